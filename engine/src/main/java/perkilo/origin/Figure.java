@@ -1,0 +1,57 @@
+package perkilo.origin;
+
+import static java.util.Objects.requireNonNull;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A number that somebody typed, with the place where it stands.
+ *
+ * <p>Percentages are held as fractions: 0.025 for 2.5 %. {@code perCell} says how a spreadsheet formula gets from the
+ * cell to the value: {@code value = cell × perCell}, so 0.01 for a cell that holds 2.5 and means 2.5 %.
+ *
+ * @param value exact, in the unit that the field's name says
+ * @param origin the cell, or {@link Origin#NONE} for a default
+ * @param perCell what the cell's number is multiplied by; null where no formula can refer to the cell (it holds text,
+ *     or it stands in another file, or there is none)
+ */
+public record Figure(
+        BigDecimal value, Origin origin, @Nullable BigDecimal perCell) {
+
+    /** Nothing, by default. */
+    public static final Figure ZERO = of(BigDecimal.ZERO);
+
+    /** One, by default. */
+    public static final Figure ONE = of(BigDecimal.ONE);
+
+    public Figure {
+        requireNonNull(value, "value");
+        requireNonNull(origin, "origin");
+    }
+
+    /** A figure that no file holds. */
+    public static Figure of(BigDecimal value) {
+        return new Figure(value, Origin.NONE, null);
+    }
+
+    /**
+     * A figure that no file holds.
+     *
+     * @param decimal such as {@code "12.50"}
+     * @throws NumberFormatException if the text is not a decimal number
+     */
+    public static Figure of(String decimal) {
+        return of(new BigDecimal(decimal));
+    }
+
+    /** Whether the value is zero. */
+    public boolean isZero() {
+        return value.signum() == 0;
+    }
+
+    /** The same place, another value: how a what-if keeps track of the cell that it stands for. */
+    public Figure withValue(BigDecimal other) {
+        return new Figure(other, origin, perCell);
+    }
+}

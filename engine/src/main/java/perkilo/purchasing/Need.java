@@ -1,0 +1,84 @@
+package perkilo.purchasing;
+
+import static java.util.Objects.requireNonNull;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * What is needed of one item, period by period, and what is there already.
+ *
+ * @param item the item's name
+ * @param perPeriod what is used up in each period, in the base unit; as many as the problem has periods
+ * @param stock what is on the shelf at the start
+ * @param usablePeriods how many periods a purchase may be used in, counting the period it arrives in; at least one, and
+ *     {@link #UNLIMITED} where no shelf life is known
+ * @param holdingPerUnit what one unit in stock at the end of a period costs, in home currency
+ * @param creditPerUnit what one unit left over at the end is worth, in home currency; zero where leftovers count for
+ *     nothing
+ * @param creditable how much of what is left over can still be used, in the base unit: no more than that gets the
+ *     credit
+ */
+public record Need(
+        String item,
+        List<BigDecimal> perPeriod,
+        List<Lot> stock,
+        int usablePeriods,
+        BigDecimal holdingPerUnit,
+        BigDecimal creditPerUnit,
+        BigDecimal creditable) {
+
+    /** For an item whose shelf life is not known. */
+    public static final int UNLIMITED = Integer.MAX_VALUE;
+
+    public Need {
+        requireNonNull(item, "item");
+        perPeriod = List.copyOf(perPeriod);
+        stock = List.copyOf(stock);
+        if (usablePeriods < 1) {
+            throw new IllegalArgumentException("usablePeriods must be at least 1, but was " + usablePeriods);
+        }
+        if (perPeriod.stream().anyMatch(need -> need.signum() < 0)) {
+            throw new IllegalArgumentException("a need must be zero or more, but was one of " + perPeriod);
+        }
+        if (holdingPerUnit.signum() < 0 || creditPerUnit.signum() < 0 || creditable.signum() < 0) {
+            throw new IllegalArgumentException("holding, credit and creditable must be zero or more");
+        }
+    }
+
+    /** A need in one period, bought for at once, with nothing on the shelf and nothing for leftovers. */
+    public static Need once(String item, BigDecimal quantity) {
+        return new Need(
+                item, List.of(quantity), List.of(), UNLIMITED, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
+    }
+
+    /** What is needed in all periods together. */
+    public BigDecimal total() {
+        return perPeriod.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /**
+     * What has to be bought in all periods together: what the stock, oldest expiry first, does not cover.
+     *
+     * @return per period what is missing, in the base unit; as many as periods
+     */
+    public List<BigDecimal> net() {
+        return Shelf.of(this).uncovered();
+    }
+
+    /**
+     * Something on the shelf.
+     *
+     * @param quantity in the base unit
+     * @param usablePeriods it can be used in this many periods from the first; zero if it has expired already
+     */
+    public record Lot(BigDecimal quantity, int usablePeriods) {
+
+        public Lot {
+            if (quantity.signum() < 0 || usablePeriods < 0) {
+                throw new IllegalArgumentException("a lot must be zero or more, but was %s for %s periods"
+                        .formatted(quantity.toPlainString(), usablePeriods));
+            }
+        }
+    }
+}

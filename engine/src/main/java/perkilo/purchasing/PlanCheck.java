@@ -1,0 +1,94 @@
+package perkilo.purchasing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Whether a plan keeps every rule: a check that shares nothing with the search that made the plan. */
+public final class PlanCheck {
+
+    private PlanCheck() {}
+
+    /**
+     * Every rule that a plan breaks.
+     *
+     * @return a sentence for each; empty if the plan can be carried out as it stands
+     */
+    public static List<String> violations(PurchaseProblem problem, PurchasePlan plan) {
+        List<String> broken = new ArrayList<>();
+        Set<List<Integer>> seen = new HashSet<>();
+        boolean priced = true;
+        for (PurchasePlan.Line line : plan.lines()) {
+            if (!seen.add(List.of(line.quote(), line.period()))) {
+                broken.add("quote %d stands twice in period %d".formatted(line.quote(), line.period() + 1));
+            }
+            priced &= checkLine(problem, line, broken);
+        }
+        checkNeeds(problem, plan, broken);
+        if (priced) {
+            checkOrders(problem, PlanCost.of(problem, plan), broken);
+        }
+        return broken;
+    }
+
+    private static boolean checkLine(PurchaseProblem problem, PurchasePlan.Line line, List<String> broken) {
+        Quote quote = problem.quotes().get(line.quote());
+        String name = "%s from %s in period %d"
+                .formatted(
+                        problem.needs().get(quote.item()).item(),
+                        problem.vendorOf(quote).name(),
+                        line.period() + 1);
+        if (line.packs() % quote.multiple() != 0) {
+            broken.add("%s: %d packs are not a multiple of %d".formatted(name, line.packs(), quote.multiple()));
+        }
+        BigDecimal quantity = quote.quantity(line.packs());
+        if (quantity.compareTo(quote.minimum()) < 0) {
+            broken.add("%s: %s is below the minimum order of %s".formatted(name, quantity, quote.minimum()));
+        }
+        if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
+            broken.add("%s: it can only be had in periods %d to %d"
+                    .formatted(name, quote.firstPeriod() + 1, quote.lastPeriod() + 1));
+        }
+        if (quote.tierFor(line.packs()) < 0) {
+            broken.add("%s: %s is below the first price".formatted(name, quantity));
+            return false;
+        }
+        return true;
+    }
+
+    private static void checkNeeds(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
+        for (int item = 0; item < problem.needs().size(); item++) {
+            Need need = problem.needs().get(item);
+            Shelf shelf = Shelf.of(need, PlanCost.boughtPerPeriod(problem, plan, item));
+            for (int period = 0; period < problem.periods(); period++) {
+                BigDecimal missing = shelf.uncovered().get(period);
+                if (missing.signum() > 0) {
+                    broken.add("%s: short by %s in period %d".formatted(need.item(), missing, period + 1));
+                }
+            }
+        }
+    }
+
+    private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {
+        for (OrderCost order : cost.orders()) {
+            Vendor vendor = problem.vendors().get(order.vendor());
+            if (vendor.refusesSmallOrders() && order.goods().compareTo(vendor.minimumOrderValue()) < 0) {
+                broken.add("%s in period %d: goods of %s are below the minimum order value of %s"
+                        .formatted(vendor.name(), order.period() + 1, order.goods(), vendor.minimumOrderValue()));
+            }
+        }
+        for (int period = 0; period < problem.periods(); period++) {
+            checkCash("period " + (period + 1), cost.outlay(period), problem.cashPerPeriod(), broken);
+        }
+        checkCash("all periods", cost.outlay(), problem.cashTotal(), broken);
+    }
+
+    private static void checkCash(String when, BigDecimal outlay, @Nullable BigDecimal limit, List<String> broken) {
+        if (limit != null && outlay.compareTo(limit) > 0) {
+            broken.add("%s: %s is more than the limit on cash of %s".formatted(when, outlay, limit));
+        }
+    }
+}

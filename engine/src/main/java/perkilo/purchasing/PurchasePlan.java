@@ -1,0 +1,37 @@
+package perkilo.purchasing;
+
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What to buy, and when.
+ *
+ * @param lines ordered by period, vendor's quotes in the order of the problem; no quote twice in one period
+ */
+public record PurchasePlan(List<Line> lines) {
+
+    /** Nothing is bought. */
+    public static final PurchasePlan NOTHING = new PurchasePlan(List.of());
+
+    public PurchasePlan {
+        lines = lines.stream()
+                .sorted(Comparator.comparingInt(Line::period).thenComparingInt(Line::quote))
+                .toList();
+    }
+
+    /**
+     * Whole packs of one quote in one period.
+     *
+     * @param quote index into the problem's quotes
+     * @param period from zero
+     * @param packs at least one
+     */
+    public record Line(int quote, int period, long packs) {
+
+        public Line {
+            if (packs < 1) {
+                throw new IllegalArgumentException("a line needs at least one pack, but had " + packs);
+            }
+        }
+    }
+}

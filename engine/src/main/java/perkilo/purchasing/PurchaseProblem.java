@@ -1,0 +1,58 @@
+package perkilo.purchasing;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is needed, who sells it and how: everything that the choice of a purchase rests on.
+ *
+ * @param periods at least one
+ * @param needs one per item
+ * @param vendors one per supplier
+ * @param quotes what can be bought; several may stand for the same item
+ * @param cashPerPeriod the most that may be paid out in each period, in home currency; null where there is no limit
+ * @param cashTotal the most that may be paid out in all, in home currency; null where there is no limit
+ */
+public record PurchaseProblem(
+        int periods,
+        List<Need> needs,
+        List<Vendor> vendors,
+        List<Quote> quotes,
+        @Nullable BigDecimal cashPerPeriod,
+        @Nullable BigDecimal cashTotal) {
+
+    public PurchaseProblem {
+        needs = List.copyOf(needs);
+        vendors = List.copyOf(vendors);
+        quotes = List.copyOf(quotes);
+        if (periods < 1) {
+            throw new IllegalArgumentException("a purchase needs at least one period, but had " + periods);
+        }
+        for (Need need : needs) {
+            if (need.perPeriod().size() != periods) {
+                throw new IllegalArgumentException("%s has needs for %s periods, but there are %s"
+                        .formatted(need.item(), need.perPeriod().size(), periods));
+            }
+        }
+        for (Quote quote : quotes) {
+            if (quote.item() < 0
+                    || quote.item() >= needs.size()
+                    || quote.vendor() < 0
+                    || quote.vendor() >= vendors.size()) {
+                throw new IllegalArgumentException("a quote names item %s and vendor %s, but there are %s and %s"
+                        .formatted(quote.item(), quote.vendor(), needs.size(), vendors.size()));
+            }
+        }
+    }
+
+    /** A purchase in one go, without limits on cash. */
+    public static PurchaseProblem once(List<Need> needs, List<Vendor> vendors, List<Quote> quotes) {
+        return new PurchaseProblem(1, needs, vendors, quotes, null, null);
+    }
+
+    /** The vendor behind a quote. */
+    public Vendor vendorOf(Quote quote) {
+        return vendors.get(quote.vendor());
+    }
+}

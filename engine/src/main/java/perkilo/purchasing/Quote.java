@@ -1,0 +1,105 @@
+package perkilo.purchasing;
+
+import static java.util.Objects.requireNonNull;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One supplier's price for one item in one pack size, with its all-units price breaks.
+ *
+ * @param item index of the need it covers
+ * @param vendor index of the vendor who offers it
+ * @param packSize what one pack holds, in the item's base unit
+ * @param kgPerPack what one pack weighs for freight, in kilograms; zero for pieces, whose weight is not known
+ * @param multiple packs are sold in multiples of this; at least one
+ * @param minimum the smallest line, in the base unit; zero for none
+ * @param tiers rising, at least one; the price of the highest one reached holds for the whole line
+ * @param duty on this line, as a fraction
+ * @param toVendorCurrency units of the vendor's currency for one unit of the quote's currency; one where they are the
+ *     same
+ * @param minorDigits decimals that a line's goods value is rounded to, half up; null where nothing is rounded
+ * @param firstPeriod the first period it can arrive in, from zero
+ * @param lastPeriod the last period it can be ordered for
+ */
+public record Quote(
+        int item,
+        int vendor,
+        BigDecimal packSize,
+        BigDecimal kgPerPack,
+        int multiple,
+        BigDecimal minimum,
+        List<Tier> tiers,
+        BigDecimal duty,
+        BigDecimal toVendorCurrency,
+        @Nullable Integer minorDigits,
+        int firstPeriod,
+        int lastPeriod) {
+
+    public Quote {
+        requireNonNull(kgPerPack, "kgPerPack");
+        requireNonNull(minimum, "minimum");
+        requireNonNull(duty, "duty");
+        tiers = List.copyOf(tiers);
+        if (packSize.signum() <= 0 || multiple < 1 || toVendorCurrency.signum() <= 0) {
+            throw new IllegalArgumentException("a quote needs a pack size, an order multiple and a rate above zero");
+        }
+        if (tiers.isEmpty()) {
+            throw new IllegalArgumentException("a quote needs at least one price");
+        }
+        for (int i = 1; i < tiers.size(); i++) {
+            if (tiers.get(i).from().compareTo(tiers.get(i - 1).from()) <= 0) {
+                throw new IllegalArgumentException("price breaks must rise, but %s follows %s"
+                        .formatted(tiers.get(i).from(), tiers.get(i - 1).from()));
+            }
+        }
+    }
+
+    /** The smallest line that has a price and meets the minimum, in the base unit. */
+    public BigDecimal smallestLine() {
+        return minimum.max(tiers.get(0).from());
+    }
+
+    /** The fewest packs, in whole multiples and at least one multiple, that make a line of {@code quantity} or more. */
+    public long packsFor(BigDecimal quantity) {
+        BigDecimal step = packSize.multiply(BigDecimal.valueOf(multiple));
+        long steps = quantity.divide(step, 0, RoundingMode.CEILING).longValueExact();
+        return Math.max(1, steps) * multiple;
+    }
+
+    /** What {@code packs} hold, in the base unit. */
+    public BigDecimal quantity(long packs) {
+        return packSize.multiply(BigDecimal.valueOf(packs));
+    }
+
+    /**
+     * The price break that a line of {@code packs} reaches.
+     *
+     * @return index of the highest one whose {@code from} is at most the line's quantity, or −1 where the line is below
+     *     the first
+     */
+    public int tierFor(long packs) {
+        BigDecimal quantity = quantity(packs);
+        int reached = -1;
+        for (int i = 0; i < tiers.size() && tiers.get(i).from().compareTo(quantity) <= 0; i++) {
+            reached = i;
+        }
+        return reached;
+    }
+
+    /**
+     * What the goods of a line cost in the quote's currency, rounded as they are invoiced.
+     *
+     * @throws IllegalArgumentException if the line is below the first price break
+     */
+    public BigDecimal goods(long packs) {
+        int tier = tierFor(packs);
+        if (tier < 0) {
+            throw new IllegalArgumentException(packs + " packs are below the first price");
+        }
+        BigDecimal exact = tiers.get(tier).pricePerPack().multiply(BigDecimal.valueOf(packs));
+        return minorDigits == null ? exact : exact.setScale(minorDigits, RoundingMode.HALF_UP);
+    }
+}

@@ -1,0 +1,23 @@
+package perkilo.purchasing;
+
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
+
+/**
+ * When a search ends although it could go on.
+ *
+ * @param time the longest that it may take
+ * @param cancelled asked now and then; true ends the search
+ */
+public record SearchLimits(Duration time, BooleanSupplier cancelled) {
+
+    /** As long as it takes, within reason: one minute. */
+    public static SearchLimits usual() {
+        return within(Duration.ofMinutes(1));
+    }
+
+    /** A search that ends after {@code time}. */
+    public static SearchLimits within(Duration time) {
+        return new SearchLimits(time, () -> false);
+    }
+}

@@ -1,0 +1,121 @@
+package perkilo.purchasing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How the stock and the purchases of one item are used up: what expires first is used first.
+ *
+ * @param uncovered per period what nothing on the shelf could cover, in the base unit
+ * @param closing per period what lies on the shelf at its end, expired goods included, in the base unit
+ * @param expired per period what could be used in it for the last time and was not, in the base unit
+ * @param left what is left after the last period, by the period it can be used in for the last time; expired goods are
+ *     not in it
+ */
+public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<BigDecimal> expired, List<Left> left) {
+
+    public Shelf {
+        uncovered = List.copyOf(uncovered);
+        closing = List.copyOf(closing);
+        expired = List.copyOf(expired);
+        left = List.copyOf(left);
+    }
+
+    /** The shelf when nothing is bought. */
+    public static Shelf of(Need need) {
+        return of(need, need.perPeriod().stream().map(any -> BigDecimal.ZERO).toList());
+    }
+
+    /**
+     * The shelf when {@code bought} arrives at the start of each period.
+     *
+     * @param bought per period, in the base unit; as many as periods
+     */
+    public static Shelf of(Need need, List<BigDecimal> bought) {
+        return new Run(need).through(bought);
+    }
+
+    /** What was bought, not needed, and can still be used after the last period, in the base unit. */
+    public BigDecimal leftFromPurchases() {
+        return left.stream().filter(Left::bought).map(Left::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /**
+     * Something left on the shelf.
+     *
+     * @param quantity in the base unit, above zero
+     * @param lastPeriod the last period, from zero, that it can be used in; {@link Need#UNLIMITED} where no shelf life
+     *     is known
+     * @param bought whether it was bought in the plan, rather than there at the start
+     */
+    public record Left(BigDecimal quantity, int lastPeriod, boolean bought) {}
+
+    private static final class Run {
+        private final Need need;
+        private final List<Left> lots = new ArrayList<>();
+        private BigDecimal onShelf = BigDecimal.ZERO;
+
+        Run(Need need) {
+            this.need = need;
+            for (Need.Lot lot : need.stock()) {
+                put(lot.quantity(), lot.usablePeriods() - 1, false);
+            }
+        }
+
+        Shelf through(List<BigDecimal> bought) {
+            List<BigDecimal> uncovered = new ArrayList<>();
+            List<BigDecimal> closing = new ArrayList<>();
+            List<BigDecimal> expired = new ArrayList<>();
+            for (int period = 0; period < need.perPeriod().size(); period++) {
+                put(bought.get(period), lastPeriod(period), true);
+                uncovered.add(use(need.perPeriod().get(period), period));
+                expired.add(expiringIn(period));
+                closing.add(onShelf);
+            }
+            int after = need.perPeriod().size();
+            return new Shelf(
+                    uncovered,
+                    closing,
+                    expired,
+                    lots.stream().filter(lot -> lot.lastPeriod() >= after).toList());
+        }
+
+        private int lastPeriod(int arrival) {
+            return need.usablePeriods() == Need.UNLIMITED ? Need.UNLIMITED : arrival + need.usablePeriods() - 1;
+        }
+
+        private void put(BigDecimal quantity, int lastPeriod, boolean bought) {
+            if (quantity.signum() > 0) {
+                onShelf = onShelf.add(quantity);
+                lots.add(new Left(quantity, lastPeriod, bought));
+                lots.sort(Comparator.comparingInt(Left::lastPeriod));
+            }
+        }
+
+        /** Uses up to {@code wanted}, what expires first before the rest, and returns what was not there. */
+        private BigDecimal use(BigDecimal wanted, int period) {
+            BigDecimal missing = wanted;
+            for (int i = 0; i < lots.size() && missing.signum() > 0; i++) {
+                Left lot = lots.get(i);
+                if (lot.lastPeriod() < period) {
+                    continue;
+                }
+                BigDecimal used = lot.quantity().min(missing);
+                missing = missing.subtract(used);
+                onShelf = onShelf.subtract(used);
+                lots.set(i, new Left(lot.quantity().subtract(used), lot.lastPeriod(), lot.bought()));
+            }
+            lots.removeIf(lot -> lot.quantity().signum() == 0);
+            return missing;
+        }
+
+        private BigDecimal expiringIn(int period) {
+            return lots.stream()
+                    .filter(lot -> lot.lastPeriod() == period || (period == 0 && lot.lastPeriod() < 0))
+                    .map(Left::quantity)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package perkilo.purchasing;
+
+import static java.util.Objects.requireNonNull;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How one supplier's orders are charged. Amounts are in the supplier's currency, rates are fractions (0.065 for 6.5 %).
+ *
+ * @param name the supplier's name
+ * @param toHome home currency for one unit of the supplier's currency
+ * @param margin what the bank keeps of a conversion; zero where the supplier invoices in home currency
+ * @param freightPerOrder for each order, whatever its size
+ * @param freightPerKg for each kilogram
+ * @param insurance of the goods value
+ * @param minimumOrderValue goods below this are charged, or not delivered; zero for no minimum
+ * @param smallOrderCharge what an order below the minimum costs on top; null where such an order is not possible
+ * @param duty on freight per order and small-order charge
+ * @param dutyBasis what duty is charged on
+ */
+public record Vendor(
+        String name,
+        BigDecimal toHome,
+        BigDecimal margin,
+        BigDecimal freightPerOrder,
+        BigDecimal freightPerKg,
+        BigDecimal insurance,
+        BigDecimal minimumOrderValue,
+        @Nullable BigDecimal smallOrderCharge,
+        BigDecimal duty,
+        DutyBasis dutyBasis) {
+
+    public Vendor {
+        requireNonNull(name, "name");
+        requireNonNull(dutyBasis, "dutyBasis");
+        if (toHome.signum() <= 0) {
+            throw new IllegalArgumentException("toHome must be above zero, but was " + toHome.toPlainString());
+        }
+        if (margin.signum() < 0
+                || freightPerOrder.signum() < 0
+                || freightPerKg.signum() < 0
+                || insurance.signum() < 0
+                || minimumOrderValue.signum() < 0
+                || duty.signum() < 0
+                || (smallOrderCharge != null && smallOrderCharge.signum() < 0)) {
+            throw new IllegalArgumentException("the charges of " + name + " must be zero or more");
+        }
+    }
+
+    /** Whether an order below the minimum order value is refused, rather than charged. */
+    public boolean refusesSmallOrders() {
+        return smallOrderCharge == null && minimumOrderValue.signum() > 0;
+    }
+
+    /** What one unit of the supplier's currency costs in home currency once the bank has taken its margin. */
+    public BigDecimal toHomeWithMargin() {
+        return toHome.multiply(BigDecimal.ONE.add(margin));
+    }
+
+    /** What opening an order costs in home currency, with the duty on it, before any goods. */
+    public BigDecimal openingCost() {
+        return landedCharge(freightPerOrder, dutyBasis == DutyBasis.CIF);
+    }
+
+    /**
+     * What an order below the minimum costs on top in home currency, with the duty on it; zero where there is no
+     * charge.
+     */
+    public BigDecimal smallOrderCost() {
+        return smallOrderCharge == null ? BigDecimal.ZERO : landedCharge(smallOrderCharge, true);
+    }
+
+    private BigDecimal landedCharge(BigDecimal charge, boolean dutiable) {
+        BigDecimal rate = BigDecimal.ONE.add(margin).add(dutiable ? duty : BigDecimal.ZERO);
+        return charge.multiply(rate).multiply(toHome);
+    }
+}
