@@ -1,0 +1,89 @@
+package perkilo.model;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import perkilo.units.ExchangeRates;
+
+/**
+ * Everything that a person brings: one workbook, with the price lists and rates that go with it.
+ *
+ * @param settings what holds for all of it
+ * @param suppliers by {@link Names#key}
+ * @param offers in the order of the sheets
+ * @param materials by {@link Names#key}; also those that only stand in a formula
+ * @param formulas by {@link Names#key}
+ * @param products by {@link Names#key}
+ * @param runs what to cost, in order
+ * @param demand what to plan purchases for
+ * @param stock what is on the shelf
+ * @param rates exchange rates
+ */
+public record Book(
+        Settings settings,
+        Map<String, Supplier> suppliers,
+        List<Offer> offers,
+        Map<String, Material> materials,
+        Map<String, Formula> formulas,
+        Map<String, Product> products,
+        List<Run> runs,
+        List<Demand> demand,
+        List<StockLot> stock,
+        ExchangeRates rates) {
+
+    public Book {
+        offers = List.copyOf(offers);
+        runs = List.copyOf(runs);
+        demand = List.copyOf(demand);
+        stock = List.copyOf(stock);
+    }
+
+    /** The supplier with a name. */
+    public Optional<Supplier> supplier(String name) {
+        return Optional.ofNullable(suppliers.get(Names.key(name)));
+    }
+
+    /** The material with a name. */
+    public Optional<Material> material(String name) {
+        return Optional.ofNullable(materials.get(Names.key(name)));
+    }
+
+    /** The formula with a name. */
+    public Optional<Formula> formula(String name) {
+        return Optional.ofNullable(formulas.get(Names.key(name)));
+    }
+
+    /** The product with a name. */
+    public Optional<Product> product(String name) {
+        return Optional.ofNullable(products.get(Names.key(name)));
+    }
+
+    /** All offers for an item, in the order of the sheets. */
+    public List<Offer> offersFor(String item) {
+        String key = Names.key(item);
+        return offers.stream()
+                .filter(offer -> Names.key(offer.item()).equals(key))
+                .toList();
+    }
+
+    /** The same book with other runs. */
+    public Book withRuns(List<Run> others) {
+        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates);
+    }
+
+    /**
+     * Things by the key of their name, in their order; of two with one name the first stays.
+     *
+     * @param name how a thing is called
+     */
+    public static <T> Map<String, T> byName(Collection<T> things, Function<T, String> name) {
+        Map<String, T> named = new LinkedHashMap<>();
+        for (T thing : things) {
+            named.putIfAbsent(Names.key(name.apply(thing)), thing);
+        }
+        return named;
+    }
+}

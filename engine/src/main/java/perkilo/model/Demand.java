@@ -1,0 +1,15 @@
+package perkilo.model;
+
+import java.time.LocalDate;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+
+/**
+ * Units of a product that are wanted by a day.
+ *
+ * @param product the product's name
+ * @param units a whole number above zero
+ * @param neededBy the run is made in this day's month
+ * @param origin its row
+ */
+public record Demand(String product, Figure units, LocalDate neededBy, Origin origin) {}

@@ -1,0 +1,23 @@
+package perkilo.model;
+
+import java.text.Normalizer;
+import java.util.Locale;
+
+/** How names of items, suppliers, formulas and products are compared. */
+public final class Names {
+
+    private Names() {}
+
+    /**
+     * What two spellings of one name have in common: letters and digits in lower case, spaces of any kind and number as
+     * one.
+     *
+     * @param name as typed
+     */
+    public static String key(String name) {
+        return Normalizer.normalize(name, Normalizer.Form.NFKC)
+                .replaceAll("[\\s\\p{Z}\\u200B\\uFEFF]+", " ")
+                .strip()
+                .toLowerCase(Locale.ROOT);
+    }
+}

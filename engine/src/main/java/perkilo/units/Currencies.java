@@ -1,0 +1,67 @@
+package perkilo.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.Monetary;
+import javax.money.MonetaryAmount;
+import javax.money.MonetaryContextBuilder;
+import org.javamoney.moneta.Money;
+
+/** Currencies by their ISO 4217 codes, and how amounts in them are rounded. */
+public final class Currencies {
+
+    private static final int MONETA_PRECISION = 34;
+
+    private Currencies() {}
+
+    /**
+     * The currency with an ISO 4217 code.
+     *
+     * @param code in any case, such as {@code EUR}
+     * @return empty if there is no such currency
+     */
+    public static Optional<CurrencyUnit> find(String code) {
+        String upper = code.strip().toUpperCase(Locale.ROOT);
+        return upper.length() == 3 && Monetary.isCurrencyAvailable(upper)
+                ? Optional.of(Monetary.getCurrency(upper))
+                : Optional.empty();
+    }
+
+    /**
+     * The currency with an ISO 4217 code that is known to exist.
+     *
+     * @throws javax.money.UnknownCurrencyException if there is no such currency
+     */
+    public static CurrencyUnit of(String code) {
+        return Monetary.getCurrency(code);
+    }
+
+    /** The decimals of a currency's minor unit (ISO 4217): 2 for EUR, 0 for JPY, 3 for KWD. */
+    public static int minorDigits(CurrencyUnit currency) {
+        return Math.max(0, currency.getDefaultFractionDigits());
+    }
+
+    /** An amount as it is invoiced: rounded to the minor unit, half up. */
+    public static BigDecimal invoiced(BigDecimal amount, CurrencyUnit currency) {
+        return amount.setScale(minorDigits(currency), RoundingMode.HALF_UP);
+    }
+
+    /**
+     * An amount as the standard's type, unrounded up to 34 significant digits.
+     *
+     * @param amount in {@code currency}
+     */
+    public static MonetaryAmount money(BigDecimal amount, CurrencyUnit currency) {
+        return Money.of(
+                amount,
+                currency,
+                MonetaryContextBuilder.of(Money.class)
+                        .setPrecision(MONETA_PRECISION)
+                        .setMaxScale(-1)
+                        .set(RoundingMode.HALF_UP)
+                        .build());
+    }
+}
