@@ -1,0 +1,268 @@
+package perkilo.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import perkilo.origin.Figure;
+
+/**
+ * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
+ *
+ * <p>Only functions that every office suite computes alike are used: SUM, ROUND, ROUNDUP, MAX, MIN, IF and plain
+ * arithmetic.
+ */
+public sealed interface Expr {
+
+    /** The engine's decimal. */
+    BigDecimal value();
+
+    /**
+     * The formula, without its equals sign.
+     *
+     * @param names gives the name that a result sheet finally got for the name it was built with
+     */
+    String formula(UnaryOperator<String> names);
+
+    /** Whether the formula refers to any cell; a plain number is written as a number. */
+    boolean isLive();
+
+    /** How tightly the outermost operator binds: 1 for a sum, 2 for a product, 3 for what needs no brackets. */
+    default int binding() {
+        return 3;
+    }
+
+    /** A plain number. */
+    static Expr of(BigDecimal value) {
+        return new Plain(value);
+    }
+
+    /** A plain number. */
+    static Expr of(long value) {
+        return new Plain(BigDecimal.valueOf(value));
+    }
+
+    /** What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. */
+    static Expr input(Figure figure) {
+        BigDecimal perCell = figure.perCell();
+        if (perCell == null || !figure.origin().isKnown()) {
+            return new Plain(figure.value());
+        }
+        Expr cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
+        return perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
+    }
+
+    /**
+     * A cell of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param cell such as {@code C4}
+     * @param value what the cell computes
+     */
+    static Expr cell(String sheet, String cell, BigDecimal value) {
+        return new Cell(sheet, cell, true, value);
+    }
+
+    /**
+     * The sum of a rectangle of cells of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param range such as {@code C4:C9}
+     * @param value what the cells add up to
+     */
+    static Expr sumOf(String sheet, String range, BigDecimal value) {
+        return new RangeSum(sheet, range, value);
+    }
+
+    /** The sum of several. */
+    static Expr sum(List<? extends Expr> terms) {
+        return terms.stream().map(Expr.class::cast).reduce(Expr::plus).orElse(of(0));
+    }
+
+    default Expr plus(Expr other) {
+        return new Binary(this, "+", other, value().add(other.value()));
+    }
+
+    default Expr minus(Expr other) {
+        return new Binary(this, "-", other, value().subtract(other.value()));
+    }
+
+    default Expr times(Expr other) {
+        return new Binary(this, "*", other, value().multiply(other.value()));
+    }
+
+    /** This divided by another, to 34 significant digits. */
+    default Expr over(Expr other) {
+        return new Binary(this, "/", other, divide(value(), other.value()));
+    }
+
+    /** Rounded half up. */
+    default Expr rounded(int digits) {
+        return new Call("ROUND", List.of(this, of(digits)), value().setScale(digits, RoundingMode.HALF_UP));
+    }
+
+    /**
+     * The next whole number from here on upwards.
+     *
+     * @param exact what it is, computed exactly: a spreadsheet's binary fractions are rounded to nine decimals first
+     */
+    default Expr roundedUp(BigDecimal exact) {
+        Expr cleaned = new Call("ROUND", List.of(this, of(9)), value());
+        return new Call("ROUNDUP", List.of(cleaned, of(0)), exact);
+    }
+
+    default Expr max(Expr other) {
+        return new Call("MAX", List.of(this, other), value().max(other.value()));
+    }
+
+    default Expr min(Expr other) {
+        return new Call("MIN", List.of(this, other), value().min(other.value()));
+    }
+
+    /** One thing where {@code left < right}, and another elsewhere. */
+    static Expr ifLess(Expr left, Expr right, Expr then, Expr otherwise) {
+        return choose(left, "<", right, left.value().compareTo(right.value()) < 0, then, otherwise);
+    }
+
+    /** One thing where {@code left >= right}, and another elsewhere. */
+    static Expr ifAtLeast(Expr left, Expr right, Expr then, Expr otherwise) {
+        return choose(left, ">=", right, left.value().compareTo(right.value()) >= 0, then, otherwise);
+    }
+
+    private static Expr choose(Expr left, String sign, Expr right, boolean holds, Expr then, Expr otherwise) {
+        return new Choice(left, sign, right, then, otherwise, (holds ? then : otherwise).value());
+    }
+
+    private static BigDecimal divide(BigDecimal dividend, BigDecimal divisor) {
+        return dividend.divide(divisor, MathContext.DECIMAL128);
+    }
+
+    /** A number that stands for itself. */
+    record Plain(BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String plain = Decimals.plain(value);
+            return plain.startsWith("-") ? "(" + plain + ")" : plain;
+        }
+
+        @Override
+        public boolean isLive() {
+            return false;
+        }
+    }
+
+    /** One cell; {@code ours} tells a result sheet's cell from a person's. */
+    record Cell(String sheet, String cell, boolean ours, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return SheetNames.quoted(ours ? names.apply(sheet) : sheet) + "!" + cell;
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+    }
+
+    /** A person's cell times what makes it the value: 0.01 for a percentage typed as 2.5. */
+    record Scaled(Expr cell, BigDecimal perCell, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            BigDecimal inverse = divide(BigDecimal.ONE, perCell);
+            boolean wholeInverse = inverse.stripTrailingZeros().scale() <= 0;
+            return cell.formula(names) + (wholeInverse ? "/" + Decimals.plain(inverse) : "*" + Decimals.plain(perCell));
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+
+        @Override
+        public int binding() {
+            return 2;
+        }
+    }
+
+    /** The sum of a rectangle of cells. */
+    record RangeSum(String sheet, String range, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "SUM(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+    }
+
+    /** Two figures and a sign between them. */
+    record Binary(Expr left, String sign, Expr right, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            boolean keepOrder = sign.equals("-") || sign.equals("/");
+            return bracketed(left, names, left.binding() < binding())
+                    + sign
+                    + bracketed(
+                            right, names, right.binding() < binding() || (keepOrder && right.binding() == binding()));
+        }
+
+        private static String bracketed(Expr part, UnaryOperator<String> names, boolean brackets) {
+            String formula = part.formula(names);
+            return brackets ? "(" + formula + ")" : formula;
+        }
+
+        @Override
+        public boolean isLive() {
+            return left.isLive() || right.isLive();
+        }
+
+        @Override
+        public int binding() {
+            return sign.equals("+") || sign.equals("-") ? 1 : 2;
+        }
+    }
+
+    /** A function of a spreadsheet. */
+    record Call(String function, List<Expr> arguments, BigDecimal value) implements Expr {
+
+        public Call {
+            arguments = List.copyOf(arguments);
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return arguments.stream()
+                    .map(argument -> argument.formula(names))
+                    .collect(Collectors.joining(",", function + "(", ")"));
+        }
+
+        @Override
+        public boolean isLive() {
+            return arguments.stream().anyMatch(Expr::isLive);
+        }
+    }
+
+    /** One of two, by a comparison. */
+    record Choice(Expr left, String sign, Expr right, Expr then, Expr otherwise, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(" + left.formula(names) + sign + right.formula(names) + "," + then.formula(names) + ","
+                    + otherwise.formula(names) + ")";
+        }
+
+        @Override
+        public boolean isLive() {
+            return left.isLive() || right.isLive() || then.isLive() || otherwise.isLive();
+        }
+    }
+}

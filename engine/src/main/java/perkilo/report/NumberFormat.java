@@ -1,0 +1,35 @@
+package perkilo.report;
+
+/**
+ * How a number is shown.
+ *
+ * @param code in the language of number formats that office suites share
+ */
+public record NumberFormat(String code) {
+
+    /** Whole numbers with thousands set apart. */
+    public static final NumberFormat WHOLE = new NumberFormat("#,##0");
+
+    /** Quantities that may be small: up to three decimals. */
+    public static final NumberFormat QUANTITY = new NumberFormat("#,##0.000");
+
+    /** Factors and rates. */
+    public static final NumberFormat FACTOR = new NumberFormat("#,##0.00000");
+
+    /** Fractions as per cent with up to two decimals. */
+    public static final NumberFormat PERCENT = new NumberFormat("0.00%");
+
+    /** Whatever the office suite finds best. */
+    public static final NumberFormat GENERAL = new NumberFormat("General");
+
+    /**
+     * Amounts of money.
+     *
+     * @param currency ISO 4217 code, written behind the number
+     * @param decimals decimals shown
+     */
+    public static NumberFormat money(String currency, int decimals) {
+        String number = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
+        return new NumberFormat(number + "\\ \"" + currency + "\"");
+    }
+}

@@ -1,0 +1,84 @@
+package perkilo.report;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Origin;
+
+/**
+ * One sheet of results.
+ *
+ * @param name as its tab shows it, unless a person's own sheet is called so
+ * @param cells by row, then column, both from zero
+ * @param columnWidths in characters, by column from zero; columns that are not named keep the usual width
+ * @param frozenRows rows at the top that stay in sight
+ * @param frozenColumns columns at the left that stay in sight
+ * @param filter the table that can be filtered, such as {@code A5:K40}; null for none
+ * @param pageBreaksBefore rows from zero that begin a new page in print
+ * @param landscape whether it is printed across
+ * @param charts drawn on the sheet
+ * @param highlights cells that change their look by their value
+ */
+public record ResultSheet(
+        String name,
+        SortedMap<Integer, SortedMap<Integer, Cell>> cells,
+        SortedMap<Integer, Integer> columnWidths,
+        int frozenRows,
+        int frozenColumns,
+        @Nullable String filter,
+        List<Integer> pageBreaksBefore,
+        boolean landscape,
+        List<Chart> charts,
+        List<Highlight> highlights) {
+
+    public ResultSheet {
+        cells = new TreeMap<>(cells);
+        columnWidths = new TreeMap<>(columnWidths);
+        pageBreaksBefore = List.copyOf(pageBreaksBefore);
+        charts = List.copyOf(charts);
+        highlights = List.copyOf(highlights);
+    }
+
+    /**
+     * One cell.
+     *
+     * @param content what stands in it
+     * @param look what it looks like
+     * @param format how its number is shown
+     * @param link the cell that a click leads to; null for none
+     */
+    public record Cell(
+            Content content,
+            Look look,
+            NumberFormat format,
+            @Nullable Origin link) {}
+
+    /** What stands in a cell. */
+    public sealed interface Content {}
+
+    /** Words; never a formula, whatever they begin with. */
+    public record Text(String text) implements Content {}
+
+    /** A figure: a formula with its value where it is live, a number elsewhere. */
+    public record Value(Expr expr) implements Content {}
+
+    /** Nothing, but with a look. */
+    public record Blank() implements Content {}
+
+    /**
+     * Cells that change their look by their value.
+     *
+     * @param range such as {@code D5:D12}
+     * @param condition what the value is compared with
+     * @param look what it then looks like
+     */
+    public record Highlight(String range, Condition condition, Look look) {}
+
+    /** A comparison of a cell's value with zero, or with all of its range. */
+    public enum Condition {
+        BELOW_ZERO,
+        ABOVE_ZERO,
+        LOWEST_OF_RANGE
+    }
+}

@@ -1,0 +1,174 @@
+package perkilo.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Origin;
+import perkilo.report.ResultSheet.Cell;
+
+/** Fills a sheet cell by cell; rows and columns count from zero. */
+public final class SheetBuilder {
+
+    private static final BigDecimal TOLERANCE = new BigDecimal("1e-9");
+
+    private final String name;
+    private final TreeMap<Integer, SortedMap<Integer, Cell>> cells = new TreeMap<>();
+    private final TreeMap<Integer, Integer> widths = new TreeMap<>();
+    private final List<Integer> pageBreaks = new ArrayList<>();
+    private final List<Chart> charts = new ArrayList<>();
+    private final List<ResultSheet.Highlight> highlights = new ArrayList<>();
+    private int frozenRows;
+    private int frozenColumns;
+    private boolean landscape;
+    private @Nullable String filter;
+
+    /**
+     * An empty sheet.
+     *
+     * @param name as its tab shows it
+     */
+    public SheetBuilder(String name) {
+        this.name = name;
+    }
+
+    /** The name that the sheet was built with. */
+    public String name() {
+        return name;
+    }
+
+    /** Writes words. */
+    public SheetBuilder text(int row, int column, String text, Look look) {
+        return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, null));
+    }
+
+    /** Writes words that lead to a cell. */
+    public SheetBuilder text(int row, int column, String text, Look look, Origin link) {
+        return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, linkTo(link)));
+    }
+
+    /** Gives a cell a look without writing anything into it. */
+    public SheetBuilder blank(int row, int column, Look look) {
+        return put(row, column, new Cell(new ResultSheet.Blank(), look, NumberFormat.GENERAL, null));
+    }
+
+    /**
+     * Writes a figure.
+     *
+     * @return the cell, to be used in other figures
+     */
+    public Expr value(int row, int column, Expr expr, NumberFormat format, Look look) {
+        put(row, column, new Cell(new ResultSheet.Value(expr), look, format, null));
+        return Expr.cell(name, SheetNames.cell(row, column), expr.value());
+    }
+
+    /**
+     * Writes a figure that leads to the cell it rests on.
+     *
+     * @return the cell, to be used in other figures
+     */
+    public Expr value(int row, int column, Expr expr, NumberFormat format, Look look, Origin link) {
+        put(row, column, new Cell(new ResultSheet.Value(expr), look, format, linkTo(link)));
+        return Expr.cell(name, SheetNames.cell(row, column), expr.value());
+    }
+
+    /**
+     * Writes a figure that the engine has computed in its own way as well.
+     *
+     * @param engine what the engine computed
+     * @return the cell, to be used in other figures
+     * @throws IllegalStateException if the sheet's figure is not the engine's, within 1e-9 of it
+     */
+    public Expr checked(int row, int column, Expr expr, BigDecimal engine, NumberFormat format, Look look) {
+        BigDecimal allowed =
+                engine.abs().multiply(TOLERANCE, MathContext.DECIMAL64).add(new BigDecimal("1e-12"));
+        if (expr.value().subtract(engine).abs().compareTo(allowed) > 0) {
+            throw new IllegalStateException("%s!%s computes %s, but the engine %s"
+                    .formatted(
+                            name, SheetNames.cell(row, column), Decimals.plain(expr.value()), Decimals.plain(engine)));
+        }
+        return value(row, column, expr, format, look);
+    }
+
+    /** The sum of cells in one column, from one row to another, both included. */
+    public Expr sumOfColumn(int column, int fromRow, int toRow) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int row = fromRow; row <= toRow; row++) {
+            Cell cell = cells.getOrDefault(row, new TreeMap<>()).get(column);
+            if (cell != null && cell.content() instanceof ResultSheet.Value value) {
+                sum = sum.add(value.expr().value());
+            }
+        }
+        return Expr.sumOf(name, SheetNames.cell(fromRow, column) + ":" + SheetNames.cell(toRow, column), sum);
+    }
+
+    /** A rectangle of this sheet, for a chart; both corners included. */
+    public Chart.Range range(int fromRow, int fromColumn, int toRow, int toColumn) {
+        return new Chart.Range(name, SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn));
+    }
+
+    /** Sets the widths of the first columns, in characters. */
+    public SheetBuilder widths(int... characters) {
+        for (int column = 0; column < characters.length; column++) {
+            widths.put(column, characters[column]);
+        }
+        return this;
+    }
+
+    /** Keeps the first rows and columns in sight. */
+    public SheetBuilder freeze(int rows, int columns) {
+        frozenRows = rows;
+        frozenColumns = columns;
+        return this;
+    }
+
+    /** Lets a table be filtered; both corners included. */
+    public SheetBuilder filter(int fromRow, int fromColumn, int toRow, int toColumn) {
+        filter = SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
+        return this;
+    }
+
+    /** Begins a new page in print before a row. */
+    public SheetBuilder pageBreakBefore(int row) {
+        pageBreaks.add(row);
+        return this;
+    }
+
+    /** Prints across. */
+    public SheetBuilder landscape() {
+        landscape = true;
+        return this;
+    }
+
+    /** Draws a chart. */
+    public SheetBuilder chart(Chart chart) {
+        charts.add(chart);
+        return this;
+    }
+
+    /** Lets cells change their look by their value; both corners included. */
+    public SheetBuilder highlight(
+            int fromRow, int fromColumn, int toRow, int toColumn, ResultSheet.Condition condition, Look look) {
+        String range = SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
+        highlights.add(new ResultSheet.Highlight(range, condition, look));
+        return this;
+    }
+
+    /** The sheet as it now stands. */
+    public ResultSheet build() {
+        return new ResultSheet(
+                name, cells, widths, frozenRows, frozenColumns, filter, pageBreaks, landscape, charts, highlights);
+    }
+
+    private SheetBuilder put(int row, int column, Cell cell) {
+        cells.computeIfAbsent(row, any -> new TreeMap<>()).put(column, cell);
+        return this;
+    }
+
+    private static @Nullable Origin linkTo(Origin link) {
+        return link.isKnown() && !link.sheet().isEmpty() ? link : null;
+    }
+}
