@@ -1,0 +1,89 @@
+package perkilo.costing;
+
+import static java.math.BigDecimal.ONE;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import perkilo.model.Batching;
+import perkilo.origin.Figure;
+
+/**
+ * How much bulk is made, and in how many batches. All weights are in kilograms.
+ *
+ * <p>For bulk B to fill, vessel maximum Vmax, minimum Vmin and hold-up H: {@code n = ⌈ B / (Vmax − H) ⌉} batches, one
+ * where the vessel has no maximum; batch size {@code b = max( B / n + H , Vmin )}.
+ *
+ * @param bulkToFill B: what must leave the kettle
+ * @param count n
+ * @param batchKg b: what is weighed in for each batch
+ * @param charged {@code n · b}: what is weighed in for all batches
+ * @param output {@code n (b − H)}: what leaves the kettle
+ * @param over what leaves the kettle and is not needed, because the vessel's minimum is more
+ */
+public record Batches(
+        BigDecimal bulkToFill, long count, BigDecimal batchKg, BigDecimal charged, BigDecimal output, BigDecimal over) {
+
+    /**
+     * Batches for units of a product: {@code B = U · m / (1 − φ)}.
+     *
+     * @param units U
+     * @param targetKg m: target fill of one unit
+     * @param fillLoss φ: bulk lost in filling, as a fraction below one
+     * @throws IllegalArgumentException if the vessel holds no more than its hold-up
+     */
+    public static Batches forUnits(BigDecimal units, BigDecimal targetKg, BigDecimal fillLoss, Batching batching) {
+        BigDecimal filled = units.multiply(targetKg);
+        BigDecimal kept = ONE.subtract(fillLoss);
+        BigDecimal holdUp = batching.holdUp().value();
+        Figure max = batching.vesselMax();
+        long count = max == null ? 1 : roundedUp(filled, kept.multiply(usable(max.value(), holdUp)));
+        BigDecimal bulk = filled.divide(kept, MathContext.DECIMAL128);
+        BigDecimal even =
+                bulk.divide(BigDecimal.valueOf(count), MathContext.DECIMAL128).add(holdUp);
+        return of(bulk, count, even.max(batching.vesselMin().value()), holdUp);
+    }
+
+    /**
+     * Batches for bulk that is not filled.
+     *
+     * @param batchKg what is weighed in, hold-up included; more than the vessel takes is made in several batches
+     * @throws IllegalArgumentException if the vessel holds no more than its hold-up
+     */
+    public static Batches forBulk(BigDecimal batchKg, Batching batching) {
+        BigDecimal holdUp = batching.holdUp().value();
+        Figure max = batching.vesselMax();
+        if (max != null) {
+            usable(max.value(), holdUp);
+        }
+        long count = max == null ? 1 : roundedUp(batchKg, max.value());
+        BigDecimal even = batchKg.divide(BigDecimal.valueOf(count), MathContext.DECIMAL128);
+        BigDecimal bulk = batchKg.subtract(holdUp.multiply(BigDecimal.valueOf(count)));
+        return of(bulk, count, even.max(batching.vesselMin().value()), holdUp);
+    }
+
+    private static Batches of(BigDecimal bulk, long count, BigDecimal batchKg, BigDecimal holdUp) {
+        BigDecimal times = BigDecimal.valueOf(count);
+        BigDecimal output = batchKg.subtract(holdUp).multiply(times);
+        if (output.signum() <= 0) {
+            throw new IllegalArgumentException("a batch of %s kg leaves nothing beyond its hold-up of %s kg"
+                    .formatted(batchKg.toPlainString(), holdUp.toPlainString()));
+        }
+        BigDecimal over = output.subtract(bulk).max(BigDecimal.ZERO);
+        return new Batches(bulk, count, batchKg, batchKg.multiply(times), output, over);
+    }
+
+    private static BigDecimal usable(BigDecimal max, BigDecimal holdUp) {
+        BigDecimal usable = max.subtract(holdUp);
+        if (usable.signum() <= 0) {
+            throw new IllegalArgumentException("a vessel of %s kg holds no more than its hold-up of %s kg"
+                    .formatted(max.toPlainString(), holdUp.toPlainString()));
+        }
+        return usable;
+    }
+
+    /** The quotient rounded up, at least one: exact, as both are decimals. */
+    private static long roundedUp(BigDecimal dividend, BigDecimal divisor) {
+        return Math.max(1, dividend.divide(divisor, 0, RoundingMode.CEILING).longValueExact());
+    }
+}

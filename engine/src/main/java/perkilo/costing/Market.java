@@ -1,0 +1,181 @@
+package perkilo.costing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Book;
+import perkilo.model.DeliveryTerm;
+import perkilo.model.Material;
+import perkilo.model.Names;
+import perkilo.model.Offer;
+import perkilo.model.Settings;
+import perkilo.model.Supplier;
+import perkilo.origin.Figure;
+import perkilo.purchasing.Vendor;
+import perkilo.units.Conversion;
+import perkilo.units.Measure;
+
+/**
+ * Who sells what on the costing date, and what the suppliers charge on top.
+ *
+ * <p>Which charges are the buyer's follows the delivery term: what the seller bears is left out, whatever the
+ * supplier's row says.
+ */
+public final class Market {
+
+    private final Book book;
+    private final List<Supplier> suppliers;
+    private final List<Vendor> vendors = new ArrayList<>();
+    private final Map<String, List<Listing>> byItem = new LinkedHashMap<>();
+
+    /**
+     * The market of a book on its costing date.
+     *
+     * @param book free of errors
+     * @throws IllegalArgumentException if a rate is missing
+     */
+    public Market(Book book) {
+        this.book = book;
+        Map<String, Integer> indexes = new LinkedHashMap<>();
+        this.suppliers = new ArrayList<>();
+        for (Offer offer : book.offers()) {
+            if (offer.isValidOn(book.settings().costingDate()) && canBeMeasured(offer)) {
+                int vendor = indexes.computeIfAbsent(Names.key(offer.supplier()), key -> open(supplierOf(offer)));
+                byItem.computeIfAbsent(Names.key(offer.item()), key -> new ArrayList<>())
+                        .add(listing(offer, suppliers.get(vendor), vendor));
+            }
+        }
+    }
+
+    /** The book that the market is of. */
+    public Book book() {
+        return book;
+    }
+
+    /** What is offered of an item, in the order of the sheets. */
+    public List<Listing> listings(String item) {
+        return byItem.getOrDefault(Names.key(item), List.of());
+    }
+
+    /** The suppliers who offer anything, by vendor index. */
+    public List<Supplier> suppliers() {
+        return List.copyOf(suppliers);
+    }
+
+    /** What the suppliers charge, by vendor index. */
+    public List<Vendor> vendors() {
+        return List.copyOf(vendors);
+    }
+
+    /** What a kilogram costs of an item that is not bought; empty where it has to be. */
+    public Optional<Figure> housePrice(Item item) {
+        Material material = item.material();
+        if (material == null || !listings(item.name()).isEmpty()) {
+            return Optional.empty();
+        }
+        Figure house = material.housePrice();
+        if (house != null) {
+            return Optional.of(house);
+        }
+        return material.isWater() ? Optional.of(book.settings().processWaterPerKg()) : Optional.empty();
+    }
+
+    /** The lowest goods price of a kilogram or piece that anybody lists, in home currency; empty where nobody does. */
+    public Optional<BigDecimal> lowestPrice(String item) {
+        return listings(item).stream().map(Listing::lowestPrice).min(BigDecimal::compareTo);
+    }
+
+    /**
+     * How a currency becomes another on the costing date.
+     *
+     * @throws IllegalArgumentException if no rate leads there
+     */
+    public Conversion conversion(CurrencyUnit from, CurrencyUnit to) {
+        Settings settings = book.settings();
+        return book.rates()
+                .on(settings.costingDate(), from, to)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no rate from %s to %s on or before %s".formatted(from, to, settings.costingDate())));
+    }
+
+    /** The charges of a supplier that are the buyer's by the delivery term. */
+    public static Charges charges(Supplier supplier) {
+        DeliveryTerm terms = supplier.terms();
+        boolean freight = terms == null || terms.buyerPaysFreight();
+        return new Charges(
+                freight ? supplier.freightPerOrder() : Figure.ZERO,
+                freight ? supplier.freightPerKg() : Figure.ZERO,
+                terms == null || terms.buyerPaysInsurance() ? supplier.insurance() : Figure.ZERO,
+                terms == null || terms.buyerPaysDuty() ? supplier.duty() : Figure.ZERO);
+    }
+
+    /** What the bank keeps when a supplier is paid: nothing where he invoices in home currency. */
+    public Figure margin(Supplier supplier) {
+        Settings settings = book.settings();
+        return supplier.currency().equals(settings.home()) ? Figure.ZERO : settings.conversionMargin();
+    }
+
+    /** All listings of several items. */
+    public List<Listing> listings(Collection<String> items) {
+        return items.stream().flatMap(item -> listings(item).stream()).toList();
+    }
+
+    private Supplier supplierOf(Offer offer) {
+        return book.supplier(offer.supplier()).orElseGet(() -> Supplier.of(offer.supplier(), offer.currency()));
+    }
+
+    private boolean canBeMeasured(Offer offer) {
+        return offer.packUnit().kind() != Measure.Kind.VOLUME || density(offer) != null;
+    }
+
+    private @Nullable Figure density(Offer offer) {
+        return book.material(offer.item()).map(Material::density).orElse(null);
+    }
+
+    private Listing listing(Offer offer, Supplier supplier, int vendor) {
+        Figure density = density(offer);
+        return new Listing(
+                offer,
+                supplier,
+                vendor,
+                density,
+                Listing.basePer(offer.packUnit(), density),
+                conversion(offer.currency(), book.settings().home()),
+                conversion(offer.currency(), supplier.currency()));
+    }
+
+    private int open(Supplier supplier) {
+        Charges charges = charges(supplier);
+        Figure minimum = supplier.minimumOrderValue();
+        Figure smallOrder = supplier.smallOrderCharge();
+        suppliers.add(supplier);
+        vendors.add(new Vendor(
+                supplier.name(),
+                conversion(supplier.currency(), book.settings().home()).factor(),
+                margin(supplier).value(),
+                charges.freightPerOrder().value(),
+                charges.freightPerKg().value(),
+                charges.insurance().value(),
+                minimum == null ? BigDecimal.ZERO : minimum.value(),
+                smallOrder == null ? null : smallOrder.value(),
+                charges.duty().value(),
+                book.settings().dutyBasis()));
+        return vendors.size() - 1;
+    }
+
+    /**
+     * The charges of a supplier that are the buyer's.
+     *
+     * @param freightPerOrder in the supplier's currency
+     * @param freightPerKg in the supplier's currency
+     * @param insurance as a fraction
+     * @param duty as a fraction
+     */
+    public record Charges(Figure freightPerOrder, Figure freightPerKg, Figure insurance, Figure duty) {}
+}

@@ -1,0 +1,93 @@
+package perkilo.costing;
+
+import static java.math.BigDecimal.ONE;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Product;
+import perkilo.origin.Figure;
+
+/**
+ * What one unit must sell for, and what is left where the retail price is given. Amounts are in home currency.
+ *
+ * @param unitCost C
+ * @param upwards from the cost to the retail price, by the margins; null where no target margin is given
+ * @param downwards from the target retail price to the margin that is left; null where no target price is given
+ * @param breakEvenUnits units that pay for the one-off costs; null where a unit brings in no more than it costs
+ */
+public record PriceLadder(
+        BigDecimal unitCost,
+        @Nullable Upwards upwards,
+        @Nullable Downwards downwards,
+        @Nullable BigDecimal breakEvenUnits) {
+
+    /**
+     * From the cost to the retail price.
+     *
+     * @param wholesale {@code C / (1 − margin)}
+     * @param retailExVat {@code wholesale / (1 − retailer margin)}
+     * @param retail {@code retailExVat × (1 + VAT)}
+     */
+    public record Upwards(BigDecimal wholesale, BigDecimal retailExVat, BigDecimal retail) {}
+
+    /**
+     * From the target retail price to the margin.
+     *
+     * @param retailExVat {@code retail / (1 + VAT)}
+     * @param wholesale {@code retailExVat × (1 − retailer margin)}
+     * @param margin what is left of the wholesale price, as a fraction of it; below zero where the price does not cover
+     *     the cost; null where the target price is zero
+     */
+    public record Downwards(
+            BigDecimal retailExVat,
+            BigDecimal wholesale,
+            @Nullable BigDecimal margin) {}
+
+    /**
+     * The ladder of a product.
+     *
+     * @param unitCost C, with its share of the one-off costs
+     * @param oneOffShare what of it is one-off costs
+     * @return null where neither a target margin nor a target retail price is given
+     */
+    public static @Nullable PriceLadder of(Product product, BigDecimal unitCost, BigDecimal oneOffShare) {
+        Upwards upwards = upwards(product, unitCost);
+        Downwards downwards = downwards(product, unitCost);
+        BigDecimal wholesale = upwards != null ? upwards.wholesale() : downwards != null ? downwards.wholesale() : null;
+        if (wholesale == null) {
+            return null;
+        }
+        BigDecimal perUnit = wholesale.subtract(unitCost.subtract(oneOffShare));
+        BigDecimal breakEven =
+                perUnit.signum() > 0 ? product.oneOffCosts().value().divide(perUnit, MathContext.DECIMAL128) : null;
+        return new PriceLadder(unitCost, upwards, downwards, breakEven);
+    }
+
+    private static @Nullable Upwards upwards(Product product, BigDecimal unitCost) {
+        Figure margin = product.targetMargin();
+        if (margin == null) {
+            return null;
+        }
+        BigDecimal wholesale = unitCost.divide(ONE.subtract(margin.value()), MathContext.DECIMAL128);
+        BigDecimal retailExVat =
+                wholesale.divide(ONE.subtract(product.retailerMargin().value()), MathContext.DECIMAL128);
+        return new Upwards(
+                wholesale,
+                retailExVat,
+                retailExVat.multiply(ONE.add(product.vat().value())));
+    }
+
+    private static @Nullable Downwards downwards(Product product, BigDecimal unitCost) {
+        Figure retail = product.targetRetailPrice();
+        if (retail == null) {
+            return null;
+        }
+        BigDecimal exVat = retail.value().divide(ONE.add(product.vat().value()), MathContext.DECIMAL128);
+        BigDecimal wholesale =
+                exVat.multiply(ONE.subtract(product.retailerMargin().value()));
+        BigDecimal margin =
+                wholesale.signum() == 0 ? null : wholesale.subtract(unitCost).divide(wholesale, MathContext.DECIMAL128);
+        return new Downwards(exVat, wholesale, margin);
+    }
+}

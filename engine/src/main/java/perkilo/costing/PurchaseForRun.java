@@ -1,0 +1,141 @@
+package perkilo.costing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Offer;
+import perkilo.origin.Finding;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.SearchLimits;
+
+/** Finds what to buy for a run. */
+final class PurchaseForRun {
+
+    private final Market market;
+    private final PlanPurchases planner;
+    private final SearchLimits limits;
+
+    PurchaseForRun(Market market, PlanPurchases planner, SearchLimits limits) {
+        this.market = market;
+        this.planner = planner;
+        this.limits = limits;
+    }
+
+    /**
+     * What came of the search.
+     *
+     * @param purchase null where something cannot be bought
+     * @param problems what cannot be bought; none where there is a purchase
+     */
+    record Outcome(@Nullable Purchase purchase, List<Finding> problems) {}
+
+    /** Finds the cheapest purchase that covers all needs of a run. */
+    Outcome find(RunNeeds needs) {
+        List<Item> bought = bought(needs);
+        List<Finding> unsold = bought.stream()
+                .filter(item -> market.listings(item.name()).isEmpty())
+                .map(item -> Finding.error(item.origin(), whyUnsold(item)))
+                .toList();
+        if (!unsold.isEmpty()) {
+            return new Outcome(null, unsold);
+        }
+        List<Listing> listings = new ArrayList<>();
+        List<Quote> quotes = new ArrayList<>();
+        List<Need> wanted = new ArrayList<>();
+        for (int index = 0; index < bought.size(); index++) {
+            Item item = bought.get(index);
+            wanted.add(need(needs, item));
+            for (Listing listing : market.listings(item.name())) {
+                listings.add(listing);
+                quotes.add(listing.quote(index, 0, 0));
+            }
+        }
+        PurchaseProblem problem = PurchaseProblem.once(wanted, market.vendors(), quotes);
+        return outcome(needs, bought, listings, problem, planner.plan(problem, limits));
+    }
+
+    /** The items of a run that have to be bought, in the order of the problem's needs. */
+    List<Item> bought(RunNeeds needs) {
+        return needs.items().stream()
+                .filter(item -> market.housePrice(item).isEmpty())
+                .toList();
+    }
+
+    private Need need(RunNeeds needs, Item item) {
+        BigDecimal credit = market.book().settings().leftoverCredit().value();
+        BigDecimal perUnit = credit.signum() == 0
+                ? BigDecimal.ZERO
+                : credit.multiply(market.lowestPrice(item.name()).orElse(BigDecimal.ZERO));
+        return new Need(
+                item.name(),
+                List.of(item.needed()),
+                List.of(),
+                Need.UNLIMITED,
+                BigDecimal.ZERO,
+                perUnit,
+                UsableLeftover.limit(needs, item).orElse(UsableLeftover.NO_LIMIT));
+    }
+
+    private static Outcome outcome(
+            RunNeeds needs, List<Item> bought, List<Listing> listings, PurchaseProblem problem, PlanOutcome outcome) {
+        if (outcome instanceof PlanOutcome.Proven proven) {
+            return new Outcome(
+                    new Purchase(problem, listings, proven.plan(), proven.cost(), proven.bound(), true), List.of());
+        }
+        if (outcome instanceof PlanOutcome.BestSoFar best) {
+            return new Outcome(
+                    new Purchase(problem, listings, best.plan(), best.cost(), best.bound(), false), List.of());
+        }
+        if (outcome instanceof PlanOutcome.Impossible impossible) {
+            return new Outcome(
+                    null,
+                    impossible.shortfalls().stream()
+                            .map(shortfall -> shortfall(needs, bought, shortfall))
+                            .toList());
+        }
+        return new Outcome(
+                null,
+                List.of(Finding.error(
+                        needs.run().origin(),
+                        "no purchase for %s was found in the time allowed".formatted(needs.title()))));
+    }
+
+    private static Finding shortfall(RunNeeds needs, List<Item> bought, PlanOutcome.Shortfall shortfall) {
+        String remedy = shortfall.remedy().isEmpty() ? "" : " " + shortfall.remedy();
+        if (shortfall.item() < 0) {
+            return Finding.error(needs.run().origin(), shortfall.reason() + remedy);
+        }
+        Item item = bought.get(shortfall.item());
+        return Finding.error(item.origin(), "\"%s\": %s%s".formatted(item.name(), shortfall.reason(), remedy));
+    }
+
+    private String whyUnsold(Item item) {
+        List<Offer> offers = market.book().offersFor(item.name());
+        if (offers.isEmpty()) {
+            return "nobody offers \"%s\". Add an offer for it%s."
+                    .formatted(
+                            item.name(), item.isMaterial() ? ", or give it a house price on the Materials sheet" : "");
+        }
+        Offer last = offers.get(offers.size() - 1);
+        String when = last.validUntil() != null
+                        && last.validUntil().isBefore(market.book().settings().costingDate())
+                ? "expired on " + last.validUntil()
+                : last.quotedOn() != null
+                                && last.quotedOn()
+                                        .isAfter(market.book().settings().costingDate())
+                        ? "is only quoted on " + last.quotedOn()
+                        : "cannot be used";
+        return "no offer for \"%s\" holds on %s: the one of %s (%s) %s. Ask for a new quote."
+                .formatted(
+                        item.name(),
+                        market.book().settings().costingDate(),
+                        last.supplier(),
+                        last.origin().where(),
+                        when);
+    }
+}

@@ -1,0 +1,127 @@
+package perkilo.costing;
+
+import static java.math.BigDecimal.ZERO;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import javax.money.MonetaryAmount;
+import org.jspecify.annotations.Nullable;
+import perkilo.units.Currencies;
+
+/**
+ * What a run costs. Amounts are in home currency.
+ *
+ * @param home the currency
+ * @param needs what is made and needed
+ * @param items by item, in the order of the needs
+ * @param purchase what is bought
+ * @param work hours and what they cost
+ * @param oneOffs all one-off costs of the product
+ * @param oneOffShare this run's share of them
+ * @param heads all heads; they add up to {@link #total()}
+ * @param ladder null for bulk, and where no margin and no target price is given
+ */
+public record RunCost(
+        CurrencyUnit home,
+        RunNeeds needs,
+        List<ItemCost> items,
+        Purchase purchase,
+        Work work,
+        BigDecimal oneOffs,
+        BigDecimal oneOffShare,
+        Map<Head, BigDecimal> heads,
+        @Nullable PriceLadder ladder) {
+
+    public RunCost {
+        items = List.copyOf(items);
+        heads = Collections.unmodifiableMap(new EnumMap<>(heads));
+    }
+
+    /** What went into the product, at landed cost. */
+    public BigDecimal used() {
+        return sum(items.stream().map(ItemCost::used).toList());
+    }
+
+    /** What was bought and will expire on the shelf, at landed cost. */
+    public BigDecimal wasted() {
+        return sum(items.stream().map(ItemCost::wasted).toList());
+    }
+
+    /** Everything paid for materials and components. */
+    public BigDecimal outlay() {
+        return sum(items.stream().map(ItemCost::landed).toList());
+    }
+
+    /** What is left on the shelf and can be used, at cost: {@code outlay − used − wasted}. */
+    public BigDecimal stockLeft() {
+        return outlay().subtract(used()).subtract(wasted());
+    }
+
+    /** Everything that the run costs: the sum of all heads. */
+    public BigDecimal total() {
+        return sum(List.copyOf(heads.values()));
+    }
+
+    /** Everything that leaves the bank for the run, all one-off costs included. */
+    public BigDecimal cash() {
+        return outlay().add(work.total()).add(oneOffs);
+    }
+
+    /** Cost of one unit; empty for bulk that is not filled. */
+    public Optional<BigDecimal> unitCost() {
+        return perUnit(total());
+    }
+
+    /** Cash for one unit; empty for bulk that is not filled. */
+    public Optional<BigDecimal> cashPerUnit() {
+        return perUnit(cash());
+    }
+
+    /** Cost of one unit as the standard's type; empty for bulk that is not filled. */
+    public Optional<MonetaryAmount> unitCostAmount() {
+        return unitCost().map(amount -> Currencies.money(amount, home));
+    }
+
+    /** An amount of the run, for one unit; empty for bulk that is not filled. */
+    public Optional<BigDecimal> perUnit(BigDecimal amount) {
+        return Optional.ofNullable(needs.units()).map(units -> amount.divide(units, MathContext.DECIMAL128));
+    }
+
+    /** Cost of the recipe for one kilogram, without any loss: {@code Σ w_i × landed per kg_i}. */
+    public BigDecimal rawMaterialPerKg() {
+        return sum(items.stream()
+                .filter(item -> item.item().isMaterial())
+                .map(item -> item.item().share().multiply(item.landedPerUnit()))
+                .toList());
+    }
+
+    /** Everything that the bulk costs: materials used, making with its overhead, quality control. */
+    public BigDecimal bulkTotal() {
+        BigDecimal materials = sum(items.stream()
+                .filter(item -> item.item().isMaterial())
+                .map(ItemCost::used)
+                .toList());
+        return materials.add(work.making()).add(work.makingOverhead()).add(work.qualityControl());
+    }
+
+    /** Cost of one kilogram of bulk as it leaves the kettle. */
+    public BigDecimal bulkPerKg() {
+        return bulkTotal().divide(needs.batches().output(), MathContext.DECIMAL128);
+    }
+
+    /** What a unit's fill above the nominal costs, at the bulk's cost; empty for bulk that is not filled. */
+    public Optional<BigDecimal> giveawayPerUnit() {
+        FillTarget fill = needs.fill();
+        return Optional.ofNullable(fill).map(target -> target.giveawayKg().multiply(bulkPerKg()));
+    }
+
+    private static BigDecimal sum(List<BigDecimal> amounts) {
+        return amounts.stream().reduce(ZERO, BigDecimal::add);
+    }
+}

@@ -1,0 +1,125 @@
+package perkilo.costing;
+
+import static java.math.BigDecimal.ONE;
+import static java.math.BigDecimal.ZERO;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Names;
+import perkilo.model.Product;
+import perkilo.model.Run;
+
+/**
+ * What one run makes and needs.
+ *
+ * @param run what was asked for
+ * @param product null for bulk that is not filled
+ * @param formula what is made
+ * @param units null for bulk that is not filled
+ * @param fill null for bulk that is not filled
+ * @param batches how it is made
+ * @param items materials in the order of the formula, then components in the order of their list; of each name one
+ */
+public record RunNeeds(
+        Run run,
+        @Nullable Product product,
+        Formula formula,
+        @Nullable BigDecimal units,
+        @Nullable FillTarget fill,
+        Batches batches,
+        List<Item> items) {
+
+    public RunNeeds {
+        items = List.copyOf(items);
+    }
+
+    /**
+     * What a run needs: of material i {@code q_i = n · b · w_i · (1 + handling loss_i)} kilograms, of component j
+     * {@code k_j = ⌈ U · per unit_j · (1 + loss_j) ⌉} pieces.
+     *
+     * @throws IllegalArgumentException if the run names a product or formula that the book lacks, or one that cannot be
+     *     made
+     */
+    public static RunNeeds of(Book book, Run run) {
+        if (run instanceof Run.OfProduct ofProduct) {
+            Product product = book.product(ofProduct.product())
+                    .orElseThrow(() -> new IllegalArgumentException("no product " + ofProduct.product()));
+            Formula formula = formula(book, product.formula());
+            FillTarget fill = FillTarget.of(product);
+            BigDecimal units = ofProduct.units().value();
+            Batches batches =
+                    Batches.forUnits(units, fill.targetKg(), product.fillLoss().value(), formula.batching());
+            List<Item> items = new ArrayList<>(materials(book, formula, batches.charged()));
+            items.addAll(components(product, units));
+            return new RunNeeds(run, product, formula, units, fill, batches, items);
+        }
+        if (run instanceof Run.OfBulk ofBulk) {
+            Formula formula = formula(book, ofBulk.formula());
+            Batches batches = Batches.forBulk(ofBulk.batchKg().value(), formula.batching());
+            return new RunNeeds(run, null, formula, null, null, batches, materials(book, formula, batches.charged()));
+        }
+        throw new AssertionError(run);
+    }
+
+    /** What is made, as a person calls it: the product, or the formula for bulk. */
+    public String name() {
+        return product == null ? formula.name() : product.name();
+    }
+
+    /** The run as a person says it: {@code 1,000 × Hand balm}, {@code 25 kg of Hand balm}. */
+    public String title() {
+        return units == null
+                ? "%s kg of %s".formatted(plain(batches.charged()), formula.name())
+                : "%,d × %s".formatted(units.longValue(), name());
+    }
+
+    private static String plain(BigDecimal kg) {
+        BigDecimal shortest = kg.setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+    }
+
+    private static Formula formula(Book book, String name) {
+        return book.formula(name).orElseThrow(() -> new IllegalArgumentException("no formula " + name));
+    }
+
+    private static List<Item> materials(Book book, Formula formula, BigDecimal charged) {
+        Map<String, List<Formula.Line>> byName = new LinkedHashMap<>();
+        for (Formula.Line line : formula.lines()) {
+            byName.computeIfAbsent(Names.key(line.material()), key -> new ArrayList<>())
+                    .add(line);
+        }
+        return byName.values().stream()
+                .map(lines -> material(book, formula, lines, charged))
+                .toList();
+    }
+
+    private static Item material(Book book, Formula formula, List<Formula.Line> lines, BigDecimal charged) {
+        String name = lines.get(0).material();
+        Material material = book.material(name).orElseGet(() -> Material.of(name));
+        BigDecimal share = lines.stream().map(formula::levelOf).reduce(ZERO, BigDecimal::add);
+        BigDecimal needed =
+                charged.multiply(share).multiply(ONE.add(material.handlingLoss().value()));
+        return new Item(material.name(), material, lines, null, share, needed);
+    }
+
+    private static List<Item> components(Product product, BigDecimal units) {
+        return product.components().stream()
+                .map(component ->
+                        new Item(component.name(), null, List.of(), component, ZERO, pieces(component, units)))
+                .toList();
+    }
+
+    private static BigDecimal pieces(Product.Component component, BigDecimal units) {
+        return units.multiply(component.perUnit().value())
+                .multiply(ONE.add(component.loss().value()))
+                .setScale(0, RoundingMode.CEILING);
+    }
+}
