@@ -81,14 +81,17 @@ public sealed interface Expr {
         return terms.stream().map(Expr.class::cast).reduce(Expr::plus).orElse(of(0));
     }
 
+    /** The sum of two. */
     default Expr plus(Expr other) {
         return new Binary(this, "+", other, value().add(other.value()));
     }
 
+    /** The difference of two. */
     default Expr minus(Expr other) {
         return new Binary(this, "-", other, value().subtract(other.value()));
     }
 
+    /** The product of two. */
     default Expr times(Expr other) {
         return new Binary(this, "*", other, value().multiply(other.value()));
     }
@@ -113,10 +116,22 @@ public sealed interface Expr {
         return new Call("ROUNDUP", List.of(cleaned, of(0)), exact);
     }
 
+    /**
+     * The next tenth from here on upwards.
+     *
+     * @param exact what it is, computed exactly
+     */
+    default Expr roundedUpToTenth(BigDecimal exact) {
+        Expr cleaned = new Call("ROUND", List.of(this, of(9)), value());
+        return new Call("ROUNDUP", List.of(cleaned, of(1)), exact);
+    }
+
+    /** The larger of two. */
     default Expr max(Expr other) {
         return new Call("MAX", List.of(this, other), value().max(other.value()));
     }
 
+    /** The smaller of two. */
     default Expr min(Expr other) {
         return new Call("MIN", List.of(this, other), value().min(other.value()));
     }

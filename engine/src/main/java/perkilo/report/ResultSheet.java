@@ -3,6 +3,8 @@ package perkilo.report;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 
@@ -62,6 +64,70 @@ public record ResultSheet(
 
     /** A figure: a formula with its value where it is live, a number elsewhere. */
     public record Value(Expr expr) implements Content {}
+
+    /**
+     * A sentence with figures in it, written as a formula that keeps them true.
+     *
+     * @param parts words and figures in order
+     */
+    public record Sentence(List<Part> parts) implements Content {
+
+        public Sentence {
+            parts = List.copyOf(parts);
+        }
+
+        /** The sentence as it reads now. */
+        public String text() {
+            return parts.stream().map(Part::text).collect(Collectors.joining());
+        }
+
+        /**
+         * The formula, without its equals sign.
+         *
+         * @param names gives the name that a result sheet finally got for the name it was built with
+         */
+        public String formula(UnaryOperator<String> names) {
+            return parts.stream().map(part -> part.formula(names)).collect(Collectors.joining("&"));
+        }
+    }
+
+    /** A part of a sentence. */
+    public sealed interface Part {
+
+        /** The part as it reads now. */
+        String text();
+
+        /** The part in a formula. */
+        String formula(UnaryOperator<String> names);
+    }
+
+    /** Words of a sentence. */
+    public record Words(String text) implements Part {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "\"" + text.replace("\"", "\"\"") + "\"";
+        }
+    }
+
+    /**
+     * A figure in a sentence, thousands set apart.
+     *
+     * @param expr the figure
+     * @param decimals how many are shown
+     */
+    public record Fixed(Expr expr, int decimals) implements Part {
+
+        @Override
+        public String text() {
+            return Decimals.amount(expr.value(), decimals);
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "FIXED(" + expr.formula(names) + "," + decimals + ")";
+        }
+    }
 
     /** Nothing, but with a look. */
     public record Blank() implements Content {}

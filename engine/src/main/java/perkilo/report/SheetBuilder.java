@@ -50,6 +50,12 @@ public final class SheetBuilder {
         return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, linkTo(link)));
     }
 
+    /** Writes a sentence whose figures stay live. */
+    public SheetBuilder sentence(int row, int column, Look look, ResultSheet.Part... parts) {
+        ResultSheet.Sentence sentence = new ResultSheet.Sentence(List.of(parts));
+        return put(row, column, new Cell(sentence, look, NumberFormat.GENERAL, null));
+    }
+
     /** Gives a cell a look without writing anything into it. */
     public SheetBuilder blank(int row, int column, Look look) {
         return put(row, column, new Cell(new ResultSheet.Blank(), look, NumberFormat.GENERAL, null));
@@ -115,6 +121,12 @@ public final class SheetBuilder {
         for (int column = 0; column < characters.length; column++) {
             widths.put(column, characters[column]);
         }
+        return this;
+    }
+
+    /** Sets the width of one column, in characters. */
+    public SheetBuilder width(int column, int characters) {
+        widths.put(column, characters);
         return this;
     }
 

@@ -1,0 +1,71 @@
+package perkilo.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Finding;
+
+/** What all answers have in common. */
+public final class Json {
+
+    private static final int PLACES = 6;
+    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+    private Json() {}
+
+    /** An empty object. */
+    public static ObjectNode object() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    /** A number as text: plain decimal, rounded half up to six places, without trailing zeros. */
+    public static String amount(BigDecimal value) {
+        BigDecimal rounded = value.setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+    }
+
+    /** A number as text, or null where there is none. */
+    public static @Nullable String amountOrNull(@Nullable BigDecimal value) {
+        return value == null ? null : amount(value);
+    }
+
+    /** A list of things as an array of objects. */
+    public static <T> ArrayNode array(List<T> things, Function<T, ObjectNode> shape) {
+        ArrayNode array = JsonNodeFactory.instance.arrayNode();
+        things.forEach(thing -> array.add(shape.apply(thing)));
+        return array;
+    }
+
+    /** Findings as {@code messages}. */
+    public static ArrayNode messages(List<Finding> findings) {
+        return array(
+                findings,
+                finding -> object().put("level", finding.level().word())
+                        .put("where", finding.origin().where())
+                        .put("text", finding.text()));
+    }
+
+    /** An answer that holds messages alone, where nothing could be computed. */
+    public static ObjectNode onlyMessages(List<Finding> findings) {
+        ObjectNode answer = object();
+        answer.set("messages", messages(findings));
+        return answer;
+    }
+
+    /** The answer as it is printed. */
+    public static String print(ObjectNode answer) {
+        try {
+            return MAPPER.writeValueAsString(answer);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

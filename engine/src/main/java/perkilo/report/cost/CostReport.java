@@ -1,0 +1,28 @@
+package perkilo.report.cost;
+
+import java.util.List;
+import perkilo.costing.CostOutcome;
+import perkilo.origin.Finding;
+import perkilo.report.Report;
+
+/** The sheets that answer what a launch costs. */
+public final class CostReport {
+
+    private CostReport() {}
+
+    /**
+     * The sheets for costs.
+     *
+     * @param costed what was costed
+     * @param findings everything that a person should know, of the reading too
+     */
+    public static Report of(CostOutcome.Costed costed, List<Finding> findings) {
+        DetailSheet detail = DetailSheet.of(costed);
+        String home = costed.book().settings().home().getCurrencyCode();
+        return new Report(List.of(
+                SummarySheet.of(costed, detail.runs()),
+                detail.sheet(),
+                LadderSheet.of(home, detail.runs()),
+                MessagesSheet.of(findings)));
+    }
+}

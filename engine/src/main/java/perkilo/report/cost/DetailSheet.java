@@ -1,0 +1,58 @@
+package perkilo.report.cost;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import perkilo.costing.CostOutcome;
+import perkilo.costing.RunCost;
+import perkilo.purchasing.LineCost;
+import perkilo.report.Look;
+import perkilo.report.ResultSheet;
+import perkilo.report.SheetBuilder;
+
+/**
+ * Cost detail: one block for each run, in which everything is computed.
+ *
+ * @param sheet the sheet
+ * @param runs the cells that other sheets refer to, in the order of the runs
+ */
+record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
+
+    static final String NAME = "Cost detail";
+
+    static DetailSheet of(CostOutcome.Costed costed) {
+        SheetBuilder sheet = new SheetBuilder(NAME);
+        sheet.widths(30, 20, 14, 13, 14, 15, 15, 14, 14, 14, 14, 14, 14, 14)
+                .freeze(2, 1)
+                .landscape();
+        sheet.text(0, 0, NAME, Look.TITLE);
+        sheet.text(
+                1,
+                0,
+                "Every figure is a live formula. Change a price, a rate, a percentage or a number of packs and the costs follow;"
+                        + " only the choice of what to buy stays as it is.",
+                Look.HINT);
+        Rows rows = new Rows(sheet, 3);
+        List<RunCells> runs = new ArrayList<>();
+        for (RunCost cost : costed.runs()) {
+            if (!runs.isEmpty()) {
+                sheet.pageBreakBefore(rows.next());
+            }
+            runs.add(block(rows, costed, cost));
+            rows.skip(2);
+        }
+        return new DetailSheet(sheet.build(), runs);
+    }
+
+    private static RunCells block(Rows rows, CostOutcome.Costed costed, RunCost cost) {
+        int first = rows.next();
+        rows.section(cost.needs().title(), Look.ANSWER);
+        MakingPart making = MakingPart.write(rows, cost.needs());
+        rows.skip(1);
+        Map<LineCost, PurchasePart.LineCells> lines = new PurchasePart(rows, costed.market(), cost.purchase()).write();
+        rows.skip(1);
+        ItemsPart items = ItemsPart.write(rows, cost, making, lines);
+        rows.skip(1);
+        return new ResultPart(rows, costed.book().settings(), cost, making, items).write(first);
+    }
+}

@@ -1,0 +1,251 @@
+package perkilo.report.cost;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import javax.money.CurrencyUnit;
+import perkilo.costing.CostOutcome;
+import perkilo.costing.Head;
+import perkilo.origin.Origin;
+import perkilo.report.Chart;
+import perkilo.report.Expr;
+import perkilo.report.Inputs;
+import perkilo.report.Look;
+import perkilo.report.NumberFormat;
+import perkilo.report.ResultSheet;
+import perkilo.report.SheetBuilder;
+import perkilo.report.SheetNames;
+
+/** Cost summary: the answer in a sentence, a row for each run, and two charts. */
+final class SummarySheet {
+
+    private static final int CHART_ROWS = 19;
+
+    private final CostOutcome.Costed costed;
+    private final List<RunCells> runs;
+    private final CurrencyUnit home;
+    private final NumberFormat money;
+    private final SheetBuilder sheet = new SheetBuilder("Cost summary");
+    private int next;
+
+    private SummarySheet(CostOutcome.Costed costed, List<RunCells> runs) {
+        this.costed = costed;
+        this.runs = runs;
+        this.home = costed.book().settings().home();
+        this.money = NumberFormat.money(home.getCurrencyCode(), 2);
+    }
+
+    static ResultSheet of(CostOutcome.Costed costed, List<RunCells> runs) {
+        return new SummarySheet(costed, runs).write();
+    }
+
+    private ResultSheet write() {
+        sheet.widths(30, 10, 9, 12, 13, 13, 13, 13, 13, 13, 13, 13).landscape();
+        sheet.text(0, 0, "Cost summary", Look.TITLE);
+        sheet.text(1, 0, basis(), Look.HINT);
+        next = 3;
+        answers();
+        next++;
+        int table = next;
+        runTable();
+        next++;
+        int headsTable = next;
+        headsTable();
+        charts(table, headsTable);
+        return sheet.build();
+    }
+
+    private String basis() {
+        return "Prices and rates of %s; amounts in %s unless another currency stands beside them. Stock on hand plays no part."
+                .formatted(costed.book().settings().costingDate(), home.getCurrencyCode());
+    }
+
+    private void answers() {
+        for (RunCells run : runs) {
+            Expr unit = run.unitCost();
+            Expr units = run.making().units();
+            if (unit != null && units != null) {
+                sheet.sentence(
+                        next++,
+                        0,
+                        Look.ANSWER,
+                        new ResultSheet.Fixed(units, 0),
+                        new ResultSheet.Words(" × " + run.cost().needs().name() + " cost "),
+                        new ResultSheet.Fixed(unit, 2),
+                        new ResultSheet.Words(" " + home + " each; "),
+                        new ResultSheet.Fixed(run.stockLeft(), 0),
+                        new ResultSheet.Words(" " + home + " of cash stays in stock"));
+            } else {
+                sheet.sentence(
+                        next++,
+                        0,
+                        Look.ANSWER,
+                        new ResultSheet.Words(run.cost().needs().title() + " costs "),
+                        new ResultSheet.Fixed(run.bulkPerKg(), 2),
+                        new ResultSheet.Words(" " + home + " per kg; "),
+                        new ResultSheet.Fixed(run.stockLeft(), 0),
+                        new ResultSheet.Words(" " + home + " of cash stays in stock"));
+            }
+        }
+    }
+
+    private void runTable() {
+        List<String> heads = new ArrayList<>(List.of(
+                "Run",
+                "Units",
+                "Batches",
+                "Bulk made, kg",
+                "Raw material per kg",
+                "Bulk per kg",
+                "Unit cost",
+                "Cash per unit",
+                "Outlay for items",
+                "Stock left",
+                "Wasted"));
+        for (CurrencyUnit currency : costed.book().settings().reportCurrencies()) {
+            heads.add("Unit cost in " + currency.getCurrencyCode());
+        }
+        for (int column = 0; column < heads.size(); column++) {
+            sheet.text(next, column, heads.get(column), Look.HEADER);
+        }
+        next++;
+        for (RunCells run : runs) {
+            runRow(next++, run);
+        }
+    }
+
+    private void runRow(int row, RunCells run) {
+        sheet.text(
+                row,
+                0,
+                run.cost().needs().name(),
+                Look.LABEL,
+                new Origin("", DetailSheet.NAME, SheetNames.cell(run.row(), 0)));
+        Expr units = run.making().units();
+        if (units != null) {
+            sheet.value(row, 1, units, NumberFormat.WHOLE, Look.PLAIN);
+        }
+        sheet.value(row, 2, run.making().batches(), NumberFormat.WHOLE, Look.PLAIN);
+        sheet.value(row, 3, run.making().output(), new NumberFormat("#,##0.00"), Look.PLAIN);
+        sheet.value(row, 4, run.rawMaterialPerKg(), money, Look.PLAIN);
+        sheet.value(row, 5, run.bulkPerKg(), money, Look.PLAIN);
+        Expr unitCost = run.unitCost();
+        if (unitCost != null) {
+            sheet.value(row, 6, unitCost, money, Look.KEY);
+            sheet.value(row, 7, Objects.requireNonNull(run.cashPerUnit()), money, Look.PLAIN);
+        }
+        sheet.value(row, 8, run.outlay(), money, Look.PLAIN);
+        sheet.value(row, 9, run.stockLeft(), money, Look.PLAIN);
+        sheet.value(row, 10, run.wasted(), money, Look.PLAIN);
+        int column = 11;
+        for (CurrencyUnit currency : costed.book().settings().reportCurrencies()) {
+            sheet.width(column, 13);
+            if (unitCost != null) {
+                Expr rate = Inputs.rate(costed.market().conversion(home, currency));
+                sheet.value(
+                        row,
+                        column,
+                        unitCost.times(rate),
+                        NumberFormat.money(currency.getCurrencyCode(), 2),
+                        Look.PLAIN);
+            }
+            column++;
+        }
+    }
+
+    private void headsTable() {
+        sheet.text(next, 0, "What a unit costs, by head", Look.SECTION);
+        next++;
+        sheet.text(next, 0, "Run", Look.HEADER);
+        int column = 1;
+        for (Head head : Head.values()) {
+            sheet.text(next, column++, head.words(), Look.HEADER);
+        }
+        sheet.text(next, column, "total", Look.HEADER);
+        next++;
+        for (RunCells run : runs) {
+            Expr units = run.making().units();
+            Expr per = units == null ? run.making().output() : units;
+            sheet.text(
+                    next,
+                    0,
+                    units == null
+                            ? run.cost().needs().title() + " (per kg)"
+                            : run.cost().needs().title(),
+                    Look.LABEL);
+            column = 1;
+            for (Head head : Head.values()) {
+                sheet.value(
+                        next,
+                        column++,
+                        Objects.requireNonNull(run.heads().get(head)).over(per),
+                        money,
+                        Look.PLAIN);
+            }
+            sheet.value(next, column, run.total().over(per), money, Look.TOTAL);
+            next++;
+        }
+    }
+
+    private void charts(int table, int headsTable) {
+        int top = next + 1;
+        List<Chart.Series> bySize = new ArrayList<>();
+        rowsByProduct(table + 1)
+                .forEach((name, rows) -> bySize.add(new Chart.Series(
+                        name,
+                        sheet.range(rows.get(0), 1, rows.get(rows.size() - 1), 1),
+                        sheet.range(rows.get(0), 6, rows.get(rows.size() - 1), 6))));
+        int left = 0;
+        if (!bySize.isEmpty()) {
+            sheet.chart(new Chart(
+                    Chart.Kind.SCATTER_WITH_LINES,
+                    "Cost per unit against run size",
+                    "Units in a run (logarithmic)",
+                    home + " per unit",
+                    new NumberFormat("0.00"),
+                    true,
+                    bySize,
+                    top,
+                    left,
+                    top + CHART_ROWS,
+                    4));
+            left = 5;
+        }
+        int first = headsTable + 2;
+        int last = first + runs.size() - 1;
+        List<Chart.Series> byHead = new ArrayList<>();
+        int column = 1;
+        for (Head head : Head.values()) {
+            byHead.add(new Chart.Series(
+                    head.words(), sheet.range(first, 0, last, 0), sheet.range(first, column, last, column)));
+            column++;
+        }
+        sheet.chart(new Chart(
+                Chart.Kind.STACKED_COLUMNS,
+                "What a unit costs, by head",
+                "Run",
+                home + " per unit",
+                new NumberFormat("0.00"),
+                false,
+                byHead,
+                top,
+                left,
+                top + CHART_ROWS,
+                left + 7));
+    }
+
+    /** The rows of each product that has several runs in a row of the table, rising in size. */
+    private Map<String, List<Integer>> rowsByProduct(int first) {
+        Map<String, List<Integer>> rows = new LinkedHashMap<>();
+        for (int i = 0; i < runs.size(); i++) {
+            if (runs.get(i).unitCost() != null) {
+                rows.computeIfAbsent(runs.get(i).cost().needs().name(), name -> new ArrayList<>())
+                        .add(first + i);
+            }
+        }
+        rows.values().removeIf(list -> list.get(list.size() - 1) - list.get(0) != list.size() - 1);
+        return rows;
+    }
+}
