@@ -25,11 +25,9 @@ public final class CostJson {
 
     private static final BigDecimal GRAMS = new BigDecimal(1000);
 
-    private final CostOutcome.Costed costed;
     private final Map<String, Conversion> currencies = new LinkedHashMap<>();
 
     private CostJson(CostOutcome.Costed costed) {
-        this.costed = costed;
         CurrencyUnit home = costed.book().settings().home();
         currencies.put(home.getCurrencyCode(), new Conversion(home, home, List.of()));
         for (CurrencyUnit other : costed.book().settings().reportCurrencies()) {
