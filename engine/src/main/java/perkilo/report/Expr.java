@@ -29,6 +29,9 @@ public sealed interface Expr {
     /** Whether the formula refers to any cell; a plain number is written as a number. */
     boolean isLive();
 
+    /** The same figure without any reference to a person's own cells: their values stand as plain numbers. */
+    Expr alone();
+
     /** How tightly the outermost operator binds: 1 for a sum, 2 for a product, 3 for what needs no brackets. */
     default int binding() {
         return 3;
@@ -164,6 +167,11 @@ public sealed interface Expr {
         }
 
         @Override
+        public Expr alone() {
+            return this;
+        }
+
+        @Override
         public boolean isLive() {
             return false;
         }
@@ -175,6 +183,11 @@ public sealed interface Expr {
         @Override
         public String formula(UnaryOperator<String> names) {
             return SheetNames.quoted(ours ? names.apply(sheet) : sheet) + "!" + cell;
+        }
+
+        @Override
+        public Expr alone() {
+            return ours ? this : new Plain(value);
         }
 
         @Override
@@ -194,6 +207,11 @@ public sealed interface Expr {
         }
 
         @Override
+        public Expr alone() {
+            return new Plain(value);
+        }
+
+        @Override
         public boolean isLive() {
             return true;
         }
@@ -210,6 +228,11 @@ public sealed interface Expr {
         @Override
         public String formula(UnaryOperator<String> names) {
             return "SUM(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
         }
 
         @Override
@@ -233,6 +256,11 @@ public sealed interface Expr {
         private static String bracketed(Expr part, UnaryOperator<String> names, boolean brackets) {
             String formula = part.formula(names);
             return brackets ? "(" + formula + ")" : formula;
+        }
+
+        @Override
+        public Expr alone() {
+            return new Binary(left.alone(), sign, right.alone(), value);
         }
 
         @Override
@@ -261,6 +289,11 @@ public sealed interface Expr {
         }
 
         @Override
+        public Expr alone() {
+            return new Call(function, arguments.stream().map(Expr::alone).toList(), value);
+        }
+
+        @Override
         public boolean isLive() {
             return arguments.stream().anyMatch(Expr::isLive);
         }
@@ -273,6 +306,11 @@ public sealed interface Expr {
         public String formula(UnaryOperator<String> names) {
             return "IF(" + left.formula(names) + sign + right.formula(names) + "," + then.formula(names) + ","
                     + otherwise.formula(names) + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Choice(left.alone(), sign, right.alone(), then.alone(), otherwise.alone(), value);
         }
 
         @Override

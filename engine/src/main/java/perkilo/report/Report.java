@@ -1,6 +1,8 @@
 package perkilo.report;
 
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * All result sheets of one answer.
@@ -11,5 +13,47 @@ public record Report(List<ResultSheet> sheets) {
 
     public Report {
         sheets = List.copyOf(sheets);
+    }
+
+    /** The same sheets without any formula over a person's own cells: what was typed there stands as a plain number. */
+    public Report alone() {
+        return new Report(sheets.stream().map(Report::alone).toList());
+    }
+
+    private static ResultSheet alone(ResultSheet sheet) {
+        SortedMap<Integer, SortedMap<Integer, ResultSheet.Cell>> cells = new TreeMap<>();
+        sheet.cells().forEach((row, inRow) -> {
+            SortedMap<Integer, ResultSheet.Cell> columns = new TreeMap<>();
+            inRow.forEach((column, cell) -> columns.put(column, alone(cell)));
+            cells.put(row, columns);
+        });
+        return new ResultSheet(
+                sheet.name(),
+                cells,
+                sheet.columnWidths(),
+                sheet.frozenRows(),
+                sheet.frozenColumns(),
+                sheet.filter(),
+                sheet.pageBreaksBefore(),
+                sheet.landscape(),
+                sheet.charts(),
+                sheet.highlights());
+    }
+
+    private static ResultSheet.Cell alone(ResultSheet.Cell cell) {
+        ResultSheet.Content content = cell.content();
+        if (content instanceof ResultSheet.Value value) {
+            content = new ResultSheet.Value(value.expr().alone());
+        } else if (content instanceof ResultSheet.Sentence sentence) {
+            content = new ResultSheet.Sentence(
+                    sentence.parts().stream().map(Report::alone).toList());
+        }
+        return new ResultSheet.Cell(content, cell.look(), cell.format(), cell.link());
+    }
+
+    private static ResultSheet.Part alone(ResultSheet.Part part) {
+        return part instanceof ResultSheet.Fixed fixed
+                ? new ResultSheet.Fixed(fixed.expr().alone(), fixed.decimals())
+                : part;
     }
 }
