@@ -26,6 +26,8 @@ final class Palette {
         "0072B2", "E69F00", "009E73", "CC79A7", "56B4E9", "D55E00", "999999", "332288", "882255", "DDCC77"
     };
 
+    private static final byte OPAQUE = (byte) 0xFF;
+
     private Palette() {}
 
     /** The colour of a chart's series, counted from zero; they begin anew after the tenth. */
@@ -35,7 +37,8 @@ final class Palette {
 
     /** A colour as a cell's style takes it. */
     static XSSFColor color(String hexadecimal) {
-        return new XSSFColor(bytes(hexadecimal), null);
+        byte[] rgb = bytes(hexadecimal);
+        return new XSSFColor(new byte[] {OPAQUE, rgb[0], rgb[1], rgb[2]}, null);
     }
 
     /** Red, green and blue. */
