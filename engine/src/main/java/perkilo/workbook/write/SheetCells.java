@@ -65,6 +65,10 @@ final class SheetCells {
             target.setIs(new XSSFRichTextString(CellText.storable(text.text())).getCTRst());
         } else if (content instanceof ResultSheet.Value value) {
             fill(target, value.expr());
+        } else if (content instanceof ResultSheet.Sentence sentence) {
+            target.addNewF().setStringValue(sentence.formula(names));
+            target.setT(STCellType.STR);
+            target.setV(CellText.storable(sentence.text()));
         }
     }
 

@@ -1,9 +1,11 @@
 package perkilo.workbook.write;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -54,6 +56,23 @@ public final class WorkbookWriter {
                 throw e;
             }
             return new Written(book, draft.names(), backup);
+        }
+    }
+
+    /**
+     * Writes a workbook that holds the result sheets and nothing else.
+     *
+     * @param report without formulas over a person's own cells
+     * @param target where to; what stands there is replaced
+     * @throws UnwritableFileException if it can't be written, with the reason in the person's words
+     */
+    public Written writeAlone(Report report, Path target) throws IOException {
+        Map<String, String> names = new LinkedHashMap<>();
+        report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
+        byte[] bytes = new ScratchWorkbook(report, new Links("", List.of(), names)).bytes();
+        try (StagedFile file = StagedFile.write(target, out -> out.write(ByteBuffer.wrap(bytes)))) {
+            file.moveToItsPlace();
+            return new Written(target, names, null);
         }
     }
 
