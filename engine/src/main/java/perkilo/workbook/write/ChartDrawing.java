@@ -68,11 +68,18 @@ final class ChartDrawing {
         }
         XDDFValueAxis numbers = drawn.createValueAxis(AxisPosition.BOTTOM);
         numbers.setTitle(chart.across());
-        numbers.setNumberFormat(NumberFormat.GENERAL.code());
+        numbers.setNumberFormat(acrossFormat().code());
         if (chart.logarithmicAcross()) {
             LogarithmicAxis.apply(numbers, chart, values);
         }
         return numbers;
+    }
+
+    private NumberFormat acrossFormat() {
+        boolean whole = chart.series().stream()
+                .flatMap(series -> values.values(series.across()).stream())
+                .allMatch(value -> value == null || value % 1 == 0);
+        return whole ? NumberFormat.WHOLE : NumberFormat.GENERAL;
     }
 
     private boolean isScatter() {
@@ -88,7 +95,7 @@ final class ChartDrawing {
         for (Chart.Series series : chart.series()) {
             XDDFChartData.Series added = isScatter()
                     ? data.addSeries(
-                            values.numbers(series.across(), NumberFormat.GENERAL),
+                            values.numbers(series.across(), acrossFormat()),
                             values.numbers(series.up(), chart.upFormat()))
                     : data.addSeries(values.words(series.across()), values.numbers(series.up(), chart.upFormat()));
             added.setTitle(series.name(), null);

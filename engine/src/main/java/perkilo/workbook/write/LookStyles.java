@@ -15,17 +15,23 @@ final class LookStyles {
 
     private LookStyles() {}
 
-    static void apply(Look look, XSSFWorkbook workbook, XSSFCellStyle style) {
-        style.setFont(font(look, workbook));
+    /**
+     * Dresses a style.
+     *
+     * @param linked whether a click leads to another cell; such words are in the accent colour
+     */
+    static void apply(Look look, boolean linked, XSSFWorkbook workbook, XSSFCellStyle style) {
+        style.setFont(font(look, linked, workbook));
         ground(look, style);
         rules(look, style);
     }
 
-    private static XSSFFont font(Look look, XSSFWorkbook workbook) {
+    private static XSSFFont font(Look look, boolean linked, XSSFWorkbook workbook) {
         XSSFFont font = workbook.createFont();
         font.setFontName(FONT);
         font.setFontHeightInPoints((short) size(look));
-        font.setColor(Palette.color(ink(look)));
+        boolean plain = ink(look).equals(Palette.INK);
+        font.setColor(Palette.color(linked && plain ? Palette.ACCENT : ink(look)));
         font.setBold(isBold(look));
         return font;
     }

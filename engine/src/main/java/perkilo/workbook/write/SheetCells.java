@@ -49,14 +49,27 @@ final class SheetCells {
     }
 
     private void write(XSSFCell target, Cell cell) {
-        int row = target.getRowIndex();
-        int column = target.getColumnIndex();
-        boolean quoted = cell.content() instanceof ResultSheet.Text text && CellText.looksLikeFormula(text.text());
-        boolean right = cell.look() == Look.HEADER && fit.standsOverNumbers(row, column);
-        target.setCellStyle(styles.style(
-                new CellStyles.Key(cell.look(), cell.format(), quoted, fit.isWrapped(row, column), right)));
+        target.setCellStyle(styles.style(styleKey(target.getRowIndex(), target.getColumnIndex(), cell)));
         fill(target.getCTCell(), cell.content());
         link(target, cell);
+    }
+
+    private CellStyles.Key styleKey(int row, int column, Cell cell) {
+        boolean quoted = cell.content() instanceof ResultSheet.Text text && CellText.looksLikeFormula(text.text());
+        Origin place = cell.link();
+        boolean linked = place != null && links.locationOf(place).isPresent();
+        return new CellStyles.Key(
+                cell.look(), cell.format(), quoted, fit.isWrapped(row, column), linked, placeOf(row, column, cell));
+    }
+
+    private CellStyles.Place placeOf(int row, int column, Cell cell) {
+        if (!(cell.content() instanceof ResultSheet.Text)) {
+            return CellStyles.Place.USUAL;
+        }
+        if (cell.look() == Look.HEADER && fit.standsOverNumbers(row, column)) {
+            return CellStyles.Place.RIGHT;
+        }
+        return fit.followsNumber(row, column) ? CellStyles.Place.INDENTED : CellStyles.Place.USUAL;
     }
 
     private void fill(CTCell target, ResultSheet.Content content) {

@@ -28,6 +28,7 @@ final class SheetLayout {
         if (filter != null) {
             target.setAutoFilter(CellRangeAddress.valueOf(filter));
         }
+        target.setDefaultRowHeightInPoints(TextFit.USUAL_POINTS);
         target.setDisplayGridlines(false);
         target.setSelected(false);
     }

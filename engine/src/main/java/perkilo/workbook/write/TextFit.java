@@ -12,9 +12,16 @@ import perkilo.report.ResultSheet.Cell;
 /** Which words need several lines in their column, and how high their rows are then. */
 final class TextFit {
 
+    /** The height of a row with one line. */
+    static final float USUAL_POINTS = 17;
+
     private static final int USUAL_WIDTH = 8;
     private static final float LINE_POINTS = 15;
-    private static final float HEADER_PADDING_POINTS = 5;
+    private static final float LINE_PADDING_POINTS = 2;
+    private static final float HEADER_PADDING_POINTS = 7;
+    private static final float TITLE_POINTS = 30;
+    private static final float SECTION_POINTS = 24;
+    private static final float ANSWER_POINTS = 21;
 
     /** Bold words are wider than a column's count of characters says. */
     private static final double BOLD_WIDTH = 1.1;
@@ -34,29 +41,37 @@ final class TextFit {
         return switch (cell.look()) {
             case HEADER -> true;
             case TITLE, ANSWER, SECTION -> false;
-            default -> text.text().contains("\n") || (lines(text.text(), column, 1) > 1 && isCutOff(row, column));
+            default -> text.text().contains("\n") || (lines(text.text(), column, 1) > 1 && !standsAlone(row, column));
         };
     }
 
-    private boolean isCutOff(int row, int column) {
-        Cell next = cell(row, column + 1);
-        return next != null && !(next.content() instanceof ResultSheet.Blank);
+    /** Whether no other cell of the row is filled, so that the words may run on over the next columns. */
+    private boolean standsAlone(int row, int column) {
+        return row(row).entrySet().stream()
+                .allMatch(entry -> entry.getKey() == column || entry.getValue().content() instanceof ResultSheet.Blank);
     }
 
     /** How high a row must be in points; empty for the usual height. */
     Optional<Float> height(int row) {
-        int lines = 1;
-        boolean header = false;
+        float height = USUAL_POINTS;
         for (Map.Entry<Integer, Cell> entry : row(row).entrySet()) {
-            Cell cell = entry.getValue();
-            header |= cell.look() == Look.HEADER;
-            if (isWrapped(row, entry.getKey()) && cell.content() instanceof ResultSheet.Text text) {
-                double width = cell.look() == Look.HEADER ? BOLD_WIDTH : 1;
-                lines = Math.max(lines, lines(text.text(), entry.getKey(), width));
-            }
+            height = Math.max(height, height(row, entry.getKey(), entry.getValue()));
         }
-        float height = lines * LINE_POINTS + (header ? HEADER_PADDING_POINTS : 0);
-        return height > LINE_POINTS ? Optional.of(height) : Optional.empty();
+        return height > USUAL_POINTS ? Optional.of(height) : Optional.empty();
+    }
+
+    private float height(int row, int column, Cell cell) {
+        boolean header = cell.look() == Look.HEADER;
+        if (isWrapped(row, column) && cell.content() instanceof ResultSheet.Text text) {
+            int lines = lines(text.text(), column, header ? BOLD_WIDTH : 1);
+            return lines * LINE_POINTS + (header ? HEADER_PADDING_POINTS : LINE_PADDING_POINTS);
+        }
+        return switch (cell.look()) {
+            case TITLE -> TITLE_POINTS;
+            case SECTION -> SECTION_POINTS;
+            case ANSWER -> ANSWER_POINTS;
+            default -> USUAL_POINTS;
+        };
     }
 
     /** How many lines words take, broken between words where they can be. */
@@ -94,6 +109,14 @@ final class TextFit {
             return cell.content() instanceof ResultSheet.Value;
         }
         return false;
+    }
+
+    /** Whether words stand to the right of a number, or of the head over numbers, and would touch it. */
+    boolean followsNumber(int row, int column) {
+        Cell before = cell(row, column - 1);
+        return before != null
+                && (before.content() instanceof ResultSheet.Value
+                        || (before.look() == Look.HEADER && standsOverNumbers(row, column - 1)));
     }
 
     private @Nullable Cell cell(int row, int column) {
