@@ -74,6 +74,11 @@ public record Book(
         return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates);
     }
 
+    /** The same book with other offers. */
+    public Book withOffers(List<Offer> others) {
+        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates);
+    }
+
     /**
      * Things by the key of their name, in their order; of two with one name the first stays.
      *
