@@ -165,6 +165,16 @@ public final class Landing {
         return one ? left : left.times(right);
     }
 
+    /** What a kilogram or piece costs at the lowest of an offer's prices, in home currency. */
+    public static Expr lowestPrice(Listing listing) {
+        Expr pack = listing.offer().breaks().stream()
+                .map(price -> pricePerPack(listing, price))
+                .reduce(Expr::min)
+                .orElseThrow();
+        Expr size = quantity(listing, Expr.input(listing.offer().packSize()));
+        return times(pack, Inputs.rate(listing.toHome())).over(size);
+    }
+
     private static Expr pricePerPack(Listing listing, Offer.PriceBreak priced) {
         Expr price = Expr.input(priced.price());
         if (priced.per() == null) {
