@@ -138,7 +138,7 @@ public record Listing(
      *
      * @throws IllegalArgumentException for a volume without a density
      */
-    static BigDecimal basePer(Measure unit, @Nullable Figure density) {
+    public static BigDecimal basePer(Measure unit, @Nullable Figure density) {
         if (unit.kind() == Measure.Kind.COUNT) {
             return BigDecimal.ONE;
         }
