@@ -18,6 +18,10 @@ public final class BlendFinder {
 
     public record Bounds(int mostChanged, BigDecimal spreadingTolerance, BigDecimal hlbBand) {}
 
+    public Bounds bounds() {
+        return bounds;
+    }
+
     public List<Blend> find(String formula, @Nullable String function) {
         return List.of();
     }
