@@ -21,14 +21,18 @@ public final class PlanCheck {
         List<String> broken = new ArrayList<>();
         Set<List<Integer>> seen = new HashSet<>();
         boolean priced = true;
+        boolean inTime = true;
         for (PurchasePlan.Line line : plan.lines()) {
             if (!seen.add(List.of(line.quote(), line.period()))) {
                 broken.add("quote %d stands twice in period %d".formatted(line.quote(), line.period() + 1));
             }
             priced &= checkLine(problem, line, broken);
+            inTime &= line.period() >= 0 && line.period() < problem.periods();
         }
-        checkNeeds(problem, plan, broken);
-        if (priced) {
+        if (inTime) {
+            checkNeeds(problem, plan, broken);
+        }
+        if (inTime && priced) {
             checkOrders(problem, PlanCost.of(problem, plan), broken);
         }
         return broken;
@@ -47,6 +51,9 @@ public final class PlanCheck {
         BigDecimal quantity = quote.quantity(line.packs());
         if (quantity.compareTo(quote.minimum()) < 0) {
             broken.add("%s: %s is below the minimum order of %s".formatted(name, quantity, quote.minimum()));
+        }
+        if (line.period() < 0 || line.period() >= problem.periods()) {
+            broken.add("%s: the plan ends with period %d".formatted(name, problem.periods()));
         }
         if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
             broken.add("%s: it can only be had in periods %d to %d"

@@ -60,7 +60,7 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
         Run(Need need) {
             this.need = need;
             for (Need.Lot lot : need.stock()) {
-                put(lot.quantity(), lot.usablePeriods() - 1, false);
+                put(lot.quantity(), lastPeriod(0, lot.usablePeriods()), false);
             }
         }
 
@@ -69,7 +69,7 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
             List<BigDecimal> closing = new ArrayList<>();
             List<BigDecimal> expired = new ArrayList<>();
             for (int period = 0; period < need.perPeriod().size(); period++) {
-                put(bought.get(period), lastPeriod(period), true);
+                put(bought.get(period), lastPeriod(period, need.usablePeriods()), true);
                 uncovered.add(use(need.perPeriod().get(period), period));
                 expired.add(expiringIn(period));
                 closing.add(onShelf);
@@ -82,8 +82,11 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
                     lots.stream().filter(lot -> lot.lastPeriod() >= after).toList());
         }
 
-        private int lastPeriod(int arrival) {
-            return need.usablePeriods() == Need.UNLIMITED ? Need.UNLIMITED : arrival + need.usablePeriods() - 1;
+        /** The last period that something can be used in; never earlier because the sum is too large for a number. */
+        private static int lastPeriod(int arrival, int usablePeriods) {
+            return usablePeriods == Need.UNLIMITED
+                    ? Need.UNLIMITED
+                    : (int) Math.min((long) arrival + usablePeriods - 1, Need.UNLIMITED - 1L);
         }
 
         private void put(BigDecimal quantity, int lastPeriod, boolean bought) {

@@ -1,0 +1,16 @@
+/**
+ * The command line: arguments in, one call, text and an exit code out.
+ *
+ * <ul>
+ *   <li>what a person reads goes to standard output, messages go to standard error; with {@code --json} the answer
+ *       alone is on standard output;
+ *   <li>exit codes: {@link perkilo.cli.Exit};
+ *   <li>no arithmetic and no file format here.
+ * </ul>
+ *
+ * <p>Start at {@link perkilo.cli.Perkilo}. This package may use everything.
+ */
+@NullMarked
+package perkilo.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,59 @@
+package perkilo.ordering;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Plans items one by one, under whatever terms, and joins what comes out. */
+final class Planning {
+    final Market market;
+    final Incumbent incumbent;
+
+    private final List<ItemProgram> programs = new ArrayList<>();
+
+    Planning(Market market) {
+        this.market = market;
+        incumbent = new Incumbent(market.ceiling());
+        Workspace work = new Workspace();
+        for (Item item : market.items) {
+            programs.add(GridProgram.suits(item) ? new GridProgram(item, work) : new ListProgram(item));
+        }
+    }
+
+    int items() {
+        return programs.size();
+    }
+
+    double solve(int item, Terms terms) {
+        return programs.get(item).solve(terms);
+    }
+
+    Picks picks(int item, Terms terms) {
+        return programs.get(item).picks(terms);
+    }
+
+    /**
+     * The cheapest purchase of an item in given orders, where they are placed anyway.
+     *
+     * @return null if its needs cannot be covered
+     */
+    @Nullable Picks within(int item, Terms terms) {
+        return solve(item, terms) < Double.POSITIVE_INFINITY ? picks(item, terms) : null;
+    }
+
+    /** Terms that let every item stand in the given orders, free of charge, and in no others. */
+    Terms within(boolean[] orders) {
+        Terms terms = new Terms(market);
+        for (Link link : market.links) {
+            terms.charge[link.id()] = orders[link.order()] ? 0 : Double.POSITIVE_INFINITY;
+        }
+        return terms;
+    }
+
+    boolean[] allOrders() {
+        boolean[] all = new boolean[market.orders.count];
+        Arrays.fill(all, true);
+        return all;
+    }
+}

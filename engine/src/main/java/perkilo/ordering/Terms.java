@@ -1,0 +1,58 @@
+package perkilo.ordering;
+
+import java.util.Arrays;
+
+/**
+ * What an item pays and gets, besides the cost of its lines, while it is planned on its own.
+ *
+ * <p>Charges stand for the orders that it makes necessary; rewards for what its goods add to minimum order values; the
+ * price of cash for what its lines take from a limited budget.
+ */
+final class Terms {
+    /** By link: what standing in the order costs the item; infinite where it may not. */
+    final double[] charge;
+    /** By order: what making up the whole minimum order value would be rewarded with. */
+    final double[] reward;
+    /** By period: what one unit of money paid out counts for; one where cash is not limited. */
+    final double[] money;
+    /** By offer: the fewest steps that have to be bought; zero where nothing has to. */
+    final long[] atLeast;
+    /** By offer: the most steps that may be bought. */
+    final long[] atMost;
+
+    Terms(Market market) {
+        charge = new double[market.links.size()];
+        reward = new double[market.orders.count];
+        money = new double[market.periods];
+        Arrays.fill(money, 1);
+        atLeast = new long[market.offers.size()];
+        atMost = market.offers.stream().mapToLong(offer -> offer.mostSteps).toArray();
+    }
+
+    boolean forced(Link link) {
+        for (Offer offer : link.offers()) {
+            if (atLeast[offer.id] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a line of the offer costs just what it costs. */
+    boolean plain(Offer offer) {
+        return reward[offer.order] == 0
+                && money[offer.period] == 1
+                && atLeast[offer.id] == 0
+                && atMost[offer.id] == offer.mostSteps;
+    }
+
+    /** What a line of the offer counts for. */
+    double cost(Offer offer, long steps) {
+        double landed = offer.costs.landed(steps);
+        return landed == Double.POSITIVE_INFINITY
+                ? landed
+                : offer.cost(steps)
+                        + (money[offer.period] - 1) * landed
+                        - reward[offer.order] * offer.costs.share(steps);
+    }
+}

@@ -1,0 +1,22 @@
+package perkilo.workbook.write;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was written.
+ *
+ * @param file the workbook with the result sheets
+ * @param sheets what the tabs are called, by the names that the sheets were built with; the two differ where a sheet of
+ *     the person's has the name
+ * @param backup what the workbook was before; null unless it was written in place
+ */
+public record Written(
+        Path file, Map<String, String> sheets, @Nullable Path backup) {
+
+    public Written {
+        sheets = Map.copyOf(new LinkedHashMap<>(sheets));
+    }
+}

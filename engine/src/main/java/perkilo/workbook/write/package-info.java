@@ -1,0 +1,19 @@
+/**
+ * Writes a report into a person's workbook.
+ *
+ * <ul>
+ *   <li>the result sheets are written into a workbook of their own first
+ *       ({@link perkilo.workbook.write.ScratchWorkbook}), and then set into the person's by
+ *       {@code perkilo.workbook.splice};
+ *   <li>each formula is written together with the engine's value, so that whoever shows the file without recalculating
+ *       shows the same figures; charts carry their values too;
+ *   <li>words are words, whatever they begin with;
+ *   <li>a file is written beside its place and moved there when it is complete, so that nothing is ever lost.
+ * </ul>
+ *
+ * <p>Start at {@link perkilo.workbook.write.WorkbookWriter}.
+ */
+@NullMarked
+package perkilo.workbook.write;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,207 @@
+package perkilo;
+
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
+import static com.tngtech.archunit.lang.conditions.ArchConditions.callConstructor;
+import static com.tngtech.archunit.lang.conditions.ArchConditions.callMethod;
+import static com.tngtech.archunit.lang.conditions.ArchConditions.callMethodWhere;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaPackage;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.syntax.elements.GivenClassesConjunction;
+import java.time.Clock;
+import java.util.Date;
+import java.util.List;
+import java.util.Random;
+import org.jspecify.annotations.NullMarked;
+
+/**
+ * The direction of dependencies: each package uses only what stands to its left.
+ *
+ * <pre>
+ * origin ← units ←┐
+ *      purchasing ← model ← costing ← swaps ←┐
+ *                 └──────── ordering ←────── report ← workbook ← cli
+ * </pre>
+ *
+ * <p>Libraries stay at the edges: spreadsheets in {@code workbook}, the command line in {@code cli}, JSON in either,
+ * the implementations of money and measures in {@code units}.
+ */
+@AnalyzeClasses(packages = "perkilo", importOptions = ImportOption.DoNotIncludeTests.class)
+final class LayersTest {
+
+    /** What every package may use. */
+    private static final String[] ALWAYS = {"java..", "org.jspecify.annotations.."};
+
+    /** What answers must not depend on: the core, without the edges. */
+    private static final String[] CORE = {
+        "perkilo.origin..",
+        "perkilo.units..",
+        "perkilo.purchasing..",
+        "perkilo.model..",
+        "perkilo.costing..",
+        "perkilo.ordering..",
+        "perkilo.swaps..",
+        "perkilo.report.."
+    };
+
+    @ArchTest
+    static final ArchRule origin_uses_the_jdk_alone = only("perkilo.origin..");
+
+    @ArchTest
+    static final ArchRule purchasing_uses_the_jdk_alone = only("perkilo.purchasing..");
+
+    @ArchTest
+    static final ArchRule units_use_origin_and_the_two_standards = only(
+            "perkilo.units..",
+            "perkilo.origin..",
+            "javax.money..",
+            "org.javamoney.moneta..",
+            "javax.measure..",
+            "tech.units.indriya..",
+            "systems.uom.common..");
+
+    @ArchTest
+    static final ArchRule the_model_uses_the_layers_under_it =
+            only("perkilo.model..", "perkilo.origin..", "perkilo.units..", "perkilo.purchasing..", "javax.money..");
+
+    @ArchTest
+    static final ArchRule of_purchasing_the_model_knows_the_basis_of_duty_alone = noClasses()
+            .that()
+            .resideInAPackage("perkilo.model..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("perkilo.purchasing..")
+                    .and(DescribedPredicate.not(JavaClass.Predicates.simpleName("DutyBasis"))));
+
+    @ArchTest
+    static final ArchRule costing_uses_the_layers_under_it = only(
+            "perkilo.costing..",
+            "perkilo.origin..",
+            "perkilo.units..",
+            "perkilo.purchasing..",
+            "perkilo.model..",
+            "javax.money..");
+
+    @ArchTest
+    static final ArchRule ordering_uses_purchasing_alone = only("perkilo.ordering..", "perkilo.purchasing..");
+
+    @ArchTest
+    static final ArchRule swaps_use_the_layers_under_them_and_not_ordering = only(
+            "perkilo.swaps..",
+            "perkilo.origin..",
+            "perkilo.units..",
+            "perkilo.purchasing..",
+            "perkilo.model..",
+            "perkilo.costing..",
+            "javax.money..");
+
+    @ArchTest
+    static final ArchRule reports_use_all_answers_and_no_library = only(
+            "perkilo.report..",
+            "perkilo.origin..",
+            "perkilo.units..",
+            "perkilo.purchasing..",
+            "perkilo.model..",
+            "perkilo.costing..",
+            "perkilo.ordering..",
+            "perkilo.swaps..",
+            "javax.money..");
+
+    @ArchTest
+    static final ArchRule nothing_but_cli_uses_cli = noClasses()
+            .that()
+            .resideOutsideOfPackage("perkilo.cli..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("perkilo.cli..");
+
+    @ArchTest
+    static final ArchRule spreadsheets_stay_in_workbook = library("perkilo.workbook..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                    "org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..", "com.microsoft.schemas.."));
+
+    @ArchTest
+    static final ArchRule the_command_line_stays_in_cli =
+            library("perkilo.cli..").should().dependOnClassesThat(resideInAPackage("picocli.."));
+
+    @ArchTest
+    static final ArchRule json_stays_at_the_edges = library("perkilo.cli..", "perkilo.workbook..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("com.fasterxml.jackson.."));
+
+    @ArchTest
+    static final ArchRule implementations_of_the_standards_stay_in_units = library("perkilo.units..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage(
+                    "org.javamoney..", "javax.measure..", "tech.units..", "tech.uom..", "systems.uom.."));
+
+    @ArchTest
+    static final ArchRule no_cycles =
+            slices().matching("perkilo.(**)").should().beFreeOfCycles().allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule the_core_never_asks_what_day_or_hour_it_is = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should(callMethodWhere(target(owner(resideInAPackage("java.time"))).and(target(name("now")))))
+            .orShould(callMethodWhere(target(owner(type(Clock.class))).and(target(nameMatching("system.*")))))
+            .orShould(callMethod(System.class, "currentTimeMillis"))
+            .orShould(callConstructor(Date.class));
+
+    @ArchTest
+    static final ArchRule chance_plays_no_part_in_the_core = noClasses()
+            .that()
+            .resideInAnyPackage(CORE)
+            .should()
+            .callConstructor(Random.class)
+            .orShould(callMethod(Math.class, "random"))
+            .orShould()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("java.util.concurrent.ThreadLocalRandom");
+
+    @ArchTest
+    static final ArchRule the_core_prints_nothing =
+            noClasses().that().resideInAnyPackage(CORE).should().accessField(System.class, "out");
+
+    @ArchTest
+    static void every_package_says_that_its_references_are_never_null(JavaClasses all) {
+        List<String> unmarked = all.stream()
+                .map(JavaClass::getPackage)
+                .distinct()
+                .filter(one -> one.getName().startsWith("perkilo"))
+                .filter(one -> !one.isAnnotatedWith(NullMarked.class))
+                .map(JavaPackage::getName)
+                .sorted()
+                .toList();
+        assertThat(unmarked).isEmpty();
+    }
+
+    private static ArchRule only(String... packages) {
+        return classes()
+                .that()
+                .resideInAPackage(packages[0])
+                .should()
+                .onlyDependOnClassesThat(resideInAnyPackage(packages).or(resideInAnyPackage(ALWAYS)))
+                .allowEmptyShould(true);
+    }
+
+    private static GivenClassesConjunction library(String... homes) {
+        return noClasses().that().resideOutsideOfPackages(homes);
+    }
+}

@@ -1,0 +1,90 @@
+package perkilo.purchasing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import perkilo.Ratio;
+
+/**
+ * A shelf simulated as a ledger: every lot is a row of a table with what is left of it, and each period walks the rows
+ * anew, the row that expires first before the others. It shares nothing with the engine's shelf.
+ */
+final class Ledger {
+
+    /** A row: when it came, the last period it can be used in, what is left of it. */
+    private static final class Row {
+        private final int came;
+        private final long last;
+        private Ratio left;
+
+        Row(int came, long last, BigDecimal quantity) {
+            this.came = came;
+            this.last = last;
+            this.left = Ratio.of(quantity);
+        }
+    }
+
+    private static final int BEFORE = -1;
+
+    private final List<Row> rows = new ArrayList<>();
+    private final List<Ratio> uncovered = new ArrayList<>();
+    private final List<Ratio> closing = new ArrayList<>();
+    private final List<Ratio> expired = new ArrayList<>();
+    private final int periods;
+
+    Ledger(Need need, List<BigDecimal> bought) {
+        periods = need.perPeriod().size();
+        need.stock().forEach(lot -> rows.add(new Row(BEFORE, lot.usablePeriods() - 1L, lot.quantity())));
+        for (int period = 0; period < periods; period++) {
+            rows.add(new Row(period, (long) period + need.usablePeriods() - 1, bought.get(period)));
+        }
+        for (int period = 0; period < periods; period++) {
+            walk(period, Ratio.of(need.perPeriod().get(period)));
+        }
+    }
+
+    private void walk(int period, Ratio wanted) {
+        Ratio missing = wanted;
+        List<Row> usable = rows.stream()
+                .filter(row -> row.came <= period && row.last >= period)
+                .sorted(Comparator.comparingLong((Row row) -> row.last))
+                .toList();
+        for (Row row : usable) {
+            Ratio taken = row.left.min(missing);
+            row.left = row.left.minus(taken);
+            missing = missing.minus(taken);
+        }
+        uncovered.add(missing);
+        closing.add(Ratio.sum(rows.stream().filter(row -> row.came <= period).map(row -> row.left)));
+        expired.add(Ratio.sum(rows.stream()
+                .filter(row -> row.last == period || (period == 0 && row.last < 0))
+                .map(row -> row.left)));
+    }
+
+    List<Ratio> uncovered() {
+        return uncovered;
+    }
+
+    List<Ratio> closing() {
+        return closing;
+    }
+
+    List<Ratio> expired() {
+        return expired;
+    }
+
+    Ratio closingOfAllPeriods() {
+        return Ratio.sum(closing.stream());
+    }
+
+    Ratio left() {
+        return Ratio.sum(rows.stream().filter(row -> row.last >= periods).map(row -> row.left));
+    }
+
+    Ratio leftFromPurchases() {
+        return Ratio.sum(rows.stream()
+                .filter(row -> row.last >= periods && row.came != BEFORE)
+                .map(row -> row.left));
+    }
+}
