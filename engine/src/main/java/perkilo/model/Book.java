@@ -79,6 +79,13 @@ public record Book(
         return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates);
     }
 
+    /** The same book with one formula more, or another one in the place of that with its name. */
+    public Book withFormula(Formula formula) {
+        Map<String, Formula> others = new LinkedHashMap<>(formulas);
+        others.put(Names.key(formula.name()), formula);
+        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates);
+    }
+
     /**
      * Things by the key of their name, in their order; of two with one name the first stays.
      *

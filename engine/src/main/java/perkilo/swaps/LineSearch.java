@@ -1,0 +1,175 @@
+package perkilo.swaps;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Names;
+import perkilo.swaps.closeness.Closeness;
+import perkilo.swaps.facts.Functions;
+import perkilo.swaps.gate.Gates;
+import perkilo.swaps.gate.Verdict;
+import perkilo.swaps.label.LabelChange;
+import perkilo.swaps.money.LinePrices;
+import perkilo.swaps.money.Prospects;
+import perkilo.swaps.money.RunChange;
+import perkilo.swaps.money.RunsOfFormula;
+import perkilo.swaps.trial.Dosing;
+import perkilo.swaps.trial.Portion;
+import perkilo.swaps.trial.Recipe;
+import perkilo.swaps.trial.Trial;
+
+/** Tries every material in every line: first the gates, which are cheap, then the money, which is not. */
+final class LineSearch {
+
+    private final LinePrices prices;
+    private final SwapOptions options;
+    private final Book book;
+    private final List<Material> available;
+
+    LineSearch(Book book, LinePrices prices, SwapOptions options) {
+        this.book = book;
+        this.prices = prices;
+        this.options = options;
+        this.available = book.materials().values().stream()
+                .filter(material -> !material.isWater() && prices.isAvailable(material))
+                .toList();
+    }
+
+    /**
+     * What was found.
+     *
+     * @param swaps the largest mean saving first
+     * @param rejected by formula and line
+     */
+    record Result(List<Swap> swaps, List<Rejected> rejected) {}
+
+    /** Either of the two. */
+    private record Answer(@Nullable Swap swap, @Nullable Rejected rejected) {}
+
+    /** A material in a line that passed the function gate. */
+    private record Task(RunsOfFormula runs, Prospects prospects, Trial trial) {}
+
+    Result find(Map<String, RunsOfFormula> runs) {
+        List<Task> tasks = new ArrayList<>();
+        runs.forEach((name, ofFormula) -> tasks.addAll(tasks(name, ofFormula)));
+        AtomicInteger done = new AtomicInteger();
+        List<Answer> answers = tasks.parallelStream()
+                .map(task -> {
+                    Answer answer = answer(task);
+                    options.progress().accept(done.incrementAndGet(), tasks.size());
+                    return answer;
+                })
+                .toList();
+        List<Swap> swaps = new ArrayList<>();
+        List<Rejected> rejected = new ArrayList<>();
+        for (Answer answer : answers) {
+            if (answer.swap() != null) {
+                swaps.add(answer.swap());
+            }
+            if (answer.rejected() != null) {
+                rejected.add(answer.rejected());
+            }
+        }
+        swaps.sort(Comparator.comparing(Swap::meanChange)
+                .thenComparing(swap -> swap.closeness().score().negate())
+                .thenComparing(swap -> swap.formula().name())
+                .thenComparing(swap -> swap.trial().line())
+                .thenComparing(swap -> swap.trial().to().name()));
+        return new Result(swaps, rejected);
+    }
+
+    private List<Task> tasks(String name, RunsOfFormula runs) {
+        Formula formula = book.formula(name).orElseThrow();
+        Recipe recipe = Recipe.of(book, formula);
+        Dosing dosing = new Dosing(recipe);
+        Prospects prospects = new Prospects(runs, prices);
+        List<Task> tasks = new ArrayList<>();
+        for (int line = 0; line < recipe.portions().size(); line++) {
+            if (isWanted(recipe.portions().get(line))) {
+                for (Material candidate : available) {
+                    Trial trial = dosing.of(line, candidate);
+                    boolean other = !Names.key(candidate.name())
+                            .equals(Names.key(trial.from().name()));
+                    if (other && Gates.function(trial).ok()) {
+                        tasks.add(new Task(runs, prospects, trial));
+                    }
+                }
+            }
+        }
+        return tasks;
+    }
+
+    private boolean isWanted(Portion portion) {
+        Material material = portion.material();
+        return portion.level().signum() > 0
+                && !material.isWater()
+                && SwapFinder.matches(options.material(), material.name())
+                && (options.function() == null || Functions.does(material, options.function()));
+    }
+
+    private Answer answer(Task task) {
+        Trial trial = task.trial();
+        List<Verdict> verdicts = Gates.judge(trial);
+        Closeness closeness = Closeness.of(trial.from(), trial.to());
+        String shut = verdicts.stream()
+                .filter(verdict -> !verdict.ok())
+                .map(verdict -> verdict.gate() + ": " + verdict.why())
+                .collect(Collectors.joining("; "));
+        if (!shut.isEmpty()) {
+            return rejected(trial, closeness, verdicts, shut);
+        }
+        if (closeness.score().compareTo(options.leastCloseness()) < 0) {
+            return rejected(
+                    trial,
+                    closeness,
+                    verdicts,
+                    "not close enough: %s of 100, at least %s are asked for"
+                            .formatted(
+                                    closeness.score().toPlainString(),
+                                    options.leastCloseness().toPlainString()));
+        }
+        if (!task.prospects().mayPay(trial)) {
+            return rejected(
+                    trial, closeness, verdicts, "dearer at every run size, even without any charge for its order");
+        }
+        return costed(task, closeness, verdicts);
+    }
+
+    private static Answer costed(Task task, Closeness closeness, List<Verdict> verdicts) {
+        Trial trial = task.trial();
+        Optional<List<RunChange>> runs = task.runs().changes(trial.after().formula());
+        if (runs.isEmpty()) {
+            return rejected(trial, closeness, verdicts, "it can't be bought for every run size");
+        }
+        Swap swap = new Swap(
+                trial,
+                closeness,
+                verdicts,
+                runs.get(),
+                LabelChange.of(trial.before(), trial.after()),
+                cautions(verdicts));
+        return swap.saves()
+                ? new Answer(swap, null)
+                : rejected(trial, closeness, verdicts, "saves nothing at any run size");
+    }
+
+    private static Answer rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {
+        return new Answer(null, new Rejected(trial, closeness, verdicts, reason));
+    }
+
+    private static List<String> cautions(List<Verdict> verdicts) {
+        Set<String> cautions = new LinkedHashSet<>();
+        verdicts.forEach(verdict -> cautions.addAll(verdict.cautions()));
+        return List.copyOf(cautions);
+    }
+}

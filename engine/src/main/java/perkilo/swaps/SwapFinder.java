@@ -1,0 +1,130 @@
+package perkilo.swaps;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.Market;
+import perkilo.costing.RunCost;
+import perkilo.costing.RunCoster;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Names;
+import perkilo.origin.Finding;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.SearchLimits;
+import perkilo.swaps.blend.Blend;
+import perkilo.swaps.blend.BlendFinder;
+import perkilo.swaps.blend.SolveLinear;
+import perkilo.swaps.money.BaseCosts;
+import perkilo.swaps.money.LinePrices;
+import perkilo.swaps.money.RunsOfFormula;
+
+/**
+ * Finds cheaper materials that do the same job.
+ *
+ * <p>For each line of each formula every other material of the book that can be bought is judged by the
+ * {@link perkilo.swaps.gate.Gates gates}, compared by {@link perkilo.swaps.closeness.Closeness closeness}, and costed
+ * with a full purchase plan at every run size. What saves nowhere, or can't be shown to fit, is not offered and says
+ * why.
+ */
+public final class SwapFinder {
+
+    private final PlanPurchases planner;
+    private final SearchLimits limits;
+    private final SolveLinear solver;
+
+    /**
+     * A finder.
+     *
+     * @param planner finds the purchase of each run; asked from several threads at once
+     * @param limits for the search, for each run
+     * @param solver for joint swaps
+     */
+    public SwapFinder(PlanPurchases planner, SearchLimits limits, SolveLinear solver) {
+        this.planner = planner;
+        this.limits = limits;
+        this.solver = solver;
+    }
+
+    /**
+     * Finds swaps.
+     *
+     * @param book free of errors
+     * @param options what to look for
+     */
+    public SwapOutcome find(Book book, SwapOptions options) {
+        Market market = new Market(book);
+        RunCoster coster = new RunCoster(market, planner, limits);
+        LinePrices prices = new LinePrices(market);
+        List<Finding> findings = new ArrayList<>();
+        List<Finding> problems = new ArrayList<>();
+        Map<String, RunsOfFormula> runs = new LinkedHashMap<>();
+        for (Formula formula : wanted(book, options)) {
+            if (RunsOfFormula.of(book, formula).isEmpty()) {
+                findings.add(notCosted(formula));
+                continue;
+            }
+            BaseCosts base = BaseCosts.of(book, coster, formula);
+            problems.addAll(base.problems());
+            if (base.runs() != null) {
+                runs.put(formula.name(), base.runs());
+            }
+        }
+        if (!problems.isEmpty()) {
+            return new SwapOutcome.NoPurchase(problems);
+        }
+        return search(book, market, prices, runs, findings, options);
+    }
+
+    private SwapOutcome search(
+            Book book,
+            Market market,
+            LinePrices prices,
+            Map<String, RunsOfFormula> runs,
+            List<Finding> findings,
+            SwapOptions options) {
+        LineSearch search = new LineSearch(book, prices, options);
+        LineSearch.Result result = search.find(runs);
+        List<Blend> blends = new ArrayList<>();
+        if (options.blends()) {
+            runs.forEach((name, ofFormula) -> blends.addAll(
+                    new BlendFinder(book, prices, ofFormula, solver, bounds(options)).find(name, options.function())));
+        }
+        Map<String, Map<String, RunCost>> base = new LinkedHashMap<>();
+        runs.forEach((name, ofFormula) -> base.put(name, ofFormula.base()));
+        return new SwapOutcome.Found(book, market, base, result.swaps(), result.rejected(), blends, findings);
+    }
+
+    private static BlendFinder.Bounds bounds(SwapOptions options) {
+        return new BlendFinder.Bounds(options.mostChanged(), options.spreadingTolerance(), options.hlbBand());
+    }
+
+    private static List<Formula> wanted(Book book, SwapOptions options) {
+        @Nullable String only = options.formula();
+        return only == null
+                ? List.copyOf(book.formulas().values())
+                : book.formula(only).stream().toList();
+    }
+
+    private static Finding notCosted(Formula formula) {
+        return Finding.warning(
+                formula.origin(),
+                "no run makes \"%s\", so no swap in it can be costed. Add a run of it to the Runs sheet."
+                        .formatted(formula.name()));
+    }
+
+    /** The name under which a swap is found again; empty if the list has no such number. */
+    public static Optional<Swap> numbered(SwapOutcome.Found found, int number) {
+        return number < 1 || number > found.swaps().size()
+                ? Optional.empty()
+                : Optional.of(found.swaps().get(number - 1));
+    }
+
+    /** Whether a name is the one that is asked for; every name is where none is asked for. */
+    static boolean matches(@Nullable String asked, String name) {
+        return asked == null || Names.key(asked).equals(Names.key(name));
+    }
+}

@@ -1,0 +1,90 @@
+package perkilo.swaps;
+
+import java.math.BigDecimal;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What to look for.
+ *
+ * @param formula only in this formula; null for all
+ * @param material only in place of this material; null for all
+ * @param function only for lines with this function; null for all
+ * @param leastCloseness what is less close is not offered, 0 to 100
+ * @param blends whether joint swaps are sought as well
+ * @param mostChanged at most so many materials enter a blend, and as many leave it
+ * @param spreadingTolerance how much the shares of light, medium and heavy spreading may move, as a fraction of the
+ *     blend
+ * @param hlbBand how far required HLB may move
+ * @param progress told how many candidates are costed, and of how many
+ */
+public record SwapOptions(
+        @Nullable String formula,
+        @Nullable String material,
+        @Nullable String function,
+        BigDecimal leastCloseness,
+        boolean blends,
+        int mostChanged,
+        BigDecimal spreadingTolerance,
+        BigDecimal hlbBand,
+        BiConsumer<Integer, Integer> progress) {
+
+    /**
+     * Everything, with the usual bounds. A closeness of 30 keeps apart what the trade would and would not swap in the
+     * reference pairs; two materials, a tenth of the blend and 1 in HLB are own choices.
+     */
+    public static SwapOptions usual() {
+        return new SwapOptions(
+                null,
+                null,
+                null,
+                new BigDecimal(30),
+                true,
+                2,
+                new BigDecimal("0.1"),
+                BigDecimal.ONE,
+                (done, all) -> {});
+    }
+
+    /** The same, only where formula, material and function are those given; null for all. */
+    public SwapOptions only(@Nullable String inFormula, @Nullable String ofMaterial, @Nullable String ofFunction) {
+        return new SwapOptions(
+                inFormula,
+                ofMaterial,
+                ofFunction,
+                leastCloseness,
+                blends,
+                mostChanged,
+                spreadingTolerance,
+                hlbBand,
+                progress);
+    }
+
+    /** The same, telling progress to somebody. */
+    public SwapOptions telling(BiConsumer<Integer, Integer> listener) {
+        return new SwapOptions(
+                formula,
+                material,
+                function,
+                leastCloseness,
+                blends,
+                mostChanged,
+                spreadingTolerance,
+                hlbBand,
+                listener);
+    }
+
+    /** The same, with or without joint swaps. */
+    public SwapOptions withBlends(boolean sought) {
+        return new SwapOptions(
+                formula,
+                material,
+                function,
+                leastCloseness,
+                sought,
+                mostChanged,
+                spreadingTolerance,
+                hlbBand,
+                progress);
+    }
+}

@@ -1,0 +1,57 @@
+package perkilo.swaps;
+
+import java.util.List;
+import java.util.Map;
+import perkilo.costing.Market;
+import perkilo.costing.RunCost;
+import perkilo.model.Book;
+import perkilo.origin.Finding;
+import perkilo.swaps.blend.Blend;
+
+/** What a search for cheaper materials came to. */
+public sealed interface SwapOutcome {
+
+    /** What was found on the way. */
+    List<Finding> findings();
+
+    /**
+     * The search went through.
+     *
+     * @param book what was searched
+     * @param market who sells what on the costing date
+     * @param base what each run costs now, by formula and by the run's key
+     * @param swaps those that save at some run size, the largest mean saving first
+     * @param rejected materials of the right function that are not offered, by formula and line
+     * @param blends joint swaps of all materials of one function
+     * @param findings warnings and notes
+     */
+    record Found(
+            Book book,
+            Market market,
+            Map<String, Map<String, RunCost>> base,
+            List<Swap> swaps,
+            List<Rejected> rejected,
+            List<Blend> blends,
+            List<Finding> findings)
+            implements SwapOutcome {
+
+        public Found {
+            swaps = List.copyOf(swaps);
+            rejected = List.copyOf(rejected);
+            blends = List.copyOf(blends);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Something that the formulas need as they are cannot be bought.
+     *
+     * @param findings what, and why; at least one is an error
+     */
+    record NoPurchase(List<Finding> findings) implements SwapOutcome {
+
+        public NoPurchase {
+            findings = List.copyOf(findings);
+        }
+    }
+}

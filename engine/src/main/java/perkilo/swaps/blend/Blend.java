@@ -1,0 +1,64 @@
+package perkilo.swaps.blend;
+
+import java.math.BigDecimal;
+import java.util.List;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.swaps.label.LabelChange;
+import perkilo.swaps.money.RunChange;
+import perkilo.swaps.trial.Recipe;
+
+/**
+ * All materials of one function in one phase, at levels that cost least and keep the blend's character.
+ *
+ * @param before the recipe as it is
+ * @param after the recipe with the blend
+ * @param function what the materials are there for
+ * @param phase the phase that they stand in
+ * @param parts every material that is in the blend before or after
+ * @param pricedAt the key of the run whose straight-line prices it was found with
+ * @param straightLineBefore cost of the materials for one kilogram of bulk at these prices, in home currency
+ * @param straightLineAfter the same with the blend: no blend within the bounds costs less at these prices
+ * @param runs what it changes at each run size, each from a full purchase plan
+ * @param label what it changes in the list of ingredients
+ * @param cautions what a person should look at
+ */
+public record Blend(
+        Recipe before,
+        Recipe after,
+        String function,
+        String phase,
+        List<Part> parts,
+        String pricedAt,
+        BigDecimal straightLineBefore,
+        BigDecimal straightLineAfter,
+        List<RunChange> runs,
+        LabelChange label,
+        List<String> cautions) {
+
+    public Blend {
+        parts = List.copyOf(parts);
+        runs = List.copyOf(runs);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * A material of the blend.
+     *
+     * @param material what it is
+     * @param before its level now, as a fraction of the formula
+     * @param after its level in the blend, as a fraction of the formula
+     * @param perKg its straight-line price, in home currency
+     */
+    public record Part(Material material, BigDecimal before, BigDecimal after, BigDecimal perKg) {}
+
+    /** The formula as it is. */
+    public Formula formula() {
+        return before.formula();
+    }
+
+    /** Whether it makes a run cheaper, or takes less cash, at some run size. */
+    public boolean saves() {
+        return runs.stream().anyMatch(run -> run.isCheaper() || run.takesLessCash());
+    }
+}

@@ -1,0 +1,71 @@
+package perkilo.swaps.facts;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Names;
+
+/**
+ * How polar an oil is, by two published scales that don't always agree.
+ *
+ * @param interfacialTension against water, in mN/m; the higher, the less polar; null where not published
+ * @param solubilityParameter the higher, the more polar; null where not published
+ * @param source of both
+ */
+public record Polarity(
+        @Nullable Double interfacialTension, @Nullable Double solubilityParameter, String source) {
+
+    /** Oils that differ by this much in interfacial tension are as far apart as it counts. Own choice. */
+    private static final double FAR_TENSION = 20;
+
+    /** The same in the solubility parameter. Own choice. */
+    private static final double FAR_PARAMETER = 1.5;
+
+    private static final Map<String, Polarity> BY_INCI = FactTable.read(Polarity.class, "polarity.csv").stream()
+            .collect(Collectors.toUnmodifiableMap(row -> Names.key(row.get(0)), Polarity::parse));
+
+    /** The polarity of an oil by its name in the ingredient list; empty where none is published. */
+    public static Optional<Polarity> of(String inci) {
+        return Optional.ofNullable(BY_INCI.get(Names.key(inci)));
+    }
+
+    /** How far another is away, 0 to 1, by the scale on which the two are farther apart; empty without a common one. */
+    public OptionalDouble distance(Polarity other) {
+        return Stream.of(
+                        apart(other, Polarity::interfacialTension, FAR_TENSION),
+                        apart(other, Polarity::solubilityParameter, FAR_PARAMETER))
+                .flatMapToDouble(OptionalDouble::stream)
+                .max();
+    }
+
+    /** The polarity in words; the borders are between the oils that the trade calls so. Own choice. */
+    public String words() {
+        Double tension = interfacialTension;
+        if (tension == null) {
+            return "solubility parameter %s".formatted(solubilityParameter);
+        }
+        String word = tension > 35 ? "non-polar" : tension > 20 ? "medium polar" : "polar";
+        return "%s (%s mN/m)".formatted(word, tension);
+    }
+
+    private OptionalDouble apart(Polarity other, Function<Polarity, @Nullable Double> scale, double far) {
+        Double mine = scale.apply(this);
+        Double theirs = scale.apply(other);
+        return mine == null || theirs == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.min(1, Math.abs(mine - theirs) / far));
+    }
+
+    private static Polarity parse(List<String> row) {
+        return new Polarity(number(row.get(1)), number(row.get(2)), row.get(3));
+    }
+
+    private static @Nullable Double number(String text) {
+        return text.isEmpty() ? null : Double.valueOf(text);
+    }
+}

@@ -1,0 +1,19 @@
+package perkilo.swaps.gate;
+
+import perkilo.swaps.trial.Dose;
+import perkilo.swaps.trial.Trial;
+
+/** The formula still adds up: the q.s. line has enough to give. */
+final class DoseGate implements DependsOnLevel {
+
+    @Override
+    public String name() {
+        return "dose";
+    }
+
+    @Override
+    public Verdict judge(Trial trial) {
+        Dose dose = trial.dose();
+        return new Verdict(name(), dose.balanced(), dose.why(), dose.cautions());
+    }
+}

@@ -1,0 +1,53 @@
+package perkilo.swaps.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.swaps.trial.Trial;
+
+/** All gates, in the order in which they are worth asking: the cheap ones that keep most out come first. */
+public final class Gates {
+
+    private static final List<Gate> ALL = List.of(
+            new FunctionGate(),
+            new SolubilityGate(),
+            new HeatGate(),
+            new MeltingGate(),
+            new ChargeGate(),
+            new DoseGate(),
+            new UseRangeGate(),
+            new LegalLimitGate(),
+            new PreservationGate(),
+            new PhGate(),
+            new TagsGate(),
+            new NaturalOriginGate(),
+            new AllergenGate(),
+            new HlbGuide());
+
+    private Gates() {}
+
+    /** Whether a material shares the function of what it would replace: the gate that keeps most out. */
+    public static Verdict function(Trial trial) {
+        return ALL.get(0).judge(trial);
+    }
+
+    /** What every gate says. */
+    public static List<Verdict> judge(Trial trial) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Gate gate : ALL) {
+            verdicts.add(gate.judge(trial));
+        }
+        return verdicts;
+    }
+
+    /**
+     * What the gates say that don't depend on the level: whether a material may stand in the phase at all.
+     *
+     * @return the verdicts of function, solubility, heat, melting, charge, pH and tags
+     */
+    public static List<Verdict> judgeAtAnyLevel(Trial trial) {
+        return ALL.stream()
+                .filter(gate -> !(gate instanceof DependsOnLevel))
+                .map(gate -> gate.judge(trial))
+                .toList();
+    }
+}

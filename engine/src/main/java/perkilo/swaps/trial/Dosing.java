@@ -1,0 +1,137 @@
+package perkilo.swaps.trial;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.origin.Figure;
+
+/**
+ * Puts another material into a line, as much of it as brings the same active matter.
+ *
+ * <p>{@code w' = w · A / A'} with active matter A of what is there and A' of the other. The q.s. line takes the
+ * difference; without one, process water does. Where active matter is not known the level stays.
+ */
+public final class Dosing {
+
+    private final Recipe recipe;
+
+    /**
+     * Dosing for a recipe.
+     *
+     * @param recipe as it is now
+     */
+    public Dosing(Recipe recipe) {
+        this.recipe = recipe;
+    }
+
+    /**
+     * Tries a material in a line.
+     *
+     * @param line index of the line
+     * @param to what is tried
+     */
+    public Trial of(int line, Material to) {
+        Portion at = recipe.portions().get(line);
+        BigDecimal level = at.line().isBalance() ? at.level() : dosed(at, to);
+        Draft draft = replaced(line, to, level);
+        List<String> cautions = new ArrayList<>();
+        String why = why(at, to, cautions);
+        boolean balanced = draft.givesTooMuch == null;
+        Dose dose = new Dose(at.level(), level, balanced, balanced ? why : draft.givesTooMuch, cautions);
+        return new Trial(recipe, recipe.with(draft.formula, draft.portions), line, at.material(), to, dose);
+    }
+
+    private static BigDecimal dosed(Portion at, Material to) {
+        Figure active = at.material().traits().active();
+        Figure other = to.traits().active();
+        if (active == null || other == null || other.value().signum() <= 0) {
+            return at.level();
+        }
+        return at.level().multiply(active.value()).divide(other.value(), MathContext.DECIMAL64);
+    }
+
+    private static String why(Portion at, Material to, List<String> cautions) {
+        Figure active = at.material().traits().active();
+        Figure other = to.traits().active();
+        if (active == null && other == null) {
+            return "same level: no active matter is stated for either";
+        }
+        if (active == null || other == null || other.value().signum() <= 0) {
+            Material silent = active == null ? at.material() : to;
+            String caution = "active matter of %s is not known: the level is kept".formatted(silent.name());
+            cautions.add(caution);
+            return caution;
+        }
+        if (at.line().isBalance() && active.value().compareTo(other.value()) != 0) {
+            cautions.add("the line takes the balance (q.s.), so the level is kept although active matter differs");
+        }
+        return active.value().compareTo(other.value()) == 0
+                ? "same level, same active matter"
+                : "%s × %s / %s active matter"
+                        .formatted(
+                                Words.percent(at.level()), Words.percent(active.value()), Words.percent(other.value()));
+    }
+
+    private Draft replaced(int line, Material to, BigDecimal level) {
+        Portion at = recipe.portions().get(line);
+        BigDecimal difference = level.subtract(at.level());
+        int giver = difference.signum() == 0 ? -1 : giver(line);
+        List<Portion> portions = new ArrayList<>(recipe.portions());
+        portions.set(line, new Portion(line(at.line(), to.name(), level, at.level()), to, level));
+        String trouble = null;
+        if (giver >= 0) {
+            Portion gives = portions.get(giver);
+            BigDecimal left = gives.level().subtract(difference);
+            portions.set(
+                    giver,
+                    new Portion(
+                            line(gives.line(), gives.line().material(), left, gives.level()), gives.material(), left));
+            trouble = left.signum() < 0
+                    ? "%s has only %s to give, but %s more is needed"
+                            .formatted(gives.material().name(), Words.percent(gives.level()), Words.percent(difference))
+                    : null;
+        } else if (difference.signum() != 0) {
+            trouble = "the level changes by %s, but no line takes the balance (q.s.)"
+                    .formatted(Words.percent(difference));
+        }
+        Formula old = recipe.formula();
+        Formula formula =
+                new Formula(old.name(), portions.stream().map(Portion::line).toList(), old.batching(), old.origin());
+        return new Draft(formula, portions, trouble);
+    }
+
+    /** Who takes the difference: the q.s. line, else the largest line of water; −1 where there is neither. */
+    private int giver(int except) {
+        int water = -1;
+        for (int i = 0; i < recipe.portions().size(); i++) {
+            Portion portion = recipe.portions().get(i);
+            if (i == except) {
+                continue;
+            }
+            if (portion.line().isBalance()) {
+                return i;
+            }
+            boolean larger = water < 0
+                    || portion.level().compareTo(recipe.portions().get(water).level()) > 0;
+            if (portion.material().isWater() && larger) {
+                water = i;
+            }
+        }
+        return water;
+    }
+
+    private static Formula.Line line(Formula.Line old, String material, BigDecimal level, BigDecimal before) {
+        Figure typed = old.level();
+        Figure figure = typed == null || level.compareTo(before) == 0 ? typed : Figure.of(level);
+        return new Formula.Line(old.phase(), material, figure, old.phaseC(), old.origin());
+    }
+
+    private record Draft(
+            Formula formula,
+            List<Portion> portions,
+            @Nullable String givesTooMuch) {}
+}

@@ -1,0 +1,31 @@
+package perkilo.swaps.trial;
+
+import perkilo.model.Material;
+
+/**
+ * One material tried in the place of another.
+ *
+ * @param before the recipe as it is
+ * @param after the recipe with the other material
+ * @param line index of the line that changes
+ * @param from what stands there now
+ * @param to what is tried instead
+ * @param dose how much of it
+ */
+public record Trial(Recipe before, Recipe after, int line, Material from, Material to, Dose dose) {
+
+    /** The line as it is now. */
+    public Portion portion() {
+        return before.portions().get(line);
+    }
+
+    /** What the phase dissolves. */
+    public PhaseNature nature() {
+        return before.natureOf(line);
+    }
+
+    /** Whether the product is rinsed off. */
+    public boolean rinseOff() {
+        return before.formula().batching().rinseOff();
+    }
+}

@@ -1,0 +1,28 @@
+package perkilo.swaps.trial;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** How figures read in a sentence. */
+public final class Words {
+
+    private static final int PERCENT_DECIMALS = 4;
+
+    private Words() {}
+
+    /** A fraction as a percentage: {@code 2.5 %}. */
+    public static String percent(BigDecimal fraction) {
+        return plain(fraction.movePointRight(2).setScale(PERCENT_DECIMALS, RoundingMode.HALF_UP)) + " %";
+    }
+
+    /** A number without trailing zeros. */
+    public static String plain(BigDecimal value) {
+        BigDecimal shortest = value.stripTrailingZeros();
+        return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+    }
+
+    /** A number with at most one decimal. */
+    public static String oneDecimal(BigDecimal value) {
+        return plain(value.setScale(1, RoundingMode.HALF_UP));
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * One material tried in the place of another: the recipe before and after, and how much of the other it takes.
+ *
+ * <p>Nothing is judged and nothing is costed here. Start at {@link perkilo.swaps.trial.Dosing}, which makes a
+ * {@link perkilo.swaps.trial.Trial} out of a {@link perkilo.swaps.trial.Recipe}. This package uses {@code model},
+ * {@code swaps.facts} and the JDK.
+ */
+@NullMarked
+package perkilo.swaps.trial;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,272 @@
+package perkilo.swaps;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Batching;
+import perkilo.model.Book;
+import perkilo.model.DeliveryTerm;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Offer;
+import perkilo.model.Product;
+import perkilo.model.Run;
+import perkilo.model.Settings;
+import perkilo.model.Supplier;
+import perkilo.model.Traits;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.units.Currencies;
+import perkilo.units.DatedRate;
+import perkilo.units.ExchangeRates;
+import perkilo.units.Measure;
+
+/** Books for tests out of the files that ship with the project. */
+final class DemoBook {
+
+    private static final String FOLDER = "workbook-templates/source/emollients/";
+
+    private DemoBook() {}
+
+    /** The formulator's demo: two formulas, six runs, prices of invented suppliers. */
+    static Book emollients() {
+        List<Formula> formulas = List.of(formula("Face cream"), formula("Dry body oil"));
+        return new Book(
+                settings(),
+                Book.byName(suppliers(FOLDER + "Suppliers.csv"), Supplier::name),
+                offers(FOLDER + "Offers.csv"),
+                Book.byName(materials(FOLDER + "Materials.csv"), Material::name),
+                Book.byName(formulas, Formula::name),
+                Book.byName(products(), Product::name),
+                runs(),
+                List.of(),
+                List.of(),
+                rates());
+    }
+
+    static Settings settings() {
+        Settings usual = Settings.of(Currencies.of("EUR"), LocalDate.of(2026, 11, 20));
+        return new Settings(
+                usual.home(),
+                List.of(),
+                usual.costingDate(),
+                Figure.of("0.015"),
+                usual.dutyBasis(),
+                usual.leftoverCredit(),
+                Figure.of("24"),
+                Figure.of("0.15"),
+                usual.holdingPerYear(),
+                usual.priceAgeLimitDays(),
+                Figure.of("0.02"),
+                null,
+                null);
+    }
+
+    static ExchangeRates rates() {
+        LocalDate day = LocalDate.of(2026, 11, 19);
+        return new ExchangeRates(List.of(
+                new DatedRate(Currencies.of("EUR"), Currencies.of("GBP"), Figure.of("0.8642"), day, ""),
+                new DatedRate(Currencies.of("EUR"), Currencies.of("USD"), Figure.of("1.1384"), day, "")));
+    }
+
+    static List<Supplier> suppliers(String file) {
+        return Csv.read(file).stream()
+                .map(row -> new Supplier(
+                        get(row, "Supplier"),
+                        Currencies.of(get(row, "Currency")),
+                        DeliveryTerm.parse(get(row, "Terms")).orElse(null),
+                        number(row, "Minimum order value"),
+                        number(row, "Small-order charge"),
+                        orZero(number(row, "Freight per order")),
+                        orZero(number(row, "Freight per kg")),
+                        orZero(percent(row, "Insurance %")),
+                        orZero(percent(row, "Duty %")),
+                        orZero(number(row, "Lead time days")),
+                        Origin.NONE))
+                .toList();
+    }
+
+    static List<Offer> offers(String file) {
+        Map<List<String>, List<Map<String, String>>> groups = new LinkedHashMap<>();
+        for (Map<String, String> row : Csv.read(file)) {
+            groups.computeIfAbsent(
+                            List.of(
+                                    get(row, "Supplier"),
+                                    get(row, "Item"),
+                                    get(row, "Pack size"),
+                                    get(row, "Pack unit")),
+                            key -> new ArrayList<>())
+                    .add(row);
+        }
+        return groups.values().stream().map(DemoBook::offer).toList();
+    }
+
+    private static Offer offer(List<Map<String, String>> rows) {
+        Map<String, String> row = rows.get(0);
+        Figure multiple = number(row, "Order multiple");
+        return new Offer(
+                get(row, "Supplier"),
+                get(row, "Item"),
+                Figure.of(get(row, "Pack size")),
+                Measure.parse(get(row, "Pack unit")).orElseThrow(),
+                rows.stream().map(DemoBook::priceBreak).toList(),
+                Currencies.of(get(row, "Currency")),
+                number(row, "Minimum order"),
+                multiple == null ? Figure.ONE : multiple,
+                percent(row, "Duty %"),
+                LocalDate.parse(get(row, "Quoted on")),
+                LocalDate.parse(get(row, "Valid until")),
+                Origin.NONE);
+    }
+
+    private static Offer.PriceBreak priceBreak(Map<String, String> row) {
+        String per = get(row, "Price per");
+        return new Offer.PriceBreak(
+                number(row, "From quantity"),
+                Figure.of(get(row, "Price")),
+                per.equals("pack") ? null : Measure.parse(per).orElseThrow(),
+                Origin.NONE);
+    }
+
+    static List<Material> materials(String file) {
+        return Csv.read(file).stream().map(DemoBook::material).toList();
+    }
+
+    private static Material material(Map<String, String> row) {
+        return new Material(
+                get(row, "Material"),
+                get(row, "INCI name"),
+                words(get(row, "Functions")),
+                number(row, "Density g/mL"),
+                number(row, "House price"),
+                orZero(percent(row, "Handling loss %")),
+                number(row, "Shelf life months"),
+                traits(row),
+                Origin.NONE);
+    }
+
+    private static Traits traits(Map<String, String> row) {
+        return new Traits(
+                percent(row, "Active %"),
+                get(row, "Soluble in"),
+                number(row, "Max process °C"),
+                number(row, "Melts at °C"),
+                get(row, "Charge"),
+                get(row, "Spreading class"),
+                number(row, "Spreading value"),
+                number(row, "Viscosity mPa·s"),
+                number(row, "Required HLB"),
+                number(row, "HLB"),
+                percent(row, "Use min %"),
+                percent(row, "Use max %"),
+                percent(row, "Legal max %"),
+                number(row, "pH min"),
+                number(row, "pH max"),
+                number(row, "Natural origin index"),
+                words(get(row, "Tags")),
+                words(get(row, "Allergens")).stream().map(DemoBook::allergen).toList());
+    }
+
+    private static Traits.Allergen allergen(String text) {
+        int space = text.lastIndexOf(' ');
+        return new Traits.Allergen(
+                text.substring(0, space), Figure.of(new BigDecimal(text.substring(space + 1)).movePointLeft(2)));
+    }
+
+    static Formula formula(String name) {
+        List<Formula.Line> lines = Csv.read(FOLDER + name + ".csv").stream()
+                .map(row -> new Formula.Line(
+                        get(row, "Phase"),
+                        get(row, "Material"),
+                        get(row, "% w/w").equals("q.s.") ? null : percent(row, "% w/w"),
+                        number(row, "Phase °C"),
+                        Origin.NONE))
+                .toList();
+        Map<String, String> batch = Csv.read(FOLDER + "Batches.csv").stream()
+                .filter(row -> get(row, "Formula").equals(name))
+                .findFirst()
+                .orElseThrow();
+        Batching batching = new Batching(
+                number(batch, "Vessel max kg"),
+                orZero(number(batch, "Vessel min kg")),
+                orZero(number(batch, "Hold-up kg")),
+                orZero(number(batch, "Hours per batch")),
+                orZero(number(batch, "Hours per kg")),
+                orZero(number(batch, "Quality control per batch")),
+                number(batch, "Final pH"),
+                get(batch, "Kind").equals("rinse-off"),
+                Origin.NONE);
+        return new Formula(name, lines, batching, Origin.NONE);
+    }
+
+    private static List<Product> products() {
+        return Csv.read(FOLDER + "Products.csv").stream()
+                .map(row -> new Product(
+                        get(row, "Product"),
+                        get(row, "Formula"),
+                        Figure.of(get(row, "Fill")),
+                        Measure.parse(get(row, "Fill unit")).orElseThrow(),
+                        number(row, "Density g/mL"),
+                        percent(row, "Overfill %"),
+                        number(row, "Filler SD"),
+                        orZero(percent(row, "Fill loss %")),
+                        orZero(number(row, "Filling set-up hours")),
+                        number(row, "Units per hour"),
+                        orZero(number(row, "Filling people")),
+                        null,
+                        Figure.ZERO,
+                        Figure.ZERO,
+                        null,
+                        orZero(number(row, "One-off costs")),
+                        number(row, "Spread over units"),
+                        number(row, "Yearly units"),
+                        words(get(row, "Required tags")),
+                        percent(row, "Natural origin target %"),
+                        components(get(row, "Product")),
+                        Origin.NONE))
+                .toList();
+    }
+
+    private static List<Product.Component> components(String product) {
+        return Csv.read(FOLDER + "Components.csv").stream()
+                .filter(row -> get(row, "Product").equals(product))
+                .map(row -> new Product.Component(
+                        get(row, "Component"),
+                        Figure.of(get(row, "Units per product")),
+                        orZero(percent(row, "Loss %")),
+                        Origin.NONE))
+                .toList();
+    }
+
+    private static List<Run> runs() {
+        return Csv.read(FOLDER + "Runs.csv").stream()
+                .map(row -> (Run) new Run.OfProduct(get(row, "Product"), Figure.of(get(row, "Units")), Origin.NONE))
+                .toList();
+    }
+
+    private static List<String> words(String text) {
+        return text.isBlank() ? List.of() : List.of(text.strip().split("\\s*;\\s*", -1));
+    }
+
+    private static String get(Map<String, String> row, String column) {
+        return row.getOrDefault(column, "");
+    }
+
+    private static @Nullable Figure number(Map<String, String> row, String column) {
+        String text = get(row, column);
+        return text.isEmpty() ? null : Figure.of(text);
+    }
+
+    private static @Nullable Figure percent(Map<String, String> row, String column) {
+        String text = get(row, column);
+        return text.isEmpty() ? null : Figure.of(new BigDecimal(text).movePointLeft(2));
+    }
+
+    private static Figure orZero(@Nullable Figure figure) {
+        return figure == null ? Figure.ZERO : figure;
+    }
+}
