@@ -105,7 +105,7 @@ final class Market {
                 }
             }
             if (!here.isEmpty()) {
-                Link link = new Link(links.size(), item, orders.of(v, period), here);
+                Link link = new Link(links.size(), item, orders.of(v, period), here, grid.canCover(period));
                 links.add(link);
                 linksOf.get(link.order()).add(link);
                 here.forEach(offer -> linkOf.add(link));

@@ -133,6 +133,11 @@ final class SupplyGrid {
                 : most.divide(step, 0, RoundingMode.CEILING).longValueExact();
     }
 
+    /** Whether a purchase in a period can cover a need or earn a credit. */
+    boolean canCover(int period) {
+        return cap[period].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;
+    }
+
     /** Whether anything is needed in a period that stock does not cover. */
     boolean needs(int period) {
         return covered[period].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;

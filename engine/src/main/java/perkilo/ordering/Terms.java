@@ -38,6 +38,11 @@ final class Terms {
         return false;
     }
 
+    /** Whether standing in the order is closed to the item, or could serve nothing but a minimum that has no price. */
+    boolean pointless(Link link) {
+        return charge[link.id()] == Double.POSITIVE_INFINITY || (reward[link.order()] == 0 && !link.covers());
+    }
+
     /** Whether a line of the offer costs just what it costs. */
     boolean plain(Offer offer) {
         return reward[offer.order] == 0
