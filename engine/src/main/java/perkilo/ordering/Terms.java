@@ -60,4 +60,18 @@ final class Terms {
                         + (money[offer.period] - 1) * landed
                         - reward[offer.order] * offer.costs.share(steps);
     }
+
+    /** The line of {@code fewest} to {@code most} steps that counts for least; the shortest of equals. */
+    long cheapestFrom(Offer offer, long fewest, long most) {
+        long cheapest = fewest;
+        double least = Double.POSITIVE_INFINITY;
+        for (long n = fewest; n <= most; n++) {
+            double cost = cost(offer, n);
+            if (cost < least) {
+                least = cost;
+                cheapest = n;
+            }
+        }
+        return cheapest;
+    }
 }
