@@ -106,7 +106,12 @@ final class BookAssembler {
             return typed;
         }
         Set<CurrencyUnit> used = new LinkedHashSet<>();
-        offers.forEach(offer -> used.add(offer.currency()));
+        offers.stream()
+                .filter(offer -> offer.row().table().grid().ofBook())
+                .forEach(offer -> used.add(offer.currency()));
+        if (used.isEmpty()) {
+            offers.forEach(offer -> used.add(offer.currency()));
+        }
         if (used.size() != 1 && !rows.hasHome()) {
             findings.error(
                     file,

@@ -38,7 +38,7 @@ final class BookChecks {
         new NameCheck(book, items, described, tables, findings).run();
         new LookAlikeCheck(tables, findings).run();
         new SupplierCheck(book, findings).run();
-        new PlanCheck(book, findings).run();
+        new PlanningCheck(book, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();
         List<Offer> payable = new RateCheck(book.withOffers(kept), items, findings).payable();
         return book.withOffers(payable);

@@ -26,6 +26,7 @@ final class SettingRows {
 
     private static final Pattern WORDS = Pattern.compile("[,;\\s]+");
 
+    private final ColumnNames names = new ColumnNames(SettingsSheet.SETTINGS);
     private final Findings findings;
     private final Map<Column, TableRow> rows = new LinkedHashMap<>();
 
@@ -38,7 +39,7 @@ final class SettingRows {
 
     private void keep(TableRow row) {
         String name = row.text(SettingsSheet.SETTING);
-        Optional<ColumnNames.Named> named = ColumnNames.find(SettingsSheet.SETTINGS, name);
+        Optional<ColumnNames.Named> named = names.find(name);
         if (named.isEmpty()) {
             findings.warning(
                     row.origin(SettingsSheet.SETTING),

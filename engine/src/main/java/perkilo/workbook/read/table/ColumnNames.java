@@ -1,20 +1,22 @@
 package perkilo.workbook.read.table;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import perkilo.workbook.schema.Column;
 
-/** Which column, or setting, a text names. */
+/** Which of some columns, or settings, a text names. */
 public final class ColumnNames {
 
-    private ColumnNames() {}
+    private final HeaderIndex index;
+
+    /** Names of some columns. */
+    public ColumnNames(List<Column> columns) {
+        this.index = new HeaderIndex(columns);
+    }
 
     /** The column that a text names, by any of its spellings; empty if it names none. */
-    public static Optional<Named> find(List<Column> columns, String text) {
-        return columns.stream()
-                .flatMap(column -> HeaderText.match(column, text).stream())
-                .min(Comparator.comparingInt(HeaderText.HeaderMatch::rank))
+    public Optional<Named> find(String text) {
+        return index.match(HeaderText.of(text))
                 .map(match -> new Named(
                         match.column(), match.notUnderstood().isEmpty() ? match.unit() : match.notUnderstood()));
     }
