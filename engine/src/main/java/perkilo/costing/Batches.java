@@ -38,10 +38,7 @@ public record Batches(
         BigDecimal holdUp = batching.holdUp().value();
         Figure max = batching.vesselMax();
         long count = max == null ? 1 : roundedUp(filled, kept.multiply(usable(max.value(), holdUp)));
-        BigDecimal bulk = filled.divide(kept, MathContext.DECIMAL128);
-        BigDecimal even =
-                bulk.divide(BigDecimal.valueOf(count), MathContext.DECIMAL128).add(holdUp);
-        return of(bulk, count, even.max(batching.vesselMin().value()), holdUp);
+        return of(filled.divide(kept, MathContext.DECIMAL128), count, batching);
     }
 
     /**
@@ -57,20 +54,24 @@ public record Batches(
             usable(max.value(), holdUp);
         }
         long count = max == null ? 1 : roundedUp(batchKg, max.value());
-        BigDecimal even = batchKg.divide(BigDecimal.valueOf(count), MathContext.DECIMAL128);
         BigDecimal bulk = batchKg.subtract(holdUp.multiply(BigDecimal.valueOf(count)));
-        return of(bulk, count, even.max(batching.vesselMin().value()), holdUp);
+        return of(bulk, count, batching);
     }
 
-    private static Batches of(BigDecimal bulk, long count, BigDecimal batchKg, BigDecimal holdUp) {
+    /** Where the minimum does not bind, totals come from the bulk itself: n times a rounded n-th is not the whole. */
+    private static Batches of(BigDecimal bulk, long count, Batching batching) {
         BigDecimal times = BigDecimal.valueOf(count);
-        BigDecimal output = batchKg.subtract(holdUp).multiply(times);
+        BigDecimal holdUp = batching.holdUp().value();
+        BigDecimal minimum = batching.vesselMin().value();
+        BigDecimal even = bulk.divide(times, MathContext.DECIMAL128).add(holdUp);
+        boolean raised = even.compareTo(minimum) < 0;
+        BigDecimal batchKg = raised ? minimum : even;
+        BigDecimal output = raised ? minimum.subtract(holdUp).multiply(times) : bulk;
         if (output.signum() <= 0) {
             throw new IllegalArgumentException("a batch of %s kg leaves nothing beyond its hold-up of %s kg"
                     .formatted(batchKg.toPlainString(), holdUp.toPlainString()));
         }
-        BigDecimal over = output.subtract(bulk).max(BigDecimal.ZERO);
-        return new Batches(bulk, count, batchKg, batchKg.multiply(times), output, over);
+        return new Batches(bulk, count, batchKg, output.add(holdUp.multiply(times)), output, output.subtract(bulk));
     }
 
     private static BigDecimal usable(BigDecimal max, BigDecimal holdUp) {

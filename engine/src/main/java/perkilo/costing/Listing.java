@@ -58,11 +58,22 @@ public record Listing(
         return perPackUnit.divide(one, MathContext.DECIMAL128);
     }
 
-    /** What one pack costs at a price, in the offer's currency, unrounded. */
+    /**
+     * What one pack costs at a price, in the offer's currency, unrounded.
+     *
+     * <p>It is multiplied first and divided last, so that a price per pound of a pack that holds whole pounds comes out
+     * exact although the pack is measured in kilograms.
+     */
     public BigDecimal pricePerPack(Offer.PriceBreak price) {
-        return price.per() == null
-                ? price.price().value()
-                : price.price().value().multiply(offer.packSize().value()).multiply(pricedPerPackUnit(price));
+        Measure per = price.per();
+        if (per == null) {
+            return price.price().value();
+        }
+        BigDecimal forPackUnits =
+                price.price().value().multiply(offer.packSize().value());
+        return per == offer.packUnit()
+                ? forPackUnits
+                : forPackUnits.multiply(perPackUnit).divide(basePer(per, density), MathContext.DECIMAL128);
     }
 
     /**
@@ -127,7 +138,7 @@ public record Listing(
      *
      * @throws IllegalArgumentException for a volume without a density
      */
-    static BigDecimal basePer(Measure unit, @Nullable Figure density) {
+    public static BigDecimal basePer(Measure unit, @Nullable Figure density) {
         if (unit.kind() == Measure.Kind.COUNT) {
             return BigDecimal.ONE;
         }

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Offer;
 import perkilo.origin.Finding;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanOutcome;
@@ -39,7 +38,7 @@ final class PurchaseForRun {
         List<Item> bought = bought(needs);
         List<Finding> unsold = bought.stream()
                 .filter(item -> market.listings(item.name()).isEmpty())
-                .map(item -> Finding.error(item.origin(), whyUnsold(item)))
+                .map(item -> Finding.error(item.origin(), Unsold.why(market.book(), item)))
                 .toList();
         if (!unsold.isEmpty()) {
             return new Outcome(null, unsold);
@@ -112,30 +111,5 @@ final class PurchaseForRun {
         }
         Item item = bought.get(shortfall.item());
         return Finding.error(item.origin(), "\"%s\": %s%s".formatted(item.name(), shortfall.reason(), remedy));
-    }
-
-    private String whyUnsold(Item item) {
-        List<Offer> offers = market.book().offersFor(item.name());
-        if (offers.isEmpty()) {
-            return "nobody offers \"%s\". Add an offer for it%s."
-                    .formatted(
-                            item.name(), item.isMaterial() ? ", or give it a house price on the Materials sheet" : "");
-        }
-        Offer last = offers.get(offers.size() - 1);
-        String when = last.validUntil() != null
-                        && last.validUntil().isBefore(market.book().settings().costingDate())
-                ? "expired on " + last.validUntil()
-                : last.quotedOn() != null
-                                && last.quotedOn()
-                                        .isAfter(market.book().settings().costingDate())
-                        ? "is only quoted on " + last.quotedOn()
-                        : "cannot be used";
-        return "no offer for \"%s\" holds on %s: the one of %s (%s) %s. Ask for a new quote."
-                .formatted(
-                        item.name(),
-                        market.book().settings().costingDate(),
-                        last.supplier(),
-                        last.origin().where(),
-                        when);
     }
 }

@@ -44,6 +44,13 @@ public final class Json {
         return array;
     }
 
+    /** Words, or what reads like words, as an array of texts. */
+    public static ArrayNode texts(List<?> words) {
+        ArrayNode array = JsonNodeFactory.instance.arrayNode();
+        words.forEach(word -> array.add(word.toString()));
+        return array;
+    }
+
     /** Findings as {@code messages}. */
     public static ArrayNode messages(List<Finding> findings) {
         return array(

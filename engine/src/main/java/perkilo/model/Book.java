@@ -74,6 +74,11 @@ public record Book(
         return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates);
     }
 
+    /** The same book with other offers. */
+    public Book withOffers(List<Offer> others) {
+        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates);
+    }
+
     /** The same book with one formula more, or another one in the place of that with its name. */
     public Book withFormula(Formula formula) {
         Map<String, Formula> others = new LinkedHashMap<>(formulas);

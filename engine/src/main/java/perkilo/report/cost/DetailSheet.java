@@ -9,6 +9,8 @@ import perkilo.purchasing.LineCost;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
+import perkilo.report.part.MakingPart;
+import perkilo.report.part.Rows;
 
 /**
  * Cost detail: one block for each run, in which everything is computed.

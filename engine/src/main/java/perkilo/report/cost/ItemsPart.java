@@ -11,17 +11,18 @@ import java.util.function.Function;
 import perkilo.costing.Item;
 import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
-import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
 import perkilo.report.Expr;
-import perkilo.report.Inputs;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
+import perkilo.report.part.MakingPart;
+import perkilo.report.part.NeedFormulas;
+import perkilo.report.part.Rows;
 
 /**
  * The part of a run's block that says what each item costs: what is used, what is left, what is wasted.
@@ -156,50 +157,26 @@ record ItemsPart(
         }
 
         private Expr kilograms(Item item, Material material, int row) {
-            Formula formula = cost.needs().formula();
             Expr share = sheet.checked(
                     row,
                     SHARE,
-                    Expr.sum(item.lines().stream()
-                            .map(line -> level(formula, line))
-                            .toList()),
+                    NeedFormulas.share(cost.needs().formula(), item),
                     item.share(),
                     NumberFormat.PERCENT,
                     Look.PLAIN);
-            Expr needed = making.charged().times(share);
-            Figure loss = material.handlingLoss();
-            boolean without = loss.isZero() && !loss.origin().isKnown();
             return sheet.checked(
                     row,
                     NEEDED,
-                    without ? needed : needed.times(Inputs.onePlus(loss)),
+                    NeedFormulas.kilograms(material, making.charged(), share),
                     item.needed(),
                     NumberFormat.QUANTITY,
                     Look.PLAIN);
         }
 
-        private static Expr level(Formula formula, Formula.Line line) {
-            Figure level = line.level();
-            if (level != null) {
-                return Expr.input(level);
-            }
-            List<Expr> others = formula.lines().stream()
-                    .map(Formula.Line::level)
-                    .filter(Objects::nonNull)
-                    .map(Expr::input)
-                    .toList();
-            return Expr.of(1).minus(Expr.sum(others));
-        }
-
         private Expr pieces(Item item, int row) {
-            Product.Component component = item.component();
-            Expr units = making.units();
-            if (component == null || units == null) {
-                throw new AssertionError("a component belongs to units of a product");
-            }
-            Expr exact = units.times(Expr.input(component.perUnit())).times(Inputs.onePlus(component.loss()));
+            Expr units = Objects.requireNonNull(making.units(), "a component belongs to units of a product");
             return sheet.checked(
-                    row, NEEDED, exact.roundedUp(item.needed()), item.needed(), NumberFormat.WHOLE, Look.PLAIN);
+                    row, NEEDED, NeedFormulas.pieces(item, units), item.needed(), NumberFormat.WHOLE, Look.PLAIN);
         }
 
         private Expr usable(Item item, Expr needed, Expr left) {

@@ -1,6 +1,5 @@
 package perkilo.report.cost;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,18 +9,15 @@ import perkilo.costing.Market;
 import perkilo.costing.Purchase;
 import perkilo.model.Offer;
 import perkilo.model.Supplier;
-import perkilo.origin.Figure;
-import perkilo.origin.Origin;
-import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.OrderCost;
-import perkilo.purchasing.Vendor;
 import perkilo.report.Expr;
-import perkilo.report.Inputs;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
+import perkilo.report.part.Landing;
+import perkilo.report.part.Rows;
 import perkilo.units.Currencies;
 
 /** The part of a block that says what is bought, from whom, and what it costs once it is here. */
@@ -112,23 +108,15 @@ final class PurchasePart {
         private final OrderCost cost;
         private final int row;
         private final Supplier supplier;
-        private final Vendor vendor;
-        private final Market.Charges charges;
-        private final String currency;
-        private final Expr rate;
-        private final Expr onePlusMargin;
+        private final Landing landing;
+        private final NumberFormat money;
 
         Order(OrderCost cost, int row) {
             this.cost = cost;
             this.row = row;
             this.supplier = market.suppliers().get(cost.vendor());
-            this.vendor = market.vendors().get(cost.vendor());
-            this.charges = Market.charges(supplier);
-            this.currency = supplier.currency().getCurrencyCode();
-            this.rate = Inputs.rate(market.conversion(
-                    supplier.currency(), market.book().settings().home()));
-            Figure margin = market.margin(supplier);
-            this.onePlusMargin = margin.isZero() ? Expr.of(1) : Inputs.onePlus(margin);
+            this.landing = new Landing(market, supplier);
+            this.money = NumberFormat.money(supplier.currency().getCurrencyCode(), 2);
         }
 
         void write() {
@@ -141,178 +129,125 @@ final class PurchasePart {
             Expr orderCharges = writeOrder(goods);
             Expr goodsCell = Expr.cell(sheet.name(), SheetNames.cell(row, 4), goods.value());
             for (Line line : lines) {
-                Expr share = cost.goods().signum() == 0
-                        ? orderCharges.over(Expr.of(lines.size()))
-                        : orderCharges.times(line.goods()).over(goodsCell);
-                writeShare(line, share);
+                writeShare(line, Landing.share(orderCharges, line.goods(), goodsCell, lines.size()));
             }
         }
 
         private Line line(LineCost line, int at) {
             Listing listing = purchase.listing(line);
             Offer offer = listing.offer();
-            NumberFormat money =
-                    NumberFormat.money(offer.currency().getCurrencyCode(), Currencies.minorDigits(offer.currency()));
-            NumberFormat fine = NumberFormat.money(offer.currency().getCurrencyCode(), 4);
+            String code = offer.currency().getCurrencyCode();
+            int digits = Currencies.minorDigits(offer.currency());
             sheet.text(at, 0, offer.item(), Look.LABEL);
             sheet.text(at, 1, offer.supplier(), Look.PLAIN, supplier.origin());
             sheet.text(at, 2, offer.pack(), Look.PLAIN, offer.origin());
             Expr packs = sheet.value(at, PACKS, Expr.of(line.line().packs()), NumberFormat.WHOLE, Look.CHOICE);
-            Expr inPackUnit = packs.times(Expr.input(offer.packSize()));
-            Expr perPackUnit = Inputs.basePer(offer.packUnit(), listing.density());
+            Expr inPackUnit = Landing.inPackUnit(listing, packs);
             Expr quantity = sheet.checked(
-                    at, QUANTITY, times(inPackUnit, perPackUnit), line.quantity(), NumberFormat.QUANTITY, Look.PLAIN);
+                    at,
+                    QUANTITY,
+                    Landing.quantity(listing, inPackUnit),
+                    line.quantity(),
+                    NumberFormat.QUANTITY,
+                    Look.PLAIN);
             Expr price = sheet.value(
                     at,
                     PRICE,
-                    price(listing, inPackUnit),
-                    fine,
+                    Landing.price(listing, inPackUnit),
+                    NumberFormat.money(code, 4),
                     Look.PLAIN,
                     offer.breaks().get(line.tier()).origin());
             Expr goods = sheet.checked(
                     at,
                     GOODS,
-                    packs.times(price).rounded(Currencies.minorDigits(offer.currency())),
+                    packs.times(price).rounded(digits),
                     line.goodsQuoted(),
-                    money,
+                    NumberFormat.money(code, digits),
                     Look.PLAIN);
-            return charged(line, listing, at, quantity, times(goods, Inputs.rate(listing.toSupplier())));
+            return charged(line, listing, at, quantity, Landing.invoiced(listing, goods));
         }
 
         private Line charged(LineCost line, Listing listing, int at, Expr quantity, Expr goods) {
-            NumberFormat money = NumberFormat.money(currency, 2);
+            Market.Charges charges = landing.charges();
             Expr insurance = sheet.value(
                     at,
                     INSURANCE,
-                    zeroIf(charges.insurance(), goods.times(Expr.input(charges.insurance()))),
+                    landing.insurance(goods),
                     money,
                     Look.PLAIN,
                     charges.insurance().origin());
-            Expr byWeight = listing.isByPiece()
-                    ? Expr.of(0)
-                    : zeroIf(charges.freightPerKg(), quantity.times(Expr.input(charges.freightPerKg())));
             Expr freight = sheet.value(
                     at,
                     FREIGHT,
-                    byWeight,
+                    landing.freightByWeight(listing, quantity),
                     money,
                     Look.PLAIN,
                     charges.freightPerKg().origin());
-            Figure rateOfDuty = listing.duty();
-            Expr dutiable =
-                    vendor.dutyBasis() == DutyBasis.CIF ? goods.plus(insurance).plus(freight) : goods;
             Expr duty = sheet.value(
                     at,
                     DUTY,
-                    zeroIf(rateOfDuty, Expr.input(rateOfDuty).times(dutiable)),
+                    landing.duty(listing, goods, insurance, freight),
                     money,
                     Look.PLAIN,
-                    rateOfDuty.origin());
-            Expr paid =
-                    times(goods.plus(insurance).plus(freight), onePlusMargin).plus(duty);
-            Expr alone =
-                    sheet.value(at, ALONE, times(paid, rate), NumberFormat.money(home, 2), Look.PLAIN, rateOrigin());
+                    listing.duty().origin());
+            Expr alone = sheet.value(
+                    at,
+                    ALONE,
+                    landing.lineAlone(goods, insurance, freight, duty),
+                    NumberFormat.money(home, 2),
+                    Look.PLAIN,
+                    landing.rateOrigin());
             return new Line(line, at, quantity, goods, alone);
         }
 
         private Expr writeOrder(Expr goods) {
-            NumberFormat money = NumberFormat.money(currency, 2);
+            Market.Charges charges = landing.charges();
             sheet.text(row, 0, supplier.name(), Look.LABEL, supplier.origin());
             sheet.text(row, 1, supplier.terms() == null ? "" : supplier.terms().name(), Look.PLAIN);
-            sheet.text(row, 2, currency, Look.PLAIN);
-            Expr rateCell = sheet.value(row, 3, rate, NumberFormat.FACTOR, Look.PLAIN, rateOrigin());
+            sheet.text(row, 2, supplier.currency().getCurrencyCode(), Look.PLAIN);
+            Expr rate = sheet.value(row, 3, landing.rate(), NumberFormat.FACTOR, Look.PLAIN, landing.rateOrigin());
             Expr goodsCell = sheet.checked(row, 4, goods, cost.goods(), money, Look.PLAIN);
-            Expr minimum = sheet.value(
-                    row, 5, Inputs.orZero(supplier.minimumOrderValue()), money, Look.PLAIN, supplier.origin());
-            Figure charge = supplier.smallOrderCharge();
-            Expr small = charge == null ? Expr.of(0) : Expr.ifLess(goodsCell, minimum, Expr.input(charge), Expr.of(0));
-            Expr smallCell = sheet.checked(row, 6, small, cost.smallOrderCharge(), money, Look.PLAIN);
+            Expr minimum = sheet.value(row, 5, landing.minimumOrderValue(), money, Look.PLAIN, supplier.origin());
+            Expr small = sheet.checked(
+                    row, 6, landing.smallOrderCharge(goodsCell, minimum), cost.smallOrderCharge(), money, Look.PLAIN);
             Expr freight = sheet.value(
                     row,
                     7,
-                    Expr.input(charges.freightPerOrder()),
+                    landing.freightPerOrder(),
                     money,
                     Look.PLAIN,
                     charges.freightPerOrder().origin());
-            Expr dutiable = vendor.dutyBasis() == DutyBasis.CIF ? freight.plus(smallCell) : smallCell;
             Expr duty = sheet.value(
                     row,
                     8,
-                    zeroIf(charges.duty(), Expr.input(charges.duty()).times(dutiable)),
+                    landing.dutyOnCharges(freight, small),
                     money,
                     Look.PLAIN,
                     charges.duty().origin());
-            Expr all = times(times(freight.plus(smallCell), onePlusMargin).plus(duty), rateCell);
+            Expr all = landing.orderCharges(freight, small, duty, rate);
             return sheet.value(row, 9, all, NumberFormat.money(home, 2), Look.PLAIN);
         }
 
         private void writeShare(Line line, Expr share) {
-            NumberFormat money = NumberFormat.money(home, 2);
-            Expr shareCell = sheet.value(line.row(), SHARE, share, money, Look.PLAIN);
+            NumberFormat inHome = NumberFormat.money(home, 2);
+            Expr shareCell = sheet.value(line.row(), SHARE, share, inHome, Look.PLAIN);
             Expr landed = sheet.checked(
                     line.row(),
                     LANDED,
                     line.alone().plus(shareCell),
                     line.cost().landed(),
-                    money,
+                    inHome,
                     Look.TOTAL);
             Expr goods = sheet.checked(
                     line.row(),
                     GOODS_HOME,
-                    times(line.goods(), rate),
+                    Landing.times(line.goods(), landing.rate()),
                     line.cost().goods(),
-                    money,
+                    inHome,
                     Look.PLAIN);
             cells.put(line.cost(), new LineCells(line.quantity(), landed, goods));
-        }
-
-        private Origin rateOrigin() {
-            return market
-                    .conversion(supplier.currency(), market.book().settings().home())
-                    .legs()
-                    .stream()
-                    .findFirst()
-                    .map(leg -> leg.rate().rate().origin())
-                    .orElse(Origin.NONE);
         }
     }
 
     private record Line(LineCost cost, int row, Expr quantity, Expr goods, Expr alone) {}
-
-    /** The price of a pack at the break that the quantity reaches: the whole ladder, so that it follows the packs. */
-    private static Expr price(Listing listing, Expr inPackUnit) {
-        List<Offer.PriceBreak> breaks = listing.offer().breaks();
-        Expr price = pricePerPack(listing, breaks.get(0));
-        for (Offer.PriceBreak next : breaks.subList(1, breaks.size())) {
-            Figure from = next.from();
-            if (from != null) {
-                price = Expr.ifAtLeast(inPackUnit, Expr.input(from), pricePerPack(listing, next), price);
-            }
-        }
-        return price;
-    }
-
-    private static Expr pricePerPack(Listing listing, Offer.PriceBreak priced) {
-        Expr price = Expr.input(priced.price());
-        if (priced.per() == null) {
-            return price;
-        }
-        Offer offer = listing.offer();
-        Expr perPack = price.times(Expr.input(offer.packSize()));
-        if (priced.per() == offer.packUnit()) {
-            return perPack;
-        }
-        return perPack.times(Inputs.basePer(offer.packUnit(), listing.density()))
-                .over(Inputs.basePer(priced.per(), listing.density()));
-    }
-
-    private static Expr times(Expr left, Expr right) {
-        boolean one = !right.isLive() && right.value().compareTo(BigDecimal.ONE) == 0;
-        return one ? left : left.times(right);
-    }
-
-    /** Nothing where the rate is a zero that nobody typed; live where a person may change it. */
-    private static Expr zeroIf(Figure rate, Expr otherwise) {
-        return rate.isZero() && !rate.origin().isKnown() ? Expr.of(0) : otherwise;
-    }
 }

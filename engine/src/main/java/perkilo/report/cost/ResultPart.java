@@ -17,6 +17,8 @@ import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
+import perkilo.report.part.MakingPart;
+import perkilo.report.part.Rows;
 
 /** The part of a run's block that adds everything up: work, heads, cost per kilogram and per unit. */
 final class ResultPart {

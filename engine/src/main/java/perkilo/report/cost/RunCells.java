@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.costing.Head;
 import perkilo.costing.RunCost;
 import perkilo.report.Expr;
+import perkilo.report.part.MakingPart;
 
 /**
  * The cells of a run's block on the detail sheet that other sheets refer to. Amounts are in home currency.

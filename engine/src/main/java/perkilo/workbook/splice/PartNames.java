@@ -14,9 +14,9 @@ final class PartNames {
 
     private PartNames() {}
 
-    /** The name by which parts are compared. */
+    /** The name by which parts are compared; a blank may be written as {@code %20} in one place and not in another. */
     static String key(String name) {
-        String slashed = name.replace('\\', '/');
+        String slashed = name.replace('\\', '/').replace("%20", " ");
         return (slashed.startsWith("/") ? slashed : "/" + slashed).toLowerCase(Locale.ROOT);
     }
 

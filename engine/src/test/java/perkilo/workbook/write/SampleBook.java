@@ -38,7 +38,7 @@ final class SampleBook {
         return file;
     }
 
-    private static void fill(Row row, Object... values) {
+    static void fill(Row row, Object... values) {
         for (int column = 0; column < values.length; column++) {
             if (values[column] instanceof Number number) {
                 row.createCell(column).setCellValue(number.doubleValue());

@@ -1,4 +1,4 @@
-package perkilo.report.cost;
+package perkilo.report.part;
 
 import java.math.BigDecimal;
 import perkilo.origin.Origin;
@@ -8,39 +8,44 @@ import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
 
 /** Writes one row after the other: a name, a figure, its unit and what it means. */
-final class Rows {
+public final class Rows {
 
     private final SheetBuilder sheet;
     private int next;
 
-    Rows(SheetBuilder sheet, int first) {
+    /**
+     * Begins to write.
+     *
+     * @param first the first row, from zero
+     */
+    public Rows(SheetBuilder sheet, int first) {
         this.sheet = sheet;
         this.next = first;
     }
 
     /** The sheet that is written to. */
-    SheetBuilder sheet() {
+    public SheetBuilder sheet() {
         return sheet;
     }
 
     /** The row that will be written next, from zero. */
-    int next() {
+    public int next() {
         return next;
     }
 
     /** Leaves rows empty. */
-    Rows skip(int rows) {
+    public Rows skip(int rows) {
         next += rows;
         return this;
     }
 
     /** Begins a part of the sheet. */
-    void section(String title, Look look) {
+    public void section(String title, Look look) {
         sheet.text(next++, 0, title, look);
     }
 
     /** Writes the heads of columns, from the first column on. */
-    void heads(String... heads) {
+    public void heads(String... heads) {
         for (int column = 0; column < heads.length; column++) {
             sheet.text(next, column, heads[column], Look.HEADER);
         }
@@ -48,12 +53,12 @@ final class Rows {
     }
 
     /** Writes a named figure. */
-    Expr figure(String name, Expr expr, NumberFormat format, String unit, String meaning) {
+    public Expr figure(String name, Expr expr, NumberFormat format, String unit, String meaning) {
         return figure(name, expr, format, unit, meaning, Origin.NONE);
     }
 
     /** Writes a named figure that leads to the cell it rests on. */
-    Expr figure(String name, Expr expr, NumberFormat format, String unit, String meaning, Origin link) {
+    public Expr figure(String name, Expr expr, NumberFormat format, String unit, String meaning, Origin link) {
         sheet.text(next, 0, name, Look.LABEL);
         sheet.text(next, 2, unit, Look.PLAIN);
         sheet.text(next, 3, meaning, Look.HINT);
@@ -61,7 +66,7 @@ final class Rows {
     }
 
     /** Writes a named figure that the engine has computed in its own way as well. */
-    Expr checked(String name, Expr expr, BigDecimal engine, NumberFormat format, String unit, String meaning) {
+    public Expr checked(String name, Expr expr, BigDecimal engine, NumberFormat format, String unit, String meaning) {
         sheet.text(next, 0, name, Look.LABEL);
         sheet.text(next, 2, unit, Look.PLAIN);
         sheet.text(next, 3, meaning, Look.HINT);

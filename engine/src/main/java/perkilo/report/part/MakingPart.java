@@ -1,4 +1,4 @@
-package perkilo.report.cost;
+package perkilo.report.part;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
@@ -27,7 +27,7 @@ import perkilo.report.NumberFormat;
  * @param output kilograms that leave the kettle
  * @param over kilograms that are not filled
  */
-record MakingPart(
+public record MakingPart(
         @Nullable Expr units,
         @Nullable Expr targetFill,
         @Nullable Expr giveawayKg,
@@ -37,7 +37,8 @@ record MakingPart(
         Expr output,
         Expr over) {
 
-    static MakingPart write(Rows rows, RunNeeds needs) {
+    /** Writes the part. */
+    public static MakingPart write(Rows rows, RunNeeds needs) {
         rows.section("Filling and making", Look.SECTION);
         Product product = needs.product();
         FillTarget fill = needs.fill();

@@ -1,0 +1,254 @@
+package perkilo.report.order;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.DeliveryTerm;
+import perkilo.model.Offer;
+import perkilo.model.Supplier;
+import perkilo.origin.Origin;
+import perkilo.purchasing.LineCost;
+import perkilo.purchasing.OrderCost;
+import perkilo.report.Expr;
+import perkilo.report.Look;
+import perkilo.report.NumberFormat;
+import perkilo.report.SheetBuilder;
+import perkilo.report.part.Landing;
+import perkilo.supply.HorizonProblem;
+import perkilo.supply.SupplierOrder;
+import perkilo.units.Currencies;
+
+/** One order on the sheet of supplier orders: its lines, what is charged on top, and what it costs once it is here. */
+final class OrderBlock {
+
+    private static final int PACK = 1;
+    private static final int PACKS = 2;
+    private static final int QUANTITY = 3;
+    private static final int PRICE = 4;
+    private static final int GOODS = 5;
+    private static final int INSURANCE = 6;
+    private static final int FREIGHT = 7;
+    private static final int DUTY = 8;
+    private static final int ALONE = 9;
+    private static final int SHARE = 10;
+    private static final int LANDED = 11;
+
+    private final SheetBuilder sheet;
+    private final SupplierOrder order;
+    private final OrderCost cost;
+    private final Landing landing;
+    private final NumberFormat money;
+    private final NumberFormat inHome;
+    private final String currency;
+    private final String home;
+    private final int first;
+    private int next;
+
+    OrderBlock(SheetBuilder sheet, Market market, SupplierOrder order, int row) {
+        this.sheet = sheet;
+        this.order = order;
+        this.cost = order.cost();
+        this.landing = new Landing(market, order.supplier());
+        this.currency = order.supplier().currency().getCurrencyCode();
+        this.home = market.book().settings().home().getCurrencyCode();
+        this.money = NumberFormat.money(currency, 2);
+        this.inHome = NumberFormat.money(home, 2);
+        this.first = row;
+        this.next = row;
+    }
+
+    /** The row after the block, from zero. */
+    int next() {
+        return next;
+    }
+
+    /** Writes the block, and puts the cells of its lines into {@code cells}. */
+    SupplierOrdersSheet.OrderCells write(IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> cells) {
+        heads();
+        int firstLine = next;
+        List<Line> lines = new ArrayList<>();
+        for (int index = 0; index < cost.lines().size(); index++) {
+            lines.add(goods(cost.lines().get(index), order.listings().get(index), next++));
+        }
+        int lastLine = next - 1;
+        Expr goods = figure("Goods", Expr.sum(lines.stream().map(Line::goods).toList()), cost.goods(), Origin.NONE);
+        Expr charges = charges(goods, firstLine, lastLine);
+        for (Line line : lines) {
+            cells.put(line.cost(), landed(line, Landing.share(charges, line.goods(), goods, lines.size())));
+        }
+        Expr landed = sheet.sumOfColumn(LANDED, firstLine, lastLine);
+        sheet.text(next, 0, "Landed, " + home, Look.TOTAL);
+        for (int column = 1; column < GOODS; column++) {
+            sheet.blank(next, column, Look.TOTAL);
+        }
+        Expr total = sheet.checked(next++, GOODS, landed, cost.landed(), inHome, Look.KEY);
+        return new SupplierOrdersSheet.OrderCells(goods, total, first);
+    }
+
+    private void heads() {
+        Supplier supplier = order.supplier();
+        sheet.text(
+                next++,
+                0,
+                "%s: order by %s, here by %s".formatted(supplier.name(), order.orderBy(), order.neededBy()),
+                Look.SECTION,
+                supplier.origin());
+        DeliveryTerm terms = supplier.terms();
+        sheet.text(
+                next++,
+                0,
+                "In %s%s; %d days from order to arrival."
+                        .formatted(
+                                currency,
+                                terms == null ? "" : ", delivery term " + terms.name(),
+                                HorizonProblem.leadDays(supplier)),
+                Look.HINT);
+        String[] heads = {
+            "Item",
+            "Pack",
+            "Packs",
+            "Quantity (kg or pieces)",
+            "Price per pack",
+            "Goods as invoiced",
+            "Insurance",
+            "Freight by weight",
+            "Duty on the line",
+            "Line, " + home,
+            "Share of order charges, " + home,
+            "Landed, " + home
+        };
+        for (int column = 0; column < heads.length; column++) {
+            sheet.text(next, column, heads[column], Look.HEADER);
+        }
+        next++;
+    }
+
+    private Line goods(LineCost line, Listing listing, int row) {
+        Offer offer = listing.offer();
+        String code = offer.currency().getCurrencyCode();
+        int digits = Currencies.minorDigits(offer.currency());
+        sheet.text(row, 0, offer.item(), Look.LABEL);
+        sheet.text(row, PACK, offer.pack(), Look.PLAIN, offer.origin());
+        Expr packs = sheet.value(row, PACKS, Expr.of(line.line().packs()), NumberFormat.WHOLE, Look.CHOICE);
+        Expr inPackUnit = Landing.inPackUnit(listing, packs);
+        Expr quantity = sheet.checked(
+                row,
+                QUANTITY,
+                Landing.quantity(listing, inPackUnit),
+                line.quantity(),
+                listing.isByPiece() ? NumberFormat.WHOLE : NumberFormat.QUANTITY,
+                Look.PLAIN);
+        Origin priceCell = offer.breaks().get(line.tier()).origin();
+        Expr price = sheet.value(
+                row,
+                PRICE,
+                Landing.price(listing, inPackUnit),
+                NumberFormat.money(code, Math.max(4, digits)),
+                Look.PLAIN,
+                priceCell);
+        Expr goods = sheet.checked(
+                row,
+                GOODS,
+                packs.times(price).rounded(digits),
+                line.goodsQuoted(),
+                NumberFormat.money(code, digits),
+                Look.PLAIN);
+        return charged(line, listing, row, packs, quantity, Landing.invoiced(listing, goods));
+    }
+
+    private Line charged(LineCost line, Listing listing, int row, Expr packs, Expr quantity, Expr goods) {
+        Market.Charges rates = landing.charges();
+        Expr insurance = sheet.value(
+                row,
+                INSURANCE,
+                landing.insurance(goods),
+                money,
+                Look.PLAIN,
+                rates.insurance().origin());
+        Expr freight = sheet.value(
+                row,
+                FREIGHT,
+                landing.freightByWeight(listing, quantity),
+                money,
+                Look.PLAIN,
+                rates.freightPerKg().origin());
+        Expr duty = sheet.value(
+                row,
+                DUTY,
+                landing.duty(listing, goods, insurance, freight),
+                money,
+                Look.PLAIN,
+                listing.duty().origin());
+        Expr alone = landing.lineAlone(goods, insurance, freight, duty);
+        Expr aloneCell = sheet.value(row, ALONE, alone, inHome, Look.PLAIN, landing.rateOrigin());
+        return new Line(line, row, packs, quantity, goods, aloneCell);
+    }
+
+    /** Writes what comes on top of the goods, and returns what of it is charged for the order as a whole. */
+    private Expr charges(Expr goods, int firstLine, int lastLine) {
+        Market.Charges rates = landing.charges();
+        Expr small = smallOrder(goods);
+        Expr insurance = figure(
+                "Insurance",
+                sheet.sumOfColumn(INSURANCE, firstLine, lastLine),
+                cost.insurance(),
+                rates.insurance().origin());
+        Expr perOrder = figure(
+                "Freight for the order",
+                landing.freightPerOrder(),
+                null,
+                rates.freightPerOrder().origin());
+        Expr byWeight = sheet.sumOfColumn(FREIGHT, firstLine, lastLine);
+        Expr freight = figure("Freight in all", perOrder.plus(byWeight), cost.freight(), Origin.NONE);
+        figure(
+                "Goods and charges, " + currency,
+                goods.plus(small).plus(insurance).plus(freight),
+                cost.goods().add(cost.charges()),
+                Origin.NONE);
+        Expr onCharges = figure(
+                "Duty on charges",
+                landing.dutyOnCharges(perOrder, small),
+                null,
+                rates.duty().origin());
+        figure("Duty in all", sheet.sumOfColumn(DUTY, firstLine, lastLine).plus(onCharges), cost.duty(), Origin.NONE);
+        sheet.text(next, 0, "Rate to " + home, Look.LABEL);
+        Expr rate = sheet.value(next++, GOODS, landing.rate(), NumberFormat.FACTOR, Look.PLAIN, landing.rateOrigin());
+        return landing.orderCharges(perOrder, small, onCharges, rate);
+    }
+
+    private Expr smallOrder(Expr goods) {
+        if (order.supplier().minimumOrderValue() == null) {
+            return Expr.of(0);
+        }
+        Origin origin =
+                Objects.requireNonNull(order.supplier().minimumOrderValue()).origin();
+        Expr minimum = figure("Minimum order value", landing.minimumOrderValue(), null, origin);
+        return figure(
+                "Small-order charge",
+                landing.smallOrderCharge(goods, minimum),
+                cost.smallOrderCharge(),
+                order.supplier().origin());
+    }
+
+    private Expr figure(String name, Expr expr, @Nullable BigDecimal engine, Origin link) {
+        sheet.text(next, 0, name, Look.LABEL, link);
+        int row = next++;
+        return engine == null
+                ? sheet.value(row, GOODS, expr, money, Look.PLAIN)
+                : sheet.checked(row, GOODS, expr, engine, money, Look.PLAIN);
+    }
+
+    private SupplierOrdersSheet.LineCells landed(Line line, Expr share) {
+        Expr shareCell = sheet.value(line.row(), SHARE, share, inHome, Look.PLAIN);
+        Expr landed = sheet.checked(
+                line.row(), LANDED, line.alone().plus(shareCell), line.cost().landed(), inHome, Look.TOTAL);
+        return new SupplierOrdersSheet.LineCells(line.packs(), line.quantity(), landed);
+    }
+
+    private record Line(LineCost cost, int row, Expr packs, Expr quantity, Expr goods, Expr alone) {}
+}

@@ -1,0 +1,196 @@
+package perkilo.report.part;
+
+import java.math.BigDecimal;
+import java.util.List;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Offer;
+import perkilo.model.Supplier;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.purchasing.DutyBasis;
+import perkilo.report.Expr;
+import perkilo.report.Inputs;
+
+/**
+ * What an order to one supplier costs once it is here, as formulas. Amounts are in the supplier's currency unless the
+ * name says otherwise.
+ */
+public final class Landing {
+
+    private final Supplier supplier;
+    private final Market.Charges charges;
+    private final DutyBasis dutyBasis;
+    private final Expr rate;
+    private final Origin rateOrigin;
+    private final Expr onePlusMargin;
+
+    /** What orders to a supplier cost. */
+    public Landing(Market market, Supplier supplier) {
+        this.supplier = supplier;
+        this.charges = Market.charges(supplier);
+        this.dutyBasis = market.book().settings().dutyBasis();
+        var conversion =
+                market.conversion(supplier.currency(), market.book().settings().home());
+        this.rate = Inputs.rate(conversion);
+        this.rateOrigin = conversion.legs().stream()
+                .findFirst()
+                .map(leg -> leg.rate().rate().origin())
+                .orElse(Origin.NONE);
+        Figure margin = market.margin(supplier);
+        this.onePlusMargin = margin.isZero() ? Expr.of(1) : Inputs.onePlus(margin);
+    }
+
+    /** The supplier. */
+    public Supplier supplier() {
+        return supplier;
+    }
+
+    /** The charges that are the buyer's. */
+    public Market.Charges charges() {
+        return charges;
+    }
+
+    /** Home currency for one unit of the supplier's. */
+    public Expr rate() {
+        return rate;
+    }
+
+    /** The cell that the rate rests on. */
+    public Origin rateOrigin() {
+        return rateOrigin;
+    }
+
+    /** Packs times the size of a pack, in the offer's pack unit. */
+    public static Expr inPackUnit(Listing listing, Expr packs) {
+        return packs.times(Expr.input(listing.offer().packSize()));
+    }
+
+    /** A quantity in the pack unit in kilograms or pieces. */
+    public static Expr quantity(Listing listing, Expr inPackUnit) {
+        return times(inPackUnit, Inputs.basePer(listing.offer().packUnit(), listing.density()));
+    }
+
+    /**
+     * The price of a pack at the break that the quantity reaches: the whole ladder, so that it follows the packs. In
+     * the offer's currency.
+     */
+    public static Expr price(Listing listing, Expr inPackUnit) {
+        List<Offer.PriceBreak> breaks = listing.offer().breaks();
+        Expr price = pricePerPack(listing, breaks.get(0));
+        for (Offer.PriceBreak next : breaks.subList(1, breaks.size())) {
+            Figure from = next.from();
+            if (from != null) {
+                price = Expr.ifAtLeast(inPackUnit, Expr.input(from), pricePerPack(listing, next), price);
+            }
+        }
+        return price;
+    }
+
+    /** What is invoiced for goods in the offer's currency, in the supplier's. */
+    public static Expr invoiced(Listing listing, Expr quoted) {
+        return times(quoted, Inputs.rate(listing.toSupplier()));
+    }
+
+    /** Insurance on goods. */
+    public Expr insurance(Expr goods) {
+        return unlessNone(charges.insurance(), goods.times(Expr.input(charges.insurance())));
+    }
+
+    /**
+     * Freight by weight.
+     *
+     * @param quantity in kilograms; pieces weigh nothing that is known
+     */
+    public Expr freightByWeight(Listing listing, Expr quantity) {
+        return listing.isByPiece()
+                ? Expr.of(0)
+                : unlessNone(charges.freightPerKg(), quantity.times(Expr.input(charges.freightPerKg())));
+    }
+
+    /** Duty on a line: on the goods alone, or with insurance and freight, by the duty basis. */
+    public Expr duty(Listing listing, Expr goods, Expr insurance, Expr freight) {
+        Figure duty = listing.duty();
+        Expr dutiable = dutyBasis == DutyBasis.CIF ? goods.plus(insurance).plus(freight) : goods;
+        return unlessNone(duty, Expr.input(duty).times(dutiable));
+    }
+
+    /** What goes with a line alone, with the bank's margin, in home currency. */
+    public Expr lineAlone(Expr goods, Expr insurance, Expr freight, Expr duty) {
+        Expr paid = times(goods.plus(insurance).plus(freight), onePlusMargin).plus(duty);
+        return times(paid, rate);
+    }
+
+    /** The goods value below which an order is charged, or not delivered; zero for none. */
+    public Expr minimumOrderValue() {
+        return Inputs.orZero(supplier.minimumOrderValue());
+    }
+
+    /** What an order below the minimum costs on top. */
+    public Expr smallOrderCharge(Expr goods, Expr minimum) {
+        Figure charge = supplier.smallOrderCharge();
+        return charge == null ? Expr.of(0) : Expr.ifLess(goods, minimum, Expr.input(charge), Expr.of(0));
+    }
+
+    /** Freight for the order, whatever its size. */
+    public Expr freightPerOrder() {
+        return Expr.input(charges.freightPerOrder());
+    }
+
+    /** Duty on what is charged for the order as a whole. */
+    public Expr dutyOnCharges(Expr freight, Expr smallOrderCharge) {
+        Expr dutiable = dutyBasis == DutyBasis.CIF ? freight.plus(smallOrderCharge) : smallOrderCharge;
+        return unlessNone(charges.duty(), Expr.input(charges.duty()).times(dutiable));
+    }
+
+    /** What is charged for the order as a whole, with the bank's margin, in home currency. */
+    public Expr orderCharges(Expr freight, Expr smallOrderCharge, Expr duty, Expr rateCell) {
+        return times(times(freight.plus(smallOrderCharge), onePlusMargin).plus(duty), rateCell);
+    }
+
+    /**
+     * A line's share of what is charged for the order: by goods value, or equal where all goods are free.
+     *
+     * @param lines how many there are
+     */
+    public static Expr share(Expr orderCharges, Expr lineGoods, Expr orderGoods, int lines) {
+        return orderGoods.value().signum() == 0
+                ? orderCharges.over(Expr.of(lines))
+                : orderCharges.times(lineGoods).over(orderGoods);
+    }
+
+    /** A product that leaves out a factor of one. */
+    public static Expr times(Expr left, Expr right) {
+        boolean one = !right.isLive() && right.value().compareTo(BigDecimal.ONE) == 0;
+        return one ? left : left.times(right);
+    }
+
+    /** What a kilogram or piece costs at the lowest of an offer's prices, in home currency. */
+    public static Expr lowestPrice(Listing listing) {
+        Expr pack = listing.offer().breaks().stream()
+                .map(price -> pricePerPack(listing, price))
+                .reduce(Expr::min)
+                .orElseThrow();
+        Expr size = quantity(listing, Expr.input(listing.offer().packSize()));
+        return times(pack, Inputs.rate(listing.toHome())).over(size);
+    }
+
+    private static Expr pricePerPack(Listing listing, Offer.PriceBreak priced) {
+        Expr price = Expr.input(priced.price());
+        if (priced.per() == null) {
+            return price;
+        }
+        Offer offer = listing.offer();
+        Expr perPack = price.times(Expr.input(offer.packSize()));
+        if (priced.per() == offer.packUnit()) {
+            return perPack;
+        }
+        return perPack.times(Inputs.basePer(offer.packUnit(), listing.density()))
+                .over(Inputs.basePer(priced.per(), listing.density()));
+    }
+
+    /** Nothing where the rate is a zero that nobody typed; live where a person may change it. */
+    private static Expr unlessNone(Figure rate, Expr otherwise) {
+        return rate.isZero() && !rate.origin().isKnown() ? Expr.of(0) : otherwise;
+    }
+}

@@ -1,0 +1,55 @@
+package perkilo.report.part;
+
+import java.util.List;
+import java.util.Objects;
+import perkilo.costing.Item;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Product;
+import perkilo.origin.Figure;
+import perkilo.report.Expr;
+import perkilo.report.Inputs;
+
+/** How much of an item a run needs, as formulas. */
+public final class NeedFormulas {
+
+    private NeedFormulas() {}
+
+    /** What part of the bulk a material is, all its lines in the formula together. */
+    public static Expr share(Formula formula, Item item) {
+        return Expr.sum(item.lines().stream().map(line -> level(formula, line)).toList());
+    }
+
+    /**
+     * Kilograms of a material: {@code charged × share × (1 + handling loss)}.
+     *
+     * @param charged what is weighed in for all batches, in kg
+     * @param share of the bulk
+     */
+    public static Expr kilograms(Material material, Expr charged, Expr share) {
+        Expr needed = charged.times(share);
+        Figure loss = material.handlingLoss();
+        boolean without = loss.isZero() && !loss.origin().isKnown();
+        return without ? needed : needed.times(Inputs.onePlus(loss));
+    }
+
+    /** Pieces of a component: {@code ⌈ units × per unit × (1 + loss) ⌉}. */
+    public static Expr pieces(Item item, Expr units) {
+        Product.Component component = Objects.requireNonNull(item.component());
+        Expr exact = units.times(Expr.input(component.perUnit())).times(Inputs.onePlus(component.loss()));
+        return exact.roundedUp(item.needed());
+    }
+
+    private static Expr level(Formula formula, Formula.Line line) {
+        Figure level = line.level();
+        if (level != null) {
+            return Expr.input(level);
+        }
+        List<Expr> others = formula.lines().stream()
+                .map(Formula.Line::level)
+                .filter(Objects::nonNull)
+                .map(Expr::input)
+                .toList();
+        return Expr.of(1).minus(Expr.sum(others));
+    }
+}

@@ -1,0 +1,110 @@
+package perkilo.supply;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Settings;
+import perkilo.model.Supplier;
+import perkilo.origin.Figure;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+
+/**
+ * What has to be bought over the horizon, and who sells it.
+ *
+ * @param horizon the months
+ * @param runs what is made, in the order of the demand
+ * @param items what has to be bought for it, in the order of the problem's needs
+ * @param listings behind the problem's quotes, by quote index
+ * @param problem as the planner sees it
+ */
+public record HorizonProblem(
+        Horizon horizon,
+        List<PlannedRun> runs,
+        List<HorizonItem> items,
+        List<Listing> listings,
+        PurchaseProblem problem) {
+
+    private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
+
+    /** More than anybody has left over. */
+    private static final BigDecimal NO_LIMIT = new BigDecimal("1e15");
+
+    public HorizonProblem {
+        runs = List.copyOf(runs);
+        items = List.copyOf(items);
+        listings = List.copyOf(listings);
+    }
+
+    /** The problem of a market's book, whose demand can be planned. */
+    static HorizonProblem of(Market market, Horizon horizon) {
+        List<PlannedRun> runs = market.book().demand().stream()
+                .map(demand -> PlannedRun.of(market.book(), horizon, demand))
+                .toList();
+        List<HorizonItem> items = HorizonItem.of(market, horizon, runs);
+        List<Listing> listings = new ArrayList<>();
+        List<Quote> quotes = new ArrayList<>();
+        List<Need> needs = new ArrayList<>();
+        for (int index = 0; index < items.size(); index++) {
+            needs.add(need(market, items.get(index)));
+            for (Listing listing : market.listings(items.get(index).name())) {
+                int first = horizon.firstPeriod(leadDays(listing.supplier()));
+                if (first < horizon.periods()) {
+                    listings.add(listing);
+                    quotes.add(listing.quote(index, first, horizon.periods() - 1));
+                }
+            }
+        }
+        Settings settings = market.book().settings();
+        PurchaseProblem problem = new PurchaseProblem(
+                horizon.periods(),
+                needs,
+                market.vendors(),
+                quotes,
+                orNone(settings.cashPerMonth()),
+                orNone(settings.cashTotal()));
+        return new HorizonProblem(horizon, runs, items, listings, problem);
+    }
+
+    /** Days from order to arrival; part of a day counts as one. */
+    public static int leadDays(Supplier supplier) {
+        return supplier.leadTimeDays().value().setScale(0, RoundingMode.CEILING).intValueExact();
+    }
+
+    /**
+     * Holding is {@code Holding % per year / 12 × lowest listed goods price} for one unit and month; the credit is
+     * {@code Leftover credit % × lowest listed goods price}.
+     */
+    private static Need need(Market market, HorizonItem item) {
+        Settings settings = market.book().settings();
+        BigDecimal price = market.lowestPrice(item.name()).orElse(BigDecimal.ZERO);
+        return item.asNeed(
+                settings.holdingPerYear().value().multiply(price).divide(MONTHS_A_YEAR, MathContext.DECIMAL128),
+                settings.leftoverCredit().value().multiply(price),
+                creditable(item));
+    }
+
+    /**
+     * How much of what is left can be used before it expires, if things go on as in the horizon: what is needed in an
+     * average month, for the shelf life less the month of arrival.
+     */
+    private static BigDecimal creditable(HorizonItem item) {
+        if (item.usablePeriods() == Need.UNLIMITED) {
+            return NO_LIMIT;
+        }
+        return item.needed().stream()
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .multiply(BigDecimal.valueOf(item.usablePeriods() - 1L))
+                .divide(BigDecimal.valueOf(item.needed().size()), MathContext.DECIMAL128);
+    }
+
+    private static @Nullable BigDecimal orNone(@Nullable Figure limit) {
+        return limit == null ? null : limit.value();
+    }
+}

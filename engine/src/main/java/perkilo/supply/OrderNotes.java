@@ -1,0 +1,98 @@
+package perkilo.supply;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Offer;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+
+/** What a person should know about a plan. */
+final class OrderNotes {
+
+    private OrderNotes() {}
+
+    static List<Finding> of(Market market, OrderPlan plan) {
+        Set<Finding> notes = new LinkedHashSet<>();
+        gap(market, plan, notes);
+        quotes(plan, notes);
+        plan.orders().forEach(order -> freight(order, notes));
+        plan.stock().forEach(flow -> expired(plan, flow, notes));
+        neverOrdered(market, plan, notes);
+        return List.copyOf(notes);
+    }
+
+    private static void gap(Market market, OrderPlan plan, Set<Finding> notes) {
+        if (!plan.proven()) {
+            notes.add(Finding.warning(
+                    Origin.NONE,
+                    "the orders are the best found in the time allowed; no plan can be cheaper by more than %s %s"
+                            .formatted(
+                                    Quantities.amount(plan.gap()),
+                                    market.book().settings().home())));
+        }
+    }
+
+    /** One warning for each offer that holds no longer when it is ordered, at the first order that this is true of. */
+    private static void quotes(OrderPlan plan, Set<Finding> notes) {
+        Set<Offer> said = new HashSet<>();
+        for (SupplierOrder order : plan.orders()) {
+            for (int line : order.expiredOffers()) {
+                Offer offer = order.listings().get(line).offer();
+                if (said.add(offer)) {
+                    notes.add(Finding.warning(offer.origin(), expiredQuote(offer, order)));
+                }
+            }
+        }
+    }
+
+    private static String expiredQuote(Offer offer, SupplierOrder order) {
+        return "%s's price for \"%s\" holds until %s, but some is to be ordered by %s: it is planned at that price, ask for a new quote"
+                .formatted(offer.supplier(), offer.item(), offer.validUntil(), order.orderBy());
+    }
+
+    private static void freight(SupplierOrder order, Set<Finding> notes) {
+        boolean pieces = order.listings().stream().anyMatch(Listing::isByPiece);
+        if (pieces && Market.charges(order.supplier()).freightPerKg().value().signum() > 0) {
+            notes.add(Finding.warning(
+                    order.supplier().origin(),
+                    "%s charges freight by weight, but sells pieces whose weight is not known: none is counted for them"
+                            .formatted(order.supplier().name())));
+        }
+    }
+
+    private static void expired(OrderPlan plan, StockFlow flow, Set<Finding> notes) {
+        for (LotUse lot : flow.lots()) {
+            if (lot.source() instanceof LotUse.OnShelf shelf
+                    && !lot.outlives(plan.basis().horizon())
+                    && lot.left().signum() > 0) {
+                notes.add(Finding.warning(
+                        shelf.stock().lot().origin(),
+                        "%s of \"%s\" cannot be used before it expires on %s"
+                                .formatted(
+                                        Quantities.of(lot.left(), flow.item()),
+                                        flow.item().name(),
+                                        lot.lastDay())));
+            }
+        }
+    }
+
+    private static void neverOrdered(Market market, OrderPlan plan, Set<Finding> notes) {
+        List<String> house = new ArrayList<>(plan.basis().runs().stream()
+                .flatMap(run -> run.needs().items().stream())
+                .filter(item -> market.housePrice(item).isPresent())
+                .map(item -> "\"" + item.name() + "\"")
+                .collect(Collectors.toCollection(LinkedHashSet::new)));
+        if (!house.isEmpty()) {
+            notes.add(Finding.note(
+                    Origin.NONE,
+                    "%s: made in the house, or taken as process water; never ordered"
+                            .formatted(String.join(", ", house))));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package perkilo.supply;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Supplier;
+import perkilo.purchasing.OrderCost;
+
+/**
+ * An order to one supplier for one month.
+ *
+ * @param supplier to whom
+ * @param period the month it is for
+ * @param orderBy the last day to place it: the supplier's lead time before {@code neededBy}
+ * @param neededBy the first day of the month it is for
+ * @param cost what it costs, in the supplier's currency; landed in home currency
+ * @param listings the offers behind the lines, as many as lines, in the same order
+ */
+public record SupplierOrder(
+        Supplier supplier, int period, LocalDate orderBy, LocalDate neededBy, OrderCost cost, List<Listing> listings) {
+
+    public SupplierOrder {
+        listings = List.copyOf(listings);
+    }
+
+    static SupplierOrder of(Market market, HorizonProblem basis, OrderCost cost) {
+        Supplier supplier = market.suppliers().get(cost.vendor());
+        LocalDate neededBy = basis.horizon().firstDay(cost.period());
+        return new SupplierOrder(
+                supplier,
+                cost.period(),
+                neededBy.minusDays(HorizonProblem.leadDays(supplier)),
+                neededBy,
+                cost,
+                cost.lines().stream()
+                        .map(line -> basis.listings().get(line.line().quote()))
+                        .toList());
+    }
+
+    /** What is paid for it all told, in home currency. */
+    public BigDecimal landed() {
+        return cost.landed();
+    }
+
+    /** The lines whose offers hold no longer when the order has to be placed, by index. */
+    List<Integer> expiredOffers() {
+        return IntStream.range(0, listings.size())
+                .filter(index -> {
+                    LocalDate until = listings.get(index).offer().validUntil();
+                    return until != null && until.isBefore(orderBy);
+                })
+                .boxed()
+                .toList();
+    }
+}

@@ -1,0 +1,73 @@
+package perkilo.workbook.read;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Names;
+import perkilo.model.Offer;
+import perkilo.model.Product;
+import perkilo.workbook.read.table.Findings;
+
+/** All checks that need more than one table. */
+final class BookChecks {
+
+    private final Book book;
+    private final Set<String> described;
+    private final Tables tables;
+    private final Findings findings;
+
+    /**
+     * Checks a book.
+     *
+     * @param book as read
+     * @param described materials that have a row of their own, by {@link Names#key}
+     */
+    BookChecks(Book book, Set<String> described, Tables tables, Findings findings) {
+        this.book = book;
+        this.described = described;
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    /** Reports what does not fit together; the book without the offers that nothing needs and nothing can measure. */
+    Book run() {
+        Items items = Items.of(book);
+        new NameCheck(book, items, described, tables, findings).run();
+        new LookAlikeCheck(tables, findings).run();
+        new SupplierCheck(book, findings).run();
+        new PlanCheck(book, findings).run();
+        List<Offer> kept = new OfferCheck(book, items, findings).kept();
+        List<Offer> payable = new RateCheck(book.withOffers(kept), items, findings).payable();
+        return book.withOffers(payable);
+    }
+
+    /**
+     * What a book needs to buy.
+     *
+     * @param materials the first line of a formula that names each, by {@link Names#key}
+     * @param components the first that names each, by {@link Names#key}
+     */
+    record Items(Map<String, Formula.Line> materials, Map<String, Product.Component> components) {
+
+        static Items of(Book book) {
+            Map<String, Formula.Line> materials = new LinkedHashMap<>();
+            for (Formula formula : book.formulas().values()) {
+                formula.lines().forEach(line -> materials.putIfAbsent(Names.key(line.material()), line));
+            }
+            Map<String, Product.Component> components = new LinkedHashMap<>();
+            for (Product product : book.products().values()) {
+                product.components()
+                        .forEach(component -> components.putIfAbsent(Names.key(component.name()), component));
+            }
+            return new Items(materials, components);
+        }
+
+        boolean isUsed(Offer offer) {
+            String key = Names.key(offer.item());
+            return materials.containsKey(key) || components.containsKey(key);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package perkilo.workbook.read;
+
+import java.math.BigDecimal;
+import java.util.List;
+import perkilo.model.Formula;
+import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.TableRow;
+import perkilo.workbook.schema.FormulaSheet;
+
+/** Whether a formula adds up to 100 %. */
+final class FormulaBalance {
+
+    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
+    private static final BigDecimal ROUGHLY = new BigDecimal("0.0005");
+
+    private FormulaBalance() {}
+
+    /** Reports what does not add up; a formula with a line that was reported already is let pass. */
+    static void check(Formula formula, List<TableRow> rows, Findings findings) {
+        List<Formula.Line> balances =
+                formula.lines().stream().filter(Formula.Line::isBalance).toList();
+        for (Formula.Line second : balances.subList(Math.min(1, balances.size()), balances.size())) {
+            findings.error(
+                    second.origin(),
+                    "a second q.s. line, the first is in %s; only one can take the balance"
+                            .formatted(balances.get(0).origin().where()));
+        }
+        if (formula.lines().size() < rows.size() || balances.size() > 1) {
+            return;
+        }
+        BigDecimal sum = formula.stated();
+        if (!balances.isEmpty()) {
+            balance(formula, balances.get(0), sum, findings);
+        } else if (sum.subtract(BigDecimal.ONE).abs().compareTo(Formula.TOLERANCE) > 0) {
+            unbalanced(formula, rows, sum, findings);
+        }
+    }
+
+    private static void balance(Formula formula, Formula.Line line, BigDecimal sum, Findings findings) {
+        if (sum.compareTo(BigDecimal.ONE) > 0) {
+            findings.error(
+                    line.origin(),
+                    "the other lines of \"%s\" already add up to %s %%, so nothing is left for q.s."
+                            .formatted(formula.name(), percent(sum)));
+        }
+    }
+
+    private static void unbalanced(Formula formula, List<TableRow> rows, BigDecimal sum, Findings findings) {
+        boolean fractions = sum.subtract(HUNDREDTH).abs().compareTo(ROUGHLY) <= 0
+                && rows.stream()
+                        .noneMatch(row -> row.cell(FormulaSheet.LEVEL_OF).isPercentFormat());
+        if (fractions) {
+            findings.error(
+                    formula.origin(),
+                    "\"%s\" sums to %s %%; are these fractions? Format the cells as percentages, or type 2.5 for 2.5 %%"
+                            .formatted(formula.name(), percent(sum)));
+            return;
+        }
+        BigDecimal difference = sum.subtract(BigDecimal.ONE);
+        findings.error(
+                formula.origin(),
+                "\"%s\" sums to %s %%, %s %% too %s; expected 100 %%"
+                        .formatted(
+                                formula.name(),
+                                percent(sum),
+                                percent(difference.abs()),
+                                difference.signum() > 0 ? "much" : "little"));
+    }
+
+    private static String percent(BigDecimal fraction) {
+        BigDecimal percent = fraction.movePointRight(2).stripTrailingZeros();
+        return (percent.scale() < 0 ? percent.setScale(0) : percent).toPlainString();
+    }
+}

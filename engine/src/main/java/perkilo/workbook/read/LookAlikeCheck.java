@@ -1,0 +1,53 @@
+package perkilo.workbook.read;
+
+import java.util.HashMap;
+import java.util.Map;
+import perkilo.model.Names;
+import perkilo.origin.Origin;
+import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.TableRow;
+import perkilo.workbook.schema.Column;
+import perkilo.workbook.schema.FormulaSheet;
+import perkilo.workbook.schema.MaterialsSheet;
+import perkilo.workbook.schema.OffersSheet;
+import perkilo.workbook.schema.ProductsSheet;
+import perkilo.workbook.schema.SheetSchema;
+import perkilo.workbook.schema.SuppliersSheet;
+
+/** Names that look the same but are not: Cyrillic letters for Latin ones, characters that cannot be seen. */
+final class LookAlikeCheck {
+
+    private final Tables tables;
+    private final Findings findings;
+    private final Map<String, Seen> seen = new HashMap<>();
+
+    LookAlikeCheck(Tables tables, Findings findings) {
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    void run() {
+        look(MaterialsSheet.SCHEMA, MaterialsSheet.MATERIAL, "item");
+        look(OffersSheet.SCHEMA, OffersSheet.ITEM, "item");
+        look(FormulaSheet.SCHEMA, FormulaSheet.MATERIAL, "item");
+        look(SuppliersSheet.SCHEMA, SuppliersSheet.SUPPLIER, "supplier");
+        look(OffersSheet.SCHEMA, OffersSheet.SUPPLIER, "supplier");
+        look(ProductsSheet.SCHEMA, ProductsSheet.PRODUCT, "product");
+    }
+
+    private void look(SheetSchema schema, Column column, String kind) {
+        for (TableRow row : tables.rows(schema, new Findings())) {
+            String name = row.text(column);
+            String key = Names.key(name);
+            Seen first = seen.putIfAbsent(kind + Spelling.skeleton(name), new Seen(name, key, row.origin(column)));
+            if (first != null && !first.key().equals(key)) {
+                findings.warning(
+                        row.origin(column),
+                        "\"%s\" only looks like \"%s\" in %s: some letters are of another alphabet or invisible"
+                                .formatted(name, first.name(), first.origin().where()));
+            }
+        }
+    }
+
+    private record Seen(String name, String key, Origin origin) {}
+}

@@ -1,0 +1,90 @@
+package perkilo.workbook.read;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.model.Demand;
+import perkilo.model.Run;
+import perkilo.model.StockLot;
+import perkilo.origin.Figure;
+import perkilo.units.Measure;
+import perkilo.workbook.read.table.Amount;
+import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.TableRow;
+import perkilo.workbook.schema.DemandSheet;
+import perkilo.workbook.schema.RunsSheet;
+import perkilo.workbook.schema.StockSheet;
+
+/** Reads what is to be made: runs, demand, and the stock that goes into it. */
+final class PlanRows {
+
+    private final Tables tables;
+    private final Findings findings;
+
+    PlanRows(Tables tables, Findings findings) {
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    /** What is to be costed. */
+    List<Run> runs() {
+        List<Run> runs = new ArrayList<>();
+        for (TableRow row : tables.rows(RunsSheet.SCHEMA, findings)) {
+            boolean bulk = !row.isBlank(RunsSheet.FORMULA)
+                    && (row.isBlank(RunsSheet.PRODUCT) || !row.isBlank(RunsSheet.BATCH_KG));
+            if (!row.isBlank(RunsSheet.PRODUCT) && !(bulk && row.isBlank(RunsSheet.UNITS))) {
+                runOfProduct(row, runs);
+            }
+            if (bulk) {
+                runOfBulk(row, runs);
+            }
+        }
+        return runs;
+    }
+
+    private static void runOfProduct(TableRow row, List<Run> runs) {
+        row.require(RunsSheet.UNITS);
+        Figure units = row.figure(RunsSheet.UNITS);
+        if (units != null) {
+            runs.add(new Run.OfProduct(row.text(RunsSheet.PRODUCT), units, row.origin(RunsSheet.PRODUCT)));
+        }
+    }
+
+    private static void runOfBulk(TableRow row, List<Run> runs) {
+        row.require(RunsSheet.BATCH_KG);
+        Figure kg = row.figure(RunsSheet.BATCH_KG);
+        if (kg != null) {
+            runs.add(new Run.OfBulk(row.text(RunsSheet.FORMULA), kg, row.origin(RunsSheet.FORMULA)));
+        }
+    }
+
+    /** What purchases are planned for. */
+    List<Demand> demand() {
+        List<Demand> demand = new ArrayList<>();
+        for (TableRow row : tables.rows(DemandSheet.SCHEMA, findings)) {
+            row.require(DemandSheet.UNITS, DemandSheet.NEEDED_BY);
+            Figure units = row.figure(DemandSheet.UNITS);
+            LocalDate neededBy = row.date(DemandSheet.NEEDED_BY);
+            if (units != null && neededBy != null) {
+                demand.add(new Demand(row.text(DemandSheet.PRODUCT), units, neededBy, row.origin(DemandSheet.PRODUCT)));
+            }
+        }
+        return demand;
+    }
+
+    /** What is on the shelf. */
+    List<StockLot> stock() {
+        List<StockLot> stock = new ArrayList<>();
+        for (TableRow row : tables.rows(StockSheet.SCHEMA, findings)) {
+            row.require(StockSheet.QUANTITY_OF);
+            Amount quantity = row.amount(StockSheet.QUANTITY_OF);
+            Measure unit = Quantities.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
+            LocalDate expires = row.date(StockSheet.EXPIRES);
+            if (quantity != null && unit != null) {
+                stock.add(new StockLot(
+                        row.text(StockSheet.ITEM), quantity.figure(), unit, expires, row.origin(StockSheet.ITEM)));
+            }
+        }
+        return stock;
+    }
+}

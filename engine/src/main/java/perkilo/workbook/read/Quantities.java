@@ -1,0 +1,77 @@
+package perkilo.workbook.read;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
+import perkilo.units.Measure;
+import perkilo.workbook.read.table.Amount;
+import perkilo.workbook.read.table.TableRow;
+import perkilo.workbook.schema.Column;
+
+/** Quantities whose unit stands in a column of its own, beside the number, or in the header. */
+final class Quantities {
+
+    private Quantities() {}
+
+    /** The unit of a quantity: from its own column, else beside the number or in the header; null if reported. */
+    static @Nullable Measure unit(TableRow row, Column unitColumn, Column column, @Nullable Amount amount) {
+        if (row.isBlank(unitColumn)) {
+            return beside(row, unitColumn, column, amount);
+        }
+        Measure typed = row.measure(unitColumn);
+        Measure beside = amount == null ? null : amount.beside().measure();
+        if (typed != null && beside != null && typed != beside) {
+            row.findings()
+                    .error(
+                            row.origin(column),
+                            "%s is in %s, but %s says %s"
+                                    .formatted(column.header(), beside.symbol(), unitColumn.header(), typed.symbol()));
+            return null;
+        }
+        return typed;
+    }
+
+    private static @Nullable Measure beside(TableRow row, Column unitColumn, Column column, @Nullable Amount amount) {
+        Measure said = amount == null ? null : amount.measure().orElse(null);
+        if (said == null && amount != null) {
+            row.findings()
+                    .error(
+                            row.table().has(unitColumn) ? row.origin(unitColumn) : row.origin(column),
+                            "%s is missing; expected a unit such as kg, L or each".formatted(unitColumn.header()));
+        }
+        return said;
+    }
+
+    /**
+     * A quantity in a unit.
+     *
+     * @param unit what it is wanted in, and what it is in where nothing else is said; null where that was reported
+     * @return null where the cell is blank or was reported
+     */
+    static @Nullable Figure in(TableRow row, Column column, @Nullable Measure unit) {
+        Amount amount = row.amount(column);
+        if (amount == null || unit == null) {
+            return null;
+        }
+        Measure said = amount.measure().orElse(unit);
+        if (said == unit) {
+            return amount.figure();
+        }
+        if (said.kind() != unit.kind()) {
+            row.findings()
+                    .error(
+                            row.origin(column),
+                            "%s is in %s, but %s is expected".formatted(column.header(), said.symbol(), unit.symbol()));
+            return null;
+        }
+        return converted(amount.figure(), said, unit);
+    }
+
+    private static Figure converted(Figure figure, Measure from, Measure to) {
+        BigDecimal factor = from.inBase().divide(to.inBase(), MathContext.DECIMAL128);
+        BigDecimal perCell = figure.perCell();
+        return new Figure(
+                figure.value().multiply(factor), figure.origin(), perCell == null ? null : perCell.multiply(factor));
+    }
+}

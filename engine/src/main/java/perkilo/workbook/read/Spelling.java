@@ -1,0 +1,69 @@
+package perkilo.workbook.read;
+
+import java.text.Normalizer;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Optional;
+import perkilo.model.Names;
+
+/** How close two spellings of a name are. */
+final class Spelling {
+
+    private static final String LOOK_ALIKES =
+            "аa вb еe кk мm нh оo рp сc тt уy хx іi јj ѕs ԁd ɡg αa εe ιi κk νv οo ρp τt υu χx";
+    private static final int LETTERS_PER_SLIP = 4;
+    private static final int MOST_SLIPS = 4;
+
+    private Spelling() {}
+
+    /** The name that is nearest to another, if it is near enough to be meant. */
+    static Optional<String> nearest(String name, Collection<String> names) {
+        String key = skeleton(name);
+        int most = Math.min(MOST_SLIPS, Math.max(1, key.length() / LETTERS_PER_SLIP));
+        return names.stream()
+                .filter(other -> Math.abs(other.length() - name.length()) <= MOST_SLIPS * 2)
+                .map(other -> new Near(other, distance(key, skeleton(other))))
+                .filter(near -> near.slips() <= most)
+                .min(Comparator.comparingInt(Near::slips).thenComparing(Near::name))
+                .map(Near::name);
+    }
+
+    /** What a name looks like: letters of other alphabets as the Latin ones they resemble, nothing invisible. */
+    static String skeleton(String name) {
+        StringBuilder plain = new StringBuilder();
+        String key = Normalizer.normalize(Names.key(name), Normalizer.Form.NFC).replaceAll("\\p{Cf}", "");
+        for (int i = 0; i < key.length(); i++) {
+            plain.append(latin(key.charAt(i)));
+        }
+        return plain.toString();
+    }
+
+    private static char latin(char letter) {
+        for (int i = 0; i < LOOK_ALIKES.length(); i += 3) {
+            if (LOOK_ALIKES.charAt(i) == letter) {
+                return LOOK_ALIKES.charAt(i + 1);
+            }
+        }
+        return letter;
+    }
+
+    /** Letters to insert, drop or change to get from one word to the other. */
+    private static int distance(String one, String other) {
+        int[] row = new int[other.length() + 1];
+        for (int j = 0; j <= other.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= one.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= other.length(); j++) {
+                int change = diagonal + (one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[other.length()];
+    }
+
+    private record Near(String name, int slips) {}
+}

@@ -1,0 +1,31 @@
+package perkilo.workbook.read;
+
+import java.util.List;
+import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.Table;
+import perkilo.workbook.read.table.TableRow;
+import perkilo.workbook.schema.SheetSchema;
+
+/**
+ * All tables that were found, those of the workbook first.
+ *
+ * @param all in the order of the files and their sheets
+ */
+record Tables(List<Table> all) {
+
+    Tables {
+        all = List.copyOf(all);
+    }
+
+    /** The tables of one kind. */
+    List<Table> of(SheetSchema schema) {
+        return all.stream().filter(table -> table.schema().equals(schema)).toList();
+    }
+
+    /** The rows of all tables of one kind. */
+    List<TableRow> rows(SheetSchema schema, Findings findings) {
+        return of(schema).stream()
+                .flatMap(table -> table.rows(findings).stream())
+                .toList();
+    }
+}

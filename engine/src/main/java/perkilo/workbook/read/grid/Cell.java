@@ -1,0 +1,80 @@
+package perkilo.workbook.read.grid;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands in one cell.
+ *
+ * @param kind what it is
+ * @param text as a person sees it; for an error cell what is wrong with it, in words that follow "is"
+ * @param number for a number
+ * @param date for a date
+ * @param format the number format as the spreadsheet spells it; empty where there is none
+ */
+public record Cell(
+        Kind kind,
+        String text,
+        @Nullable BigDecimal number,
+        @Nullable LocalDate date,
+        String format) {
+
+    /** What a cell can be. */
+    public enum Kind {
+        BLANK,
+        TEXT,
+        NUMBER,
+        DATE,
+        ERROR
+    }
+
+    /** Nothing. */
+    public static final Cell BLANK = new Cell(Kind.BLANK, "", null, null, "");
+
+    /** Words; blank if there is nothing but spaces. */
+    public static Cell text(String text) {
+        String stripped = Spaces.strip(text);
+        return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "");
+    }
+
+    /** A number that carries no format. */
+    public static Cell number(BigDecimal number) {
+        return number(number, "");
+    }
+
+    /** A number with the format that it is shown in. */
+    public static Cell number(BigDecimal number, String format) {
+        return new Cell(Kind.NUMBER, plain(number), number, null, format);
+    }
+
+    /** A day. */
+    public static Cell date(LocalDate date) {
+        return new Cell(Kind.DATE, date.toString(), null, date, "");
+    }
+
+    /**
+     * A cell whose content cannot be used.
+     *
+     * @param what in words that follow "is", such as {@code #DIV/0!, an error value}
+     */
+    public static Cell error(String what) {
+        return new Cell(Kind.ERROR, what, null, null, "");
+    }
+
+    /** Whether nothing stands in it. */
+    public boolean isBlank() {
+        return kind == Kind.BLANK;
+    }
+
+    /** Whether the number is shown as a percentage, so that 0.025 means 2.5 %. */
+    public boolean isPercentFormat() {
+        return kind == Kind.NUMBER
+                && format.replaceAll("\"[^\"]*\"|\\[[^\\]]*]|\\\\.", "").contains("%");
+    }
+
+    private static String plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+}

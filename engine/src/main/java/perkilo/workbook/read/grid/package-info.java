@@ -1,0 +1,19 @@
+/**
+ * Files as grids of cells, whatever their format: XLSX, CSV, JSON.
+ *
+ * <ul>
+ *   <li>what a file is, is told by its content, never by its name;
+ *   <li>a number is the shortest decimal that stands for the double in the file, so that 0.1 is 0.1;
+ *   <li>what cannot be trusted (an error value, a damaged reference, a number too large) is an error cell with the
+ *       reason in words, never an empty one;
+ *   <li>a file that cannot be opened at all is an {@link perkilo.workbook.read.grid.UnreadableFileException}, whose
+ *       message tells a person what the file is and what to do.
+ * </ul>
+ *
+ * <p>Start at {@link perkilo.workbook.read.grid.Grids} and {@link perkilo.workbook.read.grid.Grid}. Only this package
+ * knows Apache POI and Jackson on the reading side.
+ */
+@NullMarked
+package perkilo.workbook.read.grid;
+
+import org.jspecify.annotations.NullMarked;

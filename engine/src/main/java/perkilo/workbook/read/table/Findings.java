@@ -1,0 +1,40 @@
+package perkilo.workbook.read.table;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+
+/** Collects what is found wrong, each thing once. */
+public final class Findings {
+
+    private final Set<Finding> all = new LinkedHashSet<>();
+
+    /** Adds what keeps anything from being computed. */
+    public void error(Origin origin, String text) {
+        all.add(Finding.error(origin, text));
+    }
+
+    /** Adds what a person should look at. */
+    public void warning(Origin origin, String text) {
+        all.add(Finding.warning(origin, text));
+    }
+
+    /** Adds what is good to know. */
+    public void note(Origin origin, String text) {
+        all.add(Finding.note(origin, text));
+    }
+
+    /** Adds what others found. */
+    public void addAll(Collection<Finding> others) {
+        all.addAll(others);
+    }
+
+    /** Everything found, in the order it was found. */
+    public List<Finding> list() {
+        return new ArrayList<>(all);
+    }
+}

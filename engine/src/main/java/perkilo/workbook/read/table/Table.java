@@ -1,0 +1,102 @@
+package perkilo.workbook.read.table;
+
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import perkilo.origin.Origin;
+import perkilo.workbook.read.grid.Cell;
+import perkilo.workbook.read.grid.Grid;
+import perkilo.workbook.schema.Column;
+import perkilo.workbook.schema.SheetSchema;
+
+/**
+ * A table that was found on a sheet.
+ *
+ * @param schema what kind of table it is
+ * @param grid the sheet
+ * @param headerRow from zero
+ * @param lastRow the last row that may belong to it, from zero
+ * @param columns where each column that was found stands
+ */
+public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<Column, Place> columns) {
+
+    private static final Pattern TOTALS = Pattern.compile(
+            "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?");
+
+    public Table {
+        columns = Map.copyOf(columns);
+    }
+
+    /** The rows that carry their key; others are reported where they seem to have lost it. */
+    public List<TableRow> rows(Findings findings) {
+        return grid.cells().subMap(headerRow, false, lastRow, true).keySet().stream()
+                .map(row -> new TableRow(this, row, findings))
+                .filter(row -> isRow(row, findings))
+                .toList();
+    }
+
+    /** The header of a column, or of the whole table where it has no such column. */
+    public Origin header(Column column) {
+        Place place = columns.get(column);
+        return place == null ? header() : grid.origin(headerRow, place.index());
+    }
+
+    /** The first header of the table. */
+    public Origin header() {
+        return grid.origin(headerRow, firstColumn());
+    }
+
+    /** The leftmost column that was found, from zero. */
+    int firstColumn() {
+        return columns.values().stream().mapToInt(Place::index).min().orElse(0);
+    }
+
+    /** Whether the table has a column. */
+    public boolean has(Column column) {
+        return columns.containsKey(column);
+    }
+
+    private boolean isRow(TableRow row, Findings findings) {
+        List<Column> keys = schema.keys().stream().filter(this::has).toList();
+        List<Column> blank = keys.stream().filter(row::isBlank).toList();
+        boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
+        boolean lost = blank.size() == keys.size() || (!anyKeyWillDo && !blank.isEmpty());
+        if (lost) {
+            reportLost(row, blank, findings);
+            return false;
+        }
+        return !isTotal(row, keys);
+    }
+
+    private static boolean isTotal(TableRow row, List<Column> keys) {
+        return keys.stream()
+                .map(row::cell)
+                .anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
+    }
+
+    /** Says that a row is not read when it has words besides numbers, which a row of totals has not. */
+    private void reportLost(TableRow row, List<Column> blank, Findings findings) {
+        List<Cell> others = columns.keySet().stream()
+                .map(row::cell)
+                .filter(cell -> !cell.isBlank())
+                .toList();
+        boolean words = others.stream().anyMatch(cell -> cell.kind() == Cell.Kind.TEXT);
+        boolean numbers = others.stream().anyMatch(cell -> cell.kind() == Cell.Kind.NUMBER);
+        boolean total =
+                others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
+        if (words && numbers && !total && !blank.isEmpty()) {
+            findings.warning(
+                    row.origin(blank.get(0)),
+                    "%s is blank, so this row is not read"
+                            .formatted(blank.get(0).header()));
+        }
+    }
+
+    /**
+     * Where a column stands.
+     *
+     * @param index from zero
+     * @param unit what its header says of the unit; empty for nothing
+     */
+    public record Place(int index, String unit) {}
+}

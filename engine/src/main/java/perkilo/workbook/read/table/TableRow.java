@@ -1,0 +1,205 @@
+package perkilo.workbook.read.table;
+
+import static perkilo.workbook.schema.ValueKind.LEVEL;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.units.Measure;
+import perkilo.workbook.read.grid.Cell;
+import perkilo.workbook.read.grid.Grid;
+import perkilo.workbook.schema.Column;
+
+/** One row of a table: the values of its cells by column, and what is wrong with them. */
+public final class TableRow {
+
+    private final Table table;
+    private final int row;
+    private final Findings findings;
+
+    TableRow(Table table, int row, Findings findings) {
+        this.table = table;
+        this.row = row;
+        this.findings = findings;
+    }
+
+    /** The table that it is a row of. */
+    public Table table() {
+        return table;
+    }
+
+    /** Where problems are reported. */
+    public Findings findings() {
+        return findings;
+    }
+
+    /**
+     * The same row, with what stands in one column taken for another's: the value of a setting by what the setting is.
+     *
+     * @param at where the value stands
+     * @param as what it is to be read as
+     */
+    public TableRow reading(Column at, ColumnNames.Named as) {
+        Table.Place place = table.columns().get(at);
+        Map<Column, Table.Place> columns =
+                place == null ? Map.of() : Map.of(as.column(), new Table.Place(place.index(), as.unit()));
+        Table other = new Table(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
+        return new TableRow(other, row, findings);
+    }
+
+    /** What stands in a column; blank where there is no such column. A cell merged downwards counts for each row. */
+    public Cell cell(Column column) {
+        Table.Place place = table.columns().get(column);
+        if (place == null) {
+            return Cell.BLANK;
+        }
+        Cell cell = table.grid().at(row, place.index());
+        if (!cell.isBlank() || column.kind() == LEVEL) {
+            return cell;
+        }
+        return table.grid()
+                .mergedAt(row, place.index())
+                .filter(block -> block.firstRow() > table.headerRow())
+                .map(block -> table.grid().at(block.firstRow(), block.firstColumn()))
+                .orElse(Cell.BLANK);
+    }
+
+    /** The place of a column's cell; that of the row where there is no such column. */
+    public Origin origin(Column column) {
+        Table.Place place = table.columns().get(column);
+        if (place == null) {
+            return origin();
+        }
+        Grid grid = table.grid();
+        Grid.Block merged = grid.mergedAt(row, place.index()).orElse(null);
+        boolean above = merged != null
+                && merged.firstRow() > table.headerRow()
+                && grid.at(row, place.index()).isBlank();
+        return above && merged != null
+                ? grid.origin(merged.firstRow(), merged.firstColumn())
+                : grid.origin(row, place.index());
+    }
+
+    /** The place of the row: its first cell that has a column. */
+    public Origin origin() {
+        int first = table.schema().keys().stream()
+                .filter(key -> !isBlank(key))
+                .flatMap(key -> Optional.ofNullable(table.columns().get(key)).stream())
+                .mapToInt(Table.Place::index)
+                .findFirst()
+                .orElseGet(table::firstColumn);
+        return table.grid().origin(row, first);
+    }
+
+    /** Whether nothing stands in a column. */
+    public boolean isBlank(Column column) {
+        Cell cell = cell(column);
+        return cell.isBlank() || (column.kind() != LEVEL && Values.isDash(cell));
+    }
+
+    /** Reports each of some columns that is blank; true if none is. */
+    public boolean require(Column... columns) {
+        boolean all = true;
+        for (Column column : columns) {
+            if (isBlank(column)) {
+                all = false;
+                findings.error(
+                        origin(column),
+                        "%s is missing; expected %s, such as %s"
+                                .formatted(column.header(), column.kind().words(), column.example()));
+            }
+        }
+        return all;
+    }
+
+    /** The words in a column; empty where it is blank. */
+    public String text(Column column) {
+        Cell cell = cell(column);
+        if (cell.kind() == Cell.Kind.ERROR) {
+            findings.error(origin(column), column.header() + " is " + cell.text());
+            return "";
+        }
+        return isBlank(column) ? "" : cell.text();
+    }
+
+    /** The words of a list, parted by semicolons, or by commas where there is no semicolon. */
+    public List<String> list(Column column) {
+        String text = text(column);
+        String separator = text.contains(";") ? ";" : "[,\n]";
+        return Arrays.stream(text.split(separator))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
+    /** The number in a column, with what was said of its unit; null where it is blank or was reported. */
+    public @Nullable Amount amount(Column column) {
+        return new Values(
+                        column,
+                        cell(column),
+                        unit(column),
+                        origin(column),
+                        table.grid().ofBook(),
+                        findings)
+                .amount();
+    }
+
+    /** The number in a column; null where it is blank or was reported. */
+    public @Nullable Figure figure(Column column) {
+        Amount amount = amount(column);
+        return amount == null ? null : amount.figure();
+    }
+
+    /** The number in a column, or what holds where it is blank. */
+    public Figure figure(Column column, Figure byDefault) {
+        Figure figure = figure(column);
+        return figure == null ? byDefault : figure;
+    }
+
+    /** The day in a column; null where it is blank or was reported. */
+    public @Nullable LocalDate date(Column column) {
+        return new Values(column, cell(column), "", origin(column), false, findings).date();
+    }
+
+    /** The unit in a column; null where it is blank or was reported. */
+    public @Nullable Measure measure(Column column) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return null;
+        }
+        Measure measure = Measure.parse(text).orElse(null);
+        if (measure == null) {
+            findings.error(
+                    origin(column),
+                    "%s is \"%s\", which is not a known unit; expected kg, g, lb, oz, L, mL, US gal or each"
+                            .formatted(column.header(), text));
+        }
+        return measure;
+    }
+
+    /** The currency in a column; null where it is blank or was reported. */
+    public @Nullable CurrencySign currency(Column column) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return null;
+        }
+        CurrencySign sign = CurrencySign.parse(text).orElse(null);
+        if (sign == null) {
+            findings.error(
+                    origin(column),
+                    "%s is \"%s\", which is not a known currency; expected an ISO 4217 code such as EUR"
+                            .formatted(column.header(), text));
+        }
+        return sign;
+    }
+
+    private String unit(Column column) {
+        Table.Place place = table.columns().get(column);
+        return place == null ? "" : place.unit();
+    }
+}

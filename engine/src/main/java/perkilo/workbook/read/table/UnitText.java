@@ -1,0 +1,91 @@
+package perkilo.workbook.read.table;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.units.Measure;
+
+/**
+ * What stands beside a number or in a header to say what it is in: {@code kg}, {@code €/kg}, {@code per pack}.
+ *
+ * @param words as typed; empty where there are none
+ * @param currency null where it names none
+ * @param measure null where it names none
+ * @param pack whether it says "per pack"
+ */
+public record UnitText(
+        String words,
+        @Nullable CurrencySign currency,
+        @Nullable Measure measure,
+        boolean pack) {
+
+    /** Nothing said. */
+    public static final UnitText NONE = new UnitText("", null, null, false);
+
+    private static final Pattern PER =
+            Pattern.compile("^(.*?)(?:/|(?:^|\\s)per(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
+
+    private static final Set<String> PACKS = Set.of(
+            "pack",
+            "packs",
+            "package",
+            "pk",
+            "drum",
+            "can",
+            "pail",
+            "bag",
+            "carton",
+            "box",
+            "bottle",
+            "jerrycan",
+            "container",
+            "bucket",
+            "ibc");
+
+    /** What words say, if they are understood as a currency, a unit or both. */
+    public static Optional<UnitText> parse(String words) {
+        String text = words.strip().replaceFirst("^(?i)in\\s+", "").replaceFirst("^,\\s*", "");
+        if (text.isEmpty()) {
+            return Optional.of(NONE);
+        }
+        Optional<UnitText> whole = simple(text);
+        if (whole.isPresent()) {
+            return whole;
+        }
+        Matcher per = PER.matcher(text);
+        if (!per.matches()) {
+            return Optional.empty();
+        }
+        return joined(text, per.group(1).strip(), per.group(2).strip());
+    }
+
+    /** Whether a word means one pack, whatever is in it. */
+    public static boolean isPack(String word) {
+        return PACKS.contains(word.strip().toLowerCase(Locale.ROOT));
+    }
+
+    private static Optional<UnitText> simple(String text) {
+        Optional<Measure> measure = Measure.parse(text);
+        if (measure.isPresent()) {
+            return Optional.of(new UnitText(text, null, measure.get(), false));
+        }
+        if (isPack(text)) {
+            return Optional.of(new UnitText(text, null, null, true));
+        }
+        return CurrencySign.parse(text).map(sign -> new UnitText(text, sign, null, false));
+    }
+
+    private static Optional<UnitText> joined(String words, String before, String after) {
+        CurrencySign currency = CurrencySign.parse(before).orElse(null);
+        if (currency == null && !before.isEmpty()) {
+            return Optional.empty();
+        }
+        if (isPack(after)) {
+            return Optional.of(new UnitText(words, currency, null, true));
+        }
+        return Measure.parse(after).map(measure -> new UnitText(words, currency, measure, false));
+    }
+}

@@ -1,0 +1,40 @@
+package perkilo.workbook.schema;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One kind of table.
+ *
+ * @param name as templates call the sheet
+ * @param otherNames other names that people give such a sheet
+ * @param keys the columns that name a row: one without them is not a row of the table
+ * @param signatures sets of columns, each enough to recognise the table by its headers alone
+ * @param columns in the order of the templates, the keys first
+ * @param explanation one line for a person who fills the sheet in
+ */
+public record SheetSchema(
+        String name,
+        List<String> otherNames,
+        List<Column> keys,
+        List<List<Column>> signatures,
+        List<Column> columns,
+        String explanation) {
+
+    public SheetSchema {
+        otherNames = List.copyOf(otherNames);
+        keys = List.copyOf(keys);
+        signatures = List.copyOf(signatures);
+        columns = List.copyOf(columns);
+    }
+
+    /** The columns that a table cannot do without. */
+    public List<Column> required() {
+        return columns.stream().filter(Column::required).toList();
+    }
+
+    /** The column with a header, as templates spell it. */
+    public Optional<Column> column(String header) {
+        return columns.stream().filter(column -> column.header().equals(header)).findFirst();
+    }
+}

@@ -1,0 +1,38 @@
+package perkilo.workbook.schema;
+
+import static perkilo.workbook.schema.ValueKind.DATE;
+import static perkilo.workbook.schema.ValueKind.QUANTITY;
+import static perkilo.workbook.schema.ValueKind.TEXT;
+import static perkilo.workbook.schema.ValueKind.UNIT;
+
+import java.util.List;
+
+/** What is on the shelf. */
+public final class StockSheet {
+
+    public static final Column ITEM = Column.of("Item", TEXT, "the material or component", "Glycerin")
+            .also("Material", "Raw material", "Ingredient", "Component", "Trade name", "Item name", "Article")
+            .needed();
+
+    public static final Column QUANTITY_OF = Column.of("Quantity", QUANTITY, "how much of it", "18")
+            .also("Qty", "Stock", "On hand", "Amount", "In stock", "Quantity on hand")
+            .needed();
+
+    public static final Column UNIT_OF = Column.of("Unit", UNIT, "what the quantity is measured in", "kg")
+            .also("UoM", "Unit of measure", "Units")
+            .orElse("the unit in the header or beside the quantity");
+
+    public static final Column EXPIRES = Column.of("Expires", DATE, "the last day that it may be used", "2028-05-31")
+            .also("Expiry", "Expiry date", "Best before", "Use by", "Retest date", "Expires on")
+            .orElse("it keeps");
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Stock",
+            List.of("Inventory", "On hand", "Stock on hand", "Warehouse"),
+            List.of(ITEM),
+            List.of(List.of(ITEM, QUANTITY_OF, UNIT_OF), List.of(ITEM, QUANTITY_OF, EXPIRES)),
+            List.of(ITEM, QUANTITY_OF, UNIT_OF, EXPIRES),
+            "What is on the shelf; used before anything is bought, oldest expiry first.");
+
+    private StockSheet() {}
+}

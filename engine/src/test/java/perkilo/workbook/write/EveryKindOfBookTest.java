@@ -1,0 +1,103 @@
+package perkilo.workbook.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whatever a workbook holds: its parts stay as they are, and running again lets nothing grow. */
+final class EveryKindOfBookTest {
+
+    private static final Set<String> MAY_CHANGE = Set.of(
+            "[Content_Types].xml",
+            "xl/workbook.xml",
+            "xl/_rels/workbook.xml.rels",
+            "xl/styles.xml",
+            "book/Book.xml",
+            "book/_rels/Book.xml.rels");
+
+    /**
+     * Materials (2 × 25 × 6.40 × 1.025 + 20 × 3.15 + 30 × 1.85 + 5 × 21.70 × 1.065) / 1000, jar, labour, 310 / 1000.
+     */
+    private static final double UNIT_COST = 0.5620525 + 0.42 + 0.115 + 0.31;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    static Stream<Arguments> books() {
+        Stream<Arguments> handMade = SampleBooks.handMade().stream()
+                .map(sample -> Arguments.of(
+                        sample.what(), sample.ending(), sample.book().bytes()));
+        return Stream.concat(
+                handMade, Stream.of(Arguments.of("charts, comments, pictures, tables", "xlsx", RichBook.bytes())));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void the_persons_parts_stay_byte_for_byte(String what, String ending, byte[] bytes) throws IOException {
+        Path book = Files.write(folder.resolve("book." + ending), bytes);
+        Path result = folder.resolve("result." + ending);
+        new WorkbookWriter().write(book, SampleReport.build(), result);
+
+        Map<String, String> before = new HashMap<>(Zips.raw(book));
+        before.keySet().removeAll(MAY_CHANGE);
+        before.remove("xl/calcChain.xml");
+        assertThat(Zips.raw(result)).containsAllEntriesOf(before);
+        assertThat(Zips.raw(result)).doesNotContainKey("xl/calcChain.xml");
+        assertThat(Files.readAllBytes(book)).isEqualTo(bytes);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void another_program_reads_the_result(String what, String ending, byte[] bytes) throws IOException {
+        if (what.startsWith("Strict")) {
+            return; // this library reads no Strict workbook, whoever wrote it
+        }
+        Path book = Files.write(folder.resolve("book." + ending), bytes);
+        Path result = folder.resolve("result." + ending);
+        new WorkbookWriter().write(book, SampleReport.build(), result);
+
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(result))) {
+            Sheet summary = workbook.getSheet(SampleReport.SUMMARY);
+            assertThat(summary.getRow(0).getCell(0).getStringCellValue()).isEqualTo("Cost summary");
+            assertThat(summary.getRow(6).getCell(5).getNumericCellValue()).isCloseTo(UNIT_COST, within());
+            assertThat(workbook.getSheet("Offers").getRow(1).getCell(3).getNumericCellValue())
+                    .isEqualTo(6.4);
+            assertThat(workbook.getForceFormulaRecalculation()).isTrue();
+            assertThat(workbook.isMacroEnabled()).isEqualTo(ending.equals("xlsm"));
+            workbook.getCreationHelper()
+                    .createFormulaEvaluator()
+                    .evaluateFormulaCell(summary.getRow(6).getCell(5));
+            assertThat(summary.getRow(6).getCell(5).getNumericCellValue()).isCloseTo(UNIT_COST, within());
+        }
+    }
+
+    private static Offset<Double> within() {
+        return Offset.offset(1e-12);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("books")
+    void running_again_lets_nothing_grow(String what, String ending, byte[] bytes) throws IOException {
+        Path book = Files.write(folder.resolve("book." + ending), bytes);
+        new WorkbookWriter().writeInPlace(book, SampleReport.build(), LocalDate.of(2026, 11, 25));
+        Map<String, String> first = Zips.raw(book);
+        for (int run = 0; run < 5; run++) {
+            new WorkbookWriter().writeInPlace(book, SampleReport.build(), LocalDate.of(2026, 11, 25));
+        }
+        assertThat(Zips.raw(book)).isEqualTo(first);
+    }
+}
