@@ -63,7 +63,7 @@ final class BranchAndBound {
             look(node);
         }
         double lowestOpen = open.isEmpty() ? Double.POSITIVE_INFINITY : open.peek().bound;
-        return Math.min(lowestOpen, Math.min(leftOut, incumbent.total()));
+        return Math.max(market.floor(), Math.min(lowestOpen, Math.min(leftOut, incumbent.total())));
     }
 
     private void leaveOut(Node node) {

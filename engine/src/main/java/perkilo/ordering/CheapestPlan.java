@@ -17,12 +17,12 @@ public final class CheapestPlan implements PlanPurchases {
     @Override
     public PlanOutcome plan(PurchaseProblem problem, SearchLimits limits) {
         Market market = new Market(problem);
-        List<PlanOutcome.Shortfall> shortfalls = new Uncoverable(market).shortfalls();
+        Planning planning = new Planning(market);
+        List<PlanOutcome.Shortfall> shortfalls = new Uncoverable(planning).shortfalls();
         if (!shortfalls.isEmpty()) {
             return new PlanOutcome.Impossible(shortfalls);
         }
         Deadline deadline = new Deadline(limits);
-        Planning planning = new Planning(market);
         double bound = new BranchAndBound(planning, deadline).search();
         JointPlan best = planning.incumbent.best();
         if (best != null) {

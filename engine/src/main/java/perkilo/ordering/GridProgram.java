@@ -13,14 +13,15 @@ import java.util.List;
 final class GridProgram implements ItemProgram {
     private static final double NEVER = Double.POSITIVE_INFINITY;
 
-    private static final int MOST_POSITIONS = 20_000;
-    private static final double MOST_WORK = 3e6;
+    private static final int MOST_POSITIONS = 100_000;
+    private static final double MOST_WORK = 1e8;
 
     private final Item item;
     private final SupplyGrid grid;
     private final int[] offset;
     private final int positions;
     private final Workspace work;
+    private final LineShift shift = new LineShift();
     private int endPosition;
 
     GridProgram(Item item, Workspace work) {
@@ -48,7 +49,8 @@ final class GridProgram implements ItemProgram {
                     if (offer.mostSteps >= Lines.LONGEST_TABLE) {
                         return false;
                     }
-                    work += positions * Math.min((double) offer.mostSteps, positions / offer.units);
+                    double pieces = offer.costs.straight() ? 8 : offer.mostSteps;
+                    work += positions * Math.min(pieces, positions / offer.units);
                 }
             }
         }
@@ -64,10 +66,10 @@ final class GridProgram implements ItemProgram {
         for (int t = 0; t < grid.periods; t++) {
             for (Link link : item.linksByPeriod().get(t)) {
                 boolean forced = terms.forced(link);
-                if (terms.charge[link.id()] == NEVER) {
-                    if (forced) {
-                        return NEVER;
-                    }
+                if (forced && terms.charge[link.id()] == NEVER) {
+                    return NEVER;
+                }
+                if (!forced && terms.pointless(link)) {
                     continue;
                 }
                 stage = buy(link, terms, forced, now, stage);
@@ -134,8 +136,8 @@ final class GridProgram implements ItemProgram {
             int toCap = (int) Math.min(grid.toCap[t][k], grid.width[k]);
             int low = firstReached(from, begin, begin + toCap);
             int high = lastReached(from, low, begin + toCap);
-            atCap = Math.min(atCap, reachCap(offer, from, begin, toCap, low, high, least, most, cheapest));
-            shift(offer, from, to, begin + toCap, low, high, least, most, cost);
+            atCap = Math.min(atCap, reachCap(offer, from, begin + toCap, low, high, least, most, cheapest));
+            shift.run(offer, from, to, begin + toCap, low, high, least, most, cost);
             stay(from, to, begin + toCap, offset[k + 1], cheapest[least]);
         }
         to[cap] = Math.min(atCap, to[cap]);
@@ -159,41 +161,21 @@ final class GridProgram implements ItemProgram {
 
     /** Lines that fill the supply up to the cap: of all that are long enough, the cheapest. */
     private static double reachCap(
-            Offer offer,
-            double[] from,
-            int begin,
-            int toCap,
-            int low,
-            int high,
-            int least,
-            int most,
-            double[] cheapest) {
+            Offer offer, double[] from, int end, int low, int high, int least, int most, double[] cheapest) {
         int units = (int) offer.units;
+        int enough = (end - low + units - 1) / units;
+        int missing = end - low;
         double best = NEVER;
-        for (int s = low; s <= high; s++) {
-            int enough = Math.max(least, (toCap - (s - begin) + units - 1) / units);
-            if (enough <= most) {
-                best = Math.min(best, from[s] + cheapest[enough]);
+        for (int s = low; s <= high; s++, missing--) {
+            if (missing <= (enough - 1) * units) {
+                enough--;
+            }
+            int line = Math.max(least, enough);
+            if (line <= most) {
+                best = Math.min(best, from[s] + cheapest[line]);
             }
         }
         return best;
-    }
-
-    /** Lines that leave the supply below the cap. */
-    private static void shift(
-            Offer offer, double[] from, double[] to, int end, int low, int high, int least, int most, double[] cost) {
-        int units = (int) offer.units;
-        for (int n = least; n <= most; n++) {
-            int by = n * units;
-            int last = Math.min(high, end - 1 - by);
-            if (last < low) {
-                break;
-            }
-            double lineCost = cost[n];
-            for (int s = low; s <= last; s++) {
-                to[s + by] = Math.min(to[s + by], from[s] + lineCost);
-            }
-        }
     }
 
     /** Lines that add nothing, because the cap is reached: bought for the minimum order value alone. */
@@ -247,8 +229,9 @@ final class GridProgram implements ItemProgram {
             for (int t = grid.periods - 1; t >= 0; t--) {
                 List<Link> links = item.linksByPeriod().get(t);
                 for (int l = links.size() - 1; l >= 0; l--) {
-                    if (terms.charge[links.get(l).id()] < NEVER) {
-                        unbuy(links.get(l));
+                    Link link = links.get(l);
+                    if (terms.forced(link) || !terms.pointless(link)) {
+                        unbuy(link);
                     }
                 }
             }
@@ -298,6 +281,7 @@ final class GridProgram implements ItemProgram {
         private final double[] first;
         private final double[] second;
         private final double[] cost;
+        private final double[] cheapest;
         private final int least;
         private final int most;
         private double best = NEVER;
@@ -312,6 +296,7 @@ final class GridProgram implements ItemProgram {
             most = (int) Math.min(offer.mostSteps, terms.atMost[offer.id]);
             least = (int) Math.max(1, terms.atLeast[offer.id]);
             cost = work.costs(offer, terms, most);
+            cheapest = most < least ? cost : work.cheapestFrom(offer, terms, most);
         }
 
         void find(int position) {
@@ -324,8 +309,8 @@ final class GridProgram implements ItemProgram {
                 if (position == cap) {
                     for (int s = begin; s < end; s++) {
                         int enough = Math.max(least, (end - s + units - 1) / units);
-                        for (int n = enough; n <= most && reached(s); n++) {
-                            offer(s, n);
+                        if (enough <= most && reached(s)) {
+                            offer(s, cheapestAt(enough));
                         }
                     }
                 }
@@ -335,11 +320,18 @@ final class GridProgram implements ItemProgram {
                     }
                 }
                 if (position >= end && position < offset[k + 1]) {
-                    for (int n = least; n <= most; n++) {
-                        offer(position, n);
-                    }
+                    offer(position, cheapestAt(least));
                 }
             }
+        }
+
+        /** The line of so many steps or more that costs least. */
+        private int cheapestAt(int enough) {
+            int n = enough;
+            while (n < most && cost[n] > cheapest[enough]) {
+                n++;
+            }
+            return n;
         }
 
         private boolean reached(int s) {

@@ -3,6 +3,7 @@ package perkilo.ordering;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.DutyBasis;
@@ -31,6 +32,7 @@ final class LineCosts {
     private final int priceScale;
     private final boolean rounds;
     private double[] landed = {};
+    private double[] shares = {};
 
     LineCosts(Quote quote, Vendor vendor) {
         this.quote = quote;
@@ -82,11 +84,14 @@ final class LineCosts {
         int from = landed.length;
         int to = (int) Math.min(KEPT, steps + 1);
         if (to > from) {
-            double[] more = java.util.Arrays.copyOf(landed, to);
+            double[] more = Arrays.copyOf(landed, to);
+            double[] moreShares = Arrays.copyOf(shares, to);
             for (int n = from; n < to; n++) {
                 more[n] = landedOf(n);
+                moreShares[n] = shareOf(n);
             }
             landed = more;
+            shares = moreShares;
         }
     }
 
@@ -103,12 +108,24 @@ final class LineCosts {
      * How much of the vendor's minimum order value a line makes up, at most one; zero where that counts for nothing.
      */
     double share(long steps) {
+        return steps < shares.length ? shares[(int) steps] : shareOf(steps);
+    }
+
+    private double shareOf(long steps) {
         return goodsForWhole == 0 || steps < fewestSteps ? 0 : Math.min(1, goods(steps) / goodsForWhole);
     }
 
-    /** The same without the limit to one. */
-    double fullShare(long steps) {
-        return goodsForWhole == 0 ? 0 : goods(steps) / goodsForWhole;
+    /** Whether a line's cost rises in a straight line within a price break, as long as rounding does not bend it. */
+    boolean straight() {
+        return !rounds;
+    }
+
+    /** The first line after {@code steps} that begins another straight piece: a price break, or the whole minimum. */
+    long nextPiece(long steps) {
+        int tier = tierFor(steps);
+        long next = tierEnd(tier) + 1;
+        Long whole = stepsForWhole(tier);
+        return whole != null && whole > 0 && steps < whole ? Math.min(next, Math.max(steps + 1, whole - 2)) : next;
     }
 
     /** The largest amount by which rounding can move the landed cost of a line. */

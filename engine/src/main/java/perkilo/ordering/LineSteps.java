@@ -29,7 +29,7 @@ final class LineSteps {
             to.add(after(label, label.base(), label.units() + n * offer.units, n));
         }
         if (filling <= most) {
-            long n = cheapestFrom(filling);
+            long n = terms.cheapestFrom(offer, filling, most);
             to.add(toCap <= 0 ? after(label, label.base(), label.units(), n) : after(label, capBase(), 0, n));
         }
     }
@@ -40,18 +40,5 @@ final class LineSteps {
 
     private Label after(Label label, int base, long units, long steps) {
         return new Label(base, units, label.cost() + terms.cost(offer, steps), label, offer, steps);
-    }
-
-    private long cheapestFrom(long fewest) {
-        long cheapest = fewest;
-        double least = Double.POSITIVE_INFINITY;
-        for (long n = fewest; n <= most; n++) {
-            double cost = terms.cost(offer, n);
-            if (cost < least) {
-                least = cost;
-                cheapest = n;
-            }
-        }
-        return cheapest;
     }
 }

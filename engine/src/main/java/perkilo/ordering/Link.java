@@ -9,8 +9,9 @@ import java.util.List;
  * @param item index of the item
  * @param order index of the order
  * @param offers at least one
+ * @param covers whether what is bought here can cover a need; else it can only help to make an order large enough
  */
-record Link(int id, int item, int order, List<Offer> offers) {
+record Link(int id, int item, int order, List<Offer> offers, boolean covers) {
     Link {
         offers = List.copyOf(offers);
     }

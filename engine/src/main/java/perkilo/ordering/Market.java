@@ -69,6 +69,15 @@ final class Market {
         return 1 + constant + keeping + Math.min(cash[periods], cash[0] * periods);
     }
 
+    /** What no plan can cost less than, whatever is bought. */
+    double floor() {
+        double most = 0;
+        for (Need need : problem.needs()) {
+            most += need.creditPerUnit().multiply(need.creditable()).doubleValue();
+        }
+        return constant - most;
+    }
+
     private Item item(int index) {
         Need need = problem.needs().get(index);
         List<Integer> quotes = new ArrayList<>();
@@ -105,7 +114,7 @@ final class Market {
                 }
             }
             if (!here.isEmpty()) {
-                Link link = new Link(links.size(), item, orders.of(v, period), here);
+                Link link = new Link(links.size(), item, orders.of(v, period), here, grid.canCover(period));
                 links.add(link);
                 linksOf.get(link.order()).add(link);
                 here.forEach(offer -> linkOf.add(link));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Need;
 
 /** Plans items one by one, under whatever terms, and joins what comes out. */
 final class Planning {
@@ -16,9 +17,21 @@ final class Planning {
         this.market = market;
         incumbent = new Incumbent(market.ceiling());
         Workspace work = new Workspace();
-        for (Item item : market.items) {
-            programs.add(GridProgram.suits(item) ? new GridProgram(item, work) : new ListProgram(item));
+        for (int i = 0; i < market.items.size(); i++) {
+            programs.add(program(market.items.get(i), market.problem.needs().get(i), work));
         }
+    }
+
+    private static ItemProgram program(Item item, Need need, Workspace work) {
+        if (!Outlasting.lots(need).isEmpty()) {
+            return new ShelfProgram(item, need);
+        }
+        return GridProgram.suits(item) ? new GridProgram(item, work) : new ListProgram(item);
+    }
+
+    /** Whether the needs of an item can be covered at all. */
+    boolean canCover(int item) {
+        return solve(item, within(allOrders())) < Double.POSITIVE_INFINITY;
     }
 
     int items() {

@@ -41,7 +41,7 @@ final class SupplyGrid {
         this.need = need;
         periods = need.perPeriod().size();
         unit = steps.stream().reduce(SupplyGrid::commonDivisor).orElse(BigDecimal.ONE);
-        covered = running(need.net());
+        covered = running(Outlasting.netOfOther(need));
         cap = caps();
         TreeSet<BigDecimal> distinct = new TreeSet<>(List.of(cap));
         distinct.add(BigDecimal.ZERO);
@@ -133,6 +133,11 @@ final class SupplyGrid {
                 : most.divide(step, 0, RoundingMode.CEILING).longValueExact();
     }
 
+    /** Whether a purchase in a period can cover a need or earn a credit. */
+    boolean canCover(int period) {
+        return cap[period].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;
+    }
+
     /** Whether anything is needed in a period that stock does not cover. */
     boolean needs(int period) {
         return covered[period].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;
@@ -143,13 +148,34 @@ final class SupplyGrid {
         return covered[periods - 1];
     }
 
+    /** What has to be supplied up to and with a period. */
+    BigDecimal covered(int period) {
+        return covered[period];
+    }
+
+    /** What purchases up to and with a period can supply at most. */
+    BigDecimal cap(int period) {
+        return cap[period];
+    }
+
     /** What leftovers are worth, in home currency, when the supply ends on a base and some units. */
     double credit(int base, long units) {
-        double perUnit = need.creditPerUnit().doubleValue();
-        if (perUnit == 0) {
-            return 0;
-        }
-        double left = baseSupply.get(base).subtract(covered[periods - 1]).doubleValue() + units * unit.doubleValue();
-        return perUnit * Math.max(0, Math.min(need.creditable().doubleValue(), left));
+        return earnsCredit()
+                ? credit(baseSupply.get(base).subtract(netNeed()).doubleValue() + units * unit.doubleValue())
+                : 0;
+    }
+
+    /** What leftovers are worth, in home currency, when the supply ends like this. */
+    double credit(BigDecimal supply) {
+        return earnsCredit() ? credit(supply.subtract(netNeed()).doubleValue()) : 0;
+    }
+
+    private boolean earnsCredit() {
+        return need.creditPerUnit().signum() > 0;
+    }
+
+    private double credit(double left) {
+        double counted = Math.max(0, Math.min(need.creditable().doubleValue(), left));
+        return need.creditPerUnit().doubleValue() * counted;
     }
 }

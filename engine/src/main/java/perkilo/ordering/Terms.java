@@ -38,6 +38,11 @@ final class Terms {
         return false;
     }
 
+    /** Whether standing in the order is closed to the item, or could serve nothing but a minimum that has no price. */
+    boolean pointless(Link link) {
+        return charge[link.id()] == Double.POSITIVE_INFINITY || (reward[link.order()] == 0 && !link.covers());
+    }
+
     /** Whether a line of the offer costs just what it costs. */
     boolean plain(Offer offer) {
         return reward[offer.order] == 0
@@ -54,5 +59,19 @@ final class Terms {
                 : offer.cost(steps)
                         + (money[offer.period] - 1) * landed
                         - reward[offer.order] * offer.costs.share(steps);
+    }
+
+    /** The line of {@code fewest} to {@code most} steps that counts for least; the shortest of equals. */
+    long cheapestFrom(Offer offer, long fewest, long most) {
+        long cheapest = fewest;
+        double least = Double.POSITIVE_INFINITY;
+        for (long n = fewest; n <= most; n++) {
+            double cost = cost(offer, n);
+            if (cost < least) {
+                least = cost;
+                cheapest = n;
+            }
+        }
+        return cheapest;
     }
 }

@@ -18,8 +18,11 @@ final class Uncoverable {
     private final Market market;
     private final PurchaseProblem problem;
 
-    Uncoverable(Market market) {
-        this.market = market;
+    private final Planning planning;
+
+    Uncoverable(Planning planning) {
+        this.planning = planning;
+        this.market = planning.market;
         this.problem = market.problem;
     }
 
@@ -27,14 +30,26 @@ final class Uncoverable {
     List<Shortfall> shortfalls() {
         List<Shortfall> found = new ArrayList<>();
         for (int i = 0; i < market.items.size(); i++) {
-            for (int t = 0; t < market.periods; t++) {
-                if (market.items.get(i).grid().needs(t) && !canBeBought(i, t)) {
-                    found.add(shortfall(i, t));
-                    break;
-                }
+            if (!planning.canCover(i)) {
+                found.add(shortfall(i, firstShort(i)));
             }
         }
         return found;
+    }
+
+    /** The first period with a need that nothing bought could cover, or else the first with a need. */
+    private int firstShort(int item) {
+        SupplyGrid grid = market.items.get(item).grid();
+        int firstNeed = 0;
+        for (int t = market.periods - 1; t >= 0; t--) {
+            firstNeed = grid.needs(t) ? t : firstNeed;
+        }
+        for (int t = firstNeed; t < market.periods; t++) {
+            if (grid.needs(t) && !canBeBought(item, t)) {
+                return t;
+            }
+        }
+        return firstNeed;
     }
 
     private boolean canBeBought(int item, int period) {

@@ -23,13 +23,14 @@ public record NumberFormat(String code) {
     public static final NumberFormat GENERAL = new NumberFormat("General");
 
     /**
-     * Amounts of money.
+     * Amounts of money; nothing at all is shown as a dash.
      *
      * @param currency ISO 4217 code, written behind the number
      * @param decimals decimals shown
      */
     public static NumberFormat money(String currency, int decimals) {
         String number = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
-        return new NumberFormat(number + "\\ \"" + currency + "\"");
+        String amount = number + "\\ \"" + currency + "\"";
+        return new NumberFormat(amount + ";-" + amount + ";\"–\"");
     }
 }

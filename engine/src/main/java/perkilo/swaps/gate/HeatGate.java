@@ -44,12 +44,12 @@ final class HeatGate implements Gate {
 
     private Verdict withoutPhase(Trial trial, @Nullable Figure max) {
         Figure old = trial.from().traits().maxProcessC();
-        boolean lessThanOld = max != null && (old == null || max.value().compareTo(old.value()) < 0);
-        return lessThanOld
-                ? Verdict.passWithCaution(
-                        this,
-                        "the phase's temperature is not known; %s withstands no more than %s °C"
-                                .formatted(trial.to().name(), Words.plain(max.value())))
-                : Verdict.pass(this, "the phase's temperature is not known");
+        if (max == null || (old != null && max.value().compareTo(old.value()) >= 0)) {
+            return Verdict.pass(this, "the phase's temperature is not known");
+        }
+        return Verdict.passWithCaution(
+                this,
+                "the phase's temperature is not known; %s withstands no more than %s °C"
+                        .formatted(trial.to().name(), Words.plain(max.value())));
     }
 }

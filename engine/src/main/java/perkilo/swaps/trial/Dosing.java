@@ -40,8 +40,8 @@ public final class Dosing {
         Draft draft = replaced(line, to, level);
         List<String> cautions = new ArrayList<>();
         String why = why(at, to, cautions);
-        boolean balanced = draft.givesTooMuch == null;
-        Dose dose = new Dose(at.level(), level, balanced, balanced ? why : draft.givesTooMuch, cautions);
+        String trouble = draft.trouble;
+        Dose dose = new Dose(at.level(), level, trouble == null, trouble == null ? why : trouble, cautions);
         return new Trial(recipe, recipe.with(draft.formula, draft.portions), line, at.material(), to, dose);
     }
 
@@ -133,5 +133,5 @@ public final class Dosing {
     private record Draft(
             Formula formula,
             List<Portion> portions,
-            @Nullable String givesTooMuch) {}
+            @Nullable String trouble) {}
 }

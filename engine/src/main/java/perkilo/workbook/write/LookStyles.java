@@ -58,7 +58,7 @@ final class LookStyles {
 
     static boolean isBold(Look look) {
         return switch (look) {
-            case TITLE, SECTION, HEADER, TOTAL, KEY -> true;
+            case TITLE, ANSWER, SECTION, HEADER, TOTAL, KEY -> true;
             default -> false;
         };
     }

@@ -40,7 +40,7 @@ final class TextFit {
         }
         return switch (cell.look()) {
             case HEADER -> true;
-            case TITLE, ANSWER, SECTION -> false;
+            case TITLE, ANSWER, SECTION, HINT -> false;
             default -> text.text().contains("\n") || (lines(text.text(), column, 1) > 1 && !standsAlone(row, column));
         };
     }

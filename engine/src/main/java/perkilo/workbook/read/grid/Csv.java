@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Comma-, semicolon- or tab-separated text, quoted as RFC 4180 has it. */
-final class Csv {
+public final class Csv {
 
     private static final char QUOTE = '"';
 
@@ -19,7 +19,7 @@ final class Csv {
     }
 
     /** All records of a text, blank lines included. */
-    static List<Line> read(String text, char delimiter) {
+    public static List<Line> read(String text, char delimiter) {
         Csv csv = new Csv(text, delimiter);
         List<Line> lines = new ArrayList<>();
         while (csv.at < text.length()) {
@@ -118,7 +118,7 @@ final class Csv {
      * @param number the line that it starts at, from one
      * @param fields in order, at least one
      */
-    record Line(int number, List<Field> fields) {}
+    public record Line(int number, List<Field> fields) {}
 
     /**
      * One field.
@@ -126,5 +126,5 @@ final class Csv {
      * @param text without its quotation marks
      * @param quoted whether it stood in quotation marks
      */
-    record Field(String text, boolean quoted) {}
+    public record Field(String text, boolean quoted) {}
 }

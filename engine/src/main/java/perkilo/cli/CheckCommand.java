@@ -1,0 +1,58 @@
+package perkilo.cli;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.concurrent.Callable;
+import perkilo.json.Json;
+import perkilo.model.Book;
+import perkilo.origin.Finding;
+import perkilo.origin.Level;
+import perkilo.origin.Reading;
+import perkilo.workbook.read.BookReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Reads everything and lists every problem with its cell. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Read a workbook and list every problem with its cell; nothing is changed.")
+final class CheckCommand implements Callable<Integer> {
+
+    @Mixin
+    private BookOptions options = new BookOptions();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public Integer call() throws IOException {
+        Reading<Book> reading =
+                new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
+        Console console = new Console(spec, options);
+        if (options.json()) {
+            console.json(Json.onlyMessages(reading.findings()));
+        }
+        console.findings(reading.findings());
+        Book book = reading.value();
+        console.say("%d formulas, %d materials, %d offers of %d suppliers, %d products, %d runs"
+                .formatted(
+                        book.formulas().size(),
+                        book.materials().size(),
+                        book.offers().size(),
+                        book.suppliers().size(),
+                        book.products().size(),
+                        book.runs().size()));
+        console.say("%d errors, %d warnings"
+                .formatted(count(reading.findings(), Level.ERROR), count(reading.findings(), Level.WARNING)));
+        return reading.hasErrors() ? Exit.BAD_INPUT : Exit.DONE;
+    }
+
+    private static long count(List<Finding> findings, Level level) {
+        return findings.stream().filter(finding -> finding.level() == level).count();
+    }
+}

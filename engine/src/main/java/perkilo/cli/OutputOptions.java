@@ -1,0 +1,68 @@
+package perkilo.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** Where a command writes its result sheets. */
+final class OutputOptions {
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "The workbook to write; usually BOOK's name with an ending of the command.")
+    private @Nullable Path out;
+
+    @Option(names = "--in-place", description = "Write into BOOK itself; a dated backup is kept beside it.")
+    private boolean inPlace;
+
+    @Option(
+            names = "--sheet-only",
+            description =
+                    "Write a workbook of the result sheets alone, with plain figures instead of formulas over BOOK.")
+    private boolean sheetOnly;
+
+    /** Whether the result goes into the workbook itself. */
+    boolean inPlace() {
+        return inPlace;
+    }
+
+    /** Whether the result stands alone. */
+    boolean sheetOnly() {
+        return sheetOnly;
+    }
+
+    /**
+     * Looks for options that contradict each other.
+     *
+     * @throws ParameterException if any do
+     */
+    void checkUsage(CommandSpec spec) {
+        if (inPlace && (out != null || sheetOnly)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--in-place writes into BOOK itself: leave out --out and --sheet-only");
+        }
+    }
+
+    /**
+     * The file to write.
+     *
+     * @param book the person's workbook
+     * @param suffix what the command adds to the name, such as {@code -costed}
+     */
+    Path target(Path book, String suffix) {
+        if (inPlace) {
+            return book;
+        }
+        if (out != null) {
+            return out;
+        }
+        String name = String.valueOf(book.getFileName());
+        int dot = name.lastIndexOf('.');
+        String stem = dot < 0 ? name : name.substring(0, dot);
+        String ending = dot < 0 ? ".xlsx" : sheetOnly ? ".xlsx" : name.substring(dot);
+        return book.resolveSibling(stem + suffix + ending);
+    }
+}

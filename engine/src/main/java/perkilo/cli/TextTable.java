@@ -1,0 +1,40 @@
+package perkilo.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A table in plain text: the first column to the left, figures to the right. */
+final class TextTable {
+
+    private final List<List<String>> rows = new ArrayList<>();
+
+    TextTable(String... heads) {
+        rows.add(List.of(heads));
+    }
+
+    TextTable row(List<String> cells) {
+        rows.add(List.copyOf(cells));
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder();
+        int columns = rows.get(0).size();
+        for (List<String> row : rows) {
+            StringBuilder line = new StringBuilder();
+            for (int column = 0; column < columns; column++) {
+                line.append(column == 0 ? "" : "  ").append(padded(row.get(column), column));
+            }
+            text.append(line.toString().stripTrailing()).append(System.lineSeparator());
+        }
+        return text.toString();
+    }
+
+    private String padded(String cell, int column) {
+        int width =
+                rows.stream().mapToInt(row -> row.get(column).length()).max().orElse(0);
+        String spaces = " ".repeat(width - cell.length());
+        return column == 0 ? cell + spaces : spaces + cell;
+    }
+}
