@@ -5,6 +5,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
@@ -12,6 +15,7 @@ import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.purchasing.Need;
+import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
@@ -70,6 +74,27 @@ public record HorizonProblem(
                 orNone(settings.cashPerMonth()),
                 orNone(settings.cashTotal()));
         return new HorizonProblem(horizon, runs, items, listings, problem);
+    }
+
+    /** The quotes for an item, by index. */
+    List<Integer> quotesOf(int item) {
+        return IntStream.range(0, problem.quotes().size())
+                .filter(quote -> problem.quotes().get(quote).item() == item)
+                .boxed()
+                .toList();
+    }
+
+    /** What a plan buys of an item, in all months together. */
+    List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
+        Map<Integer, Long> packs = new TreeMap<>();
+        for (PurchasePlan.Line line : plan.lines()) {
+            if (problem.quotes().get(line.quote()).item() == item) {
+                packs.merge(line.quote(), line.packs(), Long::sum);
+            }
+        }
+        List<Reasons.Packs> all = new ArrayList<>();
+        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count)));
+        return all;
     }
 
     /** Days from order to arrival; part of a day counts as one. */
