@@ -196,7 +196,7 @@ final class CostRunsTest {
         assertThat(costed.findings())
                 .containsExactly(Finding.note(
                         cell("Gel", "C5"),
-                        "\"Demineralised\" is taken as process water at 0.01 EUR per kg; nobody offers it and it has no"
+                        "\"Demineralised\" is taken as process water at 0.012 EUR per kg; nobody offers it and it has no"
                                 + " house price"));
     }
 
@@ -357,12 +357,17 @@ final class CostRunsTest {
                 .formula("Gel", Draft.batching("8", "1", "0"), line("Oil", "1"))
                 .offer("Oils", "Oil", "20", Measure.KG, "90", null)
                 .bulk("Gel", "20");
+        Draft grams = new Draft()
+                .formula("Gel", Draft.batching("8", "2.004", "0"), line("Oil", "1"))
+                .offer("Oils", "Oil", "20", Measure.KG, "90", null)
+                .bulk("Gel", "2");
         Draft little = new Draft()
                 .formula("Gel", Draft.batching("50", "10", "0"), line("Oil", "1"))
                 .offer("Oils", "Oil", "20", Measure.KG, "90", null)
                 .bulk("Gel", "6");
 
         assertThat(costed(even).findings()).isEmpty();
+        assertThat(costed(grams).findings().get(0).text()).contains("makes 0.004 kg of bulk more");
         assertThat(costed(little).findings())
                 .containsExactly(Finding.note(
                         Origin.NONE,
