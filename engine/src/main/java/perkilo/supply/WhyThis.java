@@ -16,8 +16,8 @@ import perkilo.purchasing.SearchLimits;
  * Answers why a plan is as it is, by asking what else could have been done.
  *
  * <p>What a plan without something would cost is found by planning again without it. What a change of the plan would
- * cost, with everything else as it is, is computed exactly. The same book gets the same questions on every machine; only
- * where time runs out some are left without an answer.
+ * cost, with everything else as it is, is computed exactly. The same book gets the same questions on every machine;
+ * only where time runs out some are left without an answer.
  */
 public final class WhyThis {
 
@@ -110,7 +110,8 @@ public final class WhyThis {
         List<Reasons.Minimum> hurting = new ArrayList<>();
         for (Minimums.Candidate candidate : candidates) {
             Difference difference = replanning.with(candidate.relaxed()).difference();
-            if (difference instanceof Difference.Costs costs && costs.cost().negate().compareTo(CENT) >= 0) {
+            if (difference instanceof Difference.Costs costs
+                    && costs.cost().negate().compareTo(CENT) >= 0) {
                 hurting.add(new Reasons.Minimum(
                         candidate.kind(),
                         candidate.supplier(),

@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Vendor;
 
 /**
- * A purchase whose orders may be below their vendors' minimum order values, and what can be done about it: items move to
- * the vendor who lacks goods, or a pack more is bought there, whichever costs least for the goods it brings.
+ * A purchase whose orders may be below their vendors' minimum order values, and what can be done about it: items move
+ * to the vendor who lacks goods, or a pack more is bought there, whichever costs least for the goods it brings.
  */
 final class MinimumOrders {
 
@@ -129,7 +129,8 @@ final class MinimumOrders {
     private double paddingRate(Cover.Pick pick, double lacking) {
         long more = pick.price().quote().multiple();
         long now = packs(pick.price());
-        double gained = Math.min(lacking, pick.price().goods(now + more) - pick.price().goods(now));
+        double gained =
+                Math.min(lacking, pick.price().goods(now + more) - pick.price().goods(now));
         double extra = pick.price().cost(now + more) - pick.price().cost(now);
         return gained <= 0 ? Double.POSITIVE_INFINITY : extra / gained;
     }
