@@ -67,7 +67,8 @@ final class ChangedPlans {
                 .allMatch(quote -> quote.firstPeriod() <= to && to <= quote.lastPeriod());
         Difference difference = inTime
                 ? compare(moved(order, to))
-                : new Difference.NotPossible("it cannot be here by " + plan.basis().horizon().firstDay(to));
+                : new Difference.NotPossible(
+                        "it cannot be here by " + plan.basis().horizon().firstDay(to));
         return new Reasons.Shift(index, months, joins, difference);
     }
 
@@ -75,7 +76,8 @@ final class ChangedPlans {
         Map<Integer, Long> packs = new TreeMap<>();
         List<PurchasePlan.Line> lines = new ArrayList<>();
         for (PurchasePlan.Line line : plan.plan().lines()) {
-            boolean sameVendor = problem.quotes().get(line.quote()).vendor() == order.cost().vendor();
+            boolean sameVendor =
+                    problem.quotes().get(line.quote()).vendor() == order.cost().vendor();
             if (sameVendor && (line.period() == order.period() || line.period() == to)) {
                 packs.merge(line.quote(), line.packs(), Long::sum);
             } else {

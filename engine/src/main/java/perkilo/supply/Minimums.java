@@ -48,8 +48,11 @@ final class Minimums {
     /** All of them, those with most at stake at the front. */
     List<Candidate> candidates() {
         List<Candidate> candidates = new ArrayList<>();
-        List<Integer> used =
-                plan.plan().lines().stream().map(PurchasePlan.Line::quote).distinct().sorted().toList();
+        List<Integer> used = plan.plan().lines().stream()
+                .map(PurchasePlan.Line::quote)
+                .distinct()
+                .sorted()
+                .toList();
         used.forEach(quote -> offer(quote, candidates));
         used.stream()
                 .map(quote -> problem.quotes().get(quote).vendor())
@@ -69,8 +72,7 @@ final class Minimums {
         }
         BigDecimal atStake = excess.multiply(listing.lowestPrice());
         if (isHeldUpByMinimum(index, quote)) {
-            String stated = Quantities.of(
-                    quote.minimum(), plan.basis().items().get(quote.item()));
+            String stated = Quantities.of(quote.minimum(), plan.basis().items().get(quote.item()));
             add(candidates, Reasons.Minimum.Kind.MINIMUM_ORDER, index, stated, withoutMinimum(quote), atStake);
         }
         if (quote.multiple() > 1) {
@@ -109,8 +111,8 @@ final class Minimums {
         Listing listing = plan.basis().listings().get(index);
         List<Quote> quotes = new ArrayList<>(problem.quotes());
         quotes.set(index, relaxed);
-        candidates.add(new Candidate(
-                kind, listing.supplier(), listing, stated, problem(problem.vendors(), quotes), atStake));
+        candidates.add(
+                new Candidate(kind, listing.supplier(), listing, stated, problem(problem.vendors(), quotes), atStake));
     }
 
     /** What is bought of an item and not used: left over, or expired. */
@@ -161,7 +163,12 @@ final class Minimums {
     }
 
     private static Quote changed(
-            Quote quote, BigDecimal packSize, BigDecimal kgPerPack, int multiple, BigDecimal minimum, List<Tier> tiers) {
+            Quote quote,
+            BigDecimal packSize,
+            BigDecimal kgPerPack,
+            int multiple,
+            BigDecimal minimum,
+            List<Tier> tiers) {
         return new Quote(
                 quote.item(),
                 quote.vendor(),

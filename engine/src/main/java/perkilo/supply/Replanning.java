@@ -97,8 +97,8 @@ final class Replanning {
             return new Answer(Optional.empty(), new Difference.NotKnown());
         }
         Duration each = limits.each().time();
-        SearchLimits search =
-                new SearchLimits(left.compareTo(each) < 0 ? left : each, limits.each().cancelled());
+        SearchLimits search = new SearchLimits(
+                left.compareTo(each) < 0 ? left : each, limits.each().cancelled());
         PlanOutcome outcome = planner.plan(problem, search);
         if (outcome instanceof PlanOutcome.Proven proven) {
             return answer(proven.plan(), proven.cost(), quotes, true);
@@ -108,7 +108,8 @@ final class Replanning {
         }
         if (outcome instanceof PlanOutcome.Impossible impossible) {
             return new Answer(
-                    Optional.empty(), new Difference.NotPossible(why(impossible.shortfalls().get(0))));
+                    Optional.empty(),
+                    new Difference.NotPossible(why(impossible.shortfalls().get(0))));
         }
         return new Answer(Optional.empty(), new Difference.NotKnown());
     }
@@ -119,8 +120,7 @@ final class Replanning {
                 .toList());
         BigDecimal more = cost.objective().subtract(chosen.cost().objective());
         BigDecimal cash = cost.outlay().subtract(chosen.outlay());
-        return new Answer(
-                Optional.of(translated), new Difference.Costs(more, cash, proven && chosen.proven()));
+        return new Answer(Optional.of(translated), new Difference.Costs(more, cash, proven && chosen.proven()));
     }
 
     private String why(PlanOutcome.Shortfall shortfall) {

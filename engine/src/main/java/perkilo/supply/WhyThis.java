@@ -16,8 +16,8 @@ import perkilo.purchasing.SearchLimits;
  * Answers why a plan is as it is, by asking what else could have been done.
  *
  * <p>What a plan without something would cost is found by planning again without it. What a change of the plan would
- * cost, with everything else as it is, is computed exactly. The same book gets the same questions on every machine; only
- * where time runs out some are left without an answer.
+ * cost, with everything else as it is, is computed exactly. The same book gets the same questions on every machine;
+ * only where time runs out some are left without an answer.
  */
 public final class WhyThis {
 
@@ -49,9 +49,9 @@ public final class WhyThis {
      */
     public record Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
 
-        /** A minute at most, for the things that cost most. */
-        public static Limits usual() {
-            return new Limits(SearchLimits.within(Duration.ofSeconds(5)), Duration.ofMinutes(1), 25, 15, 20);
+        /** The things that cost most, with a sixth of the time for each new plan at the longest. */
+        public static Limits within(Duration inAll) {
+            return new Limits(SearchLimits.within(inAll.dividedBy(6)), inAll, 25, 15, 20);
         }
     }
 
@@ -68,7 +68,7 @@ public final class WhyThis {
         ChangedPlans changed = new ChangedPlans(plan);
         return new Reasons(
                 first(items, limits.items()).stream()
-                        .map(item -> nextBest(plan, replanning, item))
+                        .flatMap(item -> nextBest(plan, replanning, item).stream())
                         .toList(),
                 first(vendors, limits.suppliers()).stream()
                         .map(vendor -> without(planned.market(), plan, replanning, vendor))
@@ -79,14 +79,19 @@ public final class WhyThis {
                 leftOut);
     }
 
-    private static Reasons.NextBest nextBest(OrderPlan plan, Replanning replanning, int item) {
-        List<Integer> chosen = plan.basis().quotesOf(item).stream()
-                .filter(quote -> plan.plan().lines().stream().anyMatch(line -> line.quote() == quote))
+    /** One answer for each offer that is chosen of an item. */
+    private static List<Reasons.NextBest> nextBest(OrderPlan plan, Replanning replanning, int item) {
+        return plan.basis().packsOf(item, plan.plan()).stream()
+                .map(chosen -> nextBest(plan, replanning, item, chosen))
                 .toList();
-        Replanning.Answer answer = replanning.without(chosen::contains);
+    }
+
+    private static Reasons.NextBest nextBest(OrderPlan plan, Replanning replanning, int item, Reasons.Packs chosen) {
+        Replanning.Answer answer =
+                replanning.without(quote -> plan.basis().listings().get(quote).equals(chosen.listing()));
         return new Reasons.NextBest(
                 item,
-                plan.basis().packsOf(item, plan.plan()),
+                chosen,
                 answer.plan().map(other -> plan.basis().packsOf(item, other)).orElse(List.of()),
                 answer.difference());
     }
@@ -110,7 +115,8 @@ public final class WhyThis {
         List<Reasons.Minimum> hurting = new ArrayList<>();
         for (Minimums.Candidate candidate : candidates) {
             Difference difference = replanning.with(candidate.relaxed()).difference();
-            if (difference instanceof Difference.Costs costs && costs.cost().negate().compareTo(CENT) >= 0) {
+            if (difference instanceof Difference.Costs costs
+                    && costs.cost().negate().compareTo(CENT) >= 0) {
                 hurting.add(new Reasons.Minimum(
                         candidate.kind(),
                         candidate.supplier(),
