@@ -10,7 +10,7 @@ import perkilo.purchasing.LineCost;
 /**
  * Why a plan is as it is: what else could have been done, and what that would cost.
  *
- * @param items what each item's next best offer would cost; those that cost most at the front
+ * @param items what doing without each chosen offer would cost; those that cost most at the front
  * @param suppliers what doing without each supplier would cost; those that get most at the front
  * @param shifts what each order would cost a month earlier or later
  * @param lines what more packs of each line would cost
@@ -57,17 +57,16 @@ public record Reasons(
     }
 
     /**
-     * A new plan in which none of an item's chosen offers may be used.
+     * A new plan in which an item's chosen offer may not be used.
      *
      * @param item index of the item
-     * @param chosen what is bought of it
-     * @param instead what would be bought of it
+     * @param chosen what is bought of it from that offer
+     * @param instead what would be bought of the item from all others
      * @param difference of the new plan
      */
-    public record NextBest(int item, List<Packs> chosen, List<Packs> instead, Difference difference) {
+    public record NextBest(int item, Packs chosen, List<Packs> instead, Difference difference) {
 
         public NextBest {
-            chosen = List.copyOf(chosen);
             instead = List.copyOf(instead);
         }
     }

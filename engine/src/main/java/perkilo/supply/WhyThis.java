@@ -49,9 +49,9 @@ public final class WhyThis {
      */
     public record Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
 
-        /** A minute at most, for the things that cost most. */
-        public static Limits usual() {
-            return new Limits(SearchLimits.within(Duration.ofSeconds(5)), Duration.ofMinutes(1), 25, 15, 20);
+        /** The things that cost most, with a sixth of the time for each new plan at the longest. */
+        public static Limits within(Duration inAll) {
+            return new Limits(SearchLimits.within(inAll.dividedBy(6)), inAll, 25, 15, 20);
         }
     }
 
@@ -68,7 +68,7 @@ public final class WhyThis {
         ChangedPlans changed = new ChangedPlans(plan);
         return new Reasons(
                 first(items, limits.items()).stream()
-                        .map(item -> nextBest(plan, replanning, item))
+                        .flatMap(item -> nextBest(plan, replanning, item).stream())
                         .toList(),
                 first(vendors, limits.suppliers()).stream()
                         .map(vendor -> without(planned.market(), plan, replanning, vendor))
@@ -79,14 +79,19 @@ public final class WhyThis {
                 leftOut);
     }
 
-    private static Reasons.NextBest nextBest(OrderPlan plan, Replanning replanning, int item) {
-        List<Integer> chosen = plan.basis().quotesOf(item).stream()
-                .filter(quote -> plan.plan().lines().stream().anyMatch(line -> line.quote() == quote))
+    /** One answer for each offer that is chosen of an item. */
+    private static List<Reasons.NextBest> nextBest(OrderPlan plan, Replanning replanning, int item) {
+        return plan.basis().packsOf(item, plan.plan()).stream()
+                .map(chosen -> nextBest(plan, replanning, item, chosen))
                 .toList();
-        Replanning.Answer answer = replanning.without(chosen::contains);
+    }
+
+    private static Reasons.NextBest nextBest(OrderPlan plan, Replanning replanning, int item, Reasons.Packs chosen) {
+        Replanning.Answer answer =
+                replanning.without(quote -> plan.basis().listings().get(quote).equals(chosen.listing()));
         return new Reasons.NextBest(
                 item,
-                plan.basis().packsOf(item, plan.plan()),
+                chosen,
                 answer.plan().map(other -> plan.basis().packsOf(item, other)).orElse(List.of()),
                 answer.difference());
     }

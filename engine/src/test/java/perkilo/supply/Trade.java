@@ -3,7 +3,6 @@ package perkilo.supply;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -279,10 +278,5 @@ final class Trade {
                 null,
                 components,
                 new Origin("trade.xlsx", "Products", "A2"));
-    }
-
-    /** Texts as a list, for a test that reads better so. */
-    static List<String> texts(Object... things) {
-        return Arrays.stream(things).map(Object::toString).toList();
     }
 }

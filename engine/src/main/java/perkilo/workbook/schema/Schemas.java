@@ -32,6 +32,8 @@ public final class Schemas {
             "Order plan",
             "Supplier orders",
             "Stock and leftovers",
+            "Why these orders",
+            "Runs planned",
             "Swaps",
             "Blend",
             "Ingredient list",
