@@ -31,8 +31,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Reading<Book> reading =
-                new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
+        Reading<Book> reading = new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
         Console console = new Console(spec, options);
         if (options.json()) {
             console.json(Json.onlyMessages(reading.findings()));

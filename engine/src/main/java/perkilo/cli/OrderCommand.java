@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "order",
         mixinStandardHelpOptions = true,
-        description = "Plan the purchases for all demand: what to buy, from whom, when; proven cheapest where it says so.")
+        description =
+                "Plan the purchases for all demand: what to buy, from whom, when; proven cheapest where it says so.")
 final class OrderCommand implements Callable<Integer> {
 
     @Mixin
@@ -92,8 +93,11 @@ final class OrderCommand implements Callable<Integer> {
                     order.orderBy().toString(),
                     order.neededBy().toString(),
                     Integer.toString(order.cost().lines().size()),
-                    Decimals.amount(order.cost().goods(), minor) + " " + order.supplier().currency(),
-                    Decimals.amount(order.landed(), Currencies.minorDigits(planned.book().settings().home()))));
+                    Decimals.amount(order.cost().goods(), minor) + " "
+                            + order.supplier().currency(),
+                    Decimals.amount(
+                            order.landed(),
+                            Currencies.minorDigits(planned.book().settings().home()))));
         }
         return table;
     }

@@ -54,7 +54,8 @@ final class BlendSheet {
         int first = page.next();
         for (Blend.Part part : blend.parts()) {
             int row = page.take();
-            sheet.text(row, 0, part.material().name(), Look.LABEL, part.material().origin());
+            sheet.text(
+                    row, 0, part.material().name(), Look.LABEL, part.material().origin());
             Expr now = page.number(row, 1, part.before(), NumberFormat.PERCENT);
             Expr then = sheet.value(row, 2, Expr.of(part.after()), NumberFormat.PERCENT, Look.CHOICE);
             Expr price = page.number(row, 3, part.perKg(), money);
@@ -81,7 +82,13 @@ final class BlendSheet {
 
     private void runs(Blend blend) {
         page.heads(List.of(
-                "Run", "Unit cost now", "Unit cost then", "Unit cost change", "Outlay now", "Outlay then", "Outlay change"));
+                "Run",
+                "Unit cost now",
+                "Unit cost then",
+                "Unit cost change",
+                "Outlay now",
+                "Outlay then",
+                "Outlay change"));
         for (RunChange run : blend.runs()) {
             int row = page.take();
             sheet.text(row, 0, run.before().needs().title(), Look.LABEL);

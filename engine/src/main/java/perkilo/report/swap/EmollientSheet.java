@@ -22,7 +22,9 @@ import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** Emollients: side by side, those of each formula at each run size with what they cost, then all others of the book. */
+/**
+ * Emollients: side by side, those of each formula at each run size with what they cost, then all others of the book.
+ */
 final class EmollientSheet {
 
     private final SwapOutcome.Found found;
@@ -46,9 +48,9 @@ final class EmollientSheet {
                 "Traits refer to the materials sheet. Landed prices are values: of the purchase for the run, or, for a"
                         + " material that is not in the formula, of its cheapest line for one per cent of the run.");
         page.skip(1);
-        found.base().forEach((name, runs) -> found.book()
-                .formula(name)
-                .ifPresent(formula -> runs.forEach((key, run) -> run(formula, run))));
+        found.base()
+                .forEach((name, runs) ->
+                        found.book().formula(name).ifPresent(formula -> runs.forEach((key, run) -> run(formula, run))));
         return sheet.build();
     }
 
@@ -94,7 +96,9 @@ final class EmollientSheet {
     private void inFormula(Portion portion, RunCost run) {
         int row = page.take();
         traits(row, portion.material());
-        Expr level = portion.line().level() == null ? Expr.of(portion.level()) : Expr.input(portion.line().level());
+        Expr level = portion.line().level() == null
+                ? Expr.of(portion.level())
+                : Expr.input(portion.line().level());
         Expr cell = sheet.value(row, 7, level, NumberFormat.PERCENT, Look.PLAIN);
         Map<String, ItemCost> items = itemsByName(run);
         ItemCost cost = items.get(Names.key(portion.material().name()));
@@ -102,8 +106,7 @@ final class EmollientSheet {
             Expr price = page.number(row, 8, cost.landedPerUnit(), money);
             Expr inBulk = sheet.value(row, 9, cell.times(price), money, Look.PLAIN);
             if (run.rawMaterialPerKg().signum() > 0) {
-                sheet.value(
-                        row, 10, inBulk.over(Expr.of(run.rawMaterialPerKg())), NumberFormat.PERCENT, Look.KEY);
+                sheet.value(row, 10, inBulk.over(Expr.of(run.rawMaterialPerKg())), NumberFormat.PERCENT, Look.KEY);
             }
         }
     }

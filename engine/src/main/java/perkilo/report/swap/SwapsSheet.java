@@ -19,7 +19,9 @@ import perkilo.swaps.facts.NaturalOrigin;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.money.RunChange;
 
-/** Swaps: what could replace what, ranked, with what it saves at each run size; below it what is not offered, and why. */
+/**
+ * Swaps: what could replace what, ranked, with what it saves at each run size; below it what is not offered, and why.
+ */
 final class SwapsSheet {
 
     static final String NAME = "Swaps";
@@ -190,7 +192,8 @@ final class SwapsSheet {
 
     private void rejected() {
         page.section("Not offered, and why");
-        page.heads(List.of("", "Formula", "Phase", "Material", "Level", "Candidate", "", "Closeness of 100", "Why not"));
+        page.heads(
+                List.of("", "Formula", "Phase", "Material", "Level", "Candidate", "", "Closeness of 100", "Why not"));
         for (Rejected no : found.rejected()) {
             int row = page.take();
             Formula.Line line = no.trial().portion().line();

@@ -2,7 +2,6 @@ package perkilo.swaps.plan;
 
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
@@ -109,5 +108,4 @@ final class Covering {
         mix(at + 1, left - packs * price.packSize(), cost + price.cost(packs));
         picks.removeLast();
     }
-
 }

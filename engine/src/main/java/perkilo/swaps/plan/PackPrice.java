@@ -8,9 +8,11 @@ import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 
 /**
- * What a line of one quote costs, in plain fractions for speed: everything but what is charged for the order as a whole.
+ * What a line of one quote costs, in plain fractions for speed: everything but what is charged for the order as a
+ * whole.
  *
- * <p>The same arithmetic as {@link perkilo.purchasing.PlanCost}, which costs the plan that comes out once more, exactly.
+ * <p>The same arithmetic as {@link perkilo.purchasing.PlanCost}, which costs the plan that comes out once more,
+ * exactly.
  */
 final class PackPrice {
 

@@ -25,9 +25,9 @@ import perkilo.purchasing.Vendor;
  *
  * <p>Without minimum order values a purchase falls apart once it is known which vendors get an order: each item takes
  * its cheapest cover from them. So all sets of vendors are looked at, the least possible cost first, with covers that
- * are kept from one problem to the next. A set whose plan meets every minimum is settled; elsewhere the plan is repaired
- * and the least possible cost stays the bound. What is not of this kind (several periods, stock, limits on cash, credit
- * for leftovers, too many vendors) goes to the planner behind it.
+ * are kept from one problem to the next. A set whose plan meets every minimum is settled; elsewhere the plan is
+ * repaired and the least possible cost stays the bound. What is not of this kind (several periods, stock, limits on
+ * cash, credit for leftovers, too many vendors) goes to the planner behind it.
  *
  * <p>For problems over one market: vendors and the quotes of an item must be the same in all of them.
  */
@@ -83,8 +83,7 @@ public final class QuickPlanner implements PlanPurchases {
 
     private static PurchasePlan plan(List<Cover.Pick> picks, Map<PackPrice, Integer> quoteOf) {
         return new PurchasePlan(picks.stream()
-                .map(pick -> new PurchasePlan.Line(
-                        Objects.requireNonNull(quoteOf.get(pick.price())), 0, pick.packs()))
+                .map(pick -> new PurchasePlan.Line(Objects.requireNonNull(quoteOf.get(pick.price())), 0, pick.packs()))
                 .toList());
     }
 
@@ -112,7 +111,9 @@ public final class QuickPlanner implements PlanPurchases {
     }
 
     private static boolean isPlain(Need need) {
-        return need.stock().isEmpty() && need.creditPerUnit().signum() == 0 && need.holdingPerUnit().signum() == 0;
+        return need.stock().isEmpty()
+                && need.creditPerUnit().signum() == 0
+                && need.holdingPerUnit().signum() == 0;
     }
 
     /** The covers of every item that is needed, by its index; none where one has too many vendors. */
