@@ -43,8 +43,8 @@ import perkilo.workbook.read.Sources;
 import perkilo.workbook.write.WorkbookWriter;
 
 /**
- * A person changes an input in the result workbook: what the office suite then computes is what the engine computes from the
- * same change and the same purchase.
+ * A person changes an input in the result workbook: what the office suite then computes is what the engine computes
+ * from the same change and the same purchase.
  *
  * <p>The cached values are taken out first, so that the office suite can reuse none of them.
  */
@@ -109,12 +109,21 @@ final class OfficeSuiteTest {
                 OutputStream out = Files.newOutputStream(to)) {
             RunCost first = costed.runs().get(0);
             LineCost line = first.purchase().cost().lines().get(0);
-            Figure price =
-                    first.purchase().listing(line).offer().breaks().get(line.tier()).price();
+            Figure price = first.purchase()
+                    .listing(line)
+                    .offer()
+                    .breaks()
+                    .get(line.tier())
+                    .price();
             scale(book, price.origin(), 1.07);
-            costed.book().products().values().forEach(product -> scale(
-                    book, product.fillLoss().origin(), 0.5));
-            costed.book().rates().rates().forEach(rate -> scale(book, rate.rate().origin(), 1.013));
+            costed.book()
+                    .products()
+                    .values()
+                    .forEach(product -> scale(book, product.fillLoss().origin(), 0.5));
+            costed.book()
+                    .rates()
+                    .rates()
+                    .forEach(rate -> scale(book, rate.rate().origin(), 1.013));
             forgetValues(book);
             book.write(out);
         }
@@ -178,7 +187,8 @@ final class OfficeSuiteTest {
     private static CellReference headed(Sheet sheet, String head) {
         for (Row row : sheet) {
             for (Cell cell : row) {
-                if (cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(head)) {
+                if (cell.getCellType() == CellType.STRING
+                        && cell.getStringCellValue().equals(head)) {
                     return new CellReference(cell);
                 }
             }

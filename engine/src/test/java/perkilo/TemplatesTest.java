@@ -58,21 +58,24 @@ final class TemplatesTest {
     void a_templates_tables_come_back_from_its_workbook(String name) throws IOException {
         Path source = TEMPLATES.resolve("source").resolve(name);
         Book book = new BookReader()
-                .read(
-                        new Sources(TEMPLATES.resolve(name + ".xlsx"), List.of(), null, null),
-                        LocalDate.of(2026, 11, 20))
+                .read(new Sources(TEMPLATES.resolve(name + ".xlsx"), List.of(), null, null), LocalDate.of(2026, 11, 20))
                 .value();
 
         assertThat(book.materials()).hasSize(rows(source.resolve("Materials.csv")));
         assertThat(book.suppliers()).hasSize(rows(source.resolve("Suppliers.csv")));
         assertThat(book.products()).hasSize(rows(source.resolve("Products.csv")));
         assertThat(book.runs()).hasSize(rows(source.resolve("Runs.csv")));
-        assertThat(book.offers().stream().mapToInt(offer -> offer.breaks().size()).sum())
+        assertThat(book.offers().stream()
+                        .mapToInt(offer -> offer.breaks().size())
+                        .sum())
                 .isEqualTo(rows(source.resolve("Offers.csv")));
     }
 
     private static int rows(Path csv) throws IOException {
-        return (int) Files.readAllLines(csv).stream().skip(1).filter(line -> !line.isBlank()).count();
+        return (int) Files.readAllLines(csv).stream()
+                .skip(1)
+                .filter(line -> !line.isBlank())
+                .count();
     }
 
     private static Map<String, String> parts(Path file) throws IOException {

@@ -3,7 +3,10 @@ package perkilo.swaps.plan;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** The cheapest cover of one item's need for every set of vendors that sell it. */
@@ -15,8 +18,11 @@ final class ItemCovers {
     private final List<PackPrice> prices;
     private final int[] vendors;
     private final @Nullable Cover[] bySet;
+    private final BigDecimal need;
+    private final Map<List<Integer>, Options.Found> options = new ConcurrentHashMap<>();
 
-    private ItemCovers(List<PackPrice> prices, int[] vendors, @Nullable Cover[] bySet) {
+    private ItemCovers(BigDecimal need, List<PackPrice> prices, int[] vendors, @Nullable Cover[] bySet) {
+        this.need = need;
         this.prices = List.copyOf(prices);
         this.vendors = vendors;
         this.bySet = bySet;
@@ -44,7 +50,7 @@ final class ItemCovers {
             Optional<Cover> cover = Covering.cheapest(offered, need);
             bySet[set] = cover.orElse(null);
         }
-        return new ItemCovers(prices, vendors, bySet);
+        return new ItemCovers(need, prices, vendors, bySet);
     }
 
     /** The cheapest cover from some of the problem's vendors, given bit by bit; null where none of them sells it. */
@@ -54,6 +60,32 @@ final class ItemCovers {
             set |= (open >> vendors[i] & 1) << i;
         }
         return bySet[set];
+    }
+
+    /**
+     * The ways to cover the need from some vendors where others' minimum order values have to be met.
+     *
+     * @param open the vendors, bit by bit; at least one of them sells it
+     * @param full whose minimums have to be met
+     * @param minimum as many as {@code full}
+     * @param slack what costs more than the cheapest cover by this is of no use; the next power of two is taken
+     */
+    Options.Found options(int open, int[] full, double[] minimum, double slack) {
+        int set = open & sellers();
+        int power = slack > 1e12 ? 40 : Math.getExponent(Math.max(0.25, slack)) + 1;
+        List<Integer> key = new ArrayList<>();
+        key.add(set);
+        key.add(power);
+        for (int vendor : full) {
+            key.add(vendor);
+        }
+        return options.computeIfAbsent(key, absent -> {
+            Cover cheapest = Objects.requireNonNull(from(set));
+            List<PackPrice> offered = prices.stream()
+                    .filter(price -> (set >> price.quote().vendor() & 1) == 1)
+                    .toList();
+            return Options.of(offered, need, cheapest, full, minimum, Math.scalb(1.0, power));
+        });
     }
 
     /** The prices of its quotes, in the order of the quotes. */

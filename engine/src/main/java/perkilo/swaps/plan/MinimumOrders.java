@@ -2,188 +2,200 @@ package perkilo.swaps.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Vendor;
 
 /**
- * A purchase whose orders may be below their vendors' minimum order values, and what can be done about it: items move
- * to the vendor who lacks goods, or a pack more is bought there, whichever costs least for the goods it brings.
+ * Finds the cheapest purchase from a set of vendors with their minimum order values.
+ *
+ * <p>First without the minimums. A vendor whose order is then too small either gets enough goods, or is paid his
+ * small-order charge: both are looked into, unless they can't beat the best purchase known.
  */
 final class MinimumOrders {
 
     private final List<Vendor> vendors;
-    private final double[] minimum;
     private final List<ItemCovers> items;
-    private final List<Cover> chosen;
-    private final List<Cover.Pick> padding = new ArrayList<>();
+    private final double[] minimum;
+    private final double[] opening;
+    private final double[] charge;
+    private @Nullable List<Cover.Pick> best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private double unsettled = Double.POSITIVE_INFINITY;
 
-    /**
-     * A purchase.
-     *
-     * @param chosen one cover per item
-     */
-    MinimumOrders(List<Vendor> vendors, List<ItemCovers> items, List<Cover> chosen) {
+    MinimumOrders(List<Vendor> vendors, List<ItemCovers> items) {
         this.vendors = vendors;
+        this.items = items;
         this.minimum = vendors.stream()
                 .mapToDouble(vendor -> vendor.minimumOrderValue().doubleValue())
                 .toArray();
-        this.items = items;
-        this.chosen = new ArrayList<>(chosen);
+        this.opening = vendors.stream()
+                .mapToDouble(vendor -> vendor.openingCost().doubleValue())
+                .toArray();
+        this.charge = vendors.stream()
+                .mapToDouble(vendor -> vendor.smallOrderCost().doubleValue())
+                .toArray();
     }
 
-    /** Whether every order meets its vendor's minimum order value. */
-    boolean areMet() {
-        for (int vendor = 0; vendor < vendors.size(); vendor++) {
-            if (isShort(vendor)) {
-                return false;
-            }
-        }
-        return true;
+    /** The best purchase so far; null where there is none. */
+    @Nullable List<Cover.Pick> best() {
+        return best;
     }
 
-    /** Whether every cover is proven cheapest. */
-    boolean isExact() {
-        return chosen.stream().allMatch(cover -> cover.cost() - cover.bound() < 1e-6);
+    /** What the best purchase so far costs. */
+    double bestCost() {
+        return bestCost;
     }
 
-    /** Everything that is bought; packs of one quote together. */
-    List<Cover.Pick> picks() {
-        List<Cover.Pick> all = new ArrayList<>();
-        chosen.forEach(cover -> cover.picks().forEach(pick -> add(all, pick)));
-        padding.forEach(pick -> add(all, pick));
-        return all;
+    /** No purchase from the sets looked into costs less than this and than the best. */
+    double unsettled() {
+        return unsettled;
     }
 
-    /** What the purchase costs with orders opened and small-order charges paid. */
-    double cost(double[] opening) {
-        double cost = 0;
-        for (Cover.Pick pick : picks()) {
-            cost += pick.price().cost(pick.packs());
-        }
-        for (int vendor = 0; vendor < vendors.size(); vendor++) {
-            if (goods(vendor) > 0 || isUsed(vendor)) {
-                cost += opening[vendor];
-                cost += isShort(vendor) ? vendors.get(vendor).smallOrderCost().doubleValue() : 0;
-            }
-        }
-        return cost;
+    /** What opening an order costs. */
+    double opening(int vendor) {
+        return opening[vendor];
     }
 
-    /** Makes the purchase possible; false where that does not succeed. */
-    boolean repair(int open) {
-        for (int vendor = 0; vendor < vendors.size(); vendor++) {
-            boolean pays = !vendors.get(vendor).refusesSmallOrders();
-            for (int step = 0; step < 2 * items.size() && isShort(vendor); step++) {
-                double allowed = pays ? vendors.get(vendor).smallOrderCost().doubleValue() : Double.POSITIVE_INFINITY;
-                if (!bringGoods(vendor, open, allowed)) {
-                    break;
-                }
-            }
-            if (isShort(vendor) && !pays) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Moves an item to a vendor or buys a pack more of one there; false where nothing is worth it. */
-    private boolean bringGoods(int vendor, int open, double allowed) {
-        double lacking = minimum[vendor] - goods(vendor);
-        int movedItem = -1;
-        Cover moved = null;
-        Cover.Pick padded = null;
-        double bestRate = Double.POSITIVE_INFINITY;
-        for (int item = 0; item < items.size(); item++) {
-            Cover now = chosen.get(item);
-            Cover there = items.get(item).from(open & 1 << vendor);
-            if (there != null && now.vendors() != 1 << vendor && !breaksAnother(now, vendor)) {
-                double gained = Math.min(lacking, goodsOf(there, vendor) - goodsOf(now, vendor));
-                double rate = gained <= 0 ? Double.POSITIVE_INFINITY : (there.cost() - now.cost()) / gained;
-                if (rate < bestRate) {
-                    bestRate = rate;
-                    movedItem = item;
-                    moved = there;
-                    padded = null;
-                }
-            }
-            for (Cover.Pick pick : now.picks()) {
-                double rate = pick.price().quote().vendor() == vendor ? paddingRate(pick, lacking) : bestRate;
-                if (rate < bestRate) {
-                    bestRate = rate;
-                    padded = new Cover.Pick(pick.price(), pick.price().quote().multiple());
-                    moved = null;
-                }
-            }
-        }
-        return bestRate * lacking < allowed && carryOut(movedItem, moved, padded);
-    }
-
-    private boolean carryOut(int item, @Nullable Cover moved, Cover.@Nullable Pick padded) {
-        if (moved != null) {
-            chosen.set(item, moved);
-            return true;
-        }
-        return padded != null && padding.add(padded);
-    }
-
-    private double paddingRate(Cover.Pick pick, double lacking) {
-        long more = pick.price().quote().multiple();
-        long now = packs(pick.price());
-        double gained =
-                Math.min(lacking, pick.price().goods(now + more) - pick.price().goods(now));
-        double extra = pick.price().cost(now + more) - pick.price().cost(now);
-        return gained <= 0 ? Double.POSITIVE_INFINITY : extra / gained;
-    }
-
-    private long packs(PackPrice price) {
-        return picks().stream()
-                .filter(pick -> pick.price() == price)
-                .mapToLong(Cover.Pick::packs)
-                .sum();
-    }
-
-    /** Whether taking a cover away would leave another vendor's order below its minimum. */
-    private boolean breaksAnother(Cover now, int except) {
-        for (int vendor = 0; vendor < vendors.size(); vendor++) {
-            double left = goods(vendor) - goodsOf(now, vendor);
-            if (vendor != except && (now.vendors() >> vendor & 1) == 1 && left > 0 && left < minimum[vendor]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean isShort(int vendor) {
-        return minimum[vendor] > 0 && isUsed(vendor) && goods(vendor) < minimum[vendor] - 1e-9;
-    }
-
-    private boolean isUsed(int vendor) {
-        return chosen.stream().anyMatch(cover -> (cover.vendors() >> vendor & 1) == 1);
-    }
-
-    private double goods(int vendor) {
-        double goods = 0;
-        for (Cover.Pick pick : picks()) {
-            goods += pick.price().quote().vendor() == vendor ? pick.price().goods(pick.packs()) : 0;
-        }
-        return goods;
-    }
-
-    private static double goodsOf(Cover cover, int vendor) {
-        double goods = 0;
-        for (Cover.Pick pick : cover.picks()) {
-            goods += pick.price().quote().vendor() == vendor ? pick.price().goods(pick.packs()) : 0;
-        }
-        return goods;
-    }
-
-    private static void add(List<Cover.Pick> all, Cover.Pick pick) {
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).price() == pick.price()) {
-                all.set(i, new Cover.Pick(pick.price(), all.get(i).packs() + pick.packs()));
+    /** Takes the cheapest covers from a set of vendors, given bit by bit, as they are: a first purchase to beat. */
+    void tryOut(int set) {
+        List<Cover.Pick> picks = new ArrayList<>();
+        double lines = 0;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
                 return;
             }
+            lines += cover.cost();
+            picks.addAll(cover.picks());
         }
-        all.add(pick);
+        consider(picks, lines, 0);
+    }
+
+    /** Looks into a set of vendors, given bit by bit. */
+    void lookInto(int set) {
+        lookInto(set, 0, 0);
+    }
+
+    /**
+     * Looks into a set of vendors.
+     *
+     * @param full those who have to get enough goods, bit by bit
+     * @param small those who are paid their charge, bit by bit
+     */
+    private void lookInto(int set, int full, int small) {
+        double fixed = 0;
+        for (int vendor = 0; vendor < vendors.size(); vendor++) {
+            fixed += bit(set, vendor) * opening[vendor] + bit(small, vendor) * charge[vendor];
+        }
+        List<Cover.Pick> picks = full == 0 ? cheapest(set, fixed) : meeting(set, full, fixed);
+        if (picks == null) {
+            return;
+        }
+        double lines = 0;
+        for (Cover.Pick pick : picks) {
+            lines += pick.price().cost(pick.packs());
+        }
+        int tooSmall = consider(picks, lines, full | small);
+        if (tooSmall >= 0 && lines + fixed < bestCost - 1e-9) {
+            lookInto(set, full | 1 << tooSmall, small);
+            if (!vendors.get(tooSmall).refusesSmallOrders()) {
+                lookInto(set, full, small | 1 << tooSmall);
+            }
+        }
+    }
+
+    /** The cheapest covers without regard to minimums; null where they can't beat the best. */
+    private @Nullable List<Cover.Pick> cheapest(int set, double fixed) {
+        List<Cover.Pick> picks = new ArrayList<>();
+        double bound = fixed;
+        boolean exact = true;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return null;
+            }
+            bound += cover.bound();
+            exact &= cover.cost() - cover.bound() < 1e-6;
+            picks.addAll(cover.picks());
+        }
+        if (bound >= bestCost - 1e-9) {
+            return null;
+        }
+        unsettled = exact ? unsettled : Math.min(unsettled, bound);
+        return picks;
+    }
+
+    /** The cheapest covers that bring enough goods to some vendors; null where they can't beat the best. */
+    private @Nullable List<Cover.Pick> meeting(int set, int full, double fixed) {
+        int[] who = IntStream.range(0, vendors.size())
+                .filter(vendor -> bit(full, vendor) == 1)
+                .toArray();
+        double[] least = new double[who.length];
+        for (int i = 0; i < who.length; i++) {
+            least[i] = minimum[who[i]];
+        }
+        double lowerBound = fixed;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return null;
+            }
+            lowerBound += cover.bound();
+        }
+        double slack = bestCost - lowerBound;
+        if (slack <= 1e-9) {
+            return null;
+        }
+        List<Options.Found> options = items.stream()
+                .map(item -> item.options(set, who, least, slack))
+                .toList();
+        GoodsFront front = new GoodsFront(options, least, bestCost - fixed);
+        List<Option> chosen = front.choose();
+        if (!front.isComplete()) {
+            unsettled = Math.min(unsettled, lowerBound);
+        }
+        return chosen == null
+                ? null
+                : chosen.stream().flatMap(option -> option.picks().stream()).toList();
+    }
+
+    /**
+     * Keeps a purchase if it is possible and the best so far.
+     *
+     * @return a vendor whose order is too small and who is not dealt with yet; −1 where there is none
+     */
+    private int consider(List<Cover.Pick> picks, double lines, int dealtWith) {
+        double cost = lines;
+        boolean possible = true;
+        int tooSmall = -1;
+        for (int vendor = 0; vendor < vendors.size(); vendor++) {
+            double goods = 0;
+            boolean used = false;
+            for (Cover.Pick pick : picks) {
+                if (pick.price().quote().vendor() == vendor) {
+                    goods += pick.price().goods(pick.packs());
+                    used = true;
+                }
+            }
+            if (!used) {
+                continue;
+            }
+            cost += opening[vendor];
+            if (goods < minimum[vendor] - 1e-9) {
+                possible &= !vendors.get(vendor).refusesSmallOrders();
+                cost += charge[vendor];
+                tooSmall = bit(dealtWith, vendor) == 1 ? tooSmall : vendor;
+            }
+        }
+        if (possible && cost < bestCost - 1e-9) {
+            bestCost = cost;
+            best = picks;
+        }
+        return tooSmall;
+    }
+
+    private static int bit(int set, int vendor) {
+        return set >> vendor & 1;
     }
 }

@@ -1,7 +1,7 @@
 package perkilo.swaps.plan;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Vendor;
@@ -10,20 +10,16 @@ import perkilo.purchasing.Vendor;
 final class VendorSets {
 
     /** After so many sets the best found is taken; the next set's least possible cost is the bound. */
-    private static final int MOST_SETS = 48;
+    private static final int MOST_SETS = 256;
 
     private final List<Vendor> vendors;
     private final List<ItemCovers> items;
-    private final double[] opening;
-    private @Nullable List<Cover.Pick> best;
-    private double bestCost = Double.POSITIVE_INFINITY;
+    private final MinimumOrders orders;
 
     VendorSets(List<Vendor> vendors, List<ItemCovers> items) {
         this.vendors = vendors;
         this.items = items;
-        this.opening = vendors.stream()
-                .mapToDouble(vendor -> vendor.openingCost().doubleValue())
-                .toArray();
+        this.orders = new MinimumOrders(vendors, items);
     }
 
     /**
@@ -37,21 +33,21 @@ final class VendorSets {
     private record Open(int set, double least) {}
 
     Answer search() {
-        double bound = Double.POSITIVE_INFINITY;
+        List<Open> sets = byLeastCost();
+        sets.stream().limit(MOST_SETS).forEach(open -> orders.tryOut(open.set()));
         int looked = 0;
-        for (Open open : byLeastCost()) {
-            if (open.least() >= bestCost - 1e-9) {
+        double next = Double.POSITIVE_INFINITY;
+        for (Open open : sets) {
+            if (open.least() >= orders.bestCost() - 1e-9) {
                 break;
             }
             if (looked++ == MOST_SETS) {
-                bound = Math.min(bound, open.least());
+                next = open.least();
                 break;
             }
-            if (!settle(open)) {
-                bound = Math.min(bound, open.least());
-            }
+            orders.lookInto(open.set());
         }
-        return new Answer(best, Math.min(bound, bestCost));
+        return new Answer(orders.best(), Math.min(next, Math.min(orders.unsettled(), orders.bestCost())));
     }
 
     /** Every set of vendors from which all items can be had, by the least that a purchase from it can cost. */
@@ -61,25 +57,20 @@ final class VendorSets {
             sellers |= item.sellers();
         }
         List<Open> sets = new ArrayList<>();
-        for (int set = 1; set < 1 << vendors.size(); set++) {
-            if ((set & ~sellers) == 0) {
-                double least = least(set);
-                if (least < Double.POSITIVE_INFINITY) {
-                    sets.add(new Open(set, least));
-                }
+        for (int set = sellers; set > 0; set = (set - 1) & sellers) {
+            double least = least(set);
+            if (least < Double.POSITIVE_INFINITY) {
+                sets.add(new Open(set, least));
             }
         }
-        Open[] sorted = sets.toArray(new Open[0]);
-        Arrays.sort(sorted, (one, other) -> Double.compare(one.least(), other.least()));
-        return Arrays.asList(sorted);
+        sets.sort(Comparator.comparingDouble(Open::least).thenComparingInt(Open::set));
+        return sets;
     }
 
     private double least(int set) {
         double cost = 0;
-        for (int vendor = 0; vendor < opening.length; vendor++) {
-            if ((set >> vendor & 1) == 1) {
-                cost += opening[vendor];
-            }
+        for (int vendor = 0; vendor < vendors.size(); vendor++) {
+            cost += (set >> vendor & 1) == 1 ? orders.opening(vendor) : 0;
         }
         for (ItemCovers item : items) {
             Cover cover = item.from(set);
@@ -89,28 +80,5 @@ final class VendorSets {
             cost += cover.bound();
         }
         return cost;
-    }
-
-    /** Makes a plan for a set; whether none for this set can be cheaper. */
-    private boolean settle(Open open) {
-        List<Cover> chosen = new ArrayList<>();
-        for (ItemCovers item : items) {
-            Cover cover = item.from(open.set());
-            if (cover == null) {
-                return true;
-            }
-            chosen.add(cover);
-        }
-        MinimumOrders minimums = new MinimumOrders(vendors, items, chosen);
-        boolean met = minimums.areMet();
-        boolean possible = met || minimums.repair(open.set());
-        if (possible) {
-            double cost = minimums.cost(opening);
-            if (cost < bestCost - 1e-9) {
-                bestCost = cost;
-                best = minimums.picks();
-            }
-        }
-        return met && minimums.isExact();
     }
 }
