@@ -46,6 +46,14 @@ final class SettingRows {
                     "\"%s\" is not a setting and is left alone%s".formatted(name, proposal(name)));
             return;
         }
+        if (!named.get().notUnderstood().isEmpty()) {
+            findings.error(
+                    row.origin(SettingsSheet.SETTING),
+                    "the unit \"%s\" of %s is not understood"
+                            .formatted(
+                                    named.get().notUnderstood(),
+                                    named.get().column().header()));
+        }
         TableRow value = row.reading(SettingsSheet.VALUE, named.get());
         TableRow first = rows.putIfAbsent(named.get().column(), value);
         if (first != null) {

@@ -115,9 +115,30 @@ final class CellsTest {
     }
 
     @Test
-    void a_link_to_another_workbook_without_a_value_is_an_error() {
+    void a_formula_that_cannot_be_computed_is_an_error() {
         assertThat(TestBook.sound().set("Offers", "F2", "=NoSuchFunction(1)").findings())
                 .anySatisfy(line -> assertThat(line).startsWith("error Offers!F2: Price is "));
+    }
+
+    @Test
+    void a_link_to_another_workbook_counts_with_its_saved_value_and_a_warning() {
+        TestBook book = TestBook.sound().with(workbook -> {
+            workbook.getCTWorkbook()
+                    .addNewExternalReferences()
+                    .addNewExternalReference()
+                    .setId("rId99");
+            workbook.getSheet("Offers")
+                    .getRow(1)
+                    .getCell(5)
+                    .getCTCell()
+                    .addNewF()
+                    .setStringValue("[1]Prices!B2");
+        });
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!F2: the formula refers to another workbook; "
+                        + "the value that was last saved is used");
+        assertThat(price(book).value()).isEqualByComparingTo("6.5");
     }
 
     @Test
@@ -225,7 +246,7 @@ final class CellsTest {
     void days_count_from_1904_where_the_workbook_says_so() {
         TestBook book = TestBook.sound().set("Settings", "B3", LocalDate.of(2026, 11, 20));
         book.with(workbook -> {
-            workbook.getCTWorkbook().addNewWorkbookPr().setDate1904(true);
+            workbook.getCTWorkbook().getWorkbookPr().setDate1904(true);
             workbook.getSheet("Settings").getRow(2).getCell(1).getCTCell().setV("44884");
         });
 

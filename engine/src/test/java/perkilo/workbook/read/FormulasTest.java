@@ -3,6 +3,7 @@ package perkilo.workbook.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.apache.poi.xssf.usermodel.XSSFName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -158,9 +159,20 @@ final class FormulasTest {
     @Test
     void result_sheets_are_not_read() {
         assertThat(TestBook.sound()
-                        .sheet("Cost detail", List.of("Material", "% w/w"), List.of("Nonsense", 5))
+                        .sheet("Costs of May", List.of("Material", "% w/w"), List.of("Nonsense", 5))
+                        .with(book -> {
+                            XSSFName mark = book.createName();
+                            mark.setNameName("_perkilo_sheet");
+                            mark.setSheetIndex(book.getSheetIndex("Costs of May"));
+                            mark.setRefersToFormula("\"Cost detail/Cost detail\"");
+                        })
                         .findings())
                 .isEmpty();
+        assertThat(TestBook.sound()
+                        .sheet("Blend", List.of("Material", "% w/w"), List.of("Shea butter", 100))
+                        .findings())
+                .containsExactly("note Blend: this sheet is called like one of results and is not read; "
+                        + "rename it if it is yours");
     }
 
     @Test

@@ -413,4 +413,42 @@ final class SheetsTest {
         assertThat(book.material("Shea butter")).isPresent();
         assertThat(book.runs()).isEmpty();
     }
+
+    @Test
+    void a_margin_below_one_per_cent_is_suspected_to_be_a_fraction() {
+        assertThat(TestBook.sound()
+                        .set("Products", "E1", "Target margin %")
+                        .set("Products", "E2", 0.55)
+                        .findings())
+                .containsExactly("warning Products!E2: Target margin % is 0.55, which means 0.55 %; "
+                        + "type 55 for 55 %, or format the cell as a percentage");
+        assertThat(TestBook.sound()
+                        .set("Products", "E1", "VAT %")
+                        .set("Products", "E2", 0.19, "0%")
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
+    void a_sheet_called_like_a_table_without_headers_is_an_error() {
+        assertThat(TestBook.sound()
+                        .sheet("Stock", List.of("Shea butter", 5, "kg"))
+                        .findings())
+                .containsExactly(
+                        "error Stock: no row of headers is found here; expected columns such as Item, Quantity, Unit");
+    }
+
+    @Test
+    void the_unit_in_the_name_of_a_setting_counts() {
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Labour rate (USD/h)")
+                        .set("Settings", "B4", 24)
+                        .findings())
+                .containsExactly("error Settings!B4: Labour rate is in USD, but EUR is expected here");
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Labour rate (per shift)")
+                        .set("Settings", "B4", 24)
+                        .findings())
+                .containsExactly("error Settings!A4: the unit \"per shift\" of Labour rate is not understood");
+    }
 }

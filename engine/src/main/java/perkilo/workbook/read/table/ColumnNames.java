@@ -17,8 +17,7 @@ public final class ColumnNames {
     /** The column that a text names, by any of its spellings; empty if it names none. */
     public Optional<Named> find(String text) {
         return index.match(HeaderText.of(text))
-                .map(match -> new Named(
-                        match.column(), match.notUnderstood().isEmpty() ? match.unit() : match.notUnderstood()));
+                .map(match -> new Named(match.column(), match.unit(), match.notUnderstood()));
     }
 
     /**
@@ -26,6 +25,7 @@ public final class ColumnNames {
      *
      * @param column which one
      * @param unit what the name says of the unit; empty for nothing
+     * @param notUnderstood a unit that is not one of this column; empty where there is none
      */
-    public record Named(Column column, String unit) {}
+    public record Named(Column column, String unit, String notUnderstood) {}
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
 import perkilo.workbook.schema.Column;
@@ -45,14 +46,46 @@ public final class TableFinder {
 
     /** The tables of all sheets, in their order; the sheets that the tool wrote itself are left out. */
     public List<Table> find(List<Grid> grids) {
-        return grids.stream()
-                .filter(grid -> !isResult(grid))
-                .flatMap(grid -> find(grid).stream())
-                .toList();
+        List<Table> tables = new ArrayList<>();
+        for (Grid grid : grids) {
+            if (!isResult(grid)) {
+                List<Table> found = find(grid);
+                tables.addAll(found);
+                if (found.isEmpty() && !grid.cells().isEmpty()) {
+                    reportHeaderless(grid);
+                }
+            }
+        }
+        return tables;
     }
 
-    private static boolean isResult(Grid grid) {
-        return Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+    /** A sheet that is called like a table but holds none was meant to be one. */
+    private void reportHeaderless(Grid grid) {
+        indexes.keySet().stream()
+                .filter(schema -> HeaderText.key(schema.name()).equals(HeaderText.key(grid.title())))
+                .findFirst()
+                .ifPresent(schema -> findings.error(
+                        grid.origin(),
+                        "no row of headers is found here; expected columns such as %s"
+                                .formatted(schema.columns().stream()
+                                        .limit(FOR_THE_NAME)
+                                        .map(Column::header)
+                                        .collect(Collectors.joining(", ")))));
+    }
+
+    private boolean isResult(Grid grid) {
+        boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+        if (result && !quiet().find(grid).isEmpty()) {
+            findings.note(
+                    grid.origin(),
+                    "this sheet is called like one of results and is not read; rename it if it is yours");
+        }
+        return result;
+    }
+
+    /** The same finder, with nobody told. */
+    private TableFinder quiet() {
+        return new TableFinder(List.copyOf(indexes.keySet()), new Findings());
     }
 
     private List<Table> find(Grid grid) {

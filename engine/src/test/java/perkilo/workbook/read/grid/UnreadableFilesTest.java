@@ -39,7 +39,7 @@ final class UnreadableFilesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Supplier,Item\nA,B|is a text file (CSV) under the name of a workbook; open it in your spreadsheet program and save it as .xlsx",
+                "Supplier,Item,A,B|is a text file (CSV) under the name of a workbook; open it in your spreadsheet program and save it as .xlsx",
                 "''|is empty; take a copy that holds something",
                 "<html><body><table>|is a web page (HTML), not a workbook; open it in your spreadsheet program and save it as .xlsx",
                 "<?xml version='1.0'?><x/>|is an XML file, not a workbook; open it in your spreadsheet program and save it as .xlsx",
