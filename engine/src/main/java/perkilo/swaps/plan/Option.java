@@ -12,6 +12,7 @@ import java.util.List;
  * @param cost landed, without what is charged for orders as a whole, in home currency
  * @param goods for each of these vendors, in its currency, no more than its minimum
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared as a value; many are made
 record Option(List<Cover.Pick> picks, double cost, double[] goods) {
 
     /** Those that no other beats in cost and goods at once, the cheapest first. */
