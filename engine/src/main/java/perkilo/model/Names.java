@@ -2,9 +2,12 @@ package perkilo.model;
 
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** How names of items, suppliers, formulas and products are compared. */
 public final class Names {
+
+    private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}\\u200B\\uFEFF]+");
 
     private Names() {}
 
@@ -15,8 +18,8 @@ public final class Names {
      * @param name as typed
      */
     public static String key(String name) {
-        return Normalizer.normalize(name, Normalizer.Form.NFKC)
-                .replaceAll("[\\s\\p{Z}\\u200B\\uFEFF]+", " ")
+        return SPACES.matcher(Normalizer.normalize(name, Normalizer.Form.NFKC))
+                .replaceAll(" ")
                 .strip()
                 .toLowerCase(Locale.ROOT);
     }

@@ -20,7 +20,6 @@ import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.LinePrices;
-import perkilo.swaps.money.Prospects;
 import perkilo.swaps.money.RunChange;
 import perkilo.swaps.money.RunsOfFormula;
 import perkilo.swaps.trial.Dosing;
@@ -31,14 +30,12 @@ import perkilo.swaps.trial.Trial;
 /** Tries every material in every line: first the gates, which are cheap, then the money, which is not. */
 final class LineSearch {
 
-    private final LinePrices prices;
     private final SwapOptions options;
     private final Book book;
     private final List<Material> available;
 
     LineSearch(Book book, LinePrices prices, SwapOptions options) {
         this.book = book;
-        this.prices = prices;
         this.options = options;
         this.available = book.materials().values().stream()
                 .filter(material -> !material.isWater() && prices.isAvailable(material))
@@ -48,7 +45,7 @@ final class LineSearch {
     /**
      * What was found.
      *
-     * @param swaps the largest mean saving first
+     * @param swaps by rank
      * @param rejected by formula and line
      */
     record Result(List<Swap> swaps, List<Rejected> rejected) {}
@@ -57,7 +54,7 @@ final class LineSearch {
     private record Answer(@Nullable Swap swap, @Nullable Rejected rejected) {}
 
     /** A material in a line that passed the function gate. */
-    private record Task(RunsOfFormula runs, Prospects prospects, Trial trial) {}
+    private record Task(RunsOfFormula runs, Trial trial) {}
 
     Result find(Map<String, RunsOfFormula> runs) {
         List<Task> tasks = new ArrayList<>();
@@ -80,7 +77,7 @@ final class LineSearch {
                 rejected.add(answer.rejected());
             }
         }
-        swaps.sort(Comparator.comparing(Swap::meanChange)
+        swaps.sort(Comparator.comparing(Swap::rank)
                 .thenComparing(swap -> swap.closeness().score().negate())
                 .thenComparing(swap -> swap.formula().name())
                 .thenComparing(swap -> swap.trial().line())
@@ -92,7 +89,6 @@ final class LineSearch {
         Formula formula = book.formula(name).orElseThrow();
         Recipe recipe = Recipe.of(book, formula);
         Dosing dosing = new Dosing(recipe);
-        Prospects prospects = new Prospects(runs, prices);
         List<Task> tasks = new ArrayList<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
             if (isWanted(recipe.portions().get(line))) {
@@ -101,7 +97,7 @@ final class LineSearch {
                     boolean other = !Names.key(candidate.name())
                             .equals(Names.key(trial.from().name()));
                     if (other && Gates.function(trial).ok()) {
-                        tasks.add(new Task(runs, prospects, trial));
+                        tasks.add(new Task(runs, trial));
                     }
                 }
             }
@@ -137,10 +133,6 @@ final class LineSearch {
                             .formatted(
                                     closeness.score().toPlainString(),
                                     options.leastCloseness().toPlainString()));
-        }
-        if (!task.prospects().mayPay(trial)) {
-            return rejected(
-                    trial, closeness, verdicts, "dearer at every run size, even without any charge for its order");
         }
         return costed(task, closeness, verdicts);
     }

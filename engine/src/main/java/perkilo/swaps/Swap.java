@@ -59,6 +59,14 @@ public record Swap(
                 .divide(BigDecimal.valueOf(Math.max(1, runs.size())), MathContext.DECIMAL64);
     }
 
+    /**
+     * What the list is ranked by: the mean change times closeness, so that a saving counts for less the farther away
+     * the material is. Below zero is a saving.
+     */
+    public BigDecimal rank() {
+        return meanChange().multiply(closeness.score()).movePointLeft(2);
+    }
+
     /** The change at the largest run: the one whose total is highest now. */
     public RunChange atLargestRun() {
         return runs.stream()

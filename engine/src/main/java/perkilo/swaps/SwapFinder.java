@@ -21,6 +21,7 @@ import perkilo.swaps.blend.SolveLinear;
 import perkilo.swaps.money.BaseCosts;
 import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.money.RunsOfFormula;
+import perkilo.swaps.plan.QuickPlanner;
 
 /**
  * Finds cheaper materials that do the same job.
@@ -57,7 +58,7 @@ public final class SwapFinder {
      */
     public SwapOutcome find(Book book, SwapOptions options) {
         Market market = new Market(book);
-        RunCoster coster = new RunCoster(market, planner, limits);
+        RunCoster coster = new RunCoster(market, new QuickPlanner(planner), limits);
         LinePrices prices = new LinePrices(market);
         List<Finding> findings = new ArrayList<>();
         List<Finding> problems = new ArrayList<>();

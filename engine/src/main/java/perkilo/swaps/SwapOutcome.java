@@ -20,7 +20,7 @@ public sealed interface SwapOutcome {
      * @param book what was searched
      * @param market who sells what on the costing date
      * @param base what each run costs now, by formula and by the run's key
-     * @param swaps those that save at some run size, the largest mean saving first
+     * @param swaps those that save at some run size, by rank
      * @param rejected materials of the right function that are not offered, by formula and line
      * @param blends joint swaps of all materials of one function
      * @param findings warnings and notes

@@ -54,8 +54,8 @@ final class OnPaper {
                         .map(Figure::value)
                         .orElse(ZERO);
                 Figure level = line.level();
-                needed = needed.add(units.multiply(level == null ? ZERO : level.value())
-                        .multiply(ONE.add(loss)));
+                needed = needed.add(
+                        units.multiply(level == null ? ZERO : level.value()).multiply(ONE.add(loss)));
             }
         }
         for (Product.Component component : product.components()) {
@@ -96,7 +96,8 @@ final class OnPaper {
             BigDecimal wanted = needed(item, month);
             for (int i = 0; i < lots.size(); i++) {
                 Lot lot = lots.get(i);
-                boolean fits = !lot.from().isAfter(month.atDay(1)) && !lot.lastDay().isBefore(month.atEndOfMonth());
+                boolean fits =
+                        !lot.from().isAfter(month.atDay(1)) && !lot.lastDay().isBefore(month.atEndOfMonth());
                 BigDecimal taken = fits ? wanted.min(lot.quantity()) : ZERO;
                 wanted = wanted.subtract(taken);
                 lots.set(i, new Lot(lot.quantity().subtract(taken), lot.from(), lot.lastDay()));
@@ -119,9 +120,8 @@ final class OnPaper {
             Offer offer = order.listings().get(i).offer();
             long packs = order.cost().lines().get(i).line().packs();
             BigDecimal quantity = offer.packSize().value().multiply(BigDecimal.valueOf(packs));
-            goods = goods.add(priceAt(offer, quantity)
-                    .multiply(BigDecimal.valueOf(packs))
-                    .setScale(2, RoundingMode.HALF_UP));
+            goods = goods.add(
+                    priceAt(offer, quantity).multiply(BigDecimal.valueOf(packs)).setScale(2, RoundingMode.HALF_UP));
             kg = kg.add(weight(offer, quantity));
         }
         Figure minimum = supplier.minimumOrderValue();

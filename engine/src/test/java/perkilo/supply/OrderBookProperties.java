@@ -29,11 +29,11 @@ final class OrderBookProperties {
     @Property(tries = 40)
     void a_plan_adds_up(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
         Book book = RandomTrades.of(seed).book();
-        OrderOutcome outcome =
-                new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofSeconds(5))).plan(book);
+        OrderOutcome outcome = new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofSeconds(5))).plan(book);
         if (outcome instanceof OrderOutcome.Planned planned) {
             OrderPlan plan = planned.plan();
-            assertThat(PlanCheck.violations(plan.basis().problem(), plan.plan())).isEmpty();
+            assertThat(PlanCheck.violations(plan.basis().problem(), plan.plan()))
+                    .isEmpty();
             needsAreThoseOnPaper(book, plan);
             stockIsThatOnPaper(book, plan);
             ordersCostWhatTheyDoOnPaper(book, planned);
@@ -108,7 +108,8 @@ final class OrderBookProperties {
         OnPaper paper = new OnPaper(book);
         BigDecimal all = ZERO;
         for (SupplierOrder order : planned.plan().orders()) {
-            boolean foreign = !order.supplier().currency().equals(book.settings().home());
+            boolean foreign =
+                    !order.supplier().currency().equals(book.settings().home());
             BigDecimal rate = foreign ? new BigDecimal("0.9137") : BigDecimal.ONE;
             assertThat(order.landed().round(MathContext.DECIMAL64))
                     .isEqualByComparingTo(paper.landed(order, rate).round(MathContext.DECIMAL64));

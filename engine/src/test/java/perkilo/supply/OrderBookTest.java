@@ -21,8 +21,8 @@ final class OrderBookTest {
     void orders_come_by_the_day_they_have_to_be_placed() {
         OrderPlan plan = planned(Balm.book()).plan();
         assertThat(plan.orders())
-                .extracting(order -> "%s by %s for %s"
-                        .formatted(order.supplier().name(), order.orderBy(), order.neededBy()))
+                .extracting(order ->
+                        "%s by %s for %s".formatted(order.supplier().name(), order.orderBy(), order.neededBy()))
                 .containsExactly(
                         "Oleo by 2026-12-22 for 2027-01-01",
                         "Pacific by 2026-12-23 for 2027-02-01",
@@ -52,7 +52,12 @@ final class OrderBookTest {
         assertThat(first.get("lines").get(1).get("quantity").asText()).isEqualTo("63");
         assertThat(json.get("homeCurrency").asText()).isEqualTo("EUR");
         assertThat(json.get("plan").get("proven").asBoolean()).isTrue();
-        assertThat(json.get("stock").get(3).get("leftovers").get(0).get("quantity").asText())
+        assertThat(json.get("stock")
+                        .get(3)
+                        .get("leftovers")
+                        .get(0)
+                        .get("quantity")
+                        .asText())
                 .isEqualTo("49");
         assertThat(json.get("messages").isArray()).isTrue();
     }
@@ -142,8 +147,9 @@ final class OrderBookTest {
         Book book = one().supplier("Fast", 1).demand("Mask", "10", "2027-02-15").book();
         assertThat(noPlan(book).findings())
                 .extracting(Finding::toString)
-                .containsExactly("error Mask!C3: nobody offers \"Clay\". Add an offer for it, or give it a house price on"
-                        + " the Materials sheet.");
+                .containsExactly(
+                        "error Mask!C3: nobody offers \"Clay\". Add an offer for it, or give it a house price on"
+                                + " the Materials sheet.");
     }
 
     @Test
@@ -170,8 +176,9 @@ final class OrderBookTest {
                 .book();
         assertThat(planned(book).findings())
                 .extracting(Finding::toString)
-                .containsExactly("warning Offers!A5: Fast's price for \"Clay\" holds until 2026-12-31, but some is to be"
-                        + " ordered by 2027-01-31: it is planned at that price, ask for a new quote");
+                .containsExactly(
+                        "warning Offers!A5: Fast's price for \"Clay\" holds until 2026-12-31, but some is to be"
+                                + " ordered by 2027-01-31: it is planned at that price, ask for a new quote");
     }
 
     @Test
@@ -199,14 +206,15 @@ final class OrderBookTest {
                 .demand("Mask", "10", "2027-01-15")
                 .book();
         OrderOutcome outcome = new OrderBook(
-                        (problem, limits) -> new PlanOutcome.Impossible(List.of(
-                                new PlanOutcome.Shortfall(0, 2, "its minimum is above its shelf life.", "Ask for less."))),
+                        (problem, limits) -> new PlanOutcome.Impossible(List.of(new PlanOutcome.Shortfall(
+                                0, 2, "its minimum is above its shelf life.", "Ask for less."))),
                         SearchLimits.usual())
                 .plan(book);
         assertThat(outcome.findings())
                 .extracting(Finding::toString)
-                .containsExactly("error Demand!A6: \"Clay\" in January 2027: its minimum is above its shelf life. Ask for"
-                        + " less.");
+                .containsExactly(
+                        "error Demand!A6: \"Clay\" in January 2027: its minimum is above its shelf life. Ask for"
+                                + " less.");
     }
 
     /** One product of one material. */

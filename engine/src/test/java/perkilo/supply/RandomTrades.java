@@ -46,7 +46,10 @@ final class RandomTrades {
         trade.product("Lotion", List.of(), "Oil", "0.85", "Wax", "0.15");
         for (int i = 0; i < 1 + random.nextInt(4); i++) {
             String units = Integer.toString(5 + random.nextInt(120));
-            trade.demand(pick("Balm", "Lotion"), units, today.plusDays(62 + random.nextInt(95)).toString());
+            trade.demand(
+                    pick("Balm", "Lotion"),
+                    units,
+                    today.plusDays(62 + random.nextInt(95)).toString());
         }
         for (String name : names) {
             for (int i = random.nextInt(3); i > 0; i--) {

@@ -14,7 +14,9 @@ final class EmollientsDemoTest {
         Book book = DemoBook.emollients();
         long start = System.nanoTime();
         SwapOutcome outcome = new SwapFinder(
-                        new PlainPlanner(), SearchLimits.usual(), program -> java.util.Optional.empty())
+                        new perkilo.ordering.CheapestPlan(),
+                        SearchLimits.usual(),
+                        program -> java.util.Optional.empty())
                 .find(book, SwapOptions.usual());
         System.out.println((System.nanoTime() - start) / 1e9 + " s " + outcome.findings());
         SwapOutcome.Found found = (SwapOutcome.Found) outcome;

@@ -39,5 +39,8 @@ public final class Schemas {
             "Ingredient list",
             "Messages");
 
+    /** The defined name that marks a sheet of the tool's own, whatever it is called by now. */
+    public static final String RESULT_MARK = "_perkilo_sheet";
+
     private Schemas() {}
 }

@@ -1,0 +1,105 @@
+package perkilo.report.swap;
+
+import java.util.List;
+import perkilo.report.Expr;
+import perkilo.report.Look;
+import perkilo.report.NumberFormat;
+import perkilo.report.ResultSheet;
+import perkilo.report.SheetBuilder;
+import perkilo.swaps.SwapOutcome;
+import perkilo.swaps.blend.Blend;
+import perkilo.swaps.money.RunChange;
+
+/** Blend: all materials of one function at once, now and at the levels that cost least. */
+final class BlendSheet {
+
+    private final SwapOutcome.Found found;
+    private final SheetBuilder sheet = new SheetBuilder("Blend");
+    private final Page page = new Page(sheet);
+    private final NumberFormat money;
+
+    private BlendSheet(SwapOutcome.Found found) {
+        this.found = found;
+        this.money = NumberFormat.money(found.book().settings().home().getCurrencyCode(), 4);
+    }
+
+    static ResultSheet of(SwapOutcome.Found found) {
+        return new BlendSheet(found).write();
+    }
+
+    private ResultSheet write() {
+        sheet.widths(34, 14, 16, 16, 16, 16, 16, 16).landscape();
+        page.title(
+                "Blend",
+                "Levels that cost least at straight-line prices, with the total, the spreading shares and the required HLB"
+                        + " kept within their bounds: proven. Costs per run are values out of full purchase plans.");
+        page.cautions();
+        if (found.blends().isEmpty()) {
+            sheet.text(page.take(), 0, "No blend within the bounds is cheaper.", Look.ANSWER);
+        }
+        found.blends().forEach(this::blend);
+        return sheet.build();
+    }
+
+    private void blend(Blend blend) {
+        page.section("%s, phase %s: %s".formatted(blend.formula().name(), blend.phase(), blend.function()));
+        page.heads(List.of(
+                "Material",
+                "Level now",
+                "Level then",
+                "Straight-line price per kg",
+                "Spreading class",
+                "Cost now",
+                "Cost then"));
+        int first = page.next();
+        for (Blend.Part part : blend.parts()) {
+            int row = page.take();
+            sheet.text(
+                    row, 0, part.material().name(), Look.LABEL, part.material().origin());
+            Expr now = page.number(row, 1, part.before(), NumberFormat.PERCENT);
+            Expr then = sheet.value(row, 2, Expr.of(part.after()), NumberFormat.PERCENT, Look.CHOICE);
+            Expr price = page.number(row, 3, part.perKg(), money);
+            sheet.text(row, 4, part.material().traits().spreadingClass(), Look.PLAIN);
+            sheet.value(row, 5, now.times(price), money, Look.PLAIN);
+            sheet.value(row, 6, then.times(price), money, Look.PLAIN);
+        }
+        int last = page.next() - 1;
+        int total = page.take();
+        sheet.text(total, 0, "Together, for one kilogram of bulk", Look.TOTAL);
+        for (int column : new int[] {1, 2, 5, 6}) {
+            sheet.value(
+                    total,
+                    column,
+                    sheet.sumOfColumn(column, first, last),
+                    column < 3 ? NumberFormat.PERCENT : money,
+                    Look.TOTAL);
+        }
+        runs(blend);
+        blend.cautions().forEach(caution -> sheet.text(page.take(), 0, caution, Look.WARNING));
+        sheet.text(page.take(), 0, blend.label().after().text(), Look.HINT);
+        page.skip(1);
+    }
+
+    private void runs(Blend blend) {
+        page.heads(List.of(
+                "Run",
+                "Unit cost now",
+                "Unit cost then",
+                "Unit cost change",
+                "Outlay now",
+                "Outlay then",
+                "Outlay change"));
+        for (RunChange run : blend.runs()) {
+            int row = page.take();
+            sheet.text(row, 0, run.before().needs().title(), Look.LABEL);
+            run.before().unitCost().ifPresent(before -> {
+                Expr now = page.number(row, 1, before, money);
+                Expr then = page.number(row, 2, run.after().unitCost().orElseThrow(), money);
+                sheet.value(row, 3, then.minus(now), money, Look.KEY);
+            });
+            Expr now = page.number(row, 4, run.before().outlay(), money);
+            Expr then = page.number(row, 5, run.after().outlay(), money);
+            sheet.value(row, 6, then.minus(now), money, Look.PLAIN);
+        }
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * The sheets that {@code perkilo swap} writes: Swaps, Blend, Ingredient list, Emollients and Messages.
+ *
+ * <p>What comes out of a full purchase plan is a value, because the choice of what to buy differs with every swap;
+ * everything that follows from cells is a live formula. Start at {@link perkilo.report.swap.SwapReport}.
+ */
+@NullMarked
+package perkilo.report.swap;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,200 @@
+package perkilo.swaps.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Vendor;
+
+/**
+ * Finds the cheapest purchase from a set of vendors with their minimum order values.
+ *
+ * <p>First without the minimums. A vendor whose order is then too small either gets enough goods, or is paid his
+ * small-order charge: both are looked into, unless they can't beat the best purchase known.
+ */
+final class MinimumOrders {
+
+    private final List<Vendor> vendors;
+    private final List<ItemCovers> items;
+    private final double[] minimum;
+    private final double[] opening;
+    private final double[] charge;
+    private @Nullable List<Cover.Pick> best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private double unsettled = Double.POSITIVE_INFINITY;
+
+    MinimumOrders(List<Vendor> vendors, List<ItemCovers> items) {
+        this.vendors = vendors;
+        this.items = items;
+        this.minimum = vendors.stream()
+                .mapToDouble(vendor -> vendor.minimumOrderValue().doubleValue())
+                .toArray();
+        this.opening = vendors.stream()
+                .mapToDouble(vendor -> vendor.openingCost().doubleValue())
+                .toArray();
+        this.charge = vendors.stream()
+                .mapToDouble(vendor -> vendor.smallOrderCost().doubleValue())
+                .toArray();
+    }
+
+    /** The best purchase so far; null where there is none. */
+    @Nullable List<Cover.Pick> best() {
+        return best;
+    }
+
+    /** What the best purchase so far costs. */
+    double bestCost() {
+        return bestCost;
+    }
+
+    /** No purchase from the sets looked into costs less than this and than the best. */
+    double unsettled() {
+        return unsettled;
+    }
+
+    /** What opening an order costs. */
+    double opening(int vendor) {
+        return opening[vendor];
+    }
+
+    /** Takes the cheapest covers from a set of vendors, given bit by bit, as they are: a first purchase to beat. */
+    void tryOut(int set) {
+        List<Cover.Pick> picks = new ArrayList<>();
+        double lines = 0;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return;
+            }
+            lines += cover.cost();
+            picks.addAll(cover.picks());
+        }
+        consider(picks, lines, 0);
+    }
+
+    /** Looks into a set of vendors, given bit by bit. */
+    void lookInto(int set) {
+        lookInto(set, 0, 0);
+    }
+
+    /**
+     * Looks into a set of vendors.
+     *
+     * @param full those who have to get enough goods, bit by bit
+     * @param small those who are paid their charge, bit by bit
+     */
+    private void lookInto(int set, int full, int small) {
+        double fixed = 0;
+        for (int vendor = 0; vendor < vendors.size(); vendor++) {
+            fixed += bit(set, vendor) * opening[vendor] + bit(small, vendor) * charge[vendor];
+        }
+        List<Cover.Pick> picks = full == 0 ? cheapest(set, fixed) : meeting(set, full, fixed);
+        if (picks == null) {
+            return;
+        }
+        double lines = 0;
+        for (Cover.Pick pick : picks) {
+            lines += pick.price().cost(pick.packs());
+        }
+        int tooSmall = consider(picks, lines, full | small);
+        if (tooSmall >= 0 && lines + fixed < bestCost - 1e-9) {
+            lookInto(set, full | 1 << tooSmall, small);
+            if (!vendors.get(tooSmall).refusesSmallOrders()) {
+                lookInto(set, full, small | 1 << tooSmall);
+            }
+        }
+    }
+
+    /** The cheapest covers without regard to minimums; null where they can't beat the best. */
+    private @Nullable List<Cover.Pick> cheapest(int set, double fixed) {
+        List<Cover.Pick> picks = new ArrayList<>();
+        double bound = fixed;
+        boolean exact = true;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return null;
+            }
+            bound += cover.bound();
+            exact &= cover.cost() - cover.bound() < 1e-6;
+            picks.addAll(cover.picks());
+        }
+        if (bound >= bestCost - 1e-9) {
+            return null;
+        }
+        unsettled = exact ? unsettled : Math.min(unsettled, bound);
+        return picks;
+    }
+
+    /** The cheapest covers that bring enough goods to some vendors; null where they can't beat the best. */
+    private @Nullable List<Cover.Pick> meeting(int set, int full, double fixed) {
+        int[] who = IntStream.range(0, vendors.size())
+                .filter(vendor -> bit(full, vendor) == 1)
+                .toArray();
+        double[] least = new double[who.length];
+        for (int i = 0; i < who.length; i++) {
+            least[i] = minimum[who[i]];
+        }
+        double lowerBound = fixed;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return null;
+            }
+            lowerBound += cover.bound();
+        }
+        double slack = bestCost - lowerBound;
+        if (slack <= 1e-9) {
+            return null;
+        }
+        List<Options.Found> options =
+                items.stream().map(item -> item.options(set, who, least, slack)).toList();
+        GoodsFront front = new GoodsFront(options, least, bestCost - fixed);
+        List<Option> chosen = front.choose();
+        if (!front.isComplete()) {
+            unsettled = Math.min(unsettled, lowerBound);
+        }
+        return chosen == null
+                ? null
+                : chosen.stream().flatMap(option -> option.picks().stream()).toList();
+    }
+
+    /**
+     * Keeps a purchase if it is possible and the best so far.
+     *
+     * @return a vendor whose order is too small and who is not dealt with yet; −1 where there is none
+     */
+    private int consider(List<Cover.Pick> picks, double lines, int dealtWith) {
+        double cost = lines;
+        boolean possible = true;
+        int tooSmall = -1;
+        for (int vendor = 0; vendor < vendors.size(); vendor++) {
+            double goods = 0;
+            boolean used = false;
+            for (Cover.Pick pick : picks) {
+                if (pick.price().quote().vendor() == vendor) {
+                    goods += pick.price().goods(pick.packs());
+                    used = true;
+                }
+            }
+            if (!used) {
+                continue;
+            }
+            cost += opening[vendor];
+            if (goods < minimum[vendor] - 1e-9) {
+                possible &= !vendors.get(vendor).refusesSmallOrders();
+                cost += charge[vendor];
+                tooSmall = bit(dealtWith, vendor) == 1 ? tooSmall : vendor;
+            }
+        }
+        if (possible && cost < bestCost - 1e-9) {
+            bestCost = cost;
+            best = picks;
+        }
+        return tooSmall;
+    }
+
+    private static int bit(int set, int vendor) {
+        return set >> vendor & 1;
+    }
+}
