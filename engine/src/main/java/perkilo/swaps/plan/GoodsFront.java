@@ -46,7 +46,8 @@ final class GoodsFront {
         }
     }
 
-    private record Partial(@Nullable Partial before, @Nullable Option option, double cost, double[] goods) {}
+    private record Partial(
+            @Nullable Partial before, @Nullable Option option, double cost, double[] goods) {}
 
     /** Whether nothing was left out that could have been chosen. */
     boolean isComplete() {

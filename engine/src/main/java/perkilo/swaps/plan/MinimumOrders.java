@@ -147,9 +147,8 @@ final class MinimumOrders {
         if (slack <= 1e-9) {
             return null;
         }
-        List<Options.Found> options = items.stream()
-                .map(item -> item.options(set, who, least, slack))
-                .toList();
+        List<Options.Found> options =
+                items.stream().map(item -> item.options(set, who, least, slack)).toList();
         GoodsFront front = new GoodsFront(options, least, bestCost - fixed);
         List<Option> chosen = front.choose();
         if (!front.isComplete()) {
