@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 final class CatalogueTest {
 
     /** The EU glossary of functions: Commission Decision 96/335/EC as amended by 2006/257/EC. */
-    private static final Set<String> GLOSSARY = Set.of(
-            ("abrasive,absorbent,anticaking,anticorrosive,antidandruff,antifoaming,antimicrobial,antioxidant,"
+    private static final Set<String> GLOSSARY =
+            Set.of(("abrasive,absorbent,anticaking,anticorrosive,antidandruff,antifoaming,antimicrobial,antioxidant,"
                             + "antiperspirant,antiplaque,antiseborrhoeic,antistatic,astringent,binding,bleaching,buffering,"
                             + "bulking,chelating,cleansing,cosmetic colorant,denaturant,deodorant,depilatory,detangling,"
                             + "emollient,emulsifying,emulsion stabilising,film forming,flavouring,foam boosting,foaming,"
@@ -47,7 +47,9 @@ final class CatalogueTest {
         for (Map<String, String> row : ROWS) {
             String all = row.getOrDefault("CAS", "");
             for (String cas : all.isEmpty() ? new String[0] : all.split(" / ", -1)) {
-                assertThat(hasCheckDigit(cas)).as(row.get("Material") + ": " + cas).isTrue();
+                assertThat(hasCheckDigit(cas))
+                        .as(row.get("Material") + ": " + cas)
+                        .isTrue();
             }
         }
     }

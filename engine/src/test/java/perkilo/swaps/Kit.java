@@ -32,6 +32,11 @@ public final class Kit {
         return CATALOGUE;
     }
 
+    /** The formulator's demo. */
+    public static Book demo() {
+        return DemoBook.emollients();
+    }
+
     /** The material of the shipped catalogue with a name. */
     public static Material catalogued(String name) {
         return CATALOGUE.stream()
@@ -46,7 +51,9 @@ public final class Kit {
         lines.add(new Formula.Line(
                 phase,
                 material.name(),
-                percent.equals("q.s.") ? null : Figure.of(Figure.of(percent).value().movePointLeft(2)),
+                percent.equals("q.s.")
+                        ? null
+                        : Figure.of(Figure.of(percent).value().movePointLeft(2)),
                 degrees.isEmpty() ? null : Figure.of(degrees),
                 Origin.NONE));
         return this;

@@ -21,14 +21,16 @@ final class BlendCautions {
             cautions.add("the oils require HLB %s instead of %s, so far as known"
                     .formatted(Words.oneDecimal(now.get()), Words.oneDecimal(old.get())));
         }
-        List<String> named = before.allergens().toBeNamed(before.formula().batching().rinseOff());
+        List<String> named =
+                before.allergens().toBeNamed(before.formula().batching().rinseOff());
         after.allergens().toBeNamed(before.formula().batching().rinseOff()).stream()
                 .filter(name -> !named.contains(name))
                 .forEach(name -> cautions.add("the label has to name " + name));
         for (Portion portion : after.portions()) {
             if (portion.material().traits().spreadingClass().isBlank()
                     && before.levelOf(portion.material()).signum() == 0) {
-                cautions.add("how %s spreads is not known".formatted(portion.material().name()));
+                cautions.add("how %s spreads is not known"
+                        .formatted(portion.material().name()));
             }
         }
         if (!proven) {

@@ -27,8 +27,9 @@ import perkilo.swaps.trial.Recipe;
 /**
  * Finds joint swaps in a formula: where at least two emollients that spread share a phase, the levels that cost least.
  *
- * <p>What melts above room temperature gives a product its body: it stays as it is and is no candidate. For each run size and each number of materials that may change, straight-line prices give one proven blend; all of
- * them are costed with full purchase plans, and the best at each run size are kept.
+ * <p>What melts above room temperature gives a product its body: it stays as it is and is no candidate. For each run
+ * size and each number of materials that may change, straight-line prices give one proven blend; all of them are costed
+ * with full purchase plans, and the best at each run size are kept.
  */
 public final class BlendFinder {
 
@@ -90,8 +91,7 @@ public final class BlendFinder {
             Portion portion = recipe.portions().get(line);
             String work = Functions.work(portion.material());
             if (work.equals(Functions.EMOLLIENT) && portion.level().signum() > 0 && spreads(portion.material())) {
-                lines.computeIfAbsent(
-                                List.of(work, Names.key(portion.line().phase())), absent -> new ArrayList<>())
+                lines.computeIfAbsent(List.of(work, Names.key(portion.line().phase())), absent -> new ArrayList<>())
                         .add(line);
             }
         }
@@ -108,13 +108,11 @@ public final class BlendFinder {
         Set<List<BigDecimal>> seen = new LinkedHashSet<>();
         List<Blend> blends = new ArrayList<>();
         for (Map.Entry<String, RunCost> run : runs.base().entrySet()) {
-            List<Ingredient> ingredients =
-                    new Pantry(book, prices, recipe, group).ingredients(run.getValue());
+            List<Ingredient> ingredients = new Pantry(book, prices, recipe, group).ingredients(run.getValue());
             for (int changed = 0; changed <= bounds.mostChanged(); changed++) {
                 blend(recipe, group, run.getKey(), ingredients, changed)
-                        .filter(blend -> seen.add(blend.parts().stream()
-                                .map(Blend.Part::after)
-                                .toList()))
+                        .filter(blend -> seen.add(
+                                blend.parts().stream().map(Blend.Part::after).toList()))
                         .filter(Blend::saves)
                         .ifPresent(blends::add);
             }
@@ -143,13 +141,13 @@ public final class BlendFinder {
 
     private Optional<Blend> blend(
             Recipe recipe, Group group, String run, List<Ingredient> ingredients, int mostChanged) {
-        LinearProgram program = new BlendProgram(ingredients, bounds)
-                .program(mostChanged, NaturalKept.of(recipe, group));
+        LinearProgram program =
+                new BlendProgram(ingredients, bounds).program(mostChanged, NaturalKept.of(recipe, group));
         Optional<BlendSearch.Answer> answer = BlendSearch.find(program, solver);
         if (answer.isEmpty()) {
             return Optional.empty();
         }
-        List<BigDecimal> levels = Levels.rounded(ingredients, answer.get().values());
+        List<BigDecimal> levels = Levels.rounded(ingredients, answer.get());
         Recipe after = new BlendedRecipe(recipe, group).with(ingredients, levels);
         Optional<List<RunChange>> changes = runs.changes(after.formula());
         if (changes.isEmpty()) {
@@ -176,8 +174,7 @@ public final class BlendFinder {
                 BlendCautions.of(recipe, after, answer.get().proven())));
     }
 
-    private static BigDecimal cost(
-            List<Blend.Part> parts, Function<Blend.Part, BigDecimal> level) {
+    private static BigDecimal cost(List<Blend.Part> parts, Function<Blend.Part, BigDecimal> level) {
         return parts.stream()
                 .map(part -> level.apply(part).multiply(part.perKg()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
  * Branch and bound over a linear program whose last half of variables has to be 0 or 1: decides what is in the blend.
  *
  * <p>Where the linear program's answer has one that is neither, the one farthest from both is tried at 0 and at 1. What
- * can't beat the best answer is left. Whether an answer is proven is told by {@link Answer#proven}.
+ * can't beat the best answer is left. Whether an answer is proven is told by {@link Answer#proven()}.
  */
 final class BlendSearch {
 
@@ -28,14 +28,34 @@ final class BlendSearch {
         this.solver = solver;
     }
 
-    /**
-     * The cheapest levels.
-     *
-     * @param values levels, then 0 or 1 for each
-     * @param cost of them
-     * @param proven whether no other answer costs less
-     */
-    record Answer(double[] values, double cost, boolean proven) {}
+    /** The cheapest levels. */
+    static final class Answer {
+
+        private final double[] values;
+        private final double cost;
+        private final boolean proven;
+
+        Answer(double[] values, double cost, boolean proven) {
+            this.values = values;
+            this.cost = cost;
+            this.proven = proven;
+        }
+
+        /** The level of an ingredient. */
+        double level(int ingredient) {
+            return values[ingredient];
+        }
+
+        /** What the levels cost. */
+        double cost() {
+            return cost;
+        }
+
+        /** Whether no other answer costs less. */
+        boolean proven() {
+            return proven;
+        }
+    }
 
     /** Finds the cheapest answer; empty if there is none. */
     static Optional<Answer> find(LinearProgram program, SolveLinear solver) {

@@ -43,8 +43,8 @@ final class BlendedRecipe {
             }
         }
         Formula old = recipe.formula();
-        Formula formula = new Formula(
-                old.name(), portions.stream().map(Portion::line).toList(), old.batching(), old.origin());
+        Formula formula =
+                new Formula(old.name(), portions.stream().map(Portion::line).toList(), old.batching(), old.origin());
         return recipe.with(formula, portions);
     }
 
@@ -68,11 +68,7 @@ final class BlendedRecipe {
             BigDecimal level = left.remove(Names.key(ingredient.material().name()));
             if (level != null && level.signum() > 0) {
                 Formula.Line line = new Formula.Line(
-                        pattern.phase(),
-                        ingredient.material().name(),
-                        Figure.of(level),
-                        pattern.phaseC(),
-                        Origin.NONE);
+                        pattern.phase(), ingredient.material().name(), Figure.of(level), pattern.phaseC(), Origin.NONE);
                 portions.add(new Portion(line, ingredient.material(), level));
             }
         }

@@ -45,8 +45,7 @@ final class Pantry {
             total = total.add(portion.level());
             byName.merge(Names.key(portion.material().name()), now(portion, run), Pantry::together);
         }
-        BigDecimal typical = total.divide(
-                BigDecimal.valueOf(group.lines().size()), MathContext.DECIMAL64);
+        BigDecimal typical = total.divide(BigDecimal.valueOf(group.lines().size()), MathContext.DECIMAL64);
         for (Material material : book.materials().values()) {
             if (!byName.containsKey(Names.key(material.name())) && fits(material)) {
                 other(material, run, typical).ifPresent(one -> byName.put(Names.key(material.name()), one));
@@ -69,11 +68,7 @@ final class Pantry {
         Material material = portion.material();
         double level = recipe.levelOf(material).doubleValue();
         return new Ingredient(
-                material,
-                portion.level(),
-                Math.min(level, least(material)),
-                Math.max(level, most(material)),
-                perKg);
+                material, portion.level(), Math.min(level, least(material)), Math.max(level, most(material)), perKg);
     }
 
     private Optional<Ingredient> other(Material material, RunCost run, BigDecimal typical) {

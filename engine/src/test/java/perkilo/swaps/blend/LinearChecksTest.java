@@ -34,8 +34,7 @@ final class LinearChecksTest {
         LinearProgram program = new LinearProgram(cost, new double[foods.size()], most);
         for (int nutrient = 0; nutrient < minimum.length; nutrient++) {
             int column = nutrient;
-            program.row(
-                    foods.stream().mapToDouble(food -> food[column]).toArray(), minimum[nutrient], FREE);
+            program.row(foods.stream().mapToDouble(food -> food[column]).toArray(), minimum[nutrient], FREE);
         }
 
         double[] spent = solver.solve(program).orElseThrow();
@@ -78,8 +77,8 @@ final class LinearChecksTest {
 
     @Test
     void what_can_not_be_met_has_no_answer() {
-        LinearProgram program = new LinearProgram(new double[] {1}, new double[1], new double[] {1})
-                .row(new double[] {1}, 2, 3);
+        LinearProgram program =
+                new LinearProgram(new double[] {1}, new double[1], new double[] {1}).row(new double[] {1}, 2, 3);
 
         assertThat(solver.solve(program)).isEmpty();
     }

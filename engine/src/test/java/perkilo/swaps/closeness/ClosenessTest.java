@@ -52,7 +52,8 @@ final class ClosenessTest {
         Closeness closeness =
                 Closeness.of(Kit.catalogued("Isopropyl palmitate"), Kit.catalogued("Isopropyl myristate"));
 
-        assertThat(closeness.shares().stream().mapToInt(TraitShare::weight).sum()).isEqualTo(100);
+        assertThat(closeness.shares().stream().mapToInt(TraitShare::weight).sum())
+                .isEqualTo(100);
         assertThat(closeness.shares().stream().map(TraitShare::share).reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(closeness.score());
         assertThat(closeness.words()).contains("spreading class 25 of 25");
@@ -61,8 +62,14 @@ final class ClosenessTest {
     @Test
     void the_weights_of_every_function_add_up_to_100() {
         for (String material : new String[] {
-            "Glycerin", "Polysorbate 60", "Phenoxyethanol", "Tocopherol", "Xanthan gum", "Decyl glucoside",
-            "Citric acid", "Cetrimonium chloride solution"
+            "Glycerin",
+            "Polysorbate 60",
+            "Phenoxyethanol",
+            "Tocopherol",
+            "Xanthan gum",
+            "Decyl glucoside",
+            "Citric acid",
+            "Cetrimonium chloride solution"
         }) {
             Closeness closeness = Closeness.of(Kit.catalogued(material), Kit.catalogued("Isododecane"));
 

@@ -31,16 +31,25 @@ final class HlbTest {
     /** A lecture on pharmaceutics: 10 g of sorbitan stearate (4.7) and 20 g of polysorbate 60 (14.9) have HLB 11.5. */
     @Test
     void a_blend_of_two_emulsifiers() {
-        Hlb blend = Hlb.NOTHING
-                .plus(new BigDecimal("10"), Figure.of("4.7"))
-                .plus(new BigDecimal("20"), Figure.of("14.9"));
+        Hlb blend =
+                Hlb.NOTHING.plus(new BigDecimal("10"), Figure.of("4.7")).plus(new BigDecimal("20"), Figure.of("14.9"));
 
         assertThat(blend.mean().orElseThrow()).isEqualByComparingTo("11.5");
     }
 
     /** PMC3969497, Table I: per cent of polysorbate 80 (15.0) in a blend with sorbitan oleate (4.3). */
     @ParameterizedTest(name = "HLB {0}: {1} % polysorbate 80")
-    @CsvSource({"8, 34.6", "9, 43.9", "10, 53.3", "10.5, 57.9", "11, 62.6", "12, 72.0", "13, 81.3", "14, 90.7", "15, 100"})
+    @CsvSource({
+        "8, 34.6",
+        "9, 43.9",
+        "10, 53.3",
+        "10.5, 57.9",
+        "11, 62.6",
+        "12, 72.0",
+        "13, 81.3",
+        "14, 90.7",
+        "15, 100"
+    })
     void the_share_of_the_high_emulsifier(BigDecimal target, BigDecimal percent) {
         BigDecimal share = Hlb.shareOfHigh(new BigDecimal("4.3"), new BigDecimal("15.0"), target)
                 .orElseThrow();

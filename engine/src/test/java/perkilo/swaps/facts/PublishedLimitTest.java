@@ -37,7 +37,6 @@ final class PublishedLimitTest {
     void a_salt_at_its_limit_is_the_acid_at_its_limit() {
         PublishedLimit limit = PublishedLimit.of("Sodium Benzoate", false).orElseThrow();
 
-        assertThat(limit.asLimited(limit.maxOfSubstance()))
-                .isCloseTo(limit.max(), within(new BigDecimal("1e-12")));
+        assertThat(limit.asLimited(limit.maxOfSubstance())).isCloseTo(limit.max(), within(new BigDecimal("1e-12")));
     }
 }

@@ -39,7 +39,8 @@ final class GatesTest {
     void function() {
         assertThat(of("function", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
                 .isEqualTo(new Verdict("function", true, "both are emollient", List.of()));
-        assertThat(of("function", cream().trial(2, Kit.catalogued("Polysorbate 60"))).why())
+        assertThat(of("function", cream().trial(2, Kit.catalogued("Polysorbate 60")))
+                        .why())
                 .isEqualTo("Isopropyl palmitate is there as emollient, and Polysorbate 60 is not known for that");
         assertThat(of("function", cream().trial(2, Material.of("Mystery oil"))).why())
                 .isEqualTo("the function of Mystery oil is not known");
@@ -47,14 +48,17 @@ final class GatesTest {
 
     @Test
     void solubility_in_the_phase() {
-        assertThat(of("solubility", cream().trial(1, Kit.catalogued("Propanediol"))).ok())
+        assertThat(of("solubility", cream().trial(1, Kit.catalogued("Propanediol")))
+                        .ok())
                 .isTrue();
         assertThat(of("solubility", cream().trial(1, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why)
                 .containsExactly(false, "soluble in oil: does not dissolve in the water phase");
-        assertThat(of("solubility", cream().trial(3, Kit.catalogued("Potassium sorbate"))).why())
+        assertThat(of("solubility", cream().trial(3, Kit.catalogued("Potassium sorbate")))
+                        .why())
                 .isEqualTo("soluble in water: fits the finished emulsion");
-        assertThat(of("solubility", cream().trial(2, Material.of("Mystery oil"))).ok())
+        assertThat(of("solubility", cream().trial(2, Material.of("Mystery oil")))
+                        .ok())
                 .isFalse();
     }
 
@@ -67,14 +71,16 @@ final class GatesTest {
         Verdict unknown = of("heat", cream().trial(2, Material.of("Mystery oil")));
         assertThat(unknown.ok()).isTrue();
         assertThat(unknown.cautions())
-                .containsExactly("the highest process temperature of Mystery oil is not known, and the phase is at 75 °C");
+                .containsExactly(
+                        "the highest process temperature of Mystery oil is not known, and the phase is at 75 °C");
     }
 
     @Test
     void it_has_to_melt_in_the_phase() {
         Kit cold = new Kit().line("A", "25", "q.s.", PALMITATE).line("A", "25", "10", Kit.catalogued("Decyl oleate"));
 
-        assertThat(of("melting", cold.trial(1, Kit.catalogued("Shea butter refined"))).why())
+        assertThat(of("melting", cold.trial(1, Kit.catalogued("Shea butter refined")))
+                        .why())
                 .isEqualTo("melts at 37 °C, but the phase is at 25 °C");
     }
 
@@ -85,7 +91,8 @@ final class GatesTest {
                 .line("A", "75", "2", Kit.catalogued("Behentrimonium methosulfate"))
                 .line("A", "75", "0.3", Kit.catalogued("Hydroxyethylcellulose"));
 
-        assertThat(of("charge", conditioner.trial(2, Kit.catalogued("Xanthan gum"))).why())
+        assertThat(of("charge", conditioner.trial(2, Kit.catalogued("Xanthan gum")))
+                        .why())
                 .isEqualTo("Xanthan gum is anionic, but Behentrimonium methosulfate is cationic");
         assertThat(of("charge", cream().trial(1, Kit.catalogued("Xanthan gum"))).ok())
                 .isTrue();
@@ -93,7 +100,8 @@ final class GatesTest {
 
     @Test
     void use_range_over_all_lines() {
-        assertThat(of("use range", cream().trial(2, Kit.catalogued("Isopropyl isostearate"))).ok())
+        assertThat(of("use range", cream().trial(2, Kit.catalogued("Isopropyl isostearate")))
+                        .ok())
                 .isTrue();
         Kit twice = cream().line("B", "75", "9", Kit.catalogued("Isopropyl myristate"));
         assertThat(of("use range", twice.trial(2, Kit.catalogued("Isopropyl myristate"))))
@@ -124,7 +132,8 @@ final class GatesTest {
 
     @Test
     void a_preservative_needs_a_known_least_level_and_a_challenge_test() {
-        assertThat(of("preservation", cream().trial(3, named("New preservative", "preservative"))).ok())
+        assertThat(of("preservation", cream().trial(3, named("New preservative", "preservative")))
+                        .ok())
                 .isFalse();
         Verdict verdict = of("preservation", cream().trial(3, Kit.catalogued("Benzyl alcohol")));
         assertThat(verdict.ok()).isTrue();
@@ -178,13 +187,28 @@ final class GatesTest {
     }
 
     private static Material named(String name, String function) {
-        return new Material(
-                name, "", List.of(function), null, null, Figure.ZERO, null, Traits.UNKNOWN, Origin.NONE);
+        return new Material(name, "", List.of(function), null, null, Figure.ZERO, null, Traits.UNKNOWN, Origin.NONE);
     }
 
     private static Traits withAllergen(String name, String share) {
         return new Traits(
-                null, "oil", null, null, "", "", null, null, null, null, null, null, null, null, null, null, List.of(),
+                null,
+                "oil",
+                null,
+                null,
+                "",
+                "",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
                 List.of(new Traits.Allergen(name, Figure.of(share))));
     }
 
