@@ -17,7 +17,9 @@ import perkilo.report.Decimals;
 import perkilo.report.order.OrderReport;
 import perkilo.supply.OrderBook;
 import perkilo.supply.OrderOutcome;
+import perkilo.supply.Reasons;
 import perkilo.supply.SupplierOrder;
+import perkilo.supply.WhyThis;
 import perkilo.units.Currencies;
 import perkilo.workbook.read.BookReader;
 import perkilo.workbook.write.Written;
@@ -48,6 +50,14 @@ final class OrderCommand implements Callable<Integer> {
             description = "Stop the search after this time and take the best plan so far; usually ${DEFAULT-VALUE}.")
     private int seconds;
 
+    @Option(
+            names = "--why",
+            paramLabel = "SECONDS",
+            defaultValue = "30",
+            description = "Look this long into what else could have been done, and what that would cost; usually"
+                    + " ${DEFAULT-VALUE}, 0 for not at all.")
+    private int whySeconds;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -71,16 +81,25 @@ final class OrderCommand implements Callable<Integer> {
     }
 
     private int answer(Console console, OrderOutcome.Planned planned, List<Finding> findings) throws IOException {
+        Reasons reasons = reasons(planned);
         ResultFile file = new ResultFile(options, output, "-ordered");
-        Written written = file.write(OrderReport.of(planned, findings));
+        Written written = file.write(OrderReport.of(planned, reasons, findings));
         if (options.json()) {
-            console.json(OrderJson.of(planned, findings));
+            console.json(OrderJson.of(planned, reasons, findings));
         }
         console.table(table(planned));
         console.say(planned.plan().answer(planned.book().settings().home().getCurrencyCode()));
         console.findings(findings);
         console.written(written);
         return Exit.DONE;
+    }
+
+    private Reasons reasons(OrderOutcome.Planned planned) {
+        if (whySeconds <= 0) {
+            return Reasons.NONE;
+        }
+        WhyThis.Limits limits = WhyThis.Limits.within(Duration.ofSeconds(whySeconds));
+        return new WhyThis(new CheapestPlan(), limits).of(planned);
     }
 
     private static TextTable table(OrderOutcome.Planned planned) {

@@ -1,6 +1,7 @@
 package perkilo.costing;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,10 +28,11 @@ final class RunNotes {
                         "\"%s\" is taken as process water at %s %s per kg; nobody offers it and it has no house price"
                                 .formatted(
                                         item.name(),
-                                        plain(market.book()
+                                        market.book()
                                                 .settings()
                                                 .processWaterPerKg()
-                                                .value()),
+                                                .value()
+                                                .toPlainString(),
                                         market.book().settings().home())));
             }
         }
@@ -88,7 +90,10 @@ final class RunNotes {
         return notes;
     }
 
+    /** To two decimals; below one to three digits, so that a few grams are not said to be none. */
     private static String plain(BigDecimal value) {
-        return value.setScale(2, RoundingMode.HALF_UP).toPlainString();
+        return value.abs().compareTo(BigDecimal.ONE) < 0 && value.signum() != 0
+                ? value.round(new MathContext(3, RoundingMode.HALF_UP)).toPlainString()
+                : value.setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
 }

@@ -12,6 +12,7 @@ import perkilo.supply.HorizonProblem;
 import perkilo.supply.LotUse;
 import perkilo.supply.OrderOutcome;
 import perkilo.supply.OrderPlan;
+import perkilo.supply.Reasons;
 import perkilo.supply.StockFlow;
 import perkilo.supply.SupplierOrder;
 
@@ -24,8 +25,12 @@ public final class OrderJson {
         this.plan = plan;
     }
 
-    /** Orders with everything that was found. */
-    public static ObjectNode of(OrderOutcome.Planned planned, List<Finding> findings) {
+    /**
+     * Orders with everything that was found.
+     *
+     * @param reasons why they are so; {@link Reasons#NONE} where that was not asked
+     */
+    public static ObjectNode of(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) {
         OrderPlan plan = planned.plan();
         OrderJson json = new OrderJson(plan);
         String home = planned.book().settings().home().getCurrencyCode();
@@ -37,6 +42,7 @@ public final class OrderJson {
         answer.set("orders", Json.array(plan.orders(), json::order));
         answer.set("stock", Json.array(plan.stock(), json::stock));
         answer.set("plan", json.plan());
+        answer.set("why", reasons.isEmpty() ? null : new WhyJson(plan).of(reasons));
         answer.set("messages", Json.messages(findings));
         return answer;
     }

@@ -85,6 +85,11 @@ public record HorizonItem(
         return item.name();
     }
 
+    /** What is needed in all months together. */
+    public BigDecimal total() {
+        return needed.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     /** The last day on which what arrives for a period may be used; null where no shelf life is known. */
     public @Nullable LocalDate lastDay(Horizon horizon, int period) {
         return usablePeriods == Need.UNLIMITED

@@ -5,6 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
@@ -12,8 +14,11 @@ import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.purchasing.Need;
+import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
+import perkilo.purchasing.Tier;
+import perkilo.purchasing.Vendor;
 
 /**
  * What has to be bought over the horizon, and who sells it.
@@ -32,9 +37,6 @@ public record HorizonProblem(
         PurchaseProblem problem) {
 
     private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
-
-    /** More than anybody has left over. */
-    private static final BigDecimal NO_LIMIT = new BigDecimal("1e15");
 
     public HorizonProblem {
         runs = List.copyOf(runs);
@@ -72,6 +74,19 @@ public record HorizonProblem(
         return new HorizonProblem(horizon, runs, items, listings, problem);
     }
 
+    /** What a plan buys of an item, in all months together. */
+    List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
+        Map<Integer, Long> packs = new TreeMap<>();
+        for (PurchasePlan.Line line : plan.lines()) {
+            if (problem.quotes().get(line.quote()).item() == item) {
+                packs.merge(line.quote(), line.packs(), Long::sum);
+            }
+        }
+        List<Reasons.Packs> all = new ArrayList<>();
+        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count)));
+        return all;
+    }
+
     /** Days from order to arrival; part of a day counts as one. */
     public static int leadDays(Supplier supplier) {
         return supplier.leadTimeDays().value().setScale(0, RoundingMode.CEILING).intValueExact();
@@ -87,21 +102,41 @@ public record HorizonProblem(
         return item.asNeed(
                 settings.holdingPerYear().value().multiply(price).divide(MONTHS_A_YEAR, MathContext.DECIMAL128),
                 settings.leftoverCredit().value().multiply(price),
-                creditable(item));
+                creditable(market, item));
     }
 
     /**
      * How much of what is left can be used before it expires, if things go on as in the horizon: what is needed in an
-     * average month, for the shelf life less the month of arrival.
+     * average month, for the shelf life less the month of arrival. Where no shelf life is known all of it can.
      */
-    private static BigDecimal creditable(HorizonItem item) {
+    private static BigDecimal creditable(Market market, HorizonItem item) {
         if (item.usablePeriods() == Need.UNLIMITED) {
-            return NO_LIMIT;
+            return mostThatIsBought(market, item);
         }
-        return item.needed().stream()
-                .reduce(BigDecimal.ZERO, BigDecimal::add)
+        return item.total()
                 .multiply(BigDecimal.valueOf(item.usablePeriods() - 1L))
                 .divide(BigDecimal.valueOf(item.needed().size()), MathContext.DECIMAL128);
+    }
+
+    /**
+     * More than anybody buys, and no more than a search can look at: the whole need, and for each offer what reaches
+     * its last price break, its minimum and its supplier's minimum order value.
+     */
+    private static BigDecimal mostThatIsBought(Market market, HorizonItem item) {
+        BigDecimal most = item.total();
+        for (Listing listing : market.listings(item.name())) {
+            Quote quote = listing.quote(0, 0, 0);
+            Tier last = quote.tiers().get(quote.tiers().size() - 1);
+            BigDecimal line = quote.smallestLine().max(last.from());
+            Vendor vendor = market.vendors().get(quote.vendor());
+            BigDecimal price = last.pricePerPack().multiply(quote.toVendorCurrency());
+            if (price.signum() > 0) {
+                BigDecimal packs = vendor.minimumOrderValue().divide(price, 0, RoundingMode.CEILING);
+                line = line.max(packs.multiply(quote.packSize()));
+            }
+            most = most.add(quote.quantity(quote.packsFor(line)));
+        }
+        return most;
     }
 
     private static @Nullable BigDecimal orNone(@Nullable Figure limit) {

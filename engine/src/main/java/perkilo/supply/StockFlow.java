@@ -13,8 +13,8 @@ import perkilo.purchasing.Need;
  * The stock of one item, month by month. Quantities are in kilograms or pieces.
  *
  * @param item the item
- * @param lots what is on the shelf and what is bought, in the order in which they are used: what expires first at the
- *     front
+ * @param lots what is on the shelf and what is bought, in the order in which they are used: by the last month they can
+ *     be used in, then by arrival
  * @param months as many as the horizon has
  */
 public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months) {

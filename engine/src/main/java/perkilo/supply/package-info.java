@@ -10,7 +10,7 @@
  *   <li>the {@link perkilo.supply.Horizon} begins with the month of the costing date and ends with the last month that
  *       anything is wanted in; goods for a month have to be there on its first day;
  *   <li>a lot may be used in every month that ends on or before its last day; of all lots that may be used, the one
- *       that expires first is used first;
+ *       whose last month comes first is used first, and what was there before what came later;
  *   <li>quantities are in kilograms of a material and pieces of a component, amounts in home currency, unless the name
  *       says otherwise;
  *   <li>who finds the cheapest plan is given from outside, as {@link perkilo.purchasing.PlanPurchases}; what else could

@@ -12,9 +12,10 @@ import javax.money.CurrencyUnit;
 /**
  * A table of dated exchange rates.
  *
- * <p>For a date the newest rate on or before it holds: given directly, the other way round, or through one common
- * currency, in this order. Of several common currencies the one whose older rate is newest is taken, then the one that
- * comes first in the table.
+ * <p>For a date the newest rate on or before it holds. A rate between the two currencies goes before a cross through a
+ * common one, whatever their dates; given in both directions, the newer one is used, and the direct one where both are
+ * of one day. Of several common currencies the one whose older rate is newest is taken, then the one that comes first
+ * in the table.
  *
  * @param rates in any order
  */

@@ -28,11 +28,15 @@ final class BatchesTest {
     }
 
     /**
-     * Bulk of exactly so many full vessels, where {@code U m / (1 − φ)} is not a finite decimal on the way: 0.97 × 100
-     * kg of filled goods with 3 % loss are 100 kg of bulk.
+     * Bulk that fills its vessels exactly: 29.1 kg filled with 3 % loss are 30 kg, three vessels of 10 kg. In binary
+     * fractions {@code 291 × 0.1 / (1 − 0.03) / 10} is 3.0000000000000004, which would be four.
      */
     @ParameterizedTest(name = "{0} units of {1} kg with {2} loss in vessels of {3} less {4}: {5}")
     @CsvSource({
+        "291, 0.1, 0.03, 10, 0, 3",
+        "388, 0.1, 0.03, 20, 0, 2",
+        "582, 0.1, 0.03, 10, 0, 6",
+        "1164, 0.1, 0.03, 10, 0, 12",
         "970, 0.1, 0.03, 100, 0, 1",
         "970, 0.1, 0.03, 50, 0, 2",
         "970, 0.1, 0.03, 51, 1, 2",

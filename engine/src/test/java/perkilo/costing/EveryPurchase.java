@@ -19,8 +19,8 @@ import perkilo.purchasing.Vendor;
 /**
  * Tries every purchase of one period and takes the cheapest: right by construction, and only for a handful of offers.
  *
- * <p>No line has to be larger than what covers its need alone, reaches the highest price break and the minimum order
- * value by itself: beyond that another pack only costs.
+ * <p>The quotes of one item stand together. No line has to be larger than what covers its need alone, reaches the
+ * highest price break and the minimum order value by itself: beyond that another pack only costs.
  */
 final class EveryPurchase implements PlanPurchases {
 
@@ -103,6 +103,9 @@ final class EveryPurchase implements PlanPurchases {
 
         /** Tries every number of packs of the quotes from {@code quote} on. */
         void from(int quote, List<PurchasePlan.Line> lines) {
+            if (quote > 0 && isLastOfItsItem(quote - 1) && isShort(quote - 1, lines)) {
+                return;
+            }
             if (quote == bounds.size()) {
                 consider(new PurchasePlan(lines));
                 return;
@@ -116,12 +119,31 @@ final class EveryPurchase implements PlanPurchases {
             }
         }
 
+        private boolean isLastOfItsItem(int quote) {
+            return quote + 1 == bounds.size()
+                    || problem.quotes().get(quote + 1).item()
+                            != problem.quotes().get(quote).item();
+        }
+
+        /** Whether what is bought of a quote's item is less than what is needed of it. */
+        private boolean isShort(int quote, List<PurchasePlan.Line> lines) {
+            int item = problem.quotes().get(quote).item();
+            BigDecimal bought = lines.stream()
+                    .filter(line -> problem.quotes().get(line.quote()).item() == item)
+                    .map(line -> problem.quotes().get(line.quote()).quantity(line.packs()))
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            return bought.compareTo(problem.needs().get(item).total()) < 0;
+        }
+
         private void consider(PurchasePlan plan) {
-            if (!PlanCheck.violations(problem, plan).isEmpty()) {
+            boolean priced = plan.lines().stream()
+                    .allMatch(line -> problem.quotes().get(line.quote()).tierFor(line.packs()) >= 0);
+            if (!priced) {
                 return;
             }
             BigDecimal objective = PlanCost.of(problem, plan).objective();
-            if (lowest == null || objective.compareTo(lowest) < 0) {
+            boolean cheaper = lowest == null || objective.compareTo(lowest) < 0;
+            if (cheaper && PlanCheck.violations(problem, plan).isEmpty()) {
                 lowest = objective;
                 best = plan;
             }

@@ -25,7 +25,7 @@ final class PlanCostProperties {
         return Problems.cases();
     }
 
-    @Property(tries = 800, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void every_order_costs_what_its_formula_says(@ForAll("cases") Problems.Case random) {
         PlanCost cost = PlanCost.of(random.problem(), random.plan());
 
@@ -53,7 +53,7 @@ final class PlanCostProperties {
         outlay.assertIs(cost.outlay(), "outlay");
     }
 
-    @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void every_line_bears_its_own_charges_and_its_share_of_the_order_s(@ForAll("cases") Problems.Case random) {
         for (OrderCost order : PlanCost.of(random.problem(), random.plan()).orders()) {
             Bill bill = new Bill(random.problem(), random.plan(), order.vendor(), order.period());
@@ -63,7 +63,7 @@ final class PlanCostProperties {
         }
     }
 
-    @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void lines_add_up_to_the_order_and_orders_to_the_outlay(@ForAll("cases") Problems.Case random) {
         PlanCost cost = PlanCost.of(random.problem(), random.plan());
 
@@ -86,7 +86,7 @@ final class PlanCostProperties {
         assertThat(cost.lines()).hasSameSizeAs(random.plan().lines());
     }
 
-    @Property(tries = 400, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
     void holding_and_credit_follow_the_shelf(@ForAll("cases") Problems.Case random) {
         PurchaseProblem problem = random.problem();
         Ratio holding = Ratio.ZERO;

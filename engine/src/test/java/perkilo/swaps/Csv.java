@@ -17,8 +17,8 @@ final class Csv {
     /** A file below the project's top folder. */
     static Path file(String path) {
         Path here = Path.of("").toAbsolutePath();
-        Path top = Files.exists(here.resolve("prices")) ? here : here.getParent();
-        return top.resolve(path);
+        Path above = here.getParent();
+        return above == null || Files.exists(here.resolve("prices")) ? here.resolve(path) : above.resolve(path);
     }
 
     static List<Map<String, String>> read(String path) {

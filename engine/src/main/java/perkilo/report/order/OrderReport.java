@@ -1,10 +1,13 @@
 package perkilo.report.order;
 
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.origin.Finding;
 import perkilo.report.Report;
+import perkilo.report.ResultSheet;
 import perkilo.report.cost.MessagesSheet;
 import perkilo.supply.OrderOutcome;
+import perkilo.supply.Reasons;
 
 /** The sheets that answer what to order, from whom and when. */
 public final class OrderReport {
@@ -15,17 +18,22 @@ public final class OrderReport {
      * The sheets for a plan.
      *
      * @param planned what is planned
+     * @param reasons why; {@link Reasons#NONE} where that was not asked, and then it gets no sheet
      * @param findings everything that a person should know, of the reading too
      */
-    public static Report of(OrderOutcome.Planned planned, List<Finding> findings) {
+    public static Report of(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) {
         RunsSheet runs = RunsSheet.of(planned);
         SupplierOrdersSheet orders = SupplierOrdersSheet.of(planned);
         StockSheet stock = StockSheet.of(planned, runs.needs(), orders.lines());
-        return new Report(List.of(
-                PlanSheet.of(planned, orders, stock),
-                orders.sheet(),
-                stock.sheet(),
-                runs.sheet(),
-                MessagesSheet.of(findings)));
+        List<ResultSheet> sheets = new ArrayList<>();
+        sheets.add(PlanSheet.of(planned, orders, stock));
+        sheets.add(orders.sheet());
+        sheets.add(stock.sheet());
+        if (!reasons.isEmpty()) {
+            sheets.add(WhySheet.of(planned, reasons));
+        }
+        sheets.add(runs.sheet());
+        sheets.add(MessagesSheet.of(findings));
+        return new Report(sheets);
     }
 }

@@ -85,7 +85,8 @@ final class BookAssembler {
                 plan.stock(),
                 new ExchangeRates(rates(settings)));
         checkAnything(book);
-        return new BookChecks(book, described, tables, findings).run();
+        Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
+        return new BookChecks(book, described, tables, reports, findings).run();
     }
 
     private LocalDate costingDate(SettingRows rows, @Nullable LocalDate given, LocalDate today) {
@@ -106,7 +107,12 @@ final class BookAssembler {
             return typed;
         }
         Set<CurrencyUnit> used = new LinkedHashSet<>();
-        offers.forEach(offer -> used.add(offer.currency()));
+        offers.stream()
+                .filter(offer -> offer.row().table().grid().ofBook())
+                .forEach(offer -> used.add(offer.currency()));
+        if (used.isEmpty()) {
+            offers.forEach(offer -> used.add(offer.currency()));
+        }
         if (used.size() != 1 && !rows.hasHome()) {
             findings.error(
                     file,
@@ -243,10 +249,6 @@ final class BookAssembler {
             findings.error(
                     file,
                     "holds no offers; expected a sheet with the columns Supplier, Item, Pack size, Pack unit, Price and Price per");
-        }
-        boolean settings = !tables.of(SettingsSheet.SCHEMA).isEmpty();
-        if (!settings) {
-            findings.note(file, "holds no settings, so every setting has its usual value");
         }
     }
 }

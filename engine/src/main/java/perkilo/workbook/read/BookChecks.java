@@ -9,6 +9,7 @@ import perkilo.model.Formula;
 import perkilo.model.Names;
 import perkilo.model.Offer;
 import perkilo.model.Product;
+import perkilo.origin.Origin;
 import perkilo.workbook.read.table.Findings;
 
 /** All checks that need more than one table. */
@@ -17,6 +18,7 @@ final class BookChecks {
     private final Book book;
     private final Set<String> described;
     private final Tables tables;
+    private final Origin reports;
     private final Findings findings;
 
     /**
@@ -24,8 +26,10 @@ final class BookChecks {
      *
      * @param book as read
      * @param described materials that have a row of their own, by {@link Names#key}
+     * @param reports where the report currencies are set
      */
-    BookChecks(Book book, Set<String> described, Tables tables, Findings findings) {
+    BookChecks(Book book, Set<String> described, Tables tables, Origin reports, Findings findings) {
+        this.reports = reports;
         this.book = book;
         this.described = described;
         this.tables = tables;
@@ -38,9 +42,9 @@ final class BookChecks {
         new NameCheck(book, items, described, tables, findings).run();
         new LookAlikeCheck(tables, findings).run();
         new SupplierCheck(book, findings).run();
-        new PlanCheck(book, findings).run();
+        new PlanningCheck(book, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();
-        List<Offer> payable = new RateCheck(book.withOffers(kept), items, findings).payable();
+        List<Offer> payable = new RateCheck(book.withOffers(kept), items, reports, findings).payable();
         return book.withOffers(payable);
     }
 

@@ -19,12 +19,14 @@ final class RateCheck {
 
     private final Book book;
     private final BookChecks.Items items;
+    private final Origin reports;
     private final Findings findings;
     private final LocalDate date;
     private final CurrencyUnit home;
     private final Set<List<CurrencyUnit>> told = new LinkedHashSet<>();
 
-    RateCheck(Book book, BookChecks.Items items, Findings findings) {
+    RateCheck(Book book, BookChecks.Items items, Origin reports, Findings findings) {
+        this.reports = reports;
         this.book = book;
         this.items = items;
         this.findings = findings;
@@ -35,7 +37,7 @@ final class RateCheck {
     /** Reports missing and old rates; the offers that can be paid. */
     List<Offer> payable() {
         for (CurrencyUnit report : book.settings().reportCurrencies()) {
-            check(home, report, Origin.NONE, true);
+            check(home, report, reports, true);
         }
         return book.offers().stream().filter(this::isPayable).toList();
     }

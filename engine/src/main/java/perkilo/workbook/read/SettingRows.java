@@ -26,6 +26,7 @@ final class SettingRows {
 
     private static final Pattern WORDS = Pattern.compile("[,;\\s]+");
 
+    private final ColumnNames names = new ColumnNames(SettingsSheet.SETTINGS);
     private final Findings findings;
     private final Map<Column, TableRow> rows = new LinkedHashMap<>();
 
@@ -38,12 +39,20 @@ final class SettingRows {
 
     private void keep(TableRow row) {
         String name = row.text(SettingsSheet.SETTING);
-        Optional<ColumnNames.Named> named = ColumnNames.find(SettingsSheet.SETTINGS, name);
+        Optional<ColumnNames.Named> named = names.find(name);
         if (named.isEmpty()) {
             findings.warning(
                     row.origin(SettingsSheet.SETTING),
                     "\"%s\" is not a setting and is left alone%s".formatted(name, proposal(name)));
             return;
+        }
+        if (!named.get().notUnderstood().isEmpty()) {
+            findings.error(
+                    row.origin(SettingsSheet.SETTING),
+                    "the unit \"%s\" of %s is not understood"
+                            .formatted(
+                                    named.get().notUnderstood(),
+                                    named.get().column().header()));
         }
         TableRow value = row.reading(SettingsSheet.VALUE, named.get());
         TableRow first = rows.putIfAbsent(named.get().column(), value);

@@ -1,5 +1,6 @@
 package perkilo.workbook.read;
 
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.DeliveryTerm;
 import perkilo.model.Offer;
@@ -52,8 +53,7 @@ final class SupplierCheck {
         }
     }
 
-    private void contradiction(
-            @org.jspecify.annotations.Nullable Figure charge, String column, String what, DeliveryTerm terms) {
+    private void contradiction(@Nullable Figure charge, String column, String what, DeliveryTerm terms) {
         if (charge != null && !charge.isZero()) {
             findings.warning(
                     charge.origin(),

@@ -32,10 +32,15 @@ public final class Schemas {
             "Order plan",
             "Supplier orders",
             "Stock and leftovers",
+            "Why these orders",
+            "Runs planned",
             "Swaps",
             "Blend",
             "Ingredient list",
             "Messages");
+
+    /** The defined name that marks a sheet of the tool's own, whatever it is called by now. */
+    public static final String RESULT_MARK = "_perkilo_sheet";
 
     private Schemas() {}
 }

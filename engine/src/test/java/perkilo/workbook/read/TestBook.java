@@ -1,8 +1,11 @@
 package perkilo.workbook.read;
 
+import static java.util.Objects.requireNonNull;
+
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,6 +20,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
+import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 
@@ -160,6 +164,11 @@ final class TestBook {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The value of a figure that must be there. */
+    static BigDecimal value(@Nullable Figure figure) {
+        return requireNonNull(figure).value();
     }
 
     private void put(XSSFSheet sheet, int row, int column, @Nullable Object value) {

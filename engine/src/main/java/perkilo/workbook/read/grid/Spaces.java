@@ -1,14 +1,18 @@
 package perkilo.workbook.read.grid;
 
+import java.util.regex.Pattern;
+
 /** Spaces of every kind, also those that a spreadsheet or a web page leaves unseen. */
 final class Spaces {
+
+    private static final Pattern INVISIBLE = Pattern.compile("[\\u200B\\u2060\\uFEFF]");
+    private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
 
     private Spaces() {}
 
     /** Without spaces and invisible characters at both ends; those inside stay, spaces in a row as one. */
     static String strip(String text) {
-        return text.replaceAll("[\\u200B\\u2060\\uFEFF]", "")
-                .replaceAll("[\\s\\p{Z}]+", " ")
-                .strip();
+        String visible = INVISIBLE.matcher(text).replaceAll("");
+        return SPACES.matcher(visible).replaceAll(" ").strip();
     }
 }

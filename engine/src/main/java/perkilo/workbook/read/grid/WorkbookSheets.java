@@ -15,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTSheet;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.workbook.schema.Schemas;
 
 /** The visible sheets of an open workbook, as grids. */
 final class WorkbookSheets {
@@ -43,6 +44,9 @@ final class WorkbookSheets {
         }
         for (int i = 0; i < book.getNumberOfSheets(); i++) {
             XSSFSheet sheet = book.getSheetAt(i);
+            if (isOurs(i)) {
+                continue;
+            }
             if (book.getSheetVisibility(i) == SheetVisibility.VISIBLE) {
                 grids.add(grid(sheet));
             } else if (sheet.getPhysicalNumberOfRows() > 0) {
@@ -52,6 +56,11 @@ final class WorkbookSheets {
             }
         }
         return new Grids(grids, findings);
+    }
+
+    /** Whether a sheet holds results of an earlier run, even under another name. */
+    private boolean isOurs(int sheet) {
+        return book.getNames(Schemas.RESULT_MARK).stream().anyMatch(name -> name.getSheetIndex() == sheet);
     }
 
     private Grid grid(XSSFSheet sheet) {

@@ -1,22 +1,23 @@
 package perkilo.workbook.read.table;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import perkilo.workbook.schema.Column;
 
-/** Which column, or setting, a text names. */
+/** Which of some columns, or settings, a text names. */
 public final class ColumnNames {
 
-    private ColumnNames() {}
+    private final HeaderIndex index;
+
+    /** Names of some columns. */
+    public ColumnNames(List<Column> columns) {
+        this.index = new HeaderIndex(columns);
+    }
 
     /** The column that a text names, by any of its spellings; empty if it names none. */
-    public static Optional<Named> find(List<Column> columns, String text) {
-        return columns.stream()
-                .flatMap(column -> HeaderText.match(column, text).stream())
-                .min(Comparator.comparingInt(HeaderText.HeaderMatch::rank))
-                .map(match -> new Named(
-                        match.column(), match.notUnderstood().isEmpty() ? match.unit() : match.notUnderstood()));
+    public Optional<Named> find(String text) {
+        return index.match(HeaderText.of(text))
+                .map(match -> new Named(match.column(), match.unit(), match.notUnderstood()));
     }
 
     /**
@@ -24,6 +25,7 @@ public final class ColumnNames {
      *
      * @param column which one
      * @param unit what the name says of the unit; empty for nothing
+     * @param notUnderstood a unit that is not one of this column; empty where there is none
      */
-    public record Named(Column column, String unit) {}
+    public record Named(Column column, String unit, String notUnderstood) {}
 }

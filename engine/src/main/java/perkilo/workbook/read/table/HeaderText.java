@@ -4,119 +4,85 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import perkilo.workbook.schema.Column;
-import perkilo.workbook.schema.ValueKind;
 
-/** Headers as people type them: case, spaces and punctuation don't matter, and a unit may follow. */
-final class HeaderText {
+/**
+ * A header as a person typed it: case, spaces and punctuation don't matter, and a unit may follow.
+ *
+ * @param key letters, digits and the per cent sign, in lower case
+ * @param name the key of what stands before brackets; empty where there are none
+ * @param inside what stands in brackets at the end; empty where there are none
+ * @param cuts every way to part it into a name and words after it, the longest name first
+ */
+record HeaderText(String key, String name, String inside, List<Cut> cuts) {
 
-    private static final Pattern BRACKETED = Pattern.compile("^(.*?)[(\\[]([^)\\]]*)[)\\]]\\s*$", Pattern.DOTALL);
-    private static final Pattern REMARK = Pattern.compile(
-            "(?i)|net|ex(cl)?\\.? vat|optional|required|mandatory|if any|typed|approx\\.?|in pack units?");
-    private static final int WITH_UNIT = 1000;
+    private static final int MOST_WORDS = 8;
 
-    private HeaderText() {}
+    /** The parts of a header. */
+    static HeaderText of(String header) {
+        String text = header.strip();
+        int open = Math.max(text.lastIndexOf('('), text.lastIndexOf('['));
+        boolean bracketed = open > 0 && (text.endsWith(")") || text.endsWith("]"));
+        return new HeaderText(
+                key(text),
+                bracketed ? key(text.substring(0, open)) : "",
+                bracketed ? text.substring(open + 1, text.length() - 1).strip() : "",
+                cuts(text));
+    }
 
     /**
-     * What spellings of one header have in common: letters, digits and the per cent sign, in lower case.
+     * What spellings of one header have in common.
      *
      * @param header as typed
      */
     static String key(String header) {
-        return Normalizer.normalize(header, Normalizer.Form.NFKC)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}%]+", "");
-    }
-
-    /** How a header names a column; empty if it does not. */
-    static Optional<HeaderMatch> match(Column column, String header) {
-        List<Spelling> spellings = spellings(column);
-        String whole = key(header);
-        for (int rank = 0; rank < spellings.size(); rank++) {
-            if (spellings.get(rank).key().equals(whole)) {
-                return Optional.of(
-                        new HeaderMatch(column, rank, spellings.get(rank).unit(), ""));
-            }
-        }
-        Matcher bracketed = BRACKETED.matcher(header);
-        if (bracketed.matches()) {
-            return bracketed(
-                    column, spellings, bracketed.group(1), bracketed.group(2).strip());
-        }
-        return trailing(column, spellings, header);
-    }
-
-    private static Optional<HeaderMatch> bracketed(
-            Column column, List<Spelling> spellings, String name, String inside) {
-        String key = key(name);
-        for (int rank = 0; rank < spellings.size(); rank++) {
-            if (spellings.get(rank).key().equals(key)) {
-                boolean remark =
-                        !column.kind().isNumber() || REMARK.matcher(inside).matches();
-                String unit = remark ? spellings.get(rank).unit() : inside;
-                boolean understood = remark || isUnitOf(column, inside);
-                return Optional.of(new HeaderMatch(column, WITH_UNIT + rank, unit, understood ? "" : inside));
-            }
-        }
-        return Optional.empty();
+        String lower = Normalizer.normalize(header, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
+        StringBuilder key = new StringBuilder(lower.length());
+        lower.codePoints()
+                .filter(letter -> Character.isLetterOrDigit(letter) || letter == '%')
+                .forEach(key::appendCodePoint);
+        return key.toString();
     }
 
     /** A unit without brackets after the name: {@code Price USD/kg}, {@code Price per kg}, {@code Price/kg}. */
-    private static Optional<HeaderMatch> trailing(Column column, List<Spelling> spellings, String header) {
-        if (!column.kind().isNumber()) {
-            return Optional.empty();
+    private static List<Cut> cuts(String text) {
+        List<String> words = words(text);
+        List<Cut> cuts = new ArrayList<>();
+        if (words.size() > MOST_WORDS) {
+            return cuts;
         }
-        String[] words = header.strip().replace("/", " /").split("[\\s\\p{Z}]+");
-        for (int cut = words.length - 1; cut > 0; cut--) {
-            String key = key(String.join(" ", List.of(words).subList(0, cut)));
-            String unit =
-                    String.join(" ", List.of(words).subList(cut, words.length)).replace(" /", "/");
-            for (int rank = 0; rank < spellings.size(); rank++) {
-                if (spellings.get(rank).key().equals(key) && isUnitOf(column, unit)) {
-                    return Optional.of(new HeaderMatch(column, WITH_UNIT + rank, unit, ""));
-                }
+        for (int cut = words.size() - 1; cut > 0; cut--) {
+            String name = key(String.join(" ", words.subList(0, cut)));
+            String rest = String.join(" ", words.subList(cut, words.size())).replace(" /", "/");
+            cuts.add(new Cut(name, rest));
+        }
+        return cuts;
+    }
+
+    private static List<String> words(String text) {
+        List<String> words = new ArrayList<>();
+        StringBuilder word = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean space = Character.isWhitespace(c) || Character.isSpaceChar(c);
+            if ((space || c == '/') && word.length() > 0) {
+                words.add(word.toString());
+                word.setLength(0);
+            }
+            if (!space) {
+                word.append(c);
             }
         }
-        return Optional.empty();
-    }
-
-    private static boolean isUnitOf(Column column, String words) {
-        if (!column.unit().isEmpty()) {
-            return FixedUnit.factor(column.unit(), words).isPresent();
+        if (word.length() > 0) {
+            words.add(word.toString());
         }
-        return UnitText.parse(words)
-                .map(unit -> column.kind() == ValueKind.MONEY || unit.currency() == null)
-                .orElse(false);
+        return words;
     }
-
-    private static List<Spelling> spellings(Column column) {
-        List<Spelling> all = new ArrayList<>();
-        all.add(new Spelling(key(column.header()), ""));
-        if (!column.bareHeader().equals(column.header())) {
-            all.add(new Spelling(key(column.bareHeader()), ""));
-        }
-        for (Map.Entry<String, String> synonym : column.synonyms().entrySet()) {
-            all.add(new Spelling(key(synonym.getKey()), synonym.getValue()));
-            if (!column.unit().isEmpty() && !column.kind().isPercent()) {
-                all.add(new Spelling(key(synonym.getKey() + column.unit()), ""));
-            }
-        }
-        return all;
-    }
-
-    private record Spelling(String key, String unit) {}
 
     /**
-     * A column that a header names.
+     * One way to part a header.
      *
-     * @param column which one
-     * @param rank the lower, the closer to the header as templates spell it
-     * @param unit what the header says of the unit; empty for nothing
-     * @param notUnderstood a unit that is not one of this column; empty where there is none
+     * @param name the key of the first words
+     * @param rest the other words as typed
      */
-    record HeaderMatch(Column column, int rank, String unit, String notUnderstood) {}
+    record Cut(String name, String rest) {}
 }

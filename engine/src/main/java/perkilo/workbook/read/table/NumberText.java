@@ -64,12 +64,16 @@ public sealed interface NumberText {
             String before = shape.group(1).strip();
             String digits = shape.group(3).strip();
             String after = shape.group(4).strip();
-            boolean both = !before.isEmpty() && !after.isEmpty();
-            if (both || after.matches(".*\\d.*") || startsInsideWord(shape.group(3), shape.group(4))) {
+            if (after.matches(".*\\d.*") || startsInsideWord(shape.group(3), shape.group(4))) {
                 return new NotANumber();
             }
             boolean negative = shape.group(2).matches("[-−]");
-            return signed(number(digits, before + after), negative);
+            return signed(number(digits, joined(before, after)), negative);
+        }
+
+        private static String joined(String before, String after) {
+            boolean apart = !before.isEmpty() && !after.isEmpty() && !after.startsWith("/");
+            return apart ? before + " " + after : before + after;
         }
 
         /** Whether a letter O or l follows a digit at once, as in {@code 12,5O}. */

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Collectors;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
 import perkilo.workbook.schema.Column;
@@ -29,7 +29,7 @@ public final class TableFinder {
     private static final int FOR_THE_NAME = 3;
     private static final int FOR_A_FORMULA = 20;
 
-    private final List<SheetSchema> schemas;
+    private final Map<SheetSchema, HeaderIndex> indexes = new LinkedHashMap<>();
     private final Findings findings;
     private final Map<String, List<Candidate>> known = new HashMap<>();
 
@@ -40,29 +40,58 @@ public final class TableFinder {
      * @param findings where columns that are missing or stand twice are reported
      */
     public TableFinder(List<SheetSchema> schemas, Findings findings) {
-        this.schemas = schemas;
+        schemas.forEach(schema -> indexes.put(schema, new HeaderIndex(schema.columns())));
         this.findings = findings;
     }
 
     /** The tables of all sheets, in their order; the sheets that the tool wrote itself are left out. */
     public List<Table> find(List<Grid> grids) {
-        return grids.stream()
-                .filter(grid -> !isResult(grid))
-                .flatMap(grid -> find(grid).stream())
-                .toList();
+        List<Table> tables = new ArrayList<>();
+        for (Grid grid : grids) {
+            if (!isResult(grid)) {
+                List<Table> found = find(grid);
+                tables.addAll(found);
+                if (found.isEmpty() && !grid.cells().isEmpty()) {
+                    reportHeaderless(grid);
+                }
+            }
+        }
+        return tables;
     }
 
-    private static boolean isResult(Grid grid) {
-        return Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+    /** A sheet that is called like a table but holds none was meant to be one. */
+    private void reportHeaderless(Grid grid) {
+        indexes.keySet().stream()
+                .filter(schema -> HeaderText.key(schema.name()).equals(HeaderText.key(grid.title())))
+                .findFirst()
+                .ifPresent(schema -> findings.error(
+                        grid.origin(),
+                        "no row of headers is found here; expected columns such as %s"
+                                .formatted(schema.columns().stream()
+                                        .limit(FOR_THE_NAME)
+                                        .map(Column::header)
+                                        .collect(Collectors.joining(", ")))));
+    }
+
+    private boolean isResult(Grid grid) {
+        boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+        if (result && !quiet().find(grid).isEmpty()) {
+            findings.note(
+                    grid.origin(),
+                    "this sheet is called like one of results and is not read; rename it if it is yours");
+        }
+        return result;
+    }
+
+    /** The same finder, with nobody told. */
+    private TableFinder quiet() {
+        return new TableFinder(List.copyOf(indexes.keySet()), new Findings());
     }
 
     private List<Table> find(Grid grid) {
         List<Header> headers = new ArrayList<>();
         for (Map.Entry<Integer, NavigableMap<Integer, Cell>> row : grid.cells().entrySet()) {
-            if (row.getValue().values().stream()
-                            .filter(TableFinder::mayBeHeader)
-                            .count()
-                    >= 2) {
+            if (row.getValue().values().stream().filter(this::isKnown).count() >= 2) {
                 headers.addAll(headers(grid, row.getKey(), row.getValue()));
             }
         }
@@ -82,6 +111,10 @@ public final class TableFinder {
 
     private static boolean mayBeHeader(Cell cell) {
         return cell.kind() == Cell.Kind.TEXT && cell.text().length() <= LONGEST_HEADER;
+    }
+
+    private boolean isKnown(Cell cell) {
+        return mayBeHeader(cell) && !candidates(cell.text()).isEmpty();
     }
 
     private List<Header> headers(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
@@ -207,25 +240,11 @@ public final class TableFinder {
     }
 
     private List<Candidate> compare(String text) {
+        HeaderText header = HeaderText.of(text);
         List<Candidate> all = new ArrayList<>();
-        for (SheetSchema schema : schemas) {
-            HeaderText.HeaderMatch best = null;
-            for (Column column : schema.columns()) {
-                best = closer(best, HeaderText.match(column, text).orElse(null));
-            }
-            if (best != null) {
-                all.add(new Candidate(schema, best));
-            }
-        }
+        indexes.forEach(
+                (schema, index) -> index.match(header).ifPresent(match -> all.add(new Candidate(schema, match))));
         return all;
-    }
-
-    private static HeaderText.@Nullable HeaderMatch closer(
-            HeaderText.@Nullable HeaderMatch one, HeaderText.@Nullable HeaderMatch other) {
-        if (one == null || other == null) {
-            return one == null ? other : one;
-        }
-        return other.rank() < one.rank() ? other : one;
     }
 
     private void reportMissing(Table table) {
@@ -239,9 +258,9 @@ public final class TableFinder {
         }
     }
 
-    private record Candidate(SheetSchema schema, HeaderText.HeaderMatch match) {}
+    private record Candidate(SheetSchema schema, HeaderIndex.HeaderMatch match) {}
 
-    private record Found(int index, HeaderText.HeaderMatch match) {
+    private record Found(int index, HeaderIndex.HeaderMatch match) {
 
         Found better(Found other) {
             return other.match.rank() < match.rank() ? other : this;

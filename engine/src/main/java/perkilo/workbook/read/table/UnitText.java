@@ -45,6 +45,9 @@ public record UnitText(
             "bucket",
             "ibc");
 
+    /** What amounts may be per, where the column says so anyway. */
+    private static final Set<String> COUNTED_BY = Set.of("h", "hr", "hour", "month", "year", "order", "batch");
+
     /** What words say, if they are understood as a currency, a unit or both. */
     public static Optional<UnitText> parse(String words) {
         String text = words.strip().replaceFirst("^(?i)in\\s+", "").replaceFirst("^,\\s*", "");
@@ -82,6 +85,9 @@ public record UnitText(
         CurrencySign currency = CurrencySign.parse(before).orElse(null);
         if (currency == null && !before.isEmpty()) {
             return Optional.empty();
+        }
+        if (currency != null && COUNTED_BY.contains(after.toLowerCase(Locale.ROOT))) {
+            return Optional.of(new UnitText(words, currency, null, false));
         }
         if (isPack(after)) {
             return Optional.of(new UnitText(words, currency, null, true));

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
+import perkilo.units.Measure;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.Limits;
@@ -164,7 +165,7 @@ final class Values {
     }
 
     private static boolean isCount(UnitText beside) {
-        return beside.measure() == null || beside.measure() == perkilo.units.Measure.EACH;
+        return beside.measure() == null || beside.measure() == Measure.EACH;
     }
 
     private String expected() {

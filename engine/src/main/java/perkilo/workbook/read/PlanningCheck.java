@@ -10,12 +10,12 @@ import perkilo.units.Measure;
 import perkilo.workbook.read.table.Findings;
 
 /** Whether demand and stock can be planned with. */
-final class PlanCheck {
+final class PlanningCheck {
 
     private final Book book;
     private final Findings findings;
 
-    PlanCheck(Book book, Findings findings) {
+    PlanningCheck(Book book, Findings findings) {
         this.book = book;
         this.findings = findings;
     }

@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.supply;
+
+import org.jspecify.annotations.NullMarked;

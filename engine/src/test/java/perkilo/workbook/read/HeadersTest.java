@@ -1,0 +1,189 @@
+package perkilo.workbook.read;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static perkilo.workbook.read.TestBook.value;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.model.Book;
+import perkilo.model.Offer;
+import perkilo.origin.Figure;
+import perkilo.origin.Reading;
+import perkilo.units.Measure;
+
+/** Tables are found by their headers, wherever they stand and however they are spelt. */
+final class HeadersTest {
+
+    @Test
+    void the_words_of_the_trade_are_understood() {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Price list",
+                        List.of("Vendor", "Raw material", "PACK-SIZE", "UoM", "MOQ", "Unit price", "Per", "Curr."),
+                        List.of("Tarnholt Oleo", "Shea butter", 25, "kg", 50, 6.5, "kg", "EUR"),
+                        List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg", "", 3.2, "kg", "EUR"),
+                        List.of("Jarrowglass", "Jar", 100, "pcs", "", 0.62, "pc", "EUR"))
+                .drop("Offers"));
+
+        Offer offer = book.offersFor("Shea butter").get(0);
+        assertThat(value(offer.minimumOrder())).isEqualByComparingTo("50");
+        assertThat(offer.breaks().get(0).per()).isEqualTo(Measure.KG);
+        assertThat(book.offersFor("Jar").get(0).packUnit()).isEqualTo(Measure.EACH);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Price (USD/kg)", "Price USD/kg", "Unit price [USD per kg]", "PRICE in USD/kg", "Cost ($/kg)"})
+    void a_unit_in_the_header_counts(String price) {
+        Book book = sound(TestBook.sound()
+                .sheet("Settings", List.of("Setting", "Value"), List.of("Home currency", "USD"))
+                .sheet(
+                        "Offers",
+                        List.of("Supplier", "Item", "Pack size (kg)", price),
+                        List.of("Fen", "Shea butter", 25, 6.5),
+                        List.of("Fen", "Sunflower oil", 20, 3.2))
+                .drop("Suppliers")
+                .drop("Products")
+                .drop("Components")
+                .drop("Runs"));
+
+        Offer offer = book.offersFor("Shea butter").get(0);
+        assertThat(offer.currency().getCurrencyCode()).isEqualTo("USD");
+        assertThat(offer.packUnit()).isEqualTo(Measure.KG);
+        assertThat(offer.breaks().get(0).per()).isEqualTo(Measure.KG);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Fill (mL),ML", "Fill [g],G", "Fill in oz,OZ", "Net content mL,ML"})
+    void the_fill_may_have_its_unit_in_the_header(String fill, Measure unit) {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Products",
+                        List.of("Product", "Formula", fill, "Density (g/mL)"),
+                        List.of("Balm 30", "Balm", 30, 0.92)));
+
+        assertThat(book.product("Balm 30").orElseThrow().fillUnit()).isEqualTo(unit);
+    }
+
+    @Test
+    void another_unit_in_the_header_is_converted_and_a_formula_can_do_the_same() {
+        Book book = sound(TestBook.sound()
+                .sheet("Batches", List.of("Formula", "Vessel max (lb)"), List.of("Balm", 100))
+                .sheet(
+                        "Suppliers",
+                        List.of("Supplier", "Currency", "Lead time (weeks)"),
+                        List.of("Tarnholt Oleo", "EUR", 2),
+                        List.of("Jarrowglass", "EUR", "10 days")));
+
+        Figure vessel =
+                requireNonNull(book.formula("Balm").orElseThrow().batching().vesselMax());
+        assertThat(vessel.value()).isEqualByComparingTo("45.359237");
+        assertThat(vessel.perCell()).isEqualByComparingTo("0.45359237");
+        assertThat(book.supplier("Tarnholt Oleo").orElseThrow().leadTimeDays().value())
+                .isEqualByComparingTo("14");
+        assertThat(book.supplier("Jarrowglass").orElseThrow().leadTimeDays().value())
+                .isEqualByComparingTo("10");
+    }
+
+    @Test
+    void a_unit_that_is_not_understood_is_an_error() {
+        assertThat(TestBook.sound()
+                        .sheet("Batches", List.of("Formula", "Vessel max (barrels)"), List.of("Balm", 100))
+                        .findings())
+                .containsExactly(
+                        "error Batches!B1: the unit \"barrels\" of Vessel max is not understood; expected kg",
+                        "error Batches!B2: Vessel max kg is in \"barrels\", but kg is expected");
+    }
+
+    @Test
+    void a_table_may_start_anywhere_with_blank_rows_and_columns_nobody_knows() {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Balm",
+                        List.of("", "Our best balm"),
+                        List.of(),
+                        List.of("", "", "% w/w", "Supplier's remark", "Material"),
+                        List.of("", "", 40, "nice", "Shea butter"),
+                        List.of(),
+                        List.of(),
+                        List.of("", "", 60, "", "Sunflower oil")));
+
+        assertThat(book.formula("Balm").orElseThrow().lines()).hasSize(2);
+        assertThat(book.formula("Balm").orElseThrow().lines().get(1).origin().where())
+                .isEqualTo("Balm!C7");
+    }
+
+    @Test
+    void two_tables_may_stand_on_one_sheet() {
+        Book book = sound(TestBook.sound()
+                .drop("Runs")
+                .drop("Components")
+                .sheet(
+                        "Plan",
+                        List.of("Product", "Units", "", "Formula", "Batch kg"),
+                        List.of("Balm 30", 500, "", "Balm", 25),
+                        List.of("Balm 30", 1000, "", "", ""),
+                        List.of(),
+                        List.of("Product", "Component", "Qty"),
+                        List.of("Balm 30", "Jar", 1)));
+
+        assertThat(book.runs()).hasSize(3);
+        assertThat(book.product("Balm 30").orElseThrow().components()).hasSize(1);
+    }
+
+    @Test
+    void a_required_column_that_is_missing_is_named_at_the_header() {
+        assertThat(TestBook.sound()
+                        .sheet("Demand", List.of("Product", "Units"), List.of("Balm 30", 5))
+                        .findings())
+                .containsExactly(
+                        "error Demand!A1: the Demand table has no column \"Needed by\" (the run is made in this day's month)",
+                        "error Demand!A2: Needed by is missing; expected a date, such as 2027-01-29");
+    }
+
+    @Test
+    void the_same_header_twice_is_an_error() {
+        assertThat(TestBook.sound()
+                        .sheet("Runs", List.of("Product", "Units", "Units"), List.of("Balm 30", 500, 700))
+                        .findings())
+                .containsExactly("error Runs!C1: \"Units\" is a second column for Units; keep one");
+    }
+
+    @Test
+    void a_cell_merged_downwards_counts_for_every_row() {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Offers",
+                        List.of("Supplier", "Item", "Pack size", "Pack unit", "Price", "Price per", "Currency"),
+                        List.of("Tarnholt Oleo", "Shea butter", 25, "kg", 6.5, "kg", "EUR"),
+                        List.of("", "Sunflower oil", 20, "kg", 3.2, "kg", "EUR"),
+                        List.of("Jarrowglass", "Jar", 100, "each", 0.62, "each", "EUR"))
+                .with(book1 -> book1.getSheet("Offers")
+                        .addMergedRegion(org.apache.poi.ss.util.CellRangeAddress.valueOf("A2:A3"))));
+
+        assertThat(book.offersFor("Sunflower oil").get(0).supplier()).isEqualTo("Tarnholt Oleo");
+    }
+
+    @Test
+    void a_row_that_lost_its_key_is_left_out_with_a_warning() {
+        assertThat(TestBook.sound().set("Offers", "A2", "").findings())
+                .contains("warning Offers!A2: Supplier is blank, so this row is not read");
+    }
+
+    private static Book sound(TestBook book) {
+        Reading<Book> reading = book.read();
+        assertThat(reading.findings()).filteredOn(finding -> finding.isError()).isEmpty();
+        return reading.value();
+    }
+
+    @Test
+    void figures_are_the_decimals_that_were_typed() {
+        Book book = sound(TestBook.sound().set("Offers", "F2", 0.1));
+
+        assertThat(book.offersFor("Shea butter").get(0).breaks().get(0).price().value())
+                .isEqualTo(new BigDecimal("0.1"));
+    }
+}

@@ -1,0 +1,175 @@
+package perkilo.workbook.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import perkilo.model.Book;
+import perkilo.model.Offer;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
+
+/** Price lists beside the workbook: CSV, JSON and XLSX. */
+final class PriceFilesTest {
+
+    private static final String HEADERS = "Supplier,Item,Pack size,Pack unit,Price,Price per,Currency,Quoted on\n";
+
+    @TempDir
+    Path folder = Path.of("");
+
+    @Test
+    void offers_of_both_are_joined() throws IOException {
+        Path file = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,10,kg,7.125,kg,EUR,2026-11-01\n");
+        Book book = sound(TestBook.sound().readWith(file));
+
+        assertThat(book.offersFor("Shea butter")).hasSize(2);
+        Offer offer = book.offersFor("Shea butter").get(1);
+        assertThat(offer.origin().where()).isEqualTo("fen.csv line 2");
+        assertThat(offer.breaks().get(0).price().value()).isEqualByComparingTo("7.125");
+        assertThat(offer.breaks().get(0).price().perCell())
+                .as("no formula can refer to another file")
+                .isNull();
+    }
+
+    @Test
+    void the_newest_quote_holds_wherever_it_stands() throws IOException {
+        Path file = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,6.1,kg,EUR,2026-11-01\n");
+        Reading<Book> reading = TestBook.sound()
+                .set("Offers", "I1", "Quoted on")
+                .set("Offers", "I2", "2026-10-01")
+                .readWith(file);
+
+        assertThat(sound(reading).offersFor("Shea butter"))
+                .singleElement()
+                .satisfies(offer ->
+                        assertThat(offer.breaks().get(0).price().value()).isEqualByComparingTo("6.1"));
+        assertThat(reading.findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "note Offers!A2: the newer quote of 2026-11-01 in fen.csv line 2 holds; this one is history");
+    }
+
+    @Test
+    void the_workbook_wins_for_suppliers_and_materials() throws IOException {
+        Path suppliers =
+                write("s.csv", "Supplier,Currency,Terms,Lead time days\nTarnholt Oleo,GBP,EXW,99\nFen,EUR,EXW,7\n");
+        Path materials = write(
+                "m.csv", "Material,INCI name,Density g/mL\nShea butter,Wrong,9\nSunflower oil,Helianthus,1.053\n");
+        Book book = sound(TestBook.sound().readWith(suppliers, materials));
+
+        assertThat(book.supplier("Tarnholt Oleo").orElseThrow().currency().getCurrencyCode())
+                .isEqualTo("EUR");
+        assertThat(book.supplier("Fen").orElseThrow().leadTimeDays().value()).isEqualByComparingTo("7");
+        assertThat(book.material("Shea butter").orElseThrow().inci()).isEqualTo("Butyrospermum Parkii Butter");
+        assertThat(TestBook.value(book.material("Sunflower oil").orElseThrow().density()))
+                .isEqualByComparingTo("1.053");
+    }
+
+    @Test
+    void semicolons_tabs_quotes_and_byte_order_marks_are_understood() throws IOException {
+        String semicolons = "\uFEFFSupplier;Item;Pack size;Pack unit;Price;Price per;Currency\r\n"
+                + "\"Fen; Marsh & \"\"Co\"\"\";Shea butter;10;kg;\"1.207,50\";kg;EUR\r\n";
+        Book one = sound(TestBook.sound().drop("Suppliers").readWith(write("a.csv", semicolons)));
+        assertThat(one.offers().get(3).supplier()).isEqualTo("Fen; Marsh & \"Co\"");
+        assertThat(one.offers().get(3).breaks().get(0).price().value()).isEqualByComparingTo("1207.5");
+
+        Book two = sound(TestBook.sound()
+                .readWith(write(
+                        "b.tsv",
+                        HEADERS.replace(',', '\t')
+                                + "Tarnholt Oleo\tShea butter\t10\tkg\t7,25\tkg\tEUR\t2026-11-01\n")));
+        assertThat(two.offers()).hasSize(4);
+
+        Path wide = folder.resolve("c.csv");
+        Files.write(
+                wide,
+                ("\uFEFF" + HEADERS + "Tarnholt Oleo,Shea butter,10,kg,7.2,kg,EUR,\n")
+                        .getBytes(StandardCharsets.UTF_16LE));
+        assertThat(sound(TestBook.sound().readWith(wide)).offers()).hasSize(4);
+    }
+
+    @Test
+    void a_line_is_counted_as_an_editor_counts_it() throws IOException {
+        Path file = write(
+                "fen.csv",
+                HEADERS + "\n\"Tarnholt\nOleo\",Shea butter,10,kg,7.2,kg,EUR,\nTarnholt Oleo,Jar,1,each,x,each,EUR,\n");
+
+        assertThat(TestBook.sound().readWith(file).findings())
+                .extracting(Finding::toString)
+                .contains(
+                        "error fen.csv line 5: Price is \"x\", which is not a number; type the figure alone, such as 1.74");
+    }
+
+    @Test
+    void in_a_file_with_semicolons_a_single_mark_can_mean_two_numbers() throws IOException {
+        Path file = write("fen.csv", HEADERS.replace(',', ';') + "Tarnholt Oleo;Shea butter;10;kg;1.250;kg;EUR;\n");
+
+        assertThat(TestBook.sound().readWith(file).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "error fen.csv line 2: Price is \"1.250\", which can mean 1250 or 1.25; type it as a number");
+    }
+
+    @Test
+    void json_is_an_array_of_objects_or_named_arrays() throws IOException {
+        Path array = write("a.json", """
+                [{"Supplier": "Tarnholt Oleo", "Item": "Shea butter", "Pack size": 10, "Pack unit": "kg",
+                  "Price": 7.25, "Price per": "kg", "Currency": "EUR"}]
+                """);
+        assertThat(sound(TestBook.sound().readWith(array)).offersFor("Shea butter"))
+                .hasSize(2);
+
+        Path named = write("b.json", """
+                {"offers": [
+                   {"Supplier": "Fen", "Item": "Shea butter", "Pack size": 10, "Pack unit": "kg",
+                    "Price": "7,25 €", "Price per": "kg"}],
+                 "suppliers": [{"Supplier": "Fen", "Currency": "EUR", "Lead time days": 9}],
+                 "materials": [{"Material": "Sunflower oil", "Functions": ["emollient", "solvent"], "Density g/mL": 0.92}]}
+                """);
+        Book book = sound(TestBook.sound().readWith(named));
+        assertThat(book.offersFor("Shea butter").get(1).origin().where()).isEqualTo("b.json line 2");
+        assertThat(book.material("Sunflower oil").orElseThrow().functions()).containsExactly("emollient", "solvent");
+        assertThat(book.supplier("Fen").orElseThrow().leadTimeDays().value()).isEqualByComparingTo("9");
+    }
+
+    @Test
+    void a_workbook_may_be_a_price_list() {
+        Path file = TestBook.empty()
+                .sheet(
+                        "Fen",
+                        List.of("Supplier", "Item", "Pack size", "Pack unit", "Price", "Price per", "Currency"),
+                        List.of("Tarnholt Oleo", "Shea butter", 10, "kg", 7.2, "kg", "EUR"))
+                .save();
+        Book book = sound(TestBook.sound().readWith(file));
+
+        assertThat(book.offersFor("Shea butter").get(1).breaks().get(0).price().perCell())
+                .isNull();
+    }
+
+    @Test
+    void a_file_without_a_price_list_is_an_error_if_it_was_named_and_a_note_in_a_folder() throws IOException {
+        Path file = write("words.csv", "Some,words\nand,more\n");
+
+        assertThat(TestBook.sound().readWith(file).findings())
+                .extracting(Finding::toString)
+                .containsExactly("error words.csv: holds no price list; "
+                        + "expected a table with columns such as Supplier, Item, Pack size and Price");
+        assertThat(TestBook.sound().readWith(folder).findings())
+                .extracting(Finding::toString)
+                .containsExactly("note words.csv: holds no price list and is left alone");
+    }
+
+    private Path write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static Book sound(Reading<Book> reading) {
+        assertThat(reading.findings()).filteredOn(Finding::isError).isEmpty();
+        return reading.value();
+    }
+}

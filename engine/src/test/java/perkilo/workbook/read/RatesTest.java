@@ -1,0 +1,168 @@
+package perkilo.workbook.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
+import perkilo.units.DatedRate;
+
+/** Exchange rates: on a sheet, in a table of one's own, and as the European Central Bank publishes them. */
+final class RatesTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 19);
+
+    @TempDir
+    Path folder = Path.of("");
+
+    @Test
+    void a_currency_that_cannot_be_converted_is_an_error_that_names_the_pair() {
+        assertThat(TestBook.sound().set("Offers", "H2", "GBP").findings())
+                .containsExactly("error Offers!F2: no rate leads from GBP to EUR on or before 2026-11-20; "
+                        + "add one to a Rates sheet, or name a file of rates");
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Report currencies")
+                        .set("Settings", "B4", "EUR, JPY")
+                        .findings())
+                .containsExactly("error Settings!B4: no rate leads from EUR to JPY on or before 2026-11-20; "
+                        + "add one to a Rates sheet, or name a file of rates");
+    }
+
+    @Test
+    void what_nothing_uses_is_left_out_where_it_cannot_be_converted() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "A5", "Tarnholt Oleo")
+                .set("Offers", "B5", "Argan oil")
+                .set("Offers", "C5", 5)
+                .set("Offers", "D5", "kg")
+                .set("Offers", "F5", 30)
+                .set("Offers", "G5", "kg")
+                .set("Offers", "H5", "GBP");
+
+        assertThat(book.findings())
+                .containsExactly(
+                        "warning Offers!F5: no rate leads from GBP to EUR on or before 2026-11-20; "
+                                + "add one to a Rates sheet, or name a file of rates. The offer is left out, as nothing uses its item");
+        assertThat(book.read().value().offersFor("Argan oil")).isEmpty();
+    }
+
+    @Test
+    void an_old_rate_is_a_warning() {
+        assertThat(withRate(0.86, LocalDate.of(2026, 11, 1)).findings())
+                .containsExactly(
+                        "warning Rates!C2: the rate from GBP to EUR is 19 days older than the costing date 2026-11-20");
+        assertThat(withRate(0.86, DAY).findings()).isEmpty();
+    }
+
+    @Test
+    void a_rate_must_be_above_zero_dated_and_single() {
+        assertThat(withRate(0, DAY).findings()).contains("error Rates!C2: Rate is 0; expected above zero");
+        assertThat(withRate(0.86, DAY)
+                        .set("Rates", "A3", "EUR")
+                        .set("Rates", "B3", "GBP")
+                        .set("Rates", "C3", 0.87)
+                        .set("Rates", "D3", DAY)
+                        .findings())
+                .containsExactly(
+                        "error Rates!C3: a second rate from EUR to GBP on 2026-11-19, the first is in Rates!C2; keep one");
+        assertThat(withRate(0.86, DAY).set("Rates", "B2", "EUR").findings())
+                .contains("error Rates!B2: From and To are both EUR; expected two currencies");
+        assertThat(withRate(0.86, DAY).set("Rates", "D2", "").findings())
+                .contains("error Rates!D2: Date is missing; expected a date, such as 2026-11-19");
+    }
+
+    @Test
+    void the_banks_own_xml() throws IOException {
+        Path file = write("eurofxref-daily.xml", """
+                <?xml version="1.0" encoding="UTF-8"?>
+                <gesmes:Envelope xmlns:gesmes="http://www.gesmes.org/xml/2002-08-01" xmlns="http://www.ecb.int/vocabulary/2002-08-01/eurofxref">
+                <gesmes:subject>Reference rates</gesmes:subject>
+                <gesmes:Sender><gesmes:name>European Central Bank</gesmes:name></gesmes:Sender>
+                <Cube>
+                <Cube time='2026-11-19'>
+                <Cube currency='USD' rate='1.1384'/>
+                <Cube currency='CZK' rate='25.275'/>
+                </Cube></Cube></gesmes:Envelope>
+                """);
+
+        List<DatedRate> rates = read(file).value();
+
+        assertThat(rates).extracting(DatedRate::toString).hasSize(2);
+        assertThat(rates.get(1).to().getCurrencyCode()).isEqualTo("CZK");
+        assertThat(rates.get(1).rate().value()).isEqualByComparingTo("25.275");
+        assertThat(rates.get(1).rate().origin().where()).isEqualTo("eurofxref-daily.xml line 8");
+        assertThat(rates.get(1).date()).isEqualTo(DAY);
+        assertThat(rates.get(1).source()).isEqualTo("European Central Bank");
+    }
+
+    @Test
+    void the_banks_own_csv_of_a_day_and_of_all_days() throws IOException {
+        Path day = write("eurofxref.csv", "Date, USD, JPY, CZK, \n19 November 2026, 1.1384, 161.94, 25.275, \n");
+        assertThat(read(day).value()).hasSize(3);
+
+        Path all = write("hist.csv", "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
+        List<DatedRate> rates = read(all).value();
+        assertThat(rates).hasSize(4);
+        assertThat(rates.get(3).rate().origin().where()).isEqualTo("hist.csv line 3");
+    }
+
+    @Test
+    void a_table_of_ones_own() throws IOException {
+        Path file = write("rates.csv", "From;To;Rate;Date;Source\nEUR;GBP;0,8642;2026-11-19;me\n");
+
+        assertThat(read(file).value())
+                .singleElement()
+                .satisfies(rate -> assertThat(rate.rate().value()).isEqualByComparingTo("0.8642"));
+    }
+
+    @Test
+    void a_file_of_rates_adds_to_the_workbooks_own() throws IOException {
+        Path file = write("rates.csv", "From,To,Rate,Date\nEUR,GBP,0.8642,2026-11-19\nEUR,GBP,0.9,2026-12-19\n");
+        Sources sources =
+                new Sources(TestBook.sound().set("Offers", "H2", "GBP").save(), List.of(), file, null);
+
+        assertThat(TestBook.read(sources).findings()).isEmpty();
+    }
+
+    @Test
+    void a_document_type_is_refused() throws IOException {
+        Path file =
+                write("evil.xml", "<?xml version='1.0'?><!DOCTYPE Cube [<!ENTITY a 'b'>]><Cube time='2026-11-19'/>");
+
+        assertThatThrownBy(() -> read(file))
+                .hasMessageEndingWith("evil.xml is damaged XML; take a fresh copy from where it was published");
+    }
+
+    @Test
+    void a_file_without_rates_is_refused() throws IOException {
+        Path file = write("words.csv", "Some,words\nand,more\n");
+
+        assertThatThrownBy(() -> read(file))
+                .hasMessageEndingWith(
+                        "words.csv holds no exchange rates; expected the columns From, To, Rate and Date, "
+                                + "or a file of the European Central Bank");
+    }
+
+    private Path write(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static Reading<List<DatedRate>> read(Path file) throws IOException {
+        Reading<List<DatedRate>> reading = new RatesReader().read(file);
+        assertThat(reading.findings()).filteredOn(Finding::isError).isEmpty();
+        return reading;
+    }
+
+    private static TestBook withRate(double rate, LocalDate date) {
+        return TestBook.sound()
+                .set("Offers", "H2", "GBP")
+                .sheet("Rates", List.of("From", "To", "Rate", "Date"), List.of("EUR", "GBP", rate, date));
+    }
+}

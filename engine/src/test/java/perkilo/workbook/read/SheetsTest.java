@@ -1,0 +1,454 @@
+package perkilo.workbook.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static perkilo.workbook.read.TestBook.value;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.model.Batching;
+import perkilo.model.Book;
+import perkilo.model.Material;
+import perkilo.model.Product;
+import perkilo.model.Run;
+import perkilo.model.Settings;
+import perkilo.model.Supplier;
+import perkilo.purchasing.DutyBasis;
+
+/** Settings, suppliers, materials, batches, products, components, runs, demand and stock. */
+final class SheetsTest {
+
+    @Test
+    void settings_are_read_by_name_in_any_order() {
+        Settings settings = TestBook.sound()
+                .sheet(
+                        "Settings",
+                        List.of("Setting", "Value"),
+                        List.of("Duty basis", "fob"),
+                        List.of("labor rate (EUR/h)", 24),
+                        List.of("Overhead", 15),
+                        List.of("Home currency", "€"),
+                        List.of("Report currencies", "EUR"),
+                        List.of("FX margin %", "1,5 %"),
+                        List.of("Cash limit", "30.000,00 €"),
+                        List.of("Cash limit per month", 8000),
+                        List.of("Price age limit (days)", 90))
+                .read()
+                .value()
+                .settings();
+
+        assertThat(settings.dutyBasis()).isEqualTo(DutyBasis.FOB);
+        assertThat(settings.overhead().value()).isEqualByComparingTo("0.15");
+        assertThat(settings.conversionMargin().value()).isEqualByComparingTo("0.015");
+        assertThat(value(settings.cashTotal())).isEqualByComparingTo("30000");
+        assertThat(value(settings.cashPerMonth())).isEqualByComparingTo("8000");
+        assertThat(settings.priceAgeLimitDays().value()).isEqualByComparingTo("90");
+        assertThat(settings.costingDate()).isEqualTo(TestBook.TODAY);
+    }
+
+    @Test
+    void without_a_date_today_holds_and_is_named() {
+        assertThat(TestBook.sound().set("Settings", "B3", "").findings())
+                .containsExactly("note book.xlsx: no costing date is set, so today holds: 2026-11-20");
+    }
+
+    @Test
+    void a_given_date_goes_before_the_one_that_is_set() {
+        LocalDate given = LocalDate.of(2026, 11, 1);
+        Sources sources = new Sources(TestBook.sound().save(), List.of(), null, given);
+
+        assertThat(TestBook.read(sources).value().settings().costingDate()).isEqualTo(given);
+    }
+
+    @Test
+    void without_a_home_currency_that_of_the_offers_holds_if_there_is_but_one() {
+        TestBook one = TestBook.sound().set("Settings", "B2", "");
+        assertThat(one.findings()).isEmpty();
+        assertThat(one.read().value().settings().home().getCurrencyCode()).isEqualTo("EUR");
+
+        assertThat(one.set("Offers", "H2", "GBP").findings())
+                .contains("error book.xlsx: no home currency is set, and the offers are in EUR, GBP; "
+                        + "set \"Home currency\" on a Settings sheet");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Labor rates|24|warning Settings!A4: \"Labor rates\" is not a setting and is left alone; did you mean \"Labour rate\"?",
+                "Weather|nice|warning Settings!A4: \"Weather\" is not a setting and is left alone",
+                "Duty basis|DDP|error Settings!B4: Duty basis is \"DDP\"; expected CIF or FOB",
+                "Home currency|EUR|error Settings!A4: the setting \"Home currency\" stands here a second time, the first is in Settings!B2; keep one",
+                "Leftover credit %|150|error Settings!B4: Leftover credit % is \"150\"; expected from 0 to 100",
+                "Report currencies|EUR, XYZ|error Settings!B4: Report currencies name \"XYZ\", which is not a known currency; expected codes such as EUR, GBP",
+                "Labour rate|24 USD|error Settings!B4: Labour rate is in USD, but EUR is expected here"
+            })
+    void a_setting_that_is_wrong(String name, String text, String expected) {
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", name)
+                        .set("Settings", "B4", text)
+                        .findings())
+                .containsExactly(expected);
+    }
+
+    @Test
+    void suppliers_have_charges_and_terms() {
+        Supplier supplier = TestBook.sound()
+                .sheet(
+                        "Suppliers",
+                        List.of(
+                                "Vendor",
+                                "Currency",
+                                "Incoterms",
+                                "MOV",
+                                "Small order fee",
+                                "Freight",
+                                "Freight per kg",
+                                "Insurance",
+                                "Duty %",
+                                "Lead time"),
+                        List.of("Tarnholt Oleo", "€", "FCA Hamburg", 600, 30, 85, 0.28, 0.2, 6.5, "2 weeks"))
+                .read()
+                .value()
+                .supplier("Tarnholt Oleo")
+                .orElseThrow();
+
+        assertThat(supplier.terms()).hasToString("FCA");
+        assertThat(value(supplier.minimumOrderValue())).isEqualByComparingTo("600");
+        assertThat(value(supplier.smallOrderCharge())).isEqualByComparingTo("30");
+        assertThat(supplier.freightPerOrder().value()).isEqualByComparingTo("85");
+        assertThat(supplier.insurance().value()).isEqualByComparingTo("0.002");
+        assertThat(supplier.duty().value()).isEqualByComparingTo("0.065");
+        assertThat(supplier.leadTimeDays().value()).isEqualByComparingTo("14");
+    }
+
+    @Test
+    void charges_that_the_seller_bears_are_left_out_with_a_warning() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Suppliers",
+                                List.of(
+                                        "Supplier",
+                                        "Currency",
+                                        "Terms",
+                                        "Freight per order",
+                                        "Freight per kg",
+                                        "Insurance %",
+                                        "Duty %",
+                                        "Small-order charge"),
+                                List.of("Tarnholt Oleo", "EUR", "DDP", 85, 0.2, 0.1, 5, ""),
+                                List.of("Jarrowglass", "EUR", "FCA", 85, 0.2, 0.1, 5, 30))
+                        .findings())
+                .containsExactly(
+                        "warning Suppliers!D2: Freight per order is given, but under DDP the seller bears the freight; it is left out",
+                        "warning Suppliers!E2: Freight per kg is given, but under DDP the seller bears the freight; it is left out",
+                        "warning Suppliers!F2: Insurance % is given, but under DDP the seller bears the insurance; it is left out",
+                        "warning Suppliers!G2: Duty % is given, but under DDP the seller bears the duty; it is left out",
+                        "warning Suppliers!H3: Small-order charge is given, but Minimum order value is not, so it is never charged");
+        assertThat(TestBook.sound().set("Suppliers", "C2", "ASAP").findings())
+                .containsExactly("error Suppliers!C2: Terms is \"ASAP\", which is not a delivery term; "
+                        + "expected one of EXW, FCA, FAS, FOB, CFR, CIF, CPT, CIP, DAP, DPU, DDP");
+    }
+
+    @Test
+    void a_name_twice_is_an_error() {
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "A3", "tarnholt  OLEO")
+                        .set("Offers", "A4", "Tarnholt Oleo")
+                        .findings())
+                .containsExactly("error Suppliers!A3: the supplier \"tarnholt OLEO\" stands here a second time, "
+                        + "the first is in Suppliers!A2; keep one");
+        assertThat(TestBook.sound().set("Materials", "A3", "Shea butter").findings())
+                .containsExactly("error Materials!A3: the material \"Shea butter\" stands here a second time, "
+                        + "the first is in Materials!A2; keep one");
+    }
+
+    @Test
+    void materials_have_traits() {
+        Material material = TestBook.sound()
+                .sheet(
+                        "Materials",
+                        List.of(
+                                "Ingredient",
+                                "INCI",
+                                "Function",
+                                "Density",
+                                "Handling loss %",
+                                "Shelf life (years)",
+                                "pH min",
+                                "pH max",
+                                "Tags",
+                                "Allergens",
+                                "Melting point (°C)"),
+                        List.of(
+                                "Shea butter",
+                                "Butyrospermum Parkii Butter",
+                                "emollient; skin conditioning",
+                                0.91,
+                                1.5,
+                                2,
+                                3,
+                                8,
+                                "vegan, palm-free",
+                                "Linalool 35; Limonene 0,5 %; Citral",
+                                -5))
+                .read()
+                .value()
+                .material("Shea butter")
+                .orElseThrow();
+
+        assertThat(material.functions()).containsExactly("emollient", "skin conditioning");
+        assertThat(material.handlingLoss().value()).isEqualByComparingTo("0.015");
+        assertThat(value(material.shelfLifeMonths())).isEqualByComparingTo("24");
+        assertThat(material.traits().tags()).containsExactly("vegan", "palm-free");
+        assertThat(material.traits().allergens())
+                .extracting(each -> each.name())
+                .containsExactly("Linalool", "Limonene", "Citral");
+        assertThat(value(material.traits().allergens().get(1).share())).isEqualByComparingTo("0.005");
+        assertThat(value(material.traits().meltsAtC())).isEqualByComparingTo("-5");
+    }
+
+    @Test
+    void losses_and_margins_stay_below_100() {
+        assertThat(TestBook.sound()
+                        .set("Products", "E1", "Fill loss %")
+                        .set("Products", "E2", 100)
+                        .set("Products", "F1", "Retailer margin %")
+                        .set("Products", "F2", 120)
+                        .findings())
+                .containsExactly(
+                        "error Products!E2: Fill loss % is 100 %; expected from 0 to below 100",
+                        "error Products!F2: Retailer margin % is 120 %; expected from 0 to below 100");
+    }
+
+    @Test
+    void batches_belong_to_their_formula() {
+        Batching batching = TestBook.sound()
+                .sheet(
+                        "Batches",
+                        List.of(
+                                "Formula",
+                                "Vessel max kg",
+                                "Vessel min kg",
+                                "Hold-up kg",
+                                "Hours per batch",
+                                "Final pH",
+                                "Kind"),
+                        List.of("Balm", "60 kg", 12, 0.8, 3.5, 5.5, "Rinse off"))
+                .read()
+                .value()
+                .formula("Balm")
+                .orElseThrow()
+                .batching();
+
+        assertThat(value(batching.vesselMax())).isEqualByComparingTo("60");
+        assertThat(batching.rinseOff()).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Balm|10|2|10|leave-on|error Batches!B2: Vessel max of 10 kg is not above the hold-up of 10 kg, so nothing would come out",
+                "Balm|10|12|1|leave-on|error Batches!C2: Vessel min of 12 kg is above Vessel max of 10 kg",
+                "Balm|10|2|1|spray|error Batches!E2: Kind is \"spray\"; expected leave-on or rinse-off",
+                "Blam|10|2|1|leave-on|error Batches!A2: the formula \"Blam\" is on no sheet",
+                "Balms|10|2|1|leave-on|error Batches!A2: the formula \"Balms\" is on no sheet; did you mean \"Balm\"?"
+            })
+    void a_batch_that_cannot_be(String formula, int max, int min, int holdUp, String kind, String expected) {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Batches",
+                                List.of("Formula", "Vessel max kg", "Vessel min kg", "Hold-up kg", "Kind"),
+                                List.of(formula, max, min, holdUp, kind))
+                        .findings())
+                .containsExactly(expected);
+    }
+
+    @Test
+    void a_fill_by_volume_needs_a_density() {
+        assertThat(TestBook.sound().set("Products", "D2", "mL").findings())
+                .containsExactly("error Products!A2: the fill of \"Balm 30\" is a volume, but Density g/mL is missing; "
+                        + "type the density of the bulk");
+        assertThat(TestBook.sound().set("Products", "D2", "each").findings())
+                .containsExactly(
+                        "error Products!D2: Fill unit is each; expected a unit of mass or volume, such as g or mL");
+    }
+
+    @Test
+    void products_are_read_in_full() {
+        Product product = TestBook.sound()
+                .sheet(
+                        "Products",
+                        List.of(
+                                "Product",
+                                "Formula",
+                                "Fill",
+                                "Fill unit",
+                                "Overfill %",
+                                "Filler SD",
+                                "Filling people",
+                                "Target margin",
+                                "VAT",
+                                "One-off costs (EUR)",
+                                "Spread over units",
+                                "Required tags"),
+                        List.of("Balm 30", "Balm", "30 g", "", 1.5, 0.4, 2, 55, 19, 1450, 5000, "vegan"))
+                .read()
+                .value()
+                .product("Balm 30")
+                .orElseThrow();
+
+        assertThat(product.fill().value()).isEqualByComparingTo("30");
+        assertThat(value(product.overfill())).isEqualByComparingTo("0.015");
+        assertThat(value(product.fillerSd())).isEqualByComparingTo("0.4");
+        assertThat(value(product.targetMargin())).isEqualByComparingTo("0.55");
+        assertThat(product.oneOffCosts().value()).isEqualByComparingTo("1450");
+        assertThat(product.requiredTags()).containsExactly("vegan");
+    }
+
+    @Test
+    void names_that_nobody_knows_are_errors() {
+        assertThat(TestBook.sound().set("Products", "B2", "Blm").findings())
+                .containsExactly("error Products!A2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
+        assertThat(TestBook.sound().set("Runs", "A2", "Balm 3O").findings())
+                .containsExactly(
+                        "error Runs!A2: the product \"Balm 3O\" has no row in Products; did you mean \"Balm 30\"?");
+        assertThat(TestBook.sound().set("Components", "B2", "Jars").findings())
+                .containsExactly("error Components!B2: the component \"Jars\" has no offer; did you mean \"Jar\"?");
+        assertThat(TestBook.sound().set("Components", "A2", "Cream").findings())
+                .containsExactly("error Components!A2: the product \"Cream\" has no row in Products");
+        assertThat(TestBook.sound()
+                        .sheet("Stock", List.of("Item", "Quantity", "Unit"), List.of("Sheabutter", 5, "kg"))
+                        .findings())
+                .containsExactly("error Stock!A2: the item \"Sheabutter\" is neither offered nor used anywhere; "
+                        + "did you mean \"Shea butter\"?");
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Demand",
+                                List.of("Product", "Units", "Needed by"),
+                                List.of("Cream", 5, LocalDate.of(2027, 1, 1)))
+                        .findings())
+                .containsExactly("error Demand!A2: the product \"Cream\" has no row in Products");
+    }
+
+    @Test
+    void runs_are_of_products_or_of_bulk() {
+        Book book = TestBook.sound()
+                .sheet(
+                        "Runs",
+                        List.of("Product", "Units", "Formula", "Batch kg"),
+                        List.of("Balm 30", "1 000", "", ""),
+                        List.of("", "", "Balm", 25))
+                .read()
+                .value();
+
+        assertThat(book.runs()).hasSize(2);
+        assertThat(book.runs().get(0))
+                .isInstanceOfSatisfying(
+                        Run.OfProduct.class,
+                        run -> assertThat(run.units().value()).isEqualByComparingTo("1000"));
+        assertThat(book.runs().get(1))
+                .isInstanceOfSatisfying(
+                        Run.OfBulk.class,
+                        run -> assertThat(run.batchKg().value()).isEqualByComparingTo("25"));
+    }
+
+    @Test
+    void units_are_whole_and_above_zero() {
+        assertThat(TestBook.sound().set("Runs", "B2", 0).findings())
+                .containsExactly("error Runs!B2: Units is 0; expected a whole number of 1 or more");
+        assertThat(TestBook.sound().set("Runs", "B2", 10.5).findings())
+                .containsExactly("error Runs!B2: Units is 10.5; expected a whole number");
+        assertThat(TestBook.sound().set("Runs", "B2", "").findings())
+                .containsExactly("error Runs!B2: Units is missing; expected a whole number, such as 1000");
+    }
+
+    @Test
+    void stock_is_in_the_unit_of_the_item() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit", "Expires"),
+                                List.of("Shea butter", 5, "each", ""),
+                                List.of("Sunflower oil", 5, "L", ""),
+                                List.of("Shea butter", 5, "kg", LocalDate.of(2026, 1, 1)))
+                        .findings())
+                .containsExactly(
+                        "error Stock!B2: the stock of \"Shea butter\" is in pieces, but it is a raw material; "
+                                + "expected a unit such as kg",
+                        "error Stock!B3: the stock of \"Sunflower oil\" is in L, but its density is not known; "
+                                + "fill Density g/mL in Materials",
+                        "warning Stock!A4: \"Shea butter\" expired on 2026-01-01, before the costing date 2026-11-20, "
+                                + "and is not used");
+    }
+
+    @Test
+    void demand_in_the_past_is_a_warning() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Demand",
+                                List.of("Product", "Units", "Needed by"),
+                                List.of("Balm 30", 5, LocalDate.of(2026, 1, 1)))
+                        .findings())
+                .containsExactly("warning Demand!A2: needed by 2026-01-01, before the costing date 2026-11-20");
+    }
+
+    @Test
+    void a_workbook_with_the_least_that_works_has_its_defaults() {
+        Book book = TestBook.sound()
+                .drop("Settings")
+                .drop("Suppliers")
+                .drop("Materials")
+                .drop("Products")
+                .drop("Components")
+                .drop("Runs")
+                .read()
+                .value();
+
+        assertThat(book.settings().home().getCurrencyCode()).isEqualTo("EUR");
+        assertThat(book.suppliers()).hasSize(2);
+        assertThat(book.material("Shea butter")).isPresent();
+        assertThat(book.runs()).isEmpty();
+    }
+
+    @Test
+    void a_margin_below_one_per_cent_is_suspected_to_be_a_fraction() {
+        assertThat(TestBook.sound()
+                        .set("Products", "E1", "Target margin %")
+                        .set("Products", "E2", 0.55)
+                        .findings())
+                .containsExactly("warning Products!E2: Target margin % is 0.55, which means 0.55 %; "
+                        + "type 55 for 55 %, or format the cell as a percentage");
+        assertThat(TestBook.sound()
+                        .set("Products", "E1", "VAT %")
+                        .set("Products", "E2", 0.19, "0%")
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
+    void a_sheet_called_like_a_table_without_headers_is_an_error() {
+        assertThat(TestBook.sound()
+                        .sheet("Stock", List.of("Shea butter", 5, "kg"))
+                        .findings())
+                .containsExactly(
+                        "error Stock: no row of headers is found here; expected columns such as Item, Quantity, Unit");
+    }
+
+    @Test
+    void the_unit_in_the_name_of_a_setting_counts() {
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Labour rate (USD/h)")
+                        .set("Settings", "B4", 24)
+                        .findings())
+                .containsExactly("error Settings!B4: Labour rate is in USD, but EUR is expected here");
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Labour rate (per shift)")
+                        .set("Settings", "B4", 24)
+                        .findings())
+                .containsExactly("error Settings!A4: the unit \"per shift\" of Labour rate is not understood");
+    }
+}
