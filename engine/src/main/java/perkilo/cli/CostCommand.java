@@ -25,7 +25,6 @@ import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Costs every run of every product. */
@@ -74,9 +73,7 @@ final class CostCommand implements Callable<Integer> {
 
     private void checkUsage() {
         output.checkUsage(spec);
-        if (!runs.complaint().isEmpty()) {
-            throw new ParameterException(spec.commandLine(), runs.complaint());
-        }
+        runs.checkUsage(spec);
     }
 
     private int answer(Console console, CostOutcome.Costed costed, List<Finding> findings) throws IOException {

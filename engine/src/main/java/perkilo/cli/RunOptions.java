@@ -7,7 +7,9 @@ import perkilo.model.Book;
 import perkilo.model.Run;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** Run sizes that are given on the command line, in place of the Runs sheet. */
 final class RunOptions {
@@ -26,19 +28,26 @@ final class RunOptions {
             description = "Cost every formula's bulk at these batch sizes, in place of the Runs sheet.")
     private List<BigDecimal> batchKg = List.of();
 
-    /** What is wrong with the sizes; empty if nothing is. */
-    String complaint() {
+    /**
+     * Looks for sizes that nobody can make.
+     *
+     * @throws ParameterException if there are any
+     */
+    void checkUsage(CommandSpec spec) {
         for (BigDecimal one : units) {
             if (one.signum() <= 0 || one.stripTrailingZeros().scale() > 0) {
-                return "--units takes whole numbers above zero, but was given " + one.toPlainString();
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--units takes whole numbers above zero, but was given " + one.toPlainString());
             }
         }
         for (BigDecimal one : batchKg) {
             if (one.signum() <= 0) {
-                return "--batch-kg takes weights above zero, but was given " + one.toPlainString();
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "--batch-kg takes weights above zero, but was given " + one.toPlainString());
             }
         }
-        return "";
     }
 
     /** The book with the runs of the command line, if there are any. */

@@ -158,7 +158,8 @@ final class LineCosts {
             return quote.goods(steps * quote.multiple()).doubleValue();
         }
         long exact = price * steps;
-        return (rounds ? (double) ((exact + roundTo / 2) / roundTo) : (double) exact) / perMinorUnit;
+        long invoiced = rounds ? (exact + roundTo / 2) / roundTo : exact;
+        return invoiced / perMinorUnit;
     }
 
     private int tierFor(long steps) {
