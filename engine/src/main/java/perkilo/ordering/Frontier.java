@@ -7,6 +7,9 @@ import java.util.List;
 /** Keeps of many positions those to which no position further on, or as far, is as cheap. */
 final class Frontier {
 
+    /** More positions than this are too many to go through. */
+    private static final int MOST = 50_000;
+
     private Frontier() {}
 
     private static Comparator<Label> furthestFirst(SupplyGrid grid) {
@@ -24,6 +27,21 @@ final class Frontier {
                 least = label.cost();
                 kept.add(label);
             }
+        }
+        return kept;
+    }
+
+    /** Whether positions have to be left out. */
+    static boolean isTooLong(List<Label> labels) {
+        return labels.size() > MOST;
+    }
+
+    /** Leaves out positions evenly, so that the rest is few enough. */
+    static List<Label> thinned(List<Label> labels) {
+        List<Label> kept = new ArrayList<>();
+        int every = labels.size() / MOST + 1;
+        for (int l = 0; l < labels.size(); l += every) {
+            kept.add(labels.get(l));
         }
         return kept;
     }

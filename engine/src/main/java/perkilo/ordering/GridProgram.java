@@ -14,7 +14,7 @@ final class GridProgram implements ItemProgram {
     private static final double NEVER = Double.POSITIVE_INFINITY;
 
     private static final int MOST_POSITIONS = 100_000;
-    private static final double MOST_WORK = 1e8;
+    private static final double MOST_WORK = 5e6;
 
     private final Item item;
     private final SupplyGrid grid;
@@ -54,7 +54,7 @@ final class GridProgram implements ItemProgram {
                 }
             }
         }
-        return positions <= MOST_POSITIONS && work <= MOST_WORK;
+        return positions <= MOST_POSITIONS && work <= (grid.periods == 1 ? MOST_WORK : 10 * MOST_WORK);
     }
 
     @Override

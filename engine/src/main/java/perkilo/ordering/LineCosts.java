@@ -31,6 +31,11 @@ final class LineCosts {
     private final long[] stepPrice;
     private final int priceScale;
     private final boolean rounds;
+    /** What goods are rounded to, in units of the finest price. */
+    private final long roundTo;
+    /** How many of what goods are counted in make up one unit of money. */
+    private final double perMinorUnit;
+
     private double[] landed = {};
     private double[] shares = {};
 
@@ -39,12 +44,15 @@ final class LineCosts {
         this.fewestSteps = steps(quote, quote.smallestLine());
         List<Tier> tiers = quote.tiers();
         tierFrom = tiers.stream().mapToLong(tier -> steps(quote, tier.from())).toArray();
-        priceScale = tiers.stream()
+        int finest = tiers.stream()
                 .mapToInt(tier -> tier.pricePerPack().stripTrailingZeros().scale())
                 .max()
                 .orElse(0);
+        priceScale = Math.max(0, finest);
         stepPrice = stepPrices(tiers);
-        rounds = quote.minorDigits() != null && quote.minorDigits() < priceScale;
+        rounds = minorDigits() < priceScale;
+        roundTo = rounds ? (long) Math.pow(10, priceScale - minorDigits()) : 1;
+        perMinorUnit = Math.pow(10, rounds ? minorDigits() : priceScale);
         double insured = 1 + vendor.insurance().doubleValue();
         double margin = 1 + vendor.margin().doubleValue();
         double duty = quote.duty().doubleValue();
@@ -115,6 +123,16 @@ final class LineCosts {
         return goodsForWhole == 0 || steps < fewestSteps ? 0 : Math.min(1, goods(steps) / goodsForWhole);
     }
 
+    /** The most by which rounding moves the cost of a line. */
+    double roundingError() {
+        return rounds ? 0.5 * perGoods / perMinorUnit : 0;
+    }
+
+    /** What goods that make up the whole minimum order value cost, landed and without freight by weight. */
+    double landedOfWhole() {
+        return goodsForWhole * perGoods;
+    }
+
     /** Whether a line's cost rises in a straight line within a price break, as long as rounding does not bend it. */
     boolean straight() {
         return !rounds;
@@ -128,11 +146,6 @@ final class LineCosts {
         return whole != null && whole > 0 && steps < whole ? Math.min(next, Math.max(steps + 1, whole - 2)) : next;
     }
 
-    /** The largest amount by which rounding can move the landed cost of a line. */
-    double roundingError() {
-        return rounds ? 0.5 * Math.pow(10, -minorDigits()) * perGoods : 0;
-    }
-
     private int minorDigits() {
         Integer digits = quote.minorDigits();
         return digits == null ? priceScale : digits;
@@ -144,8 +157,8 @@ final class LineCosts {
         if (price < 0 || steps > 4_000_000) {
             return quote.goods(steps * quote.multiple()).doubleValue();
         }
-        BigDecimal exact = BigDecimal.valueOf(price * steps, priceScale);
-        return (rounds ? exact.setScale(minorDigits(), RoundingMode.HALF_UP) : exact).doubleValue();
+        long exact = price * steps;
+        return (rounds ? (double) ((exact + roundTo / 2) / roundTo) : (double) exact) / perMinorUnit;
     }
 
     private int tierFor(long steps) {

@@ -170,6 +170,11 @@ final class SupplyGrid {
         return earnsCredit() ? credit(supply.subtract(netNeed()).doubleValue()) : 0;
     }
 
+    /** The most that leftovers can be worth. */
+    double mostCredit() {
+        return need.creditPerUnit().multiply(need.creditable()).doubleValue();
+    }
+
     private boolean earnsCredit() {
         return need.creditPerUnit().signum() > 0;
     }

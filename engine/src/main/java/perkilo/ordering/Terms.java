@@ -65,13 +65,27 @@ final class Terms {
     long cheapestFrom(Offer offer, long fewest, long most) {
         long cheapest = fewest;
         double least = Double.POSITIVE_INFINITY;
-        for (long n = fewest; n <= most; n++) {
+        long n = fewest;
+        while (n <= most) {
             double cost = cost(offer, n);
             if (cost < least) {
                 least = cost;
                 cheapest = n;
             }
+            n = rises(offer) ? offer.costs.nextPiece(n) : n + 1;
         }
         return cheapest;
+    }
+
+    /** The most by which rounding moves what a line counts for. */
+    double roundingError(Offer offer) {
+        double error = offer.costs.roundingError();
+        double rewarded = error * reward[offer.order] / Math.max(1e-9, offer.costs.landedOfWhole());
+        return error * money[offer.period] + (reward[offer.order] == 0 ? 0 : rewarded);
+    }
+
+    /** Whether a line never counts for less when it gets longer at the same price. */
+    private boolean rises(Offer offer) {
+        return reward[offer.order] <= money[offer.period] * offer.costs.landedOfWhole();
     }
 }

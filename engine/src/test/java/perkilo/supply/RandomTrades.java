@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Product;
 import perkilo.units.Measure;
 
@@ -37,7 +38,7 @@ final class RandomTrades {
         }
         List<String> names = List.of("Oil", "Butter", "Wax");
         for (String name : names) {
-            trade.material(name, pick(null, "1", "3", "24"), pick("0", "0.025"));
+            trade.material(name, orNone("1", "3", "24"), pick("0", "0.025"));
             offers(name, suppliers, pick("1", "4.5", "25"), random.nextBoolean() ? Measure.KG : Measure.L);
         }
         offers("Jar", suppliers, pick("12", "100"), Measure.EACH);
@@ -67,7 +68,7 @@ final class RandomTrades {
                 pick("EUR", "USD"),
                 random.nextInt(62),
                 pick("0", "18.5", "60"),
-                pick(null, "80", "150"),
+                orNone("80", "150"),
                 pick("12.5", "20"),
                 pick("0", "0.45"),
                 pick("0", "0.004"),
@@ -95,6 +96,11 @@ final class RandomTrades {
                     "60",
                     Integer.toString(4 + random.nextInt(20)));
         }
+    }
+
+    private @Nullable String orNone(String... some) {
+        int at = random.nextInt(some.length + 1);
+        return at == 0 ? null : some[at - 1];
     }
 
     private String pick(String... choices) {

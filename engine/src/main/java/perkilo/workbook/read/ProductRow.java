@@ -49,8 +49,8 @@ final class ProductRow {
     /** Margins and taxes below one per cent are hardly meant: somebody typed 0.55 for 55 %. */
     private static void suspectFraction(TableRow row, Column column) {
         BigDecimal typed = row.cell(column).number();
-        boolean fraction = typed != null && typed.signum() > 0 && typed.compareTo(BigDecimal.ONE) < 0;
-        if (fraction && !row.cell(column).isPercentFormat()) {
+        boolean percent = row.cell(column).isPercentFormat();
+        if (typed != null && !percent && typed.signum() > 0 && typed.compareTo(BigDecimal.ONE) < 0) {
             row.findings()
                     .warning(
                             row.origin(column),
