@@ -36,7 +36,7 @@ import org.jspecify.annotations.NullMarked;
  * <pre>
  * origin ← units ←┐
  *      purchasing ← model ← costing ← swaps, supply ←┐
- *                 └──────── ordering ←────── report ← workbook ← cli
+ *                 └──────── ordering ←─────────────── report ← workbook ← cli
  * </pre>
  *
  * <p>Libraries stay at the edges: spreadsheets in {@code workbook}, the command line in {@code cli}, JSON in either,
