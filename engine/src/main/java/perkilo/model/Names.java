@@ -18,9 +18,27 @@ public final class Names {
      * @param name as typed
      */
     public static String key(String name) {
+        return isKey(name) ? name : normalized(name);
+    }
+
+    private static String normalized(String name) {
         return SPACES.matcher(Normalizer.normalize(name, Normalizer.Form.NFKC))
                 .replaceAll(" ")
                 .strip()
                 .toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether a name is plain enough to be its own key: printable ASCII, nothing in capitals, single spaces inside. */
+    private static boolean isKey(String name) {
+        char before = ' ';
+        for (int at = 0; at < name.length(); at++) {
+            char letter = name.charAt(at);
+            boolean plain = letter >= ' ' && letter <= '~' && (letter < 'A' || letter > 'Z');
+            if (!plain || (letter == ' ' && before == ' ')) {
+                return false;
+            }
+            before = letter;
+        }
+        return !name.endsWith(" ");
     }
 }

@@ -30,6 +30,29 @@ final class DemoBook {
 
     private static final String FOLDER = "workbook-templates/source/emollients/";
 
+    private static final List<String> PRICE_LISTS = List.of(
+            "ellorin-actives",
+            "haverleigh-naturals",
+            "ironwillet-bulk-supply",
+            "jarrowglass-packaging",
+            "kestrelmoor-surfactants",
+            "marisque-ingredients",
+            "ondavelle-oils",
+            "ostlinde-print",
+            "quillfen-small-lots",
+            "tarnholt-oleo",
+            "vidrellan-glassworks");
+
+    private static final List<String> MORE = List.of(
+            "Isopropyl myristate",
+            "Ethylhexyl palmitate",
+            "Decyl oleate",
+            "Coco-caprylate",
+            "Sweet almond oil",
+            "Squalane from sugar cane or olive",
+            "Hexyl laurate",
+            "Cetyl alcohol");
+
     private DemoBook() {}
 
     /** The formulator's demo: two formulas, six runs, prices of invented suppliers. */
@@ -43,6 +66,34 @@ final class DemoBook {
                 Book.byName(formulas, Formula::name),
                 Book.byName(products(), Product::name),
                 runs(),
+                List.of(),
+                List.of(),
+                rates());
+    }
+
+    /** A cream of 25 materials at three run sizes, with the whole shipped catalogue and all price lists. */
+    static Book richCream() {
+        List<Offer> offers = new ArrayList<>();
+        for (String list : PRICE_LISTS) {
+            offers.addAll(offers("prices/" + list + "-2026-10.csv"));
+        }
+        Formula cream = formula("Face cream");
+        List<Formula.Line> lines = new ArrayList<>(cream.lines());
+        for (String more : MORE) {
+            lines.add(new Formula.Line("B", more, Figure.of("0.01"), Figure.of("75"), Origin.NONE));
+        }
+        List<Run> runs = List.of("25", "100", "500").stream()
+                .map(kg -> (Run) new Run.OfBulk("Face cream", Figure.of(kg), Origin.NONE))
+                .toList();
+        return new Book(
+                settings(),
+                Book.byName(suppliers("prices/suppliers.csv"), Supplier::name),
+                offers,
+                Book.byName(materials("prices/materials.csv"), Material::name),
+                Book.byName(
+                        List.of(new Formula(cream.name(), lines, cream.batching(), Origin.NONE)), Formula::name),
+                Book.byName(products(), Product::name),
+                runs,
                 List.of(),
                 List.of(),
                 rates());

@@ -27,7 +27,6 @@ public final class Functions {
     /** The work of what colours. */
     public static final String COLORANT = "cosmetic colorant";
 
-    private static final String ANTISTATIC = "antistatic";
     private static final Set<String> ACCOMPANYING = FactTable.read(Functions.class, "functions.csv").stream()
             .map(row -> row.get(0))
             .collect(Collectors.toUnmodifiableSet());
@@ -45,9 +44,6 @@ public final class Functions {
     /** The work of a material; empty where no function is known. */
     public static String work(Material material) {
         List<String> all = of(material);
-        if (all.contains(ANTISTATIC) && Names.key(material.traits().charge()).equals("cationic")) {
-            return ANTISTATIC;
-        }
         return all.stream()
                 .filter(word -> !ACCOMPANYING.contains(word))
                 .findFirst()

@@ -46,7 +46,6 @@ final class GoodsFront {
         }
     }
 
-    @SuppressWarnings("ArrayRecordComponent") // never compared and never shown; millions are made
     private record Partial(
             @Nullable Partial before, @Nullable Option option, double cost, double[] goods) {}
 
@@ -64,7 +63,7 @@ final class GoodsFront {
         }
         Partial best = null;
         for (Partial partial : front) {
-            if (reaches(partial.goods(), minimum) && (best == null || partial.cost() < best.cost())) {
+            if (reaches(partial.goods, minimum) && (best == null || partial.cost < best.cost)) {
                 best = partial;
             }
         }
@@ -77,10 +76,10 @@ final class GoodsFront {
         Option cheapest = options.get(0);
         rest[at] = rest[at + 1] + cheapest.cost();
         for (int vendor = 0; vendor < minimum.length; vendor++) {
-            free[at][vendor] = free[at + 1][vendor] + cheapest.goods()[vendor];
+            free[at][vendor] = free[at + 1][vendor] + cheapest.goods(vendor);
             double lowest = rate[at + 1][vendor];
             for (Option option : options) {
-                double more = option.goods()[vendor] - cheapest.goods()[vendor];
+                double more = option.goods(vendor) - cheapest.goods(vendor);
                 if (more > 1e-9) {
                     lowest = Math.min(lowest, (option.cost() - cheapest.cost()) / more);
                 }
@@ -93,11 +92,11 @@ final class GoodsFront {
         List<Partial> next = new ArrayList<>();
         for (Partial partial : front) {
             for (Option option : items.get(at).options()) {
-                double cost = partial.cost() + option.cost();
+                double cost = partial.cost + option.cost();
                 if (cost + rest[at + 1] >= limit) {
                     break;
                 }
-                double[] goods = together(partial.goods(), option.goods());
+                double[] goods = together(partial.goods, option);
                 if (cost + rest[at + 1] + missing(goods, at + 1) < limit) {
                     next.add(new Partial(partial, option, cost, goods));
                 }
@@ -118,10 +117,10 @@ final class GoodsFront {
         return most;
     }
 
-    private double[] together(double[] one, double[] other) {
+    private double[] together(double[] one, Option other) {
         double[] sum = new double[one.length];
         for (int i = 0; i < sum.length; i++) {
-            sum[i] = Math.min(minimum[i], one[i] + other[i]);
+            sum[i] = Math.min(minimum[i], one[i] + other.goods(i));
         }
         return sum;
     }
@@ -145,7 +144,7 @@ final class GoodsFront {
     private boolean isBeaten(Partial partial, List<Partial> kept) {
         int first = minimum.length == 1 ? Math.max(0, kept.size() - 1) : 0;
         for (int i = kept.size() - 1; i >= first; i--) {
-            if (reaches(kept.get(i).goods(), partial.goods())) {
+            if (reaches(kept.get(i).goods, partial.goods)) {
                 return true;
             }
         }
@@ -154,8 +153,8 @@ final class GoodsFront {
 
     private static List<Option> chosen(Partial last) {
         List<Option> options = new ArrayList<>();
-        for (Partial at = last; at != null; at = at.before()) {
-            Option option = at.option();
+        for (Partial at = last; at != null; at = at.before) {
+            Option option = at.option;
             if (option != null) {
                 options.add(0, option);
             }

@@ -1,0 +1,76 @@
+package perkilo.swaps.blend;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import perkilo.model.Formula;
+import perkilo.model.Names;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.swaps.trial.Portion;
+import perkilo.swaps.trial.Recipe;
+
+/** Puts a blend in the place of a group's lines. */
+final class BlendedRecipe {
+
+    private final Recipe recipe;
+    private final Group group;
+
+    BlendedRecipe(Recipe recipe, Group group) {
+        this.recipe = recipe;
+        this.group = group;
+    }
+
+    /** The recipe with the blend: what stays keeps its line, what is new follows, what is out is gone. */
+    Recipe with(List<Ingredient> ingredients, List<BigDecimal> levels) {
+        Map<String, BigDecimal> left = new LinkedHashMap<>();
+        for (int i = 0; i < ingredients.size(); i++) {
+            left.put(Names.key(ingredients.get(i).material().name()), levels.get(i));
+        }
+        List<Portion> portions = new ArrayList<>();
+        int last = group.lines().get(group.lines().size() - 1);
+        for (int line = 0; line < recipe.portions().size(); line++) {
+            Portion portion = recipe.portions().get(line);
+            if (!group.lines().contains(line)) {
+                portions.add(portion);
+            } else {
+                stay(portion, left, portions);
+            }
+            if (line == last) {
+                enter(ingredients, left, portions);
+            }
+        }
+        Formula old = recipe.formula();
+        Formula formula =
+                new Formula(old.name(), portions.stream().map(Portion::line).toList(), old.batching(), old.origin());
+        return recipe.with(formula, portions);
+    }
+
+    /** A line that stays, with the whole level of its material; the q.s. line goes on taking the balance. */
+    private static void stay(Portion portion, Map<String, BigDecimal> left, List<Portion> portions) {
+        BigDecimal level = left.remove(Names.key(portion.material().name()));
+        if (level == null || level.signum() == 0) {
+            return;
+        }
+        Formula.Line line = portion.line();
+        boolean same = line.isBalance() || level.compareTo(portion.level()) == 0;
+        Formula.Line changed = same
+                ? line
+                : new Formula.Line(line.phase(), line.material(), Figure.of(level), line.phaseC(), line.origin());
+        portions.add(new Portion(changed, portion.material(), level));
+    }
+
+    private void enter(List<Ingredient> ingredients, Map<String, BigDecimal> left, List<Portion> portions) {
+        Formula.Line pattern = recipe.portions().get(group.lines().get(0)).line();
+        for (Ingredient ingredient : ingredients) {
+            BigDecimal level = left.remove(Names.key(ingredient.material().name()));
+            if (level != null && level.signum() > 0) {
+                Formula.Line line = new Formula.Line(
+                        pattern.phase(), ingredient.material().name(), Figure.of(level), pattern.phaseC(), Origin.NONE);
+                portions.add(new Portion(line, ingredient.material(), level));
+            }
+        }
+    }
+}

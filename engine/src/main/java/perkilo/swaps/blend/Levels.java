@@ -1,0 +1,35 @@
+package perkilo.swaps.blend;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Levels that a person can weigh. */
+final class Levels {
+
+    /** A hundred-thousandth of a per cent. */
+    private static final int DECIMALS = 7;
+
+    private Levels() {}
+
+    /**
+     * Levels rounded to a hundred-thousandth of a per cent, which add up to the blend as it is: the largest takes what
+     * rounding leaves.
+     *
+     * @param answer has a level for each
+     */
+    static List<BigDecimal> rounded(List<Ingredient> ingredients, BlendSearch.Answer answer) {
+        BigDecimal left = BigDecimal.ZERO;
+        int largest = 0;
+        List<BigDecimal> levels = new ArrayList<>();
+        for (int i = 0; i < ingredients.size(); i++) {
+            BigDecimal level = BigDecimal.valueOf(answer.level(i)).setScale(DECIMALS, RoundingMode.HALF_UP);
+            levels.add(level.max(BigDecimal.ZERO));
+            left = left.add(ingredients.get(i).now()).subtract(levels.get(i));
+            largest = level.compareTo(levels.get(largest)) > 0 ? i : largest;
+        }
+        levels.set(largest, levels.get(largest).add(left));
+        return levels;
+    }
+}

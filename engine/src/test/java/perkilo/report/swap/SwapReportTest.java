@@ -1,0 +1,79 @@
+package perkilo.report.swap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import perkilo.json.SwapJson;
+import perkilo.ordering.CheapestPlan;
+import perkilo.purchasing.SearchLimits;
+import perkilo.report.Report;
+import perkilo.report.ResultSheet;
+import perkilo.swaps.Kit;
+import perkilo.swaps.SwapFinder;
+import perkilo.swaps.SwapOptions;
+import perkilo.swaps.SwapOutcome;
+import perkilo.swaps.lp.OjalgoSolver;
+
+/** What a person and a script get to see of swaps. */
+final class SwapReportTest {
+
+    private static final SwapOutcome.Found FOUND =
+            (SwapOutcome.Found) new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver())
+                    .find(Kit.demo(), SwapOptions.usual().only("Face cream", "Octyldodecanol", null));
+
+    @Test
+    void the_sheets_stand_in_their_order_and_hold_the_cautions() {
+        Report report = SwapReport.of(FOUND, List.of());
+
+        assertThat(report.sheets())
+                .extracting(ResultSheet::name)
+                .containsExactly("Swaps", "Blend", "Ingredient list", "Emollients", "Messages");
+        assertThat(texts(report.sheets().get(0)))
+                .contains("A swap is a candidate for the bench, not a release.", "Not offered, and why");
+        assertThat(report.sheets().get(0).charts()).hasSize(1);
+        assertThat(report.sheets().get(0).filter()).isNotNull();
+    }
+
+    private static List<String> texts(ResultSheet sheet) {
+        return sheet.cells().values().stream()
+                .flatMap(row -> row.values().stream())
+                .map(ResultSheet.Cell::content)
+                .filter(ResultSheet.Text.class::isInstance)
+                .map(content -> ((ResultSheet.Text) content).text())
+                .toList();
+    }
+
+    @Test
+    void the_answer_for_scripts_has_the_agreed_fields() {
+        ObjectNode json = SwapJson.of(FOUND, List.of());
+        JsonNode swap = json.get("swaps").get(0);
+
+        assertThat(StreamSupport.stream(((Iterable<String>) () -> swap.fieldNames()).spliterator(), false))
+                .contains(
+                        "formula",
+                        "phase",
+                        "material",
+                        "candidate",
+                        "closeness",
+                        "gates",
+                        "newPercent",
+                        "perKgChange",
+                        "unitCostChange",
+                        "outlayChange",
+                        "cautions");
+        assertThat(swap.get("gates").get(0).get("gate").asText()).isEqualTo("function");
+        assertThat(swap.get("gates").get(0).get("ok").asBoolean()).isTrue();
+        assertThat(swap.get("unitCostChange").has("500")).isTrue();
+        assertThat(new BigDecimal(swap.get("outlayChange").get("2000").asText()))
+                .isEqualByComparingTo(
+                        FOUND.swaps().get(0).runs().get(1).outlay().setScale(6, RoundingMode.HALF_UP));
+        assertThat(json.has("blends")).isTrue();
+        assertThat(json.has("messages")).isTrue();
+    }
+}

@@ -1,0 +1,186 @@
+package perkilo.swaps;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import perkilo.costing.CostOutcome;
+import perkilo.costing.CostRuns;
+import perkilo.costing.RunCost;
+import perkilo.costing.RunNeeds;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.ordering.CheapestPlan;
+import perkilo.purchasing.SearchLimits;
+import perkilo.swaps.blend.Blend;
+import perkilo.swaps.gate.Verdict;
+import perkilo.swaps.lp.OjalgoSolver;
+import perkilo.swaps.money.RunChange;
+import perkilo.swaps.trial.Dosing;
+import perkilo.swaps.trial.Recipe;
+
+/** Swaps in the formulator's demo, each checked by costing the swapped formula on its own. */
+final class SwapFinderTest {
+
+    private static final Book BOOK = DemoBook.emollients();
+    private static final SwapOutcome.Found FOUND = find(SwapOptions.usual());
+
+    private static SwapOutcome.Found find(SwapOptions options) {
+        return (SwapOutcome.Found)
+                new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver()).find(BOOK, options);
+    }
+
+    @Test
+    void a_formulator_finds_the_usual_suspects() {
+        assertThat(FOUND.swaps())
+                .extracting(swap ->
+                        swap.trial().from().name() + " → " + swap.trial().to().name())
+                .contains(
+                        "Dicaprylyl ether → Dicaprylyl carbonate",
+                        "Cetearyl isononanoate → Ethylhexyl palmitate",
+                        "Octyldodecanol → Decyl oleate");
+    }
+
+    @Test
+    void every_swap_passes_all_gates_and_saves_somewhere() {
+        assertThat(FOUND.swaps()).allSatisfy(swap -> {
+            assertThat(swap.verdicts()).allMatch(Verdict::ok);
+            assertThat(swap.saves()).isTrue();
+            assertThat(swap.closeness().score()).isGreaterThanOrEqualTo(new BigDecimal(30));
+        });
+    }
+
+    @Test
+    void what_is_rejected_says_why() {
+        assertThat(FOUND.rejected())
+                .isNotEmpty()
+                .allSatisfy(no -> assertThat(no.reason()).isNotBlank());
+    }
+
+    /** The two cheapest plans of a run may share its cost unequally among items; their sums may not differ. */
+    @Test
+    void a_saving_is_there_when_the_swapped_formula_is_costed_on_its_own() {
+        for (int number : new int[] {1, FOUND.swaps().size() / 2, FOUND.swaps().size()}) {
+            Swap swap = FOUND.swaps().get(number - 1);
+            List<RunCost> own = costsOf(swap.trial().after().formula());
+            for (RunChange change : swap.runs()) {
+                RunCost alone = own.stream()
+                        .filter(cost -> cost.needs()
+                                .run()
+                                .equals(change.before().needs().run()))
+                        .findFirst()
+                        .orElseThrow();
+                if (change.after().purchase().proven()) {
+                    assertThat(alone.purchase().cost().objective())
+                            .isBetween(
+                                    change.after().purchase().bound().subtract(new BigDecimal("0.01")),
+                                    change.after().purchase().cost().objective().add(new BigDecimal("0.01")));
+                }
+                assertThat(alone.outlay()).isLessThanOrEqualTo(change.after().outlay());
+            }
+        }
+    }
+
+    private static List<RunCost> costsOf(Formula formula) {
+        CostOutcome outcome = new CostRuns(new CheapestPlan(), SearchLimits.usual())
+                .cost(BOOK.withFormula(formula)
+                        .withRuns(BOOK.runs().stream()
+                                .filter(run ->
+                                        RunNeeds.of(BOOK, run).formula().name().equals(formula.name()))
+                                .toList()));
+        return ((CostOutcome.Costed) outcome).runs();
+    }
+
+    @Test
+    void swapping_back_gives_the_formula_again() {
+        for (Swap swap : FOUND.swaps()) {
+            Recipe changed = Recipe.of(BOOK, swap.trial().after().formula());
+            Formula back = new Dosing(changed)
+                    .of(swap.trial().line(), swap.trial().from())
+                    .after()
+                    .formula();
+
+            assertThat(levels(back)).isEqualTo(levels(swap.formula()));
+        }
+    }
+
+    private static List<Map.Entry<String, String>> levels(Formula formula) {
+        return formula.lines().stream()
+                .map(line -> Map.entry(
+                        line.material(),
+                        formula.levelOf(line).stripTrailingZeros().toPlainString()))
+                .toList();
+    }
+
+    @Test
+    void an_applied_swap_is_a_formula_of_its_own() {
+        Formula applied = AppliedSwap.of(FOUND.swaps().get(0), 1);
+
+        assertThat(applied.name()).isEqualTo(FOUND.swaps().get(0).formula().name() + " swap 1");
+        assertThat(BOOK.withFormula(applied).formulas()).hasSize(BOOK.formulas().size() + 1);
+        assertThat(BOOK.formula(FOUND.swaps().get(0).formula().name()))
+                .contains(FOUND.swaps().get(0).formula());
+    }
+
+    @Test
+    void filters_leave_only_what_is_asked_for() {
+        SwapOutcome.Found one = find(SwapOptions.usual()
+                .only("Dry body oil", "Dicaprylyl ether", null)
+                .withBlends(false));
+
+        assertThat(one.swaps()).isNotEmpty().allSatisfy(swap -> {
+            assertThat(swap.formula().name()).isEqualTo("Dry body oil");
+            assertThat(swap.trial().from().name()).isEqualTo("Dicaprylyl ether");
+        });
+        assertThat(one.blends()).isEmpty();
+    }
+
+    @Test
+    void the_same_book_gives_the_same_list() {
+        List<String> once = describe(FOUND);
+
+        assertThat(describe(find(SwapOptions.usual()))).isEqualTo(once);
+    }
+
+    private static List<String> describe(SwapOutcome.Found found) {
+        return found.swaps().stream()
+                .map(swap -> swap.formula().name()
+                        + swap.trial().line()
+                        + swap.trial().to().name()
+                        + swap.runs().stream()
+                                .map(run -> run.total().toPlainString())
+                                .toList())
+                .toList();
+    }
+
+    @Test
+    void a_blend_keeps_its_total_and_its_bounds() {
+        assertThat(FOUND.blends()).isNotEmpty().allSatisfy(blend -> {
+            BigDecimal before = BigDecimal.ZERO;
+            BigDecimal after = BigDecimal.ZERO;
+            for (Blend.Part part : blend.parts()) {
+                before = before.add(part.before());
+                after = after.add(part.after());
+            }
+            assertThat(after).isEqualByComparingTo(before);
+            assertThat(blend.straightLineAfter()).isLessThanOrEqualTo(blend.straightLineBefore());
+            long entering = blend.parts().stream()
+                    .filter(part -> part.before().signum() == 0)
+                    .count();
+            long leaving = blend.parts().stream()
+                    .filter(part -> part.after().signum() == 0)
+                    .count();
+            assertThat(entering).isLessThanOrEqualTo(2);
+            assertThat(leaving).isLessThanOrEqualTo(2);
+            assertThat(blend.after()
+                            .formula()
+                            .stated()
+                            .subtract(BigDecimal.ONE)
+                            .abs()
+                            .doubleValue())
+                    .isLessThan(blend.after().formula().hasBalanceLine() ? 1 : Formula.TOLERANCE.doubleValue());
+        });
+    }
+}

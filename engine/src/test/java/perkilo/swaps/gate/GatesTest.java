@@ -1,0 +1,247 @@
+package perkilo.swaps.gate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import perkilo.model.Material;
+import perkilo.model.Traits;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.swaps.Kit;
+import perkilo.swaps.trial.Trial;
+
+/** Each gate lets through what fits and says why something does not. */
+final class GatesTest {
+
+    private static final Material WATER = Kit.catalogued("Water");
+    private static final Material PALMITATE = Kit.catalogued("Isopropyl palmitate");
+    private static final Material GLYCERIN = Kit.catalogued("Glycerin");
+    private static final Material PHENOXYETHANOL = Kit.catalogued("Phenoxyethanol");
+
+    private static Kit cream() {
+        return new Kit()
+                .line("A", "75", "q.s.", WATER)
+                .line("A", "75", "5", GLYCERIN)
+                .line("B", "75", "10", PALMITATE)
+                .line("C", "40", "0.9", PHENOXYETHANOL)
+                .ph("5.5");
+    }
+
+    private static Verdict of(String gate, Trial trial) {
+        return Gates.judge(trial).stream()
+                .filter(verdict -> verdict.gate().equals(gate))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void function() {
+        assertThat(of("function", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
+                .isEqualTo(new Verdict("function", true, "both are emollient", List.of()));
+        assertThat(of("function", cream().trial(2, Kit.catalogued("Polysorbate 60")))
+                        .why())
+                .isEqualTo("Isopropyl palmitate is there as emollient, and Polysorbate 60 is not known for that");
+        assertThat(of("function", cream().trial(2, Material.of("Mystery oil"))).why())
+                .isEqualTo("the function of Mystery oil is not known");
+    }
+
+    @Test
+    void solubility_in_the_phase() {
+        assertThat(of("solubility", cream().trial(1, Kit.catalogued("Propanediol")))
+                        .ok())
+                .isTrue();
+        assertThat(of("solubility", cream().trial(1, Kit.catalogued("Isopropyl myristate"))))
+                .extracting(Verdict::ok, Verdict::why)
+                .containsExactly(false, "soluble in oil: does not dissolve in the water phase");
+        assertThat(of("solubility", cream().trial(3, Kit.catalogued("Potassium sorbate")))
+                        .why())
+                .isEqualTo("soluble in water: fits the finished emulsion");
+        assertThat(of("solubility", cream().trial(2, Material.of("Mystery oil")))
+                        .ok())
+                .isFalse();
+    }
+
+    @Test
+    void heat_sensitive_materials_go_in_at_cool_down() {
+        assertThat(of("heat", cream().trial(2, Kit.catalogued("Isododecane"))))
+                .extracting(Verdict::ok, Verdict::why)
+                .containsExactly(
+                        false, "only withstands 40 °C, and the phase is at 75 °C: it would have to go in at cool-down");
+        Verdict unknown = of("heat", cream().trial(2, Material.of("Mystery oil")));
+        assertThat(unknown.ok()).isTrue();
+        assertThat(unknown.cautions())
+                .containsExactly(
+                        "the highest process temperature of Mystery oil is not known, and the phase is at 75 °C");
+    }
+
+    @Test
+    void it_has_to_melt_in_the_phase() {
+        Kit cold = new Kit().line("A", "25", "q.s.", PALMITATE).line("A", "25", "10", Kit.catalogued("Decyl oleate"));
+
+        assertThat(of("melting", cold.trial(1, Kit.catalogued("Shea butter refined")))
+                        .why())
+                .isEqualTo("melts at 37 °C, but the phase is at 25 °C");
+    }
+
+    @Test
+    void no_anionic_with_cationic() {
+        Kit conditioner = new Kit()
+                .line("A", "75", "q.s.", WATER)
+                .line("A", "75", "2", Kit.catalogued("Behentrimonium methosulfate"))
+                .line("A", "75", "0.3", Kit.catalogued("Hydroxyethylcellulose"));
+
+        assertThat(of("charge", conditioner.trial(2, Kit.catalogued("Xanthan gum")))
+                        .why())
+                .isEqualTo("Xanthan gum is anionic, but Behentrimonium methosulfate is cationic");
+        assertThat(of("charge", cream().trial(1, Kit.catalogued("Xanthan gum"))).ok())
+                .isTrue();
+    }
+
+    @Test
+    void use_range_over_all_lines() {
+        assertThat(of("use range", cream().trial(2, Kit.catalogued("Isopropyl isostearate")))
+                        .ok())
+                .isTrue();
+        Kit twice = cream().line("B", "75", "9", Kit.catalogued("Isopropyl myristate"));
+        assertThat(of("use range", twice.trial(2, Kit.catalogued("Isopropyl myristate"))))
+                .extracting(Verdict::ok, Verdict::why)
+                .containsExactly(false, "19 %, usual are 1 % to 15 %");
+    }
+
+    /** 0.9 % sodium benzoate are 0.76 % as benzoic acid: 0.9 × 122.123 / 144.105. */
+    @Test
+    void limits_as_acid_are_converted() {
+        Material benzoate = withoutLegalMax(Kit.catalogued("Sodium benzoate"));
+
+        assertThat(of("legal maximum", cream().trial(3, benzoate)).ok()).isFalse();
+        assertThat(of("legal maximum", cream().trial(3, benzoate)).why())
+                .startsWith("0.7627 % as benzoic acid in the formula, the limit is 0.5 %");
+        assertThat(of("legal maximum", cream().rinsedOff().trial(3, benzoate)).ok())
+                .isTrue();
+    }
+
+    @Test
+    void a_legal_maximum_that_is_not_known_is_a_caution() {
+        Verdict verdict = of("legal maximum", cream().trial(3, named("New preservative", "preservative")));
+
+        assertThat(verdict.ok()).isTrue();
+        assertThat(verdict.cautions())
+                .containsExactly("the legal maximum of New preservative is not known: look it up before use");
+    }
+
+    @Test
+    void a_preservative_needs_a_known_least_level_and_a_challenge_test() {
+        assertThat(of("preservation", cream().trial(3, named("New preservative", "preservative")))
+                        .ok())
+                .isFalse();
+        Verdict verdict = of("preservation", cream().trial(3, Kit.catalogued("Benzyl alcohol")));
+        assertThat(verdict.ok()).isTrue();
+        assertThat(verdict.cautions().get(0)).contains("challenge");
+    }
+
+    @Test
+    void final_ph() {
+        assertThat(of("pH", cream().ph("6.5").trial(3, Kit.catalogued("Sodium benzoate"))))
+                .extracting(Verdict::ok, Verdict::why)
+                .containsExactly(false, "works from pH 3 to 5.5, the final pH is 6.5");
+        assertThat(of("pH", cream().trial(3, Kit.catalogued("Sodium benzoate"))).ok())
+                .isTrue();
+    }
+
+    @Test
+    void newly_named_allergens_are_shown_and_keep_nothing_out() {
+        Material fragrance = new Material(
+                "Other fragrance",
+                "Parfum",
+                List.of("perfuming"),
+                null,
+                null,
+                Figure.ZERO,
+                null,
+                withAllergen("Linalool", "0.05"),
+                Origin.NONE);
+        Kit scented = cream().line("C", "40", "0.3", named("Plain fragrance", "perfuming"));
+
+        Verdict verdict = of("allergens", scented.trial(4, fragrance));
+
+        assertThat(verdict.ok()).isTrue();
+        assertThat(verdict.why()).isEqualTo("newly to be named: Linalool");
+        assertThat(verdict.cautions()).containsExactly("the label has to name Linalool");
+    }
+
+    @Test
+    void another_supplier_of_one_substance_needs_no_function() {
+        Material other = new Material(
+                "Glycerin, second source",
+                "Glycerin",
+                List.of(),
+                null,
+                null,
+                Figure.ZERO,
+                null,
+                GLYCERIN.traits(),
+                Origin.NONE);
+
+        assertThat(of("function", cream().trial(1, other)).why()).isEqualTo("both are Glycerin");
+    }
+
+    private static Material named(String name, String function) {
+        return new Material(name, "", List.of(function), null, null, Figure.ZERO, null, Traits.UNKNOWN, Origin.NONE);
+    }
+
+    private static Traits withAllergen(String name, String share) {
+        return new Traits(
+                null,
+                "oil",
+                null,
+                null,
+                "",
+                "",
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                List.of(new Traits.Allergen(name, Figure.of(share))));
+    }
+
+    private static Material withoutLegalMax(Material material) {
+        Traits t = material.traits();
+        Traits other = new Traits(
+                t.active(),
+                t.solubleIn(),
+                t.maxProcessC(),
+                t.meltsAtC(),
+                t.charge(),
+                t.spreadingClass(),
+                t.spreadingValue(),
+                t.viscosity(),
+                t.requiredHlb(),
+                t.hlb(),
+                t.useMin(),
+                t.useMax(),
+                null,
+                t.phMin(),
+                t.phMax(),
+                t.naturalOriginIndex(),
+                t.tags(),
+                t.allergens());
+        return new Material(
+                material.name(),
+                material.inci(),
+                material.functions(),
+                null,
+                null,
+                Figure.ZERO,
+                null,
+                other,
+                Origin.NONE);
+    }
+}

@@ -1,0 +1,114 @@
+package perkilo.swaps.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.jspecify.annotations.Nullable;
+import perkilo.ordering.CheapestPlan;
+import perkilo.purchasing.DutyBasis;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PlanCheck;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.Tier;
+import perkilo.purchasing.Vendor;
+
+/** The quick planner finds what the planner finds, on small random markets with minimum order values. */
+final class QuickPlannerProperties {
+
+    private static final SearchLimits LIMITS = SearchLimits.within(Duration.ofSeconds(20));
+
+    @Property(tries = 150)
+    void a_proven_plan_costs_what_the_planner_proves(@ForAll @IntRange(max = 1_000_000) int seed) {
+        PurchaseProblem problem = market(new Random(seed));
+
+        PlanOutcome quick =
+                new QuickPlanner((other, limits) -> new PlanOutcome.NoneFound(BigDecimal.ZERO)).plan(problem, LIMITS);
+        PlanOutcome exact = new CheapestPlan().plan(problem, LIMITS);
+
+        if (quick instanceof PlanOutcome.Proven found && exact instanceof PlanOutcome.Proven proven) {
+            assertThat(PlanCheck.violations(problem, found.plan())).isEmpty();
+            assertThat(found.cost()
+                            .objective()
+                            .subtract(proven.cost().objective())
+                            .abs())
+                    .isLessThan(new BigDecimal("0.01"));
+        } else if (quick instanceof PlanOutcome.BestSoFar found && exact instanceof PlanOutcome.Proven proven) {
+            assertThat(PlanCheck.violations(problem, found.plan())).isEmpty();
+            assertThat(found.bound())
+                    .isLessThanOrEqualTo(proven.cost().objective().add(new BigDecimal("0.01")));
+        } else if (quick instanceof PlanOutcome.NoneFound) {
+            assertThat(exact).isInstanceOf(PlanOutcome.Impossible.class);
+        }
+    }
+
+    private static PurchaseProblem market(Random random) {
+        int vendors = 1 + random.nextInt(4);
+        List<Vendor> sellers = new ArrayList<>();
+        for (int i = 0; i < vendors; i++) {
+            sellers.add(vendor("vendor " + i, random));
+        }
+        List<Need> needs = new ArrayList<>();
+        List<Quote> quotes = new ArrayList<>();
+        int items = 1 + random.nextInt(6);
+        for (int item = 0; item < items; item++) {
+            needs.add(Need.once("item " + item, decimal(1 + random.nextInt(4000), 2)));
+            int offers = 1 + random.nextInt(4);
+            for (int offer = 0; offer < offers; offer++) {
+                quotes.add(quote(item, random.nextInt(vendors), random));
+            }
+        }
+        return PurchaseProblem.once(needs, sellers, quotes);
+    }
+
+    private static Vendor vendor(String name, Random random) {
+        boolean hasMinimum = random.nextBoolean();
+        @Nullable BigDecimal charge = random.nextBoolean() ? decimal(random.nextInt(4000), 2) : null;
+        return new Vendor(
+                name,
+                decimal(80 + random.nextInt(50), 2),
+                decimal(random.nextInt(3), 2),
+                decimal(random.nextInt(6000), 2),
+                decimal(random.nextInt(60), 2),
+                decimal(random.nextInt(5), 3),
+                hasMinimum ? decimal(random.nextInt(50_000), 2) : BigDecimal.ZERO,
+                hasMinimum ? charge : null,
+                decimal(random.nextInt(8), 2),
+                random.nextBoolean() ? DutyBasis.CIF : DutyBasis.FOB);
+    }
+
+    private static Quote quote(int item, int vendor, Random random) {
+        BigDecimal pack = BigDecimal.valueOf(List.of(1, 5, 25).get(random.nextInt(3)));
+        BigDecimal price = decimal(200 + random.nextInt(2000), 2).multiply(pack);
+        List<Tier> tiers = new ArrayList<>(List.of(new Tier(BigDecimal.ZERO, price)));
+        if (random.nextBoolean()) {
+            tiers.add(new Tier(pack.multiply(BigDecimal.valueOf(4)), price.multiply(new BigDecimal("0.9"))));
+        }
+        return new Quote(
+                item,
+                vendor,
+                pack,
+                pack,
+                1 + random.nextInt(2),
+                random.nextInt(4) == 0 ? pack.multiply(BigDecimal.valueOf(2)) : BigDecimal.ZERO,
+                tiers,
+                decimal(random.nextInt(7), 2),
+                BigDecimal.ONE,
+                2,
+                0,
+                0);
+    }
+
+    private static BigDecimal decimal(int unscaled, int scale) {
+        return BigDecimal.valueOf(unscaled, scale);
+    }
+}
