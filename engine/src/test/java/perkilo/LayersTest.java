@@ -35,8 +35,8 @@ import org.jspecify.annotations.NullMarked;
  *
  * <pre>
  * origin ← units ←┐
- *      purchasing ← model ← costing ← swaps ←┐
- *                 └──────── ordering ←────── report ← workbook ← cli
+ *      purchasing ← model ← costing ← swaps, supply ←┐
+ *                 └──────── ordering ←─────────────── report ← workbook ← cli
  * </pre>
  *
  * <p>Libraries stay at the edges: spreadsheets in {@code workbook}, the command line in {@code cli}, JSON in either,
@@ -56,6 +56,7 @@ final class LayersTest {
         "perkilo.model..",
         "perkilo.costing..",
         "perkilo.ordering..",
+        "perkilo.supply..",
         "perkilo.swaps..",
         "perkilo.report.."
     };
@@ -112,6 +113,16 @@ final class LayersTest {
             "javax.money..");
 
     @ArchTest
+    static final ArchRule supply_uses_costing_and_knows_no_planner = only(
+            "perkilo.supply..",
+            "perkilo.origin..",
+            "perkilo.units..",
+            "perkilo.purchasing..",
+            "perkilo.model..",
+            "perkilo.costing..",
+            "javax.money..");
+
+    @ArchTest
     static final ArchRule reports_use_all_answers_and_no_library = only(
             "perkilo.report..",
             "perkilo.origin..",
@@ -120,6 +131,7 @@ final class LayersTest {
             "perkilo.model..",
             "perkilo.costing..",
             "perkilo.ordering..",
+            "perkilo.supply..",
             "perkilo.swaps..",
             "javax.money..");
 
