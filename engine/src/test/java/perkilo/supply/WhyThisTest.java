@@ -40,14 +40,13 @@ final class WhyThisTest {
     void doing_without_an_offer_costs_what_a_book_without_it_does() {
         OrderOutcome.Planned planned = planned(trade(true, "12", "60").book());
         OrderPlan without = planned(trade(false, "12", "60").book()).plan();
-        BigDecimal more = without.cost().objective().subtract(planned.plan().cost().objective());
+        BigDecimal more =
+                without.cost().objective().subtract(planned.plan().cost().objective());
         Reasons reasons = why(planned);
         assertThat(reasons.items()).hasSize(1);
         Reasons.NextBest best = reasons.items().get(0);
         assertThat(best.chosen().words()).isEqualTo("3 × 4 kg from Mine");
-        assertThat(best.instead())
-                .extracting(Reasons.Packs::words)
-                .containsExactly("4 × 2 kg from Shop");
+        assertThat(best.instead()).extracting(Reasons.Packs::words).containsExactly("4 × 2 kg from Shop");
         assertThat(costs(best.difference()).cost()).isEqualByComparingTo(more).isPositive();
         // the only offer of its only supplier
         assertThat(costs(reasons.suppliers().get(0).difference()).cost()).isEqualByComparingTo(more);
@@ -66,9 +65,7 @@ final class WhyThisTest {
                 .isEqualByComparingTo(saved(planned.plan(), noOrderValue))
                 .isPositive();
         assertThat(minimums).isSortedAccordingTo((one, other) -> other.saves().compareTo(one.saves()));
-        assertThat(minimums)
-                .extracting(Reasons.Minimum::stated)
-                .contains("12 kg", "60.00 EUR");
+        assertThat(minimums).extracting(Reasons.Minimum::stated).contains("12 kg", "60.00 EUR");
     }
 
     @Test
@@ -122,8 +119,8 @@ final class WhyThisTest {
     @Test
     void without_time_the_questions_stay_open() {
         OrderOutcome.Planned planned = planned(trade(true, "12", "60").book());
-        Reasons reasons = new WhyThis(EVERY_PLAN, new WhyThis.Limits(SearchLimits.usual(), Duration.ZERO, 1, 1, 1))
-                .of(planned);
+        Reasons reasons =
+                new WhyThis(EVERY_PLAN, new WhyThis.Limits(SearchLimits.usual(), Duration.ZERO, 1, 1, 1)).of(planned);
         assertThat(reasons.items().get(0).difference()).isEqualTo(new Difference.NotKnown());
         assertThat(reasons.minimums()).isEmpty();
         assertThat(reasons.lines()).isNotEmpty();

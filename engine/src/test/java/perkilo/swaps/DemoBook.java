@@ -90,8 +90,7 @@ final class DemoBook {
                 Book.byName(suppliers("prices/suppliers.csv"), Supplier::name),
                 offers,
                 Book.byName(materials("prices/materials.csv"), Material::name),
-                Book.byName(
-                        List.of(new Formula(cream.name(), lines, cream.batching(), Origin.NONE)), Formula::name),
+                Book.byName(List.of(new Formula(cream.name(), lines, cream.batching(), Origin.NONE)), Formula::name),
                 Book.byName(products(), Product::name),
                 runs,
                 List.of(),
