@@ -6,9 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
@@ -19,7 +17,6 @@ import perkilo.model.Names;
 import perkilo.model.Offer;
 import perkilo.model.Product;
 import perkilo.model.Settings;
-import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Currencies;
@@ -33,7 +30,6 @@ import perkilo.workbook.schema.MaterialsSheet;
 import perkilo.workbook.schema.OffersSheet;
 import perkilo.workbook.schema.ProductsSheet;
 import perkilo.workbook.schema.SettingsSheet;
-import perkilo.workbook.schema.SuppliersSheet;
 
 /** Puts a book together from its tables: each kind by its own reader, then the checks that need several of them. */
 final class BookAssembler {
@@ -61,8 +57,8 @@ final class BookAssembler {
 
     Book assemble(@Nullable LocalDate costingDate, LocalDate today) {
         SettingRows rows = new SettingRows(tables, findings);
-        Map<String, SupplierRow> supplierRows = supplierRows();
-        List<OfferRow> offerRows = offerRows(supplierRows);
+        SupplierBook suppliers = new SupplierBook(tables, findings);
+        List<OfferRow> offerRows = offerRows(suppliers.rows());
         CurrencyUnit home = home(rows, offerRows);
         Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
         List<Offer> offers = new OfferBook(settings, findings).offers(offerRows);
@@ -75,7 +71,7 @@ final class BookAssembler {
         PlanRows plan = new PlanRows(tables, findings);
         Book book = new Book(
                 settings,
-                suppliers(supplierRows, offers),
+                suppliers.suppliers(offers),
                 offers,
                 materials,
                 formulas,
@@ -130,54 +126,11 @@ final class BookAssembler {
                 currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList());
     }
 
-    private Map<String, SupplierRow> supplierRows() {
-        NamedThings<SupplierRow> suppliers = new NamedThings<>("supplier", findings);
-        for (TableRow row : tables.rows(SuppliersSheet.SCHEMA, findings)) {
-            SupplierRow supplier = SupplierRow.of(row);
-            suppliers.add(supplier.name(), supplier.origin(), supplier);
-        }
-        return suppliers.byKey();
-    }
-
     private List<OfferRow> offerRows(Map<String, SupplierRow> suppliers) {
         OfferRowReader reader = new OfferRowReader(new OfferCurrency(suppliers, findings), findings);
         return tables.rows(OffersSheet.SCHEMA, findings).stream()
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
-    }
-
-    private Map<String, Supplier> suppliers(Map<String, SupplierRow> rows, List<Offer> offers) {
-        Map<String, Supplier> suppliers = new LinkedHashMap<>();
-        Map<String, Set<CurrencyUnit>> currencies = new TreeMap<>();
-        for (Offer offer : offers) {
-            currencies
-                    .computeIfAbsent(Names.key(offer.supplier()), key -> new LinkedHashSet<>())
-                    .add(offer.currency());
-        }
-        rows.forEach((key, row) -> invoicedIn(row, currencies.getOrDefault(key, Set.of()))
-                .ifPresent(currency -> suppliers.put(key, row.supplier(currency))));
-        for (Offer offer : offers) {
-            suppliers.computeIfAbsent(
-                    Names.key(offer.supplier()), key -> Supplier.of(offer.supplier(), offer.currency()));
-        }
-        return suppliers;
-    }
-
-    private Optional<CurrencyUnit> invoicedIn(SupplierRow row, Set<CurrencyUnit> ofOffers) {
-        if (row.currency().isPresent() || (row.namesCurrency() && row.sign() == null)) {
-            return row.currency();
-        }
-        Set<CurrencyUnit> possible = new LinkedHashSet<>(ofOffers);
-        if (row.sign() != null) {
-            possible.removeIf(currency -> !row.sign().canMean(currency));
-        }
-        if (possible.size() != 1 && (row.sign() != null || !ofOffers.isEmpty())) {
-            findings.error(
-                    row.row().origin(SuppliersSheet.CURRENCY_OF_INVOICE),
-                    "it is not clear which currency %s invoices in; fill Currency with a code such as EUR"
-                            .formatted(row.name()));
-        }
-        return possible.stream().findFirst();
     }
 
     private Map<String, Material> materials(CurrencyUnit home) {

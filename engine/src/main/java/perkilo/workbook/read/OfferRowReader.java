@@ -10,6 +10,7 @@ import static perkilo.workbook.schema.OffersSheet.PRICE_PER;
 import static perkilo.workbook.schema.OffersSheet.SUPPLIER;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
@@ -44,8 +45,8 @@ final class OfferRowReader {
         Figure minimum = Quantities.in(row, MINIMUM_ORDER, unit);
         Figure multiple = row.figure(OffersSheet.ORDER_MULTIPLE);
         Figure duty = row.figure(OffersSheet.DUTY);
-        var quotedOn = row.date(OffersSheet.QUOTED_ON);
-        var validUntil = row.date(OffersSheet.VALID_UNTIL);
+        LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
+        LocalDate validUntil = row.date(OffersSheet.VALID_UNTIL);
         if (!complete || size == null || price == null || unit == null || per == null || currency == null) {
             return Optional.empty();
         }

@@ -1,0 +1,191 @@
+package perkilo.workbook.read.table;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import perkilo.workbook.read.grid.Cell;
+import perkilo.workbook.read.grid.Grid;
+import perkilo.workbook.schema.Column;
+import perkilo.workbook.schema.FormulaSheet;
+import perkilo.workbook.schema.SheetSchema;
+
+/**
+ * Tells header rows from others, and which kind of table they head.
+ *
+ * <p>A row is a header row if its cells name enough columns of one kind of table: one of its signatures, or two columns
+ * where the sheet is called like the table. Of several kinds, the one that the sheet is called like goes first, then
+ * the formula, then the one that explains most headers.
+ */
+final class HeaderRows {
+
+    private static final int LONGEST_HEADER = 80;
+    private static final int FOR_THE_NAME = 200;
+    private static final int FOR_A_FORMULA = 100;
+
+    private final Map<SheetSchema, HeaderIndex> indexes = new LinkedHashMap<>();
+    private final Findings findings;
+    private final Map<String, List<Candidate>> known = new HashMap<>();
+
+    HeaderRows(List<SheetSchema> schemas, Findings findings) {
+        schemas.forEach(schema -> indexes.put(schema, new HeaderIndex(schema.columns())));
+        this.findings = findings;
+    }
+
+    /** Whether at least two cells could be headers of some table: a quick look before the real one. */
+    boolean mayBeHeader(NavigableMap<Integer, Cell> cells) {
+        return cells.values().stream()
+                        .filter(cell -> !candidates(cell).isEmpty())
+                        .limit(2)
+                        .count()
+                == 2;
+    }
+
+    /** Whether cells head a table. */
+    boolean isHeader(Grid grid, NavigableMap<Integer, Cell> cells) {
+        return best(grid, cells).isPresent();
+    }
+
+    /** The header of the kind of table that cells head, with what is wrong with it reported; empty if none. */
+    Optional<Header> header(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
+        return best(grid, cells).map(best -> {
+            reportUnits(grid, row, best.found());
+            reportDoubles(grid, row, best, cells);
+            Map<Column, Table.Place> columns = new LinkedHashMap<>();
+            best.found()
+                    .forEach((column, found) -> columns.put(
+                            column, new Table.Place(found.index(), found.match().unit())));
+            return new Header(best.schema(), row, cells.firstKey(), cells.lastKey(), columns);
+        });
+    }
+
+    private Optional<Kind> best(Grid grid, NavigableMap<Integer, Cell> cells) {
+        Map<SheetSchema, Map<Column, Found>> bySchema = new LinkedHashMap<>();
+        cells.forEach((index, cell) -> {
+            for (Candidate candidate : candidates(cell)) {
+                bySchema.computeIfAbsent(candidate.schema(), schema -> new LinkedHashMap<>())
+                        .merge(candidate.match().column(), new Found(index, candidate.match()), Found::better);
+            }
+        });
+        return bySchema.entrySet().stream()
+                .map(entry -> new Kind(entry.getKey(), entry.getValue()))
+                .filter(kind -> kind.isEnough(grid))
+                .max(Comparator.comparingInt(kind -> kind.score(grid)));
+    }
+
+    private void reportUnits(Grid grid, int row, Map<Column, Found> all) {
+        all.forEach((column, found) -> {
+            String unit = found.match().notUnderstood();
+            if (!unit.isEmpty()) {
+                findings.error(
+                        grid.origin(row, found.index()),
+                        "the unit \"%s\" of %s is not understood%s"
+                                .formatted(
+                                        unit,
+                                        column.bareHeader(),
+                                        column.unit().isEmpty() ? "" : "; expected " + column.unit()));
+            }
+        });
+    }
+
+    private void reportDoubles(Grid grid, int row, Kind kind, NavigableMap<Integer, Cell> cells) {
+        cells.forEach((index, cell) -> candidates(cell).stream()
+                .filter(candidate -> candidate.schema().equals(kind.schema()) && !kind.uses(index))
+                .forEach(candidate -> reportDouble(grid, row, index, kind, candidate.match(), cells)));
+    }
+
+    private void reportDouble(
+            Grid grid,
+            int row,
+            int index,
+            Kind kind,
+            HeaderIndex.HeaderMatch match,
+            NavigableMap<Integer, Cell> cells) {
+        Found read = kind.found().get(match.column());
+        String header = cells.getOrDefault(index, Cell.BLANK).text();
+        if (read == null) {
+            return;
+        }
+        if (read.match().rank() == match.rank()) {
+            findings.error(
+                    grid.origin(row, index),
+                    "\"%s\" is a second column for %s; keep one"
+                            .formatted(header, match.column().header()));
+        } else if (match.column().required()) {
+            findings.note(
+                    grid.origin(row, index),
+                    "\"%s\" is not read; %s is taken from \"%s\""
+                            .formatted(
+                                    header,
+                                    match.column().header(),
+                                    cells.getOrDefault(read.index(), Cell.BLANK).text()));
+        }
+    }
+
+    private List<Candidate> candidates(Cell cell) {
+        boolean words = cell.kind() == Cell.Kind.TEXT && cell.text().length() <= LONGEST_HEADER;
+        return words ? known.computeIfAbsent(cell.text(), this::compare) : List.of();
+    }
+
+    private List<Candidate> compare(String text) {
+        HeaderText header = HeaderText.of(text);
+        List<Candidate> all = new ArrayList<>();
+        indexes.forEach(
+                (schema, index) -> index.match(header).ifPresent(match -> all.add(new Candidate(schema, match))));
+        return all;
+    }
+
+    private record Candidate(SheetSchema schema, HeaderIndex.HeaderMatch match) {}
+
+    private record Found(int index, HeaderIndex.HeaderMatch match) {
+
+        Found better(Found other) {
+            return other.match.rank() < match.rank() ? other : this;
+        }
+    }
+
+    private record Kind(SheetSchema schema, Map<Column, Found> found) {
+
+        boolean isEnough(Grid grid) {
+            boolean signed = schema.signatures().stream()
+                    .anyMatch(signature -> found.keySet().containsAll(signature));
+            return signed || (found.size() >= 2 && isCalled(grid));
+        }
+
+        int score(Grid grid) {
+            boolean formula = found.containsKey(FormulaSheet.MATERIAL) && found.containsKey(FormulaSheet.LEVEL_OF);
+            return found.size() + (isCalled(grid) ? FOR_THE_NAME : 0) + (formula ? FOR_A_FORMULA : 0);
+        }
+
+        boolean uses(int index) {
+            return found.values().stream().anyMatch(used -> used.index() == index);
+        }
+
+        private boolean isCalled(Grid grid) {
+            String key = HeaderText.key(grid.title());
+            return HeaderText.key(schema.name()).equals(key)
+                    || schema.otherNames().stream()
+                            .anyMatch(name -> HeaderText.key(name).equals(key));
+        }
+    }
+
+    /**
+     * A row that heads a table.
+     *
+     * @param schema the kind of table
+     * @param row from zero
+     * @param firstColumn the first cell of the row that belongs to it
+     * @param lastColumn the last cell of the row that belongs to it
+     * @param columns where each column stands
+     */
+    record Header(SheetSchema schema, int row, int firstColumn, int lastColumn, Map<Column, Table.Place> columns) {
+
+        boolean overlaps(Header other) {
+            return firstColumn <= other.lastColumn && other.firstColumn <= lastColumn;
+        }
+    }
+}
