@@ -105,6 +105,7 @@ final class LayersTest {
     @ArchTest
     static final ArchRule swaps_use_the_layers_under_them_and_not_ordering = only(
             "perkilo.swaps..",
+            "org.ojalgo..",
             "perkilo.origin..",
             "perkilo.units..",
             "perkilo.purchasing..",
@@ -148,6 +149,10 @@ final class LayersTest {
             .should()
             .dependOnClassesThat(resideInAnyPackage(
                     "org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..", "com.microsoft.schemas.."));
+
+    @ArchTest
+    static final ArchRule the_solver_of_linear_programs_stays_in_its_package =
+            library("perkilo.swaps.lp..").should().dependOnClassesThat(resideInAPackage("org.ojalgo.."));
 
     @ArchTest
     static final ArchRule the_command_line_stays_in_cli =

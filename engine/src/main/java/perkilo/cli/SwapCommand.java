@@ -1,42 +1,49 @@
 package perkilo.cli;
 
 import java.io.IOException;
-import java.time.Duration;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
+import perkilo.model.Formula;
 import perkilo.ordering.CheapestPlan;
 import perkilo.origin.Finding;
+import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.Decimals;
+import perkilo.report.Report;
 import perkilo.report.swap.SwapReport;
+import perkilo.swaps.AppliedSwap;
+import perkilo.swaps.Cautions;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.lp.OjalgoSolver;
+import perkilo.swaps.money.RunChange;
 import perkilo.workbook.read.BookReader;
 import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Finds cheaper materials that do the same job. */
 @Command(
         name = "swap",
         mixinStandardHelpOptions = true,
-        description = "Find cheaper materials that do the same job: candidates for the bench, never a release.")
+        description = "Find cheaper materials with an equivalent function: candidates for the bench, not releases.")
 final class SwapCommand implements Callable<Integer> {
 
+    /** The table on the terminal shows no more; the workbook and JSON hold all. */
     private static final int SHOWN = 15;
 
     @Mixin
@@ -54,25 +61,41 @@ final class SwapCommand implements Callable<Integer> {
     @Option(names = "--material", paramLabel = "NAME", description = "Only in place of this material.")
     private @Nullable String material;
 
-    @Option(names = "--function", paramLabel = "WORD", description = "Only for lines with this function.")
+    @Option(names = "--function", paramLabel = "FUNCTION", description = "Only for this function, such as emollient.")
     private @Nullable String function;
+
+    @Option(
+            names = "--changes",
+            paramLabel = "N",
+            defaultValue = "2",
+            description = "In a blend, at most so many materials come in and as many go out; usually ${DEFAULT-VALUE}.")
+    private int changes;
+
+    @Option(
+            names = "--apply",
+            paramLabel = "N",
+            description = "Write the formula with swap number N as a new sheet; the original stays as it is.")
+    private @Nullable Integer apply;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public Integer call() throws IOException {
-        output.checkUsage(spec);
-        runs.checkUsage(spec);
+        checkUsage();
         Console console = new Console(spec, options);
         Reading<Book> reading = new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
         }
-        SwapOutcome outcome = new SwapFinder(
-                        new CheapestPlan(), SearchLimits.within(Duration.ofSeconds(5)), new OjalgoSolver())
-                .find(runs.applyTo(reading.value()), SwapOptions.usual().only(formula, material, function));
+        Book book = runs.applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
+        complaints(book).forEach(findings::add);
+        if (findings.stream().anyMatch(Finding::isError)) {
+            return console.refuse(findings, Exit.BAD_INPUT);
+        }
+        SwapOutcome outcome =
+                new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver()).find(book, wanted());
         findings.addAll(outcome.findings());
         if (outcome instanceof SwapOutcome.Found found) {
             return answer(console, found, findings);
@@ -80,44 +103,86 @@ final class SwapCommand implements Callable<Integer> {
         return console.refuse(findings, Exit.NO_PLAN);
     }
 
+    private void checkUsage() {
+        output.checkUsage(spec);
+        runs.checkUsage(spec);
+        if (changes < 0) {
+            throw new ParameterException(spec.commandLine(), "--changes takes zero or more, but was given " + changes);
+        }
+    }
+
+    private SwapOptions wanted() {
+        return SwapOptions.usual().only(formula, material, function).changing(changes);
+    }
+
+    private List<Finding> complaints(Book book) {
+        List<Finding> complaints = new ArrayList<>();
+        Origin file = new Origin(String.valueOf(options.book().getFileName()), "", "");
+        if (book.runs().isEmpty()) {
+            complaints.add(Finding.error(
+                    file, "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg."));
+        }
+        if (formula != null && book.formula(formula).isEmpty()) {
+            complaints.add(Finding.error(file, "there is no formula \"%s\"".formatted(formula)));
+        }
+        if (material != null && book.material(material).isEmpty()) {
+            complaints.add(Finding.error(file, "there is no material \"%s\"".formatted(material)));
+        }
+        return complaints;
+    }
+
     private int answer(Console console, SwapOutcome.Found found, List<Finding> findings) throws IOException {
-        Written written = new ResultFile(options, output, "-swapped").write(SwapReport.of(found, findings));
+        Report report = report(found, findings);
+        Written written = new ResultFile(options, output, "-swapped").write(report);
         if (options.json()) {
             console.json(SwapJson.of(found, findings));
         }
         console.table(table(found));
-        console.say(
-                "%d swaps save at some run size; %d candidates are not offered and say why. A swap is a candidate for the bench:"
-                        .formatted(found.swaps().size(), found.rejected().size()));
-        console.say("test it, and have a qualified safety assessor decide under your local rules.");
+        if (found.swaps().isEmpty()) {
+            console.say("No material that fits is cheaper at any run size.");
+        }
+        Cautions.ALWAYS.forEach(console::say);
         console.findings(findings);
         console.written(written);
         return Exit.DONE;
     }
 
+    private Report report(SwapOutcome.Found found, List<Finding> findings) {
+        if (apply == null) {
+            return SwapReport.of(found, findings);
+        }
+        int number = apply;
+        Swap swap = SwapFinder.numbered(found, number)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "--apply takes a number from 1 to %d, but was given %d"
+                                .formatted(found.swaps().size(), number)));
+        Formula applied = AppliedSwap.of(swap, number);
+        return SwapReport.of(found, findings, applied);
+    }
+
     private static TextTable table(SwapOutcome.Found found) {
         String home = found.book().settings().home().getCurrencyCode();
         TextTable table = new TextTable(
-                "Swap (the first " + SHOWN + ")", "Closeness", "Per kg, " + home, "Per unit at run sizes, " + home);
-        found.swaps().stream().limit(SHOWN).forEach(swap -> table.row(row(swap)));
+                "No.", "Formula", "Material", "Candidate", "New level", "Close", "Run", "Per unit, " + home, "Outlay");
+        int number = 1;
+        for (Swap swap : found.swaps().subList(0, Math.min(SHOWN, found.swaps().size()))) {
+            RunChange run = swap.atLargestRun();
+            table.row(List.of(
+                    Integer.toString(number++),
+                    swap.formula().name(),
+                    swap.trial().from().name(),
+                    swap.trial().to().name(),
+                    Decimals.readable(swap.newLevel().movePointRight(2), 3) + " %",
+                    Decimals.amount(swap.closeness().score(), 0),
+                    run.before().needs().title(),
+                    run.unitCost().map(change -> signed(change, 4)).orElse("–"),
+                    signed(run.outlay(), 2)));
+        }
         return table;
     }
 
-    private static List<String> row(Swap swap) {
-        String perUnit = swap.runs().stream()
-                .map(run -> run.key() + ": "
-                        + run.unitCost()
-                                .map(change -> Decimals.amount(change, 3))
-                                .orElse("–"))
-                .collect(Collectors.joining(", "));
-        return List.of(
-                "%s: %s → %s"
-                        .formatted(
-                                swap.formula().name(),
-                                swap.trial().from().name(),
-                                swap.trial().to().name()),
-                Decimals.amount(swap.closeness().score(), 0),
-                Decimals.amount(swap.runs().get(0).perKg(), 2),
-                perUnit);
+    private static String signed(BigDecimal change, int decimals) {
+        return (change.signum() > 0 ? "+" : "") + Decimals.amount(change, decimals);
     }
 }

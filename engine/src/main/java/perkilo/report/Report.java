@@ -1,6 +1,7 @@
 package perkilo.report;
 
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -8,16 +9,23 @@ import java.util.TreeMap;
  * All result sheets of one answer.
  *
  * @param sheets in the order of their tabs
+ * @param given names of sheets that are the person's from now on: read as input, and never replaced
  */
-public record Report(List<ResultSheet> sheets) {
+public record Report(List<ResultSheet> sheets, Set<String> given) {
 
     public Report {
         sheets = List.copyOf(sheets);
+        given = Set.copyOf(given);
+    }
+
+    /** Result sheets alone. */
+    public Report(List<ResultSheet> sheets) {
+        this(sheets, Set.of());
     }
 
     /** The same sheets without any formula over a person's own cells: what was typed there stands as a plain number. */
     public Report alone() {
-        return new Report(sheets.stream().map(Report::alone).toList());
+        return new Report(sheets.stream().map(Report::alone).toList(), given);
     }
 
     private static ResultSheet alone(ResultSheet sheet) {

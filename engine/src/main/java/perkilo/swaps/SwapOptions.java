@@ -87,4 +87,18 @@ public record SwapOptions(
                 hlbBand,
                 progress);
     }
+
+    /** The same, with so many materials that may come into a blend, and as many that may leave it. */
+    public SwapOptions changing(int materials) {
+        return new SwapOptions(
+                formula,
+                material,
+                function,
+                leastCloseness,
+                blends,
+                materials,
+                spreadingTolerance,
+                hlbBand,
+                progress);
+    }
 }

@@ -1,8 +1,12 @@
 package perkilo.report.swap;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import perkilo.model.Formula;
 import perkilo.origin.Finding;
 import perkilo.report.Report;
+import perkilo.report.ResultSheet;
 import perkilo.report.cost.MessagesSheet;
 import perkilo.swaps.SwapOutcome;
 
@@ -18,11 +22,26 @@ public final class SwapReport {
      * @param findings everything that a person should know, of the reading too
      */
     public static Report of(SwapOutcome.Found found, List<Finding> findings) {
-        return new Report(List.of(
+        return new Report(sheets(found, findings));
+    }
+
+    /**
+     * The sheets for swaps, and a formula with one of them carried out: a sheet that is the person's from now on.
+     *
+     * @param applied named by {@link perkilo.swaps.AppliedSwap}
+     */
+    public static Report of(SwapOutcome.Found found, List<Finding> findings, Formula applied) {
+        List<ResultSheet> sheets = new ArrayList<>(sheets(found, findings));
+        sheets.add(FormulaSheet.of(applied));
+        return new Report(sheets, Set.of(applied.name()));
+    }
+
+    private static List<ResultSheet> sheets(SwapOutcome.Found found, List<Finding> findings) {
+        return List.of(
                 SwapsSheet.of(found),
                 BlendSheet.of(found),
                 LabelSheet.of(found),
                 EmollientSheet.of(found),
-                MessagesSheet.of(findings)));
+                MessagesSheet.of(findings));
     }
 }

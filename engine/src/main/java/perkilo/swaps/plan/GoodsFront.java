@@ -46,6 +46,7 @@ final class GoodsFront {
         }
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // never compared and never shown; very many are made
     private record Partial(
             @Nullable Partial before, @Nullable Option option, double cost, double[] goods) {}
 

@@ -6,6 +6,7 @@ import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** A person's workbook that sheets of ours are set into. */
 public final class BookSplice implements Closeable {
@@ -61,9 +62,10 @@ public final class BookSplice implements Closeable {
      *
      * @param workbookOfOurs an XLSX file with the sheets, named by their final names, strings inline
      * @param names the final name by the name that a sheet was built with
+     * @param given names that sheets were built with which are the person's from now on
      */
-    public void setIn(byte[] workbookOfOurs, Map<String, String> names) throws IOException {
-        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names);
+    public void setIn(byte[] workbookOfOurs, Map<String, String> names, Set<String> given) throws IOException {
+        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given);
     }
 
     /** Writes the workbook; all that is not ours as it was, byte for byte. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import perkilo.workbook.splice.WorkbookPart.LocalName;
 import perkilo.workbook.splice.WorkbookPart.Tab;
 
@@ -29,7 +30,7 @@ final class Grafting {
         this.relationships = new WorkbookRelationships(book, workbook.part(), dialect);
     }
 
-    void graft(Parts ours, Map<String, String> names) throws IOException {
+    void graft(Parts ours, Map<String, String> names, Set<String> given) throws IOException {
         WorkbookPart oursWorkbook = WorkbookPart.of(ours);
         WorkbookRelationships oursRelationships = new WorkbookRelationships(ours, oursWorkbook.part(), dialect);
         PartGraft parts = new PartGraft(ours, book, types, dialect);
@@ -45,7 +46,7 @@ final class Grafting {
             String xml = dialect.translated(SheetXml.restyled(ours.xml(original), styles));
             places.add(place(name.getKey(), name.getValue(), original, xml, parts, partsOfEarlierRun));
         }
-        nameLocally(oursWorkbook, names, places);
+        nameLocally(oursWorkbook, names, places, given);
         book.put(stylesPart, styles.merged());
         finish();
     }
@@ -97,13 +98,16 @@ final class Grafting {
         return earlier != null ? own.placeOf(built) : workbook.add(new Tab(name, relationships.add("worksheet", part)));
     }
 
-    private void nameLocally(WorkbookPart oursWorkbook, Map<String, String> names, List<Integer> places)
+    private void nameLocally(
+            WorkbookPart oursWorkbook, Map<String, String> names, List<Integer> places, Set<String> given)
             throws IOException {
         List<LocalName> added = new ArrayList<>();
         List<String> builtNames = List.copyOf(names.keySet());
         for (int i = 0; i < places.size(); i++) {
             String finalName = names.getOrDefault(builtNames.get(i), "");
-            added.add(OwnSheets.mark(places.get(i), builtNames.get(i), finalName));
+            if (!given.contains(builtNames.get(i))) {
+                added.add(OwnSheets.mark(places.get(i), builtNames.get(i), finalName));
+            }
             added.addAll(LocalNames.of(oursWorkbook, finalName, places.get(i)));
         }
         workbook.change(LocalNames.outdated(workbook, places), added);

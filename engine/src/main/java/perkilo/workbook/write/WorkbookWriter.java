@@ -103,7 +103,7 @@ public final class WorkbookWriter {
                     report.sheets().stream().map(ResultSheet::name).toList();
             Map<String, String> names = splice.finalNames(builtNames);
             Links links = new Links(String.valueOf(book.getFileName()), splice.sheetsOfThePerson(), names);
-            splice.setIn(new ScratchWorkbook(report, links).bytes(), names);
+            splice.setIn(new ScratchWorkbook(report, links).bytes(), names, report.given());
             return new Draft(StagedFile.write(target, splice::writeTo), names);
         } catch (UnfitPackageException e) {
             throw UnwritableFileException.unfitWorkbook(book, e);
