@@ -120,7 +120,8 @@ final class SwapCommand implements Callable<Integer> {
         Origin file = new Origin(String.valueOf(options.book().getFileName()), "", "");
         if (book.runs().isEmpty()) {
             complaints.add(Finding.error(
-                    file, "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg."));
+                    file,
+                    "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg."));
         }
         if (formula != null && book.formula(formula).isEmpty()) {
             complaints.add(Finding.error(file, "there is no formula \"%s\"".formatted(formula)));

@@ -1,6 +1,7 @@
 package perkilo.costing;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -17,6 +18,8 @@ import perkilo.model.Offer;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.origin.Figure;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 import perkilo.units.Conversion;
 import perkilo.units.Measure;
@@ -119,6 +122,27 @@ public final class Market {
     public Figure margin(Supplier supplier) {
         Settings settings = book.settings();
         return supplier.currency().equals(settings.home()) ? Figure.ZERO : settings.conversionMargin();
+    }
+
+    /**
+     * More than anybody buys, and no more than a search can look at: the whole need, and for each offer what reaches
+     * its last price break, its minimum and its supplier's minimum order value.
+     */
+    public BigDecimal mostThatIsBought(String item, BigDecimal need) {
+        BigDecimal most = need;
+        for (Listing listing : listings(item)) {
+            Quote quote = listing.quote(0, 0, 0);
+            Tier last = quote.tiers().get(quote.tiers().size() - 1);
+            BigDecimal line = quote.smallestLine().max(last.from());
+            Vendor vendor = vendors().get(quote.vendor());
+            BigDecimal price = last.pricePerPack().multiply(quote.toVendorCurrency());
+            if (price.signum() > 0) {
+                BigDecimal packs = vendor.minimumOrderValue().divide(price, 0, RoundingMode.CEILING);
+                line = line.max(packs.multiply(quote.packSize()));
+            }
+            most = most.add(quote.quantity(quote.packsFor(line)));
+        }
+        return most;
     }
 
     /** All listings of several items. */

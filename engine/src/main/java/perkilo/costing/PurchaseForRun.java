@@ -77,7 +77,7 @@ final class PurchaseForRun {
                 Need.UNLIMITED,
                 BigDecimal.ZERO,
                 perUnit,
-                UsableLeftover.limit(needs, item).orElse(UsableLeftover.NO_LIMIT));
+                UsableLeftover.limit(needs, item).orElseGet(() -> market.mostThatIsBought(item.name(), item.needed())));
     }
 
     private static Outcome outcome(

@@ -15,9 +15,6 @@ import perkilo.origin.Figure;
  */
 final class UsableLeftover {
 
-    /** More than anybody has left over. */
-    static final BigDecimal NO_LIMIT = new BigDecimal("1e15");
-
     private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
 
     private UsableLeftover() {}

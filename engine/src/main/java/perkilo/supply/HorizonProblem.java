@@ -17,8 +17,6 @@ import perkilo.purchasing.Need;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
-import perkilo.purchasing.Tier;
-import perkilo.purchasing.Vendor;
 
 /**
  * What has to be bought over the horizon, and who sells it.
@@ -111,32 +109,11 @@ public record HorizonProblem(
      */
     private static BigDecimal creditable(Market market, HorizonItem item) {
         if (item.usablePeriods() == Need.UNLIMITED) {
-            return mostThatIsBought(market, item);
+            return market.mostThatIsBought(item.name(), item.total());
         }
         return item.total()
                 .multiply(BigDecimal.valueOf(item.usablePeriods() - 1L))
                 .divide(BigDecimal.valueOf(item.needed().size()), MathContext.DECIMAL128);
-    }
-
-    /**
-     * More than anybody buys, and no more than a search can look at: the whole need, and for each offer what reaches
-     * its last price break, its minimum and its supplier's minimum order value.
-     */
-    private static BigDecimal mostThatIsBought(Market market, HorizonItem item) {
-        BigDecimal most = item.total();
-        for (Listing listing : market.listings(item.name())) {
-            Quote quote = listing.quote(0, 0, 0);
-            Tier last = quote.tiers().get(quote.tiers().size() - 1);
-            BigDecimal line = quote.smallestLine().max(last.from());
-            Vendor vendor = market.vendors().get(quote.vendor());
-            BigDecimal price = last.pricePerPack().multiply(quote.toVendorCurrency());
-            if (price.signum() > 0) {
-                BigDecimal packs = vendor.minimumOrderValue().divide(price, 0, RoundingMode.CEILING);
-                line = line.max(packs.multiply(quote.packSize()));
-            }
-            most = most.add(quote.quantity(quote.packsFor(line)));
-        }
-        return most;
     }
 
     private static @Nullable BigDecimal orNone(@Nullable Figure limit) {

@@ -91,14 +91,6 @@ public record SwapOptions(
     /** The same, with so many materials that may come into a blend, and as many that may leave it. */
     public SwapOptions changing(int materials) {
         return new SwapOptions(
-                formula,
-                material,
-                function,
-                leastCloseness,
-                blends,
-                materials,
-                spreadingTolerance,
-                hlbBand,
-                progress);
+                formula, material, function, leastCloseness, blends, materials, spreadingTolerance, hlbBand, progress);
     }
 }

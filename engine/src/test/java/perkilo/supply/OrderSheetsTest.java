@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
@@ -130,8 +131,9 @@ final class OrderSheetsTest {
     }
 
     private static ResultSheet.Content content(ResultSheet sheet, int row, int column) {
-        ResultSheet.Cell cell = sheet.cells().get(row).get(column);
-        return cell.content();
+        return Objects.requireNonNull(
+                        Objects.requireNonNull(sheet.cells().get(row)).get(column))
+                .content();
     }
 
     private static String text(ResultSheet sheet, int row, int column) {

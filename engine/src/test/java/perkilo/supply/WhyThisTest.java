@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import perkilo.model.Book;
 import perkilo.ordering.CheapestPlan;
@@ -22,7 +23,7 @@ final class WhyThisTest {
     private static final PlanPurchases EVERY_PLAN = new EveryPlan(4);
 
     /** Two suppliers of clay, one of whom sells it dearer and by the kilogram; oil from the first alone. */
-    private static Trade trade(boolean cheap, String minimum, String orderValue) {
+    private static Trade trade(boolean cheap, @Nullable String minimum, @Nullable String orderValue) {
         Trade trade = new Trade("2027-01-01")
                 .supplier("Mine", "EUR", 0, "12", orderValue, "9", "0.1", "0", "0")
                 .supplier("Shop", "EUR", 0, "3", null, null, "0", "0", "0")

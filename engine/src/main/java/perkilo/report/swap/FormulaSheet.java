@@ -15,7 +15,8 @@ final class FormulaSheet {
     private FormulaSheet() {}
 
     static ResultSheet of(Formula formula) {
-        SheetBuilder sheet = new SheetBuilder(formula.name()).widths(8, 38, 12, 12).freeze(1, 0);
+        SheetBuilder sheet =
+                new SheetBuilder(formula.name()).widths(8, 38, 12, 12).freeze(1, 0);
         String[] heads = {"Phase", "Material", "% w/w", "Phase °C"};
         for (int column = 0; column < heads.length; column++) {
             sheet.text(0, column, heads[column], Look.HEADER);
