@@ -20,7 +20,8 @@ public record Ratio(BigInteger over, BigInteger under) implements Comparable<Rat
     public static final Ratio ONE = of(1);
 
     /** What 34 significant digits leave to rounding when a few dozen figures are divided and added. */
-    private static final BigDecimal LAST_DIGITS = new BigDecimal("1e-30");
+    /** What is left when amounts of some thousands, each to 34 digits, are taken from each other. */
+    private static final BigDecimal LAST_DIGITS = new BigDecimal("1e-28");
 
     public Ratio {
         BigInteger common = over.gcd(under).max(BigInteger.ONE);

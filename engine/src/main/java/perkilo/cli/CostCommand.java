@@ -12,7 +12,6 @@ import perkilo.costing.CostRuns;
 import perkilo.costing.RunCost;
 import perkilo.json.CostJson;
 import perkilo.model.Book;
-import perkilo.ordering.CheapestPlan;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
@@ -62,7 +61,7 @@ final class CostCommand implements Callable<Integer> {
                     "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg."));
             return console.refuse(findings, Exit.BAD_INPUT);
         }
-        CostOutcome outcome = new CostRuns(new CheapestPlan(), SearchLimits.usual()).cost(book);
+        CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book);
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(outcome.findings());
         if (outcome instanceof CostOutcome.Costed costed) {

@@ -129,7 +129,7 @@ final class SheetBuilderTest {
 
     @Test
     void money_shows_its_currency() {
-        assertThat(NumberFormat.money("EUR", 2).code()).isEqualTo("#,##0.00\\ \"EUR\"");
-        assertThat(NumberFormat.money("JPY", 0).code()).isEqualTo("#,##0\\ \"JPY\"");
+        assertThat(NumberFormat.money("EUR", 2).code()).isEqualTo("#,##0.00\\ \"EUR\";-#,##0.00\\ \"EUR\";\"–\"");
+        assertThat(NumberFormat.money("JPY", 0).code()).isEqualTo("#,##0\\ \"JPY\";-#,##0\\ \"JPY\";\"–\"");
     }
 }

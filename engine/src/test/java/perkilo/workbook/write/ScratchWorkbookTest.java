@@ -114,7 +114,7 @@ final class ScratchWorkbookTest {
         assertThat(head.getCellStyle().getWrapText()).isTrue();
         assertThat(head.getCellStyle().getFont().getBold()).isTrue();
         assertThat(detail().getRow(4).getCell(5).getCellStyle().getDataFormatString())
-                .isEqualTo("#,##0.00\\ \"EUR\"");
+                .isEqualTo("#,##0.00\\ \"EUR\";-#,##0.00\\ \"EUR\";\"–\"");
     }
 
     @Test

@@ -1,0 +1,25 @@
+package perkilo.cli;
+
+import perkilo.ordering.CheapestPlan;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.swaps.plan.QuickPlanner;
+
+/** Which planner a command works with. */
+final class Planners {
+
+    private Planners() {}
+
+    /**
+     * A planner for the runs of one book: all sets of suppliers are tried where there are few, which proves most runs at once;
+     * what that leaves open goes to the full search.
+     */
+    static PlanPurchases forRuns() {
+        PlanPurchases full = new CheapestPlan();
+        PlanPurchases quick = new QuickPlanner(full);
+        return (problem, limits) -> {
+            PlanOutcome outcome = quick.plan(problem, limits);
+            return outcome instanceof PlanOutcome.BestSoFar ? full.plan(problem, limits) : outcome;
+        };
+    }
+}
