@@ -11,8 +11,8 @@ final class Planners {
     private Planners() {}
 
     /**
-     * A planner for the runs of one book: all sets of suppliers are tried where there are few, which proves most runs at once;
-     * what that leaves open goes to the full search.
+     * A planner for the runs of one book: all sets of suppliers are tried where there are few, which proves most runs
+     * at once; what that leaves open goes to the full search.
      */
     static PlanPurchases forRuns() {
         PlanPurchases full = new CheapestPlan();
