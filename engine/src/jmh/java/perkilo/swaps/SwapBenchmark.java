@@ -10,6 +10,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import perkilo.model.Book;
 import perkilo.ordering.CheapestPlan;
+import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.lp.OjalgoSolver;
 
@@ -27,7 +28,7 @@ public class SwapBenchmark {
 
     @Benchmark
     public SwapOutcome twentyFiveLines() {
-        return new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver())
+        return new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
                 .find(book, SwapOptions.usual().withBlends(blends));
     }
 }

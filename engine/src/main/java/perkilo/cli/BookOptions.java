@@ -1,9 +1,16 @@
 package perkilo.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Book;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+import perkilo.origin.Reading;
+import perkilo.workbook.read.BookReader;
 import perkilo.workbook.read.Sources;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,9 +53,14 @@ final class BookOptions {
         return book;
     }
 
-    /** What to read. */
-    Sources sources() {
-        return new Sources(book(), prices, rates, date);
+    /** Reads the workbook with its price lists and rates; without a costing date today's holds. */
+    Reading<Book> read() throws IOException {
+        return new BookReader().read(new Sources(book(), prices, rates, date), LocalDate.now(ZoneId.systemDefault()));
+    }
+
+    /** Something about the workbook as a whole that keeps a command from an answer. */
+    Finding complaint(String text) {
+        return Finding.error(new Origin(String.valueOf(book().getFileName()), "", ""), text);
     }
 
     /** Whether the answer is printed as JSON. */

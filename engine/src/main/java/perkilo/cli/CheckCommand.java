@@ -1,8 +1,6 @@
 package perkilo.cli;
 
 import java.io.IOException;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import perkilo.json.Json;
@@ -10,7 +8,6 @@ import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.origin.Reading;
-import perkilo.workbook.read.BookReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Reading<Book> reading = new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
+        Reading<Book> reading = options.read();
         Console console = new Console(spec, options);
         if (options.json()) {
             console.json(Json.onlyMessages(reading.findings()));

@@ -2,8 +2,6 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -13,13 +11,11 @@ import perkilo.costing.RunCost;
 import perkilo.json.CostJson;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
-import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.Decimals;
 import perkilo.report.cost.CostReport;
 import perkilo.units.Currencies;
-import perkilo.workbook.read.BookReader;
 import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,16 +45,14 @@ final class CostCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         checkUsage();
         Console console = new Console(spec, options);
-        Reading<Book> reading = new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
+        Reading<Book> reading = options.read();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
         }
         Book book = runs.applyTo(reading.value());
         if (book.runs().isEmpty()) {
             List<Finding> findings = new ArrayList<>(reading.findings());
-            findings.add(Finding.error(
-                    new Origin(String.valueOf(options.book().getFileName()), "", ""),
-                    "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg."));
+            findings.add(options.complaint(RunOptions.NONE));
             return console.refuse(findings, Exit.BAD_INPUT);
         }
         CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book);

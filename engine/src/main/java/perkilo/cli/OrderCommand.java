@@ -2,8 +2,6 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -21,7 +19,6 @@ import perkilo.supply.Reasons;
 import perkilo.supply.SupplierOrder;
 import perkilo.supply.WhyThis;
 import perkilo.units.Currencies;
-import perkilo.workbook.read.BookReader;
 import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,7 +62,7 @@ final class OrderCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         output.checkUsage(spec);
         Console console = new Console(spec, options);
-        Reading<Book> reading = new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
+        Reading<Book> reading = options.read();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
         }

@@ -1,9 +1,9 @@
 package perkilo.cli;
 
 import perkilo.ordering.CheapestPlan;
+import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
-import perkilo.swaps.plan.QuickPlanner;
 
 /** Which planner a command works with. */
 final class Planners {
@@ -21,5 +21,10 @@ final class Planners {
             PlanOutcome outcome = quick.plan(problem, limits);
             return outcome instanceof PlanOutcome.BestSoFar ? full.plan(problem, limits) : outcome;
         };
+    }
+
+    /** A planner for very many purchases that differ in an item or two: what it cannot prove comes with its bound. */
+    static PlanPurchases forWhatIfs() {
+        return new QuickPlanner(new CheapestPlan());
     }
 }

@@ -50,6 +50,10 @@ final class RunOptions {
         }
     }
 
+    /** What a command says that finds no run to cost. */
+    static final String NONE =
+            "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
+
     /** The book with the runs of the command line, if there are any. */
     Book applyTo(Book book) {
         if (units.isEmpty() && batchKg.isEmpty()) {

@@ -2,8 +2,6 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -11,9 +9,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
 import perkilo.model.Formula;
-import perkilo.ordering.CheapestPlan;
 import perkilo.origin.Finding;
-import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.Decimals;
@@ -27,7 +23,6 @@ import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.money.RunChange;
-import perkilo.workbook.read.BookReader;
 import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,7 +79,7 @@ final class SwapCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         checkUsage();
         Console console = new Console(spec, options);
-        Reading<Book> reading = new BookReader().read(options.sources(), LocalDate.now(ZoneId.systemDefault()));
+        Reading<Book> reading = options.read();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
         }
@@ -95,7 +90,7 @@ final class SwapCommand implements Callable<Integer> {
             return console.refuse(findings, Exit.BAD_INPUT);
         }
         SwapOutcome outcome =
-                new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver()).find(book, wanted());
+                new SwapFinder(Planners.forWhatIfs(), SearchLimits.usual(), new OjalgoSolver()).find(book, wanted());
         findings.addAll(outcome.findings());
         if (outcome instanceof SwapOutcome.Found found) {
             return answer(console, found, findings);
@@ -117,17 +112,14 @@ final class SwapCommand implements Callable<Integer> {
 
     private List<Finding> complaints(Book book) {
         List<Finding> complaints = new ArrayList<>();
-        Origin file = new Origin(String.valueOf(options.book().getFileName()), "", "");
         if (book.runs().isEmpty()) {
-            complaints.add(Finding.error(
-                    file,
-                    "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg."));
+            complaints.add(options.complaint(RunOptions.NONE));
         }
         if (formula != null && book.formula(formula).isEmpty()) {
-            complaints.add(Finding.error(file, "there is no formula \"%s\"".formatted(formula)));
+            complaints.add(options.complaint("there is no formula \"%s\"".formatted(formula)));
         }
         if (material != null && book.material(material).isEmpty()) {
-            complaints.add(Finding.error(file, "there is no material \"%s\"".formatted(material)));
+            complaints.add(options.complaint("there is no material \"%s\"".formatted(material)));
         }
         return complaints;
     }

@@ -21,7 +21,6 @@ import perkilo.swaps.blend.SolveLinear;
 import perkilo.swaps.money.BaseCosts;
 import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.money.RunsOfFormula;
-import perkilo.swaps.plan.QuickPlanner;
 
 /**
  * Finds cheaper materials that do the same job.
@@ -40,7 +39,8 @@ public final class SwapFinder {
     /**
      * A finder.
      *
-     * @param planner finds the purchase of each run; asked from several threads at once
+     * @param planner finds the purchase of each run; asked very often, and from several threads at once, about one
+     *     market
      * @param limits for the search, for each run
      * @param solver for joint swaps
      */
@@ -58,7 +58,7 @@ public final class SwapFinder {
      */
     public SwapOutcome find(Book book, SwapOptions options) {
         Market market = new Market(book);
-        RunCoster coster = new RunCoster(market, new QuickPlanner(planner), limits);
+        RunCoster coster = new RunCoster(market, planner, limits);
         LinePrices prices = new LinePrices(market);
         List<Finding> findings = new ArrayList<>();
         List<Finding> problems = new ArrayList<>();

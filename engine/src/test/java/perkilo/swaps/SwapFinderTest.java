@@ -13,6 +13,7 @@ import perkilo.costing.RunNeeds;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.ordering.CheapestPlan;
+import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.gate.Verdict;
@@ -29,7 +30,8 @@ final class SwapFinderTest {
 
     private static SwapOutcome.Found find(SwapOptions options) {
         return (SwapOutcome.Found)
-                new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver()).find(BOOK, options);
+                new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
+                        .find(BOOK, options);
     }
 
     @Test

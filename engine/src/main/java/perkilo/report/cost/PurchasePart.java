@@ -16,23 +16,14 @@ import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
+import perkilo.report.part.LandedLine;
 import perkilo.report.part.Landing;
 import perkilo.report.part.Rows;
-import perkilo.units.Currencies;
 
 /** The part of a block that says what is bought, from whom, and what it costs once it is here. */
 final class PurchasePart {
 
     private static final int PACKS = 3;
-    private static final int QUANTITY = 4;
-    private static final int PRICE = 5;
-    private static final int GOODS = 6;
-    private static final int INSURANCE = 7;
-    private static final int FREIGHT = 8;
-    private static final int DUTY = 9;
-    private static final int ALONE = 10;
-    private static final int SHARE = 11;
-    private static final int LANDED = 12;
     private static final int GOODS_HOME = 13;
 
     private final Rows rows;
@@ -66,21 +57,10 @@ final class PurchasePart {
             rows.section("Nothing has to be bought.", Look.HINT);
             return cells;
         }
-        rows.heads(
-                "Item",
-                "Supplier",
-                "Pack",
-                "Packs",
-                "Quantity (kg or pieces)",
-                "Price per pack",
-                "Goods as invoiced",
-                "Insurance",
-                "Freight by weight",
-                "Duty on the line",
-                "Line, " + home,
-                "Share of order charges, " + home,
-                "Landed, " + home,
-                "Goods at the rate, " + home);
+        List<String> heads = new ArrayList<>(List.of("Item", "Supplier", "Pack"));
+        heads.addAll(LandedLine.heads(home));
+        heads.add("Goods at the rate, " + home);
+        rows.heads(heads.toArray(new String[0]));
         int first = rows.next();
         int ordersFirst = first + purchase.cost().lines().size() + 3;
         int order = ordersFirst;
@@ -120,84 +100,26 @@ final class PurchasePart {
         }
 
         void write() {
-            List<Line> lines = new ArrayList<>();
+            List<LandedLine> lines = new ArrayList<>();
             for (LineCost line : cost.lines()) {
                 lines.add(line(line, rows.next()));
                 rows.skip(1);
             }
-            Expr goods = Expr.sum(lines.stream().map(Line::goods).toList());
+            Expr goods = Expr.sum(lines.stream().map(LandedLine::goods).toList());
             Expr orderCharges = writeOrder(goods);
             Expr goodsCell = Expr.cell(sheet.name(), SheetNames.cell(row, 4), goods.value());
-            for (Line line : lines) {
+            for (LandedLine line : lines) {
                 writeShare(line, Landing.share(orderCharges, line.goods(), goodsCell, lines.size()));
             }
         }
 
-        private Line line(LineCost line, int at) {
+        private LandedLine line(LineCost line, int at) {
             Listing listing = purchase.listing(line);
             Offer offer = listing.offer();
-            String code = offer.currency().getCurrencyCode();
-            int digits = Currencies.minorDigits(offer.currency());
             sheet.text(at, 0, offer.item(), Look.LABEL);
             sheet.text(at, 1, offer.supplier(), Look.PLAIN, supplier.origin());
             sheet.text(at, 2, offer.pack(), Look.PLAIN, offer.origin());
-            Expr packs = sheet.value(at, PACKS, Expr.of(line.line().packs()), NumberFormat.WHOLE, Look.CHOICE);
-            Expr inPackUnit = Landing.inPackUnit(listing, packs);
-            Expr quantity = sheet.checked(
-                    at,
-                    QUANTITY,
-                    Landing.quantity(listing, inPackUnit),
-                    line.quantity(),
-                    NumberFormat.QUANTITY,
-                    Look.PLAIN);
-            Expr price = sheet.value(
-                    at,
-                    PRICE,
-                    Landing.price(listing, inPackUnit),
-                    NumberFormat.money(code, 4),
-                    Look.PLAIN,
-                    offer.breaks().get(line.tier()).origin());
-            Expr goods = sheet.checked(
-                    at,
-                    GOODS,
-                    packs.times(price).rounded(digits),
-                    line.goodsQuoted(),
-                    NumberFormat.money(code, digits),
-                    Look.PLAIN);
-            return charged(line, listing, at, quantity, Landing.invoiced(listing, goods));
-        }
-
-        private Line charged(LineCost line, Listing listing, int at, Expr quantity, Expr goods) {
-            Market.Charges charges = landing.charges();
-            Expr insurance = sheet.value(
-                    at,
-                    INSURANCE,
-                    landing.insurance(goods),
-                    money,
-                    Look.PLAIN,
-                    charges.insurance().origin());
-            Expr freight = sheet.value(
-                    at,
-                    FREIGHT,
-                    landing.freightByWeight(listing, quantity),
-                    money,
-                    Look.PLAIN,
-                    charges.freightPerKg().origin());
-            Expr duty = sheet.value(
-                    at,
-                    DUTY,
-                    landing.duty(listing, goods, insurance, freight),
-                    money,
-                    Look.PLAIN,
-                    listing.duty().origin());
-            Expr alone = sheet.value(
-                    at,
-                    ALONE,
-                    landing.lineAlone(goods, insurance, freight, duty),
-                    NumberFormat.money(home, 2),
-                    Look.PLAIN,
-                    landing.rateOrigin());
-            return new Line(line, at, quantity, goods, alone);
+            return LandedLine.write(sheet, at, PACKS, landing, line, listing, home);
         }
 
         private Expr writeOrder(Expr goods) {
@@ -228,26 +150,16 @@ final class PurchasePart {
             return sheet.value(row, 9, all, NumberFormat.money(home, 2), Look.PLAIN);
         }
 
-        private void writeShare(Line line, Expr share) {
-            NumberFormat inHome = NumberFormat.money(home, 2);
-            Expr shareCell = sheet.value(line.row(), SHARE, share, inHome, Look.PLAIN);
-            Expr landed = sheet.checked(
-                    line.row(),
-                    LANDED,
-                    line.alone().plus(shareCell),
-                    line.cost().landed(),
-                    inHome,
-                    Look.TOTAL);
+        private void writeShare(LandedLine line, Expr share) {
+            Expr landed = line.writeShare(sheet, share, home);
             Expr goods = sheet.checked(
                     line.row(),
                     GOODS_HOME,
                     Landing.times(line.goods(), landing.rate()),
                     line.cost().goods(),
-                    inHome,
+                    NumberFormat.money(home, 2),
                     Look.PLAIN);
             cells.put(line.cost(), new LineCells(line.quantity(), landed, goods));
         }
     }
-
-    private record Line(LineCost cost, int row, Expr quantity, Expr goods, Expr alone) {}
 }

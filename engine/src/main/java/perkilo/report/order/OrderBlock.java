@@ -18,24 +18,20 @@ import perkilo.report.Expr;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
+import perkilo.report.part.LandedLine;
 import perkilo.report.part.Landing;
 import perkilo.supply.HorizonProblem;
 import perkilo.supply.SupplierOrder;
-import perkilo.units.Currencies;
 
 /** One order on the sheet of supplier orders: its lines, what is charged on top, and what it costs once it is here. */
 final class OrderBlock {
 
     private static final int PACK = 1;
     private static final int PACKS = 2;
-    private static final int QUANTITY = 3;
-    private static final int PRICE = 4;
     private static final int GOODS = 5;
     private static final int INSURANCE = 6;
     private static final int FREIGHT = 7;
     private static final int DUTY = 8;
-    private static final int ALONE = 9;
-    private static final int SHARE = 10;
     private static final int LANDED = 11;
 
     private final SheetBuilder sheet;
@@ -71,14 +67,15 @@ final class OrderBlock {
     SupplierOrdersSheet.OrderCells write(IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> cells) {
         heads();
         int firstLine = next;
-        List<Line> lines = new ArrayList<>();
+        List<LandedLine> lines = new ArrayList<>();
         for (int index = 0; index < cost.lines().size(); index++) {
             lines.add(goods(cost.lines().get(index), order.listings().get(index), next++));
         }
         int lastLine = next - 1;
-        Expr goods = figure("Goods", Expr.sum(lines.stream().map(Line::goods).toList()), cost.goods(), Origin.NONE);
+        Expr goods =
+                figure("Goods", Expr.sum(lines.stream().map(LandedLine::goods).toList()), cost.goods(), Origin.NONE);
         Expr charges = charges(goods, firstLine, lastLine);
-        for (Line line : lines) {
+        for (LandedLine line : lines) {
             cells.put(line.cost(), landed(line, Landing.share(charges, line.goods(), goods, lines.size())));
         }
         Expr landed = sheet.sumOfColumn(LANDED, firstLine, lastLine);
@@ -108,85 +105,19 @@ final class OrderBlock {
                                 terms == null ? "" : ", delivery term " + terms.name(),
                                 HorizonProblem.leadDays(supplier)),
                 Look.HINT);
-        String[] heads = {
-            "Item",
-            "Pack",
-            "Packs",
-            "Quantity (kg or pieces)",
-            "Price per pack",
-            "Goods as invoiced",
-            "Insurance",
-            "Freight by weight",
-            "Duty on the line",
-            "Line, " + home,
-            "Share of order charges, " + home,
-            "Landed, " + home
-        };
-        for (int column = 0; column < heads.length; column++) {
-            sheet.text(next, column, heads[column], Look.HEADER);
+        List<String> heads = new ArrayList<>(List.of("Item", "Pack"));
+        heads.addAll(LandedLine.heads(home));
+        for (int column = 0; column < heads.size(); column++) {
+            sheet.text(next, column, heads.get(column), Look.HEADER);
         }
         next++;
     }
 
-    private Line goods(LineCost line, Listing listing, int row) {
+    private LandedLine goods(LineCost line, Listing listing, int row) {
         Offer offer = listing.offer();
-        String code = offer.currency().getCurrencyCode();
-        int digits = Currencies.minorDigits(offer.currency());
         sheet.text(row, 0, offer.item(), Look.LABEL);
         sheet.text(row, PACK, offer.pack(), Look.PLAIN, offer.origin());
-        Expr packs = sheet.value(row, PACKS, Expr.of(line.line().packs()), NumberFormat.WHOLE, Look.CHOICE);
-        Expr inPackUnit = Landing.inPackUnit(listing, packs);
-        Expr quantity = sheet.checked(
-                row,
-                QUANTITY,
-                Landing.quantity(listing, inPackUnit),
-                line.quantity(),
-                listing.isByPiece() ? NumberFormat.WHOLE : NumberFormat.QUANTITY,
-                Look.PLAIN);
-        Origin priceCell = offer.breaks().get(line.tier()).origin();
-        Expr price = sheet.value(
-                row,
-                PRICE,
-                Landing.price(listing, inPackUnit),
-                NumberFormat.money(code, Math.max(4, digits)),
-                Look.PLAIN,
-                priceCell);
-        Expr goods = sheet.checked(
-                row,
-                GOODS,
-                packs.times(price).rounded(digits),
-                line.goodsQuoted(),
-                NumberFormat.money(code, digits),
-                Look.PLAIN);
-        return charged(line, listing, row, packs, quantity, Landing.invoiced(listing, goods));
-    }
-
-    private Line charged(LineCost line, Listing listing, int row, Expr packs, Expr quantity, Expr goods) {
-        Market.Charges rates = landing.charges();
-        Expr insurance = sheet.value(
-                row,
-                INSURANCE,
-                landing.insurance(goods),
-                money,
-                Look.PLAIN,
-                rates.insurance().origin());
-        Expr freight = sheet.value(
-                row,
-                FREIGHT,
-                landing.freightByWeight(listing, quantity),
-                money,
-                Look.PLAIN,
-                rates.freightPerKg().origin());
-        Expr duty = sheet.value(
-                row,
-                DUTY,
-                landing.duty(listing, goods, insurance, freight),
-                money,
-                Look.PLAIN,
-                listing.duty().origin());
-        Expr alone = landing.lineAlone(goods, insurance, freight, duty);
-        Expr aloneCell = sheet.value(row, ALONE, alone, inHome, Look.PLAIN, landing.rateOrigin());
-        return new Line(line, row, packs, quantity, goods, aloneCell);
+        return LandedLine.write(sheet, row, PACKS, landing, line, listing, home);
     }
 
     /** Writes what comes on top of the goods, and returns what of it is charged for the order as a whole. */
@@ -243,12 +174,7 @@ final class OrderBlock {
                 : sheet.checked(row, GOODS, expr, engine, money, Look.PLAIN);
     }
 
-    private SupplierOrdersSheet.LineCells landed(Line line, Expr share) {
-        Expr shareCell = sheet.value(line.row(), SHARE, share, inHome, Look.PLAIN);
-        Expr landed = sheet.checked(
-                line.row(), LANDED, line.alone().plus(shareCell), line.cost().landed(), inHome, Look.TOTAL);
-        return new SupplierOrdersSheet.LineCells(line.packs(), line.quantity(), landed);
+    private SupplierOrdersSheet.LineCells landed(LandedLine line, Expr share) {
+        return new SupplierOrdersSheet.LineCells(line.packs(), line.quantity(), line.writeShare(sheet, share, home));
     }
-
-    private record Line(LineCost cost, int row, Expr packs, Expr quantity, Expr goods, Expr alone) {}
 }

@@ -52,6 +52,7 @@ final class SwapsSheet {
 
     private ResultSheet write() {
         sheet.widths(6, 20, 8, 28, 10, 32, 10, 11, 52).landscape();
+        widths();
         page.title(
                 NAME,
                 "Ranked by saving times closeness. Amounts are values out of full purchase plans, as the choice of what to"
@@ -85,6 +86,20 @@ final class SwapsSheet {
             sheet.highlight(heads + 1, first + 6, last, first + 6, ResultSheet.Condition.ABOVE_ZERO, Look.WARNING);
         }
         chart(chartTop, heads + 1);
+    }
+
+    private void widths() {
+        for (int run = 0; run < runs; run++) {
+            int first = FIXED + run * PER_RUN;
+            sheet.width(first, 26);
+            for (int column = first + 1; column < first + PER_RUN; column++) {
+                sheet.width(column, 15);
+            }
+        }
+        int[] rest = {12, 12, 18, 34, 34, 60};
+        for (int i = 0; i < rest.length; i++) {
+            sheet.width(FIXED + runs * PER_RUN + i, rest[i]);
+        }
     }
 
     private int columns() {

@@ -11,6 +11,7 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import perkilo.json.SwapJson;
 import perkilo.ordering.CheapestPlan;
+import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
@@ -23,8 +24,8 @@ import perkilo.swaps.lp.OjalgoSolver;
 /** What a person and a script get to see of swaps. */
 final class SwapReportTest {
 
-    private static final SwapOutcome.Found FOUND =
-            (SwapOutcome.Found) new SwapFinder(new CheapestPlan(), SearchLimits.usual(), new OjalgoSolver())
+    private static final SwapOutcome.Found FOUND = (SwapOutcome.Found)
+            new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
                     .find(Kit.demo(), SwapOptions.usual().only("Face cream", "Octyldodecanol", null));
 
     @Test

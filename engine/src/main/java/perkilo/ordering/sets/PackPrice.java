@@ -1,4 +1,4 @@
-package perkilo.swaps.plan;
+package perkilo.ordering.sets;
 
 import java.math.BigDecimal;
 import java.util.List;

@@ -1,4 +1,4 @@
-package perkilo.swaps.plan;
+package perkilo.ordering.sets;
 
 import java.util.ArrayList;
 import java.util.List;

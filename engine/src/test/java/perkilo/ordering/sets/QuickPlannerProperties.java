@@ -1,4 +1,4 @@
-package perkilo.swaps.plan;
+package perkilo.ordering.sets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

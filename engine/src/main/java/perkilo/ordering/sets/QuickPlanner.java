@@ -1,4 +1,4 @@
-package perkilo.swaps.plan;
+package perkilo.ordering.sets;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Names;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanCost;
@@ -123,7 +122,7 @@ public final class QuickPlanner implements PlanPurchases {
             BigDecimal need = problem.needs().get(item).total();
             if (need.signum() > 0) {
                 int index = item;
-                Key key = new Key(Names.key(problem.needs().get(item).item()), need);
+                Key key = new Key(problem.needs().get(item).item(), need);
                 ItemCovers known = covers.computeIfAbsent(
                                 key, absent -> new Covers(ItemCovers.of(prices(problem, index), need)))
                         .covers();
