@@ -158,17 +158,33 @@ final class BookAssembler {
         return batching.byKey();
     }
 
-    private Map<String, Product> products(CurrencyUnit home) {
+    private Map<String, List<Product.Component>> components() {
         Map<String, List<Product.Component>> components = new LinkedHashMap<>();
         for (TableRow row : tables.rows(ComponentsSheet.SCHEMA, findings)) {
-            components
-                    .computeIfAbsent(Names.key(row.text(ComponentsSheet.PRODUCT)), key -> new ArrayList<>())
-                    .add(new Product.Component(
-                            row.text(ComponentsSheet.COMPONENT),
-                            row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
-                            row.figure(ComponentsSheet.LOSS, Figure.ZERO),
-                            row.origin(ComponentsSheet.COMPONENT)));
+            Product.Component component = new Product.Component(
+                    row.text(ComponentsSheet.COMPONENT),
+                    row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
+                    row.figure(ComponentsSheet.LOSS, Figure.ZERO),
+                    row.origin(ComponentsSheet.COMPONENT));
+            String product = row.text(ComponentsSheet.PRODUCT);
+            List<Product.Component> others = components.computeIfAbsent(Names.key(product), key -> new ArrayList<>());
+            others.stream()
+                    .filter(other -> Names.key(other.name()).equals(Names.key(component.name())))
+                    .findFirst()
+                    .ifPresent(first -> findings.error(
+                            component.origin(),
+                            "the component \"%s\" of \"%s\" stands in %s already; put the pieces into one row"
+                                    .formatted(
+                                            component.name(),
+                                            product,
+                                            first.origin().where())));
+            others.add(component);
         }
+        return components;
+    }
+
+    private Map<String, Product> products(CurrencyUnit home) {
+        Map<String, List<Product.Component>> components = components();
         NamedThings<Product> products = new NamedThings<>("product", findings);
         for (TableRow row : tables.rows(ProductsSheet.SCHEMA, findings)) {
             String key = Names.key(row.text(ProductsSheet.PRODUCT));

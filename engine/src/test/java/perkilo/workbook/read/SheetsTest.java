@@ -310,6 +310,18 @@ final class SheetsTest {
     }
 
     @Test
+    void a_component_that_stands_twice_in_a_product_is_an_error_at_the_second() {
+        assertThat(TestBook.sound()
+                        .set("Components", "A3", "balm 30")
+                        .set("Components", "B3", "jar")
+                        .set("Components", "C3", 1)
+                        .findings())
+                .containsExactly(
+                        "error Components!B3: the component \"jar\" of \"balm 30\" stands in Components!B2 already;"
+                                + " put the pieces into one row");
+    }
+
+    @Test
     void names_that_nobody_knows_are_errors() {
         assertThat(TestBook.sound().set("Products", "B2", "Blm").findings())
                 .containsExactly("error Products!A2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
