@@ -48,9 +48,11 @@ final class BranchAndBound {
                 new Node(new Decisions(market.orders.count), Multipliers.start(market), Double.NEGATIVE_INFINITY, 0);
         LocalSearch local = new LocalSearch(planning, repair, deadline);
         repair.tryOrders(planning.allOrders());
-        ascent.raise(root, 60, 1.2, step -> tryOrders(step));
+        ascent.raise(root, 30, 1.2, step -> tryOrders(step));
+        repair.learn(root.prices.minimum);
         local.improve();
-        ascent.raise(root, 700, 0.8, step -> tryOrders(step));
+        ascent.raise(root, 100, 0.8, step -> tryOrders(step));
+        repair.learn(root.prices.minimum);
         local.improve();
         open.add(root);
         while (!open.isEmpty() && !deadline.over()) {
@@ -73,7 +75,7 @@ final class BranchAndBound {
     }
 
     private void tryOrders(int step) {
-        if (step % 20 != 0 && step >= 3) {
+        if (step % 4 != 0 && step >= 3) {
             return;
         }
         boolean[] orders = ascent.relaxation.joint().placed();
@@ -88,7 +90,8 @@ final class BranchAndBound {
     }
 
     private void look(Node node) {
-        double bound = ascent.raise(node, 25, 0.25, step -> {
+        boolean noPlanYet = incumbent.best() == null;
+        double bound = ascent.raise(node, noPlanYet ? 25 : 8, noPlanYet ? 1 : 0.25, step -> {
             if (step == 0) {
                 repair.tryOrders(ascent.relaxation.joint().placed());
             }

@@ -34,26 +34,30 @@ final class Decisions {
     Decisions withPlaced(int order, byte answer) {
         byte[] more = placed.clone();
         more[order] = answer;
-        return new Decisions(more, small, ranges);
+        return new Decisions(more, small.clone(), ranges);
     }
 
     Decisions withSmall(int order, byte answer) {
         byte[] more = small.clone();
         more[order] = answer;
-        return new Decisions(placed, more, ranges);
+        return new Decisions(placed.clone(), more, ranges);
     }
 
     Decisions withRange(int offer, long atLeast, long atMost) {
-        return new Decisions(placed, small, new Range(offer, atLeast, atMost, ranges));
+        return new Decisions(placed.clone(), small.clone(), new Range(offer, atLeast, atMost, ranges));
     }
 
     /** Writes the ranges of line lengths into the terms. */
     void limit(Terms terms, Market market) {
         Arrays.fill(terms.atLeast, 0);
+        Arrays.fill(terms.forcedLines, 0);
         for (Offer offer : market.offers) {
             terms.atMost[offer.id] = offer.mostSteps;
         }
         for (Range range = ranges; range != null; range = range.rest()) {
+            if (range.atLeast() > 0 && terms.atLeast[range.offer()] == 0) {
+                terms.forcedLines[market.linkOf.get(range.offer()).item()]++;
+            }
             terms.atLeast[range.offer()] = Math.max(terms.atLeast[range.offer()], range.atLeast());
             terms.atMost[range.offer()] = Math.min(terms.atMost[range.offer()], range.atMost());
         }

@@ -64,7 +64,7 @@ final class KnownPlan {
         for (Link link : item.linksByPeriod().get(0)) {
             demanded += terms.forced(link) ? terms.charge[link.id()] : 0;
             for (Offer offer : link.offers()) {
-                long n = terms.atLeast[offer.id];
+                long n = demanded(terms, offer);
                 missing -= n * offer.units;
                 demanded += n > 0 ? terms.cost(offer, n) : 0;
             }
@@ -79,8 +79,14 @@ final class KnownPlan {
         return least;
     }
 
+    /** The shortest line that there is where one has to be bought; zero where none has to. */
+    private static long demanded(Terms terms, Offer offer) {
+        long least = terms.atLeast[offer.id];
+        return least > 0 ? Math.max(least, offer.costs.fewestSteps) : 0;
+    }
+
     private static double rest(Terms terms, Offer offer, long missing) {
-        long before = terms.atLeast[offer.id];
+        long before = demanded(terms, offer);
         long filling = before + Math.max(0, (missing + offer.units - 1) / offer.units);
         long steps = Math.max(offer.costs.fewestSteps, filling);
         boolean allowed = steps <= Math.min(offer.mostSteps, terms.atMost[offer.id]);

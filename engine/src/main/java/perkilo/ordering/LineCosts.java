@@ -3,6 +3,7 @@ package perkilo.ordering;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -36,6 +37,9 @@ final class LineCosts {
     /** How many of what goods are counted in make up one unit of money. */
     private final double perMinorUnit;
 
+    /** By price break: steps that make up the whole minimum. */
+    private final List<@Nullable Long> forWhole = new ArrayList<>();
+
     private double[] landed = {};
     private double[] shares = {};
 
@@ -66,6 +70,9 @@ final class LineCosts {
         boolean counts = vendor.refusesSmallOrders()
                 || (minimum > 0 && vendor.smallOrderCost().signum() > 0);
         goodsForWhole = counts ? minimum / toVendor : 0;
+        for (int tier = 0; tier < tiers.size(); tier++) {
+            forWhole.add(countForWhole(tier));
+        }
     }
 
     private static long steps(Quote quote, BigDecimal quantity) {
@@ -190,6 +197,10 @@ final class LineCosts {
      * @return zero where there is no minimum; null where the goods are free
      */
     @Nullable Long stepsForWhole(int tier) {
+        return forWhole.get(tier);
+    }
+
+    private @Nullable Long countForWhole(int tier) {
         if (goodsForWhole == 0) {
             return 0L;
         }

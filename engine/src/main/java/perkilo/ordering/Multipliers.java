@@ -35,6 +35,19 @@ final class Multipliers {
         System.arraycopy(other.cash, 0, cash, 0, cash.length);
     }
 
+    /** Moves each price a share of the way to another. */
+    void moveTowards(Multipliers other, double share) {
+        moveTowards(use, other.use, share);
+        moveTowards(minimum, other.minimum, share);
+        moveTowards(cash, other.cash, share);
+    }
+
+    private static void moveTowards(double[] prices, double[] others, double share) {
+        for (int i = 0; i < prices.length; i++) {
+            prices[i] += share * (others[i] - prices[i]);
+        }
+    }
+
     /** What a unit of money paid in a period counts for. */
     double money(int period) {
         return 1 + cash[period] + cash[cash.length - 1];

@@ -1,5 +1,7 @@
 package perkilo.ordering;
 
+import java.util.Arrays;
+
 /** What is bought of one item: lines in the order of the item's offers. */
 final class Picks {
     static final Picks NOTHING = new Picks(new int[0], new long[0], 0);
@@ -20,6 +22,10 @@ final class Picks {
         this.offers = offers;
         this.steps = steps;
         this.cost = cost;
+    }
+
+    boolean sameAs(Picks other) {
+        return Arrays.equals(offers, other.offers) && Arrays.equals(steps, other.steps);
     }
 
     int lines() {

@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 
 /** Plans items one by one, under whatever terms, and joins what comes out. */
-final class Planning {
+final class Planning implements ItemPlans {
     final Market market;
     final Incumbent incumbent;
 
@@ -38,11 +38,13 @@ final class Planning {
         return programs.size();
     }
 
-    double solve(int item, Terms terms) {
+    @Override
+    public double solve(int item, Terms terms) {
         return programs.get(item).solve(terms);
     }
 
-    Picks picks(int item, Terms terms) {
+    @Override
+    public Picks picks(int item, Terms terms) {
         return programs.get(item).picks(terms);
     }
 

@@ -12,7 +12,7 @@ import java.util.Arrays;
  */
 final class Relaxation {
     final Market market;
-    final Planning planning;
+    final ItemPlans plans;
     final Terms terms;
     /** By item: its plan. */
     final Picks[] picks;
@@ -24,12 +24,15 @@ final class Relaxation {
     final double[] paid;
     /** By order: what placing it costs beyond what is paid towards it. */
     final double[] reducedCost;
-    /** By item: the least total at the current prices. */
-    final double[] itemTotal;
 
-    Relaxation(Planning planning) {
-        this.planning = planning;
-        market = planning.market;
+    /**
+     * The bound of a market.
+     *
+     * @param plans the least totals of the items; what is more than the least makes a guess of the bound
+     */
+    Relaxation(Market market, ItemPlans plans) {
+        this.market = market;
+        this.plans = plans;
         terms = new Terms(market);
         picks = new Picks[market.items.size()];
         Arrays.fill(picks, Picks.NOTHING);
@@ -37,7 +40,6 @@ final class Relaxation {
         share = new double[market.orders.count];
         paid = new double[market.periods];
         reducedCost = new double[market.orders.count];
-        itemTotal = new double[market.items.size()];
     }
 
     /**
@@ -52,12 +54,12 @@ final class Relaxation {
         Arrays.fill(paid, 0);
         double bound = market.constant;
         for (int i = 0; i < picks.length; i++) {
-            itemTotal[i] = planning.solve(i, terms);
-            if (itemTotal[i] == Double.POSITIVE_INFINITY) {
-                return itemTotal[i];
+            double total = plans.solve(i, terms);
+            if (total == Double.POSITIVE_INFINITY) {
+                return total;
             }
-            bound += itemTotal[i];
-            picks[i] = planning.picks(i, terms);
+            bound += total;
+            picks[i] = plans.picks(i, terms);
             count(picks[i]);
         }
         return bound + orders(prices, decisions) - cash(prices);

@@ -19,10 +19,12 @@ final class Repair {
 
     private final Planning planning;
     private final Market market;
+    private double[] fairRewards;
 
     Repair(Planning planning) {
         this.planning = planning;
         market = planning.market;
+        fairRewards = new double[market.orders.count];
     }
 
     /** Plans every item within the orders, and tries what comes out, repaired where it has to be. */
@@ -78,7 +80,7 @@ final class Repair {
 
     private boolean mend(int order, double share, int round, Picks[] picks, Terms terms) {
         double minimum = market.orders.minimum[order];
-        double reward = terms.reward[order] == 0 ? FIRST_REWARD * minimum : MORE * terms.reward[order];
+        double reward = nextReward(order, terms.reward[order]);
         if ((share < FAR && round < ROUNDS - 5) || reward > MOST_REWARD * minimum) {
             for (Link link : market.linksOf.get(order)) {
                 terms.charge[link.id()] = Double.POSITIVE_INFINITY;
@@ -92,6 +94,20 @@ final class Repair {
             }
         }
         return true;
+    }
+
+    /** More than before: first a hair above what the bound found, then further and further from there. */
+    private double nextReward(int order, double reward) {
+        double fair = fairRewards[order];
+        if (fair == 0) {
+            return reward == 0 ? FIRST_REWARD * market.orders.minimum[order] : MORE * reward;
+        }
+        return reward <= fair ? 1.02 * fair : fair + 2 * (reward - fair);
+    }
+
+    /** Takes over what making up the minimum of each order is worth, as far as it is known. */
+    void learn(double[] rewards) {
+        fairRewards = rewards.clone();
     }
 
     /** Makes money dearer in the periods that pay out too much. */

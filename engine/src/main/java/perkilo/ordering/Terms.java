@@ -17,6 +17,8 @@ final class Terms {
     final double[] money;
     /** By offer: the fewest steps that have to be bought; zero where nothing has to. */
     final long[] atLeast;
+    /** By item: of how many offers something has to be bought. */
+    final int[] forcedLines;
     /** By offer: the most steps that may be bought. */
     final long[] atMost;
 
@@ -25,6 +27,7 @@ final class Terms {
         reward = new double[market.orders.count];
         money = new double[market.periods];
         Arrays.fill(money, 1);
+        forcedLines = new int[market.items.size()];
         atLeast = new long[market.offers.size()];
         atMost = market.offers.stream().mapToLong(offer -> offer.mostSteps).toArray();
     }

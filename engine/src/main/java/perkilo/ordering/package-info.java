@@ -4,8 +4,9 @@
  * <p>What couples the items of a purchase is that they share orders: an order's charges, and its minimum value. The
  * search puts a price on both ({@code Multipliers}); then each item can be planned on its own, exactly, by a dynamic
  * program ({@code ItemProgram}), and all items together give a bound that no plan can beat ({@code Relaxation}, raised
- * by {@code Ascent}). Good plans come from the items' own choices, repaired and improved ({@code Incumbent},
- * {@code LocalSearch}); {@code BranchAndBound} closes what is left between plan and bound.
+ * by {@code Ascent}, which climbs on guesses from known plans, {@code PlanPool}, between the exact evaluations). Good
+ * plans come from the items' own choices, repaired and improved ({@code Incumbent}, {@code LocalSearch});
+ * {@code BranchAndBound} closes what is left between plan and bound.
  *
  * <ul>
  *   <li>decisions count steps, never time, so that the same problem gets the same plan everywhere;

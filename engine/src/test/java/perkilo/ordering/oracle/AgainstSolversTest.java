@@ -1,0 +1,90 @@
+package perkilo.ordering.oracle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import perkilo.ordering.CheapestPlan;
+import perkilo.ordering.oracle.SampleMarket.Size;
+import perkilo.ordering.sets.QuickPlanner;
+import perkilo.purchasing.PlanCheck;
+import perkilo.purchasing.PlanCost;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.SearchLimits;
+
+/**
+ * The planner against general solvers on problems far too large to try every plan: both must prove the same cost.
+ *
+ * <p>The solver's plan is checked and costed by the engine as well, so that a model which forgot a rule would show.
+ */
+@Tag("oracle")
+final class AgainstSolversTest {
+    private static final int SECONDS = 60;
+
+    static Stream<Arguments> problems() {
+        return Stream.of(
+                        problems(Size.FEW, Solver.GLPSOL, 1, 12),
+                        problems(Size.FEW, Solver.CBC, 13, 24),
+                        problems(Size.SHOP, Solver.CBC, 1, 3),
+                        problems(Size.TIGHT_SHOP, Solver.CBC, 1, 6),
+                        problems(Size.SMALL_PLAN, Solver.CBC, 1, 3))
+                .flatMap(some -> some);
+    }
+
+    private static Stream<Arguments> problems(Size size, Solver solver, int first, int last) {
+        return Stream.iterate(first, seed -> seed <= last, seed -> seed + 1)
+                .map(seed -> Arguments.of(size, seed, solver));
+    }
+
+    @ParameterizedTest(name = "{0}, problem {1}, {2}")
+    @MethodSource("problems")
+    void both_prove_the_same_cost(Size size, int seed, Solver solver) {
+        PurchaseProblem problem = SampleMarket.of(size, seed);
+        BigDecimal theirs = leastCost(problem, solver);
+        assertProven(new CheapestPlan().plan(problem, SearchLimits.usual()), problem, theirs);
+    }
+
+    @ParameterizedTest(name = "{0}, problem {1}, {2}")
+    @MethodSource("fewVendors")
+    void what_the_quick_planner_proves_is_the_same_cost(Size size, int seed, Solver solver) {
+        PurchaseProblem problem = SampleMarket.of(size, seed);
+        BigDecimal theirs = leastCost(problem, solver);
+        PlanOutcome outcome = new QuickPlanner(new CheapestPlan()).plan(problem, SearchLimits.usual());
+        if (outcome instanceof PlanOutcome.BestSoFar best) {
+            assertThat(best.cost().objective()).isGreaterThanOrEqualTo(theirs.subtract(new BigDecimal("0.005")));
+            assertThat(best.bound()).isLessThanOrEqualTo(theirs.add(new BigDecimal("0.005")));
+        } else {
+            assertProven(outcome, problem, theirs);
+        }
+    }
+
+    static Stream<Arguments> fewVendors() {
+        return problems(Size.FEW, Solver.GLPSOL, 25, 36);
+    }
+
+    /** What the solver's plan costs, exactly; nothing is cheaper by more than half a cent. */
+    private static BigDecimal leastCost(PurchaseProblem problem, Solver solver) {
+        PurchaseModel model = new PurchaseModel(problem);
+        Solver.Answer answer = solver.solve(model.text(), SECONDS);
+        assertThat(answer.optimal())
+                .as("%s says that its plan is the cheapest", solver)
+                .isTrue();
+        PurchasePlan plan = model.plan(answer.values());
+        assertThat(PlanCheck.violations(problem, plan)).isEmpty();
+        return PlanCost.of(problem, plan).objective();
+    }
+
+    private static void assertProven(PlanOutcome outcome, PurchaseProblem problem, BigDecimal least) {
+        assertThat(outcome).isInstanceOf(PlanOutcome.Proven.class);
+        PlanOutcome.Proven proven = (PlanOutcome.Proven) outcome;
+        assertThat(proven.cost().objective()).isCloseTo(least, within(new BigDecimal("0.01")));
+        assertThat(PlanCheck.violations(problem, proven.plan())).isEmpty();
+    }
+}
