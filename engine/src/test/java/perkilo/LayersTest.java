@@ -151,6 +151,11 @@ final class LayersTest {
                     "org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..", "com.microsoft.schemas.."));
 
     @ArchTest
+    static final ArchRule the_parser_of_sheets_stays_in_its_package = library("perkilo.workbook.read.grid..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("com.fasterxml.aalto.."));
+
+    @ArchTest
     static final ArchRule the_solver_of_linear_programs_stays_in_its_package =
             library("perkilo.swaps.lp..").should().dependOnClassesThat(resideInAPackage("org.ojalgo.."));
 

@@ -60,11 +60,18 @@ public final class Perkilo implements Runnable {
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         MONETA.setLevel(Level.WARNING);
         Perkilo perkilo = new Perkilo();
-        return new CommandLine(perkilo)
+        CommandLine line = new CommandLine(perkilo)
                 .setOut(out)
                 .setErr(err)
-                .setExecutionExceptionHandler((failed, line, parsed) -> explain(failed, line, perkilo.debug))
-                .execute(arguments);
+                .setExecutionExceptionHandler((failed, command, parsed) -> explain(failed, command, perkilo.debug));
+        try {
+            return line.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            err.println(
+                    "There is not enough memory for these files; give Java more, as in: java -Xmx2g -jar perkilo.jar …");
+            err.flush();
+            return Exit.FILE;
+        }
     }
 
     @Override

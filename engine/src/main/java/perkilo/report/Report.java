@@ -44,6 +44,7 @@ public record Report(List<ResultSheet> sheets, Set<String> given) {
                 sheet.filter(),
                 sheet.pageBreaksBefore(),
                 sheet.landscape(),
+                sheet.pages(),
                 sheet.charts(),
                 sheet.highlights());
     }

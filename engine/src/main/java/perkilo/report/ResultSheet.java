@@ -19,6 +19,7 @@ import perkilo.origin.Origin;
  * @param filter the table that can be filtered, such as {@code A5:K40}; null for none
  * @param pageBreaksBefore rows from zero that begin a new page in print
  * @param landscape whether it is printed across
+ * @param pages how a sheet that is wider than a page is printed; null for as wide as one page
  * @param charts drawn on the sheet
  * @param highlights cells that change their look by their value
  */
@@ -31,6 +32,7 @@ public record ResultSheet(
         @Nullable String filter,
         List<Integer> pageBreaksBefore,
         boolean landscape,
+        @Nullable Pages pages,
         List<Chart> charts,
         List<Highlight> highlights) {
 
@@ -140,6 +142,22 @@ public record ResultSheet(
      * @param look what it then looks like
      */
     public record Highlight(String range, Condition condition, Look look) {}
+
+    /**
+     * How a wide table is printed: on several pages side by side, its heads and first columns on each of them.
+     *
+     * @param lastRow the last row that is printed, from zero
+     * @param lastColumn the last column that is printed, from zero
+     * @param headRow the row with the table's heads
+     * @param headColumns how many columns at the left stand on each page
+     * @param breaksBefore columns that begin a new page
+     */
+    public record Pages(int lastRow, int lastColumn, int headRow, int headColumns, List<Integer> breaksBefore) {
+
+        public Pages {
+            breaksBefore = List.copyOf(breaksBefore);
+        }
+    }
 
     /** A comparison of a cell's value with zero, or with all of its range. */
     public enum Condition {

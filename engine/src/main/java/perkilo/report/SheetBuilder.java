@@ -21,6 +21,7 @@ public final class SheetBuilder {
     private final List<Integer> pageBreaks = new ArrayList<>();
     private final List<Chart> charts = new ArrayList<>();
     private final List<ResultSheet.Highlight> highlights = new ArrayList<>();
+    private ResultSheet.@Nullable Pages pages;
     private int frozenRows;
     private int frozenColumns;
     private boolean landscape;
@@ -155,6 +156,12 @@ public final class SheetBuilder {
         return this;
     }
 
+    /** Prints a wide table on several pages side by side. */
+    public SheetBuilder pages(ResultSheet.Pages sideBySide) {
+        pages = sideBySide;
+        return this;
+    }
+
     /** Draws a chart. */
     public SheetBuilder chart(Chart chart) {
         charts.add(chart);
@@ -172,7 +179,17 @@ public final class SheetBuilder {
     /** The sheet as it now stands. */
     public ResultSheet build() {
         return new ResultSheet(
-                name, cells, widths, frozenRows, frozenColumns, filter, pageBreaks, landscape, charts, highlights);
+                name,
+                cells,
+                widths,
+                frozenRows,
+                frozenColumns,
+                filter,
+                pageBreaks,
+                landscape,
+                pages,
+                charts,
+                highlights);
     }
 
     private SheetBuilder put(int row, int column, Cell cell) {

@@ -28,7 +28,7 @@ final class LabelSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(8, 44, 40, 16, 60).landscape();
+        sheet.widths(8, 44, 34, 12, 100).freeze(2, 0).landscape();
         page.title(
                 "Ingredient list",
                 "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): falling by weight when added; up to 1 % in"

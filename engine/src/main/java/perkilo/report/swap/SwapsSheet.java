@@ -27,8 +27,12 @@ final class SwapsSheet {
     static final String NAME = "Swaps";
 
     private static final int MOST_RUNS = 6;
-    private static final int FIXED = 9;
+    private static final int FIXED = 8;
     private static final int PER_RUN = 7;
+
+    /** The columns that say which swap a row is about. */
+    private static final int NAMES = 6;
+
     private static final int CHART_ROWS = 22;
 
     private final SwapOutcome.Found found;
@@ -51,7 +55,7 @@ final class SwapsSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(6, 20, 8, 28, 10, 32, 10, 11, 52).landscape();
+        sheet.widths(6, 14, 7, 26, 8, 28, 9, 10).landscape();
         widths();
         page.title(
                 NAME,
@@ -83,40 +87,43 @@ final class SwapsSheet {
         for (int run = 0; run < runs; run++) {
             int first = FIXED + run * PER_RUN;
             sheet.highlight(heads + 1, first + 3, last, first + 3, ResultSheet.Condition.ABOVE_ZERO, Look.WARNING);
+            sheet.highlight(heads + 1, first + 3, last, first + 3, ResultSheet.Condition.LOWEST_OF_RANGE, Look.ANSWER);
             sheet.highlight(heads + 1, first + 6, last, first + 6, ResultSheet.Condition.ABOVE_ZERO, Look.WARNING);
         }
         chart(chartTop, heads + 1);
+        print(heads, last);
+    }
+
+    /** In print the first run stands beside its swap; each other run has pages of its own, with what is swapped. */
+    private void print(int heads, int last) {
+        List<Integer> breaks = new ArrayList<>();
+        for (int run = 1; run < runs; run++) {
+            breaks.add(FIXED + run * PER_RUN);
+        }
+        sheet.pages(new ResultSheet.Pages(last, FIXED + runs * PER_RUN - 1, heads, NAMES, breaks));
     }
 
     private void widths() {
         for (int run = 0; run < runs; run++) {
             int first = FIXED + run * PER_RUN;
-            sheet.width(first, 26);
+            sheet.width(first, 22);
             for (int column = first + 1; column < first + PER_RUN; column++) {
-                sheet.width(column, 15);
+                sheet.width(column, 12);
             }
         }
-        int[] rest = {12, 12, 18, 34, 34, 60};
+        int[] rest = {12, 12, 40, 44, 44, 110, 110};
         for (int i = 0; i < rest.length; i++) {
             sheet.width(FIXED + runs * PER_RUN + i, rest[i]);
         }
     }
 
     private int columns() {
-        return FIXED + runs * PER_RUN + 6;
+        return FIXED + runs * PER_RUN + 7;
     }
 
     private List<String> heads() {
-        List<String> heads = new ArrayList<>(List.of(
-                "No.",
-                "Formula",
-                "Phase",
-                "Material",
-                "Level",
-                "Candidate",
-                "New level",
-                "Closeness of 100",
-                "Closeness by trait"));
+        List<String> heads = new ArrayList<>(
+                List.of("No.", "Formula", "Phase", "Material", "Level", "Candidate", "New level", "Closeness of 100"));
         for (int run = 0; run < runs; run++) {
             String number = runs == 1 ? "" : " " + (run + 1);
             heads.add("Run" + number);
@@ -133,7 +140,8 @@ final class SwapsSheet {
                 "Allergens",
                 "Enters the label",
                 "Leaves the label",
-                "Cautions"));
+                "Cautions",
+                "Closeness by trait"));
         return heads;
     }
 
@@ -148,7 +156,6 @@ final class SwapsSheet {
                 row, 5, swap.trial().to().name(), Look.LABEL, swap.trial().to().origin());
         sheet.value(row, 6, Expr.of(swap.newLevel()), NumberFormat.PERCENT, Look.PLAIN);
         page.number(row, 7, swap.closeness().score(), new NumberFormat("0.0"));
-        sheet.text(row, 8, swap.closeness().words(), Look.PLAIN);
         for (int run = 0; run < Math.min(runs, swap.runs().size()); run++) {
             run(row, FIXED + run * PER_RUN, swap.runs().get(run));
         }
@@ -191,6 +198,7 @@ final class SwapsSheet {
                 column + 5,
                 String.join("; ", swap.cautions()),
                 swap.cautions().isEmpty() ? Look.PLAIN : Look.WARNING);
+        sheet.text(row, column + 6, swap.closeness().words(), Look.PLAIN);
     }
 
     private void natural(int row, int column, NaturalOrigin content) {
@@ -218,7 +226,7 @@ final class SwapsSheet {
             level(row, 4, line.level(), no.trial().dose().from());
             sheet.text(row, 5, no.trial().to().name(), Look.PLAIN);
             page.number(row, 7, no.closeness().score(), new NumberFormat("0.0"));
-            sheet.text(row, 8, no.reason(), Look.PLAIN);
+            sheet.text(row, FIXED, no.reason(), Look.HINT);
         }
     }
 

@@ -15,6 +15,9 @@ final class PrintSetup {
     private static final double BOTTOM_INCHES = 0.75;
     private static final double FOOTER_INCHES = 0.35;
 
+    /** What lets a page across hold some 200 characters in print: small, but legible. */
+    private static final short SCALE_SIDE_BY_SIDE = 50;
+
     private PrintSetup() {}
 
     static void apply(ResultSheet sheet, XSSFSheet target) {
@@ -27,10 +30,23 @@ final class PrintSetup {
         margins(target);
         target.getFooter().setLeft("&A");
         target.getFooter().setRight("&P / &N");
-        if (sheet.frozenRows() > 0) {
+        ResultSheet.Pages pages = sheet.pages();
+        if (pages != null) {
+            sideBySide(pages, target);
+        } else if (sheet.frozenRows() > 0) {
             target.setRepeatingRows(new CellRangeAddress(0, sheet.frozenRows() - 1, -1, -1));
         }
         sheet.pageBreaksBefore().stream().filter(row -> row > 0).forEach(row -> target.setRowBreak(row - 1));
+    }
+
+    private static void sideBySide(ResultSheet.Pages pages, XSSFSheet target) {
+        target.setFitToPage(false);
+        target.getPrintSetup().setScale(SCALE_SIDE_BY_SIDE);
+        target.setRepeatingRows(new CellRangeAddress(pages.headRow(), pages.headRow(), -1, -1));
+        target.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, pages.headColumns() - 1));
+        pages.breaksBefore().forEach(column -> target.setColumnBreak(column - 1));
+        target.getWorkbook()
+                .setPrintArea(target.getWorkbook().getSheetIndex(target), 0, pages.lastColumn(), 0, pages.lastRow());
     }
 
     private static void margins(XSSFSheet target) {

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
  * What stands in one cell.
  *
  * @param kind what it is
- * @param text as a person sees it; for an error cell what is wrong with it, in words that follow "is"
+ * @param text for words, and for an error cell what is wrong with it, in words that follow "is"; numbers and dates are
+ *     spelled when they are asked for
  * @param number for a number
  * @param date for a date
  * @param format the number format as the spreadsheet spells it; empty where there is none
@@ -19,6 +20,9 @@ public record Cell(
         @Nullable BigDecimal number,
         @Nullable LocalDate date,
         String format) {
+
+    /** The most characters that a spreadsheet keeps in a cell. */
+    private static final int LONGEST = 32_767;
 
     /** What a cell can be. */
     public enum Kind {
@@ -32,8 +36,20 @@ public record Cell(
     /** Nothing. */
     public static final Cell BLANK = new Cell(Kind.BLANK, "", null, null, "");
 
+    /** As a person sees it; for an error cell what is wrong with it, in words that follow "is". */
+    @Override
+    public String text() {
+        if (number != null) {
+            return plain(number);
+        }
+        return date != null ? date.toString() : text;
+    }
+
     /** Words; blank if there is nothing but spaces. */
     public static Cell text(String text) {
+        if (text.length() > LONGEST) {
+            return error("a text of %,d characters, more than a cell can hold; shorten it".formatted(text.length()));
+        }
         String stripped = Spaces.strip(text);
         return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "");
     }
@@ -45,12 +61,12 @@ public record Cell(
 
     /** A number with the format that it is shown in. */
     public static Cell number(BigDecimal number, String format) {
-        return new Cell(Kind.NUMBER, plain(number), number, null, format);
+        return new Cell(Kind.NUMBER, "", number, null, format);
     }
 
     /** A day. */
     public static Cell date(LocalDate date) {
-        return new Cell(Kind.DATE, date.toString(), null, date, "");
+        return new Cell(Kind.DATE, "", null, date, "");
     }
 
     /**

@@ -33,7 +33,7 @@ final class CsvGrid {
             }
             row++;
         }
-        return new Grid(file, "", title(file), cells, List.of(), lines, false);
+        return Grid.ofText(file, title(file), cells, lines);
     }
 
     private static NavigableMap<Integer, Cell> columns(List<Csv.Field> fields, boolean pointDecimals) {

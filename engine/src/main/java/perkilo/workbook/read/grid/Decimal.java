@@ -29,7 +29,8 @@ final class Decimal {
         return tidy(exact.round(new MathContext(ALWAYS_ENOUGH)));
     }
 
-    private static BigDecimal tidy(BigDecimal decimal) {
+    /** The same number without zeros at its end. */
+    static BigDecimal tidy(BigDecimal decimal) {
         BigDecimal stripped = decimal.stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }

@@ -1,5 +1,6 @@
 package perkilo.workbook.read.grid;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import perkilo.origin.Origin;
  * @param cells by row, then column, both from zero; blank cells and hidden rows are left out
  * @param merged blocks of cells that were merged
  * @param lines for a text file the line that each row starts at; empty for a sheet
+ * @param hiddenColumns the columns that a person does not see, from zero
  * @param ofBook whether formulas in the results can refer to its cells
  */
 public record Grid(
@@ -23,29 +25,37 @@ public record Grid(
         String sheet,
         String title,
         NavigableMap<Integer, NavigableMap<Integer, Cell>> cells,
-        List<Block> merged,
+        MergedBlocks merged,
         SortedMap<Integer, Integer> lines,
+        BitSet hiddenColumns,
         boolean ofBook) {
 
     private static final int LETTERS = 26;
 
-    public Grid {
-        merged = List.copyOf(merged);
+    /** A grid of a text file: nothing merged, nothing hidden. */
+    static Grid ofText(
+            String file,
+            String title,
+            NavigableMap<Integer, NavigableMap<Integer, Cell>> cells,
+            SortedMap<Integer, Integer> lines) {
+        return new Grid(file, "", title, cells, new MergedBlocks(List.of()), lines, new BitSet(), false);
     }
 
     /** The cell at a position; blank where there is none. */
     public Cell at(int row, int column) {
-        return row(row).getOrDefault(column, Cell.BLANK);
+        NavigableMap<Integer, Cell> known = cells.get(row);
+        return known == null ? Cell.BLANK : known.getOrDefault(column, Cell.BLANK);
     }
 
     /** The cells of a row that are not blank, by column. */
     public NavigableMap<Integer, Cell> row(int row) {
-        return cells.getOrDefault(row, new TreeMap<>());
+        NavigableMap<Integer, Cell> known = cells.get(row);
+        return known == null ? new TreeMap<>() : known;
     }
 
     /** The merged block that a position belongs to. */
     public Optional<Block> mergedAt(int row, int column) {
-        return merged.stream().filter(block -> block.contains(row, column)).findFirst();
+        return merged.at(row, column);
     }
 
     /** The place of a cell as a person would point to it. */
@@ -60,7 +70,8 @@ public record Grid(
         return new Origin(file, sheet, "");
     }
 
-    private static String columnName(int column) {
+    /** What a column is called, such as {@code AB}. */
+    static String columnName(int column) {
         String rest = column >= LETTERS ? columnName(column / LETTERS - 1) : "";
         return rest + (char) ('A' + column % LETTERS);
     }

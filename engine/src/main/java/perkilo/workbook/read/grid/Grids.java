@@ -2,8 +2,10 @@ package perkilo.workbook.read.grid;
 
 import com.fasterxml.jackson.core.JsonParseException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import perkilo.origin.Finding;
@@ -16,6 +18,8 @@ import perkilo.origin.Finding;
  */
 public record Grids(List<Grid> sheets, List<Finding> findings) {
 
+    private static final int BEGINNING = 1 << 16;
+    private static final int MOST = 64 << 20;
     private static final String SAVE_AS = "open it in your spreadsheet program and save it as .xlsx";
 
     public Grids {
@@ -32,7 +36,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         byte[] content = content(file);
         FileKind kind = FileKind.of(content);
         if (kind == FileKind.ZIP) {
-            return WorkbookFile.read(file, content, true);
+            return WorkbookFile.read(file, true);
         }
         String text = "is a %s under the name of a workbook; " + SAVE_AS;
         throw switch (kind) {
@@ -51,7 +55,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         byte[] content = content(file);
         FileKind kind = FileKind.of(content);
         return switch (kind) {
-            case ZIP -> WorkbookFile.read(file, content, false);
+            case ZIP -> WorkbookFile.read(file, false);
             case TEXT -> new Grids(List.of(CsvGrid.of(name(file), TextFile.decode(content))), List.of());
             case JSON -> json(file, TextFile.decode(content));
             default -> throw refusal(file, kind, content);
@@ -78,6 +82,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         }
     }
 
+    /** The content of a file; of a zip only the beginning, as its parts are read one by one. */
     private static byte[] content(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new UnreadableFileException(file, "is a folder; name the file in it");
@@ -85,11 +90,25 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         if (!Files.exists(file)) {
             throw new UnreadableFileException(file, "does not exist; check the name and the folder");
         }
-        try {
-            return Files.readAllBytes(file);
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] beginning = in.readNBytes(BEGINNING);
+            return FileKind.of(beginning) == FileKind.ZIP ? beginning : whole(file, beginning, in);
+        } catch (UnreadableFileException e) {
+            throw e;
         } catch (IOException e) {
             throw new UnreadableFileException(file, "cannot be read; check that you may open it", e);
         }
+    }
+
+    private static byte[] whole(Path file, byte[] beginning, InputStream in) throws IOException {
+        byte[] rest = in.readNBytes(MOST);
+        if (rest.length == MOST) {
+            throw new UnreadableFileException(
+                    file, "is larger than %d MB; take the tables that count into a smaller file".formatted(MOST >> 20));
+        }
+        byte[] all = Arrays.copyOf(beginning, beginning.length + rest.length);
+        System.arraycopy(rest, 0, all, beginning.length, rest.length);
+        return all;
     }
 
     private static UnreadableFileException refusal(Path file, FileKind kind, byte[] content) {

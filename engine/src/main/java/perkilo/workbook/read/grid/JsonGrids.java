@@ -77,7 +77,7 @@ final class JsonGrids {
         NavigableMap<Integer, Cell> top = new TreeMap<>();
         headers.forEach((header, column) -> top.put(column, Cell.text(header)));
         cells.put(0, top);
-        grids.add(new Grid(file, "", title, cells, List.of(), lines, false));
+        grids.add(Grid.ofText(file, title, cells, lines));
     }
 
     private NavigableMap<Integer, Cell> row(Map<String, Integer> headers) throws IOException {

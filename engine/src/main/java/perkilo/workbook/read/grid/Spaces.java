@@ -12,6 +12,24 @@ final class Spaces {
 
     /** Without spaces and invisible characters at both ends; those inside stay, spaces in a row as one. */
     static String strip(String text) {
+        return isTidy(text) ? text : tidied(text);
+    }
+
+    /** Most cells hold a word or two of plain letters, with nothing to be stripped. */
+    private static boolean isTidy(String text) {
+        boolean space = true;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean plain = (c > ' ' && c < 0x7F) || (c == ' ' && !space);
+            if (!plain) {
+                return false;
+            }
+            space = c == ' ';
+        }
+        return text.isEmpty() || !space;
+    }
+
+    private static String tidied(String text) {
         String visible = INVISIBLE.matcher(text).replaceAll("");
         return SPACES.matcher(visible).replaceAll(" ").strip();
     }

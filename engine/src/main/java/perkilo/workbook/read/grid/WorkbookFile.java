@@ -1,25 +1,27 @@
 package perkilo.workbook.read.grid;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.Locale;
-import java.util.Set;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
 
-/** Opens XLSX and XLSM workbooks, from memory alone: the person's file is never opened for writing. */
+/**
+ * Reads XLSX and XLSM workbooks part by part, each in one pass: nothing but the cells is kept in memory, and the
+ * person's file is never opened for writing.
+ */
 final class WorkbookFile {
 
-    private static final String SAVE_AGAIN = "open it in your spreadsheet program and save it again";
-    private static final String SAVE_AS = "open it in your spreadsheet program and save it as .xlsx";
+    private final Path file;
+    private final PackageParts parts;
+    private final List<Grid> grids = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
 
-    private WorkbookFile() {}
+    private WorkbookFile(Path file, PackageParts parts) {
+        this.file = file;
+        this.parts = parts;
+    }
 
     /**
      * The sheets of a workbook.
@@ -27,63 +29,56 @@ final class WorkbookFile {
      * @param ofBook whether formulas in the results can refer to its cells
      * @throws UnreadableFileException if it cannot be opened
      */
-    static Grids read(Path file, byte[] content, boolean ofBook) throws IOException {
-        refuseOtherPackages(file);
-        try (OPCPackage opened = OPCPackage.open(new ByteArrayInputStream(content));
-                XSSFWorkbook book = new XSSFWorkbook(opened)) {
-            return new WorkbookSheets(String.valueOf(file.getFileName()), book, ofBook).read();
-        } catch (InvalidFormatException | RuntimeException | StackOverflowError e) {
-            throw new UnreadableFileException(file, reason(e), e);
-        } catch (IOException e) {
-            throw new UnreadableFileException(file, reason(e), e);
+    static Grids read(Path file, boolean ofBook) throws IOException {
+        try (PackageParts parts = PackageParts.open(file)) {
+            WorkbookFile book = new WorkbookFile(file, parts);
+            book.read(OtherPackages.refuse(file, parts), ofBook);
+            return new Grids(book.grids, book.findings);
         }
     }
 
-    private static void refuseOtherPackages(Path file) throws IOException {
-        Set<String> parts = new HashSet<>();
-        try (ZipFile zip = new ZipFile(file.toFile())) {
-            zip.stream().map(ZipEntry::getName).forEach(parts::add);
-        } catch (ZipException e) {
-            throw new UnreadableFileException(
-                    file, "is damaged or was cut short on its way; take a fresh copy of it", e);
+    private void read(String part, boolean ofBook) throws IOException {
+        BookIndex index = BookIndex.of(parts, part);
+        CellMaker maker = new CellMaker(
+                SharedTexts.of(parts, index.texts()), NumberFormats.of(parts, index.styles()), index.date1904());
+        long bytes = index.sheets().stream()
+                .mapToLong(sheet -> parts.size(sheet.part()))
+                .sum();
+        try (MissingValues missing = new MissingValues(file, bytes)) {
+            for (BookIndex.Sheet sheet : index.sheets()) {
+                if (!parts.has(sheet.part())) {
+                    findings.add(
+                            Finding.error(
+                                    origin(sheet),
+                                    "the workbook lists this sheet but does not hold it; it is damaged, take a fresh copy of it"));
+                } else if (!sheet.ours()) {
+                    read(sheet, new SheetReader(file, sheet.name(), maker, missing, index.linksOut(), ofBook));
+                }
+            }
         }
-        if (parts.contains("xl/workbook.xml")) {
-            return;
-        }
-        throw new UnreadableFileException(file, whatElse(parts));
     }
 
-    private static String whatElse(Set<String> parts) {
-        if (parts.contains("xl/workbook.bin")) {
-            return "is a binary workbook (.xlsb); " + SAVE_AS;
+    private void read(BookIndex.Sheet sheet, SheetReader reader) throws IOException {
+        try (Xml xml = parts.xml(sheet.part())) {
+            if (sheet.visible()) {
+                grids.add(reader.read(xml, findings));
+            } else if (holdsAnything(xml)) {
+                findings.add(Finding.warning(
+                        origin(sheet), "this sheet is hidden, so nothing on it is read; unhide it if it counts"));
+            }
         }
-        if (parts.contains("content.xml") && parts.contains("mimetype")) {
-            return "is an OpenDocument file (.ods); " + SAVE_AS;
-        }
-        if (parts.stream().anyMatch(part -> part.startsWith("word/"))) {
-            return "is a Word document, not a workbook; bring the tables into a spreadsheet and save it as .xlsx";
-        }
-        if (parts.stream().anyMatch(part -> part.endsWith(".iwa"))) {
-            return "is a Numbers document; export it as an Excel workbook (.xlsx)";
-        }
-        return "is a ZIP archive, not a workbook; unpack it and name the workbook in it";
     }
 
-    private static String reason(Throwable e) {
-        StringBuilder all = new StringBuilder();
-        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-            all.append(cause.getMessage()).append('\n');
+    private static boolean holdsAnything(Xml xml) throws IOException {
+        while (xml.nextElement()) {
+            if (xml.isAt("v") || xml.isAt("is") || xml.isAt("f")) {
+                return true;
+            }
         }
-        String said = all.toString().toLowerCase(Locale.ROOT);
-        if (said.contains("zip bomb")) {
-            return "unpacks to far more than its size, as no real workbook does; " + SAVE_AGAIN;
-        }
-        if (said.contains("doctype")) {
-            return "holds a DOCTYPE declaration, as no spreadsheet program writes; " + SAVE_AGAIN;
-        }
-        if (said.contains("strict ooxml")) {
-            return "is saved as a Strict Open XML workbook; save it as an ordinary Excel workbook (.xlsx)";
-        }
-        return "is damaged and cannot be opened as a workbook; " + SAVE_AGAIN;
+        return false;
+    }
+
+    private Origin origin(BookIndex.Sheet sheet) {
+        return new Origin(String.valueOf(file.getFileName()), sheet.name(), "");
     }
 }

@@ -10,8 +10,9 @@
  *       message tells a person what the file is and what to do.
  * </ul>
  *
- * <p>Start at {@link perkilo.workbook.read.grid.Grids} and {@link perkilo.workbook.read.grid.Grid}. Only this package
- * knows Apache POI and Jackson on the reading side.
+ * <p>Start at {@link perkilo.workbook.read.grid.Grids} and {@link perkilo.workbook.read.grid.Grid}; a workbook goes
+ * through {@link perkilo.workbook.read.grid.WorkbookFile}, sheet by sheet, in one pass over each part. Only this
+ * package knows Apache POI and Jackson on the reading side.
  */
 @NullMarked
 package perkilo.workbook.read.grid;

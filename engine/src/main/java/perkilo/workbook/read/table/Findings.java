@@ -5,27 +5,31 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
 /** Collects what is found wrong, each thing once. */
 public final class Findings {
 
+    /** Whole essays get into cells by mistake; their beginning is enough to find them again. */
+    private static final Pattern LONG_QUOTATION = Pattern.compile("\"([^\"]{80})[^\"]+\"");
+
     private final Set<Finding> all = new LinkedHashSet<>();
 
     /** Adds what keeps anything from being computed. */
     public void error(Origin origin, String text) {
-        all.add(Finding.error(origin, text));
+        all.add(Finding.error(origin, shortened(text)));
     }
 
     /** Adds what a person should look at. */
     public void warning(Origin origin, String text) {
-        all.add(Finding.warning(origin, text));
+        all.add(Finding.warning(origin, shortened(text)));
     }
 
     /** Adds what is good to know. */
     public void note(Origin origin, String text) {
-        all.add(Finding.note(origin, text));
+        all.add(Finding.note(origin, shortened(text)));
     }
 
     /** Adds what others found. */
@@ -36,5 +40,9 @@ public final class Findings {
     /** Everything found, in the order it was found. */
     public List<Finding> list() {
         return new ArrayList<>(all);
+    }
+
+    private static String shortened(String text) {
+        return LONG_QUOTATION.matcher(text).replaceAll("\"$1…\"");
     }
 }

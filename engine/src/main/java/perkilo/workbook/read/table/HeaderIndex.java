@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.workbook.schema.Column;
@@ -37,6 +38,11 @@ final class HeaderIndex {
                 HeaderText.key(header),
                 new Spelling(column, rank, unit),
                 (one, other) -> other.rank() < one.rank() ? other : one);
+    }
+
+    /** All spellings, as {@link HeaderText#key} has them. */
+    Set<String> keys() {
+        return spellings.keySet();
     }
 
     /** The column that a header names; empty if it names none. */

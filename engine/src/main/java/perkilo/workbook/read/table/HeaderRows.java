@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
 import perkilo.workbook.schema.Column;
@@ -30,29 +31,67 @@ final class HeaderRows {
     private final Map<SheetSchema, HeaderIndex> indexes = new LinkedHashMap<>();
     private final Findings findings;
     private final Map<String, List<Candidate>> known = new HashMap<>();
+    private final HeaderBeginnings beginnings;
 
     HeaderRows(List<SheetSchema> schemas, Findings findings) {
         schemas.forEach(schema -> indexes.put(schema, new HeaderIndex(schema.columns())));
         this.findings = findings;
+        this.beginnings = new HeaderBeginnings(indexes.values().stream()
+                .flatMap(index -> index.keys().stream())
+                .toList());
+    }
+
+    /** The cells of a row, with those of the row above that were merged downwards into it. */
+    static NavigableMap<Integer, Cell> cells(Grid grid, int row) {
+        NavigableMap<Integer, Cell> own = grid.row(row);
+        if (grid.merged().isEmpty()) {
+            return own;
+        }
+        NavigableMap<Integer, Cell> all = new TreeMap<>(own);
+        grid.row(row - 1).forEach((column, cell) -> {
+            if (grid.mergedAt(row, column)
+                    .filter(block -> block.firstRow() == row - 1)
+                    .isPresent()) {
+                all.putIfAbsent(column, cell);
+            }
+        });
+        return all;
     }
 
     /** Whether at least two cells could be headers of some table: a quick look before the real one. */
     boolean mayBeHeader(NavigableMap<Integer, Cell> cells) {
-        return cells.values().stream()
-                        .filter(cell -> !candidates(cell).isEmpty())
-                        .limit(2)
-                        .count()
-                == 2;
+        int headers = 0;
+        for (Cell cell : cells.values()) {
+            headers += candidates(cell).isEmpty() ? 0 : 1;
+            if (headers == 2) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether cells head a table. */
-    boolean isHeader(Grid grid, NavigableMap<Integer, Cell> cells) {
-        return best(grid, cells).isPresent();
+    boolean isHeader(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
+        return best(grid, row, cells).isPresent();
+    }
+
+    /** Whether the row below heads the same kind of table and names more of its columns: then this one is a title. */
+    boolean isTitleOver(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
+        NavigableMap<Integer, Cell> below = cells(grid, row + 1);
+        if (below.isEmpty() || !mayBeHeader(below)) {
+            return false;
+        }
+        Optional<Kind> here = best(grid, row, cells);
+        Optional<Kind> there = best(grid, row + 1, below);
+        return here.isPresent()
+                && there.isPresent()
+                && here.get().schema().equals(there.get().schema())
+                && here.get().found().size() < there.get().found().size();
     }
 
     /** The header of the kind of table that cells head, with what is wrong with it reported; empty if none. */
     Optional<Header> header(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
-        return best(grid, cells).map(best -> {
+        return best(grid, row, cells).map(best -> {
             reportUnits(grid, row, best.found());
             reportDoubles(grid, row, best, cells);
             Map<Column, Table.Place> columns = new LinkedHashMap<>();
@@ -63,10 +102,10 @@ final class HeaderRows {
         });
     }
 
-    private Optional<Kind> best(Grid grid, NavigableMap<Integer, Cell> cells) {
+    private Optional<Kind> best(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
         Map<SheetSchema, Map<Column, Found>> bySchema = new LinkedHashMap<>();
         cells.forEach((index, cell) -> {
-            for (Candidate candidate : candidates(cell)) {
+            for (Candidate candidate : candidates(grid, row, index, cell)) {
                 bySchema.computeIfAbsent(candidate.schema(), schema -> new LinkedHashMap<>())
                         .merge(candidate.match().column(), new Found(index, candidate.match()), Found::better);
             }
@@ -126,9 +165,23 @@ final class HeaderRows {
         }
     }
 
+    /** What a cell may head, alone or as the end of a header that begins in the row above: "Pack" over "size". */
+    private List<Candidate> candidates(Grid grid, int row, int index, Cell cell) {
+        Cell above = grid.mergedAt(row - 1, index)
+                .map(block -> grid.at(block.firstRow(), block.firstColumn()))
+                .orElseGet(() -> grid.at(row - 1, index));
+        if (above.kind() != Cell.Kind.TEXT || cell.kind() != Cell.Kind.TEXT) {
+            return candidates(cell);
+        }
+        List<Candidate> whole = candidates(Cell.text(above.text() + " " + cell.text()));
+        return whole.isEmpty() ? candidates(cell) : whole;
+    }
+
     private List<Candidate> candidates(Cell cell) {
         boolean words = cell.kind() == Cell.Kind.TEXT && cell.text().length() <= LONGEST_HEADER;
-        return words ? known.computeIfAbsent(cell.text(), this::compare) : List.of();
+        return words && beginnings.mayBeginHeader(cell.text())
+                ? known.computeIfAbsent(cell.text(), this::compare)
+                : List.of();
     }
 
     private List<Candidate> compare(String text) {

@@ -1,8 +1,8 @@
 package perkilo.workbook.read.table;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableMap;
 import java.util.stream.Collectors;
 import perkilo.workbook.read.grid.Cell;
@@ -78,8 +78,8 @@ public final class TableFinder {
 
     private List<Table> find(Grid grid) {
         List<HeaderRows.Header> headers = new ArrayList<>();
-        for (Map.Entry<Integer, NavigableMap<Integer, Cell>> row : grid.cells().entrySet()) {
-            headers.addAll(headers(grid, row.getKey(), row.getValue()));
+        for (int row : grid.cells().keySet()) {
+            headers.addAll(headers(grid, row, HeaderRows.cells(grid, row)));
         }
         List<Table> tables = new ArrayList<>();
         for (HeaderRows.Header header : headers) {
@@ -90,17 +90,18 @@ public final class TableFinder {
                     .orElse(grid.cells().lastKey());
             Table table = new Table(header.schema(), grid, header.row(), last, header.columns());
             reportMissing(table);
+            reportHidden(table);
             tables.add(table);
         }
         return tables;
     }
 
     private List<HeaderRows.Header> headers(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
-        if (!headerRows.mayBeHeader(cells)) {
+        if (!headerRows.mayBeHeader(cells) || headerRows.isTitleOver(grid, row, cells)) {
             return List.of();
         }
         List<NavigableMap<Integer, Cell>> parts = parted(cells).stream()
-                .filter(part -> headerRows.isHeader(grid, part))
+                .filter(part -> headerRows.isHeader(grid, row, part))
                 .toList();
         if (parts.size() < 2) {
             return headerRows.header(grid, row, cells).map(List::of).orElse(List.of());
@@ -123,6 +124,19 @@ public final class TableFinder {
         }
         parts.add(cells.tailMap(from, true));
         return parts;
+    }
+
+    /** What a person does not see must not set a price unnoticed. */
+    private void reportHidden(Table table) {
+        table.columns().values().stream()
+                .filter(place -> table.grid().hiddenColumns().get(place.index()))
+                .sorted(Comparator.comparingInt(Table.Place::index))
+                .forEach(place -> findings.warning(
+                        table.grid().origin(table.headerRow(), place.index()),
+                        "the column \"%s\" is hidden, and what stands in it counts; unhide it and look it through"
+                                .formatted(table.grid()
+                                        .at(table.headerRow(), place.index())
+                                        .text())));
     }
 
     private void reportMissing(Table table) {

@@ -1,0 +1,65 @@
+package perkilo.workbook.read.grid;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+
+/** What a part unpacks to, up to a bound: a few kilobytes can be made to unpack to gigabytes. */
+final class GuardedStream extends FilterInputStream {
+
+    /** Below this, nothing is too much. */
+    private static final long HARMLESS = 16L << 20;
+
+    /** Real sheets, even of one value repeated, unpack to less than this many times their size. */
+    private static final long MOST_TIMES = 200;
+
+    /** More than the largest sheet that a spreadsheet program can open on an ordinary machine. */
+    private static final long MOST = 1L << 30;
+
+    private final Path file;
+    private final long most;
+    private long seen;
+
+    /**
+     * Watches a stream.
+     *
+     * @param packed how many bytes the part takes in the file
+     */
+    GuardedStream(InputStream in, Path file, long packed) {
+        super(in);
+        this.file = file;
+        this.most = Math.min(MOST, Math.max(HARMLESS, packed * MOST_TIMES));
+    }
+
+    @Override
+    public int read() throws IOException {
+        int read = super.read();
+        count(read < 0 ? 0 : 1);
+        return read;
+    }
+
+    @Override
+    public int read(byte[] bytes, int offset, int length) throws IOException {
+        int read = super.read(bytes, offset, length);
+        count(Math.max(read, 0));
+        return read;
+    }
+
+    @Override
+    public long skip(long bytes) throws IOException {
+        long skipped = super.skip(bytes);
+        count(skipped);
+        return skipped;
+    }
+
+    private void count(long bytes) throws IOException {
+        seen += bytes;
+        if (seen > most) {
+            throw new UnreadableFileException(
+                    file,
+                    "unpacks to far more than its size, as no real workbook does; "
+                            + "open it in your spreadsheet program and save it again");
+        }
+    }
+}
