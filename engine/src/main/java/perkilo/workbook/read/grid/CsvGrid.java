@@ -37,14 +37,11 @@ final class CsvGrid {
     }
 
     private static NavigableMap<Integer, Cell> columns(List<Csv.Field> fields, boolean pointDecimals) {
-        NavigableMap<Integer, Cell> columns = new TreeMap<>();
-        for (int column = 0; column < fields.size(); column++) {
-            Cell cell = cell(fields.get(column), pointDecimals);
-            if (!cell.isBlank()) {
-                columns.put(column, cell);
-            }
+        Cell[] columns = new Cell[fields.size()];
+        for (int column = 0; column < columns.length; column++) {
+            columns[column] = cell(fields.get(column), pointDecimals);
         }
-        return columns;
+        return PackedRow.of(columns, columns.length);
     }
 
     private static String title(String file) {

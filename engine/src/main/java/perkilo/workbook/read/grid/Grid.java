@@ -1,10 +1,10 @@
 package perkilo.workbook.read.grid;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import perkilo.origin.Origin;
 
 /**
@@ -40,7 +40,7 @@ public record Grid(
 
     /** The cells of a row that are not blank, by column. */
     public NavigableMap<Integer, Cell> row(int row) {
-        return cells.getOrDefault(row, new TreeMap<>());
+        return cells.getOrDefault(row, Collections.emptyNavigableMap());
     }
 
     /** The merged block that a position belongs to. */

@@ -51,7 +51,10 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         byte[] content = content(file);
         FileKind kind = FileKind.of(content);
         return switch (kind) {
-            case ZIP -> WorkbookFile.read(file, content, false);
+            case ZIP -> {
+                Grids streamed = StreamedWorkbook.read(file).orElse(null);
+                yield streamed != null ? streamed : WorkbookFile.read(file, content, false);
+            }
             case TEXT -> new Grids(List.of(CsvGrid.of(name(file), TextFile.decode(content))), List.of());
             case JSON -> json(file, TextFile.decode(content));
             default -> throw refusal(file, kind, content);

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * JSON tables as grids: an array of objects, or an object of such arrays; the objects' keys are the headers.
@@ -71,7 +72,10 @@ final class JsonGrids {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             expect(parser.currentToken(), JsonToken.START_OBJECT);
             lines.put(row, parser.currentTokenLocation().getLineNr());
-            cells.put(row, row(headers));
+            NavigableMap<Integer, Cell> read = row(headers);
+            @Nullable Cell[] packed = new Cell[headers.size()];
+            read.forEach((column, cell) -> packed[column] = cell);
+            cells.put(row, PackedRow.of(packed, packed.length));
             row++;
         }
         NavigableMap<Integer, Cell> top = new TreeMap<>();

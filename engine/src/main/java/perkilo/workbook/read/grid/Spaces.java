@@ -12,7 +12,23 @@ final class Spaces {
 
     /** Without spaces and invisible characters at both ends; those inside stay, spaces in a row as one. */
     static String strip(String text) {
+        if (isPlain(text)) {
+            return text;
+        }
         String visible = INVISIBLE.matcher(text).replaceAll("");
         return SPACES.matcher(visible).replaceAll(" ").strip();
+    }
+
+    /** Whether a text needs no tidying: printable ASCII, single spaces inside alone. Most cells are, and are many. */
+    private static boolean isPlain(String text) {
+        char before = ' ';
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter < ' ' || letter > '~' || (letter == ' ' && before == ' ')) {
+                return false;
+            }
+            before = letter;
+        }
+        return !text.endsWith(" ");
     }
 }

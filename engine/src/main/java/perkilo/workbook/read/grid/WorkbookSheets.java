@@ -50,9 +50,7 @@ final class WorkbookSheets {
             if (book.getSheetVisibility(i) == SheetVisibility.VISIBLE) {
                 grids.add(grid(sheet));
             } else if (sheet.getPhysicalNumberOfRows() > 0) {
-                findings.add(Finding.warning(
-                        new Origin(file, sheet.getSheetName(), ""),
-                        "this sheet is hidden, so nothing on it is read; unhide it if it counts"));
+                findings.add(HiddenParts.sheet(file, sheet.getSheetName()));
             }
         }
         return new Grids(grids, findings);
@@ -99,10 +97,7 @@ final class WorkbookSheets {
 
     private void report(XSSFSheet sheet, SortedSet<Integer> hidden, List<Origin> linked) {
         if (!hidden.isEmpty()) {
-            findings.add(Finding.warning(
-                    new Origin(file, sheet.getSheetName(), ""),
-                    "%s hidden, perhaps by a filter, and not read; show all rows if they count"
-                            .formatted(hidden.size() == 1 ? "row " + hidden.first() + " is" : rowsAre(hidden))));
+            findings.add(HiddenParts.rows(new Origin(file, sheet.getSheetName(), ""), hidden));
         }
         if (!linked.isEmpty()) {
             String others = linked.size() == 1 ? "" : " (and %d more cells here)".formatted(linked.size() - 1);
@@ -111,10 +106,6 @@ final class WorkbookSheets {
                     "the formula refers to another workbook%s; the value that was last saved is used"
                             .formatted(others)));
         }
-    }
-
-    private static String rowsAre(SortedSet<Integer> hidden) {
-        return "%d rows between %d and %d are".formatted(hidden.size(), hidden.first(), hidden.last());
     }
 
     private static List<Grid.Block> merged(XSSFSheet sheet) {
