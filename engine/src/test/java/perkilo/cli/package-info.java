@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.cli;
+
+import org.jspecify.annotations.NullMarked;
