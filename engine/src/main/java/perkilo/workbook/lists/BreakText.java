@@ -48,8 +48,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        String tidy =
-                text.replaceAll("[\\s\\p{Z}]+", " ").replaceAll("[–—−‐‑]", "-").strip();
+        String tidy = Words.tidy(text).replaceAll("[–—−‐‑]", "-").strip();
         Matcher range = RANGE.matcher(tidy);
         if (range.matches()) {
             String unit = range.group(4) == null ? range.group(2) : range.group(4);

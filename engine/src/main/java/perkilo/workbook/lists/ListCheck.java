@@ -40,14 +40,14 @@ final class ListCheck {
     }
 
     private void doubles(List<ListLine> lines) {
-        Map<List<Object>, ListLine> seen = new HashMap<>(lines.size() * 2);
+        Map<String, ListLine> seen = new HashMap<>();
         for (ListLine line : lines) {
-            List<Object> key = List.of(
-                    Names.key(names.of(line).name()),
-                    line.pack().amount().stripTrailingZeros(),
-                    line.pack().measure(),
-                    line.from() == null ? "" : line.from().stripTrailingZeros(),
-                    line.quotedOn() == null ? "" : line.quotedOn());
+            String key = String.join(
+                    "|",
+                    line.pack().toString(),
+                    line.from() == null ? "" : Quantity.plain(line.from()),
+                    line.quotedOn() == null ? "" : line.quotedOn().toString(),
+                    Names.key(names.of(line).name()));
             ListLine first = seen.putIfAbsent(key, line);
             if (first != null && !samePrice(first, line)) {
                 findings.error(

@@ -23,15 +23,13 @@ record ListLayout(
     /** Whether a row repeats the headers, as lists do on every page. */
     boolean repeatsHeaders(int row) {
         int same = 0;
-        int other = 0;
         for (Map.Entry<Integer, Cell> cell : grid.row(row).entrySet()) {
             Cell above = grid.at(lastHeader, cell.getKey());
-            if (above.text().equals(cell.getValue().text())) {
-                same++;
-            } else {
-                other++;
+            if (!above.text().equals(cell.getValue().text())) {
+                return false;
             }
+            same++;
         }
-        return same > 1 && other == 0;
+        return same > 1;
     }
 }

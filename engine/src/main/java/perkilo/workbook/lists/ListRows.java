@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.grid.Cell;
@@ -26,12 +27,17 @@ final class ListRows {
     private final Mapping mapping;
     private final ListSense sense;
     private final ListDates dates;
+    private final Set<Integer> priceColumns;
     private final PriceCell prices;
     private final Findings findings;
     private final Map<String, Question> questions = new LinkedHashMap<>();
+    private final Map<String, Optional<Quantity>> units = new HashMap<>();
+    private final Map<String, Optional<ListDates.Read>> days = new HashMap<>();
     private final Map<Meaning, Integer> places = new HashMap<>();
     private String above = "";
     private int left;
+    private int currentRow = -1;
+    private Map<Integer, Cell> current = Map.of();
 
     ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
         this.columns = columns;
@@ -40,10 +46,19 @@ final class ListRows {
         this.sense = sense;
         this.dates = new ListDates(mapping.answer(Mapping.DATES));
         this.findings = findings;
+        this.priceColumns = columns.prices().keySet();
         this.prices = new PriceCell(sense.mark(), mapping, title.note(), this::ask, findings);
         for (Meaning meaning : Meaning.values()) {
             columns.of(meaning).ifPresent(column -> places.put(meaning, column));
         }
+    }
+
+    private Cell at(int row, int column) {
+        if (row != currentRow) {
+            currentRow = row;
+            current = grid.row(row);
+        }
+        return current.getOrDefault(column, Cell.BLANK);
     }
 
     /** The lines of all rows. */
@@ -76,8 +91,8 @@ final class ListRows {
 
     private void read(int row, List<ListLine> lines) {
         Map<Integer, Cell> asked = new LinkedHashMap<>();
-        for (int column : columns.prices().keySet()) {
-            Cell cell = grid.at(row, column);
+        for (int column : priceColumns) {
+            Cell cell = at(row, column);
             if (!cell.isBlank()) {
                 asked.put(column, cell);
             }
@@ -115,7 +130,7 @@ final class ListRows {
         if (column == null) {
             return "";
         }
-        Cell cell = grid.at(row, column);
+        Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.ERROR) {
             findings.error(grid.origin(row, column), "the item is " + cell.text());
             return "";
@@ -168,12 +183,17 @@ final class ListRows {
         }
         Cell cell = merged(row, column);
         Integer units = places.get(Meaning.PACK_UNIT);
-        Quantity unit =
-                units == null ? null : Quantity.unit(merged(row, units).text()).orElse(null);
+        Quantity unit = units == null ? null : unit(merged(row, units).text());
         return pack(
                 cell,
                 grid.origin(row, column),
                 unit == null ? columns.note(column).per() : unit);
+    }
+
+    private @Nullable Quantity unit(String word) {
+        return word.isEmpty()
+                ? null
+                : units.computeIfAbsent(word, Quantity::unit).orElse(null);
     }
 
     private int firstColumn() {
@@ -181,7 +201,7 @@ final class ListRows {
     }
 
     private Cell merged(int row, int column) {
-        Cell cell = grid.at(row, column);
+        Cell cell = at(row, column);
         return cell.isBlank()
                 ? grid.mergedAt(row, column)
                         .map(block -> grid.at(block.firstRow(), block.firstColumn()))
@@ -226,7 +246,7 @@ final class ListRows {
         Origin origin = grid.origin(row, column);
         String per = text(row, Meaning.PER);
         String currency = text(row, Meaning.CURRENCY);
-        PriceCell.Price price = prices.read(grid.at(row, column), origin, use.note(), per, currency, packed);
+        PriceCell.Price price = prices.read(at(row, column), origin, use.note(), per, currency, packed);
         Bare from = use.from() == null ? cellFrom(row) : Bare.of(use.from());
         Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, origin);
         Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, origin);
@@ -284,10 +304,10 @@ final class ListRows {
 
     private @Nullable Bare bare(int row, Meaning meaning) {
         Integer column = places.get(meaning);
-        if (column == null || grid.at(row, column).isBlank() || isOnRequest(grid.at(row, column))) {
+        if (column == null || at(row, column).isBlank() || isOnRequest(at(row, column))) {
             return null;
         }
-        Cell cell = grid.at(row, column);
+        Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.NUMBER) {
             return new Bare(new BreakText("", null, false, BreakText.Kind.FROM), cell.number());
         }
@@ -334,10 +354,10 @@ final class ListRows {
 
     private @Nullable BigDecimal number(int row, Meaning meaning) {
         Integer column = places.get(meaning);
-        if (column == null || grid.at(row, column).isBlank()) {
+        if (column == null || at(row, column).isBlank()) {
             return null;
         }
-        Cell cell = grid.at(row, column);
+        Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.NUMBER && cell.number() != null) {
             return cell.isPercentFormat() ? cell.number().movePointRight(2) : cell.number();
         }
@@ -354,14 +374,14 @@ final class ListRows {
 
     private @Nullable LocalDate date(int row, Meaning meaning) {
         Integer column = places.get(meaning);
-        if (column == null || grid.at(row, column).isBlank()) {
+        if (column == null || at(row, column).isBlank()) {
             return null;
         }
-        Cell cell = grid.at(row, column);
+        Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.DATE) {
             return cell.date();
         }
-        Optional<ListDates.Read> read = dates.one(cell.text());
+        Optional<ListDates.Read> read = days.computeIfAbsent(cell.text(), dates::one);
         if (read.isPresent() && read.get().ambiguous()) {
             ask(Question.of(
                     Mapping.DATES,

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -80,18 +81,21 @@ record ListSense(
             Set<DecimalMark> shown = EnumSet.noneOf(DecimalMark.class);
             Origin doubtful = null;
             String text = "";
-            for (int row : rows()) {
-                for (Map.Entry<Integer, ColumnUse> use : columns.uses().entrySet()) {
-                    Cell cell = grid.at(row, use.getKey());
-                    if (cell.kind() != Cell.Kind.TEXT
-                            || !isFigure(use.getValue().meaning())) {
+            List<Integer> figures = columns.uses().entrySet().stream()
+                    .filter(use -> isFigure(use.getValue().meaning()))
+                    .map(Map.Entry::getKey)
+                    .toList();
+            for (Map.Entry<Integer, NavigableMap<Integer, Cell>> row : below().entrySet()) {
+                for (int column : figures) {
+                    Cell cell = row.getValue().getOrDefault(column, Cell.BLANK);
+                    if (cell.kind() != Cell.Kind.TEXT) {
                         continue;
                     }
                     String digits =
                             NumberWords.of(cell.text()).map(NumberWords::digits).orElse("");
                     shown.add(DecimalMark.shownBy(digits));
                     if (doubtful == null && DecimalMark.isAmbiguous(digits)) {
-                        doubtful = grid.origin(row, use.getKey());
+                        doubtful = grid.origin(row.getKey(), column);
                         text = cell.text();
                     }
                 }
@@ -122,7 +126,11 @@ record ListSense(
         }
 
         private Iterable<Integer> rows() {
-            return grid.cells().tailMap(columns.layout().lastHeader(), false).keySet();
+            return below().keySet();
+        }
+
+        private NavigableMap<Integer, NavigableMap<Integer, Cell>> below() {
+            return grid.cells().tailMap(columns.layout().lastHeader(), false);
         }
 
         /** Breaks in the headers that don't say what they count. */

@@ -93,6 +93,9 @@ final class NameMatcher {
 
     private Match perhaps(ListLine line) {
         String item = line.item();
+        if (known.isEmpty()) {
+            return new Match(item, By.NOTHING, "", 0);
+        }
         String looks = Spelling.skeleton(item);
         for (String other : known.near(item)) {
             if (Spelling.skeleton(other).equals(looks) && !Names.key(other).equals(Names.key(item))) {

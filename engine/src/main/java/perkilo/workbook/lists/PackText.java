@@ -33,8 +33,7 @@ record PackText(Quantity content, int pieces) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        String tidy =
-                HYPHEN.matcher(text.replaceAll("[\\s\\p{Z}]+", " ").strip()).replaceAll(" ");
+        String tidy = HYPHEN.matcher(Words.tidy(text)).replaceAll(" ");
         String words = tidy.replaceAll("[()\\[\\],:;/]+(?=\\s|$)|(?<=^|\\s)[()\\[\\]]+|(?<=\\p{L})[)\\]]", " ")
                 .strip();
         Matcher times = TIMES.matcher(withoutContainers(words));

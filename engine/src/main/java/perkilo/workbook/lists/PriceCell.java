@@ -1,7 +1,9 @@
 package perkilo.workbook.lists;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.money.CurrencyUnit;
@@ -21,6 +23,7 @@ import perkilo.workbook.read.table.Findings;
  */
 final class PriceCell {
 
+    private static final int LONG_WORDS = 20;
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private final DecimalMark mark;
@@ -28,6 +31,9 @@ final class PriceCell {
     private final PriceNote title;
     private final Consumer<Question> ask;
     private final Findings findings;
+    private final Map<String, Optional<PriceNote>> notes = new HashMap<>();
+    private final Map<String, Optional<CurrencySign>> formats = new HashMap<>();
+    private final Map<String, Optional<CurrencySign>> signs = new HashMap<>();
 
     PriceCell(DecimalMark mark, Mapping mapping, PriceNote title, Consumer<Question> ask, Findings findings) {
         this.mark = mark;
@@ -57,8 +63,7 @@ final class PriceCell {
     @Nullable Price read(Cell cell, Origin origin, PriceNote header, String perCell, String currencyCell, PackText pack) {
         NumberWords parts =
                 cell.kind() == Cell.Kind.TEXT ? NumberWords.of(cell.text()).orElse(null) : null;
-        PriceNote beside =
-                parts == null ? PriceNote.NONE : PriceNote.of(parts.words()).orElse(null);
+        PriceNote beside = parts == null ? PriceNote.NONE : note(parts.words()).orElse(null);
         boolean typed = cell.kind() == Cell.Kind.NUMBER && !cell.isPercentFormat();
         boolean doubtful = parts != null && mark == DecimalMark.UNKNOWN && DecimalMark.isAmbiguous(parts.digits());
         BigDecimal number = typed
@@ -83,6 +88,11 @@ final class PriceCell {
                 : new Price(basis.scaled(number), basis.per(), currency);
     }
 
+    /** What words say of a price; the same words come again and again. */
+    private Optional<PriceNote> note(String words) {
+        return words.length() > LONG_WORDS ? PriceNote.of(words) : notes.computeIfAbsent(words, PriceNote::of);
+    }
+
     private static String wrong(Cell cell) {
         return switch (cell.kind()) {
             case ERROR -> "the price is " + cell.text();
@@ -96,7 +106,9 @@ final class PriceCell {
 
     private @Nullable CurrencyUnit currency(
             Cell cell, Origin origin, PriceNote beside, PriceNote header, String currencyCell, String perCell) {
-        CurrencySign row = CurrencySign.parse(currencyCell).orElse(null);
+        CurrencySign row = currencyCell.isEmpty()
+                ? null
+                : signs.computeIfAbsent(currencyCell, CurrencySign::parse).orElse(null);
         if (!currencyCell.isEmpty() && row == null) {
             findings.error(
                     origin, "the currency \"%s\" is not known; expected a code such as EUR".formatted(currencyCell));
@@ -104,10 +116,10 @@ final class PriceCell {
         }
         CurrencySign per = perCell.isEmpty()
                 ? null
-                : PriceNote.of(perCell).map(PriceNote::currency).orElse(null);
+                : note(perCell).map(PriceNote::currency).orElse(null);
         CurrencySign said = first(beside.currency(), row, per, header.currency());
         CurrencySign format = cell.kind() == Cell.Kind.NUMBER
-                ? CurrencySign.ofFormat(cell.format()).orElse(null)
+                ? formats.computeIfAbsent(cell.format(), CurrencySign::ofFormat).orElse(null)
                 : null;
         if (beside.currency() != null && row != null && !overlap(beside.currency(), row)) {
             findings.error(
@@ -174,7 +186,7 @@ final class PriceCell {
     private @Nullable For basis(Origin origin, PriceNote beside, PriceNote header, String perCell, PackText pack) {
         PriceNote row = PriceNote.NONE;
         if (!perCell.isEmpty()) {
-            row = PriceNote.of(perCell).filter(PriceNote::saysWhatFor).orElse(null);
+            row = note(perCell).filter(PriceNote::saysWhatFor).orElse(null);
             if (row == null) {
                 findings.error(
                         origin,
@@ -183,7 +195,7 @@ final class PriceCell {
                 return null;
             }
         }
-        Optional<PriceNote> answer = mapping.answer(Mapping.PRICE_PER).flatMap(PriceNote::of);
+        Optional<PriceNote> answer = mapping.answer(Mapping.PRICE_PER).flatMap(this::note);
         for (PriceNote note : List.of(beside, row, header, title, answer.orElse(PriceNote.NONE))) {
             if (note.saysWhatFor()) {
                 return note.pack() ? ofPack(origin, note, pack) : of(origin, note, pack.content());

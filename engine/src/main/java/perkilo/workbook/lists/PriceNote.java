@@ -29,13 +29,12 @@ record PriceNote(
 
     private static final Pattern PER = Pattern.compile(
             "(?i)(?:^|\\s)(?:per|pro|je|par|au|à la|le|la|l['’])(?=\\s|$)|/|(?<=\\s)(?:l['’])(?=\\p{L})");
+    private static final Pattern MARKS = Pattern.compile("[()\\[\\]:;*]");
     private static final Pattern AMOUNT = Pattern.compile("(\\d+)\\s*(.*)");
 
     /** What words say; empty where they are not understood. */
     static Optional<PriceNote> of(String words) {
-        String text = words.replaceAll("[\\s\\p{Z}]+", " ")
-                .replaceAll("[()\\[\\]:;*]", " ")
-                .strip();
+        String text = MARKS.matcher(Words.tidy(words)).replaceAll(" ").strip();
         if (isRemark(text)) {
             return Optional.of(NONE);
         }

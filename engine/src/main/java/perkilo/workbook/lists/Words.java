@@ -19,6 +19,7 @@ import perkilo.workbook.read.grid.Csv;
 /** The words of price lists in German, French and English, from {@code words.csv}. */
 final class Words {
 
+    private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Map<String, Set<String>> KEYS = load();
 
@@ -39,15 +40,42 @@ final class Words {
 
     /** What spellings of a phrase have in common: letters without accents, digits and the per cent sign. */
     static String key(String phrase) {
-        String plain = MARKS.matcher(Normalizer.normalize(phrase, Normalizer.Form.NFKD))
-                .replaceAll("")
-                .toLowerCase(Locale.ROOT)
-                .replace("ß", "ss");
+        String plain = isAscii(phrase) ? phrase.toLowerCase(Locale.ROOT) : withoutAccents(phrase);
         StringBuilder key = new StringBuilder(plain.length());
         plain.codePoints()
                 .filter(letter -> Character.isLetterOrDigit(letter) || letter == '%')
                 .forEach(key::appendCodePoint);
         return key.length() == 0 ? phrase.strip() : key.toString();
+    }
+
+    private static boolean isAscii(String phrase) {
+        for (int at = 0; at < phrase.length(); at++) {
+            if (phrase.charAt(at) > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A text with single spaces, whatever kind of spaces it has. */
+    static String tidy(String text) {
+        char before = 'x';
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            boolean odd = letter > '~' && (Character.isSpaceChar(letter) || Character.isWhitespace(letter));
+            if (odd || letter < ' ' || (letter == ' ' && before == ' ')) {
+                return SPACES.matcher(text).replaceAll(" ").strip();
+            }
+            before = letter;
+        }
+        return text.strip();
+    }
+
+    private static String withoutAccents(String phrase) {
+        return MARKS.matcher(Normalizer.normalize(phrase, Normalizer.Form.NFKD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT)
+                .replace("ß", "ss");
     }
 
     /** Kinds of words that head columns, the more telling ones first. */
