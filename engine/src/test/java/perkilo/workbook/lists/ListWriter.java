@@ -88,7 +88,7 @@ final class ListWriter {
 
     ListWriter(Layout layout, Language language, Kind kind, Basis basis, Money money, boolean comma, long seed) {
         this.layout = layout;
-        this.language = language.ordinal();
+        this.language = List.of(Language.values()).indexOf(language);
         this.kind = kind;
         this.basis = basis;
         this.money = money == Money.TITLE && kind == Kind.JSON ? Money.CODE_IN_HEADER : money;

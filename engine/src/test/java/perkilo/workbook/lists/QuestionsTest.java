@@ -1,5 +1,6 @@
 package perkilo.workbook.lists;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -127,13 +128,21 @@ final class QuestionsTest {
 
     @Test
     void names_are_found_by_inci_cas_and_synonym_and_others_are_proposed() throws IOException {
-        Path materials = Files.writeString(
-                folder.resolve("materials.csv"),
-                "Material,INCI name,CAS\nShea butter refined,Butyrospermum Parkii Butter,194043-92-0\n"
-                        + "Citric acid,Citric Acid,77-92-9\nGlycerin,Glycerin,56-81-5\n");
-        String list = "Product;INCI;CAS;Pack;EUR/kg\nKaritébutter X;Butyrospermum Parkii Butter;;25 kg;6.50\n"
-                + "E 330;;77-92-9;25 kg;1.50\nGlycérine;;;25 kg;2.50\nCitric acidd;;;25 kg;1.75\n"
-                + "Glусerin;;;200 kg;1.10\nSomething else;;;1 kg;9.99\n";
+        Path materials = Files.writeString(folder.resolve("materials.csv"), """
+                Material,INCI name,CAS
+                Shea butter refined,Butyrospermum Parkii Butter,194043-92-0
+                Citric acid,Citric Acid,77-92-9
+                Glycerin,Glycerin,56-81-5
+                """);
+        String list = """
+                Product;INCI;CAS;Pack;EUR/kg
+                Karitébutter X;Butyrospermum Parkii Butter;;25 kg;6.50
+                E 330;;77-92-9;25 kg;1.50
+                Glycérine;;;25 kg;2.50
+                Citric acidd;;;25 kg;1.75
+                Glусerin;;;200 kg;1.10
+                Something else;;;1 kg;9.99
+                """;
 
         TakenIn taken = take(list, Grids.ofPriceFile(materials).sheets());
 
@@ -168,10 +177,13 @@ final class QuestionsTest {
 
     @Test
     void dates_and_validity_are_read_from_the_title() throws IOException {
-        Path list = Files.writeString(
-                folder.resolve("moor.csv"),
-                "Fen & Moor;\nPreisliste gültig ab 1. Dezember 2026 bis 31.03.2027;\nAlle Preise in EUR/kg;\n"
-                        + "Artikel;Gebinde;Preis\nA;25 kg;1,50\n");
+        Path list = Files.writeString(folder.resolve("moor.csv"), """
+                Fen & Moor;
+                Preisliste gültig ab 1. Dezember 2026 bis 31.03.2027;
+                Alle Preise in EUR/kg;
+                Artikel;Gebinde;Preis
+                A;25 kg;1,50
+                """);
 
         TakenIn taken = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of("Fen & Moor"))
                 .take(list, new TakeIn.Said(null, null, null));
@@ -195,14 +207,17 @@ final class QuestionsTest {
                 .containsExactly("the list bears no date; say the day it holds from with --quoted YYYY-MM-DD");
     }
 
+    private static ListFolder.Kept.How how(TakenIn taken) {
+        return requireNonNull(taken.kept()).how();
+    }
+
     @Test
     void another_list_of_the_same_day_replaces_the_first_which_stays_as_a_backup() throws IOException {
-        assertThat(take("Product;Pack;EUR/kg\nA;25 kg;1.50\n", List.of()).kept().how())
-                .isEqualTo(ListFolder.Kept.How.NEW);
-        assertThat(take("Product;Pack;EUR/kg\nA;25 kg;1.50\n", List.of()).kept().how())
+        assertThat(how(take("Product;Pack;EUR/kg\nA;25 kg;1.50\n", List.of()))).isEqualTo(ListFolder.Kept.How.NEW);
+        assertThat(how(take("Product;Pack;EUR/kg\nA;25 kg;1.50\n", List.of())))
                 .isEqualTo(ListFolder.Kept.How.THERE_ALREADY);
         TakenIn replaced = take("Product;Pack;EUR/kg\nA;25 kg;1.60\n", List.of());
-        assertThat(replaced.kept().how()).isEqualTo(ListFolder.Kept.How.REPLACED);
+        assertThat(how(replaced)).isEqualTo(ListFolder.Kept.How.REPLACED);
         assertThat(Files.readString(folder.resolve("kept/fen-moor-2026-11-02.csv.bak")))
                 .contains(",1.5,");
     }

@@ -19,6 +19,7 @@ import org.apache.poi.xssf.streaming.SXSSFRow;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.jspecify.annotations.Nullable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Level;
@@ -108,12 +109,12 @@ public class LongListBenchmark {
         }
     }
 
-    private static void fill(SXSSFRow row, Object... values) {
+    private static void fill(SXSSFRow row, @Nullable Object... values) {
         for (int column = 0; column < values.length; column++) {
             if (values[column] instanceof Double number) {
                 row.createCell(column).setCellValue(number);
-            } else if (values[column] != null) {
-                row.createCell(column).setCellValue(values[column].toString());
+            } else if (values[column] instanceof String text) {
+                row.createCell(column).setCellValue(text);
             }
         }
     }

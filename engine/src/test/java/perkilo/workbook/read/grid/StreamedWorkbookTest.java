@@ -128,7 +128,7 @@ final class StreamedWorkbookTest {
         numbers.createCell(4).setCellValue(12.5);
         numbers.getCell(4).setCellStyle(style(book, "[$€-407] #,##0.00"));
         numbers.createCell(5).setCellValue(1e-7);
-        numbers.createCell(6).setCellValue(123456789012345678d);
+        numbers.createCell(6).setCellValue(1.5e17);
         numbers.createCell(40).setCellValue(-7);
         XSSFRow others = sheet.createRow(2);
         others.createCell(0).setCellErrorValue(FormulaError.DIV0);
