@@ -35,7 +35,7 @@ import org.jspecify.annotations.NullMarked;
  *
  * <pre>
  * origin ← units ←┐
- *      purchasing ← model ← costing ← swaps, supply ←┐
+ *      purchasing ← model ← costing ← swaps, supply, quotes ←┐
  *                 └──────── ordering ←─────────────── report ← workbook ← cli
  * </pre>
  *
@@ -58,6 +58,7 @@ final class LayersTest {
         "perkilo.ordering..",
         "perkilo.supply..",
         "perkilo.swaps..",
+        "perkilo.quotes..",
         "perkilo.report.."
     };
 
@@ -124,6 +125,24 @@ final class LayersTest {
             "javax.money..");
 
     @ArchTest
+    static final ArchRule quotes_use_costing_and_know_no_planner = only(
+            "perkilo.quotes..",
+            "perkilo.origin..",
+            "perkilo.units..",
+            "perkilo.purchasing..",
+            "perkilo.model..",
+            "perkilo.costing..",
+            "javax.money..");
+
+    @ArchTest
+    static final ArchRule suppliers_lists_are_read_and_written_without_the_core = noClasses()
+            .that()
+            .resideInAPackage("perkilo.workbook.lists..")
+            .should()
+            .dependOnClassesThat(
+                    resideInAnyPackage("perkilo.costing..", "perkilo.supply..", "perkilo.swaps..", "perkilo.report.."));
+
+    @ArchTest
     static final ArchRule reports_use_all_answers_and_no_library = only(
             "perkilo.report..",
             "perkilo.origin..",
@@ -134,6 +153,7 @@ final class LayersTest {
             "perkilo.ordering..",
             "perkilo.supply..",
             "perkilo.swaps..",
+            "perkilo.quotes..",
             "javax.money..");
 
     @ArchTest

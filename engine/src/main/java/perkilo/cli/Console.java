@@ -15,18 +15,30 @@ final class Console {
 
     private final PrintWriter out;
     private final PrintWriter err;
-    private final BookOptions options;
+    private final boolean json;
+    private final boolean quiet;
 
     Console(CommandSpec spec, BookOptions options) {
+        this(spec, options.json(), options.quiet());
+    }
+
+    /**
+     * A console.
+     *
+     * @param json whether the answer is printed as JSON
+     * @param quiet whether only what matters is printed
+     */
+    Console(CommandSpec spec, boolean json, boolean quiet) {
+        this.json = json;
+        this.quiet = quiet;
         this.out = spec.commandLine().getOut();
         this.err = spec.commandLine().getErr();
-        this.options = options;
     }
 
     /** Prints findings on standard error, errors first; notes only where they are wanted. */
     void findings(List<Finding> findings) {
         for (Level level : Level.values()) {
-            if (level == Level.NOTE && options.quiet()) {
+            if (level == Level.NOTE && quiet) {
                 continue;
             }
             findings.stream().filter(finding -> finding.level() == level).forEach(err::println);
@@ -36,7 +48,7 @@ final class Console {
 
     /** Prints what kept the command from an answer, and gives the exit code back. */
     int refuse(List<Finding> findings, int exit) {
-        if (options.json()) {
+        if (json) {
             json(Json.onlyMessages(findings));
         }
         findings(findings);
@@ -44,6 +56,17 @@ final class Console {
         err.printf("%d %s; nothing was written.%n", errors, errors == 1 ? "error" : "errors");
         err.flush();
         return exit;
+    }
+
+    /** Whether the answer is printed as JSON. */
+    boolean isJson() {
+        return json;
+    }
+
+    /** Says on standard error what a person has to do. */
+    void complain(String line) {
+        err.println(line);
+        err.flush();
     }
 
     /** Prints an answer as JSON. */
@@ -54,7 +77,7 @@ final class Console {
 
     /** Prints a table for a person, unless he asked for JSON or for quiet. */
     void table(TextTable table) {
-        if (!options.json() && !options.quiet()) {
+        if (!json && !quiet) {
             out.print(table);
             out.flush();
         }
@@ -62,7 +85,7 @@ final class Console {
 
     /** Prints a line for a person, unless he asked for JSON or for quiet. */
     void say(String line) {
-        if (!options.json() && !options.quiet()) {
+        if (!json && !quiet) {
             out.println(line);
             out.flush();
         }

@@ -46,6 +46,11 @@ final class OutputOptions {
         }
     }
 
+    /** The file that was asked for, or another one. */
+    Path or(Path usual) {
+        return out == null ? usual : out;
+    }
+
     /**
      * The file to write.
      *

@@ -5,6 +5,7 @@ import java.util.Map;
 import perkilo.model.Names;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.Spelling;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.FormulaSheet;

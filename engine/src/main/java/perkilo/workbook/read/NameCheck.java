@@ -18,6 +18,7 @@ import perkilo.model.Run;
 import perkilo.model.StockLot;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.Spelling;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.schema.BatchesSheet;
 import perkilo.workbook.schema.ComponentsSheet;

@@ -34,14 +34,8 @@ final class OfferBook {
 
     /** The offers that hold, in the order of their first rows. */
     List<Offer> offers(List<OfferRow> rows) {
-        Map<OfferRow.Pack, Map<Optional<LocalDate>, List<OfferRow>>> quotes = new LinkedHashMap<>();
-        for (OfferRow row : rows) {
-            quotes.computeIfAbsent(row.pack(), pack -> new LinkedHashMap<>())
-                    .computeIfAbsent(row.quoted(), day -> new ArrayList<>())
-                    .add(row);
-        }
         List<Offer> offers = new ArrayList<>();
-        for (Map<Optional<LocalDate>, List<OfferRow>> byDay : quotes.values()) {
+        for (Map<Optional<LocalDate>, List<OfferRow>> byDay : byPackAndDay(rows)) {
             List<OfferRow> holds = holding(byDay.values());
             for (List<OfferRow> quote : byDay.values()) {
                 Offer offer = new OneOffer(quote, findings).offer();
@@ -54,6 +48,17 @@ final class OfferBook {
             }
         }
         return offers;
+    }
+
+    /** For each pack of each supplier his quotes, by their day. */
+    static Collection<Map<Optional<LocalDate>, List<OfferRow>>> byPackAndDay(List<OfferRow> rows) {
+        Map<OfferRow.Pack, Map<Optional<LocalDate>, List<OfferRow>>> quotes = new LinkedHashMap<>();
+        for (OfferRow row : rows) {
+            quotes.computeIfAbsent(row.pack(), pack -> new LinkedHashMap<>())
+                    .computeIfAbsent(row.quoted(), day -> new ArrayList<>())
+                    .add(row);
+        }
+        return quotes.values();
     }
 
     /** The newest quote on or before the costing date; the earliest of all where there is none. */

@@ -10,14 +10,17 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Which files a person means by naming files and folders of price lists. */
-final class PriceFiles {
+public final class PriceFiles {
+
+    /** How files are called that say how a supplier's lists are read; they are no price lists. */
+    public static final String MAPPING_ENDING = ".mapping.json";
 
     private static final Set<String> ENDINGS = Set.of("csv", "tsv", "txt", "json", "xlsx", "xlsm");
 
     private PriceFiles() {}
 
     /** The files themselves, and for each folder the price lists in it, by name. */
-    static List<Path> expand(List<Path> named) throws IOException {
+    public static List<Path> expand(List<Path> named) throws IOException {
         List<Path> files = new ArrayList<>();
         for (Path path : named) {
             if (Files.isDirectory(path)) {
@@ -33,8 +36,8 @@ final class PriceFiles {
 
     private static boolean isPriceList(Path file) {
         String name = String.valueOf(file.getFileName());
-        boolean lock = name.startsWith("~$") || name.startsWith(".");
+        boolean other = name.startsWith("~$") || name.startsWith(".") || name.endsWith(MAPPING_ENDING);
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-        return !lock && Files.isRegularFile(file) && ENDINGS.contains(ending);
+        return !other && Files.isRegularFile(file) && ENDINGS.contains(ending);
     }
 }

@@ -17,6 +17,7 @@ import perkilo.purchasing.DutyBasis;
 import perkilo.workbook.read.table.ColumnNames;
 import perkilo.workbook.read.table.CurrencySign;
 import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.Spelling;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.SettingsSheet;

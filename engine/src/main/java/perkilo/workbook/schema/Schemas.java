@@ -37,6 +37,7 @@ public final class Schemas {
             "Swaps",
             "Blend",
             "Ingredient list",
+            "Price changes",
             "Messages");
 
     /** The defined name that marks a sheet of the tool's own, whatever it is called by now. */

@@ -44,7 +44,7 @@ final class CsvGrid {
                 columns.put(column, cell);
             }
         }
-        return columns;
+        return RowCells.of(columns);
     }
 
     private static String title(String file) {

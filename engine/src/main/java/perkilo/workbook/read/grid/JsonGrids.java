@@ -71,7 +71,7 @@ final class JsonGrids {
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             expect(parser.currentToken(), JsonToken.START_OBJECT);
             lines.put(row, parser.currentTokenLocation().getLineNr());
-            cells.put(row, row(headers));
+            cells.put(row, RowCells.of(row(headers)));
             row++;
         }
         NavigableMap<Integer, Cell> top = new TreeMap<>();

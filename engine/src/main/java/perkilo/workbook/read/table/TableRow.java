@@ -33,6 +33,11 @@ public final class TableRow {
         return table;
     }
 
+    /** Which row of the sheet it is, from zero. */
+    public int number() {
+        return row;
+    }
+
     /** Where problems are reported. */
     public Findings findings() {
         return findings;

@@ -1,4 +1,4 @@
-package perkilo.workbook.read;
+package perkilo.workbook.read.table;
 
 import java.text.Normalizer;
 import java.util.Collection;
@@ -7,17 +7,19 @@ import java.util.Optional;
 import perkilo.model.Names;
 
 /** How close two spellings of a name are. */
-final class Spelling {
+public final class Spelling {
 
     private static final String LOOK_ALIKES =
             "аa вb еe кk мm нh оo рp сc тt уy хx іi јj ѕs ԁd ɡg αa εe ιi κk νv οo ρp τt υu χx";
     private static final int LETTERS_PER_SLIP = 4;
     private static final int MOST_SLIPS = 4;
+    private static final String BETWEEN_WORDS = "[^\\p{L}\\p{N}]+";
+    private static final double FOR_THE_WORDS = 0.6;
 
     private Spelling() {}
 
     /** The name that is nearest to another, if it is near enough to be meant. */
-    static Optional<String> nearest(String name, Collection<String> names) {
+    public static Optional<String> nearest(String name, Collection<String> names) {
         String key = skeleton(name);
         int most = Math.min(MOST_SLIPS, Math.max(1, key.length() / LETTERS_PER_SLIP));
         return names.stream()
@@ -29,7 +31,7 @@ final class Spelling {
     }
 
     /** What a name looks like: letters of other alphabets as the Latin ones they resemble, nothing invisible. */
-    static String skeleton(String name) {
+    public static String skeleton(String name) {
         StringBuilder plain = new StringBuilder();
         String key = Normalizer.normalize(Names.key(name), Normalizer.Form.NFC).replaceAll("\\p{Cf}", "");
         for (int i = 0; i < key.length(); i++) {
@@ -47,8 +49,42 @@ final class Spelling {
         return letter;
     }
 
+    /**
+     * How alike two names are: 1 for names that look the same, 0 for names that have nothing in common.
+     *
+     * <p>The part of the longer name's letters that need no change; or how well the words of the shorter name are found
+     * in the longer one, less where that has many others; whichever is more.
+     */
+    public static double likeness(String one, String other) {
+        String first = skeleton(one);
+        String second = skeleton(other);
+        boolean ordered = first.length() <= second.length();
+        return Math.max(letters(first, second), ordered ? words(first, second) : words(second, first));
+    }
+
+    private static double letters(String one, String other) {
+        int longer = Math.max(one.length(), other.length());
+        return longer == 0 ? 1 : 1 - (double) distance(one, other) / longer;
+    }
+
+    private static double words(String shorter, String longer) {
+        String[] others = longer.split(BETWEEN_WORDS, -1);
+        double found = 0;
+        int all = 0;
+        for (String word : shorter.split(BETWEEN_WORDS, -1)) {
+            double best = 0;
+            for (String other : others) {
+                best = Math.max(best, letters(word, other));
+            }
+            found += best * word.length();
+            all += word.length();
+        }
+        double size = (double) shorter.length() / Math.max(1, longer.length());
+        return all == 0 ? 0 : found / all * (FOR_THE_WORDS + (1 - FOR_THE_WORDS) * size);
+    }
+
     /** Letters to insert, drop or change to get from one word to the other. */
-    private static int distance(String one, String other) {
+    static int distance(String one, String other) {
         int[] row = new int[other.length() + 1];
         for (int j = 0; j <= other.length(); j++) {
             row[j] = j;

@@ -1,0 +1,183 @@
+package perkilo.cli;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.CostRuns;
+import perkilo.costing.RunCost;
+import perkilo.json.PricesJson;
+import perkilo.model.Book;
+import perkilo.model.Offer;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+import perkilo.origin.Reading;
+import perkilo.purchasing.SearchLimits;
+import perkilo.quotes.CostEffect;
+import perkilo.quotes.PriceChanges;
+import perkilo.quotes.QuotedPrice;
+import perkilo.report.Decimals;
+import perkilo.report.Report;
+import perkilo.report.prices.PriceChangesReport;
+import perkilo.workbook.read.BookReader;
+import perkilo.workbook.read.QuoteReader;
+import perkilo.workbook.read.Sources;
+import perkilo.workbook.write.WorkbookWriter;
+import perkilo.workbook.write.Written;
+
+/** Shows what rose or fell since the last lists, and writes it to a workbook. */
+final class ShownChanges {
+
+    private static final int SHOWN = 20;
+    private static final int PRICE_DECIMALS = 4;
+    private static final Path ALONE = Path.of("price-changes.xlsx");
+
+    private final Console console;
+    private final Path folder;
+    private final @Nullable Path rates;
+    private final @Nullable LocalDate date;
+    private final OutputOptions output;
+    private final RunOptions runs;
+
+    ShownChanges(
+            Console console,
+            Path folder,
+            @Nullable Path rates,
+            @Nullable LocalDate date,
+            OutputOptions output,
+            RunOptions runs) {
+        this.console = console;
+        this.folder = folder;
+        this.rates = rates;
+        this.date = date;
+        this.output = output;
+        this.runs = runs;
+    }
+
+    /** The changes alone. */
+    int alone() throws IOException {
+        Reading<List<Offer>> quotes = new QuoteReader().read(null, List.of(folder));
+        if (quotes.hasErrors()) {
+            return console.refuse(quotes.findings(), Exit.BAD_INPUT);
+        }
+        LocalDate day = date == null ? LocalDate.now(ZoneId.systemDefault()) : date;
+        PriceChanges changes = PriceChanges.on(day, quotes.value(), "");
+        Report report = PriceChangesReport.of(changes, null, quotes.findings());
+        Written written = new WorkbookWriter().writeAlone(report.alone(), output.or(ALONE));
+        return answer(changes, null, quotes.findings(), written);
+    }
+
+    /** The changes, and what they do to a workbook's costs. */
+    int with(Path book) throws IOException {
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        Reading<Book> reading = new BookReader().read(new Sources(book, List.of(folder), rates, date), today);
+        if (reading.hasErrors()) {
+            return console.refuse(reading.findings(), Exit.BAD_INPUT);
+        }
+        Book priced = runs.applyTo(reading.value());
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        if (priced.runs().isEmpty()) {
+            findings.add(Finding.error(new Origin(String.valueOf(book.getFileName()), "", ""), RunOptions.NONE));
+            return console.refuse(findings, Exit.BAD_INPUT);
+        }
+        List<Offer> quotes = new QuoteReader().read(book, List.of(folder)).value();
+        PriceChanges changes =
+                PriceChanges.on(priced.settings().costingDate(), quotes, String.valueOf(book.getFileName()));
+        CostEffect effect = CostEffect.of(priced, changes, new CostRuns(Planners.forRuns(), SearchLimits.usual()));
+        findings.addAll(effect.findings());
+        if (!effect.possible()) {
+            return console.refuse(findings, Exit.NO_PLAN);
+        }
+        Report report = PriceChangesReport.of(changes, effect, findings);
+        return answer(changes, effect, findings, write(book, report));
+    }
+
+    private Written write(Path book, Report report) throws IOException {
+        WorkbookWriter writer = new WorkbookWriter();
+        Path target = output.target(book, "-prices");
+        if (output.sheetOnly()) {
+            return writer.writeAlone(report.alone(), target);
+        }
+        return output.inPlace()
+                ? writer.writeInPlace(book, report, LocalDate.now(ZoneId.systemDefault()))
+                : writer.write(book, report, target);
+    }
+
+    private int answer(PriceChanges changes, @Nullable CostEffect effect, List<Finding> findings, Written written) {
+        if (console.isJson()) {
+            console.json(PricesJson.of(changes, effect, findings));
+        }
+        console.say(changes.answer());
+        console.table(prices(changes));
+        if (changes.changed().size() > SHOWN) {
+            console.say(
+                    "… and %d more in the workbook".formatted(changes.changed().size() - SHOWN));
+        }
+        if (effect != null) {
+            console.table(effects(effect));
+        }
+        console.findings(findings);
+        console.written(written);
+        return Exit.DONE;
+    }
+
+    private static TextTable prices(PriceChanges changes) {
+        TextTable table = new TextTable("Item", "Supplier", "Pack", "From", "Before", "Now", "Change");
+        changes.changed().stream().limit(SHOWN).forEach(change -> {
+            boolean first = change.from().signum() == 0;
+            table.row(List.of(
+                    change.offer().item(),
+                    change.offer().supplier(),
+                    change.offer().pack(),
+                    first ? "" : Decimals.readable(change.from(), 3),
+                    price(change.before()),
+                    price(change.now()),
+                    change.fraction()
+                            .map(ShownChanges::percent)
+                            .orElse(change.kind().word())));
+        });
+        return table;
+    }
+
+    private static String price(@Nullable QuotedPrice price) {
+        return price == null
+                ? "–"
+                : Decimals.readable(price.perUnit(), PRICE_DECIMALS) + " "
+                        + price.offer().currency().getCurrencyCode() + "/"
+                        + price.unit().symbol();
+    }
+
+    private static TextTable effects(CostEffect effect) {
+        TextTable table = new TextTable("Run", "Cost before", "Cost now", "Change", "Change %");
+        for (CostEffect.OfRun run : effect.runs()) {
+            BigDecimal now = cost(run.now());
+            RunCost earlier = run.before();
+            BigDecimal before = earlier == null ? null : cost(earlier);
+            table.row(List.of(
+                    run.now().needs().title(),
+                    before == null ? "–" : Decimals.amount(before, PRICE_DECIMALS),
+                    Decimals.amount(now, PRICE_DECIMALS),
+                    before == null ? "–" : signed(now.subtract(before)),
+                    before == null ? "–" : percent(now.subtract(before).divide(before, MathContext.DECIMAL64))));
+        }
+        return table;
+    }
+
+    /** Per unit, or per kilogram of bulk. */
+    private static BigDecimal cost(RunCost run) {
+        return run.unitCost().orElseGet(run::bulkPerKg);
+    }
+
+    private static String percent(BigDecimal fraction) {
+        return (fraction.signum() > 0 ? "+" : "") + Decimals.amount(fraction.movePointRight(2), 2) + " %";
+    }
+
+    private static String signed(BigDecimal change) {
+        return (change.signum() > 0 ? "+" : "") + Decimals.amount(change, PRICE_DECIMALS);
+    }
+}

@@ -1,0 +1,75 @@
+package perkilo.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import perkilo.json.ListsJson;
+import perkilo.origin.Finding;
+import perkilo.workbook.lists.ListFolder;
+import perkilo.workbook.lists.Question;
+import perkilo.workbook.lists.TakeIn;
+import perkilo.workbook.lists.TakenIn;
+import perkilo.workbook.read.KnownSheets;
+
+/** Takes lists in one after the other, and says what became of each. */
+final class TakeInLists {
+
+    private final Console console;
+    private final ListFolder folder;
+    private final @Nullable Path book;
+
+    TakeInLists(Console console, ListFolder folder, @Nullable Path book) {
+        this.console = console;
+        this.folder = folder;
+        this.book = book;
+    }
+
+    int take(List<Path> files, TakeIn.Said said, boolean json) throws IOException {
+        KnownSheets known =
+                KnownSheets.read(book, Files.isDirectory(folder.path()) ? List.of(folder.path()) : List.of());
+        Set<String> suppliers = new LinkedHashSet<>(known.suppliers());
+        TakeIn takeIn = new TakeIn(folder, known.grids(), suppliers);
+        List<TakenIn> lists = new ArrayList<>();
+        for (Path file : files) {
+            lists.add(takeIn.take(file, said));
+        }
+        if (json) {
+            console.json(ListsJson.of(lists));
+        }
+        lists.forEach(this::say);
+        return lists.stream().allMatch(TakenIn::isKept) ? Exit.DONE : Exit.BAD_INPUT;
+    }
+
+    private void say(TakenIn list) {
+        List<Finding> findings = new ArrayList<>(list.findings());
+        for (Question question : list.questions()) {
+            findings.add(Finding.error(question.where(), question.sentence()));
+        }
+        console.findings(findings);
+        ListFolder.Kept kept = list.kept();
+        if (kept == null) {
+            console.complain(list.source() + " is not taken in.");
+            if (list.mapping() != null) {
+                console.complain("Answer what is null in " + list.mapping() + " and run the command again.");
+            }
+            return;
+        }
+        console.say("%s of %s: %d prices of %d items, %s in %s"
+                .formatted(
+                        list.supplier(),
+                        list.quotedOn(),
+                        list.prices(),
+                        list.items(),
+                        switch (kept.how()) {
+                            case NEW -> "kept";
+                            case REPLACED -> "replaced (the one before is beside it as .bak)";
+                            case THERE_ALREADY -> "there already";
+                        },
+                        kept.file()));
+    }
+}

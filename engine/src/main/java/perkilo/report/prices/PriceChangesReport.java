@@ -1,0 +1,25 @@
+package perkilo.report.prices;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Finding;
+import perkilo.quotes.CostEffect;
+import perkilo.quotes.PriceChanges;
+import perkilo.report.Report;
+import perkilo.report.cost.MessagesSheet;
+
+/** The sheets that answer what changed prices mean. */
+public final class PriceChangesReport {
+
+    private PriceChangesReport() {}
+
+    /**
+     * The sheets.
+     *
+     * @param effect what the changes do to a book's runs; null without a book
+     * @param findings everything that a person should know, of the reading too
+     */
+    public static Report of(PriceChanges changes, @Nullable CostEffect effect, List<Finding> findings) {
+        return new Report(List.of(new ChangesSheet(changes, effect).sheet(), MessagesSheet.of(findings)));
+    }
+}

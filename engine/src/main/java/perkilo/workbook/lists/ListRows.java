@@ -1,0 +1,404 @@
+package perkilo.workbook.lists;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Origin;
+import perkilo.workbook.read.grid.Cell;
+import perkilo.workbook.read.grid.Grid;
+import perkilo.workbook.read.table.Findings;
+
+/**
+ * Reads the rows of a list into lines of the long form; what is wrong or not clear is collected, each with its cell.
+ */
+final class ListRows {
+
+    private static final int LONGEST_NAME = 200;
+
+    private final ListColumns columns;
+    private final Grid grid;
+    private final Mapping mapping;
+    private final ListSense sense;
+    private final ListDates dates;
+    private final Set<Integer> priceColumns;
+    private final PriceCell prices;
+    private final Findings findings;
+    private final Map<String, Question> questions = new LinkedHashMap<>();
+    private final Map<String, Optional<Quantity>> units = new HashMap<>();
+    private final Map<String, Optional<ListDates.Read>> days = new HashMap<>();
+    private final Map<Meaning, Integer> places = new HashMap<>();
+    private String above = "";
+    private int left;
+    private int currentRow = -1;
+    private Map<Integer, Cell> current = Map.of();
+
+    ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
+        this.columns = columns;
+        this.grid = columns.layout().grid();
+        this.mapping = mapping;
+        this.sense = sense;
+        this.dates = new ListDates(mapping.answer(Mapping.DATES));
+        this.findings = findings;
+        this.priceColumns = columns.prices().keySet();
+        this.prices = new PriceCell(sense.mark(), mapping, title.note(), this::ask, findings);
+        for (Meaning meaning : Meaning.values()) {
+            columns.of(meaning).ifPresent(column -> places.put(meaning, column));
+        }
+    }
+
+    private Cell at(int row, int column) {
+        if (row != currentRow) {
+            currentRow = row;
+            current = grid.row(row);
+        }
+        return current.getOrDefault(column, Cell.BLANK);
+    }
+
+    /** The lines of all rows. */
+    List<ListLine> read() {
+        List<ListLine> lines = new ArrayList<>();
+        for (int row :
+                grid.cells().tailMap(columns.layout().lastHeader(), false).keySet()) {
+            if (!columns.layout().repeatsHeaders(row)) {
+                read(row, lines);
+            }
+        }
+        if (left > 0) {
+            findings.note(
+                    grid.origin(),
+                    left == 1
+                            ? "1 price is on request and is left out"
+                            : left + " prices are on request and are left out");
+        }
+        return lines;
+    }
+
+    /** What the rows don't say. */
+    List<Question> questions() {
+        return List.copyOf(questions.values());
+    }
+
+    private void ask(Question question) {
+        questions.putIfAbsent(question.field() + question.key(), question);
+    }
+
+    private void read(int row, List<ListLine> lines) {
+        Map<Integer, Cell> asked = new LinkedHashMap<>();
+        for (int column : priceColumns) {
+            Cell cell = at(row, column);
+            if (!cell.isBlank()) {
+                asked.put(column, cell);
+            }
+        }
+        String item = item(row, asked);
+        if (item.isEmpty() || asked.isEmpty()) {
+            return;
+        }
+        PackText shared = null;
+        boolean tried = false;
+        for (Map.Entry<Integer, Cell> price : asked.entrySet()) {
+            ColumnUse use = columns.uses().get(price.getKey());
+            if (use == null || isOnRequest(price.getValue())) {
+                left++;
+                continue;
+            }
+            if (use.packText().isEmpty() && !tried) {
+                shared = pack(row);
+                tried = true;
+            }
+            PackText pack = use.packText().isEmpty() ? shared : packOfHeader(price.getKey(), use);
+            if (pack != null) {
+                line(row, item, price.getKey(), use, pack).ifPresent(lines::add);
+            }
+        }
+    }
+
+    private static boolean isOnRequest(Cell cell) {
+        return cell.kind() == Cell.Kind.TEXT && Words.is("on request", cell.text());
+    }
+
+    /** The item of a row: its own, that of a cell merged over several rows, or that above where a person said so. */
+    private String item(int row, Map<Integer, Cell> asked) {
+        Integer column = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        if (column == null) {
+            return "";
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.ERROR) {
+            findings.error(grid.origin(row, column), "the item is " + cell.text());
+            return "";
+        }
+        String own = cell.text();
+        if (own.length() > LONGEST_NAME) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the item's name has %d characters; expected a name of at most %d"
+                            .formatted(own.length(), LONGEST_NAME));
+            return "";
+        }
+        if (!own.isEmpty()) {
+            above = own;
+            return own;
+        }
+        if (asked.values().stream().allMatch(ListRows::isOnRequest)) {
+            return "";
+        }
+        Optional<String> merged = grid.mergedAt(row, column)
+                .map(block -> grid.at(block.firstRow(), block.firstColumn()).text());
+        return merged.orElseGet(() -> blankItem(row, column));
+    }
+
+    private String blankItem(int row, int column) {
+        String answer = mapping.answer(Mapping.BLANK_ITEMS).orElse("");
+        if (answer.equalsIgnoreCase("as above")) {
+            return above;
+        }
+        if (!answer.equalsIgnoreCase("skip")) {
+            ask(Question.of(
+                    Mapping.BLANK_ITEMS,
+                    grid.origin(row, column),
+                    "a price stands in a row without an item",
+                    "as above",
+                    "skip"));
+        }
+        return "";
+    }
+
+    private @Nullable PackText pack(int row) {
+        Integer column = places.get(Meaning.PACK);
+        if (column == null) {
+            ask(Question.of(
+                    Mapping.COLUMNS,
+                    grid.origin(columns.layout().lastHeader(), firstColumn()),
+                    "no column says what a pack holds; name one",
+                    "pack"));
+            return null;
+        }
+        Cell cell = merged(row, column);
+        Integer units = places.get(Meaning.PACK_UNIT);
+        Quantity unit = units == null ? null : unit(merged(row, units).text());
+        return pack(
+                cell,
+                grid.origin(row, column),
+                unit == null ? columns.note(column).per() : unit);
+    }
+
+    private @Nullable Quantity unit(String word) {
+        return word.isEmpty()
+                ? null
+                : units.computeIfAbsent(word, Quantity::unit).orElse(null);
+    }
+
+    private int firstColumn() {
+        return columns.uses().keySet().stream().min(Integer::compare).orElse(0);
+    }
+
+    private Cell merged(int row, int column) {
+        Cell cell = at(row, column);
+        return cell.isBlank()
+                ? grid.mergedAt(row, column)
+                        .map(block -> grid.at(block.firstRow(), block.firstColumn()))
+                        .orElse(cell)
+                : cell;
+    }
+
+    private @Nullable PackText packOfHeader(int column, ColumnUse use) {
+        Origin header = grid.origin(columns.layout().lastHeader(), column);
+        return pack(Cell.text(use.packText()), header, null);
+    }
+
+    private @Nullable PackText pack(Cell cell, Origin origin, @Nullable Quantity unit) {
+        if (cell.isBlank()) {
+            findings.error(origin, "it is not said what the pack holds; expected a pack such as 25 kg");
+            return null;
+        }
+        if (cell.kind() == Cell.Kind.NUMBER
+                && cell.number() != null
+                && unit != null
+                && cell.number().signum() > 0) {
+            return new PackText(unit.times(cell.number()), 1);
+        }
+        PackText pack = cell.kind() == Cell.Kind.TEXT
+                ? PackText.of(cell.text(), sense.mark(), unit).orElse(null)
+                : null;
+        if (pack == null) {
+            boolean doubtful = sense.mark() == DecimalMark.UNKNOWN && PackText.isAmbiguous(cell.text());
+            if (!doubtful) {
+                findings.error(
+                        origin,
+                        "the pack \"%s\" is not understood; expected one such as 25 kg, or 25 with a column that says the unit"
+                                .formatted(shortened(cell.text())));
+            }
+            return null;
+        }
+        return pack;
+    }
+
+    private Optional<ListLine> line(int row, String item, int column, ColumnUse use, PackText packed) {
+        Quantity pack = packed.content();
+        Origin origin = grid.origin(row, column);
+        String per = text(row, Meaning.PER);
+        String currency = text(row, Meaning.CURRENCY);
+        PriceCell.Price price = prices.read(at(row, column), origin, use.note(), per, currency, packed);
+        Bare from = use.from() == null ? cellFrom(row) : Bare.of(use.from());
+        Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, origin);
+        Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, origin);
+        if (price == null || (from != null && quantity.isEmpty())) {
+            return Optional.empty();
+        }
+        BigDecimal begins =
+                quantity.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null);
+        return Optional.of(new ListLine(
+                text(row, Meaning.SUPPLIER),
+                item,
+                text(row, Meaning.INCI),
+                text(row, Meaning.CAS),
+                text(row, Meaning.CODE),
+                pack,
+                begins,
+                price.amount(),
+                price.per(),
+                price.currency(),
+                minimum.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null),
+                number(row, Meaning.MULTIPLE),
+                number(row, Meaning.DUTY),
+                date(row, Meaning.QUOTED_ON),
+                date(row, Meaning.VALID_UNTIL),
+                origin));
+    }
+
+    private String text(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        String text = column == null ? "" : merged(row, column).text();
+        if (text.length() > LONGEST_NAME && column != null) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the %s has %d characters, which can't be meant".formatted(meaning.word(), text.length()));
+            return "";
+        }
+        return text;
+    }
+
+    /** A quantity that may lack its unit. */
+    private record Bare(BreakText text, @Nullable BigDecimal number) {
+
+        private static Bare of(BreakText text) {
+            return new Bare(text, null);
+        }
+    }
+
+    private @Nullable Bare cellFrom(int row) {
+        return bare(row, Meaning.FROM);
+    }
+
+    private @Nullable Bare minimum(int row) {
+        return bare(row, Meaning.MINIMUM);
+    }
+
+    private @Nullable Bare bare(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || at(row, column).isBlank() || isOnRequest(at(row, column))) {
+            return null;
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.NUMBER) {
+            return new Bare(new BreakText("", null, false, BreakText.Kind.FROM), cell.number());
+        }
+        Optional<BreakText> text = BreakText.of(cell.text()).filter(from -> from.kind() != BreakText.Kind.ABOVE);
+        if (text.isEmpty()) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the %s \"%s\" is not understood; expected a quantity such as 100 kg or 5 packs"
+                            .formatted(meaning.word(), shortened(cell.text())));
+        }
+        return text.map(Bare::of).orElse(null);
+    }
+
+    /** A quantity in the unit of the pack; empty where there is none, or it can't be told. */
+    private Optional<BigDecimal> quantity(
+            @Nullable Bare bare, ListSense.@Nullable Counted counted, Quantity pack, Origin origin) {
+        if (bare == null) {
+            return Optional.empty();
+        }
+        BigDecimal number = bare.number() != null
+                ? bare.number()
+                : bare.text().quantity(sense.mark()).orElse(null);
+        if (number == null) {
+            return Optional.empty();
+        }
+        boolean packs = bare.text().packs() || (!bare.text().saysUnit() && counted != null && counted.packs());
+        if (packs) {
+            return Optional.of(number.multiply(pack.amount()));
+        }
+        Quantity unit = bare.text().unit() != null ? bare.text().unit() : counted == null ? null : counted.unit();
+        if (unit == null) {
+            boolean first = number.compareTo(BigDecimal.ONE) <= 0;
+            return counted != null ? Optional.of(number) : first ? Optional.of(BigDecimal.ZERO) : Optional.empty();
+        }
+        Optional<BigDecimal> converted = unit.times(number).in(pack.measure());
+        if (converted.isEmpty()) {
+            findings.error(
+                    origin,
+                    "a quantity in %s does not fit a pack in %s"
+                            .formatted(unit.measure().symbol(), pack.measure().symbol()));
+        }
+        return converted;
+    }
+
+    private @Nullable BigDecimal number(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || at(row, column).isBlank()) {
+            return null;
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.NUMBER && cell.number() != null) {
+            return cell.isPercentFormat() ? cell.number().movePointRight(2) : cell.number();
+        }
+        Optional<BigDecimal> number = NumberWords.of(cell.text())
+                .filter(parts -> parts.words().isEmpty() || parts.words().equals("%"))
+                .flatMap(parts -> sense.mark().number(parts.digits()));
+        if (number.isEmpty()) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the %s \"%s\" is not a number".formatted(meaning.word(), shortened(cell.text())));
+        }
+        return number.orElse(null);
+    }
+
+    private @Nullable LocalDate date(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || at(row, column).isBlank()) {
+            return null;
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.DATE) {
+            return cell.date();
+        }
+        Optional<ListDates.Read> read = days.computeIfAbsent(cell.text(), dates::one);
+        if (read.isPresent() && read.get().ambiguous()) {
+            ask(Question.of(
+                    Mapping.DATES,
+                    grid.origin(row, column),
+                    "\"%s\" can be two days".formatted(cell.text()),
+                    "day first",
+                    "month first"));
+        } else if (read.isEmpty()) {
+            findings.error(
+                    grid.origin(row, column),
+                    "%s is \"%s\", which is not a date".formatted(meaning.word(), shortened(cell.text())));
+        }
+        return read.map(ListDates.Read::day).orElse(null);
+    }
+
+    /** A text that a message can hold. */
+    static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 57) + "…";
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.quotes;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,115 @@
+package perkilo.workbook.lists;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import perkilo.origin.Finding;
+import perkilo.workbook.read.grid.Csv;
+
+/** Lists that are odd, damaged or meant to do harm. */
+final class HostileListsTest {
+
+    private static final TakeIn.Said SAID = new TakeIn.Said("Fen & Moor", LocalDate.of(2026, 11, 2), null);
+    private static final String HEADER = "Product;Pack;Price (EUR/kg)\n";
+
+    @TempDir
+    Path folder = Path.of("");
+
+    private TakenIn take(byte[] bytes) throws IOException {
+        Path list = Files.write(folder.resolve("list.csv"), bytes);
+        return new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of()).take(list, SAID);
+    }
+
+    private TakenIn take(String text) throws IOException {
+        return take(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void quotes_delimiters_and_line_breaks_inside_quotes_belong_to_the_name() throws IOException {
+        TakenIn taken = take(HEADER + "\"Öl \"\"fein\"\"; kalt\ngepresst\";25 kg;12,50\n");
+
+        assertThat(LayoutsProperties.rows(taken)).containsExactly("Öl \"fein\"; kalt gepresst|25|kg||12.5|kg|EUR");
+    }
+
+    @Test
+    void every_usual_encoding_is_read() throws IOException {
+        String text = HEADER + "Öl – süß;25 kg;12,50\n";
+        for (Charset charset : List.of(StandardCharsets.UTF_16LE, StandardCharsets.UTF_16BE, StandardCharsets.UTF_8)) {
+            TakenIn taken = take(("\uFEFF" + text).getBytes(charset));
+            assertThat(LayoutsProperties.rows(taken)).as(charset.name()).containsExactly("Öl – süß|25|kg||12.5|kg|EUR");
+        }
+        TakenIn windows = take(text.getBytes(Charset.forName("windows-1252")));
+        assertThat(LayoutsProperties.rows(windows)).containsExactly("Öl – süß|25|kg||12.5|kg|EUR");
+    }
+
+    @Test
+    void a_million_characters_in_a_cell_are_an_error_with_its_place() throws IOException {
+        TakenIn taken =
+                take(HEADER + "x".repeat(1_000_000) + ";25 kg;12,50\nGood;25 kg;" + "9".repeat(1_000_000) + "\n");
+
+        assertThat(taken.isKept()).isFalse();
+        assertThat(taken.findings())
+                .extracting(Finding::toString)
+                .anyMatch(text -> text.contains("line 2: the item's name has 1000000 characters"))
+                .anyMatch(text -> text.contains("line 3: the price \"999") && text.length() < 300);
+    }
+
+    @Test
+    void what_a_spreadsheet_would_take_for_a_formula_is_kept_as_text() throws IOException {
+        String evil = "=HYPERLINK(\"http://example.invalid\")";
+        TakenIn taken = take(HEADER + "\"" + evil.replace("\"", "\"\"") + "\";25 kg;12,50\n@SUM(A1);25 kg;1,00\n");
+
+        var kept = taken.kept();
+        assertThat(kept).isNotNull();
+        String text = Files.readString(kept.file());
+        for (Csv.Line line : Csv.read(text, ',')) {
+            assertThat(line.fields())
+                    .allSatisfy(field ->
+                            assertThat(field.text()).doesNotStartWith("=").doesNotStartWith("@"));
+        }
+        assertThat(LayoutsProperties.rows(taken).get(0).strip()).startsWith(evil);
+    }
+
+    @Test
+    void every_wrong_price_and_pack_is_reported_in_one_go_and_nothing_is_kept() throws IOException {
+        TakenIn taken = take(HEADER + "A;25 kg;zwölf\nB;a sack;1,50\nC;25 kg;1,5O\nD;;3,00\nE;25 kg;4,00 USD\n");
+
+        assertThat(taken.isKept()).isFalse();
+        assertThat(folder.resolve("kept")).doesNotExist();
+        assertThat(taken.findings().stream().filter(Finding::isError).map(Finding::toString))
+                .anyMatch(text -> text.contains("line 2: the price \"zwölf\" is not understood"))
+                .anyMatch(text -> text.contains("line 3: the pack \"a sack\" is not understood"))
+                .anyMatch(text -> text.contains("line 4: the price \"1,5O\" is not understood"))
+                .anyMatch(text -> text.contains("line 5: it is not said what the pack holds"))
+                .hasSize(4);
+    }
+
+    @Test
+    void zero_is_not_a_price_and_on_request_is_none() throws IOException {
+        TakenIn taken = take(HEADER + "A;25 kg;0\nB;25 kg;auf Anfrage\nC;25 kg;1,50\nD;25 kg;sur demande\n");
+
+        assertThat(LayoutsProperties.rows(taken)).containsExactly("C|25|kg||1.5|kg|EUR");
+        assertThat(taken.findings())
+                .extracting(Finding::toString)
+                .contains("warning list.csv line 2: 0 is not taken as a price");
+    }
+
+    @Test
+    void two_prices_for_the_same_are_an_error() throws IOException {
+        TakenIn taken = take(HEADER + "A;25 kg;1,50\na ;25 kg;1,60\n");
+
+        assertThat(taken.isKept()).isFalse();
+        assertThat(taken.findings())
+                .extracting(Finding::text)
+                .anyMatch(text -> text.startsWith("a second price for \"a\" in the same pack"));
+    }
+}

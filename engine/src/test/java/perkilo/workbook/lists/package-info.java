@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.workbook.lists;
+
+import org.jspecify.annotations.NullMarked;
