@@ -1,6 +1,6 @@
 package perkilo.cli;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,9 +15,9 @@ final class Console {
 
     private final PrintWriter out;
     private final PrintWriter err;
-    private final BookOptions options;
+    private final Printing options;
 
-    Console(CommandSpec spec, BookOptions options) {
+    Console(CommandSpec spec, Printing options) {
         this.out = spec.commandLine().getOut();
         this.err = spec.commandLine().getErr();
         this.options = options;
@@ -25,11 +25,22 @@ final class Console {
 
     /** Prints findings on standard error, errors first; notes only where they are wanted. */
     void findings(List<Finding> findings) {
+        findings("", findings);
+    }
+
+    /**
+     * Prints findings of one of several books.
+     *
+     * @param before what each line begins with
+     */
+    void findings(String before, List<Finding> findings) {
         for (Level level : Level.values()) {
             if (level == Level.NOTE && options.quiet()) {
                 continue;
             }
-            findings.stream().filter(finding -> finding.level() == level).forEach(err::println);
+            findings.stream()
+                    .filter(finding -> finding.level() == level)
+                    .forEach(finding -> err.println(before + finding));
         }
         err.flush();
     }
@@ -47,9 +58,16 @@ final class Console {
     }
 
     /** Prints an answer as JSON. */
-    void json(ObjectNode answer) {
+    void json(JsonNode answer) {
         out.println(Json.print(answer));
         out.flush();
+    }
+
+    /** Prints an answer as JSON where that was asked for. */
+    void jsonIfWanted(JsonNode answer) {
+        if (options.json()) {
+            json(answer);
+        }
     }
 
     /** Prints a table for a person, unless he asked for JSON or for quiet. */

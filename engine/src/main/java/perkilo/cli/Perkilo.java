@@ -19,7 +19,14 @@ import picocli.CommandLine.Spec;
         description = "What a formula costs per kilo and per unit, what to buy, and what could replace what.",
         mixinStandardHelpOptions = true,
         versionProvider = Perkilo.Version.class,
-        subcommands = {CheckCommand.class, CostCommand.class, OrderCommand.class, SwapCommand.class, NewCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            CostCommand.class,
+            OrderCommand.class,
+            SwapCommand.class,
+            RatesCommand.class,
+            NewCommand.class
+        },
         footer = {"", "perkilo COMMAND --help says more about a command."},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
