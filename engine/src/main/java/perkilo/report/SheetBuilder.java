@@ -181,6 +181,6 @@ public final class SheetBuilder {
     }
 
     private static @Nullable Origin linkTo(Origin link) {
-        return link.isKnown() && !link.sheet().isEmpty() ? link : null;
+        return link.isKnown() ? link : null;
     }
 }
