@@ -15,7 +15,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** What every command on one workbook takes. */
-final class BookOptions implements Printing {
+final class BookOptions {
 
     @Parameters(paramLabel = "BOOK", description = "The workbook, .xlsx or .xlsm.")
     private @Nullable Path book;
@@ -45,13 +45,13 @@ final class BookOptions implements Printing {
         return Finding.error(new Origin(String.valueOf(book().getFileName()), "", ""), text);
     }
 
-    @Override
-    public boolean json() {
+    /** Whether the answer is printed as JSON. */
+    boolean json() {
         return printing.json();
     }
 
-    @Override
-    public boolean quiet() {
+    /** Whether only what matters is printed. */
+    boolean quiet() {
         return printing.quiet();
     }
 }

@@ -1,6 +1,7 @@
 package perkilo.cli;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,39 +16,40 @@ final class Console {
 
     private final PrintWriter out;
     private final PrintWriter err;
-    private final Printing options;
+    private final boolean json;
+    private final boolean quiet;
 
-    Console(CommandSpec spec, Printing options) {
+    Console(CommandSpec spec, BookOptions options) {
+        this(spec, options.json(), options.quiet());
+    }
+
+    /**
+     * A console.
+     *
+     * @param json whether the answer is printed as JSON
+     * @param quiet whether only what matters is printed
+     */
+    Console(CommandSpec spec, boolean json, boolean quiet) {
+        this.json = json;
+        this.quiet = quiet;
         this.out = spec.commandLine().getOut();
         this.err = spec.commandLine().getErr();
-        this.options = options;
     }
 
     /** Prints findings on standard error, errors first; notes only where they are wanted. */
     void findings(List<Finding> findings) {
-        findings("", findings);
-    }
-
-    /**
-     * Prints findings of one of several books.
-     *
-     * @param before what each line begins with
-     */
-    void findings(String before, List<Finding> findings) {
         for (Level level : Level.values()) {
-            if (level == Level.NOTE && options.quiet()) {
+            if (level == Level.NOTE && quiet) {
                 continue;
             }
-            findings.stream()
-                    .filter(finding -> finding.level() == level)
-                    .forEach(finding -> err.println(before + finding));
+            findings.stream().filter(finding -> finding.level() == level).forEach(err::println);
         }
         err.flush();
     }
 
     /** Prints what kept the command from an answer, and gives the exit code back. */
     int refuse(List<Finding> findings, int exit) {
-        if (options.json()) {
+        if (json) {
             json(Json.onlyMessages(findings));
         }
         findings(findings);
@@ -57,22 +59,26 @@ final class Console {
         return exit;
     }
 
+    /** Whether the answer is printed as JSON. */
+    boolean isJson() {
+        return json;
+    }
+
+    /** Says on standard error what a person has to do. */
+    void complain(String line) {
+        err.println(line);
+        err.flush();
+    }
+
     /** Prints an answer as JSON. */
-    void json(JsonNode answer) {
+    void json(ObjectNode answer) {
         out.println(Json.print(answer));
         out.flush();
     }
 
-    /** Prints an answer as JSON where that was asked for. */
-    void jsonIfWanted(JsonNode answer) {
-        if (options.json()) {
-            json(answer);
-        }
-    }
-
     /** Prints a table for a person, unless he asked for JSON or for quiet. */
     void table(TextTable table) {
-        if (!options.json() && !options.quiet()) {
+        if (!json && !quiet) {
             out.print(table);
             out.flush();
         }
@@ -80,8 +86,26 @@ final class Console {
 
     /** Prints a line for a person, unless he asked for JSON or for quiet. */
     void say(String line) {
-        if (!options.json() && !options.quiet()) {
+        if (!json && !quiet) {
             out.println(line);
+            out.flush();
+        }
+    }
+
+    /** Prints the errors and warnings of one of several books, errors first; its notes stand in its workbook. */
+    void findingsOf(String book, List<Finding> findings) {
+        for (Level level : List.of(Level.ERROR, Level.WARNING)) {
+            findings.stream()
+                    .filter(finding -> finding.level() == level)
+                    .forEach(finding -> err.println(book + ": " + finding));
+        }
+        err.flush();
+    }
+
+    /** Prints several answers as JSON, where that was asked for. */
+    void answers(ArrayNode answers) {
+        if (json) {
+            out.println(Json.print(answers));
             out.flush();
         }
     }

@@ -56,7 +56,7 @@ final class CostCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         output.checkUsage(spec);
         runs.checkUsage(spec);
-        Console console = new Console(spec, printing);
+        Console console = new Console(spec, printing.json(), printing.quiet());
         if (books.size() == 1 && !Files.isDirectory(books.get(0))) {
             return one(console, books.get(0));
         }

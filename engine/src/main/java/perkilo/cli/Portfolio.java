@@ -1,6 +1,5 @@
 package perkilo.cli;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,12 +58,16 @@ final class Portfolio {
         Map<Path, Path> targets = targets(spec, folder, books);
         Path summary = summary(folder, targets);
         SharedSources shared = SharedSources.read(sources.prices(), sources.rates());
+        if (shared.findings().stream().anyMatch(Finding::isError)) {
+            return console.refuse(shared.findings(), Exit.BAD_INPUT);
+        }
         if (folder != null) {
             Files.createDirectories(folder);
         }
         PortfolioTask task = new PortfolioTask(shared, sources, output, runs, summary, names(books));
         List<PortfolioTask.Result> results = all(spec, task, targets);
-        Written written = write(summary, results);
+        Written written = write(summary, results, shared.findings());
+        console.findings(shared.findings());
         print(console, results);
         console.written(written);
         return results.stream().allMatch(PortfolioTask.Result::isCosted) ? Exit.DONE : Exit.BAD_INPUT;
@@ -157,9 +160,10 @@ final class Portfolio {
         }
     }
 
-    private static Written write(Path summary, List<PortfolioTask.Result> results) throws IOException {
+    private static Written write(Path summary, List<PortfolioTask.Result> results, List<Finding> shared)
+            throws IOException {
         Report report = PortfolioReport.of(
-                results.stream().map(PortfolioTask.Result::book).toList());
+                results.stream().map(PortfolioTask.Result::book).toList(), shared);
         Set<String> files = new LinkedHashSet<>();
         for (PortfolioTask.Result result : results) {
             PortfolioBook book = result.book();
@@ -172,21 +176,14 @@ final class Portfolio {
     }
 
     private static void print(Console console, List<PortfolioTask.Result> results) {
-        ArrayNode json = Json.array(results, PortfolioTask.Result::json);
         TextTable table = CostTable.ofSeveral();
-        Set<Finding> told = new HashSet<>();
         for (PortfolioTask.Result result : results) {
             table.row(List.of(result.heading(), "", "", "", "", "", ""));
             result.lines().forEach(table::row);
         }
-        console.jsonIfWanted(json);
+        console.answers(Json.array(results, PortfolioTask.Result::json));
         console.table(table);
-        for (PortfolioTask.Result result : results) {
-            List<Finding> own = result.book().findings().stream()
-                    .filter(finding ->
-                            told.add(finding) || finding.origin().file().isEmpty())
-                    .toList();
-            console.findings(result.book().name() + ": ", own);
-        }
+        results.forEach(
+                result -> console.findingsOf(result.book().name(), result.book().findings()));
     }
 }

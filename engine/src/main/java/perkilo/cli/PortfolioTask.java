@@ -99,7 +99,7 @@ final class PortfolioTask {
                 CostTable.lines(costed).stream().map(line -> indented(line)).toList();
         String home = costed.book().settings().home().getCurrencyCode();
         return new Result(
-                PortfolioBook.costed(names.apply(book), address(book), result, costed, findings),
+                PortfolioBook.costed(names.apply(book), address(book), result, costed, own(findings)),
                 json,
                 "%s (%s)".formatted(names.apply(book), home),
                 lines);
@@ -110,10 +110,16 @@ final class PortfolioTask {
         json.setAll(Json.onlyMessages(findings));
         long errors = findings.stream().filter(Finding::isError).count();
         return new Result(
-                PortfolioBook.failed(names.apply(book), address(book), findings),
+                PortfolioBook.failed(names.apply(book), address(book), own(findings)),
                 json,
                 "%s: not costed, %d %s".formatted(names.apply(book), errors, errors == 1 ? "error" : "errors"),
                 List.of());
+    }
+
+    /** What is said of this book, without what is said of the files that all books share. */
+    private List<Finding> own(List<Finding> findings) {
+        List<Finding> common = shared.findings();
+        return findings.stream().filter(finding -> !common.contains(finding)).toList();
     }
 
     private static List<String> indented(List<String> line) {

@@ -3,7 +3,7 @@ package perkilo.cli;
 import picocli.CommandLine.Option;
 
 /** How a command prints its answer, as every command takes it. */
-final class PrintOptions implements Printing {
+final class PrintOptions {
 
     @Option(names = "--json", description = "Print the answer as JSON, and nothing else, on standard output.")
     private boolean json;
@@ -13,13 +13,13 @@ final class PrintOptions implements Printing {
             description = "Print no table and no notes; warnings and errors stay.")
     private boolean quiet;
 
-    @Override
-    public boolean json() {
+    /** Whether the answer is printed as JSON. */
+    boolean json() {
         return json;
     }
 
-    @Override
-    public boolean quiet() {
+    /** Whether only what matters is printed. */
+    boolean quiet() {
         return quiet;
     }
 }

@@ -92,7 +92,7 @@ final class RatesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         checkUsage();
-        Console console = new Console(spec, printing);
+        Console console = new Console(spec, printing.json(), printing.quiet());
         ObjectNode answer = Json.object().put("table", table.toString());
         List<Finding> findings = new ArrayList<>();
         if (!files.isEmpty() || fetch != null) {

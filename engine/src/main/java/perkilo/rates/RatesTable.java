@@ -18,7 +18,7 @@ import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 import perkilo.workbook.read.RatesReader;
 import perkilo.workbook.read.grid.UnreadableFileException;
-import perkilo.workbook.write.TextFileWriter;
+import perkilo.workbook.write.SavedFile;
 
 /** The rates that are kept in one file, each pair and day once. */
 public final class RatesTable {
@@ -140,7 +140,7 @@ public final class RatesTable {
                     .append(quoted(rate.source()))
                     .append('\n');
         }
-        TextFileWriter.write(file, text.toString());
+        SavedFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private static String quoted(String text) {

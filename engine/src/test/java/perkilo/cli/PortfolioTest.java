@@ -215,6 +215,20 @@ final class PortfolioTest {
         assertThat(results()).containsExactly("balm-costed.xlsx");
     }
 
+    /** A price list that cannot be used keeps every book from an answer, and is named once. */
+    @Test
+    void a_bad_shared_file_stops_all() throws IOException {
+        Path words = Files.writeString(folder.resolve("words.csv"), "Some,words\nand,more\n");
+
+        CommandLineRun run = CommandLineRun.of("cost", folder, "--prices", words, "--date", DAY);
+
+        assertThat(run.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(run.err())
+                .startsWith("error words.csv: holds no price list")
+                .contains("1 error; nothing was written.");
+        assertThat(results()).isEmpty();
+    }
+
     private List<String> results() throws IOException {
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.map(file -> String.valueOf(file.getFileName()))

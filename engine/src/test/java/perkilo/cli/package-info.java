@@ -1,4 +1,4 @@
-/** The commands as a person runs them: arguments in; text, files and an exit code out. */
+/** The commands as a person runs them: what is printed, with which exit code, and which files are there afterwards. */
 @NullMarked
 package perkilo.cli;
 

@@ -79,7 +79,8 @@ public final class SharedSources {
         return rates;
     }
 
-    List<Finding> findings() {
+    /** What was found wrong with the files as such; every book that uses them says so too. */
+    public List<Finding> findings() {
         return findings.list();
     }
 }

@@ -103,7 +103,7 @@ final class PortfolioReportTest {
 
     @Test
     void a_book_that_was_not_costed_is_named_first_with_a_link_to_it() {
-        Report report = PortfolioReport.of(List.of(BALMS, BROKEN));
+        Report report = PortfolioReport.of(List.of(BALMS, BROKEN), List.of());
         ResultSheet sheet = report.sheets().get(0);
 
         Map<Integer, Cell> broken = row(sheet, 0, "broken.xlsx");
@@ -116,21 +116,25 @@ final class PortfolioReportTest {
     }
 
     @Test
-    void what_is_said_of_a_shared_price_list_is_said_once() {
+    void what_is_said_of_shared_files_stands_first_and_once() {
         PortfolioBook again = PortfolioBook.failed(
                 "again.xlsx",
                 "again.xlsx",
-                List.of(
-                        Finding.error(new Origin("again.xlsx", "Offers", "F12"), "Price is \"12,5O\""),
-                        Finding.warning(new Origin("prices.csv", "", "line 3"), "expired")));
+                List.of(Finding.error(new Origin("again.xlsx", "Offers", "F12"), "Price is \"12,5O\"")));
+        Finding shared = Finding.note(new Origin("words.csv", "", ""), "holds no price list");
 
-        ResultSheet messages =
-                PortfolioReport.of(List.of(BROKEN, again)).sheets().get(1);
+        ResultSheet messages = PortfolioReport.of(List.of(BROKEN, again), List.of(shared))
+                .sheets()
+                .get(1);
 
-        assertThat(texts(messages).stream().filter("expired"::equals)).hasSize(1);
+        assertThat(texts(messages))
+                .containsSubsequence("all", "words.csv", "holds no price list", "broken.xlsx", "again.xlsx");
+        assertThat(texts(messages).stream().filter("holds no price list"::equals))
+                .hasSize(1);
         assertThat(texts(messages).stream().filter("Price is \"12,5O\""::equals))
                 .hasSize(2);
         assertThat(link(row(messages, 1, "again.xlsx"), 2)).isEqualTo(new Origin("again.xlsx", "Offers", "F12"));
+        assertThat(link(row(messages, 2, "prices.csv line 3"), 2)).isEqualTo(Origin.NONE);
     }
 
     /** More than thirty columns cannot be told apart. */
@@ -173,7 +177,7 @@ final class PortfolioReportTest {
     }
 
     private static ResultSheet sheet(PortfolioBook... books) {
-        return PortfolioReport.of(List.of(books)).sheets().get(0);
+        return PortfolioReport.of(List.of(books), List.of()).sheets().get(0);
     }
 
     /** The first row whose cell in a column reads so. */
