@@ -141,7 +141,11 @@ final class CurrencyPart {
 
     private void name(int row, PortfolioBook book) {
         Origin result = book.result();
-        sheet.text(row, 0, book.name(), Look.LABEL, result == null ? new Origin(book.address(), "", "") : result);
+        if (result == null) {
+            sheet.fileName(row, 0, book.name(), Look.LABEL, book.address());
+        } else {
+            sheet.text(row, 0, book.name(), Look.LABEL, result);
+        }
     }
 
     private static Look look(PortfolioBook book) {

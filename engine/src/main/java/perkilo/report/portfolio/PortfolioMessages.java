@@ -16,7 +16,7 @@ final class PortfolioMessages {
     private static final String NAME = "Messages";
 
     private final SheetBuilder sheet =
-            new SheetBuilder(NAME).widths(12, 26, 26, 100).freeze(3, 0);
+            new SheetBuilder(NAME).widths(12, 26, 30, 110).freeze(3, 0);
     private final Map<PortfolioBook, Origin> firstOf = new LinkedHashMap<>();
 
     private PortfolioMessages() {}
@@ -52,7 +52,7 @@ final class PortfolioMessages {
         for (PortfolioBook book : books) {
             for (Finding finding : book.findings()) {
                 firstOf.putIfAbsent(book, new Origin("", NAME, SheetNames.cell(row, 0)));
-                sheet.text(row, 1, book.name(), Look.PLAIN, new Origin(book.address(), "", ""));
+                sheet.fileName(row, 1, book.name(), Look.PLAIN, book.address());
                 sheet.text(row, 2, finding.origin().where(), Look.PLAIN, place(book, finding.origin()));
                 line(row++, finding);
             }

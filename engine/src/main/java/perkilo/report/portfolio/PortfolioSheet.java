@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import perkilo.origin.Origin;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
@@ -84,7 +83,7 @@ final class PortfolioSheet {
         sheet.text(next, 0, "Book", Look.HEADER);
         sheet.text(next++, 1, "Problems", Look.HEADER);
         for (PortfolioBook book : failed) {
-            sheet.text(next, 0, book.name(), Look.LABEL, new Origin(book.address(), "", ""));
+            sheet.fileName(next, 0, book.name(), Look.LABEL, book.address());
             sheet.text(next++, 1, book.problems(), Look.ERROR, messages.first(book));
         }
         return next + 1;
