@@ -195,6 +195,24 @@ final class LayersTest {
                     "org.javamoney..", "javax.measure..", "tech.units..", "tech.uom..", "systems.uom.."));
 
     @ArchTest
+    static final ArchRule the_network_is_asked_by_the_bank_of_rates_alone = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName("perkilo.rates.Bank")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("java.net.http..")
+                    .or(nameMatching("java\\.net\\.(.*Socket.*|.*Connection|URL|InetAddress)")
+                            .forSubtype()));
+
+    @ArchTest
+    static final ArchRule rates_use_the_reader_and_writer_of_tables = only(
+            "perkilo.rates..",
+            "perkilo.origin..",
+            "perkilo.units..",
+            "perkilo.workbook.read..",
+            "perkilo.workbook.write..",
+            "javax.money..");
+
+    @ArchTest
     static final ArchRule no_cycles =
             slices().matching("perkilo.(**)").should().beFreeOfCycles().allowEmptyShould(true);
 

@@ -1,5 +1,6 @@
 package perkilo.cli;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -87,6 +88,24 @@ final class Console {
     void say(String line) {
         if (!json && !quiet) {
             out.println(line);
+            out.flush();
+        }
+    }
+
+    /** Prints the errors and warnings of one of several books, errors first; its notes stand in its workbook. */
+    void findingsOf(String book, List<Finding> findings) {
+        for (Level level : List.of(Level.ERROR, Level.WARNING)) {
+            findings.stream()
+                    .filter(finding -> finding.level() == level)
+                    .forEach(finding -> err.println(book + ": " + finding));
+        }
+        err.flush();
+    }
+
+    /** Prints several answers as JSON, where that was asked for. */
+    void answers(ArrayNode answers) {
+        if (json) {
+            out.println(Json.print(answers));
             out.flush();
         }
     }

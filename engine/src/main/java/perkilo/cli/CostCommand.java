@@ -1,36 +1,47 @@
 package perkilo.cli;
 
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import perkilo.costing.CostOutcome;
-import perkilo.costing.CostRuns;
-import perkilo.costing.RunCost;
 import perkilo.json.CostJson;
-import perkilo.model.Book;
-import perkilo.origin.Finding;
-import perkilo.origin.Reading;
-import perkilo.purchasing.SearchLimits;
-import perkilo.report.Decimals;
 import perkilo.report.cost.CostReport;
-import perkilo.units.Currencies;
+import perkilo.workbook.read.BookReader;
+import perkilo.workbook.read.Sources;
 import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Costs every run of every product. */
+/** Costs every run of every product, of one book or of many. */
 @Command(
         name = "cost",
         mixinStandardHelpOptions = true,
-        description = "Cost every run of every product, and write the result sheets into a copy of the workbook.")
+        description = {
+            "Cost every run of every product, and write the result sheets into a copy of the workbook.",
+            "Several workbooks, or a folder of them, are a portfolio: each gets its own result, and a workbook"
+                    + " portfolio-costed.xlsx sets them side by side. --out then names a folder. One that has errors"
+                    + " does not stop the others; the exit code is 1 at the end."
+        })
 final class CostCommand implements Callable<Integer> {
 
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "BOOK",
+            description = "The workbook, .xlsx or .xlsm; or several, or folders of them.")
+    private List<Path> books = List.of();
+
     @Mixin
-    private BookOptions options = new BookOptions();
+    private SourceOptions sources = new SourceOptions();
+
+    @Mixin
+    private PrintOptions printing = new PrintOptions();
 
     @Mixin
     private OutputOptions output = new OutputOptions();
@@ -43,68 +54,31 @@ final class CostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        checkUsage();
-        Console console = new Console(spec, options);
-        Reading<Book> reading = options.read();
-        if (reading.hasErrors()) {
-            return console.refuse(reading.findings(), Exit.BAD_INPUT);
-        }
-        Book book = runs.applyTo(reading.value());
-        if (book.runs().isEmpty()) {
-            List<Finding> findings = new ArrayList<>(reading.findings());
-            findings.add(options.complaint(RunOptions.NONE));
-            return console.refuse(findings, Exit.BAD_INPUT);
-        }
-        CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book);
-        List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(outcome.findings());
-        if (outcome instanceof CostOutcome.Costed costed) {
-            return answer(console, costed, findings);
-        }
-        return console.refuse(findings, Exit.NO_PLAN);
-    }
-
-    private void checkUsage() {
         output.checkUsage(spec);
         runs.checkUsage(spec);
+        Console console = new Console(spec, printing.json(), printing.quiet());
+        if (books.size() == 1 && !Files.isDirectory(books.get(0))) {
+            return one(console, books.get(0));
+        }
+        return new Portfolio(books, sources, output, runs).cost(spec, console);
     }
 
-    private int answer(Console console, CostOutcome.Costed costed, List<Finding> findings) throws IOException {
-        ResultFile file = new ResultFile(options, output, "-costed");
-        Written written = file.write(CostReport.of(costed, findings));
-        if (options.json()) {
-            console.json(CostJson.of(costed, findings));
+    private int one(Console console, Path book) throws IOException {
+        Sources all = new Sources(book, sources.prices(), sources.rates(), sources.date());
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        CostedBook answer = CostedBook.of(book, new BookReader().read(all, today), runs);
+        CostOutcome.Costed costed = answer.costed();
+        if (costed == null) {
+            return console.refuse(answer.findings(), answer.exit());
         }
-        console.table(table(costed));
-        console.findings(findings);
+        ResultFile file = new ResultFile(book, output, ResultFile.COSTED);
+        Written written = file.write(CostReport.of(costed, answer.findings()));
+        if (printing.json()) {
+            console.json(CostJson.of(costed, answer.findings()));
+        }
+        console.table(CostTable.of(costed));
+        console.findings(answer.findings());
         console.written(written);
         return Exit.DONE;
-    }
-
-    private static TextTable table(CostOutcome.Costed costed) {
-        String home = costed.book().settings().home().getCurrencyCode();
-        TextTable table = new TextTable(
-                "Run", "Bulk per kg", "Unit cost", "Cash per unit", "Outlay", "Stock left", "(all in " + home + ")");
-        for (RunCost run : costed.runs()) {
-            int minor = Currencies.minorDigits(costed.book().settings().home());
-            table.row(List.of(
-                    run.needs().title(),
-                    Decimals.amount(run.bulkPerKg(), minor),
-                    run.unitCost().map(cost -> Decimals.amount(cost, minor)).orElse("–"),
-                    run.cashPerUnit().map(cost -> Decimals.amount(cost, minor)).orElse("–"),
-                    Decimals.amount(run.outlay(), minor),
-                    Decimals.amount(run.stockLeft(), minor),
-                    provenOrGap(run)));
-        }
-        return table;
-    }
-
-    private static String provenOrGap(RunCost run) {
-        if (run.purchase().proven()) {
-            return "";
-        }
-        BigDecimal gap =
-                run.purchase().cost().objective().subtract(run.purchase().bound());
-        return "not proven cheapest: gap " + Decimals.amount(gap, 2);
     }
 }

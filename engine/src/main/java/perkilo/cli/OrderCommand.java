@@ -79,7 +79,7 @@ final class OrderCommand implements Callable<Integer> {
 
     private int answer(Console console, OrderOutcome.Planned planned, List<Finding> findings) throws IOException {
         Reasons reasons = reasons(planned);
-        ResultFile file = new ResultFile(options, output, "-ordered");
+        ResultFile file = new ResultFile(options.book(), output, ResultFile.ORDERED);
         Written written = file.write(OrderReport.of(planned, reasons, findings));
         if (options.json()) {
             console.json(OrderJson.of(planned, reasons, findings));

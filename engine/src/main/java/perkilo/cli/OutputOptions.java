@@ -24,6 +24,11 @@ final class OutputOptions {
                     "Write a workbook of the result sheets alone, with plain figures instead of formulas over BOOK.")
     private boolean sheetOnly;
 
+    /** What was given as the place for results; null for nothing. */
+    @Nullable Path out() {
+        return out;
+    }
+
     /** Whether the result goes into the workbook itself. */
     boolean inPlace() {
         return inPlace;
@@ -64,10 +69,27 @@ final class OutputOptions {
         if (out != null) {
             return out;
         }
+        return book.resolveSibling(resultName(book, suffix));
+    }
+
+    /**
+     * The file to write for one of several books.
+     *
+     * @param folder where the results go; null for beside each book
+     */
+    Path targetIn(@Nullable Path folder, Path book, String suffix) {
+        if (inPlace) {
+            return book;
+        }
+        String name = resultName(book, suffix);
+        return folder == null ? book.resolveSibling(name) : folder.resolve(name);
+    }
+
+    private String resultName(Path book, String suffix) {
         String name = String.valueOf(book.getFileName());
         int dot = name.lastIndexOf('.');
         String stem = dot < 0 ? name : name.substring(0, dot);
         String ending = dot < 0 ? ".xlsx" : sheetOnly ? ".xlsx" : name.substring(dot);
-        return book.resolveSibling(stem + suffix + ending);
+        return stem + suffix + ending;
     }
 }

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             OrderCommand.class,
             SwapCommand.class,
             PricesCommand.class,
+            RatesCommand.class,
             NewCommand.class
         },
         footer = {"", "perkilo COMMAND --help says more about a command."},

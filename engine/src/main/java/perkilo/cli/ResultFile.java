@@ -11,19 +11,30 @@ import perkilo.workbook.write.Written;
 /** Writes a report where a command's options ask. */
 final class ResultFile {
 
-    private final BookOptions options;
+    /** What each command adds to a workbook's name. */
+    static final String COSTED = "-costed";
+
+    static final String ORDERED = "-ordered";
+    static final String SWAPPED = "-swapped";
+
+    private final Path book;
+    private final Path target;
     private final OutputOptions output;
-    private final String suffix;
 
     /**
      * A file for results.
      *
-     * @param suffix what the command adds to the workbook's name, such as {@code -costed}
+     * @param suffix what the command adds to the workbook's name
      */
-    ResultFile(BookOptions options, OutputOptions output, String suffix) {
-        this.options = options;
+    ResultFile(Path book, OutputOptions output, String suffix) {
+        this(book, output.target(book, suffix), output);
+    }
+
+    /** A file for results at a place of its own. */
+    ResultFile(Path book, Path target, OutputOptions output) {
+        this.book = book;
+        this.target = target;
         this.output = output;
-        this.suffix = suffix;
     }
 
     /**
@@ -34,13 +45,12 @@ final class ResultFile {
      */
     Written write(Report report) throws IOException {
         WorkbookWriter writer = new WorkbookWriter();
-        Path target = output.target(options.book(), suffix);
         if (output.sheetOnly()) {
             return writer.writeAlone(report.alone(), target);
         }
         if (output.inPlace()) {
-            return writer.writeInPlace(options.book(), report, LocalDate.now(ZoneId.systemDefault()));
+            return writer.writeInPlace(book, report, LocalDate.now(ZoneId.systemDefault()));
         }
-        return writer.write(options.book(), report, target);
+        return writer.write(book, report, target);
     }
 }

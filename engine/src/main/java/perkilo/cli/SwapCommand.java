@@ -126,7 +126,7 @@ final class SwapCommand implements Callable<Integer> {
 
     private int answer(Console console, SwapOutcome.Found found, List<Finding> findings) throws IOException {
         Report report = report(found, findings);
-        Written written = new ResultFile(options, output, "-swapped").write(report);
+        Written written = new ResultFile(options.book(), output, ResultFile.SWAPPED).write(report);
         if (options.json()) {
             console.json(SwapJson.of(found, findings));
         }

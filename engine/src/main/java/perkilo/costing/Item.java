@@ -35,6 +35,11 @@ public record Item(
         return material != null;
     }
 
+    /** Whether any of it is needed: a line of a formula may stand at 0 %. */
+    public boolean isNeeded() {
+        return needed.signum() > 0;
+    }
+
     /** The unit that it is counted in: {@code kg} or {@code each}. */
     public String unit() {
         return isMaterial() ? "kg" : "each";

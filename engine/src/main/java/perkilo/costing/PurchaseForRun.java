@@ -61,7 +61,7 @@ final class PurchaseForRun {
     /** The items of a run that have to be bought, in the order of the problem's needs. */
     List<Item> bought(RunNeeds needs) {
         return needs.items().stream()
-                .filter(item -> market.housePrice(item).isEmpty())
+                .filter(item -> item.isNeeded() && market.housePrice(item).isEmpty())
                 .toList();
     }
 

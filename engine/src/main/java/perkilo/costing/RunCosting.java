@@ -32,7 +32,11 @@ final class RunCosting {
         int need = 0;
         for (Item item : needs.items()) {
             Figure house = market.housePrice(item).orElse(null);
-            items.add(house != null ? fromHouse(item, house) : bought(needs, item, purchase.linesOf(need++)));
+            if (house != null) {
+                items.add(fromHouse(item, house));
+            } else {
+                items.add(bought(needs, item, item.isNeeded() ? purchase.linesOf(need++) : List.of()));
+            }
         }
         Work work = Work.of(settings, needs);
         Product product = needs.product();

@@ -1,6 +1,7 @@
 package perkilo.json;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -68,7 +69,7 @@ public final class Json {
     }
 
     /** The answer as it is printed. */
-    public static String print(ObjectNode answer) {
+    public static String print(JsonNode answer) {
         try {
             return MAPPER.writeValueAsString(answer);
         } catch (JsonProcessingException impossible) {

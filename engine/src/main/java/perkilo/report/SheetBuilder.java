@@ -51,6 +51,16 @@ public final class SheetBuilder {
         return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, linkTo(link)));
     }
 
+    /**
+     * Writes words that lead to another file as a whole.
+     *
+     * @param address of the file, as a link writes it
+     */
+    public SheetBuilder fileName(int row, int column, String text, Look look, String address) {
+        Origin file = new Origin(address, "", "");
+        return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, file));
+    }
+
     /** Writes a sentence whose figures stay live. */
     public SheetBuilder sentence(int row, int column, Look look, ResultSheet.Part... parts) {
         ResultSheet.Sentence sentence = new ResultSheet.Sentence(List.of(parts));

@@ -3,7 +3,10 @@ package perkilo.units;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import javax.money.CurrencyUnit;
 import javax.money.Monetary;
 import javax.money.MonetaryAmount;
@@ -13,7 +16,12 @@ import org.javamoney.moneta.Money;
 /** Currencies by their ISO 4217 codes, and how amounts in them are rounded. */
 public final class Currencies {
 
+    private static final Pattern CODE = Pattern.compile("[A-Z]{3}");
+
     private static final int MONETA_PRECISION = 34;
+
+    /** What was asked before: the standard's registry takes its time, and tables of rates ask for every line. */
+    private static final Map<String, Optional<CurrencyUnit>> FOUND = new ConcurrentHashMap<>();
 
     private Currencies() {}
 
@@ -25,9 +33,11 @@ public final class Currencies {
      */
     public static Optional<CurrencyUnit> find(String code) {
         String upper = code.strip().toUpperCase(Locale.ROOT);
-        return upper.length() == 3 && Monetary.isCurrencyAvailable(upper)
-                ? Optional.of(Monetary.getCurrency(upper))
-                : Optional.empty();
+        return CODE.matcher(upper).matches() ? FOUND.computeIfAbsent(upper, Currencies::registered) : Optional.empty();
+    }
+
+    private static Optional<CurrencyUnit> registered(String code) {
+        return Monetary.isCurrencyAvailable(code) ? Optional.of(Monetary.getCurrency(code)) : Optional.empty();
     }
 
     /**

@@ -3,8 +3,10 @@ package perkilo.units;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.money.CurrencyUnit;
@@ -12,10 +14,10 @@ import javax.money.CurrencyUnit;
 /**
  * A table of dated exchange rates.
  *
- * <p>For a date the newest rate on or before it holds. A rate between the two currencies goes before a cross through a
- * common one, whatever their dates; given in both directions, the newer one is used, and the direct one where both are
- * of one day. Of several common currencies the one whose older rate is newest is taken, then the one that comes first
- * in the table.
+ * <p>For a date the freshest way holds: of the rate between the two currencies, the rate the other way round, and the
+ * crosses through one common currency, the one whose oldest rate is newest. Of equally fresh ways the rate goes before
+ * its inverse, and both before a cross; of equally fresh crosses the one through the currency that comes first in the
+ * table is taken. Of two rates of the same pair and day the first in the table holds.
  *
  * @param rates in any order
  */
@@ -40,50 +42,59 @@ public record ExchangeRates(List<DatedRate> rates) {
         if (from.equals(to)) {
             return Optional.of(new Conversion(from, to, List.of()));
         }
-        Optional<Conversion.Leg> single = leg(date, from, to);
-        if (single.isPresent()) {
-            return Optional.of(new Conversion(from, to, List.of(single.get())));
-        }
-        return through(date, from, to);
-    }
-
-    private Optional<Conversion> through(LocalDate date, CurrencyUnit from, CurrencyUnit to) {
-        List<Conversion> crosses = new ArrayList<>();
-        for (CurrencyUnit common : currencies()) {
-            Optional<Conversion.Leg> first = leg(date, from, common);
-            Optional<Conversion.Leg> second = leg(date, common, to);
+        Map<Pair, DatedRate> newest = newest(date);
+        List<Conversion> ways = new ArrayList<>();
+        leg(newest, from, to).ifPresent(leg -> ways.add(new Conversion(from, to, List.of(leg))));
+        for (CurrencyUnit common : currencies(newest)) {
+            Optional<Conversion.Leg> first = leg(newest, from, common);
+            Optional<Conversion.Leg> second = leg(newest, common, to);
             if (first.isPresent() && second.isPresent()) {
-                crosses.add(new Conversion(from, to, List.of(first.get(), second.get())));
+                ways.add(new Conversion(from, to, List.of(first.get(), second.get())));
             }
         }
-        return crosses.stream().min(Comparator.comparingLong(cross -> cross.ageInDays(date)));
+        return ways.stream().min(Comparator.comparingLong(way -> way.ageInDays(date)));
     }
 
-    private Set<CurrencyUnit> currencies() {
-        Set<CurrencyUnit> all = new LinkedHashSet<>();
+    /**
+     * How {@code from} becomes {@code to} on a day by a rate between the two alone, however fresh a cross is.
+     *
+     * @return empty if there is no such rate on or before the day
+     */
+    public Optional<Conversion> betweenOn(LocalDate date, CurrencyUnit from, CurrencyUnit to) {
+        return leg(newest(date), from, to).map(leg -> new Conversion(from, to, List.of(leg)));
+    }
+
+    private Map<Pair, DatedRate> newest(LocalDate date) {
+        Map<Pair, DatedRate> newest = new LinkedHashMap<>();
         for (DatedRate rate : rates) {
-            all.add(rate.from());
-            all.add(rate.to());
+            if (!rate.date().isAfter(date)) {
+                newest.merge(
+                        new Pair(rate.from(), rate.to()),
+                        rate,
+                        (one, other) -> other.date().isAfter(one.date()) ? other : one);
+            }
+        }
+        return newest;
+    }
+
+    private static Set<CurrencyUnit> currencies(Map<Pair, DatedRate> newest) {
+        Set<CurrencyUnit> all = new LinkedHashSet<>();
+        for (Pair pair : newest.keySet()) {
+            all.add(pair.from());
+            all.add(pair.to());
         }
         return all;
     }
 
     /** The newest rate between two currencies, in its own direction where both are equally new. */
-    private Optional<Conversion.Leg> leg(LocalDate date, CurrencyUnit from, CurrencyUnit to) {
-        Optional<Conversion.Leg> direct = newest(date, from, to).map(rate -> new Conversion.Leg(rate, false));
-        Optional<Conversion.Leg> inverse = newest(date, to, from).map(rate -> new Conversion.Leg(rate, true));
-        if (direct.isEmpty() || inverse.isEmpty()) {
-            return direct.or(() -> inverse);
+    private static Optional<Conversion.Leg> leg(Map<Pair, DatedRate> newest, CurrencyUnit from, CurrencyUnit to) {
+        DatedRate direct = newest.get(new Pair(from, to));
+        DatedRate inverse = newest.get(new Pair(to, from));
+        if (inverse == null || (direct != null && !inverse.date().isAfter(direct.date()))) {
+            return Optional.ofNullable(direct).map(rate -> new Conversion.Leg(rate, false));
         }
-        boolean inverseIsNewer =
-                inverse.get().rate().date().isAfter(direct.get().rate().date());
-        return inverseIsNewer ? inverse : direct;
+        return Optional.of(new Conversion.Leg(inverse, true));
     }
 
-    private Optional<DatedRate> newest(LocalDate date, CurrencyUnit from, CurrencyUnit to) {
-        return rates.stream()
-                .filter(rate -> rate.from().equals(from) && rate.to().equals(to))
-                .filter(rate -> !rate.date().isAfter(date))
-                .max(Comparator.comparing(DatedRate::date));
-    }
+    private record Pair(CurrencyUnit from, CurrencyUnit to) {}
 }

@@ -29,6 +29,8 @@ import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
+import perkilo.report.ResultSheet;
+import perkilo.report.cost.CostReport;
 import perkilo.units.Measure;
 
 /** The cost of whole runs, on examples that can be worked out by hand, and what is said where there is none. */
@@ -286,6 +288,40 @@ final class CostRunsTest {
                                 "no offer for \"Scent\" holds on 2026-11-19: the one of Oils (Offers!A7) expired on"
                                         + " 2026-11-18. Ask for a new quote."),
                         Finding.error(cell("Components", "B2"), "nobody offers \"Lid\". Add an offer for it."));
+    }
+
+    /** A colour that is tried at 0 % needs no offer; it stays in the list, and nothing is bought of it. */
+    @Test
+    void a_line_at_zero_needs_no_offer() {
+        Draft draft = new Draft()
+                .formula(
+                        "Gel",
+                        Batching.ANY,
+                        line("Mica", "0", cell("Gel", "C2")),
+                        line("Oil", "1", cell("Gel", "C3")),
+                        line("Iron oxide", "0", cell("Gel", "C4")))
+                .offer("Oils", "Oil", "10", Measure.KG, "90", null)
+                .offer("Pigments", "Iron oxide", "1", Measure.KG, "40", null)
+                .bulk("Gel", "10");
+
+        CostOutcome.Costed costed = costed(draft);
+
+        RunCost cost = costed.runs().get(0);
+        assertThat(cost.items()).extracting(item -> item.item().name()).containsExactly("Mica", "Oil", "Iron oxide");
+        assertThat(cost.outlay()).isEqualByComparingTo("90");
+        assertThat(cost.bulkPerKg()).isEqualByComparingTo("9");
+        assertThat(cost.items().get(1).used()).isEqualByComparingTo("90");
+        assertThat(cost.items().get(0).lines()).isEmpty();
+        assertThat(cost.items().get(2).lines()).isEmpty();
+        assertThat(costed.findings())
+                .containsExactly(Finding.note(
+                        cell("Gel", "C2"),
+                        "none of \"Mica\" is used, and nobody offers it: what it would cost is not known"));
+        List<ResultSheet> sheets = CostReport.of(costed, costed.findings()).sheets();
+        assertThat(sheets.get(1).cells().values().stream()
+                        .flatMap(row -> row.values().stream())
+                        .map(ResultSheet.Cell::content))
+                .contains(new ResultSheet.Text("Mica"), new ResultSheet.Text("Iron oxide"));
     }
 
     @Test

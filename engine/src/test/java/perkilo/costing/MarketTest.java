@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static perkilo.costing.Draft.d;
+import static perkilo.costing.Draft.line;
 import static perkilo.costing.Draft.material;
 import static perkilo.costing.Draft.offerOf;
 import static perkilo.costing.Draft.price;
@@ -15,14 +16,17 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import perkilo.model.Batching;
 import perkilo.model.DeliveryTerm;
 import perkilo.model.Offer;
 import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.Quote;
+import perkilo.purchasing.SearchLimits;
 import perkilo.purchasing.Vendor;
 import perkilo.units.Currencies;
 import perkilo.units.Measure;
@@ -60,6 +64,43 @@ final class MarketTest {
         assertThat(vendor.freightPerKg()).isEqualByComparingTo(perKg);
         assertThat(vendor.insurance()).isEqualByComparingTo(insurance);
         assertThat(vendor.duty()).isEqualByComparingTo(duty);
+    }
+
+    /**
+     * The whole way from the table of terms to the bill: 100 kg for 1,000; freight 50 + 0.40 × 100 = 90 where any of
+     * the carriage is the buyer's, insurance 1 % of 1,000 = 10 where the seller takes none, 6.5 % duty on goods,
+     * freight and insurance of the buyer's.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/perkilo/model/incoterms.csv", numLinesToSkip = 1)
+    void landed_cost_under_each_term(
+            DeliveryTerm terms,
+            String mode,
+            String exportClearance,
+            String toPort,
+            String mainCarriage,
+            String insured,
+            String onCarriage,
+            String importDuty) {
+        Draft draft = new Draft()
+                .formula("Oil", Batching.ANY, line("Jojoba oil", "1"))
+                .bulk("Oil", "100");
+        draft.suppliers.add(supplier("Oils", "EUR", terms));
+        draft.offers.add(offerOf("Oils", "Jojoba oil", "100", Measure.KG, "EUR", price("10", Measure.KG)));
+
+        BigDecimal landed = outlay(draft);
+
+        boolean toPlace = mode.equals("any") && mainCarriage.equals("seller");
+        BigDecimal freight = toPlace || onCarriage.equals("seller") ? d("0") : d("90");
+        BigDecimal insurance = insured.equals("buyer") ? d("10") : d("0");
+        BigDecimal value = d("1000").add(freight).add(insurance);
+        BigDecimal duty = importDuty.equals("buyer") ? value.multiply(d("0.065")) : d("0");
+        assertThat(landed).isEqualByComparingTo(value.add(duty));
+    }
+
+    private static BigDecimal outlay(Draft draft) {
+        CostOutcome outcome = new CostRuns(new EveryPurchase(), SearchLimits.usual()).cost(draft.book());
+        return ((CostOutcome.Costed) outcome).runs().get(0).outlay();
     }
 
     @Test

@@ -128,15 +128,35 @@ final class RatesTest {
     }
 
     @Test
-    void a_rate_between_the_two_goes_before_a_cross() {
+    void of_equally_fresh_ways_the_rate_goes_before_a_cross() {
         ExchangeRates table = new ExchangeRates(List.of(
                 rate("EUR", "USD", "1.2", "2026-03-10"),
-                rate("EUR", "GBP", "0.9", "2026-03-10"),
-                rate("GBP", "USD", "1.4", "2026-03-09")));
+                rate("EUR", "GBP", "0.9", "2026-03-11"),
+                rate("GBP", "USD", "1.4", "2026-03-10")));
 
-        assertThat(found(table, LocalDate.of(2026, 3, 10), "GBP", "USD").factor())
+        assertThat(found(table, LocalDate.of(2026, 3, 11), "GBP", "USD").factor())
                 .isEqualByComparingTo("1.4");
+        assertThat(found(table, LocalDate.of(2026, 3, 11), "USD", "GBP").legs()).hasSize(1);
         assertThat(found(table, LocalDate.of(2026, 3, 8), "EUR", "EUR").legs()).isEmpty();
+    }
+
+    /** A rate that was typed in spring must not outlive what the bank publishes every day. */
+    @Test
+    void a_fresher_cross_goes_before_an_older_rate_between_the_two() {
+        ExchangeRates table = new ExchangeRates(List.of(
+                rate("GBP", "USD", "1.4", "2026-03-09"),
+                rate("EUR", "USD", "1.2", "2026-03-10"),
+                rate("EUR", "GBP", "0.8", "2026-03-10")));
+
+        // 1.2 / 0.8
+        assertThat(found(table, LocalDate.of(2026, 3, 10), "GBP", "USD").factor())
+                .isEqualByComparingTo("1.5");
+        assertThat(found(table, LocalDate.of(2026, 3, 9), "GBP", "USD").factor())
+                .isEqualByComparingTo("1.4");
+        assertThat(table.betweenOn(LocalDate.of(2026, 3, 10), Currencies.of("GBP"), Currencies.of("USD"))
+                        .orElseThrow()
+                        .factor())
+                .isEqualByComparingTo("1.4");
     }
 
     @Test

@@ -74,10 +74,10 @@ final class EcbXml {
         }
         CurrencyUnit currency = Currencies.find(code).orElse(null);
         BigDecimal number = number(rate);
-        if (currency == null || number == null) {
-            findings.error(
-                    origin(),
-                    "the rate of %s is \"%s\"; expected a currency and a number above zero".formatted(code, rate));
+        if (currency == null) {
+            findings.warning(origin(), WideRates.unknown(code));
+        } else if (number == null) {
+            findings.error(origin(), "the rate of %s is \"%s\"; expected a number above zero".formatted(code, rate));
         } else {
             rates.add(
                     new DatedRate(WideRates.EURO, currency, new Figure(number, origin(), null), day, WideRates.SOURCE));

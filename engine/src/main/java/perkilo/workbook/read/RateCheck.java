@@ -1,5 +1,8 @@
 package perkilo.workbook.read;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,11 +14,15 @@ import perkilo.model.Offer;
 import perkilo.model.Supplier;
 import perkilo.origin.Origin;
 import perkilo.units.Conversion;
+import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 import perkilo.workbook.read.table.Findings;
 
 /** Whether every currency that is paid or reported can be converted on the costing date. */
 final class RateCheck {
+
+    /** A fresher cross that differs by one per cent or more from the rate it replaces (common practice, no source). */
+    private static final BigDecimal WORTH_A_WARNING = new BigDecimal("0.01");
 
     private final Book book;
     private final BookChecks.Items items;
@@ -60,13 +67,57 @@ final class RateCheck {
         }
         if (conversion.isEmpty()) {
             missing(from, to, origin, needed);
-        } else if (conversion.get().ageInDays(date) > ExchangeRates.DAYS_UNTIL_OLD) {
-            findings.warning(
-                    oldest(conversion.get()),
-                    "the rate from %s to %s is %d days older than the costing date %s"
-                            .formatted(from, to, conversion.get().ageInDays(date), date));
+        } else {
+            age(conversion.get());
+            passedOver(conversion.get());
         }
         return conversion.isPresent();
+    }
+
+    private void age(Conversion conversion) {
+        if (conversion.ageInDays(date) > ExchangeRates.DAYS_UNTIL_OLD) {
+            findings.warning(
+                    oldest(conversion),
+                    "the rate from %s to %s is %d days older than the costing date %s"
+                            .formatted(conversion.from(), conversion.to(), conversion.ageInDays(date), date));
+        }
+    }
+
+    /** Says that a rate between the two currencies gave way to a fresher cross. */
+    private void passedOver(Conversion used) {
+        if (used.legs().size() < 2) {
+            return;
+        }
+        book.rates().betweenOn(date, used.from(), used.to()).ifPresent(direct -> {
+            BigDecimal change =
+                    used.factor().divide(direct.factor(), MathContext.DECIMAL64).subtract(BigDecimal.ONE);
+            DatedRate left = direct.legs().get(0).rate();
+            String text =
+                    "the rate from %s to %s of %s is not used, as a cross through %s of %s is fresher; that one is %s"
+                            .formatted(
+                                    left.from(),
+                                    left.to(),
+                                    left.date(),
+                                    used.legs().get(0).alone().to(),
+                                    date.minusDays(used.ageInDays(date)),
+                                    words(direct.legs().get(0).inverted() ? inverse(change) : change));
+            if (change.abs().compareTo(WORTH_A_WARNING) >= 0) {
+                findings.warning(left.rate().origin(), text);
+            } else {
+                findings.note(left.rate().origin(), text);
+            }
+        });
+    }
+
+    private static BigDecimal inverse(BigDecimal change) {
+        return BigDecimal.ONE
+                .divide(BigDecimal.ONE.add(change), MathContext.DECIMAL64)
+                .subtract(BigDecimal.ONE);
+    }
+
+    private static String words(BigDecimal change) {
+        String percent = change.abs().movePointRight(2).setScale(2, RoundingMode.HALF_UP) + " % ";
+        return change.signum() == 0 ? "the same" : percent + (change.signum() > 0 ? "higher" : "lower");
     }
 
     private void missing(CurrencyUnit from, CurrencyUnit to, Origin origin, boolean needed) {

@@ -17,7 +17,7 @@ import perkilo.workbook.schema.RatesSheet;
 
 /**
  * Reads a file of exchange rates: a table with the columns of Rates (CSV, JSON or XLSX), or the euro reference rates as
- * the European Central Bank publishes them (XML or CSV).
+ * the European Central Bank publishes them (XML, CSV, or CSV in a ZIP file).
  */
 public final class RatesReader {
 
@@ -28,6 +28,16 @@ public final class RatesReader {
      * @throws UnreadableFileException if the file cannot be opened or holds no rates; its message says why
      */
     public Reading<List<DatedRate>> read(Path file) throws IOException {
+        try (ZippedRates zipped = ZippedRates.open(file)) {
+            return readUnpacked(zipped.file());
+        }
+    }
+
+    private static Reading<List<DatedRate>> readUnpacked(Path file) throws IOException {
+        Optional<List<DatedRate>> plain = PlainRates.read(file);
+        if (plain.isPresent()) {
+            return new Reading<>(plain.get(), List.of());
+        }
         Findings findings = new Findings();
         Optional<byte[]> xml = Grids.xml(file);
         if (xml.isPresent()) {

@@ -60,9 +60,19 @@ final class WideRates {
         if (currencies.isEmpty()) {
             return List.of();
         }
+        top.tailMap(top.firstKey(), false).forEach((column, cell) -> {
+            if (!currencies.containsKey(column)) {
+                findings.warning(grid.origin(grid.cells().firstKey(), column), unknown(cell.text()));
+            }
+        });
         WideRates reader = new WideRates(grid, top.firstKey(), currencies, findings);
         grid.cells().tailMap(grid.cells().firstKey(), false).forEach(reader::row);
         return reader.rates;
+    }
+
+    /** What is said of rates of a currency that ISO 4217 does not list, or not yet. */
+    static String unknown(String code) {
+        return "\"%s\" is no currency that is known here; its rates are left out".formatted(code);
     }
 
     private void row(int row, NavigableMap<Integer, Cell> cells) {

@@ -57,7 +57,7 @@ final class SheetCells {
     private CellStyles.Key styleKey(int row, int column, Cell cell) {
         boolean quoted = cell.content() instanceof ResultSheet.Text text && CellText.looksLikeFormula(text.text());
         Origin place = cell.link();
-        boolean linked = place != null && links.locationOf(place).isPresent();
+        boolean linked = place != null && links.lead(place);
         return new CellStyles.Key(
                 cell.look(), cell.format(), quoted, fit.isWrapped(row, column), linked, placeOf(row, column, cell));
     }
@@ -97,15 +97,26 @@ final class SheetCells {
 
     private void link(XSSFCell target, Cell cell) {
         Origin place = cell.link();
-        if (place != null) {
-            links.locationOf(place).ifPresent(location -> link(target, location));
+        if (place == null || !links.lead(place)) {
+            return;
         }
+        links.locationOf(place).ifPresentOrElse(location -> link(target, location), () -> linkToFile(target, place));
     }
 
     private static void link(XSSFCell target, String location) {
-        XSSFHyperlink link =
-                target.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+        XSSFHyperlink link = newLink(target, HyperlinkType.DOCUMENT);
         link.setAddress(location);
         target.setHyperlink(link);
+    }
+
+    private static void linkToFile(XSSFCell target, Origin place) {
+        XSSFHyperlink link = newLink(target, HyperlinkType.FILE);
+        link.setAddress(place.file());
+        Links.locationInFile(place).ifPresent(link::setLocation);
+        target.setHyperlink(link);
+    }
+
+    private static XSSFHyperlink newLink(XSSFCell target, HyperlinkType type) {
+        return target.getSheet().getWorkbook().getCreationHelper().createHyperlink(type);
     }
 }

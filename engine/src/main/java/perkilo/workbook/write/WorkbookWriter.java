@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
 import perkilo.workbook.splice.BookSplice;
@@ -67,9 +68,22 @@ public final class WorkbookWriter {
      * @throws UnwritableFileException if it can't be written, with the reason in the person's words
      */
     public Written writeAlone(Report report, Path target) throws IOException {
+        return writeAlone(report, target, Set.of());
+    }
+
+    /**
+     * Writes a workbook that holds the result sheets and nothing else, with links to other files.
+     *
+     * @param report without formulas over a person's own cells
+     * @param target where to; what stands there is replaced
+     * @param files addresses of other files, as {@link FileAddress} gives them; a cell whose link has such a file leads
+     *     there
+     * @throws UnwritableFileException if it can't be written, with the reason in the person's words
+     */
+    public Written writeAlone(Report report, Path target, Set<String> files) throws IOException {
         Map<String, String> names = new LinkedHashMap<>();
         report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
-        byte[] bytes = new ScratchWorkbook(report, new Links("", List.of(), names)).bytes();
+        byte[] bytes = new ScratchWorkbook(report, new Links("", List.of(), names, files)).bytes();
         try (StagedFile file = StagedFile.write(target, out -> out.write(ByteBuffer.wrap(bytes)))) {
             file.moveToItsPlace();
             return new Written(target, names, null);

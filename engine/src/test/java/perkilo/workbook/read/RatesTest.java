@@ -79,6 +79,85 @@ final class RatesTest {
     }
 
     @Test
+    void a_rate_that_gives_way_to_a_fresher_cross_is_told_with_the_difference() {
+        TestBook typed = TestBook.sound()
+                .set("Settings", "B2", "USD")
+                .sheet(
+                        "Rates",
+                        List.of("From", "To", "Rate", "Date"),
+                        List.of("EUR", "USD", 1.2, DAY),
+                        List.of("EUR", "GBP", 0.8, DAY),
+                        List.of("GBP", "USD", 1.4, DAY.minusDays(2)))
+                .set("Offers", "H2", "GBP");
+        // 1.2 / 0.8 = 1.5; 1.5 / 1.4 = 1.0714
+        assertThat(typed.findings())
+                .containsExactly(
+                        "warning Rates!C4: the rate from GBP to USD of 2026-11-17 is not used, as a cross through"
+                                + " EUR of 2026-11-19 is fresher; that one is 7.14 % higher");
+        // 1.5 / 1.505 = 0.99668
+        assertThat(typed.set("Rates", "C4", 1.505).findings())
+                .containsExactly(
+                        "note Rates!C4: the rate from GBP to USD of 2026-11-17 is not used, as a cross through EUR"
+                                + " of 2026-11-19 is fresher; that one is 0.33 % lower");
+        // the row says 0.7 pounds for a dollar, the cross 0.6667: 4.76 % lower
+        assertThat(typed.set("Rates", "A4", "USD")
+                        .set("Rates", "B4", "GBP")
+                        .set("Rates", "C4", 0.7)
+                        .findings())
+                .containsExactly(
+                        "warning Rates!C4: the rate from USD to GBP of 2026-11-17 is not used, as a cross through"
+                                + " EUR of 2026-11-19 is fresher; that one is 4.76 % lower");
+        assertThat(typed.set("Rates", "D4", DAY).findings()).isEmpty();
+    }
+
+    /** A quotation mark in the header is enough for the slower reader, which must come to the same. */
+    @Test
+    void a_plain_table_is_read_the_same_by_the_quick_way_and_the_thorough_one() throws IOException {
+        String rows =
+                "EUR,USD,1.1384,2026-11-19,the bank\nEUR,JPY,176.4,2026-11-19,the bank\n\nUSD,EUR,0.88,2026-11-18,\n";
+        List<DatedRate> quick =
+                read(write("rates.csv", "From,To,Rate,Date,Source\n" + rows)).value();
+        List<DatedRate> thorough = read(write("rates.csv", "From,To,Rate,Date,\"Source\"\n" + rows))
+                .value();
+
+        assertThat(quick).hasSize(3).isEqualTo(thorough);
+    }
+
+    @Test
+    void what_is_not_plain_is_left_to_the_thorough_reader() throws IOException {
+        Path twice =
+                write("rates.csv", "From,To,Rate,Date,Source\nEUR,USD,1.1,2026-11-19,a\nEUR,USD,1.2,2026-11-19,b\n");
+        assertThat(new RatesReader().read(twice).findings())
+                .singleElement()
+                .asString()
+                .contains("a second rate from EUR to USD on 2026-11-19");
+
+        Path word =
+                write("rates.csv", "From,To,Rate,Date,Source\nEUR,USD,1.1,2026-11-19,a\nEUR,USD,soon,2026-11-18,a\n");
+        assertThat(new RatesReader().read(word).findings())
+                .singleElement()
+                .asString()
+                .contains("rates.csv line 3");
+    }
+
+    @Test
+    void a_currency_that_is_not_known_is_left_out_with_a_warning() throws IOException {
+        Path csv = write("eurofxref.csv", "Date, USD, QQQ, \n19 November 2026, 1.1384, 3.5, \n");
+        Path xml = write(
+                "eurofxref.xml",
+                "<Cube><Cube time='2026-11-19'><Cube currency='USD' rate='1.1384'/><Cube currency='QQQ' rate='3.5'/></Cube></Cube>");
+
+        assertThat(read(csv).value()).hasSize(1);
+        assertThat(read(csv).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "warning eurofxref.csv line 1: \"QQQ\" is no currency that is known here; its rates are"
+                                + " left out");
+        assertThat(read(xml).value()).hasSize(1);
+        assertThat(read(xml).findings()).hasSize(1);
+    }
+
+    @Test
     void the_banks_own_xml() throws IOException {
         Path file = write("eurofxref-daily.xml", """
                 <?xml version="1.0" encoding="UTF-8"?>

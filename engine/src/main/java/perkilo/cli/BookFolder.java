@@ -1,0 +1,69 @@
+package perkilo.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Which workbooks a person means by naming files and folders. */
+final class BookFolder {
+
+    private static final Pattern BACKUP = Pattern.compile(".*\\.backup-\\d{4}-\\d\\d-\\d\\d-\\d+");
+    private static final List<String> RESULTS = List.of(ResultFile.COSTED, ResultFile.ORDERED, ResultFile.SWAPPED);
+
+    private BookFolder() {}
+
+    /**
+     * The files themselves, and for each folder the workbooks in it, by name; each once.
+     *
+     * <p>In a folder the lock files of office suites, hidden files, backups and results of this tool are no books.
+     *
+     * @throws IOException if a folder cannot be read or holds none; the message is a sentence for a person
+     */
+    static List<Path> expand(Collection<Path> named) throws IOException {
+        Map<Path, Path> books = new LinkedHashMap<>();
+        for (Path path : named) {
+            for (Path book : Files.isDirectory(path) ? in(path) : List.of(path)) {
+                books.putIfAbsent(book.toAbsolutePath().normalize(), book);
+            }
+        }
+        return List.copyOf(books.values());
+    }
+
+    private static List<Path> in(Path folder) throws IOException {
+        try (Stream<Path> inside = Files.list(folder)) {
+            List<Path> books = inside.filter(BookFolder::isBook)
+                    .sorted(Comparator.comparing(BookFolder::name, String.CASE_INSENSITIVE_ORDER)
+                            .thenComparing(BookFolder::name))
+                    .toList();
+            if (books.isEmpty()) {
+                throw new IOException("%s holds no workbook (.xlsx or .xlsm) to cost.".formatted(folder));
+            }
+            return books;
+        }
+    }
+
+    private static boolean isBook(Path file) {
+        String name = name(file).toLowerCase(Locale.ROOT);
+        if (name.startsWith("~$") || name.startsWith(".") || !Files.isRegularFile(file)) {
+            return false;
+        }
+        if (!name.endsWith(".xlsx") && !name.endsWith(".xlsm")) {
+            return false;
+        }
+        String stem = name.substring(0, name.length() - ".xlsx".length());
+        return RESULTS.stream().noneMatch(stem::endsWith)
+                && !BACKUP.matcher(stem).matches();
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
+    }
+}

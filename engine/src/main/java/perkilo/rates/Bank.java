@@ -1,0 +1,124 @@
+package perkilo.rates;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/** The European Central Bank's public address for its euro foreign exchange reference rates. */
+public final class Bank {
+
+    private static final int OK = 200;
+
+    private final URI folder;
+    private final Duration patience;
+
+    /**
+     * A place that serves the bank's files.
+     *
+     * @param folder the address that file names are added to; ends in a slash
+     * @param patience the longest that one file may take
+     */
+    public Bank(URI folder, Duration patience) {
+        this.folder = folder;
+        this.patience = patience;
+    }
+
+    /** The bank itself; a file may take ten seconds. */
+    public static Bank european() {
+        return new Bank(URI.create("https://www.ecb.europa.eu/stats/eurofxref/"), Duration.ofSeconds(10));
+    }
+
+    /** Which of the bank's files. */
+    public enum Span {
+        DAY("day", "eurofxref-daily.xml"),
+        NINETY_DAYS("90-days", "eurofxref-hist-90d.xml"),
+        ALL("all", "eurofxref-hist.zip");
+
+        private final String word;
+        private final String fileName;
+
+        Span(String word, String fileName) {
+            this.word = word;
+            this.fileName = fileName;
+        }
+
+        /** The file that a person's word stands for. */
+        public static Optional<Span> find(String word) {
+            return Arrays.stream(values())
+                    .filter(span -> span.word.equalsIgnoreCase(word.strip()))
+                    .findFirst();
+        }
+
+        /** What a person types. */
+        public String word() {
+            return word;
+        }
+
+        /** What the bank calls the file. */
+        public String fileName() {
+            return fileName;
+        }
+    }
+
+    /** Where a file is. */
+    public URI address(Span span) {
+        return folder.resolve(span.fileName());
+    }
+
+    /**
+     * Gets a file.
+     *
+     * @param into the folder that it is written to, under the bank's own name
+     * @return the file
+     * @throws IOException if the bank does not answer in time, or not with the file; the message is one sentence
+     */
+    public Path fetch(Span span, Path into) throws IOException {
+        URI address = address(span);
+        HttpResponse<byte[]> answer = answer(address);
+        if (answer.statusCode() != OK) {
+            throw new IOException("%s answered with status %d; try again later, %s"
+                    .formatted(address, answer.statusCode(), orElse(span)));
+        }
+        return Files.write(into.resolve(span.fileName()), answer.body());
+    }
+
+    private HttpResponse<byte[]> answer(URI address) throws IOException {
+        HttpClient client = HttpClient.newBuilder()
+                .connectTimeout(patience)
+                .followRedirects(HttpClient.Redirect.NORMAL)
+                .build();
+        HttpRequest request =
+                HttpRequest.newBuilder(address).timeout(patience).GET().build();
+        CompletableFuture<HttpResponse<byte[]>> pending = client.sendAsync(request, BodyHandlers.ofByteArray());
+        try {
+            return pending.get(patience.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (ExecutionException | TimeoutException failed) {
+            pending.cancel(true);
+            throw new IOException(unreachable(address), failed);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IOException(unreachable(address), stopped);
+        }
+    }
+
+    private String unreachable(URI address) {
+        return "%s cannot be reached: no network, or it is blocked, or no answer within %d seconds; get the file elsewhere and name it: perkilo rates FILE"
+                .formatted(address, patience.toSeconds());
+    }
+
+    private static String orElse(Span span) {
+        return "or get %s elsewhere and name it: perkilo rates FILE".formatted(span.fileName());
+    }
+}

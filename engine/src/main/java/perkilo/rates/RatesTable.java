@@ -1,0 +1,197 @@
+package perkilo.rates;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.money.CurrencyUnit;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
+import perkilo.units.DatedRate;
+import perkilo.units.ExchangeRates;
+import perkilo.workbook.read.RatesReader;
+import perkilo.workbook.read.grid.UnreadableFileException;
+import perkilo.workbook.write.SavedFile;
+
+/** The rates that are kept in one file, each pair and day once. */
+public final class RatesTable {
+
+    private static final List<String> COLUMNS = List.of("From", "To", "Rate", "Date", "Source");
+
+    private static final Comparator<DatedRate> NEWEST_FIRST = Comparator.comparing(DatedRate::date)
+            .reversed()
+            .thenComparing(rate -> rate.from().getCurrencyCode())
+            .thenComparing(rate -> rate.to().getCurrencyCode());
+
+    private final Map<Key, DatedRate> rates = new LinkedHashMap<>();
+
+    private RatesTable() {}
+
+    /**
+     * The table in a file; an empty one where there is no such file.
+     *
+     * @return the table, and what was found wrong in it
+     * @throws UnreadableFileException if the file is something else, which must not be written over
+     */
+    public static Reading<RatesTable> read(Path file) throws IOException {
+        RatesTable table = new RatesTable();
+        List<Finding> findings = new ArrayList<>();
+        if (Files.exists(file)) {
+            checkItIsOurs(file);
+            if (hasRows(file)) {
+                Reading<List<DatedRate>> read = new RatesReader().read(file);
+                findings.addAll(read.findings());
+                table.take(read.value(), false);
+            }
+        }
+        return new Reading<>(table, findings);
+    }
+
+    private static void checkItIsOurs(Path file) throws IOException {
+        if (!Files.isRegularFile(file) || !header(file).equals(COLUMNS)) {
+            throw new UnreadableFileException(
+                    file,
+                    "is not a table with the columns From, To, Rate, Date and Source alone, and nothing is written over it; name"
+                            + " another file with --out");
+        }
+    }
+
+    private static List<String> header(Path file) throws IOException {
+        byte[] start;
+        try (var content = Files.newInputStream(file)) {
+            start = content.readNBytes(200);
+        }
+        String first = new String(start, StandardCharsets.UTF_8)
+                .replace("\uFEFF", "")
+                .lines()
+                .findFirst()
+                .orElse("");
+        return Arrays.stream(first.split("[,;\t]"))
+                .map(column -> column.replace("\"", "").strip())
+                .toList();
+    }
+
+    private static boolean hasRows(Path file) throws IOException {
+        try (var lines = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
+            lines.readLine();
+            return lines.lines().anyMatch(line -> !line.isBlank());
+        }
+    }
+
+    /**
+     * Takes rates in. A pair that the table has for that day stays as it is, unless it is to be replaced.
+     *
+     * @param replace whether what is taken in goes before what is there
+     */
+    public Taken take(List<DatedRate> incoming, boolean replace) {
+        int added = 0;
+        int same = 0;
+        List<Differing> differing = new ArrayList<>();
+        for (DatedRate rate : incoming) {
+            Key key = new Key(rate.from(), rate.to(), rate.date());
+            DatedRate there = rates.putIfAbsent(key, rate);
+            if (there == null) {
+                added++;
+            } else if (there.rate().value().compareTo(rate.rate().value()) == 0) {
+                same++;
+            } else {
+                differing.add(new Differing(there, rate, replace));
+                if (replace) {
+                    rates.put(key, rate);
+                }
+            }
+        }
+        return new Taken(incoming.size(), added, same, differing);
+    }
+
+    /** All rates, newest day first. */
+    public List<DatedRate> rates() {
+        return rates.values().stream().sorted(NEWEST_FIRST).toList();
+    }
+
+    /** The rates, to be asked for a day. */
+    public ExchangeRates exchangeRates() {
+        return new ExchangeRates(rates());
+    }
+
+    /**
+     * Writes the table; what stood in the file is replaced.
+     *
+     * @throws IOException if it can't be written, with the reason in the person's words
+     */
+    public void write(Path file) throws IOException {
+        StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
+        for (DatedRate rate : rates()) {
+            text.append(rate.from().getCurrencyCode())
+                    .append(',')
+                    .append(rate.to().getCurrencyCode())
+                    .append(',')
+                    .append(rate.rate().value().toPlainString())
+                    .append(',')
+                    .append(rate.date())
+                    .append(',')
+                    .append(quoted(rate.source()))
+                    .append('\n');
+        }
+        SavedFile.write(file, text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String quoted(String text) {
+        boolean plain =
+                text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r' || c == ';' || c == '\t');
+        return plain ? text : "\"" + text.replace("\"", "\"\"") + "\"";
+    }
+
+    private record Key(CurrencyUnit from, CurrencyUnit to, LocalDate date) {}
+
+    /**
+     * What came of taking rates in.
+     *
+     * @param rates how many there were
+     * @param added how many the table did not have
+     * @param same how many it had already
+     * @param differing those that it had with another value
+     */
+    public record Taken(int rates, int added, int same, List<Differing> differing) {
+
+        public Taken {
+            differing = List.copyOf(differing);
+        }
+
+        /** Whether the table is another one now. */
+        public boolean changed() {
+            return added > 0 || differing.stream().anyMatch(Differing::replaced);
+        }
+    }
+
+    /**
+     * Two rates of one pair and day that differ.
+     *
+     * @param there in the table
+     * @param incoming in what was taken in
+     * @param replaced whether the incoming one stands in the table now
+     */
+    public record Differing(DatedRate there, DatedRate incoming, boolean replaced) {
+
+        /** The difference as a person should know it. */
+        public Finding finding() {
+            String text = "%s to %s of %s is %s here and %s in the table (%s); the table %s"
+                    .formatted(
+                            incoming.from(),
+                            incoming.to(),
+                            incoming.date(),
+                            incoming.rate().value().toPlainString(),
+                            there.rate().value().toPlainString(),
+                            there.source().isEmpty() ? "no source" : there.source(),
+                            replaced ? "has the new one now" : "stays as it is, --replace takes the new one");
+            return Finding.warning(incoming.rate().origin(), text);
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package perkilo.report.portfolio;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.CostOutcome;
+import perkilo.origin.Finding;
+import perkilo.origin.Level;
+import perkilo.origin.Origin;
+
+/**
+ * What came of one book of a portfolio.
+ *
+ * @param name the file as a person tells it from the others
+ * @param address where a link finds it
+ * @param result where a link finds its costs: a file's address and a sheet of it; null where it was not costed
+ * @param costs what was costed; null where it was not
+ * @param findings everything that a person should know about it
+ */
+public record PortfolioBook(
+        String name,
+        String address,
+        @Nullable Origin result,
+        @Nullable Costs costs,
+        List<Finding> findings) {
+
+    public PortfolioBook {
+        findings = List.copyOf(findings);
+    }
+
+    /** A book with its costs. */
+    public static PortfolioBook costed(
+            String name, String address, Origin result, CostOutcome.Costed costed, List<Finding> findings) {
+        Costs costs = new Costs(
+                costed.book().settings().home().getCurrencyCode(),
+                costed.book().settings().costingDate(),
+                costed.runs().stream().map(PortfolioRun::of).toList());
+        return new PortfolioBook(name, address, result, costs, findings);
+    }
+
+    /** A book that could not be costed; the findings say why. */
+    public static PortfolioBook failed(String name, String address, List<Finding> findings) {
+        return new PortfolioBook(name, address, null, null, findings);
+    }
+
+    /** How many findings of a level there are. */
+    long count(Level level) {
+        return findings.stream().filter(finding -> finding.level() == level).count();
+    }
+
+    /** What there is to look at, such as {@code 2 warnings}; a dash for nothing. */
+    String problems() {
+        Map<String, Long> counts = Map.of("error", count(Level.ERROR), "warning", count(Level.WARNING));
+        String words = List.of("error", "warning").stream()
+                .filter(word -> counts.getOrDefault(word, 0L) > 0)
+                .map(word -> counts.get(word) + " " + word + (counts.getOrDefault(word, 0L) == 1 ? "" : "s"))
+                .reduce((one, other) -> one + ", " + other)
+                .orElse("–");
+        return costs == null ? "not costed: " + words : words;
+    }
+
+    /**
+     * A book's costs.
+     *
+     * @param home the currency of all amounts, as an ISO 4217 code
+     * @param costingDate the day that prices and rates are of
+     * @param runs in the order of the book
+     */
+    public record Costs(String home, LocalDate costingDate, List<PortfolioRun> runs) {
+
+        public Costs {
+            runs = List.copyOf(runs);
+        }
+    }
+}

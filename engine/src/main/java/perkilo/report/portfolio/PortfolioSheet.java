@@ -1,0 +1,91 @@
+package perkilo.report.portfolio;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import perkilo.report.Look;
+import perkilo.report.ResultSheet;
+import perkilo.report.SheetBuilder;
+
+/** Portfolio: the answer in a sentence, the books, and for each home currency its runs, its products and charts. */
+final class PortfolioSheet {
+
+    private final List<PortfolioBook> books;
+    private final PortfolioMessages messages;
+    private final SheetBuilder sheet = new SheetBuilder("Portfolio");
+
+    PortfolioSheet(List<PortfolioBook> books, PortfolioMessages messages) {
+        this.books = books;
+        this.messages = messages;
+    }
+
+    ResultSheet write() {
+        sheet.widths(34, 30, 15, 15, 16, 15, 15, 16, 15, 15, 18).landscape();
+        sheet.text(0, 0, "Portfolio", Look.TITLE);
+        sheet.text(
+                1,
+                0,
+                "Each run is costed as if it were the only one, with purchases of its own; runs of one product are usually"
+                        + " alternatives. A book's name leads to its own result.",
+                Look.HINT);
+        sheet.text(3, 0, answer(), Look.ANSWER);
+        Map<String, List<PortfolioBook>> byCurrency = byCurrency();
+        int next = 4 + byCurrency.size();
+        int sentence = 4;
+        next = failed(next + 1);
+        for (Map.Entry<String, List<PortfolioBook>> one : byCurrency.entrySet()) {
+            CurrencyPart part = new CurrencyPart(sheet, one.getKey(), one.getValue(), messages);
+            next = part.write(next);
+            part.sentence(sentence++);
+        }
+        return sheet.build();
+    }
+
+    private String answer() {
+        long costed = books.stream().filter(book -> book.costs() != null).count();
+        int runs = books.stream()
+                .map(PortfolioBook::costs)
+                .mapToInt(costs -> costs == null ? 0 : costs.runs().size())
+                .sum();
+        String bad = costed == books.size() ? "" : ", %d not costed".formatted(books.size() - costed);
+        return "%s, %s%s".formatted(counted(books.size(), "book"), counted(runs, "run"), bad);
+    }
+
+    static String counted(long number, String word) {
+        return "%,d %s%s".formatted(number, word, number == 1 ? "" : "s");
+    }
+
+    private Map<String, List<PortfolioBook>> byCurrency() {
+        Map<String, List<PortfolioBook>> all = new LinkedHashMap<>();
+        for (PortfolioBook book : books) {
+            PortfolioBook.Costs costs = book.costs();
+            if (costs != null) {
+                all.merge(costs.home(), List.of(book), PortfolioSheet::joined);
+            }
+        }
+        return all;
+    }
+
+    private static List<PortfolioBook> joined(List<PortfolioBook> some, List<PortfolioBook> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    /** The books that could not be costed. */
+    private int failed(int row) {
+        List<PortfolioBook> failed =
+                books.stream().filter(book -> book.costs() == null).toList();
+        if (failed.isEmpty()) {
+            return row;
+        }
+        int next = row;
+        sheet.text(next++, 0, "Not costed", Look.SECTION);
+        sheet.text(next, 0, "Book", Look.HEADER);
+        sheet.text(next++, 1, "Problems", Look.HEADER);
+        for (PortfolioBook book : failed) {
+            sheet.fileName(next, 0, book.name(), Look.LABEL, book.address());
+            sheet.text(next++, 1, book.problems(), Look.ERROR, messages.first(book));
+        }
+        return next + 1;
+    }
+}
