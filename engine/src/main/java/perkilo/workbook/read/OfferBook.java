@@ -25,6 +25,7 @@ final class OfferBook {
     private final LocalDate costingDate;
     private final BigDecimal ageLimitDays;
     private final Findings findings;
+    private final OncePerList oncePerList = new OncePerList();
 
     OfferBook(Settings settings, Findings findings) {
         this.costingDate = settings.costingDate();
@@ -47,6 +48,7 @@ final class OfferBook {
                 }
             }
         }
+        oncePerList.report(findings);
         return offers;
     }
 
@@ -78,8 +80,9 @@ final class OfferBook {
 
     private void superseded(OfferRow old, OfferRow holds) {
         if (isFuture(old)) {
-            findings.warning(
+            oncePerList.warning(
                     old.origin(),
+                    "future " + old.quotedOn() + listOf(holds),
                     "quoted on %s, after the costing date %s, so the quote in %s holds"
                             .formatted(
                                     old.quotedOn(), costingDate, holds.origin().where()));
@@ -89,13 +92,18 @@ final class OfferBook {
         String text = "the newer quote %sin %s holds; this one is history"
                 .formatted(newer, holds.origin().where());
         if (old.quoted().isPresent()) {
-            findings.note(old.origin(), text);
+            oncePerList.note(old.origin(), "superseded " + newer + listOf(holds), text);
         } else {
-            findings.warning(
+            oncePerList.warning(
                     old.origin(),
+                    "undated " + newer + listOf(holds),
                     "the quote %sin %s holds, as this one has no date"
                             .formatted(newer, holds.origin().where()));
         }
+    }
+
+    private static String listOf(OfferRow row) {
+        return row.origin().file() + " " + row.origin().sheet();
     }
 
     private void checkDates(Offer offer, TableRow row) {
@@ -111,14 +119,16 @@ final class OfferBook {
             return;
         }
         if (quoted.isAfter(costingDate)) {
-            findings.warning(
+            oncePerList.warning(
                     row.origin(OffersSheet.QUOTED_ON),
+                    "future " + quoted,
                     "quoted on %s, after the costing date %s, so it is not used".formatted(quoted, costingDate));
         }
         long age = ChronoUnit.DAYS.between(quoted, costingDate);
         if (BigDecimal.valueOf(age).compareTo(ageLimitDays) > 0) {
-            findings.warning(
+            oncePerList.warning(
                     row.origin(OffersSheet.QUOTED_ON),
+                    "old " + quoted,
                     "quoted on %s, %d days before the costing date; the limit is %s days, ask for a new quote"
                             .formatted(quoted, age, ageLimitDays.toPlainString()));
         }

@@ -35,7 +35,7 @@ final class AgainstSolversTest {
                         problems(Size.FEW, Solver.CBC, 13, 20),
                         problems(Size.SHOP, Solver.CBC, 1, 3),
                         problems(Size.TIGHT_SHOP, Solver.CBC, 1, 6),
-                        problems(Size.SMALL_PLAN, Solver.CBC, 1, 3))
+                        problems(Size.QUARTER, Solver.CBC, 1, 6))
                 .flatMap(some -> some);
     }
 

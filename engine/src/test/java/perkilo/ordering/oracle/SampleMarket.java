@@ -39,6 +39,7 @@ public final class SampleMarket {
         SHOP(60, 205, 12, 1, false),
         TIGHT_SHOP(60, 213, 12, 1, true),
         HOUSE(500, 2000, 40, 1, false),
+        QUARTER(8, 24, 3, 3, false),
         SMALL_PLAN(12, 36, 4, 4, false),
         PLAN(40, 120, 8, 6, false),
         YEAR(150, 450, 12, 12, false);

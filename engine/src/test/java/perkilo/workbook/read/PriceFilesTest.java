@@ -55,6 +55,19 @@ final class PriceFilesTest {
     }
 
     @Test
+    void what_holds_for_many_quotes_of_a_list_is_said_once() throws IOException {
+        String two = "Tarnholt Oleo,Shea butter,5,kg,6.1,kg,EUR,DAY\nTarnholt Oleo,Sunflower oil,5,kg,3.1,kg,EUR,DAY\n";
+        Path old = write("october.csv", HEADERS + two.replace("DAY", "2026-10-01"));
+        Path now = write("november.csv", HEADERS + two.replace("DAY", "2026-11-01"));
+
+        assertThat(TestBook.sound().readWith(old, now).findings())
+                .extracting(Finding::toString)
+                .filteredOn(text -> text.contains("history"))
+                .containsExactly("note october.csv line 2: the newer quote of 2026-11-01 in november.csv line 2 holds;"
+                        + " this one is history (and so for 1 more quote of this list)");
+    }
+
+    @Test
     void the_workbook_wins_for_suppliers_and_materials() throws IOException {
         Path suppliers =
                 write("s.csv", "Supplier,Currency,Terms,Lead time days\nTarnholt Oleo,GBP,EXW,99\nFen,EUR,EXW,7\n");
