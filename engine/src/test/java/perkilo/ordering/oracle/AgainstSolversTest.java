@@ -26,12 +26,13 @@ import perkilo.purchasing.SearchLimits;
  */
 @Tag("oracle")
 final class AgainstSolversTest {
+    private static final int FIRST_SECONDS = 15;
     private static final int SECONDS = 60;
 
     static Stream<Arguments> problems() {
         return Stream.of(
-                        problems(Size.FEW, Solver.GLPSOL, 1, 12),
-                        problems(Size.FEW, Solver.CBC, 13, 24),
+                        problems(Size.FEW, Solver.GLPSOL, 1, 8),
+                        problems(Size.FEW, Solver.CBC, 13, 20),
                         problems(Size.SHOP, Solver.CBC, 1, 3),
                         problems(Size.TIGHT_SHOP, Solver.CBC, 1, 6),
                         problems(Size.SMALL_PLAN, Solver.CBC, 1, 3))
@@ -66,15 +67,19 @@ final class AgainstSolversTest {
     }
 
     static Stream<Arguments> fewVendors() {
-        return problems(Size.FEW, Solver.GLPSOL, 25, 36);
+        return problems(Size.FEW, Solver.GLPSOL, 25, 32);
     }
 
-    /** What the solver's plan costs, exactly; nothing is cheaper by more than half a cent. */
+    /**
+     * What the solver's plan costs, exactly; nothing is cheaper by more than half a cent. A solver that does not come
+     * to an end soon is given up for the stronger one.
+     */
     private static BigDecimal leastCost(PurchaseProblem problem, Solver solver) {
         PurchaseModel model = new PurchaseModel(problem);
-        Solver.Answer answer = solver.solve(model.text(), SECONDS);
+        Solver.Answer soon = solver.solve(model.text(), FIRST_SECONDS);
+        Solver.Answer answer = soon.optimal() ? soon : Solver.CBC.solve(model.text(), SECONDS);
         assertThat(answer.optimal())
-                .as("%s says that its plan is the cheapest", solver)
+                .as("a solver says that its plan is the cheapest")
                 .isTrue();
         PurchasePlan plan = model.plan(answer.values());
         assertThat(PlanCheck.violations(problem, plan)).isEmpty();

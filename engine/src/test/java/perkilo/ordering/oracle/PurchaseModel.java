@@ -25,6 +25,7 @@ public final class PurchaseModel {
     private final PurchaseProblem problem;
     private final List<Line> lines = new ArrayList<>();
     private final LpText lp = new LpText();
+    private final String text;
 
     /** The model of a problem. */
     public PurchaseModel(PurchaseProblem problem) {
@@ -40,6 +41,7 @@ public final class PurchaseModel {
                 addLines(q, t);
             }
         }
+        text = write();
     }
 
     /**
@@ -90,6 +92,10 @@ public final class PurchaseModel {
 
     /** The program as text. */
     public String text() {
+        return text;
+    }
+
+    private String write() {
         for (Line line : lines) {
             addLine(line);
         }

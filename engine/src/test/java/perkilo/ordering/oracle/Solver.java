@@ -25,11 +25,7 @@ public enum Solver {
                     "-ratio",
                     "0",
                     "-allow",
-                    "0",
-                    "-integerT",
-                    "1e-9",
-                    "-primalT",
-                    "1e-9",
+                    "0.004",
                     "-solve",
                     "-solu",
                     solution.toString());

@@ -59,8 +59,8 @@ final class HostileListsTest {
         assertThat(taken.isKept()).isFalse();
         assertThat(taken.findings())
                 .extracting(Finding::toString)
-                .anyMatch(text -> text.contains("line 2: the item's name has 1000000 characters"))
-                .anyMatch(text -> text.contains("line 3: the price \"999") && text.length() < 300);
+                .anyMatch(text -> text.contains("line 2: the item is a text of 1,000,000 characters"))
+                .anyMatch(text -> text.contains("line 3: the price is a text of 1,000,000 characters"));
     }
 
     @Test
