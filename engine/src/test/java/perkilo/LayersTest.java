@@ -171,6 +171,10 @@ final class LayersTest {
                     "org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..", "com.microsoft.schemas.."));
 
     @ArchTest
+    static final ArchRule getting_the_spreadsheet_library_ready_uses_nothing_else =
+            only("perkilo.workbook.ready..", "org.apache.poi..");
+
+    @ArchTest
     static final ArchRule the_parser_of_sheets_stays_in_its_package = library("perkilo.workbook.read.grid..")
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.aalto.."));

@@ -3,8 +3,10 @@ package perkilo.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import perkilo.workbook.ready.SpreadsheetLibrary;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,15 +21,6 @@ import picocli.CommandLine.Spec;
         description = "What a formula costs per kilo and per unit, what to buy, and what could replace what.",
         mixinStandardHelpOptions = true,
         versionProvider = Perkilo.Version.class,
-        subcommands = {
-            CheckCommand.class,
-            CostCommand.class,
-            OrderCommand.class,
-            SwapCommand.class,
-            PricesCommand.class,
-            RatesCommand.class,
-            NewCommand.class
-        },
         footer = {"", "perkilo COMMAND --help says more about a command."},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -42,6 +35,9 @@ public final class Perkilo implements Runnable {
     /** Kept here, as loggers that nobody holds are forgotten with their levels. */
     private static final Logger MONETA = Logger.getLogger("org.javamoney");
 
+    /** The commands that write with the spreadsheet library. */
+    private static final Set<String> WRITING = Set.of("cost", "order", "swap");
+
     @Option(
             names = "--debug",
             scope = ScopeType.INHERIT,
@@ -53,6 +49,9 @@ public final class Perkilo implements Runnable {
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
+        if (arguments.length > 1 && WRITING.contains(arguments[0])) {
+            SpreadsheetLibrary.begin();
+        }
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, arguments));
@@ -68,7 +67,7 @@ public final class Perkilo implements Runnable {
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
         MONETA.setLevel(Level.WARNING);
         Perkilo perkilo = new Perkilo();
-        CommandLine line = new CommandLine(perkilo)
+        CommandLine line = Commands.line(perkilo, arguments)
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((failed, command, parsed) -> explain(failed, command, perkilo.debug));

@@ -7,6 +7,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
+import perkilo.workbook.ready.SpreadsheetLibrary;
 
 /**
  * A report as a workbook that holds the result sheets and nothing else.
@@ -37,6 +38,7 @@ final class ScratchWorkbook {
 
     /** The workbook, to be closed. */
     XSSFWorkbook workbook() {
+        SpreadsheetLibrary.await();
         XSSFWorkbook workbook = new XSSFWorkbook();
         CellStyles styles = new CellStyles(workbook);
         for (ResultSheet sheet : report.sheets()) {
