@@ -7,6 +7,7 @@ import java.util.Locale;
 import perkilo.ordering.oracle.PurchaseModel;
 import perkilo.ordering.oracle.SampleMarket;
 import perkilo.ordering.oracle.Solver;
+import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchaseProblem;
@@ -15,8 +16,8 @@ import perkilo.purchasing.SearchLimits;
 /**
  * The planner's time to a proven plan against a general solver's, problem by problem in one run.
  *
- * <p>Arguments: sizes by name (default: all), and numbers: how many problems of each size (default 3). Run it with
- * {@code -Xmx512m}: the planner must not need more.
+ * <p>Arguments: sizes by name (default: all), a number: how many problems of each size (default 3), and {@code alone}
+ * to leave the solver out. Run it with {@code -Xmx512m}: the planner must not need more.
  */
 public final class PlannerAgainstCbc {
     private static final int SECONDS = 60;
@@ -67,9 +68,7 @@ public final class PlannerAgainstCbc {
         Solver.Answer answer = Solver.CBC.solve(model.text(), SECONDS);
         String theirs = answer.values().isEmpty()
                 ? "none"
-                : perkilo.purchasing.PlanCost.of(problem, model.plan(answer.values()))
-                        .objective()
-                        .toPlainString();
+                : PlanCost.of(problem, model.plan(answer.values())).objective().toPlainString();
         print(
                 size,
                 seed,

@@ -24,6 +24,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * workbook, with a warning where a person should look, or is refused with the cell and what to do.
  */
 final class OddBooksTest {
+    private static final List<Object> OFFERS =
+            List.of("Supplier", "Item", "Pack size", "Pack unit", "From quantity", "Price", "Price per", "Currency");
 
     private static final int STEPS = 20_000;
 
@@ -187,29 +189,13 @@ final class OddBooksTest {
     void price_breaks_in_any_order_mean_the_same() throws IOException {
         RawBook rising = sound().sheet(
                         "Offers",
-                        List.of(
-                                "Supplier",
-                                "Item",
-                                "Pack size",
-                                "Pack unit",
-                                "From quantity",
-                                "Price",
-                                "Price per",
-                                "Currency"),
+                        OFFERS,
                         List.of("Tarnholt Oleo", "Shea butter", 5, "kg", "", 9.5, "kg", "EUR"),
                         List.of("Tarnholt Oleo", "Shea butter", 5, "kg", 10, 6.5, "kg", "EUR"),
                         List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg", "", 3.2, "kg", "EUR"));
         RawBook falling = sound().sheet(
                         "Offers",
-                        List.of(
-                                "Supplier",
-                                "Item",
-                                "Pack size",
-                                "Pack unit",
-                                "From quantity",
-                                "Price",
-                                "Price per",
-                                "Currency"),
+                        OFFERS,
                         List.of("Tarnholt Oleo", "Shea butter", 5, "kg", 10, 6.5, "kg", "EUR"),
                         List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg", "", 3.2, "kg", "EUR"),
                         List.of("Tarnholt Oleo", "Shea butter", 5, "kg", "", 9.5, "kg", "EUR"));
@@ -346,15 +332,7 @@ final class OddBooksTest {
         return sound().sheet(
                         "Offers",
                         List.of("Raw materials, autumn", "", "Pack", "", "", "Price"),
-                        List.of(
-                                "Supplier",
-                                "Item",
-                                "Pack size",
-                                "Pack unit",
-                                "From quantity",
-                                "Price",
-                                "Price per",
-                                "Currency"),
+                        OFFERS,
                         List.of("Tarnholt Oleo", "Shea butter", 25, "kg", "", 6.5, "kg", "EUR"),
                         List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg", "", 3.2, "kg", "EUR"));
     }

@@ -18,6 +18,7 @@ import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.jspecify.annotations.Nullable;
+import perkilo.workbook.parts.PartNames;
 
 /** The person's workbook as a zip of parts, and what is to change in it. */
 final class BookPackage implements Parts, Closeable {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import perkilo.workbook.parts.PartNames;
 
 /** The part that says what kind each part is of. */
 final class ContentTypes {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import perkilo.workbook.parts.PartNames;
 import perkilo.workbook.splice.WorkbookPart.LocalName;
 import perkilo.workbook.splice.WorkbookPart.Tab;
 

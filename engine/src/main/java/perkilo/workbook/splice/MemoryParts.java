@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.jspecify.annotations.Nullable;
+import perkilo.workbook.parts.PartNames;
 
 /** The parts of a small workbook that was written in memory. */
 final class MemoryParts implements Parts {

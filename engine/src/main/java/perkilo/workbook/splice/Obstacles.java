@@ -1,6 +1,7 @@
 package perkilo.workbook.splice;
 
 import java.io.IOException;
+import perkilo.workbook.parts.PartNames;
 
 /** What makes a workbook unfit for new sheets. */
 final class Obstacles {

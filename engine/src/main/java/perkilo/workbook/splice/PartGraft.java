@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import perkilo.workbook.parts.PartNames;
 
 /** Copies parts, with all that they refer to, under names that are free, and takes such trees away again. */
 final class PartGraft {

@@ -3,6 +3,7 @@ package perkilo.workbook.splice;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.workbook.parts.PartNames;
 
 /**
  * What one part says of another.

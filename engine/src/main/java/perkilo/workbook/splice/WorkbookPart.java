@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import perkilo.workbook.parts.PartNames;
 
 /** The part that lists the sheets and the defined names. */
 final class WorkbookPart {

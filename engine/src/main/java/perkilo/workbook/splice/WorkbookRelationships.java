@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import perkilo.workbook.parts.PartNames;
 
 /** The relationships of the workbook part, to which ours are added. */
 final class WorkbookRelationships {

@@ -5,17 +5,15 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
+import perkilo.workbook.parts.PartNames;
 
 /**
  * The parts of a workbook, which is a zip: opened for reading alone, and refused where it is made to mislead.
@@ -75,7 +73,7 @@ final class PackageParts implements Closeable {
                                 + "take a fresh copy from who made it")
                         .formatted(name));
             }
-            if (parts.put(key(name), entry) != null) {
+            if (parts.put(PartNames.key(name), entry) != null) {
                 throw refused(("holds the part \"%s\" twice, so programs may each read another one; "
                                 + "open it in your spreadsheet program and save it again")
                         .formatted(name));
@@ -93,7 +91,7 @@ final class PackageParts implements Closeable {
 
     /** Whether there is such a part. */
     boolean has(String part) {
-        return parts.containsKey(key(part));
+        return parts.containsKey(PartNames.key(part));
     }
 
     /** Whether the name of any part begins so, or ends so. */
@@ -103,13 +101,13 @@ final class PackageParts implements Closeable {
 
     /** How many bytes a part says it unpacks to. */
     long size(String part) {
-        ZipEntry entry = parts.get(key(part));
+        ZipEntry entry = parts.get(PartNames.key(part));
         return entry == null ? 0 : entry.getSize();
     }
 
     /** The content of a part that is there. */
     InputStream open(String part) throws IOException {
-        ZipEntry entry = parts.get(key(part));
+        ZipEntry entry = parts.get(PartNames.key(part));
         InputStream content = entry == null ? null : zip.getInputStream(entry);
         if (entry == null || content == null) {
             throw refused("is damaged: its part " + part + " is missing; take a fresh copy of it");
@@ -138,7 +136,7 @@ final class PackageParts implements Closeable {
                             xml.attribute("Id", ""),
                             new Link(
                                     type.substring(type.lastIndexOf('/') + 1),
-                                    resolved(part, xml.attribute("Target", ""))));
+                                    PartNames.resolved(part, xml.attribute("Target", ""))));
                 }
             }
         }
@@ -153,28 +151,6 @@ final class PackageParts implements Closeable {
                 .map(Link::target)
                 .forEach(targets::add);
         return targets;
-    }
-
-    private static String resolved(String part, String target) {
-        String slashed = target.replace('\\', '/');
-        if (slashed.startsWith("/")) {
-            return slashed;
-        }
-        Deque<String> path = new ArrayDeque<>(List.of(part.substring(1).split("/", -1)));
-        path.pollLast();
-        for (String step : slashed.split("/", -1)) {
-            if (step.equals("..")) {
-                path.pollLast();
-            } else if (!step.equals(".") && !step.isEmpty()) {
-                path.addLast(step);
-            }
-        }
-        return "/" + String.join("/", path);
-    }
-
-    private static String key(String name) {
-        String slashed = name.replace('\\', '/').replace("%20", " ");
-        return (slashed.startsWith("/") ? slashed : "/" + slashed).toLowerCase(Locale.ROOT);
     }
 
     @Override

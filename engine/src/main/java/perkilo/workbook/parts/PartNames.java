@@ -1,4 +1,4 @@
-package perkilo.workbook.splice;
+package perkilo.workbook.parts;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -7,27 +7,27 @@ import java.util.Locale;
 import java.util.function.Predicate;
 
 /** Names of parts: absolute, such as {@code /xl/workbook.xml}; case does not matter. */
-final class PartNames {
+public final class PartNames {
 
     /** The part that stands for the package itself in relationships. */
-    static final String PACKAGE = "/";
+    public static final String PACKAGE = "/";
 
     private PartNames() {}
 
     /** The name by which parts are compared; a blank may be written as {@code %20} in one place and not in another. */
-    static String key(String name) {
+    public static String key(String name) {
         String slashed = name.replace('\\', '/').replace("%20", " ");
         return (slashed.startsWith("/") ? slashed : "/" + slashed).toLowerCase(Locale.ROOT);
     }
 
     /** The part that holds a part's relationships. */
-    static String relationshipsOf(String part) {
+    public static String relationshipsOf(String part) {
         int folder = part.lastIndexOf('/') + 1;
         return part.substring(0, folder) + "_rels/" + part.substring(folder) + ".rels";
     }
 
     /** The part that a relationship's target means, seen from the part that has the relationship. */
-    static String resolved(String source, String target) {
+    public static String resolved(String source, String target) {
         String slashed = target.replace('\\', '/');
         if (slashed.startsWith("/")) {
             return slashed;
@@ -45,7 +45,7 @@ final class PartNames {
     }
 
     /** The target by which a part calls another, relative to its own folder. */
-    static String relative(String source, String target) {
+    public static String relative(String source, String target) {
         String[] from = source.split("/", -1);
         String[] to = target.split("/", -1);
         int same = 0;
@@ -61,7 +61,7 @@ final class PartNames {
      *
      * @param like such as {@code /xl/charts/chart7.xml}, whose number does not matter
      */
-    static String free(String like, Predicate<String> taken) {
+    public static String free(String like, Predicate<String> taken) {
         int dot = like.lastIndexOf('.');
         String stem = like.substring(0, dot).replaceAll("\\d+$", "");
         int number = 1;
