@@ -26,10 +26,12 @@ public final class SampleMarket {
 
     private final Random random;
     private final Size size;
+    private final int periods;
     private final List<Kind> kinds = new ArrayList<>();
 
-    private SampleMarket(Size size, long seed) {
+    private SampleMarket(Size size, int periods, long seed) {
         this.size = size;
+        this.periods = periods;
         random = new Random(31 * seed + size.name().hashCode());
     }
 
@@ -104,7 +106,12 @@ public final class SampleMarket {
 
     /** The same problem for the same seed. */
     public static PurchaseProblem of(Size size, long seed) {
-        return new SampleMarket(size, seed).problem();
+        return new SampleMarket(size, size.periods, seed).problem();
+    }
+
+    /** A problem with the items and vendors of a size, over another number of periods. */
+    public static PurchaseProblem over(int periods, Size size, long seed) {
+        return new SampleMarket(size, periods, seed).problem();
     }
 
     private PurchaseProblem problem() {
@@ -126,14 +133,14 @@ public final class SampleMarket {
                 quotes.add(quote(i, use, price, vendors, q == 0));
             }
         }
-        return new PurchaseProblem(size.periods, needs, vendors, quotes, null, null);
+        return new PurchaseProblem(periods, needs, vendors, quotes, null, null);
     }
 
     private Need need(String name, double price, double monthly) {
         List<BigDecimal> perPeriod = new ArrayList<>();
         boolean rare = oneIn(4);
-        for (int t = 0; t < size.periods; t++) {
-            boolean none = size.periods > 1 && rare && random.nextBoolean();
+        for (int t = 0; t < periods; t++) {
+            boolean none = periods > 1 && rare && random.nextBoolean();
             perPeriod.add(none ? BigDecimal.ZERO : decimal(monthly * (0.6 + 0.8 * random.nextDouble()) + 0.01, 2));
         }
         BigDecimal stock = random.nextBoolean() ? BigDecimal.ZERO : decimal(monthly * random.nextDouble(), 2);
@@ -143,7 +150,7 @@ public final class SampleMarket {
                 perPeriod,
                 List.of(new Need.Lot(stock, 1 + random.nextInt(shelfLife))),
                 shelfLife,
-                size.periods > 1 ? decimal(price * 0.01, 4) : BigDecimal.ZERO,
+                periods > 1 ? decimal(price * 0.01, 4) : BigDecimal.ZERO,
                 BigDecimal.ZERO,
                 BigDecimal.ZERO);
     }
@@ -214,7 +221,7 @@ public final class SampleMarket {
                 BigDecimal.ONE,
                 null,
                 0,
-                size.periods - 1);
+                periods - 1);
     }
 
     private <T> T oneOf(List<T> choices) {
