@@ -3,6 +3,7 @@ package perkilo.workbook.read.table;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
@@ -29,8 +30,8 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
 
     /** The rows that carry their key; others are reported where they seem to have lost it. */
     public List<TableRow> rows(Findings findings) {
-        return grid.cells().subMap(headerRow, false, lastRow, true).keySet().stream()
-                .map(row -> new TableRow(this, row, findings))
+        return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
+                .mapToObj(row -> new TableRow(this, row, findings))
                 .filter(row -> isRow(row, findings))
                 .toList();
     }
