@@ -103,7 +103,7 @@ final class PackedRow {
         room(5);
         int rest = number;
         while (rest > SEVEN_BITS) {
-            bytes[length++] = (byte) (rest & SEVEN_BITS | MORE);
+            bytes[length++] = (byte) ((rest & SEVEN_BITS) | MORE);
             rest >>>= 7;
         }
         bytes[length++] = (byte) rest;
@@ -243,7 +243,7 @@ final class PackedRow {
                 shift += 7;
                 next = packed[at++];
             }
-            return value | next << shift;
+            return value | (next << shift);
         }
     }
 }

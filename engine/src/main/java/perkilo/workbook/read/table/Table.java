@@ -72,7 +72,13 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
     private static boolean isTotal(TableRow row, List<Column> keys) {
         return keys.stream()
                 .map(row::cell)
-                .anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
+                .anyMatch(cell ->
+                        mayBeTotal(cell.text()) && TOTALS.matcher(cell.text()).matches());
+    }
+
+    /** Whether a text begins as words for totals do. */
+    private static boolean mayBeTotal(String text) {
+        return !text.isEmpty() && "gGsStTbBΣ".indexOf(text.charAt(0)) >= 0;
     }
 
     /** Says that a row is not read when it has words besides numbers, which a row of totals has not. */
