@@ -24,6 +24,11 @@ final class OutputOptions {
                     "Write a workbook of the result sheets alone, with plain figures instead of formulas over BOOK.")
     private boolean sheetOnly;
 
+    /** Whether anything was said of where results go. */
+    boolean isAny() {
+        return out != null || inPlace || sheetOnly;
+    }
+
     /** What was given as the place for results; null for nothing. */
     @Nullable Path out() {
         return out;

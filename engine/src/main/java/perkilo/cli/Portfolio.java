@@ -65,12 +65,31 @@ final class Portfolio {
             Files.createDirectories(folder);
         }
         PortfolioTask task = new PortfolioTask(shared, sources, output, runs, summary, names(books));
-        List<PortfolioTask.Result> results = all(spec, task, targets);
-        Written written = write(summary, results, shared.findings());
-        console.findings(shared.findings());
+        List<PortfolioTask.Result> each = all(spec, task, targets);
+        Set<Finding> repeated = repeated(each, shared);
+        List<PortfolioTask.Result> results =
+                each.stream().map(result -> result.without(repeated)).toList();
+        List<Finding> common = new ArrayList<>(shared.findings());
+        common.addAll(repeated);
+        Written written = write(summary, results, common);
+        console.findings(common);
         print(console, results);
         console.written(written);
         return results.stream().allMatch(PortfolioTask.Result::isCosted) ? Exit.DONE : Exit.BAD_INPUT;
+    }
+
+    /** What several books say of the same row of a price list that they share. */
+    private static Set<Finding> repeated(List<PortfolioTask.Result> results, SharedSources shared) {
+        Set<Finding> seen = new HashSet<>();
+        Set<Finding> repeated = new LinkedHashSet<>();
+        for (PortfolioTask.Result result : results) {
+            for (Finding finding : new LinkedHashSet<>(result.book().findings())) {
+                if (shared.holds(finding.origin()) && !seen.add(finding)) {
+                    repeated.add(finding);
+                }
+            }
+        }
+        return repeated;
     }
 
     /** Books of one folder are told by their names alone, others by their places too. */

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import perkilo.costing.CostOutcome;
 import perkilo.json.CostJson;
@@ -64,6 +65,11 @@ final class PortfolioTask {
         /** Whether it has costs. */
         boolean isCosted() {
             return book.costs() != null;
+        }
+
+        /** The same, without findings that are said elsewhere; the answer of the book alone keeps them. */
+        Result without(Set<Finding> others) {
+            return new Result(book.without(others), json, heading, lines);
         }
     }
 

@@ -100,6 +100,12 @@ final class PricesCommand implements Callable<Integer> {
         if (files.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "name the price lists to take in, or use --changes");
         }
+        if (output.isAny() || runs.isAny() || rates != null || date != null) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not for"
+                            + " taking lists in");
+        }
         TakeInLists lists = new TakeInLists(console, new ListFolder(folder), book);
         return lists.take(files, new TakeIn.Said(supplier, quoted, validUntil), json);
     }

@@ -50,6 +50,11 @@ final class RunOptions {
         }
     }
 
+    /** Whether any sizes were given. */
+    boolean isAny() {
+        return !units.isEmpty() || !batchKg.isEmpty();
+    }
+
     /** What a command says that finds no run to cost. */
     static final String NONE =
             "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";

@@ -18,7 +18,7 @@ public final class Names {
      * @param name as typed
      */
     public static String key(String name) {
-        return isKey(name) ? name : normalized(name);
+        return isKey(name) ? name : isPlain(name) ? name.toLowerCase(Locale.ROOT) : normalized(name);
     }
 
     private static String normalized(String name) {
@@ -28,13 +28,23 @@ public final class Names {
                 .toLowerCase(Locale.ROOT);
     }
 
-    /** Whether a name is plain enough to be its own key: printable ASCII, nothing in capitals, single spaces inside. */
+    /** Whether a name is its own key: plain, and nothing in capitals. */
     private static boolean isKey(String name) {
+        for (int at = 0; at < name.length(); at++) {
+            char letter = name.charAt(at);
+            if (letter >= 'A' && letter <= 'Z') {
+                return false;
+            }
+        }
+        return isPlain(name);
+    }
+
+    /** Whether only capitals may part a name from its key: printable ASCII, single spaces inside. */
+    private static boolean isPlain(String name) {
         char before = ' ';
         for (int at = 0; at < name.length(); at++) {
             char letter = name.charAt(at);
-            boolean plain = letter >= ' ' && letter <= '~' && (letter < 'A' || letter > 'Z');
-            if (!plain || (letter == ' ' && before == ' ')) {
+            if (letter < ' ' || letter > '~' || (letter == ' ' && before == ' ')) {
                 return false;
             }
             before = letter;

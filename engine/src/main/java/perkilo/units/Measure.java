@@ -1,10 +1,10 @@
 package perkilo.units;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
@@ -59,7 +59,8 @@ public enum Measure {
      * @return empty if no unit is called so
      */
     public static Optional<Measure> parse(String word) {
-        return Optional.ofNullable(BY_WORD.get(squeeze(word)));
+        Measure plain = BY_WORD.get(word);
+        return Optional.ofNullable(plain != null ? plain : BY_WORD.get(squeeze(word)));
     }
 
     /** The unit's symbol as it is written beside a number. */
@@ -116,7 +117,7 @@ public enum Measure {
     }
 
     private static Map<String, Measure> words() {
-        Map<String, Measure> words = new TreeMap<>();
+        Map<String, Measure> words = new HashMap<>();
         put(words, KG, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
         put(words, G, "g", "gr", "gram", "grams", "gramme", "grammes", "gm", "gms");
         put(words, LB, "lb", "lbs", "pound", "pounds", "lb avdp");

@@ -207,6 +207,25 @@ final class PortfolioTest {
     }
 
     @Test
+    void what_is_said_of_a_row_of_a_shared_list_is_said_once() throws IOException {
+        Path list = folder.resolve("list.csv");
+        Files.writeString(list, """
+                Supplier,Item,Pack size,Pack unit,Price,Price per,Currency,Quoted on,Valid until
+                Wending Supplies,Invented wax,25,kg,4.10,kg,EUR,2026-01-05,2026-02-01
+                """);
+        Files.copy(folder.resolve("balm.xlsx"), folder.resolve("balm 2.xlsx"));
+
+        CommandLineRun run = CommandLineRun.of(
+                "cost", folder.resolve("balm.xlsx"), folder.resolve("balm 2.xlsx"), "--prices", list, "--date", DAY);
+
+        assertThat(run.exit()).isZero();
+        assertThat(run.err().lines().filter(line -> line.contains("expired on 2026-02-01")))
+                .singleElement()
+                .asString()
+                .contains("list.csv line 2");
+    }
+
+    @Test
     void one_book_alone_is_no_portfolio() throws IOException {
         CommandLineRun run = CommandLineRun.of("cost", folder.resolve("balm.xlsx"), "--date", DAY);
 

@@ -18,6 +18,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code perkilo prices} as a person runs it: lists in, costs out, what changed. */
 final class PricesCommandTest {
@@ -65,6 +67,27 @@ final class PricesCommandTest {
                 "Wending Supplies"));
         arguments.addAll(List.of(more));
         return run(arguments.toArray(String[]::new));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--out=x.xlsx",
+                "--in-place",
+                "--sheet-only",
+                "--date=2026-11-20",
+                "--rates=r.csv",
+                "--units=10",
+                "--batch-kg=5"
+            })
+    void an_option_that_is_for_changes_alone_is_refused_when_lists_are_taken_in(String option) throws IOException {
+        Path list = write("list.csv", TITLE.formatted("15.11.2026"));
+        assertThat(take(list, option).exit()).isEqualTo(Exit.USAGE);
+        assertThat(err)
+                .contains(
+                        "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not"
+                                + " for taking lists in");
+        assertThat(kept).doesNotExist();
     }
 
     private Map<String, BigDecimal> unitCosts(String date) throws IOException {

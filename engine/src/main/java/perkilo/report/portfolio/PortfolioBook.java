@@ -3,6 +3,7 @@ package perkilo.report.portfolio;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.origin.Finding;
@@ -42,6 +43,13 @@ public record PortfolioBook(
     /** A book that could not be costed; the findings say why. */
     public static PortfolioBook failed(String name, String address, List<Finding> findings) {
         return new PortfolioBook(name, address, null, null, findings);
+    }
+
+    /** The same book without some findings. */
+    public PortfolioBook without(Set<Finding> others) {
+        List<Finding> own =
+                findings.stream().filter(finding -> !others.contains(finding)).toList();
+        return new PortfolioBook(name, address, result, costs, own);
     }
 
     /** How many findings of a level there are. */

@@ -18,6 +18,7 @@ record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choic
 
     private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
     private static final Pattern BILINGUAL = Pattern.compile("\\s/\\s|\\n|\\|");
+    private static final Pattern LAST_COMMA = Pattern.compile("[,;]+$");
     private static final int LONGEST = 120;
 
     HeaderReading {
@@ -139,18 +140,19 @@ record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choic
     /** Words after "price" that hold both a basis and a break: {@code Price EUR/kg from 25 kg}. */
     private static Optional<HeaderReading> words(String rest, PriceNote inside) {
         for (int space = rest.indexOf(' '); space > 0; space = rest.indexOf(' ', space + 1)) {
-            Optional<PriceNote> said = PriceNote.of(rest.substring(0, space));
-            Optional<BreakText> from = BreakText.of(rest.substring(space + 1));
-            if (said.isPresent() && from.isPresent()) {
-                return Optional.of(broken(from.get(), joined(said.get(), inside), rest.substring(space + 1)));
-            }
-            Optional<BreakText> before = BreakText.of(rest.substring(0, space));
-            Optional<PriceNote> after = PriceNote.of(rest.substring(space + 1));
-            if (before.isPresent() && after.isPresent()) {
-                return Optional.of(broken(before.get(), joined(after.get(), inside), rest.substring(0, space)));
+            String first = LAST_COMMA.matcher(rest.substring(0, space)).replaceFirst("");
+            String second = rest.substring(space + 1);
+            Optional<HeaderReading> read = broken(second, first, inside).or(() -> broken(first, second, inside));
+            if (read.isPresent()) {
+                return read;
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<HeaderReading> broken(String quantity, String basis, PriceNote inside) {
+        return BreakText.of(quantity)
+                .flatMap(from -> PriceNote.of(basis).map(said -> broken(from, joined(said, inside), quantity)));
     }
 
     /** A header that says what prices are for and in which currency, and nothing else: {@code EUR/kg}. */

@@ -1,5 +1,6 @@
 package perkilo.workbook.lists;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,10 @@ final class LayoutFinder {
     }
 
     private static Optional<ListLayout> find(Grid grid) {
-        List<Integer> rows =
-                grid.cells().keySet().stream().limit(ROWS_LOOKED_AT).toList();
+        List<Integer> rows = Arrays.stream(grid.rows().numbers())
+                .limit(ROWS_LOOKED_AT)
+                .boxed()
+                .toList();
         ListLayout best = null;
         for (int at = 0; at < rows.size(); at++) {
             int row = rows.get(at);

@@ -64,8 +64,7 @@ final class ListRows {
     /** The lines of all rows. */
     List<ListLine> read() {
         List<ListLine> lines = new ArrayList<>();
-        for (int row :
-                grid.cells().tailMap(columns.layout().lastHeader(), false).keySet()) {
+        for (int row : grid.rows().below(columns.layout().lastHeader())) {
             if (!columns.layout().repeatsHeaders(row)) {
                 read(row, lines);
             }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -85,9 +84,9 @@ record ListSense(
                     .filter(use -> isFigure(use.getValue().meaning()))
                     .map(Map.Entry::getKey)
                     .toList();
-            for (Map.Entry<Integer, NavigableMap<Integer, Cell>> row : below().entrySet()) {
+            for (int row : rows()) {
                 for (int column : figures) {
-                    Cell cell = row.getValue().getOrDefault(column, Cell.BLANK);
+                    Cell cell = grid.at(row, column);
                     if (cell.kind() != Cell.Kind.TEXT) {
                         continue;
                     }
@@ -95,7 +94,7 @@ record ListSense(
                             NumberWords.of(cell.text()).map(NumberWords::digits).orElse("");
                     shown.add(DecimalMark.shownBy(digits));
                     if (doubtful == null && DecimalMark.isAmbiguous(digits)) {
-                        doubtful = grid.origin(row.getKey(), column);
+                        doubtful = grid.origin(row, column);
                         text = cell.text();
                     }
                 }
@@ -125,12 +124,8 @@ record ListSense(
                     || meaning == Meaning.MINIMUM;
         }
 
-        private Iterable<Integer> rows() {
-            return below().keySet();
-        }
-
-        private NavigableMap<Integer, NavigableMap<Integer, Cell>> below() {
-            return grid.cells().tailMap(columns.layout().lastHeader(), false);
+        private int[] rows() {
+            return grid.rows().below(columns.layout().lastHeader());
         }
 
         /** Breaks in the headers that don't say what they count. */

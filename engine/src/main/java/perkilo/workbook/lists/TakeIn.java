@@ -151,12 +151,10 @@ public final class TakeIn {
             layout.readings().forEach((column, reading) -> {
                 ColumnUse use = reading.use();
                 if (use != null && use.meaning() == Meaning.SUPPLIER) {
-                    layout.grid()
-                            .cells()
-                            .tailMap(layout.lastHeader(), false)
-                            .values()
-                            .forEach(row ->
-                                    Optional.ofNullable(row.get(column)).ifPresent(cell -> inRows.add(cell.text())));
+                    Grid grid = layout.grid();
+                    for (int row : grid.rows().below(layout.lastHeader())) {
+                        Optional.ofNullable(grid.row(row).get(column)).ifPresent(cell -> inRows.add(cell.text()));
+                    }
                 }
             });
             TitleFacts.of(layout, new ListDates(Optional.empty()))

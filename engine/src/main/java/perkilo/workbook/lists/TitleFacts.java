@@ -45,7 +45,7 @@ record TitleFacts(
         Origin ambiguous = null;
         PriceNote note = PriceNote.NONE;
         Grid grid = layout.grid();
-        for (int row : grid.cells().headMap(layout.firstHeader(), false).keySet()) {
+        for (int row : grid.rows().between(-1, layout.firstHeader())) {
             String line = line(grid.row(row));
             lines.add(line);
             for (ListDates.Placed date : dates.all(line)) {

@@ -85,8 +85,9 @@ final class OneOffer {
     /** Says where a larger quantity costs more per unit than a smaller one. */
     private void rising(List<OfferRow> sorted) {
         for (int i = 1; i < sorted.size(); i++) {
-            BigDecimal before = perUnit(sorted.get(i - 1));
-            BigDecimal now = perUnit(sorted.get(i));
+            boolean alike = sorted.get(i - 1).per() == sorted.get(i).per();
+            BigDecimal before = alike ? sorted.get(i - 1).price().value() : perUnit(sorted.get(i - 1));
+            BigDecimal now = alike ? sorted.get(i).price().value() : perUnit(sorted.get(i));
             if (before != null && now != null && now.compareTo(before) > 0) {
                 findings.warning(
                         sorted.get(i).row().origin(OffersSheet.PRICE),

@@ -79,6 +79,14 @@ public final class SharedSources {
         return rates;
     }
 
+    /** Whether a place is in one of the price lists. */
+    public boolean holds(Origin place) {
+        return !place.file().isEmpty()
+                && grids.stream()
+                        .anyMatch(grid ->
+                                grid.file().equals(place.file()) && grid.sheet().equals(place.sheet()));
+    }
+
     /** What was found wrong with the files as such; every book that uses them says so too. */
     public List<Finding> findings() {
         return findings.list();

@@ -45,11 +45,11 @@ final class WideRates {
 
     /** The rates of the first sheet, if its first row is Date and codes of currencies; none otherwise. */
     static List<DatedRate> read(List<Grid> grids, Findings findings) {
-        if (grids.isEmpty() || grids.get(0).cells().isEmpty()) {
+        if (grids.isEmpty() || grids.get(0).rows().isEmpty()) {
             return List.of();
         }
         Grid grid = grids.get(0);
-        NavigableMap<Integer, Cell> top = grid.cells().firstEntry().getValue();
+        NavigableMap<Integer, Cell> top = grid.row(grid.rows().first());
         if (!top.firstEntry().getValue().text().equalsIgnoreCase("date")) {
             return List.of();
         }
@@ -62,11 +62,13 @@ final class WideRates {
         }
         top.tailMap(top.firstKey(), false).forEach((column, cell) -> {
             if (!currencies.containsKey(column)) {
-                findings.warning(grid.origin(grid.cells().firstKey(), column), unknown(cell.text()));
+                findings.warning(grid.origin(grid.rows().first(), column), unknown(cell.text()));
             }
         });
         WideRates reader = new WideRates(grid, top.firstKey(), currencies, findings);
-        grid.cells().tailMap(grid.cells().firstKey(), false).forEach(reader::row);
+        for (int row : grid.rows().below(grid.rows().first())) {
+            reader.row(row, grid.row(row));
+        }
         return reader.rates;
     }
 

@@ -37,7 +37,7 @@ final class TemplateFolder {
 
     private static List<?>[] rows(Grid grid) {
         List<List<Object>> rows = new ArrayList<>();
-        for (int row = 0; row <= grid.cells().lastKey(); row++) {
+        for (int row = 0; row <= grid.rows().last(); row++) {
             List<Object> values = new ArrayList<>();
             int last = grid.row(row).isEmpty() ? -1 : grid.row(row).lastKey();
             for (int column = 0; column <= last; column++) {

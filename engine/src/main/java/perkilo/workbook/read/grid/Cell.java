@@ -86,6 +86,7 @@ public record Cell(
     /** Whether the number is shown as a percentage, so that 0.025 means 2.5 %. */
     public boolean isPercentFormat() {
         return kind == Kind.NUMBER
+                && format.indexOf('%') >= 0
                 && format.replaceAll("\"[^\"]*\"|\\[[^\\]]*]|\\\\.", "").contains("%");
     }
 

@@ -3,10 +3,12 @@ package perkilo.workbook.read.grid;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.poi.ss.usermodel.DateUtil;
 
 /** Makes cells of what a sheet's part says: their type, value and style. */
-final class CellMaker {
+final class CellMaker implements PackedRow.Maker {
 
     private static final double LAST_DAY = 2_958_466;
     private static final double TOO_LARGE = 1e15;
@@ -19,6 +21,7 @@ final class CellMaker {
     private final NumberFormats formats;
     private final boolean date1904;
     private final Remembered[] recent = new Remembered[REMEMBERED];
+    private final List<Cell> made = new ArrayList<>();
 
     private record Remembered(String value, int style, Cell cell) {}
 
@@ -29,36 +32,82 @@ final class CellMaker {
     }
 
     /**
-     * The cell of a saved value.
+     * Adds a saved value to a row, unless nothing is to be seen of it.
      *
      * @param type as the part spells it; empty for a number
      * @param value not empty
      * @param style the number of its style
      */
-    Cell of(String type, String value, int style) {
-        return switch (type) {
-            case "s" -> texts.at(value.strip());
-            case "str", "inlineStr" -> Cell.text(SharedTexts.decoded(value));
-            case "b" -> Cell.text(value.strip().equals("1") || value.strip().equals("true") ? "TRUE" : "FALSE");
-            case "e" -> Cell.error(shown(value) + ", an error value");
-            case "d" -> day(value);
-            default -> remembered(value, style);
-        };
+    void pack(PackedRow row, int column, String type, String value, int style) {
+        switch (type) {
+            case "s" -> shared(row, column, value);
+            case "str", "inlineStr" -> text(row, column, SharedTexts.decoded(value));
+            case "b" ->
+                row.text(column, value.strip().equals("1") || value.strip().equals("true") ? "TRUE" : "FALSE");
+            case "e" -> pack(row, column, Cell.error(shown(value) + ", an error value"));
+            case "d" -> pack(row, column, day(value));
+            default -> row.number(column, style < 0 ? Integer.MAX_VALUE : style, value);
+        }
+    }
+
+    /** Adds a cell to a row, unless it is blank. */
+    void pack(PackedRow row, int column, Cell cell) {
+        if (!cell.isBlank()) {
+            row.known(column, PackedRow.MADE, keep(cell));
+        }
+    }
+
+    /** Adds a text to a row, unless it is blank. */
+    void text(PackedRow row, int column, String text) {
+        if (!Spaces.isBlank(text)) {
+            row.text(column, text);
+        }
+    }
+
+    private void shared(PackedRow row, int column, String reference) {
+        int number = texts.number(reference);
+        if (number < 0) {
+            pack(row, column, Cell.error("a reference to a text that the workbook does not hold; it is damaged"));
+        } else if (!texts.at(number).isBlank()) {
+            row.known(column, PackedRow.SHARED, number);
+        }
+    }
+
+    @Override
+    public Cell shared(int number) {
+        return texts.at(number);
+    }
+
+    @Override
+    public Cell text(String text) {
+        return Cell.text(text);
+    }
+
+    @Override
+    public Cell made(int number) {
+        return made.get(number);
+    }
+
+    @Override
+    public int keep(Cell cell) {
+        made.add(cell);
+        return made.size() - 1;
     }
 
     /** Sheets repeat their numbers; one cell does for all that are shown alike. */
-    private Cell remembered(String value, int style) {
+    @Override
+    public Cell number(String value, int style) {
         int place = (value.hashCode() * 31 + style) & (REMEMBERED - 1);
         Remembered known = recent[place];
         if (known != null && known.style == style && known.value.equals(value)) {
             return known.cell;
         }
-        Cell cell = number(value, style);
+        Cell cell = read(value, style);
         recent[place] = new Remembered(value, style, cell);
         return cell;
     }
 
-    private Cell number(String text, int style) {
+    private Cell read(String text, int style) {
         String stripped = text.strip();
         if (!isNumber(stripped)) {
             return Cell.error("\"" + shown(stripped) + "\" in a cell of numbers, which is none; type it again");

@@ -2,6 +2,7 @@ package perkilo.workbook.read.grid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Comma-, semicolon- or tab-separated text, quoted as RFC 4180 has it. */
 public final class Csv {
@@ -20,12 +21,17 @@ public final class Csv {
 
     /** All records of a text, blank lines included. */
     public static List<Line> read(String text, char delimiter) {
-        Csv csv = new Csv(text, delimiter);
         List<Line> lines = new ArrayList<>();
-        while (csv.at < text.length()) {
-            lines.add(csv.line());
-        }
+        read(text, delimiter, lines::add);
         return lines;
+    }
+
+    /** Takes each record of a text in turn, blank lines included. */
+    static void read(String text, char delimiter, Consumer<Line> take) {
+        Csv csv = new Csv(text, delimiter);
+        while (csv.at < text.length()) {
+            take.accept(csv.line());
+        }
     }
 
     /** The delimiter that parts most fields outside quotation marks in the first line that has any; a comma if none. */

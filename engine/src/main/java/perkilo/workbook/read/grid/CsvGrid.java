@@ -1,10 +1,6 @@
 package perkilo.workbook.read.grid;
 
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
@@ -22,40 +18,40 @@ final class CsvGrid {
     /** The grid of a text. */
     static Grid of(String file, String text) {
         char delimiter = Csv.delimiter(text);
-        NavigableMap<Integer, NavigableMap<Integer, Cell>> cells = new TreeMap<>();
-        SortedMap<Integer, Integer> lines = new TreeMap<>();
-        int row = 0;
-        for (Csv.Line line : Csv.read(text, delimiter)) {
-            lines.put(row, line.number());
-            NavigableMap<Integer, Cell> columns = columns(line.fields(), delimiter == ',');
-            if (!columns.isEmpty()) {
-                cells.put(row, columns);
+        TextCells maker = new TextCells();
+        Rows.Builder rows = new Rows.Builder(maker);
+        PackedRow row = new PackedRow();
+        int[] number = {0};
+        Csv.read(text, delimiter, line -> {
+            row.clear();
+            pack(line.fields(), delimiter == ',', row, maker);
+            if (row.count() > 0) {
+                rows.add(number[0], line.number(), row);
             }
-            row++;
-        }
-        return Grid.ofText(file, title(file), cells, lines);
+            number[0]++;
+        });
+        return Grid.ofText(file, title(file), rows.rows());
     }
 
-    private static NavigableMap<Integer, Cell> columns(List<Csv.Field> fields, boolean pointDecimals) {
-        NavigableMap<Integer, Cell> columns = new TreeMap<>();
+    private static void pack(List<Csv.Field> fields, boolean pointDecimals, PackedRow row, TextCells maker) {
         for (int column = 0; column < fields.size(); column++) {
-            Cell cell = cell(fields.get(column), pointDecimals);
-            if (!cell.isBlank()) {
-                columns.put(column, cell);
+            Csv.Field field = fields.get(column);
+            String text = field.text().strip();
+            if (pointDecimals && !field.quoted() && isNumber(text)) {
+                row.number(column, 0, text);
+            } else if (!text.isEmpty()) {
+                maker.pack(row, column, Cell.text(field.text()));
             }
         }
-        return RowCells.of(columns);
+    }
+
+    private static boolean isNumber(String text) {
+        boolean perhaps = !text.isEmpty() && text.charAt(text.length() - 1) <= '9';
+        return perhaps && POINT_DECIMAL.matcher(text).matches();
     }
 
     private static String title(String file) {
         int dot = file.lastIndexOf('.');
         return dot > 0 ? file.substring(0, dot) : file;
-    }
-
-    private static Cell cell(Csv.Field field, boolean pointDecimals) {
-        String text = field.text().strip();
-        boolean number =
-                pointDecimals && !field.quoted() && POINT_DECIMAL.matcher(text).matches();
-        return number ? Cell.number(new BigDecimal(text)) : Cell.text(field.text());
     }
 }

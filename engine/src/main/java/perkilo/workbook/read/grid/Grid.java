@@ -4,8 +4,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import perkilo.origin.Origin;
 
 /**
@@ -14,43 +12,29 @@ import perkilo.origin.Origin;
  * @param file the file's name without its folder
  * @param sheet the sheet as its tab shows it; empty for a text file
  * @param title what it is called when a table is recognised: the sheet's name, or what stands for it in a text file
- * @param cells by row, then column, both from zero; blank cells and hidden rows are left out
+ * @param rows its rows; blank cells and hidden rows are left out
  * @param merged blocks of cells that were merged
- * @param lines for a text file the line that each row starts at; empty for a sheet
  * @param hiddenColumns the columns that a person does not see, from zero
  * @param ofBook whether formulas in the results can refer to its cells
  */
 public record Grid(
-        String file,
-        String sheet,
-        String title,
-        NavigableMap<Integer, NavigableMap<Integer, Cell>> cells,
-        MergedBlocks merged,
-        SortedMap<Integer, Integer> lines,
-        BitSet hiddenColumns,
-        boolean ofBook) {
+        String file, String sheet, String title, Rows rows, MergedBlocks merged, BitSet hiddenColumns, boolean ofBook) {
 
     private static final int LETTERS = 26;
 
     /** A grid of a text file: nothing merged, nothing hidden. */
-    static Grid ofText(
-            String file,
-            String title,
-            NavigableMap<Integer, NavigableMap<Integer, Cell>> cells,
-            SortedMap<Integer, Integer> lines) {
-        return new Grid(file, "", title, cells, new MergedBlocks(List.of()), lines, new BitSet(), false);
+    static Grid ofText(String file, String title, Rows rows) {
+        return new Grid(file, "", title, rows, new MergedBlocks(List.of()), new BitSet(), false);
     }
 
     /** The cell at a position; blank where there is none. */
     public Cell at(int row, int column) {
-        NavigableMap<Integer, Cell> known = cells.get(row);
-        return known == null ? Cell.BLANK : known.getOrDefault(column, Cell.BLANK);
+        return rows.at(row).getOrDefault(column, Cell.BLANK);
     }
 
     /** The cells of a row that are not blank, by column. */
     public NavigableMap<Integer, Cell> row(int row) {
-        NavigableMap<Integer, Cell> known = cells.get(row);
-        return known == null ? new TreeMap<>() : known;
+        return rows.at(row);
     }
 
     /** The merged block that a position belongs to. */
@@ -60,8 +44,8 @@ public record Grid(
 
     /** The place of a cell as a person would point to it. */
     public Origin origin(int row, int column) {
-        Integer line = lines.get(row);
-        String cell = line != null ? "line " + line : columnName(column) + (row + 1);
+        int line = rows.line(row);
+        String cell = line > 0 ? "line " + line : columnName(column) + (row + 1);
         return new Origin(file, sheet, cell);
     }
 

@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
-import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -63,21 +62,27 @@ final class JsonGrids {
     }
 
     private void table(String title) throws IOException {
-        NavigableMap<Integer, NavigableMap<Integer, Cell>> cells = new TreeMap<>();
-        SortedMap<Integer, Integer> lines = new TreeMap<>();
+        TextCells maker = new TextCells();
+        Rows.Builder rows = new Rows.Builder(maker);
         Map<String, Integer> headers = new LinkedHashMap<>();
-        lines.put(0, parser.currentTokenLocation().getLineNr());
+        rows.add(0, parser.currentTokenLocation().getLineNr(), new PackedRow());
         int row = 1;
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             expect(parser.currentToken(), JsonToken.START_OBJECT);
-            lines.put(row, parser.currentTokenLocation().getLineNr());
-            cells.put(row, RowCells.of(row(headers)));
+            int line = parser.currentTokenLocation().getLineNr();
+            rows.add(row, line, packed(row(headers), maker));
             row++;
         }
         NavigableMap<Integer, Cell> top = new TreeMap<>();
         headers.forEach((header, column) -> top.put(column, Cell.text(header)));
-        cells.put(0, top);
-        grids.add(Grid.ofText(file, title, cells, lines));
+        rows.add(0, packed(top, maker));
+        grids.add(Grid.ofText(file, title, rows.rows()));
+    }
+
+    private static PackedRow packed(NavigableMap<Integer, Cell> cells, TextCells maker) {
+        PackedRow row = new PackedRow();
+        cells.forEach((column, cell) -> maker.pack(row, column, cell));
+        return row;
     }
 
     private NavigableMap<Integer, Cell> row(Map<String, Integer> headers) throws IOException {

@@ -37,20 +37,6 @@ final class RowCells extends AbstractMap<Integer, Cell> implements NavigableMap<
         return new RowCells(Arrays.copyOf(columns, count), Arrays.copyOf(cells, count));
     }
 
-    /** The cells of a tree, by column, none blank; the tree itself where a line of text has more columns than fit. */
-    static NavigableMap<Integer, Cell> of(NavigableMap<Integer, Cell> tree) {
-        if (!tree.isEmpty() && tree.lastKey() > Character.MAX_VALUE) {
-            return tree;
-        }
-        char[] columns = new char[tree.size()];
-        Cell[] cells = tree.values().toArray(new Cell[0]);
-        int at = 0;
-        for (int column : tree.keySet()) {
-            columns[at++] = (char) column;
-        }
-        return new RowCells(columns, cells);
-    }
-
     private NavigableMap<Integer, Cell> tree() {
         NavigableMap<Integer, Cell> tree = new TreeMap<>();
         forEach(tree::put);

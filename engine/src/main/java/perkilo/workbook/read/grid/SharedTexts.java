@@ -11,6 +11,9 @@ final class SharedTexts {
     private static final Pattern CODE = Pattern.compile("_x([0-9A-Fa-f]{4})_");
     private static final int HEXADECIMAL = 16;
 
+    /** The most digits that a reference has. */
+    private static final int LONGEST = 9;
+
     private final List<Cell> cells = new ArrayList<>();
 
     /** The texts in a part; none where there is no such part. */
@@ -58,14 +61,22 @@ final class SharedTexts {
                                 Character.toString((char) Integer.parseInt(code.group(1), HEXADECIMAL))));
     }
 
-    /** The cell that a reference means. */
-    Cell at(String reference) {
-        if (reference.matches("\\d{1,9}")) {
-            int number = Integer.parseInt(reference);
-            if (number < cells.size()) {
-                return cells.get(number);
+    /** The number in a reference; below zero where there is no such text. */
+    int number(String reference) {
+        String digits = reference.strip();
+        int number = 0;
+        for (int i = 0; i < digits.length(); i++) {
+            int digit = digits.charAt(i) - '0';
+            if (digit < 0 || digit > 9 || i == LONGEST) {
+                return -1;
             }
+            number = number * 10 + digit;
         }
-        return Cell.error("a reference to a text that the workbook does not hold; it is damaged");
+        return digits.isEmpty() || number >= cells.size() ? -1 : number;
+    }
+
+    /** A text's cell, by its number. */
+    Cell at(int number) {
+        return cells.get(number);
     }
 }

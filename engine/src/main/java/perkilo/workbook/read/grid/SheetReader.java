@@ -3,13 +3,10 @@ package perkilo.workbook.read.grid;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
-import java.util.NavigableMap;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.util.CellRangeAddress;
 import perkilo.origin.Finding;
@@ -30,16 +27,14 @@ final class SheetReader {
     private final boolean linksOut;
     private final boolean ofBook;
 
-    private final NavigableMap<Integer, NavigableMap<Integer, Cell>> rows = new TreeMap<>();
+    private final Rows.Builder rows;
+    private final PackedRow cells = new PackedRow();
     private final List<Grid.Block> merged = new ArrayList<>();
     private final BitSet hiddenColumns = new BitSet();
     private final BitSet hiddenRows = new BitSet();
     private final List<Origin> linked = new ArrayList<>();
     private final Set<String> linkedGroups = new HashSet<>();
 
-    private char[] columns = new char[64];
-    private Cell[] cells = new Cell[64];
-    private int count;
     private int row = -1;
 
     /**
@@ -55,6 +50,7 @@ final class SheetReader {
         this.missing = missing;
         this.linksOut = linksOut;
         this.ofBook = ofBook;
+        this.rows = new Rows.Builder(maker);
     }
 
     /** The sheet, with what was found about it as a whole added to the findings. */
@@ -69,7 +65,7 @@ final class SheetReader {
             }
         }
         report(findings);
-        return new Grid(fileName(), name, name, rows, new MergedBlocks(merged), new TreeMap<>(), hiddenColumns, ofBook);
+        return new Grid(fileName(), name, name, rows.rows(), new MergedBlocks(merged), hiddenColumns, ofBook);
     }
 
     private String fileName() {
@@ -114,7 +110,7 @@ final class SheetReader {
     private void cells(Xml xml) throws IOException {
         int inside = xml.depth();
         int column = -1;
-        count = 0;
+        cells.clear();
         while (xml.nextElementInside(inside)) {
             if (!xml.isAt("c")) {
                 xml.skip();
@@ -125,10 +121,7 @@ final class SheetReader {
             if (column < 0 || column >= COLUMNS) {
                 throw beyond("column %,d".formatted(column + 1));
             }
-            Cell cell = cell(xml, column);
-            if (!cell.isBlank()) {
-                add(column, cell);
-            }
+            cell(xml, column);
         }
     }
 
@@ -147,7 +140,7 @@ final class SheetReader {
         return column - 1;
     }
 
-    private Cell cell(Xml xml, int column) throws IOException {
+    private void cell(Xml xml, int column) throws IOException {
         String type = xml.attribute("t", "");
         int style = xml.number("s", 0);
         int inside = xml.depth();
@@ -168,11 +161,20 @@ final class SheetReader {
                 default -> xml.skip();
             }
         }
-        if (!value.isEmpty()) {
-            return type.equals("inlineStr") ? Cell.text(value) : maker.of(type, value, style);
-        }
         boolean emptyText = saved && type.equals("str");
-        return formula && !emptyText ? missing.at(name, row, column, style, maker) : Cell.BLANK;
+        if (!value.isEmpty()) {
+            pack(column, type, value, style);
+        } else if (formula && !emptyText) {
+            maker.pack(cells, column, missing.at(name, row, column, style, maker));
+        }
+    }
+
+    private void pack(int column, String type, String value, int style) {
+        if (type.equals("inlineStr")) {
+            maker.text(cells, column, value);
+        } else {
+            maker.pack(cells, column, type, value, style);
+        }
     }
 
     /** Notes a formula that refers to another workbook; of a group that shares one, only the first spells it. */
@@ -195,48 +197,15 @@ final class SheetReader {
         return new Origin(fileName(), name, Grid.columnName(column) + (row + 1));
     }
 
-    private void add(int column, Cell cell) {
-        if (count == cells.length) {
-            columns = Arrays.copyOf(columns, count * 2);
-            cells = Arrays.copyOf(cells, count * 2);
-        }
-        columns[count] = (char) column;
-        cells[count] = cell;
-        count++;
-    }
-
     private void keep(boolean hidden) {
-        if (count == 0) {
+        if (cells.count() == 0) {
             return;
         }
         if (hidden) {
             hiddenRows.set(row);
-        } else if (isRising() && !rows.containsKey(row)) {
-            rows.put(row, RowCells.of(columns, cells, count));
         } else {
-            keepOneByOne();
+            rows.add(row, cells);
         }
-    }
-
-    private boolean isRising() {
-        for (int i = 1; i < count; i++) {
-            if (columns[i] <= columns[i - 1]) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** A row out of order; of a cell that is there twice nobody knows which one a person sees. */
-    private void keepOneByOne() {
-        NavigableMap<Integer, Cell> all = new TreeMap<>(rows.getOrDefault(row, new TreeMap<>()));
-        for (int i = 0; i < count; i++) {
-            all.merge(
-                    (int) columns[i],
-                    cells[i],
-                    (one, other) -> Cell.error("there twice in the file, which is damaged; type it again"));
-        }
-        rows.put(row, all);
     }
 
     private UnreadableFileException beyond(String what) {

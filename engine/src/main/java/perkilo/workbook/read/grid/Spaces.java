@@ -15,6 +15,12 @@ final class Spaces {
         return isTidy(text) ? text : tidied(text);
     }
 
+    /** Whether nothing but spaces and invisible characters is there. */
+    static boolean isBlank(String text) {
+        boolean plain = !text.isEmpty() && text.charAt(0) > ' ' && text.charAt(0) < 0x7F;
+        return !plain && strip(text).isEmpty();
+    }
+
     /** Most cells hold a word or two of plain letters, with nothing to be stripped. */
     private static boolean isTidy(String text) {
         boolean space = true;

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
 import perkilo.workbook.schema.Column;
@@ -59,15 +60,16 @@ final class HeaderRows {
     }
 
     /** Whether at least two cells could be headers of some table: a quick look before the real one. */
-    boolean mayBeHeader(NavigableMap<Integer, Cell> cells) {
-        int headers = 0;
-        for (Cell cell : cells.values()) {
-            headers += candidates(cell).isEmpty() ? 0 : 1;
-            if (headers == 2) {
-                return true;
-            }
+    boolean mayBeHeader(Grid grid, int row) {
+        int[] headers = {0};
+        Consumer<Cell> count =
+                cell -> headers[0] += headers[0] >= 2 || candidates(cell).isEmpty() ? 0 : 1;
+        if (grid.merged().isEmpty()) {
+            grid.rows().words(row, count);
+        } else {
+            cells(grid, row).values().forEach(count);
         }
-        return false;
+        return headers[0] >= 2;
     }
 
     /** Whether cells head a table. */
@@ -78,7 +80,7 @@ final class HeaderRows {
     /** Whether the row below heads the same kind of table and names more of its columns: then this one is a title. */
     boolean isTitleOver(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
         NavigableMap<Integer, Cell> below = cells(grid, row + 1);
-        if (below.isEmpty() || !mayBeHeader(below)) {
+        if (below.isEmpty() || !mayBeHeader(grid, row + 1)) {
             return false;
         }
         Optional<Kind> here = best(grid, row, cells);

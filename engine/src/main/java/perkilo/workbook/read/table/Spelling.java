@@ -11,6 +11,10 @@ public final class Spelling {
 
     private static final String LOOK_ALIKES =
             "аa вb еe кk мm нh оo рp сc тt уy хx іi јj ѕs ԁd ɡg αa εe ιi κk νv οo ρp τt υu χx";
+
+    /** From here on a letter may be of another alphabet, or invisible. */
+    private static final int FIRST_OTHER = 0x7F;
+
     private static final int LETTERS_PER_SLIP = 4;
     private static final int MOST_SLIPS = 4;
     private static final String BETWEEN_WORDS = "[^\\p{L}\\p{N}]+";
@@ -32,8 +36,12 @@ public final class Spelling {
 
     /** What a name looks like: letters of other alphabets as the Latin ones they resemble, nothing invisible. */
     public static String skeleton(String name) {
+        String known = Names.key(name);
+        if (known.chars().allMatch(letter -> letter < FIRST_OTHER && letter >= ' ')) {
+            return known;
+        }
         StringBuilder plain = new StringBuilder();
-        String key = Normalizer.normalize(Names.key(name), Normalizer.Form.NFC).replaceAll("\\p{Cf}", "");
+        String key = Normalizer.normalize(known, Normalizer.Form.NFC).replaceAll("\\p{Cf}", "");
         for (int i = 0; i < key.length(); i++) {
             plain.append(latin(key.charAt(i)));
         }

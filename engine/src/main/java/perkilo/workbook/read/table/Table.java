@@ -3,6 +3,7 @@ package perkilo.workbook.read.table;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
@@ -29,8 +30,8 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
 
     /** The rows that carry their key; others are reported where they seem to have lost it. */
     public List<TableRow> rows(Findings findings) {
-        return grid.cells().subMap(headerRow, false, lastRow, true).keySet().stream()
-                .map(row -> new TableRow(this, row, findings))
+        return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
+                .mapToObj(row -> new TableRow(this, row, findings))
                 .filter(row -> isRow(row, findings))
                 .toList();
     }
@@ -71,7 +72,13 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
     private static boolean isTotal(TableRow row, List<Column> keys) {
         return keys.stream()
                 .map(row::cell)
-                .anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
+                .anyMatch(cell ->
+                        mayBeTotal(cell.text()) && TOTALS.matcher(cell.text()).matches());
+    }
+
+    /** Whether a text begins as words for totals do. */
+    private static boolean mayBeTotal(String text) {
+        return !text.isEmpty() && "gGsStTbBΣ".indexOf(text.charAt(0)) >= 0;
     }
 
     /** Says that a row is not read when it has words besides numbers, which a row of totals has not. */

@@ -45,7 +45,7 @@ public final class TableFinder {
             }
             List<Table> found = find(grid);
             tables.addAll(found);
-            if (found.isEmpty() && !grid.cells().isEmpty()) {
+            if (found.isEmpty() && !grid.rows().isEmpty()) {
                 reportHeaderless(grid);
             }
         }
@@ -78,8 +78,10 @@ public final class TableFinder {
 
     private List<Table> find(Grid grid) {
         List<HeaderRows.Header> headers = new ArrayList<>();
-        for (int row : grid.cells().keySet()) {
-            headers.addAll(headers(grid, row, HeaderRows.cells(grid, row)));
+        for (int row : grid.rows().numbers()) {
+            if (headerRows.mayBeHeader(grid, row)) {
+                headers.addAll(headers(grid, row, HeaderRows.cells(grid, row)));
+            }
         }
         List<Table> tables = new ArrayList<>();
         for (HeaderRows.Header header : headers) {
@@ -87,7 +89,7 @@ public final class TableFinder {
                     .filter(other -> other.row() > header.row() && other.overlaps(header))
                     .mapToInt(other -> other.row() - 1)
                     .min()
-                    .orElse(grid.cells().lastKey());
+                    .orElse(grid.rows().last());
             Table table = new Table(header.schema(), grid, header.row(), last, header.columns());
             reportMissing(table);
             reportHidden(table);
@@ -97,7 +99,7 @@ public final class TableFinder {
     }
 
     private List<HeaderRows.Header> headers(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
-        if (!headerRows.mayBeHeader(cells) || headerRows.isTitleOver(grid, row, cells)) {
+        if (headerRows.isTitleOver(grid, row, cells)) {
             return List.of();
         }
         List<NavigableMap<Integer, Cell>> parts = parted(cells).stream()

@@ -50,6 +50,9 @@ public record UnitText(
 
     /** What words say, if they are understood as a currency, a unit or both. */
     public static Optional<UnitText> parse(String words) {
+        if (words.isEmpty()) {
+            return Optional.of(NONE);
+        }
         String text = words.strip().replaceFirst("^(?i)in\\s+", "").replaceFirst("^,\\s*", "");
         if (text.isEmpty()) {
             return Optional.of(NONE);
