@@ -8,6 +8,7 @@ import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.money.RunChange;
 
 /** Blend: all materials of one function at once, now and at the levels that cost least. */
@@ -31,18 +32,55 @@ final class BlendSheet {
         sheet.widths(34, 14, 16, 16, 16, 16, 16, 16).landscape();
         page.title(
                 "Blend",
-                "Levels that cost least at straight-line prices, with the total, the spreading shares and the required HLB"
-                        + " kept within their bounds: proven. Costs per run are values out of full purchase plans.");
+                "All materials of one function at once. Levels are those that cost least at straight-line prices and keep"
+                        + " what is said below; costs of runs are values out of full purchase plans.");
         page.cautions();
-        if (found.blends().isEmpty()) {
-            sheet.text(page.take(), 0, "No blend within the bounds is cheaper.", Look.ANSWER);
+        if (found.studies().isEmpty()) {
+            sheet.text(page.take(), 0, "No two materials of one function stand together.", Look.ANSWER);
         }
-        found.blends().forEach(this::blend);
+        found.studies().forEach(this::study);
         return sheet.build();
     }
 
+    private void study(BlendStudy study) {
+        page.section(
+                study.phase().isBlank()
+                        ? "%s: %s".formatted(study.formula(), study.function())
+                        : "%s, phase %s: %s".formatted(study.formula(), study.phase(), study.function()));
+        if (study.isSought()) {
+            sought(study);
+        } else {
+            sheet.text(page.take(), 0, study.refusal(), Look.WARNING);
+        }
+        page.skip(1);
+    }
+
+    private void sought(BlendStudy study) {
+        study.kept().forEach(words -> sheet.text(page.take(), 0, "Kept: " + words + ".", Look.HINT));
+        if (study.blends().isEmpty()) {
+            sheet.text(page.take(), 0, "No blend within these bounds is cheaper at any run size.", Look.ANSWER);
+        }
+        study.blends().forEach(this::blend);
+        if (!study.leftOut().isEmpty()) {
+            page.heads(List.of("Not considered: because", "Materials"));
+            study.leftOut().forEach((why, materials) -> {
+                int row = page.take();
+                sheet.text(row, 0, why, Look.PLAIN);
+                sheet.text(row, 1, String.join(", ", materials), Look.HINT);
+            });
+        }
+    }
+
     private void blend(Blend blend) {
-        page.section("%s, phase %s: %s".formatted(blend.formula().name(), blend.phase(), blend.function()));
+        sheet.text(
+                page.take(),
+                0,
+                blend.proven()
+                        ? "Proven: no levels within the bounds cost less at the straight-line prices of the run %s."
+                                .formatted(blend.pricedAt())
+                        : "The best that was found at the straight-line prices of the run %s; a cheaper one may exist."
+                                .formatted(blend.pricedAt()),
+                Look.ANSWER);
         page.heads(List.of(
                 "Material",
                 "Level now",
