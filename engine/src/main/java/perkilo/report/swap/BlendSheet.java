@@ -14,6 +14,9 @@ import perkilo.swaps.money.RunChange;
 /** Blend: all materials of one function at once, now and at the levels that cost least. */
 final class BlendSheet {
 
+    /** Letters that fit beside each other on the sheet's columns. */
+    private static final int WIDE = 130;
+
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Blend");
     private final Page page = new Page(sheet);
@@ -50,43 +53,35 @@ final class BlendSheet {
         if (study.isSought()) {
             sought(study);
         } else {
-            sheet.text(page.take(), 0, study.refusal(), Look.WARNING);
+            page.paragraph(0, WIDE, study.refusal(), Look.PLAIN);
         }
         page.skip(1);
     }
 
     private void sought(BlendStudy study) {
-        study.kept().forEach(words -> sheet.text(page.take(), 0, "Kept: " + words + ".", Look.HINT));
+        study.kept().forEach(words -> page.paragraph(0, WIDE, "Kept: " + words + ".", Look.HINT));
         if (study.blends().isEmpty()) {
             sheet.text(page.take(), 0, "No blend within these bounds is cheaper at any run size.", Look.ANSWER);
         }
         study.blends().forEach(this::blend);
         if (!study.leftOut().isEmpty()) {
-            page.heads(List.of("Not considered: because", "Materials"));
-            study.leftOut().forEach((why, materials) -> {
-                int row = page.take();
-                sheet.text(row, 0, why, Look.PLAIN);
-                sheet.text(row, 1, String.join(", ", materials), Look.HINT);
-            });
+            page.skip(1);
+            sheet.text(page.take(), 0, "Not considered, and why", Look.LABEL);
+            study.leftOut()
+                    .forEach((why, materials) ->
+                            page.paragraph(0, WIDE, "%s: %s".formatted(why, String.join(", ", materials)), Look.HINT));
         }
     }
 
     private void blend(Blend blend) {
-        sheet.text(
-                page.take(),
-                0,
-                blend.proven()
-                        ? "Proven: no levels within the bounds cost less at the straight-line prices of the run %s."
-                                .formatted(blend.pricedAt())
-                        : "The best that was found at the straight-line prices of the run %s; a cheaper one may exist."
-                                .formatted(blend.pricedAt()),
-                Look.ANSWER);
+        page.skip(1);
+        sheet.text(page.take(), 0, answer(blend), Look.ANSWER);
         page.heads(List.of(
                 "Material",
                 "Level now",
                 "Level then",
                 "Straight-line price per kg",
-                "Spreading class",
+                ShownTrait.of(blend).words(),
                 "Cost now",
                 "Cost then"));
         int first = page.next();
@@ -97,7 +92,7 @@ final class BlendSheet {
             Expr now = page.number(row, 1, part.before(), NumberFormat.PERCENT);
             Expr then = sheet.value(row, 2, Expr.of(part.after()), NumberFormat.PERCENT, Look.CHOICE);
             Expr price = page.number(row, 3, part.perKg(), money);
-            sheet.text(row, 4, part.material().traits().spreadingClass(), Look.PLAIN);
+            ShownTrait.of(blend).write(sheet, page, row, 4, part.material());
             sheet.value(row, 5, now.times(price), money, Look.PLAIN);
             sheet.value(row, 6, then.times(price), money, Look.PLAIN);
         }
@@ -114,8 +109,21 @@ final class BlendSheet {
         }
         runs(blend);
         blend.cautions().forEach(caution -> sheet.text(page.take(), 0, caution, Look.WARNING));
-        sheet.text(page.take(), 0, blend.label().after().text(), Look.HINT);
-        page.skip(1);
+        page.paragraph(0, WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
+    }
+
+    private static String answer(Blend blend) {
+        String run = blend.runs().stream()
+                .filter(change -> change.key().equals(blend.pricedAt()))
+                .map(change -> change.before().needs().title())
+                .findFirst()
+                .orElse(blend.pricedAt());
+        String changes = blend.mostChanged() == 0
+                ? "with the same materials"
+                : "with at most %d in and %d out".formatted(blend.mostChanged(), blend.mostChanged());
+        return blend.proven()
+                ? "At the straight-line prices of %s no levels cost less, %s: proven.".formatted(run, changes)
+                : "The best found at the straight-line prices of %s, %s; a cheaper one may exist.".formatted(run, changes);
     }
 
     private void runs(Blend blend) {
@@ -135,9 +143,11 @@ final class BlendSheet {
                 Expr then = page.number(row, 2, run.after().unitCost().orElseThrow(), money);
                 sheet.value(row, 3, then.minus(now), money, Look.KEY);
             });
-            Expr now = page.number(row, 4, run.before().outlay(), money);
-            Expr then = page.number(row, 5, run.after().outlay(), money);
-            sheet.value(row, 6, then.minus(now), money, Look.PLAIN);
+            NumberFormat cents =
+                    NumberFormat.money(found.book().settings().home().getCurrencyCode(), 2);
+            Expr now = page.number(row, 4, run.before().outlay(), cents);
+            Expr then = page.number(row, 5, run.after().outlay(), cents);
+            sheet.value(row, 6, then.minus(now), cents, Look.PLAIN);
         }
     }
 }

@@ -22,6 +22,7 @@ import perkilo.swaps.trial.Recipe;
  * @param runs what it changes at each run size, each from a full purchase plan
  * @param label what it changes in the list of ingredients
  * @param cautions what a person should look at
+ * @param mostChanged so many materials at most were allowed to come in, and as many to go out
  * @param proven whether no other blend within the bounds costs less at the straight-line prices
  */
 public record Blend(
@@ -36,6 +37,7 @@ public record Blend(
         List<RunChange> runs,
         LabelChange label,
         List<String> cautions,
+        int mostChanged,
         boolean proven) {
 
     public Blend {

@@ -155,6 +155,7 @@ public final class BlendFinder {
                         LabelChange.of(recipe, after),
                         BlendCautions.of(
                                 recipe, after, group.kind(), answer.get().proven()),
+                        mostChanged,
                         answer.get().proven()));
     }
 

@@ -27,6 +27,7 @@ import perkilo.swaps.facts.Functions;
 public record Closeness(BigDecimal score, List<TraitShare> shares) {
 
     private static final String ANY = "any";
+    private static final String SOLID = "solid emollient";
     private static final int SAME_SUBSTANCE = 90;
     private static final int SAME_ACTIVE = 10;
     private static final double FAR_ACTIVE = 4;
@@ -45,8 +46,14 @@ public record Closeness(BigDecimal score, List<TraitShare> shares) {
             return sameSubstance(from, to);
         }
         List<Weight> any = Objects.requireNonNull(BY_WORK.get(ANY));
-        List<Weight> weights = BY_WORK.getOrDefault(Functions.work(from), any);
+        List<Weight> weights = BY_WORK.getOrDefault(judgedAs(from), any);
         return of(weights.stream().map(weight -> weight.share(from, to)).toList());
+    }
+
+    /** The traits of an oil are not those of a wax: what is solid has a table of its own. */
+    private static String judgedAs(Material from) {
+        String work = Functions.work(from);
+        return work.equals(Functions.EMOLLIENT) && Functions.isSolid(from) ? SOLID : work;
     }
 
     /** The shares in words, one after the other. */
