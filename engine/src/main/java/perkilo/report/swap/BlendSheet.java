@@ -15,7 +15,7 @@ import perkilo.swaps.money.RunChange;
 final class BlendSheet {
 
     /** Letters that fit beside each other on the sheet's columns. */
-    private static final int WIDE = 130;
+    private static final int WIDE = 160;
 
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Blend");
@@ -108,7 +108,7 @@ final class BlendSheet {
                     Look.TOTAL);
         }
         runs(blend);
-        blend.cautions().forEach(caution -> sheet.text(page.take(), 0, caution, Look.WARNING));
+        blend.cautions().forEach(caution -> sheet.text(page.take(), 0, "Look at: " + caution, Look.WARNING));
         page.paragraph(0, WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
     }
 
