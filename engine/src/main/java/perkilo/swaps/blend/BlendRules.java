@@ -66,7 +66,7 @@ final class BlendRules {
         ToDoubleFunction<Ingredient> level = one -> 1;
         ToDoubleFunction<Ingredient> active = one -> KeptActive.active(one.material());
         return switch (group.kind()) {
-            case OILS -> oils(new KeptTotal(), new KeptSpreading(tolerance));
+            case OILS -> oils(new KeptTotal(), new KeptSpreading(tolerance), new KeptViscosity());
             case BODY ->
                 oils(
                         new KeptTotal(),

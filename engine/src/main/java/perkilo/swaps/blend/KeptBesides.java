@@ -15,7 +15,7 @@ final class KeptBesides implements Keeps {
      * A rule.
      *
      * @param words functions that the blend has now besides its main one
-     * @param tolerance by how much a share may fall, as a fraction of the blend
+     * @param tolerance by how much a share may fall, as a fraction of itself
      * @param measure what counts of an ingredient: its level or its active matter
      */
     KeptBesides(List<String> words, double tolerance, ToDoubleFunction<Ingredient> measure) {
@@ -26,11 +26,10 @@ final class KeptBesides implements Keeps {
 
     @Override
     public void addRows(List<Ingredient> ingredients, Rows rows) {
-        double allowed = tolerance * rows.now(measure);
         for (String word : words) {
             ToDoubleFunction<Ingredient> does =
                     one -> Functions.does(one.material(), word) ? measure.applyAsDouble(one) : 0;
-            rows.between(rows.now(does) - allowed, does, Double.POSITIVE_INFINITY);
+            rows.between(rows.now(does) * (1 - tolerance), does, Double.POSITIVE_INFINITY);
         }
     }
 
@@ -38,7 +37,7 @@ final class KeptBesides implements Keeps {
     public String words() {
         return words.isEmpty()
                 ? "it does nothing besides that would have to be kept"
-                : "what it does besides (%s) loses no more than %.0f %% of the blend"
+                : "the share of what does %s as well falls by no more than %.0f %% of itself, each"
                         .formatted(String.join(", ", words), tolerance * 100);
     }
 }

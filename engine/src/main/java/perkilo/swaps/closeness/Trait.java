@@ -28,7 +28,10 @@ enum Trait {
     SOLUBILITY("solubility"),
     ACTIVE_MATTER("active matter"),
     USUAL_LEVEL("usual level"),
-    PH_RANGE("pH range");
+    PH_RANGE("pH range"),
+    SCENT("scent"),
+    SHADE("shade"),
+    PROTECTION("what it protects from");
 
     /** How alike neighbouring classes are, such as light and medium. Own choice. */
     private static final double NEIGHBOURS = 0.3;
@@ -79,6 +82,8 @@ enum Trait {
             case ACTIVE_MATTER -> ratio(a.active(), b.active(), far);
             case USUAL_LEVEL -> ratio(a.useMax(), b.useMax(), far);
             case PH_RANGE -> overlap(a, b);
+            // no material tells; the unknown counts as far
+            case SCENT, SHADE, PROTECTION -> OptionalDouble.empty();
         };
     }
 

@@ -213,7 +213,7 @@ final class BlendKindsTest {
         assertThat(sum(after, Kind.BODY, one -> one.traits().meltsAtC().value().doubleValue()) / 0.04)
                 .isCloseTo(melts, within(3.0001));
         assertThat(sum(after, Kind.BODY, one -> one.functions().contains("emulsion stabilising") ? 1 : 0))
-                .isGreaterThanOrEqualTo(0.03 - 0.1 * 0.04 - 1e-6);
+                .isGreaterThanOrEqualTo(0.03 * 0.9 - 1e-6);
     }
 
     @Test
@@ -249,6 +249,28 @@ final class BlendKindsTest {
         double known = sum(after, Kind.HUMECTANTS, KeptActive::active);
         // 5 × 0.995 + 3 × 0.70 = 7.075 %
         assertThat(known).isCloseTo(0.07075, within(1e-6));
+    }
+
+    /** Castor oil is cheap and heavy, like almond oil, but ten times as thick. */
+    @Test
+    void oils_do_not_become_thick() {
+        Recipe before = new Kit()
+                .line("A", "", "60", Kit.catalogued("Sweet almond oil"))
+                .line("A", "", "40", Kit.catalogued("Caprylic/capric triglyceride"))
+                .recipe();
+        Recipe after = blended(before, Kind.OILS);
+
+        // exp(0.6 × ln 65 + 0.4 × ln 28) = 46
+        assertThat(viscosity(before)).isCloseTo(46.4, within(0.1));
+        assertThat(viscosity(after)).isBetween(46.4 / 1.51, 46.4 * 1.51);
+        assertThat(after.portions()).allMatch(portion -> portion.material().traits().viscosity() != null);
+    }
+
+    private static double viscosity(Recipe recipe) {
+        return Math.exp(sum(
+                recipe,
+                Kind.OILS,
+                oil -> Math.log(oil.traits().viscosity().value().doubleValue())));
     }
 
     @Test

@@ -69,6 +69,13 @@ final class ClosenessTest {
         assertThat(score("Glycerin", "Glycerin")).isEqualByComparingTo("100");
     }
 
+    /** Nothing says what a fragrance smells of: another one is far, one name on the label or not. */
+    @ParameterizedTest
+    @CsvSource({"Fragrance Orchard Rain, Benzyl alcohol, 30", "Fragrance Orchard Rain, Fragrance Orchard Rain, 50"})
+    void a_scent_is_never_known_to_be_alike(String from, String to, int below) {
+        assertThat(score(from, to)).isLessThan(BigDecimal.valueOf(below));
+    }
+
     @Test
     void every_share_is_shown_and_they_add_up() {
         Closeness closeness =
@@ -85,6 +92,7 @@ final class ClosenessTest {
     void the_weights_of_every_function_add_up_to_100() {
         for (String material : new String[] {
             "Glycerin",
+            "Fragrance Orchard Rain",
             "Cetyl alcohol",
             "Isopropyl myristate",
             "Polysorbate 60",
