@@ -72,7 +72,8 @@ final class CatalogueTest {
     })
     void there_is_a_choice_for_each_function(String function, int least) {
         assertThat(ROWS).hasSizeGreaterThanOrEqualTo(200);
-        assertThat(Kit.catalogue().stream().filter(material -> Functions.work(material).equals(function)))
+        assertThat(Kit.catalogue().stream()
+                        .filter(material -> Functions.work(material).equals(function)))
                 .hasSizeGreaterThanOrEqualTo(least);
     }
 
@@ -116,8 +117,9 @@ final class CatalogueTest {
     void emulsifiers_have_the_hlb_of_the_reference_list() {
         List<List<String>> list = FactTable.read(CatalogueTest.class, "emulsifier-hlb.csv");
 
-        assertThat(list).hasSizeGreaterThan(25).allSatisfy(emulsifier -> assertThat(ROWS)
-                .anySatisfy(row -> {
+        assertThat(list)
+                .hasSizeGreaterThan(25)
+                .allSatisfy(emulsifier -> assertThat(ROWS).anySatisfy(row -> {
                     assertThat(row.get("INCI name")).isEqualToIgnoringCase(emulsifier.get(0));
                     assertThat(new BigDecimal(row.getOrDefault("HLB", "")))
                             .isEqualByComparingTo(new BigDecimal(emulsifier.get(1)));
@@ -131,8 +133,9 @@ final class CatalogueTest {
                 .filter(row -> List.of("light", "medium", "heavy").contains(row.get(8)))
                 .toList();
 
-        assertThat(list).hasSizeGreaterThan(40).allSatisfy(emollient -> assertThat(ROWS)
-                .anySatisfy(row -> {
+        assertThat(list)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(emollient -> assertThat(ROWS).anySatisfy(row -> {
                     assertThat(row.get("INCI name")).isEqualToIgnoringCase(emollient.get(0));
                     assertThat(row.get("Spreading class")).isEqualTo(emollient.get(8));
                     assertThat(row.get("Spreading value")).isEqualTo(emollient.get(10));
@@ -140,7 +143,9 @@ final class CatalogueTest {
                 }));
     }
 
-    /** Above 1000 mm² in 10 minutes is light, below 500 heavy; where a value sits on a border, the trade's habit holds. */
+    /**
+     * Above 1000 mm² in 10 minutes is light, below 500 heavy; where a value sits on a border, the trade's habit holds.
+     */
     @Test
     void spreading_classes_follow_from_spreading_values() {
         assertThat(ROWS)

@@ -107,8 +107,7 @@ final class SwapFinderTest {
                 assertThat(alone.purchase().cost().objective())
                         .isLessThanOrEqualTo(change.after().purchase().cost().objective());
                 if (change.after().purchase().proven()) {
-                    assertThat(alone.outlay())
-                            .isCloseTo(change.after().outlay(), within(CENT));
+                    assertThat(alone.outlay()).isCloseTo(change.after().outlay(), within(CENT));
                 }
             }
         }
@@ -116,18 +115,36 @@ final class SwapFinderTest {
 
     @Test
     void what_enters_a_blend_stays_inside_its_use_range_and_brings_no_new_charge() {
-        assertThat(FOUND.blends()).isNotEmpty().allSatisfy(blend -> blend.parts().stream()
-                .filter(part -> part.before().signum() == 0 && part.after().signum() > 0)
-                .forEach(part -> {
-                    Traits traits = part.material().traits();
-                    assertThat(part.after())
-                            .isBetween(
-                                    traits.useMin().value().subtract(ROUNDING),
-                                    traits.useMax().value().add(ROUNDING));
-                    assertThat(blend.before().portions())
-                            .anyMatch(portion ->
-                                    portion.material().traits().charge().equals(traits.charge()));
-                }));
+        assertThat(FOUND.blends())
+                .isNotEmpty()
+                .allSatisfy(blend -> blend.parts().stream()
+                        .filter(part ->
+                                part.before().signum() == 0 && part.after().signum() > 0)
+                        .forEach(part -> {
+                            Traits traits = part.material().traits();
+                            assertThat(part.after())
+                                    .isBetween(
+                                            traits.useMin().value().subtract(ROUNDING),
+                                            traits.useMax().value().add(ROUNDING));
+                            assertThat(blend.before().portions())
+                                    .anyMatch(portion ->
+                                            portion.material().traits().charge().equals(traits.charge()));
+                        }));
+    }
+
+    @Test
+    void what_another_formula_holds_already_is_pointed_out() {
+        for (Swap swap : FOUND.swaps()) {
+            String candidate = swap.trial().to().name();
+            boolean elsewhere = BOOK.formulas().values().stream()
+                    .filter(formula -> !formula.equals(swap.formula()))
+                    .flatMap(formula -> formula.lines().stream())
+                    .anyMatch(line -> line.material().equals(candidate));
+
+            assertThat(swap.cautions().stream().anyMatch(caution -> caution.startsWith("already bought for")))
+                    .as(candidate)
+                    .isEqualTo(elsewhere);
+        }
     }
 
     @Test
@@ -135,8 +152,9 @@ final class SwapFinderTest {
         SwapOutcome.Found asked = find(SwapOptions.usual().only("Face cream", null, "preservative"));
 
         assertThat(asked.blends()).isEmpty();
-        assertThat(asked.studies()).singleElement().satisfies(study -> assertThat(study.refusal())
-                .contains("challenge"));
+        assertThat(asked.studies())
+                .singleElement()
+                .satisfies(study -> assertThat(study.refusal()).contains("challenge"));
     }
 
     private static List<RunCost> costsOf(Formula formula) {

@@ -123,7 +123,8 @@ final class BlendSheet {
                 : "with at most %d in and %d out".formatted(blend.mostChanged(), blend.mostChanged());
         return blend.proven()
                 ? "At the straight-line prices of %s no levels cost less, %s: proven.".formatted(run, changes)
-                : "The best found at the straight-line prices of %s, %s; a cheaper one may exist.".formatted(run, changes);
+                : "The best found at the straight-line prices of %s, %s; a cheaper one may exist."
+                        .formatted(run, changes);
     }
 
     private void runs(Blend blend) {

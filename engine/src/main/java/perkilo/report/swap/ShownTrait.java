@@ -45,7 +45,10 @@ enum ShownTrait {
         if (this == SPREADING_CLASS) {
             String spreading = material.traits().spreadingClass();
             sheet.text(
-                    row, column, spreading.isBlank() ? "unknown" : spreading, spreading.isBlank() ? Look.HINT : Look.PLAIN);
+                    row,
+                    column,
+                    spreading.isBlank() ? "unknown" : spreading,
+                    spreading.isBlank() ? Look.HINT : Look.PLAIN);
             return;
         }
         page.typed(row, column, figure(material.traits()), format());

@@ -18,8 +18,7 @@ final class KeptViscosity implements Keeps {
     @Override
     public void addRows(List<Ingredient> ingredients, Rows rows) {
         double known = rows.now(one -> isKnown(one) ? 1 : 0);
-        rows.between(
-                Double.NEGATIVE_INFINITY, one -> isKnown(one) ? 0 : 1, rows.now(one -> isKnown(one) ? 0 : 1));
+        rows.between(Double.NEGATIVE_INFINITY, one -> isKnown(one) ? 0 : 1, rows.now(one -> isKnown(one) ? 0 : 1));
         if (known <= 0) {
             return;
         }

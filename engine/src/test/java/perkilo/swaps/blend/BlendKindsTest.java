@@ -50,7 +50,9 @@ final class BlendKindsTest {
                         .orElseThrow();
     }
 
-    /** The cheapest blend where what is in costs 20 and every other material costs from 2 upwards, one after another. */
+    /**
+     * The cheapest blend where what is in costs 20 and every other material costs from 2 upwards, one after another.
+     */
     private static Recipe blended(Recipe recipe, Kind kind) {
         Group group = only(recipe, kind);
         BlendRules rules = new BlendRules(recipe, group, BOUNDS);
@@ -64,7 +66,10 @@ final class BlendKindsTest {
             boolean ofKind = Kind.of(material).filter(kind::equals).isPresent();
             if (ofKind && entry.of(material).home() >= 0) {
                 pantry.add(ingredient(
-                        material, BigDecimal.ZERO, 200 + pantry.size(), entry.of(material).home()));
+                        material,
+                        BigDecimal.ZERO,
+                        200 + pantry.size(),
+                        entry.of(material).home()));
             }
         }
         BlendSearch.Answer answer = BlendSearch.find(
@@ -89,7 +94,8 @@ final class BlendKindsTest {
 
     private static double sum(Recipe recipe, Kind kind, ToDoubleFunction<Material> weight) {
         return recipe.portions().stream()
-                .filter(portion -> Kind.of(portion.material()).filter(kind::equals).isPresent())
+                .filter(portion ->
+                        Kind.of(portion.material()).filter(kind::equals).isPresent())
                 .mapToDouble(portion -> portion.level().doubleValue() * weight.applyAsDouble(portion.material()))
                 .sum();
     }
@@ -153,7 +159,8 @@ final class BlendKindsTest {
     @Test
     void the_sheet_says_when_the_band_could_not_be_set_around_what_the_oils_require() {
         Recipe known = cream().recipe();
-        Recipe unknown = cream().line("B", "75", "3", Kit.catalogued("Coco-caprylate")).recipe();
+        Recipe unknown =
+                cream().line("B", "75", "3", Kit.catalogued("Coco-caprylate")).recipe();
 
         assertThat(words(known)).anyMatch(words -> words.contains("stays within 1 of 9.3, which the oils require"));
         assertThat(words(unknown))
@@ -180,8 +187,7 @@ final class BlendKindsTest {
         Group group = only(recipe, Kind.EMULSIFIERS);
         List<Keeps> rules = new BlendRules(recipe, group, BOUNDS).rules();
 
-        Entry.Answer answer =
-                new Entry(recipe, group, rules, BOUNDS.leastCloseness()).of(Kit.catalogued(candidate));
+        Entry.Answer answer = new Entry(recipe, group, rules, BOUNDS.leastCloseness()).of(Kit.catalogued(candidate));
 
         assertThat(answer.why()).isEqualTo(why);
         assertThat(answer.home() >= 0).isEqualTo(why.isEmpty());
@@ -202,13 +208,13 @@ final class BlendKindsTest {
 
     @Test
     void solids_keep_their_mean_melting_point_and_what_they_do_besides() {
-        Recipe before = cream()
-                .line("B", "75", "3", Kit.catalogued("Cetearyl alcohol"))
+        Recipe before = cream().line("B", "75", "3", Kit.catalogued("Cetearyl alcohol"))
                 .line("B", "75", "1", Kit.catalogued("Glyceryl behenate"))
                 .recipe();
         Recipe after = blended(before, Kind.BODY);
 
-        double melts = sum(before, Kind.BODY, one -> one.traits().meltsAtC().value().doubleValue()) / 0.04;
+        double melts =
+                sum(before, Kind.BODY, one -> one.traits().meltsAtC().value().doubleValue()) / 0.04;
         assertThat(sum(after, Kind.BODY, one -> 1)).isCloseTo(0.04, within(1e-9));
         assertThat(sum(after, Kind.BODY, one -> one.traits().meltsAtC().value().doubleValue()) / 0.04)
                 .isCloseTo(melts, within(3.0001));
@@ -225,7 +231,8 @@ final class BlendKindsTest {
                 .recipe();
         Recipe after = blended(before, Kind.THICKENERS);
 
-        ToDoubleFunction<Material> part = one -> 1 / one.traits().useMax().value().doubleValue();
+        ToDoubleFunction<Material> part =
+                one -> 1 / one.traits().useMax().value().doubleValue();
         double strength = sum(before, Kind.THICKENERS, part);
         assertThat(sum(after, Kind.THICKENERS, one -> 1)).isCloseTo(0.007, within(1e-9));
         assertThat(sum(after, Kind.THICKENERS, part)).isCloseTo(strength, within(0.1 * strength + 1e-5));
@@ -263,7 +270,8 @@ final class BlendKindsTest {
         // exp(0.6 × ln 65 + 0.4 × ln 28) = 46
         assertThat(viscosity(before)).isCloseTo(46.4, within(0.1));
         assertThat(viscosity(after)).isBetween(46.4 / 1.51, 46.4 * 1.51);
-        assertThat(after.portions()).allMatch(portion -> portion.material().traits().viscosity() != null);
+        assertThat(after.portions())
+                .allMatch(portion -> portion.material().traits().viscosity() != null);
     }
 
     private static double viscosity(Recipe recipe) {

@@ -83,7 +83,9 @@ final class BlendModel {
     double cost(Map<String, Double> values) {
         double cost = 0;
         for (int i = 0; i < pantry.size(); i++) {
-            cost += values.getOrDefault("x" + i, 0.0) / 100 * pantry.get(i).perKg().doubleValue();
+            cost += values.getOrDefault("x" + i, 0.0)
+                    / 100
+                    * pantry.get(i).perKg().doubleValue();
         }
         return cost;
     }

@@ -24,7 +24,9 @@ import perkilo.swaps.Kit;
 import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.lp.OjalgoSolver;
 
-/** Blends with at most k changes, and the published linear programs, against a general solver: both find the same cost. */
+/**
+ * Blends with at most k changes, and the published linear programs, against a general solver: both find the same cost.
+ */
 @Tag("oracle")
 final class BlendsAgainstSolverTest {
 
@@ -72,7 +74,8 @@ final class BlendsAgainstSolverTest {
 
     static Stream<Arguments> blends() {
         return IntStream.range(0, 60)
-                .mapToObj(i -> Arguments.of(List.of(Kind.OILS, Kind.EMULSIFIERS, Kind.SURFACTANTS).get(i % 3), i, i % 4));
+                .mapToObj(i -> Arguments.of(
+                        List.of(Kind.OILS, Kind.EMULSIFIERS, Kind.SURFACTANTS).get(i % 3), i, i % 4));
     }
 
     @ParameterizedTest(name = "{0}, number {1}, at most {2} in and out")
@@ -122,7 +125,8 @@ final class BlendsAgainstSolverTest {
                         new KeptCharges(charges, 0.1, one -> 1));
             case SURFACTANTS ->
                 List.of(
-                        new KeptActive(new Kit().line("A", "", "90", Kit.catalogued("Water"))
+                        new KeptActive(new Kit()
+                                .line("A", "", "90", Kit.catalogued("Water"))
                                 .recipe()
                                 .portions()
                                 .get(0)),
@@ -140,7 +144,8 @@ final class BlendsAgainstSolverTest {
                 .toList());
         Collections.shuffle(materials, random);
         List<Ingredient> pantry = new ArrayList<>();
-        Set<String> charges = materials.stream().limit(HELD).map(KeptCharges::charge).collect(Collectors.toSet());
+        Set<String> charges =
+                materials.stream().limit(HELD).map(KeptCharges::charge).collect(Collectors.toSet());
         for (Material material : materials) {
             boolean in = pantry.size() < HELD;
             if (pantry.size() < PANTRY && (kind == Kind.OILS || charges.contains(KeptCharges.charge(material)))) {
@@ -165,8 +170,9 @@ final class BlendsAgainstSolverTest {
                 material -> material.traits().requiredHlb() != null
                         && !material.traits().spreadingClass().isBlank();
             case EMULSIFIERS -> material -> material.traits().hlb() != null;
-            default -> material -> material.traits().active() != null
-                    && !material.traits().charge().isBlank();
+            default ->
+                material -> material.traits().active() != null
+                        && !material.traits().charge().isBlank();
         };
     }
 }
