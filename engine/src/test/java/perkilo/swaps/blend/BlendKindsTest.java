@@ -81,8 +81,8 @@ final class BlendKindsTest {
     }
 
     private static Ingredient ingredient(Material material, BigDecimal now, int cents, int home) {
-        double least = material.traits().useMin().value().doubleValue();
-        double most = material.traits().useMax().value().doubleValue();
+        double least = Kit.number(material.traits().useMin());
+        double most = Kit.number(material.traits().useMax());
         return new Ingredient(
                 material,
                 now,
@@ -102,7 +102,7 @@ final class BlendKindsTest {
 
     private static double active(Material material, String charge) {
         return material.traits().charge().equals(charge)
-                ? material.traits().active().value().doubleValue()
+                ? Kit.number(material.traits().active())
                 : 0;
     }
 
@@ -214,9 +214,9 @@ final class BlendKindsTest {
         Recipe after = blended(before, Kind.BODY);
 
         double melts =
-                sum(before, Kind.BODY, one -> one.traits().meltsAtC().value().doubleValue()) / 0.04;
+                sum(before, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04;
         assertThat(sum(after, Kind.BODY, one -> 1)).isCloseTo(0.04, within(1e-9));
-        assertThat(sum(after, Kind.BODY, one -> one.traits().meltsAtC().value().doubleValue()) / 0.04)
+        assertThat(sum(after, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04)
                 .isCloseTo(melts, within(3.0001));
         assertThat(sum(after, Kind.BODY, one -> one.functions().contains("emulsion stabilising") ? 1 : 0))
                 .isGreaterThanOrEqualTo(0.03 * 0.9 - 1e-6);
@@ -232,7 +232,7 @@ final class BlendKindsTest {
         Recipe after = blended(before, Kind.THICKENERS);
 
         ToDoubleFunction<Material> part =
-                one -> 1 / one.traits().useMax().value().doubleValue();
+                one -> 1 / Kit.number(one.traits().useMax());
         double strength = sum(before, Kind.THICKENERS, part);
         assertThat(sum(after, Kind.THICKENERS, one -> 1)).isCloseTo(0.007, within(1e-9));
         assertThat(sum(after, Kind.THICKENERS, part)).isCloseTo(strength, within(0.1 * strength + 1e-5));
@@ -278,7 +278,7 @@ final class BlendKindsTest {
         return Math.exp(sum(
                 recipe,
                 Kind.OILS,
-                oil -> Math.log(oil.traits().viscosity().value().doubleValue())));
+                oil -> Math.log(Kit.number(oil.traits().viscosity()))));
     }
 
     @Test

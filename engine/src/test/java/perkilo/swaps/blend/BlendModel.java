@@ -7,7 +7,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import perkilo.model.Material;
 import perkilo.oracle.LpText;
-import perkilo.origin.Figure;
+import perkilo.swaps.Kit;
 
 /**
  * A blend as a mixed-integer program, stated from the method alone: levels in per cent {@code x}, in or out {@code y}.
@@ -32,14 +32,14 @@ final class BlendModel {
         for (String spreading : List.of("light", "medium", "heavy")) {
             keep(one -> one.material().traits().spreadingClass().equals(spreading) ? 1 : 0, TOLERANCE * total());
         }
-        mean(one -> number(one.traits().requiredHlb()));
+        mean(one -> Kit.number(one.traits().requiredHlb()));
         return this;
     }
 
     /** Emulsifiers: the total, the mean HLB within 1, the share of each charge within a tenth. */
     BlendModel emulsifiers() {
         keep(one -> 1, 0);
-        mean(one -> number(one.traits().hlb()));
+        mean(one -> Kit.number(one.traits().hlb()));
         charges(one -> 1);
         return this;
     }
@@ -47,7 +47,7 @@ final class BlendModel {
     /** Surfactants: the active matter, and the share of each charge in it within a tenth. */
     BlendModel surfactants() {
         ToDoubleFunction<Ingredient> active =
-                one -> number(one.material().traits().active());
+                one -> Kit.number(one.material().traits().active());
         keep(active, 0);
         charges(active);
         return this;
@@ -118,10 +118,6 @@ final class BlendModel {
             row.plus(weight.applyAsDouble(pantry.get(i)), "x" + i);
         }
         return row;
-    }
-
-    private static double number(Figure figure) {
-        return figure.value().doubleValue();
     }
 
     @Override

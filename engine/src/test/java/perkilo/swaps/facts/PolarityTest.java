@@ -2,6 +2,7 @@ package perkilo.swaps.facts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -35,8 +36,8 @@ final class PolarityTest {
                 "Triticum Vulgare Germ Oil");
 
         assertThat(fromNonPolarToPolar.stream()
-                        .map(oil -> -Polarity.of(oil).orElseThrow().interfacialTension()))
-                .isSorted();
+                        .map(oil -> Polarity.of(oil).orElseThrow().interfacialTension()))
+                .isSortedAccordingTo(Comparator.reverseOrder());
     }
 
     /** Solubility parameter, rising: J. Soc. Cosmet. Chem. 42 (1991) 375, Table I. */
