@@ -94,7 +94,7 @@ enum Trait {
                 : OptionalDouble.of(work.equals(Functions.work(other)) ? 1 : 0);
     }
 
-    /** How many of all functions that either has besides its work both have. */
+    /** How many of all functions that either has besides its work both have; doing nothing besides is no likeness. */
     private static OptionalDouble otherFunctions(Material one, Material other) {
         String work = Functions.work(one);
         if (work.isEmpty() || Functions.of(other).isEmpty()) {
@@ -105,7 +105,7 @@ enum Trait {
         List<String> theirs = Functions.besides(other, work);
         both.retainAll(theirs);
         either.addAll(theirs);
-        return OptionalDouble.of(either.isEmpty() ? 1 : (double) both.size() / either.size());
+        return either.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of((double) both.size() / either.size());
     }
 
     private static OptionalDouble same(String one, String other) {

@@ -213,8 +213,7 @@ final class BlendKindsTest {
                 .recipe();
         Recipe after = blended(before, Kind.BODY);
 
-        double melts =
-                sum(before, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04;
+        double melts = sum(before, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04;
         assertThat(sum(after, Kind.BODY, one -> 1)).isCloseTo(0.04, within(1e-9));
         assertThat(sum(after, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04)
                 .isCloseTo(melts, within(3.0001));
@@ -231,8 +230,7 @@ final class BlendKindsTest {
                 .recipe();
         Recipe after = blended(before, Kind.THICKENERS);
 
-        ToDoubleFunction<Material> part =
-                one -> 1 / Kit.number(one.traits().useMax());
+        ToDoubleFunction<Material> part = one -> 1 / Kit.number(one.traits().useMax());
         double strength = sum(before, Kind.THICKENERS, part);
         assertThat(sum(after, Kind.THICKENERS, one -> 1)).isCloseTo(0.007, within(1e-9));
         assertThat(sum(after, Kind.THICKENERS, part)).isCloseTo(strength, within(0.1 * strength + 1e-5));
@@ -275,10 +273,8 @@ final class BlendKindsTest {
     }
 
     private static double viscosity(Recipe recipe) {
-        return Math.exp(sum(
-                recipe,
-                Kind.OILS,
-                oil -> Math.log(Kit.number(oil.traits().viscosity()))));
+        return Math.exp(
+                sum(recipe, Kind.OILS, oil -> Math.log(Kit.number(oil.traits().viscosity()))));
     }
 
     @Test

@@ -58,7 +58,9 @@ final class ClosenessTest {
         "Dicaprylyl ether, Petrolatum",
         "Cetearyl alcohol, Isopropyl myristate",
         "Cetearyl alcohol, Petrolatum",
-        "Carnauba wax, Shea butter refined"
+        "Carnauba wax, Shea butter refined",
+        "Shea butter refined, Ethylhexyl stearate",
+        "Shea butter refined, Caprylic/capric triglyceride"
     })
     void too_far(String from, String to) {
         assertThat(score(from, to)).isLessThan(OFFERED_FROM);
