@@ -45,11 +45,12 @@ final class StandardTest {
         Report report = SampleReport.build();
         Links links = new Links("book.xlsx", List.of("Offers"), Map.of());
         return new ResultPackage(report, links)
-                .parts().entrySet().stream().flatMap(part -> parser(part.getKey()).stream()
-                        .map(parser -> DynamicTest.dynamicTest(
-                                part.getKey(),
-                                () -> assertThat(faults(parser, part.getValue()))
-                                        .isEmpty())));
+                .parts().entrySet().stream()
+                        .flatMap(part -> parser(part.getKey()).stream()
+                                .map(parser -> DynamicTest.dynamicTest(
+                                        part.getKey(),
+                                        () -> assertThat(faults(parser, part.getValue()))
+                                                .isEmpty())));
     }
 
     @Test
