@@ -137,7 +137,7 @@ final class LineSearch {
         return costed(task, closeness, verdicts);
     }
 
-    private static Answer costed(Task task, Closeness closeness, List<Verdict> verdicts) {
+    private Answer costed(Task task, Closeness closeness, List<Verdict> verdicts) {
         Trial trial = task.trial();
         Optional<List<RunChange>> runs = task.runs().changes(trial.after().formula());
         if (runs.isEmpty()) {
@@ -149,7 +149,7 @@ final class LineSearch {
                 verdicts,
                 runs.get(),
                 LabelChange.of(trial.before(), trial.after()),
-                cautions(verdicts));
+                cautions(trial, verdicts));
         return swap.saves()
                 ? new Answer(swap, null)
                 : rejected(trial, closeness, verdicts, "saves nothing at any run size");
@@ -159,9 +159,10 @@ final class LineSearch {
         return new Answer(null, new Rejected(trial, closeness, verdicts, reason));
     }
 
-    private static List<String> cautions(List<Verdict> verdicts) {
+    private List<String> cautions(Trial trial, List<Verdict> verdicts) {
         Set<String> cautions = new LinkedHashSet<>();
         verdicts.forEach(verdict -> cautions.addAll(verdict.cautions()));
+        Cautions.boughtAlready(book, trial.before().formula(), trial.to()).ifPresent(cautions::add);
         return List.copyOf(cautions);
     }
 }

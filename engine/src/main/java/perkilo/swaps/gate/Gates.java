@@ -50,4 +50,13 @@ public final class Gates {
                 .map(gate -> gate.judge(trial))
                 .toList();
     }
+
+    /**
+     * What the gates say that hold a level against its bounds: the verdicts of use range and legal maximum.
+     *
+     * @param trial whose recipe after the change may differ in any number of lines
+     */
+    public static List<Verdict> judgeLevel(Trial trial) {
+        return List.of(new UseRangeGate().judge(trial), new LegalLimitGate().judge(trial));
+    }
 }
