@@ -36,48 +36,57 @@ final class PurchaseForRun {
     /** Finds the cheapest purchase that covers all needs of a run. */
     Outcome find(RunNeeds needs) {
         List<Item> bought = bought(needs);
-        List<Finding> unsold = bought.stream()
-                .filter(item -> market.listings(item.name()).isEmpty())
-                .map(item -> Finding.error(item.origin(), Unsold.why(market.book(), item)))
-                .toList();
+        List<Finding> unsold = unsold(bought);
         if (!unsold.isEmpty()) {
             return new Outcome(null, unsold);
         }
         List<Listing> listings = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         List<Need> wanted = new ArrayList<>();
-        for (int index = 0; index < bought.size(); index++) {
-            Item item = bought.get(index);
-            wanted.add(need(needs, item));
-            for (Listing listing : market.listings(item.name())) {
-                listings.add(listing);
-                quotes.add(listing.quote(index, 0, 0));
+        for (Item item : bought) {
+            Assortment offered = market.assortment(item.name());
+            for (Quote quote : offered.quotes()) {
+                quotes.add(quote.forNeed(wanted.size(), 0, 0));
             }
+            listings.addAll(offered.listings());
+            wanted.add(need(needs, item, offered));
         }
         PurchaseProblem problem = PurchaseProblem.once(wanted, market.vendors(), quotes);
         return outcome(needs, bought, listings, problem, planner.plan(problem, limits));
     }
 
-    /** The items of a run that have to be bought, in the order of the problem's needs. */
-    List<Item> bought(RunNeeds needs) {
-        return needs.items().stream()
-                .filter(item -> item.isNeeded() && market.housePrice(item).isEmpty())
-                .toList();
+    private List<Finding> unsold(List<Item> bought) {
+        List<Finding> unsold = new ArrayList<>();
+        for (Item item : bought) {
+            if (market.listings(item.name()).isEmpty()) {
+                unsold.add(Finding.error(item.origin(), Unsold.why(market.book(), item)));
+            }
+        }
+        return unsold;
     }
 
-    private Need need(RunNeeds needs, Item item) {
+    /** The items of a run that have to be bought, in the order of the problem's needs. */
+    List<Item> bought(RunNeeds needs) {
+        List<Item> bought = new ArrayList<>();
+        for (Item item : needs.items()) {
+            if (item.isNeeded() && market.housePrice(item).isEmpty()) {
+                bought.add(item);
+            }
+        }
+        return bought;
+    }
+
+    private Need need(RunNeeds needs, Item item, Assortment offered) {
         BigDecimal credit = market.book().settings().leftoverCredit().value();
-        BigDecimal perUnit = credit.signum() == 0
-                ? BigDecimal.ZERO
-                : credit.multiply(market.lowestPrice(item.name()).orElse(BigDecimal.ZERO));
+        BigDecimal lowest = offered.lowestPrice();
         return new Need(
                 item.name(),
                 List.of(item.needed()),
                 List.of(),
                 Need.UNLIMITED,
                 BigDecimal.ZERO,
-                perUnit,
-                UsableLeftover.limit(needs, item).orElseGet(() -> market.mostThatIsBought(item.name(), item.needed())));
+                lowest == null || credit.signum() == 0 ? BigDecimal.ZERO : credit.multiply(lowest),
+                UsableLeftover.limit(needs, item).orElseGet(() -> item.needed().add(offered.beyondNeed())));
     }
 
     private static Outcome outcome(

@@ -4,11 +4,13 @@ import static java.math.BigDecimal.ZERO;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 import org.jspecify.annotations.Nullable;
@@ -45,17 +47,17 @@ public record RunCost(
 
     /** What went into the product, at landed cost. */
     public BigDecimal used() {
-        return sum(items.stream().map(ItemCost::used).toList());
+        return sum(items, ItemCost::used);
     }
 
     /** What was bought and will expire on the shelf, at landed cost. */
     public BigDecimal wasted() {
-        return sum(items.stream().map(ItemCost::wasted).toList());
+        return sum(items, ItemCost::wasted);
     }
 
     /** Everything paid for materials and components. */
     public BigDecimal outlay() {
-        return sum(items.stream().map(ItemCost::landed).toList());
+        return sum(items, ItemCost::landed);
     }
 
     /** What is left on the shelf and can be used, at cost: {@code outlay − used − wasted}. */
@@ -65,7 +67,7 @@ public record RunCost(
 
     /** Everything that the run costs: the sum of all heads. */
     public BigDecimal total() {
-        return sum(List.copyOf(heads.values()));
+        return sum(heads.values(), head -> head);
     }
 
     /** Everything that leaves the bank for the run, all one-off costs included. */
@@ -95,18 +97,12 @@ public record RunCost(
 
     /** Cost of the recipe for one kilogram, without any loss: {@code Σ w_i × landed per kg_i}. */
     public BigDecimal rawMaterialPerKg() {
-        return sum(items.stream()
-                .filter(item -> item.item().isMaterial())
-                .map(item -> item.item().share().multiply(item.landedPerUnit()))
-                .toList());
+        return sum(items, item -> item.item().isMaterial() ? item.item().share().multiply(item.landedPerUnit()) : ZERO);
     }
 
     /** Everything that the bulk costs: materials used, making with its overhead, quality control. */
     public BigDecimal bulkTotal() {
-        BigDecimal materials = sum(items.stream()
-                .filter(item -> item.item().isMaterial())
-                .map(ItemCost::used)
-                .toList());
+        BigDecimal materials = sum(items, item -> item.item().isMaterial() ? item.used() : ZERO);
         return materials.add(work.making()).add(work.makingOverhead()).add(work.qualityControl());
     }
 
@@ -121,7 +117,11 @@ public record RunCost(
         return Optional.ofNullable(fill).map(target -> target.giveawayKg().multiply(bulkPerKg()));
     }
 
-    private static BigDecimal sum(List<BigDecimal> amounts) {
-        return amounts.stream().reduce(ZERO, BigDecimal::add);
+    private static <T> BigDecimal sum(Collection<T> things, Function<T, BigDecimal> amount) {
+        BigDecimal sum = ZERO;
+        for (T thing : things) {
+            sum = sum.add(amount.apply(thing));
+        }
+        return sum;
     }
 }

@@ -5,6 +5,7 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -28,22 +29,13 @@ final class RunCosting {
     }
 
     RunCost cost(RunNeeds needs, Purchase purchase) {
-        List<ItemCost> items = new ArrayList<>();
-        int need = 0;
-        for (Item item : needs.items()) {
-            Figure house = market.housePrice(item).orElse(null);
-            if (house != null) {
-                items.add(fromHouse(item, house));
-            } else {
-                items.add(bought(needs, item, item.isNeeded() ? purchase.linesOf(need++) : List.of()));
-            }
-        }
+        List<ItemCost> items = items(needs, purchase);
         Work work = Work.of(settings, needs);
         Product product = needs.product();
         BigDecimal oneOffs = product == null ? ZERO : product.oneOffCosts().value();
         BigDecimal share = oneOffShare(product, needs.units(), oneOffs);
         Map<Head, BigDecimal> heads = heads(items, work, share);
-        BigDecimal total = heads.values().stream().reduce(ZERO, BigDecimal::add);
+        BigDecimal total = sum(heads.values(), head -> head);
         return new RunCost(
                 settings.home(),
                 needs,
@@ -54,6 +46,21 @@ final class RunCosting {
                 share,
                 heads,
                 ladder(product, needs.units(), total, share));
+    }
+
+    private List<ItemCost> items(RunNeeds needs, Purchase purchase) {
+        List<List<LineCost>> lines = purchase.linesByNeed();
+        List<ItemCost> items = new ArrayList<>(needs.items().size());
+        int need = 0;
+        for (Item item : needs.items()) {
+            Figure house = market.housePrice(item).orElse(null);
+            if (house != null) {
+                items.add(fromHouse(item, house));
+            } else {
+                items.add(bought(needs, item, item.isNeeded() ? lines.get(need++) : List.of()));
+            }
+        }
+        return items;
     }
 
     private static ItemCost fromHouse(Item item, Figure price) {
@@ -83,7 +90,9 @@ final class RunCosting {
     }
 
     private static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
-        return whole.signum() == 0 ? ZERO : amount.multiply(part).divide(whole, MathContext.DECIMAL128);
+        return whole.signum() == 0 || part.signum() == 0
+                ? ZERO
+                : amount.multiply(part).divide(whole, MathContext.DECIMAL128);
     }
 
     /** A run carries the one-off costs by its units, and never more than all of them. */
@@ -122,12 +131,17 @@ final class RunCosting {
                 oneOffShare.divide(units, MathContext.DECIMAL128));
     }
 
-    private static <T> BigDecimal sum(List<T> things, Function<T, BigDecimal> amount) {
-        return things.stream().map(amount).reduce(ZERO, BigDecimal::add);
+    private static <T> BigDecimal sum(Collection<T> things, Function<T, BigDecimal> amount) {
+        return sumIf(things, thing -> true, amount);
     }
 
-    private static BigDecimal sumIf(
-            List<ItemCost> items, Predicate<ItemCost> which, Function<ItemCost, BigDecimal> amount) {
-        return sum(items.stream().filter(which).toList(), amount);
+    private static <T> BigDecimal sumIf(Collection<T> things, Predicate<T> which, Function<T, BigDecimal> amount) {
+        BigDecimal sum = ZERO;
+        for (T thing : things) {
+            if (which.test(thing)) {
+                sum = sum.add(amount.apply(thing));
+            }
+        }
+        return sum;
     }
 }

@@ -18,7 +18,7 @@ public final class Names {
      * @param name as typed
      */
     public static String key(String name) {
-        return isKey(name) ? name : normalized(name);
+        return isPlain(name) ? name.toLowerCase(Locale.ROOT) : normalized(name);
     }
 
     private static String normalized(String name) {
@@ -28,13 +28,12 @@ public final class Names {
                 .toLowerCase(Locale.ROOT);
     }
 
-    /** Whether a name is plain enough to be its own key: printable ASCII, nothing in capitals, single spaces inside. */
-    private static boolean isKey(String name) {
+    /** Whether small letters are all that a name's key takes: printable ASCII with single spaces inside. */
+    private static boolean isPlain(String name) {
         char before = ' ';
         for (int at = 0; at < name.length(); at++) {
             char letter = name.charAt(at);
-            boolean plain = letter >= ' ' && letter <= '~' && (letter < 'A' || letter > 'Z');
-            if (!plain || (letter == ' ' && before == ' ')) {
+            if (letter < ' ' || letter > '~' || (letter == ' ' && before == ' ')) {
                 return false;
             }
             before = letter;

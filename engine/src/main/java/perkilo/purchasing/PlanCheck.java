@@ -40,30 +40,36 @@ public final class PlanCheck {
 
     private static boolean checkLine(PurchaseProblem problem, PurchasePlan.Line line, List<String> broken) {
         Quote quote = problem.quotes().get(line.quote());
-        String name = "%s from %s in period %d"
+        int before = broken.size();
+        if (line.packs() % quote.multiple() != 0) {
+            broken.add("%d packs are not a multiple of %d".formatted(line.packs(), quote.multiple()));
+        }
+        BigDecimal quantity = quote.quantity(line.packs());
+        if (quantity.compareTo(quote.minimum()) < 0) {
+            broken.add("%s is below the minimum order of %s".formatted(quantity, quote.minimum()));
+        }
+        if (line.period() < 0 || line.period() >= problem.periods()) {
+            broken.add("the plan ends with period %d".formatted(problem.periods()));
+        }
+        if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
+            broken.add("it can only be had in periods %d to %d"
+                    .formatted(quote.firstPeriod() + 1, quote.lastPeriod() + 1));
+        }
+        boolean priced = quote.tierFor(line.packs()) >= 0;
+        if (!priced) {
+            broken.add("%s is below the first price".formatted(quantity));
+        }
+        broken.subList(before, broken.size()).replaceAll(what -> name(problem, line) + ": " + what);
+        return priced;
+    }
+
+    private static String name(PurchaseProblem problem, PurchasePlan.Line line) {
+        Quote quote = problem.quotes().get(line.quote());
+        return "%s from %s in period %d"
                 .formatted(
                         problem.needs().get(quote.item()).item(),
                         problem.vendorOf(quote).name(),
                         line.period() + 1);
-        if (line.packs() % quote.multiple() != 0) {
-            broken.add("%s: %d packs are not a multiple of %d".formatted(name, line.packs(), quote.multiple()));
-        }
-        BigDecimal quantity = quote.quantity(line.packs());
-        if (quantity.compareTo(quote.minimum()) < 0) {
-            broken.add("%s: %s is below the minimum order of %s".formatted(name, quantity, quote.minimum()));
-        }
-        if (line.period() < 0 || line.period() >= problem.periods()) {
-            broken.add("%s: the plan ends with period %d".formatted(name, problem.periods()));
-        }
-        if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
-            broken.add("%s: it can only be had in periods %d to %d"
-                    .formatted(name, quote.firstPeriod() + 1, quote.lastPeriod() + 1));
-        }
-        if (quote.tierFor(line.packs()) < 0) {
-            broken.add("%s: %s is below the first price".formatted(name, quantity));
-            return false;
-        }
-        return true;
     }
 
     private static void checkNeeds(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {

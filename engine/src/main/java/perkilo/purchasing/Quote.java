@@ -57,6 +57,29 @@ public record Quote(
         }
     }
 
+    /**
+     * The same quote for another place in a problem.
+     *
+     * @param index of the need it covers
+     * @param first the first period it can arrive in
+     * @param last the last period it can be ordered for
+     */
+    public Quote forNeed(int index, int first, int last) {
+        return new Quote(
+                index,
+                vendor,
+                packSize,
+                kgPerPack,
+                multiple,
+                minimum,
+                tiers,
+                duty,
+                toVendorCurrency,
+                minorDigits,
+                first,
+                last);
+    }
+
     /** The smallest line that has a price and meets the minimum, in the base unit. */
     public BigDecimal smallestLine() {
         return minimum.max(tiers.get(0).from());
@@ -95,7 +118,11 @@ public record Quote(
      * @throws IllegalArgumentException if the line is below the first price break
      */
     public BigDecimal goods(long packs) {
-        int tier = tierFor(packs);
+        return goodsAt(tierFor(packs), packs);
+    }
+
+    /** What the goods of a line cost at one of the price breaks; below the first there is no price. */
+    BigDecimal goodsAt(int tier, long packs) {
         if (tier < 0) {
             throw new IllegalArgumentException(packs + " packs are below the first price");
         }
