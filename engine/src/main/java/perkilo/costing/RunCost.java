@@ -5,8 +5,6 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +24,6 @@ import perkilo.units.Currencies;
  * @param work hours and what they cost
  * @param oneOffs all one-off costs of the product
  * @param oneOffShare this run's share of them
- * @param heads all heads; they add up to {@link #total()}
  * @param ladder null for bulk, and where no margin and no target price is given
  */
 public record RunCost(
@@ -37,12 +34,10 @@ public record RunCost(
         Work work,
         BigDecimal oneOffs,
         BigDecimal oneOffShare,
-        Map<Head, BigDecimal> heads,
         @Nullable PriceLadder ladder) {
 
     public RunCost {
         items = List.copyOf(items);
-        heads = Collections.unmodifiableMap(new EnumMap<>(heads));
     }
 
     /** What went into the product, at landed cost. */
@@ -65,9 +60,14 @@ public record RunCost(
         return outlay().subtract(used()).subtract(wasted());
     }
 
-    /** Everything that the run costs: the sum of all heads. */
+    /** Everything that the run costs: what was used and wasted, the work, and its share of the one-off costs. */
     public BigDecimal total() {
-        return sum(heads.values(), head -> head);
+        return used().add(wasted()).add(work.total()).add(oneOffShare);
+    }
+
+    /** What the money is spent on: all heads, in their order; they add up to {@link #total()}. */
+    public Map<Head, BigDecimal> heads() {
+        return Breakdown.of(this);
     }
 
     /** Everything that leaves the bank for the run, all one-off costs included. */

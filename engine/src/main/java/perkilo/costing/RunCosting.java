@@ -5,12 +5,7 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Product;
 import perkilo.model.Settings;
@@ -34,8 +29,10 @@ final class RunCosting {
         Product product = needs.product();
         BigDecimal oneOffs = product == null ? ZERO : product.oneOffCosts().value();
         BigDecimal share = oneOffShare(product, needs.units(), oneOffs);
-        Map<Head, BigDecimal> heads = heads(items, work, share);
-        BigDecimal total = sum(heads.values(), head -> head);
+        BigDecimal total = share.add(work.total());
+        for (ItemCost item : items) {
+            total = total.add(item.used()).add(item.wasted());
+        }
         return new RunCost(
                 settings.home(),
                 needs,
@@ -44,7 +41,6 @@ final class RunCosting {
                 work,
                 oneOffs,
                 share,
-                heads,
                 ladder(product, needs.units(), total, share));
     }
 
@@ -65,16 +61,20 @@ final class RunCosting {
 
     private static ItemCost fromHouse(Item item, Figure price) {
         BigDecimal cost = item.needed().multiply(price.value());
-        return new ItemCost(item, List.of(), price, item.needed(), ZERO, cost, cost, price.value(), cost, cost, ZERO);
+        return new ItemCost(item, List.of(), price, item.needed(), ZERO, cost, cost, cost, ZERO);
     }
 
     private static ItemCost bought(RunNeeds needs, Item item, List<LineCost> lines) {
-        BigDecimal ordered = sum(lines, LineCost::quantity);
-        BigDecimal landed = sum(lines, LineCost::landed);
-        BigDecimal goods = sum(lines, LineCost::goods);
+        BigDecimal ordered = ZERO;
+        BigDecimal landed = ZERO;
+        BigDecimal goods = ZERO;
+        for (LineCost line : lines) {
+            ordered = ordered.add(line.quantity());
+            landed = landed.add(line.landed());
+            goods = goods.add(line.goods());
+        }
         BigDecimal leftover = ordered.subtract(item.needed());
         BigDecimal usable = UsableLeftover.limit(needs, item).map(leftover::min).orElse(leftover);
-        BigDecimal perUnit = ordered.signum() == 0 ? ZERO : landed.divide(ordered, MathContext.DECIMAL128);
         return new ItemCost(
                 item,
                 lines,
@@ -83,16 +83,8 @@ final class RunCosting {
                 usable,
                 landed,
                 goods,
-                perUnit,
-                part(landed, item.needed(), ordered),
-                part(goods, item.needed(), ordered),
-                part(landed, leftover.subtract(usable), ordered));
-    }
-
-    private static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
-        return whole.signum() == 0 || part.signum() == 0
-                ? ZERO
-                : amount.multiply(part).divide(whole, MathContext.DECIMAL128);
+                ItemCost.part(landed, item.needed(), ordered),
+                ItemCost.part(landed, leftover.subtract(usable), ordered));
     }
 
     /** A run carries the one-off costs by its units, and never more than all of them. */
@@ -104,22 +96,6 @@ final class RunCosting {
         return oneOffs.multiply(units).divide(spread.value(), MathContext.DECIMAL128);
     }
 
-    private static Map<Head, BigDecimal> heads(List<ItemCost> items, Work work, BigDecimal oneOffShare) {
-        Map<Head, BigDecimal> heads = new EnumMap<>(Head.class);
-        BigDecimal materials = sumIf(items, item -> item.item().isMaterial(), ItemCost::usedGoods);
-        BigDecimal packaging = sumIf(items, item -> !item.item().isMaterial(), ItemCost::usedGoods);
-        heads.put(Head.RAW_MATERIALS, materials);
-        heads.put(Head.PACKAGING, packaging);
-        heads.put(Head.INBOUND, sum(items, ItemCost::used).subtract(materials).subtract(packaging));
-        heads.put(Head.MAKING, work.making());
-        heads.put(Head.FILLING, work.filling());
-        heads.put(Head.QUALITY_CONTROL, work.qualityControl());
-        heads.put(Head.OVERHEAD, work.overhead());
-        heads.put(Head.WASTED_STOCK, sum(items, ItemCost::wasted));
-        heads.put(Head.ONE_OFFS, oneOffShare);
-        return heads;
-    }
-
     private static @Nullable PriceLadder ladder(
             @Nullable Product product, @Nullable BigDecimal units, BigDecimal total, BigDecimal oneOffShare) {
         if (product == null || units == null) {
@@ -129,19 +105,5 @@ final class RunCosting {
                 product,
                 total.divide(units, MathContext.DECIMAL128),
                 oneOffShare.divide(units, MathContext.DECIMAL128));
-    }
-
-    private static <T> BigDecimal sum(Collection<T> things, Function<T, BigDecimal> amount) {
-        return sumIf(things, thing -> true, amount);
-    }
-
-    private static <T> BigDecimal sumIf(Collection<T> things, Predicate<T> which, Function<T, BigDecimal> amount) {
-        BigDecimal sum = ZERO;
-        for (T thing : things) {
-            if (which.test(thing)) {
-                sum = sum.add(amount.apply(thing));
-            }
-        }
-        return sum;
     }
 }

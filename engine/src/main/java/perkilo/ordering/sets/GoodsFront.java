@@ -17,6 +17,9 @@ final class GoodsFront {
 
     private static final int MOST_PARTIAL = 1000;
 
+    /** More are never held at once: before that they are sorted out. */
+    private static final int MOST_EXTENDED = 50_000;
+
     private final List<Options.Found> items;
     private final double[] minimum;
     private final double limit;
@@ -101,6 +104,9 @@ final class GoodsFront {
                 if (cost + rest[at + 1] + missing(goods, at + 1) < limit) {
                     next.add(new Partial(partial, option, cost, goods));
                 }
+            }
+            if (next.size() > MOST_EXTENDED) {
+                next = best(next);
             }
         }
         return next;
