@@ -1,7 +1,6 @@
 package perkilo.costing;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
@@ -40,7 +39,7 @@ public record ItemCost(
         if (housePrice != null) {
             return housePrice.value();
         }
-        return ordered.signum() == 0 ? BigDecimal.ZERO : landed.divide(ordered, MathContext.DECIMAL128);
+        return ordered.signum() == 0 ? BigDecimal.ZERO : Quotient.of(landed, ordered);
     }
 
     /** The goods' part of {@link #used()}. */
@@ -52,7 +51,7 @@ public record ItemCost(
     static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
         return whole.signum() == 0 || part.signum() == 0
                 ? BigDecimal.ZERO
-                : amount.multiply(part).divide(whole, MathContext.DECIMAL128);
+                : Quotient.of(amount.multiply(part), whole);
     }
 
     /** What is left over; nothing where it has a house price. */

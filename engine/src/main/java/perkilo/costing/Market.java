@@ -92,15 +92,16 @@ public final class Market {
 
     /** What a kilogram costs of an item that is not bought; empty where it has to be. */
     public Optional<Figure> housePrice(Item item) {
+        return Optional.ofNullable(housePrice(item, assortment(item.name())));
+    }
+
+    @Nullable Figure housePrice(Item item, Assortment offered) {
         Material material = item.material();
-        if (material == null || !listings(item.name()).isEmpty()) {
-            return Optional.empty();
+        if (material == null || !offered.listings().isEmpty()) {
+            return null;
         }
         Figure house = material.housePrice();
-        if (house != null) {
-            return Optional.of(house);
-        }
-        return material.isWater() ? Optional.of(book.settings().processWaterPerKg()) : Optional.empty();
+        return house == null && material.isWater() ? book.settings().processWaterPerKg() : house;
     }
 
     /** The lowest goods price of a kilogram or piece that anybody lists, in home currency; empty where nobody does. */

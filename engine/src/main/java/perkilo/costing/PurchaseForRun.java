@@ -33,47 +33,39 @@ final class PurchaseForRun {
      */
     record Outcome(@Nullable Purchase purchase, List<Finding> problems) {}
 
-    /** Finds the cheapest purchase that covers all needs of a run. */
-    Outcome find(RunNeeds needs) {
-        List<Item> bought = bought(needs);
-        List<Finding> unsold = unsold(bought);
-        if (!unsold.isEmpty()) {
-            return new Outcome(null, unsold);
+    /**
+     * Finds the cheapest purchase that covers all needs of a run.
+     *
+     * @param sources of the run's items
+     */
+    Outcome find(RunNeeds needs, List<Source> sources) {
+        List<Source> bought = new ArrayList<>(sources.size());
+        List<Finding> unsold = new ArrayList<>();
+        for (Source source : sources) {
+            if (source.isBought()) {
+                bought.add(source);
+                if (source.offered().listings().isEmpty()) {
+                    Item item = source.item();
+                    unsold.add(Finding.error(item.origin(), Unsold.why(market.book(), item)));
+                }
+            }
         }
+        return unsold.isEmpty() ? plan(needs, bought) : new Outcome(null, unsold);
+    }
+
+    private Outcome plan(RunNeeds needs, List<Source> bought) {
         List<Listing> listings = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         List<Need> wanted = new ArrayList<>();
-        for (Item item : bought) {
-            Assortment offered = market.assortment(item.name());
-            for (Quote quote : offered.quotes()) {
+        for (Source source : bought) {
+            for (Quote quote : source.offered().quotes()) {
                 quotes.add(quote.forNeed(wanted.size(), 0, 0));
             }
-            listings.addAll(offered.listings());
-            wanted.add(need(needs, item, offered));
+            listings.addAll(source.offered().listings());
+            wanted.add(need(needs, source.item(), source.offered()));
         }
         PurchaseProblem problem = PurchaseProblem.once(wanted, market.vendors(), quotes);
         return outcome(needs, bought, listings, problem, planner.plan(problem, limits));
-    }
-
-    private List<Finding> unsold(List<Item> bought) {
-        List<Finding> unsold = new ArrayList<>();
-        for (Item item : bought) {
-            if (market.listings(item.name()).isEmpty()) {
-                unsold.add(Finding.error(item.origin(), Unsold.why(market.book(), item)));
-            }
-        }
-        return unsold;
-    }
-
-    /** The items of a run that have to be bought, in the order of the problem's needs. */
-    List<Item> bought(RunNeeds needs) {
-        List<Item> bought = new ArrayList<>();
-        for (Item item : needs.items()) {
-            if (item.isNeeded() && market.housePrice(item).isEmpty()) {
-                bought.add(item);
-            }
-        }
-        return bought;
     }
 
     private Need need(RunNeeds needs, Item item, Assortment offered) {
@@ -90,7 +82,7 @@ final class PurchaseForRun {
     }
 
     private static Outcome outcome(
-            RunNeeds needs, List<Item> bought, List<Listing> listings, PurchaseProblem problem, PlanOutcome outcome) {
+            RunNeeds needs, List<Source> bought, List<Listing> listings, PurchaseProblem problem, PlanOutcome outcome) {
         if (outcome instanceof PlanOutcome.Proven proven) {
             return new Outcome(
                     new Purchase(problem, listings, proven.plan(), proven.cost(), proven.bound(), true), List.of());
@@ -113,12 +105,12 @@ final class PurchaseForRun {
                         "no purchase for %s was found in the time allowed".formatted(needs.title()))));
     }
 
-    private static Finding shortfall(RunNeeds needs, List<Item> bought, PlanOutcome.Shortfall shortfall) {
+    private static Finding shortfall(RunNeeds needs, List<Source> bought, PlanOutcome.Shortfall shortfall) {
         String remedy = shortfall.remedy().isEmpty() ? "" : " " + shortfall.remedy();
         if (shortfall.item() < 0) {
             return Finding.error(needs.run().origin(), shortfall.reason() + remedy);
         }
-        Item item = bought.get(shortfall.item());
+        Item item = bought.get(shortfall.item()).item();
         return Finding.error(item.origin(), "\"%s\": %s%s".formatted(item.name(), shortfall.reason(), remedy));
     }
 }

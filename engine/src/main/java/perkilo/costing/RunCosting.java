@@ -15,16 +15,19 @@ import perkilo.purchasing.LineCost;
 /** Adds up what a run costs, once it is known what is bought for it. */
 final class RunCosting {
 
-    private final Market market;
     private final Settings settings;
 
     RunCosting(Market market) {
-        this.market = market;
         this.settings = market.book().settings();
     }
 
-    RunCost cost(RunNeeds needs, Purchase purchase) {
-        List<ItemCost> items = items(needs, purchase);
+    /**
+     * What a run costs.
+     *
+     * @param sources of the run's items
+     */
+    RunCost cost(RunNeeds needs, List<Source> sources, Purchase purchase) {
+        List<ItemCost> items = items(needs, sources, purchase);
         Work work = Work.of(settings, needs);
         Product product = needs.product();
         BigDecimal oneOffs = product == null ? ZERO : product.oneOffCosts().value();
@@ -44,17 +47,16 @@ final class RunCosting {
                 ladder(product, needs.units(), total, share));
     }
 
-    private List<ItemCost> items(RunNeeds needs, Purchase purchase) {
+    private static List<ItemCost> items(RunNeeds needs, List<Source> sources, Purchase purchase) {
         List<List<LineCost>> lines = purchase.linesByNeed();
-        List<ItemCost> items = new ArrayList<>(needs.items().size());
+        List<ItemCost> items = new ArrayList<>(sources.size());
         int need = 0;
-        for (Item item : needs.items()) {
-            Figure house = market.housePrice(item).orElse(null);
-            if (house != null) {
-                items.add(fromHouse(item, house));
-            } else {
-                items.add(bought(needs, item, item.isNeeded() ? lines.get(need++) : List.of()));
-            }
+        for (Source source : sources) {
+            Figure house = source.housePrice();
+            items.add(
+                    house != null
+                            ? fromHouse(source.item(), house)
+                            : bought(needs, source.item(), source.isBought() ? lines.get(need++) : List.of()));
         }
         return items;
     }

@@ -5,8 +5,9 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan costs, exactly.
@@ -94,23 +95,35 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
     }
 
     private static List<OrderCost> orders(PurchaseProblem problem, PurchasePlan plan) {
-        List<PurchasePlan.Line> lines = new ArrayList<>(plan.lines());
-        lines.sort(Comparator.comparingInt(PurchasePlan.Line::period)
-                .thenComparingInt(line -> problem.quotes().get(line.quote()).vendor()));
         List<OrderCost> orders = new ArrayList<>();
+        List<PurchasePlan.Line> lines = plan.lines();
         int start = 0;
         for (int at = 1; at <= lines.size(); at++) {
-            if (at == lines.size() || !areOneOrder(problem, lines.get(start), lines.get(at))) {
-                orders.add(OrderCosting.of(problem, lines.subList(start, at)));
+            if (at == lines.size() || lines.get(at).period() != lines.get(start).period()) {
+                addOrders(orders, problem, lines.subList(start, at));
                 start = at;
             }
         }
         return orders;
     }
 
-    private static boolean areOneOrder(PurchaseProblem problem, PurchasePlan.Line one, PurchasePlan.Line other) {
-        return one.period() == other.period()
-                && problem.quotes().get(one.quote()).vendor()
-                        == problem.quotes().get(other.quote()).vendor();
+    /** Adds the orders of one period, vendor by vendor. */
+    private static void addOrders(List<OrderCost> orders, PurchaseProblem problem, List<PurchasePlan.Line> lines) {
+        List<@Nullable List<PurchasePlan.Line>> byVendor =
+                new ArrayList<>(Collections.nCopies(problem.vendors().size(), null));
+        for (PurchasePlan.Line line : lines) {
+            int vendor = problem.quotes().get(line.quote()).vendor();
+            List<PurchasePlan.Line> order = byVendor.get(vendor);
+            if (order == null) {
+                order = new ArrayList<>();
+                byVendor.set(vendor, order);
+            }
+            order.add(line);
+        }
+        for (List<PurchasePlan.Line> order : byVendor) {
+            if (order != null) {
+                orders.add(OrderCosting.of(problem, order));
+            }
+        }
     }
 }

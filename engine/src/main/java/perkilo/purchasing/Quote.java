@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -78,6 +79,19 @@ public record Quote(
                 minorDigits,
                 first,
                 last);
+    }
+
+    /** Whether another quote asks the same for the same; which needs and periods the two stand for does not matter. */
+    public boolean hasTermsOf(Quote other) {
+        return vendor == other.vendor
+                && multiple == other.multiple
+                && packSize.equals(other.packSize)
+                && kgPerPack.equals(other.kgPerPack)
+                && minimum.equals(other.minimum)
+                && tiers.equals(other.tiers)
+                && duty.equals(other.duty)
+                && toVendorCurrency.equals(other.toVendorCurrency)
+                && Objects.equals(minorDigits, other.minorDigits);
     }
 
     /** The smallest line that has a price and meets the minimum, in the base unit. */

@@ -52,15 +52,18 @@ final class Covering {
         return Optional.ofNullable(best).map(picks -> Cover.of(picks, bestCost, bound));
     }
 
-    /** One quote covers all: its fewest packs, and the fewest of each better price. */
+    /** One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. */
     private void single(double quantity) {
         for (int at = 0; at < offered.count(); at++) {
             PackPrice price = offered.price(at);
             for (int tier = 0; tier < price.tiers(); tier++) {
-                packs[at] = price.packs(tier, wanted.quantity());
-                consider(price.cost(packs[at]), quantity - packs[at] * price.packSize());
+                long some = price.packs(tier, wanted.quantity());
+                double net = price.cost(some) - wanted.worth(quantity - some * price.packSize());
+                if (net < bestCost - 1e-9) {
+                    bestCost = net;
+                    best = List.of(new Cover.Pick(price, some));
+                }
             }
-            packs[at] = 0;
         }
     }
 

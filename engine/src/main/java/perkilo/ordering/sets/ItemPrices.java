@@ -43,7 +43,7 @@ final class ItemPrices {
         boolean free = true;
         for (int i = 0; i < quotes.size(); i++) {
             Quote quote = quotes.get(i);
-            if (quote.firstPeriod() <= 0 && quote.lastPeriod() >= 0) {
+            if (isForNow(quote)) {
                 Vendor vendor = vendors.get(quote.vendor());
                 prices.add(new PackPrice(quote, i, vendor));
                 free &= vendor.openingCost().signum() == 0
@@ -90,16 +90,18 @@ final class ItemPrices {
             return false;
         }
         for (int i = 0; i < others.size(); i++) {
-            if (!haveSameTerms(quotes.get(i), others.get(i))) {
+            Quote known = quotes.get(i);
+            Quote other = others.get(i);
+            boolean sameTime = isForNow(known) == isForNow(other);
+            if (!sameTime || !known.hasTermsOf(other)) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean haveSameTerms(Quote one, Quote other) {
-        return one.vendor() == other.vendor()
-                && one.equals(other.forNeed(one.item(), other.firstPeriod(), other.lastPeriod()));
+    private static boolean isForNow(Quote quote) {
+        return quote.firstPeriod() <= 0 && quote.lastPeriod() >= 0;
     }
 
     /** The vendors that sell it, rising. */
