@@ -29,8 +29,8 @@ import perkilo.units.Measure;
  * who charges insurance, freight by weight and duty. The loop works out of each line: the need with handling loss, the
  * packs that cover it and those that reach the lower price, the goods of both, rounded to the cent, the landed cost of
  * both at the rate, the cheaper one, and the part that is used. It is told all figures in advance, makes no objects,
- * rounds in doubles and keeps two sums, the outlay and what the run costs; the engine leaves, exact, every line of every
- * order as well.
+ * rounds in doubles and keeps two sums, the outlay and what the run costs; the engine leaves, exact, every line of
+ * every order as well.
  *
  * <p>The argument is the number of formulas; 10,000 without it.
  */
@@ -61,7 +61,9 @@ public final class KernelAgainstLoop {
 
     private KernelAgainstLoop(int count) {
         Random random = new Random(7);
-        price = random.ints(MATERIALS, 200, 10_000).mapToDouble(cents -> cents / 100.0).toArray();
+        price = random.ints(MATERIALS, 200, 10_000)
+                .mapToDouble(cents -> cents / 100.0)
+                .toArray();
         lowerPrice = IntStream.range(0, MATERIALS)
                 .mapToDouble(material -> Math.round(price[material] * 95) / 100.0)
                 .toArray();
@@ -78,7 +80,9 @@ public final class KernelAgainstLoop {
 
     /** Ten levels in tenths of a per cent that add up to the whole. */
     private static double[] levels(Random random) {
-        double[] levels = random.ints(LINES, 1, 100).mapToDouble(tenths -> tenths / 1000.0).toArray();
+        double[] levels = random.ints(LINES, 1, 100)
+                .mapToDouble(tenths -> tenths / 1000.0)
+                .toArray();
         int rest = 1000;
         for (int line = 1; line < LINES; line++) {
             rest -= (int) Math.round(levels[line] * 1000);
@@ -123,7 +127,11 @@ public final class KernelAgainstLoop {
         }
 
         private static long millis() {
-            return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis();
+            return ProcessHandle.current()
+                    .info()
+                    .totalCpuDuration()
+                    .orElseThrow()
+                    .toMillis();
         }
     }
 
@@ -202,13 +210,12 @@ public final class KernelAgainstLoop {
             }
             draft.suppliers.add(supplier(currency));
             if (CURRENCIES[currency].equals(home)) {
-                draft.labourRate = Figure.of(BigDecimal.valueOf(LABOUR_RATE * PER_EURO[currency])
-                        .round(MathContext.DECIMAL32));
+                draft.labourRate = Figure.of(
+                        BigDecimal.valueOf(LABOUR_RATE * PER_EURO[currency]).round(MathContext.DECIMAL32));
             }
         }
         for (int material = 0; material < MATERIALS; material++) {
-            draft.material(
-                    Draft.material("material " + material, "", null, null, String.valueOf(HANDLING_LOSS), null));
+            draft.material(Draft.material("material " + material, "", null, null, String.valueOf(HANDLING_LOSS), null));
             draft.offers.add(offer(material));
         }
         for (int formula = 0; formula < materials.length; formula++) {

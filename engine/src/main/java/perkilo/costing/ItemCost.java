@@ -49,9 +49,7 @@ public record ItemCost(
 
     /** What of an amount falls to a part of the whole that it is for. */
     static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
-        return whole.signum() == 0 || part.signum() == 0
-                ? BigDecimal.ZERO
-                : Quotient.of(amount.multiply(part), whole);
+        return whole.signum() == 0 || part.signum() == 0 ? BigDecimal.ZERO : Quotient.of(amount.multiply(part), whole);
     }
 
     /** What is left over; nothing where it has a house price. */

@@ -2,9 +2,7 @@ package perkilo.purchasing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Whether a plan keeps every rule: a check that shares nothing with the search that made the plan. */
@@ -19,23 +17,43 @@ public final class PlanCheck {
      */
     public static List<String> violations(PurchaseProblem problem, PurchasePlan plan) {
         List<String> broken = new ArrayList<>();
-        Set<List<Integer>> seen = new HashSet<>();
+        if (linesAreRight(problem, plan, broken)) {
+            checkOrders(problem, PlanCost.of(problem, plan), broken);
+        }
+        return broken;
+    }
+
+    /**
+     * Every rule that a plan breaks whose cost is known already.
+     *
+     * @param cost of this plan
+     * @return a sentence for each; empty if the plan can be carried out as it stands
+     */
+    public static List<String> violations(PurchaseProblem problem, PurchasePlan plan, PlanCost cost) {
+        List<String> broken = new ArrayList<>();
+        if (linesAreRight(problem, plan, broken)) {
+            checkOrders(problem, cost, broken);
+        }
+        return broken;
+    }
+
+    /** Checks line by line and need by need; false where the orders can't be costed. */
+    private static boolean linesAreRight(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
         boolean priced = true;
         boolean inTime = true;
+        PurchasePlan.Line before = null;
         for (PurchasePlan.Line line : plan.lines()) {
-            if (!seen.add(List.of(line.quote(), line.period()))) {
+            if (before != null && before.quote() == line.quote() && before.period() == line.period()) {
                 broken.add("quote %d stands twice in period %d".formatted(line.quote(), line.period() + 1));
             }
+            before = line;
             priced &= checkLine(problem, line, broken);
             inTime &= line.period() >= 0 && line.period() < problem.periods();
         }
         if (inTime) {
             checkNeeds(problem, plan, broken);
         }
-        if (inTime && priced) {
-            checkOrders(problem, PlanCost.of(problem, plan), broken);
-        }
-        return broken;
+        return inTime && priced;
     }
 
     private static boolean checkLine(PurchaseProblem problem, PurchasePlan.Line line, List<String> broken) {
@@ -73,16 +91,24 @@ public final class PlanCheck {
     }
 
     private static void checkNeeds(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
+        List<List<BigDecimal>> bought = PlanCost.boughtPerPeriod(problem, plan);
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
-            Shelf shelf = Shelf.of(need, PlanCost.boughtPerPeriod(problem, plan, item));
-            for (int period = 0; period < problem.periods(); period++) {
-                BigDecimal missing = shelf.uncovered().get(period);
+            List<BigDecimal> uncovered = uncovered(need, bought.get(item));
+            for (int period = 0; period < uncovered.size(); period++) {
+                BigDecimal missing = uncovered.get(period);
                 if (missing.signum() > 0) {
                     broken.add("%s: short by %s in period %d".formatted(need.item(), missing, period + 1));
                 }
             }
         }
+    }
+
+    /** What nothing on the shelf covers; with one period and no stock that is what was not bought. */
+    private static List<BigDecimal> uncovered(Need need, List<BigDecimal> bought) {
+        return bought.size() == 1 && need.stock().isEmpty()
+                ? List.of(need.total().subtract(bought.get(0)))
+                : Shelf.of(need, bought).uncovered();
     }
 
     private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {

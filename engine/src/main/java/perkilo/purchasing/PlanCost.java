@@ -50,6 +50,20 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
         return new PlanCost(orders, holding, credit);
     }
 
+    /** What is bought of every item in each period, in its base unit. */
+    static List<List<BigDecimal>> boughtPerPeriod(PurchaseProblem problem, PurchasePlan plan) {
+        List<List<BigDecimal>> bought = new ArrayList<>();
+        for (int item = 0; item < problem.needs().size(); item++) {
+            bought.add(new ArrayList<>(Collections.nCopies(problem.periods(), ZERO)));
+        }
+        for (PurchasePlan.Line line : plan.lines()) {
+            Quote quote = problem.quotes().get(line.quote());
+            List<BigDecimal> ofItem = bought.get(quote.item());
+            ofItem.set(line.period(), ofItem.get(line.period()).add(quote.quantity(line.packs())));
+        }
+        return bought;
+    }
+
     /** What is bought of an item in each period, in its base unit. */
     public static List<BigDecimal> boughtPerPeriod(PurchaseProblem problem, PurchasePlan plan, int item) {
         BigDecimal[] bought = new BigDecimal[problem.periods()];

@@ -63,7 +63,8 @@ final class GoodsFront {
         List<Partial> front = List.of(new Partial(null, null, 0, new double[minimum.length]));
         for (int at = 0; at < items.size(); at++) {
             complete &= items.get(at).complete();
-            front = best(extended(front, at));
+            List<Partial> next = extended(front, at);
+            front = items.get(at).options().size() == 1 ? next : best(next);
         }
         Partial best = null;
         for (Partial partial : front) {
@@ -92,10 +93,11 @@ final class GoodsFront {
         }
     }
 
+    /** Option by option, so that what comes out is sorted in runs and quickly sorted in all. */
     private List<Partial> extended(List<Partial> front, int at) {
         List<Partial> next = new ArrayList<>();
-        for (Partial partial : front) {
-            for (Option option : items.get(at).options()) {
+        for (Option option : items.get(at).options()) {
+            for (Partial partial : front) {
                 double cost = partial.cost + option.cost();
                 if (cost + rest[at + 1] >= limit) {
                     break;

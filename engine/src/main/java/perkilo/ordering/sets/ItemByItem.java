@@ -45,9 +45,8 @@ final class ItemByItem {
     /** A single quote is asked at once: that is quicker than looking up what it said before. */
     private static @Nullable Cover cover(MarketPrices market, AskedItem item) {
         ItemPrices.Offered all = item.prices().all();
-        Optional<Cover> cover = all.count() > 1
-                ? market.cheapest(item.prices(), item.wanted())
-                : Covering.cheapest(all, item.wanted());
+        Optional<Cover> cover =
+                all.count() > 1 ? market.cheapest(item.prices(), item.wanted()) : Covering.cheapest(all, item.wanted());
         return cover.orElse(null);
     }
 }

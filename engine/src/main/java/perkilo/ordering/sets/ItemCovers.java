@@ -2,28 +2,33 @@ package perkilo.ordering.sets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 
-/** The cheapest cover of one item's need for every set of vendors that sell it, each worked out when it is asked for. */
+/**
+ * The cheapest cover of one item's need for every set of vendors that sell it, each worked out when it is asked for.
+ */
 final class ItemCovers {
 
     /** With more vendors for one item than this the planner is asked at once. */
     static final int MOST_VENDORS = 6;
 
+    /** Ways to meet minimums are remembered for so many questions. */
+    private static final int MOST_OPTIONS = 200;
+
     private final ItemPrices prices;
     private final Wanted wanted;
     private final int[] vendors;
     private final AtomicReferenceArray<Cover> bySet;
-    private final Map<List<Integer>, Options.Found> options = new ConcurrentHashMap<>();
+    private final int sellers;
+    private final Remembered<List<Integer>, Options.Found> options = new Remembered<>(MOST_OPTIONS);
 
     ItemCovers(ItemPrices prices, Wanted wanted) {
         this.prices = prices;
         this.wanted = wanted;
         this.vendors = prices.vendors();
+        this.sellers = prices.sellers();
         this.bySet = new AtomicReferenceArray<>(1 << Math.min(vendors.length, MOST_VENDORS));
     }
 
@@ -79,7 +84,7 @@ final class ItemCovers {
         for (int vendor : full) {
             key.add(vendor);
         }
-        return options.computeIfAbsent(key, absent -> {
+        return options.of(key, absent -> {
             Cover cheapest = Objects.requireNonNull(ofOwn(set));
             return Options.of(prices.from(set), wanted, cheapest, full, minimum, Math.scalb(1.0, power));
         });
@@ -92,7 +97,7 @@ final class ItemCovers {
 
     /** All vendors that sell it, bit by bit. */
     int sellers() {
-        return prices.sellers();
+        return sellers;
     }
 
     private int own(int open) {

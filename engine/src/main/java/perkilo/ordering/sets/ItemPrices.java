@@ -23,11 +23,8 @@ final class ItemPrices {
     private ItemPrices(List<Quote> quotes, List<PackPrice> prices, boolean freeOfOrderCharges) {
         this.quotes = quotes;
         this.all = new Offered(prices);
-        this.vendors = prices.stream()
-                .mapToInt(PackPrice::vendor)
-                .distinct()
-                .sorted()
-                .toArray();
+        this.vendors =
+                prices.stream().mapToInt(PackPrice::vendor).distinct().sorted().toArray();
         this.freeOfOrderCharges = freeOfOrderCharges;
         this.bySet = new AtomicReferenceArray<>(1 << Math.min(vendors.length, ItemCovers.MOST_VENDORS));
     }

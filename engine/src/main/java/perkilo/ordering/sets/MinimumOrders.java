@@ -150,29 +150,58 @@ final class MinimumOrders {
             least[i] = minimum[who[i]];
         }
         double lowerBound = fixed;
+        double apart = fixed;
+        List<Cover> covers = new ArrayList<>(items.size());
         for (ItemCovers item : items) {
             Cover cover = item.from(set);
             if (cover == null) {
                 return null;
             }
+            covers.add(cover);
             lowerBound += cover.bound();
+            apart += isSoldBy(full, item) ? 0 : cover.cost();
         }
         double slack = bestCost - lowerBound;
         if (slack <= 1e-9) {
             return null;
         }
-        List<Options.Found> options =
-                items.stream().map(item -> item.options(set, who, least, slack)).toList();
-        GoodsFront front = new GoodsFront(options, least, bestCost - fixed);
+        List<Options.Found> options = new ArrayList<>();
+        boolean exact = true;
+        for (int at = 0; at < covers.size(); at++) {
+            if (isSoldBy(full, items.get(at))) {
+                options.add(items.get(at).options(set, who, least, slack));
+            } else {
+                exact &= covers.get(at).cost() - covers.get(at).bound() < 1e-6;
+            }
+        }
+        GoodsFront front = new GoodsFront(options, least, bestCost - apart);
         List<Option> chosen = front.choose();
-        if (!front.isComplete()) {
+        if (!exact || !front.isComplete()) {
             unsettled = Math.min(unsettled, lowerBound);
         }
-        return chosen == null
-                ? null
-                : new Choice(
-                        chosen.stream().map(Option::picks).toList(),
-                        chosen.stream().mapToDouble(Option::cost).sum());
+        return chosen == null ? null : together(covers, chosen, full);
+    }
+
+    private static boolean isSoldBy(int vendors, ItemCovers item) {
+        return (item.sellers() & vendors) != 0;
+    }
+
+    /** The chosen options, and the cheapest covers of the items that bring nothing to those who need more goods. */
+    private Choice together(List<Cover> covers, List<Option> chosen, int full) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double lines = 0;
+        int next = 0;
+        for (int at = 0; at < items.size(); at++) {
+            if (isSoldBy(full, items.get(at))) {
+                Option option = chosen.get(next++);
+                picks.add(option.picks());
+                lines += option.cost();
+            } else {
+                picks.add(covers.get(at).picks());
+                lines += covers.get(at).cost();
+            }
+        }
+        return new Choice(picks, lines);
     }
 
     /**

@@ -54,8 +54,7 @@ final class Options {
         Options options = new Options(offered, wanted, vendors, minimum, cheapest.cost() + slack);
         options.keep(cheapest.picks(), cheapest.cost());
         options.mix(0, wanted.quantity().doubleValue(), 0);
-        boolean complete =
-                options.complete && options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
+        boolean complete = options.complete && options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
         return new Found(Option.best(options.found), complete);
     }
 

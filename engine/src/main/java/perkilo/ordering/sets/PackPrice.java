@@ -169,6 +169,7 @@ final class PackPrice {
         Integer digits = quote.minorDigits();
         return digits == null
                 || quote.tiers().stream()
-                        .allMatch(tier -> tier.pricePerPack().stripTrailingZeros().scale() <= digits);
+                        .allMatch(
+                                tier -> tier.pricePerPack().stripTrailingZeros().scale() <= digits);
     }
 }

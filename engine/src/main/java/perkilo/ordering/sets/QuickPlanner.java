@@ -64,17 +64,16 @@ public final class QuickPlanner implements PlanPurchases {
                 return null;
             }
         }
-        boolean fallsApart = ItemByItem.fits(items);
         VendorSets.Answer answer =
-                fallsApart ? ItemByItem.cheapest(market, items) : bySets(problem, market, items);
+                ItemByItem.fits(items) ? ItemByItem.cheapest(market, items) : bySets(problem, market, items);
         List<List<Cover.Pick>> picks = answer.picks();
         if (picks == null) {
             return null;
         }
         PurchasePlan plan = plan(items, picks);
-        // covers are checked as they are made: they suffice, and packs are counted by minimum and multiple
-        return fallsApart || PlanCheck.violations(problem, plan).isEmpty()
-                ? outcome(plan, PlanCost.of(problem, plan), BigDecimal.valueOf(answer.bound() - ROUNDING))
+        PlanCost cost = PlanCost.of(problem, plan);
+        return PlanCheck.violations(problem, plan, cost).isEmpty()
+                ? outcome(plan, cost, BigDecimal.valueOf(answer.bound() - ROUNDING))
                 : null;
     }
 

@@ -90,8 +90,7 @@ final class QuickPlannerProperties {
 
         for (int round = 0; round < 2; round++) {
             for (PurchaseProblem problem : problems) {
-                assertThat(shared.plan(problem, LIMITS))
-                        .isEqualTo(alone().plan(problem, LIMITS));
+                assertThat(shared.plan(problem, LIMITS)).isEqualTo(alone().plan(problem, LIMITS));
             }
         }
     }
@@ -171,7 +170,8 @@ final class QuickPlannerProperties {
 
     private static Quote quote(int item, int vendor, Random random) {
         BigDecimal pack = BigDecimal.valueOf(List.of(1, 5, 25).get(random.nextInt(3)));
-        BigDecimal price = decimal(2000 + random.nextInt(20_000), random.nextBoolean() ? 3 : 4).multiply(pack);
+        BigDecimal price = decimal(2000 + random.nextInt(20_000), random.nextBoolean() ? 3 : 4)
+                .multiply(pack);
         List<Tier> tiers = new ArrayList<>(List.of(new Tier(BigDecimal.ZERO, price)));
         if (random.nextBoolean()) {
             tiers.add(new Tier(pack.multiply(BigDecimal.valueOf(4)), price.multiply(new BigDecimal("0.9"))));
