@@ -70,8 +70,7 @@ final class OrderCosting {
 
     private OrderCost order(int index, int period) {
         BigDecimal charge = vendor.smallOrderCharge();
-        boolean small = charge != null && goods.compareTo(vendor.minimumOrderValue()) < 0;
-        BigDecimal smallOrder = small ? charge : ZERO;
+        BigDecimal smallOrder = charge != null && goods.compareTo(vendor.minimumOrderValue()) < 0 ? charge : ZERO;
         BigDecimal charges = vendor.freightPerOrder().add(smallOrder);
         BigDecimal dutyOnCharges = vendor.duty().multiply(vendor.dutyBasis() == DutyBasis.CIF ? charges : smallOrder);
         List<LineCost> lines =
@@ -131,6 +130,6 @@ final class OrderCosting {
 
     /** The product; a factor of one, as most are, takes no arithmetic. */
     private static BigDecimal times(BigDecimal amount, BigDecimal factor) {
-        return factor.equals(ONE) ? amount : amount.multiply(factor);
+        return factor.compareTo(ONE) == 0 ? amount : amount.multiply(factor);
     }
 }

@@ -85,13 +85,17 @@ public record Quote(
     public boolean hasTermsOf(Quote other) {
         return vendor == other.vendor
                 && multiple == other.multiple
-                && packSize.equals(other.packSize)
-                && kgPerPack.equals(other.kgPerPack)
-                && minimum.equals(other.minimum)
+                && isSame(packSize, other.packSize)
+                && isSame(kgPerPack, other.kgPerPack)
+                && isSame(minimum, other.minimum)
                 && tiers.equals(other.tiers)
-                && duty.equals(other.duty)
-                && toVendorCurrency.equals(other.toVendorCurrency)
+                && isSame(duty, other.duty)
+                && isSame(toVendorCurrency, other.toVendorCurrency)
                 && Objects.equals(minorDigits, other.minorDigits);
+    }
+
+    private static boolean isSame(BigDecimal one, BigDecimal other) {
+        return one.compareTo(other) == 0;
     }
 
     /** The smallest line that has a price and meets the minimum, in the base unit. */

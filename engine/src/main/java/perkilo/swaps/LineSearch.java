@@ -84,7 +84,7 @@ final class LineSearch {
 
     /** A rank takes so many sums that it is worked out once for each. */
     private static List<Swap> ranked(List<Swap> swaps) {
-        Map<Swap, BigDecimal> ranks = new IdentityHashMap<>();
+        IdentityHashMap<Swap, BigDecimal> ranks = new IdentityHashMap<>();
         swaps.forEach(swap -> ranks.put(swap, swap.rank()));
         return swaps.stream()
                 .sorted(Comparator.comparing((Swap swap) -> ranks.get(swap))

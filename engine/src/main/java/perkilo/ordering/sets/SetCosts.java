@@ -93,6 +93,7 @@ final class SetCosts {
     }
 
     /** Items that the same vendors sell, taken together: their bounds by set of those vendors. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared and never shown
     private record Bounds(int[] vendors, double[] bySet) {}
 
     private Map<Integer, Bounds> boundsBySellers() {
