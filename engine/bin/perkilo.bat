@@ -30,10 +30,15 @@ if /i not "%~1"=="%kind%" goto plain
 if not exist "%cache%" mkdir "%cache%" 2>nul
 if not exist "%cache%" goto plain
 set "new=%archive%.%RANDOM%%RANDOM%"
-"%java%" %options% "-XX:ArchiveClassesAtExit=%new%" -jar "%jar%" %*
+"%java%" %options% "-XX:DumpLoadedClassList=%new%.list" -jar "%jar%" %*
 set "status=%errorlevel%"
-if "%status%"=="0" if exist "%new%" move /y "%new%" "%archive%" >nul 2>nul
+if not "%status%"=="0" goto done
+"%java%" -Xlog:disable %PERKILO_JAVA_OPTIONS% -Xshare:dump "-XX:SharedClassListFile=%new%.list" "-XX:SharedArchiveFile=%new%" -cp "%jar%" >nul 2>nul
+if exist "%new%" move /y "%new%" "%archive%" >nul 2>nul
+
+:done
 if exist "%new%" del /f /q "%new%" 2>nul
+if exist "%new%.list" del /f /q "%new%.list" 2>nul
 exit /b %status%
 
 :plain

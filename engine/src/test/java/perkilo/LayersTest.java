@@ -165,14 +165,19 @@ final class LayersTest {
             .resideInAPackage("perkilo.cli..");
 
     @ArchTest
-    static final ArchRule spreadsheets_stay_in_workbook = library("perkilo.workbook..")
+    static final ArchRule the_spreadsheet_library_computes_missing_values_and_writes_templates_alone = library(
+                    "perkilo.workbook.read.grid..", "perkilo.workbook.template..")
             .should()
             .dependOnClassesThat(resideInAnyPackage(
                     "org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..", "com.microsoft.schemas.."));
 
     @ArchTest
-    static final ArchRule getting_the_spreadsheet_library_ready_uses_nothing_else =
-            only("perkilo.workbook.ready..", "org.apache.poi..");
+    static final ArchRule result_sheets_are_written_by_the_standard_library = only(
+            "perkilo.workbook.author..",
+            "perkilo.origin..",
+            "perkilo.report..",
+            "perkilo.workbook.parts..",
+            "javax.xml.stream..");
 
     @ArchTest
     static final ArchRule the_parser_of_sheets_stays_in_its_package = library("perkilo.workbook.read.grid..")

@@ -3,10 +3,8 @@ package perkilo.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import perkilo.workbook.ready.SpreadsheetLibrary;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,9 +33,6 @@ public final class Perkilo implements Runnable {
     /** Kept here, as loggers that nobody holds are forgotten with their levels. */
     private static final Logger MONETA = Logger.getLogger("org.javamoney");
 
-    /** The commands that write with the spreadsheet library. */
-    private static final Set<String> WRITING = Set.of("cost", "order", "swap");
-
     @Option(
             names = "--debug",
             scope = ScopeType.INHERIT,
@@ -49,9 +44,6 @@ public final class Perkilo implements Runnable {
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
-        if (arguments.length > 1 && WRITING.contains(arguments[0])) {
-            SpreadsheetLibrary.begin();
-        }
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, arguments));

@@ -43,7 +43,12 @@ public record Chart(
         /** Columns of parts on top of each other, the horizontal axis words. */
         STACKED_COLUMNS,
         /** Lines over words. */
-        LINES
+        LINES;
+
+        /** Whether both axes are numbers. */
+        public boolean isScatter() {
+            return this == SCATTER || this == SCATTER_WITH_LINES;
+        }
     }
 
     /**

@@ -60,11 +60,12 @@ public final class BookSplice implements Closeable {
     /**
      * Sets sheets in: in the places of those of an earlier run, and the others behind all sheets.
      *
-     * @param workbookOfOurs an XLSX file with the sheets, named by their final names, strings inline
+     * @param workbookOfOurs the parts of a workbook with the sheets, named by their final names, strings inline
      * @param names the final name by the name that a sheet was built with
      * @param given names that sheets were built with which are the person's from now on
      */
-    public void setIn(byte[] workbookOfOurs, Map<String, String> names, Set<String> given) throws IOException {
+    public void setIn(Map<String, byte[]> workbookOfOurs, Map<String, String> names, Set<String> given)
+            throws IOException {
         new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given);
     }
 

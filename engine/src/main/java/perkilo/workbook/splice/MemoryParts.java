@@ -1,11 +1,7 @@
 package perkilo.workbook.splice;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.jspecify.annotations.Nullable;
 import perkilo.workbook.parts.PartNames;
 
@@ -14,12 +10,8 @@ final class MemoryParts implements Parts {
 
     private final Map<String, byte[]> parts = new HashMap<>();
 
-    MemoryParts(byte[] workbook) throws IOException {
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
-            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                parts.put(PartNames.key(entry.getName()), zip.readAllBytes());
-            }
-        }
+    MemoryParts(Map<String, byte[]> workbook) {
+        workbook.forEach((part, bytes) -> parts.put(PartNames.key(part), bytes));
     }
 
     @Override

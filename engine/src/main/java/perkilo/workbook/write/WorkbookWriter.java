@@ -1,7 +1,7 @@
 package perkilo.workbook.write;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Set;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
+import perkilo.workbook.author.Links;
+import perkilo.workbook.author.ResultPackage;
 import perkilo.workbook.splice.BookSplice;
 import perkilo.workbook.splice.UnfitPackageException;
 
@@ -83,8 +85,9 @@ public final class WorkbookWriter {
     public Written writeAlone(Report report, Path target, Set<String> files) throws IOException {
         Map<String, String> names = new LinkedHashMap<>();
         report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
-        byte[] bytes = new ScratchWorkbook(report, new Links("", List.of(), names, files)).bytes();
-        try (StagedFile file = StagedFile.write(target, out -> out.write(ByteBuffer.wrap(bytes)))) {
+        ResultPackage results = new ResultPackage(report, new Links("", List.of(), names, files));
+        try (StagedFile file =
+                StagedFile.write(target, channel -> results.writeTo(Channels.newOutputStream(channel)))) {
             file.moveToItsPlace();
             return new Written(target, names, null);
         }
@@ -117,7 +120,7 @@ public final class WorkbookWriter {
                     report.sheets().stream().map(ResultSheet::name).toList();
             Map<String, String> names = splice.finalNames(builtNames);
             Links links = new Links(String.valueOf(book.getFileName()), splice.sheetsOfThePerson(), names);
-            splice.setIn(new ScratchWorkbook(report, links).bytes(), names, report.given());
+            splice.setIn(new ResultPackage(report, links).parts(), names, report.given());
             return new Draft(StagedFile.write(target, splice::writeTo), names);
         } catch (UnfitPackageException e) {
             throw UnwritableFileException.unfitWorkbook(book, e);

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import perkilo.workbook.author.SampleReport;
 
 /** Whatever a workbook holds: its parts stay as they are, and running again lets nothing grow. */
 final class EveryKindOfBookTest {

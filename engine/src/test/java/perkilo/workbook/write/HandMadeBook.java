@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import perkilo.workbook.author.SampleBook;
+import perkilo.workbook.author.SampleReport;
 
 /** A workbook written part by part, as programs other than our libraries write it. */
 final class HandMadeBook {
@@ -102,8 +104,8 @@ final class HandMadeBook {
     /** The sheet part. */
     static String offers() {
         StringBuilder rows = new StringBuilder();
-        for (int row = 1; row < SampleBook.OFFERS.length; row++) {
-            Object[] offer = SampleBook.OFFERS[row];
+        for (int row = 1; row < SampleBook.offers().size(); row++) {
+            Object[] offer = SampleBook.offers().get(row);
             rows.append("<row r=\"").append(row + 1).append("\">");
             for (int column = 2; column < offer.length; column++) {
                 rows.append("<c r=\"")

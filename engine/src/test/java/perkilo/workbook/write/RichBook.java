@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import perkilo.workbook.author.SampleBook;
 
 /** A workbook with what people keep in workbooks beside numbers. */
 final class RichBook {
@@ -54,8 +55,8 @@ final class RichBook {
     }
 
     private static void fill(XSSFSheet sheet) {
-        for (int row = 0; row < SampleBook.OFFERS.length; row++) {
-            SampleBook.fill(sheet.createRow(row), SampleBook.OFFERS[row]);
+        for (int row = 0; row < SampleBook.offers().size(); row++) {
+            SampleBook.fill(sheet.createRow(row), SampleBook.offers().get(row));
         }
         sheet.createRow(8).createCell(0, CellType.FORMULA).setCellFormula("SUM(D2:D5)");
     }

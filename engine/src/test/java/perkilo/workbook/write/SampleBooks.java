@@ -12,6 +12,7 @@ import static perkilo.workbook.write.HandMadeBook.types;
 import static perkilo.workbook.write.HandMadeBook.workbook;
 
 import java.util.List;
+import perkilo.workbook.author.SampleReport;
 
 /** Workbooks of many kinds, each with the cells that {@link SampleReport} refers to. */
 final class SampleBooks {

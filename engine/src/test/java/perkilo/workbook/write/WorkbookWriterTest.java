@@ -20,6 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
 import perkilo.report.Look;
 import perkilo.report.Report;
 import perkilo.report.SheetBuilder;
+import perkilo.workbook.author.SampleBook;
+import perkilo.workbook.author.SampleReport;
 
 /** What becomes of the files and the tabs when results are written. */
 final class WorkbookWriterTest {

@@ -23,7 +23,6 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
-import perkilo.workbook.ready.SpreadsheetLibrary;
 
 /**
  * Values of formulas that were saved without them, as programs do that write workbooks without computing them.
@@ -109,7 +108,6 @@ final class MissingValues implements Closeable {
 
     private @Nullable CellValue evaluated(String sheet, int row, int column) throws IOException {
         if (book == null) {
-            SpreadsheetLibrary.await();
             book = opened();
             evaluator = new XSSFFormulaEvaluator(book);
         }

@@ -1,6 +1,4 @@
-package perkilo.workbook.write;
-
-import org.apache.poi.xssf.usermodel.XSSFColor;
+package perkilo.workbook.author;
 
 /** The colours of result sheets and charts: one accent, greys, and three quiet grounds for what asks for attention. */
 final class Palette {
@@ -26,8 +24,6 @@ final class Palette {
         "0072B2", "E69F00", "009E73", "CC79A7", "56B4E9", "D55E00", "999999", "332288", "882255", "DDCC77"
     };
 
-    private static final byte OPAQUE = (byte) 0xFF;
-
     private Palette() {}
 
     /** The colour of a chart's series, counted from zero; they begin anew after the tenth. */
@@ -35,15 +31,8 @@ final class Palette {
         return SERIES[number % SERIES.length];
     }
 
-    /** A colour as a cell's style takes it. */
-    static XSSFColor color(String hexadecimal) {
-        byte[] rgb = bytes(hexadecimal);
-        return new XSSFColor(new byte[] {OPAQUE, rgb[0], rgb[1], rgb[2]}, null);
-    }
-
-    /** Red, green and blue. */
-    static byte[] bytes(String hexadecimal) {
-        int rgb = Integer.parseInt(hexadecimal, 16);
-        return new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb};
+    /** A colour as the styles of cells write it, through which nothing shows. */
+    static String opaque(String color) {
+        return "FF" + color;
     }
 }

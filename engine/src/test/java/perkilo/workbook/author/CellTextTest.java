@@ -1,8 +1,7 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
@@ -36,8 +35,7 @@ final class CellTextTest {
         Report report = new Report(
                 List.of(new SheetBuilder("S").text(0, 0, words, Look.PLAIN).build()));
         Links links = new Links("b.xlsx", List.of(), Map.of("S", "S"));
-        try (XSSFWorkbook workbook =
-                new XSSFWorkbook(new ByteArrayInputStream(new ScratchWorkbook(report, links).bytes()))) {
+        try (XSSFWorkbook workbook = Written.read(report, links)) {
             String kept = workbook.getSheetAt(0).getRow(0).getCell(0).getStringCellValue();
             assertThat(kept).isEqualTo(CellText.storable(words).replace("_x005F_", "_"));
         }

@@ -1,4 +1,4 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -7,15 +7,9 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import org.apache.poi.ss.util.CellAddress;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xddf.usermodel.chart.XDDFCategoryDataSource;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.jspecify.annotations.Nullable;
 import perkilo.report.Chart;
 import perkilo.report.Decimals;
-import perkilo.report.NumberFormat;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
 import perkilo.report.ResultSheet.Cell;
@@ -32,18 +26,9 @@ final class ChartValues {
         this.names = names;
     }
 
-    /** The numbers of a range. */
-    XDDFNumericalDataSource<Double> numbers(Chart.Range range, NumberFormat format) {
-        XDDFNumericalDataSource<Double> source =
-                XDDFDataSourcesFactory.fromArray(values(range).toArray(new Double[0]), reference(range));
-        source.setFormatCode(format.code());
-        return source;
-    }
-
     /** The words of a range; numbers as they are read. */
-    XDDFCategoryDataSource words(Chart.Range range) {
-        String[] words = cells(range).stream().map(ChartValues::word).toArray(String[]::new);
-        return XDDFDataSourcesFactory.fromArray(words, reference(range));
+    List<String> words(Chart.Range range) {
+        return cells(range).stream().map(ChartValues::word).toList();
     }
 
     /** The numbers of a range; null for what is not a number. */
@@ -76,15 +61,19 @@ final class ChartValues {
                     "a chart refers to the sheet %s, which the report lacks".formatted(range.sheet()));
         }
         List<@Nullable Cell> cells = new ArrayList<>();
-        for (CellAddress address : CellRangeAddress.valueOf(range.range())) {
-            SortedMap<Integer, Cell> row = sheet.cells().getOrDefault(address.getRow(), new TreeMap<>());
-            cells.add(row.get(address.getColumn()));
+        CellRange of = CellRange.of(range.range());
+        for (int row = of.firstRow(); row <= of.lastRow(); row++) {
+            SortedMap<Integer, Cell> inRow = sheet.cells().getOrDefault(row, new TreeMap<>());
+            for (int column = of.firstColumn(); column <= of.lastColumn(); column++) {
+                cells.add(inRow.get(column));
+            }
         }
         return cells;
     }
 
-    private String reference(Chart.Range range) {
-        String absolute = CellRangeAddress.valueOf(range.range()).formatAsString(null, true);
-        return SheetNames.quoted(names.apply(range.sheet())) + "!" + absolute;
+    /** A range as a formula writes it. */
+    String reference(Chart.Range range) {
+        return SheetNames.quoted(names.apply(range.sheet())) + "!"
+                + CellRange.of(range.range()).absolute();
     }
 }

@@ -1,4 +1,4 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import java.util.List;
 import java.util.Map;
@@ -16,18 +16,18 @@ import perkilo.report.SheetNames;
  * @param resultSheets final names by the names that the result sheets were built with
  * @param files addresses of other files; an origin that names one as its file leads there
  */
-record Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets, Set<String> files) {
+public record Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets, Set<String> files) {
 
     private static final Pattern CELL = Pattern.compile("\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6}");
 
-    Links {
+    public Links {
         ownSheets = List.copyOf(ownSheets);
         resultSheets = Map.copyOf(resultSheets);
         files = Set.copyOf(files);
     }
 
     /** Links inside one workbook alone. */
-    Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets) {
+    public Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets) {
         this(bookName, ownSheets, resultSheets, Set.of());
     }
 

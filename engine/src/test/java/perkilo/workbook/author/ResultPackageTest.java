@@ -1,8 +1,7 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
@@ -24,7 +23,7 @@ import perkilo.report.Report;
 import perkilo.report.SheetBuilder;
 
 /** What stands in the cells of result sheets, and what they look like. */
-final class ScratchWorkbookTest {
+final class ResultPackageTest {
 
     private XSSFWorkbook workbook = new XSSFWorkbook();
 
@@ -41,7 +40,7 @@ final class ScratchWorkbookTest {
 
     private static XSSFWorkbook written(Report report, Map<String, String> names) throws IOException {
         Links links = new Links(SampleBook.FILE, List.of("Offers", "Köln's notes"), names);
-        return new XSSFWorkbook(new ByteArrayInputStream(new ScratchWorkbook(report, links).bytes()));
+        return Written.read(report, links);
     }
 
     private XSSFSheet summary() {

@@ -1,19 +1,21 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A small workbook as a formulator would bring it. */
-final class SampleBook {
+public final class SampleBook {
 
-    static final String FILE = "cream.xlsx";
+    public static final String FILE = "cream.xlsx";
 
-    static final Object[][] OFFERS = {
+    private static final Object[][] OFFERS = {
         {"Supplier", "Item", "Pack size kg", "Price per kg", "Duty %"},
         {"Lindgren", "Shea butter", 25, 6.4, 2.5},
         {"Lindgren", "Cetearyl alcohol", 20, 3.15, 0},
@@ -23,14 +25,19 @@ final class SampleBook {
 
     private SampleBook() {}
 
+    /** The rows of the sheet of offers, the heads first. */
+    public static List<Object[]> offers() {
+        return Stream.of(OFFERS).map(Object[]::clone).toList();
+    }
+
     /** Writes it into a folder. */
-    static Path in(Path folder) throws IOException {
+    public static Path in(Path folder) throws IOException {
         Path file = folder.resolve(FILE);
         try (XSSFWorkbook workbook = new XSSFWorkbook();
                 OutputStream out = Files.newOutputStream(file)) {
             Sheet offers = workbook.createSheet("Offers");
-            for (int row = 0; row < OFFERS.length; row++) {
-                fill(offers.createRow(row), OFFERS[row]);
+            for (Object[] row : OFFERS) {
+                fill(offers.createRow(offers.getLastRowNum() + 1), row);
             }
             workbook.createSheet("Köln's notes").createRow(0).createCell(0).setCellValue("keep me");
             workbook.write(out);
@@ -38,7 +45,7 @@ final class SampleBook {
         return file;
     }
 
-    static void fill(Row row, Object... values) {
+    public static void fill(Row row, Object... values) {
         for (int column = 0; column < values.length; column++) {
             if (values[column] instanceof Number number) {
                 row.createCell(column).setCellValue(number.doubleValue());

@@ -1,4 +1,4 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import java.util.Map;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -14,10 +14,10 @@ import perkilo.report.ResultSheet.Condition;
 import perkilo.report.SheetBuilder;
 
 /** A report about {@link SampleBook}, with everything that a result sheet can hold. */
-final class SampleReport {
+public final class SampleReport {
 
-    static final String SUMMARY = "Cost summary";
-    static final String DETAIL = "Cost detail";
+    public static final String SUMMARY = "Cost summary";
+    public static final String DETAIL = "Cost detail";
 
     private static final NumberFormat EUR = NumberFormat.money("EUR", 2);
     private static final NumberFormat FINE = NumberFormat.money("EUR", 4);
@@ -29,7 +29,7 @@ final class SampleReport {
 
     private SampleReport() {}
 
-    static Report build() {
+    public static Report build() {
         SampleReport sample = new SampleReport();
         SheetBuilder detail = sample.detail();
         SheetBuilder summary = sample.summary();
@@ -62,7 +62,7 @@ final class SampleReport {
     }
 
     private void detailRow(SheetBuilder sheet, int row, int item) {
-        Object[] offer = SampleBook.OFFERS[item + 1];
+        Object[] offer = SampleBook.offers().get(item + 1);
         int line = item + 2;
         sheet.text(row, 0, String.valueOf(offer[1]), Look.LABEL, at("B" + line));
         sheet.text(row, 1, String.valueOf(offer[0]), Look.PLAIN);

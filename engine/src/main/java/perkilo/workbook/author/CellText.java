@@ -1,4 +1,4 @@
-package perkilo.workbook.write;
+package perkilo.workbook.author;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
