@@ -13,11 +13,13 @@ import perkilo.costing.RunCost;
 import perkilo.costing.RunNeeds;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Material;
 import perkilo.model.Traits;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.money.RunChange;
@@ -66,6 +68,21 @@ final class SwapFinderTest {
         assertThat(FOUND.rejected())
                 .isNotEmpty()
                 .allSatisfy(no -> assertThat(no.reason()).isNotBlank());
+    }
+
+    /** The search asks this before it doses anything; the gate itself says the same in words. */
+    @Test
+    void the_question_before_the_gate_is_answered_as_the_gate_does() {
+        Recipe recipe = Recipe.of(BOOK, BOOK.formula("Face cream").orElseThrow());
+        Dosing dosing = new Dosing(recipe);
+        for (int line = 0; line < recipe.portions().size(); line++) {
+            Material from = recipe.portions().get(line).material();
+            for (Material to : BOOK.materials().values()) {
+                assertThat(Gates.sharesFunction(from, to))
+                        .as("%s for %s", to.name(), from.name())
+                        .isEqualTo(Gates.judge(dosing.of(line, to)).get(0).ok());
+            }
+        }
     }
 
     /** The two cheapest plans of a run may share its cost unequally among items; their sums may not differ. */

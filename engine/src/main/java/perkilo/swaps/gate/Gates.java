@@ -2,6 +2,7 @@ package perkilo.swaps.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.model.Material;
 import perkilo.swaps.trial.Trial;
 
 /** All gates, in the order in which they are worth asking: the cheap ones that keep most out come first. */
@@ -26,8 +27,8 @@ public final class Gates {
     private Gates() {}
 
     /** Whether a material shares the function of what it would replace: the gate that keeps most out. */
-    public static Verdict function(Trial trial) {
-        return ALL.get(0).judge(trial);
+    public static boolean sharesFunction(Material from, Material to) {
+        return FunctionGate.isOpen(from, to);
     }
 
     /** What every gate says. */
