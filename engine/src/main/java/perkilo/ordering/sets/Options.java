@@ -12,6 +12,9 @@ final class Options {
     /** After so many tries the search is given up. */
     private static final int MOST_TRIES = 20_000;
 
+    /** So is it with more ways that no other beats: choosing among them would take longer than the full search. */
+    private static final int MOST_KEPT = 1000;
+
     private final ItemPrices.Offered offered;
     private final Wanted wanted;
     private final int[] vendors;
@@ -138,6 +141,7 @@ final class Options {
         if (found.size() > sortOutAt) {
             found = new ArrayList<>(Option.best(found));
             sortOutAt = 200 + 2 * found.size();
+            tries = found.size() > MOST_KEPT ? MOST_TRIES + 1 : tries;
         }
     }
 }

@@ -75,7 +75,7 @@ final class BlendModel {
             (one.isIn() ? out : in).plus(1, "y" + i);
         }
         in.atMost(mostChanged);
-        out.atLeast(held - mostChanged);
+        out.atLeast((double) (held - mostChanged));
         return lp.text();
     }
 
