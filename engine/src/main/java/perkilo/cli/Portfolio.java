@@ -78,13 +78,13 @@ final class Portfolio {
         return results.stream().allMatch(PortfolioTask.Result::isCosted) ? Exit.DONE : Exit.BAD_INPUT;
     }
 
-    /** What several books say of the same row of a price list that they share. */
+    /** What several books say of the same row of a price list that they share; an error stays with each of them. */
     private static Set<Finding> repeated(List<PortfolioTask.Result> results, SharedSources shared) {
         Set<Finding> seen = new HashSet<>();
         Set<Finding> repeated = new LinkedHashSet<>();
         for (PortfolioTask.Result result : results) {
             for (Finding finding : new LinkedHashSet<>(result.book().findings())) {
-                if (shared.holds(finding.origin()) && !seen.add(finding)) {
+                if (!finding.isError() && shared.holds(finding.origin()) && !seen.add(finding)) {
                     repeated.add(finding);
                 }
             }

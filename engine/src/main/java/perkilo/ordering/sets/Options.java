@@ -110,18 +110,29 @@ final class Options {
         return most;
     }
 
-    /** The most packs that a vendor's minimum may ask for. */
+    /**
+     * The most packs that a vendor's minimum may ask for. A better price lowers the value of an order, so each price
+     * has a number of its own from which more would only cost more.
+     */
     private long packsToMinimum(PackPrice price) {
         for (int i = 0; i < vendors.length; i++) {
             if (price.vendor() == vendors[i]) {
-                long some = price.fewest();
-                while (price.goods(some) < minimum[i] && some <= MOST_TRIES) {
-                    some += price.multiple();
-                }
-                return some;
+                return packsToReach(minimum[i], price);
             }
         }
         return 0;
+    }
+
+    private static long packsToReach(double goods, PackPrice price) {
+        long most = 0;
+        for (int tier = 0; tier < price.tiers(); tier++) {
+            long some = price.fewest(tier);
+            for (int step = 0; price.goods(some) < goods && step <= MOST_TRIES; step++) {
+                some += price.multiple();
+            }
+            most = Math.max(most, some);
+        }
+        return most;
     }
 
     private void keep(List<Cover.Pick> picks, double cost) {

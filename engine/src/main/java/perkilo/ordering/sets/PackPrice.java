@@ -102,6 +102,11 @@ final class PackPrice {
         return fewest[0];
     }
 
+    /** The fewest packs that have the price of a break. */
+    long fewest(int tier) {
+        return fewest[tier];
+    }
+
     /** Landed cost of a line in home currency. */
     double cost(long packs) {
         return goodsQuoted(packs) * goodsFactor + perPack * packs;

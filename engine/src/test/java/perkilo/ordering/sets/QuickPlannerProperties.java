@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -53,6 +54,44 @@ final class QuickPlannerProperties {
                                     .anyMatch(need -> need.creditPerUnit().signum() > 0))
                     .isTrue();
         }
+    }
+
+    /** Nine packs reach the minimum at 900; from ten on a pack costs 80, and eleven reach it at 880. */
+    @Example
+    void a_better_price_beyond_what_first_reaches_the_minimum_is_found() {
+        Vendor vendor = new Vendor(
+                "one",
+                BigDecimal.ONE,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                new BigDecimal("850"),
+                null,
+                BigDecimal.ZERO,
+                DutyBasis.FOB);
+        List<Tier> tiers = List.of(
+                new Tier(BigDecimal.ZERO, new BigDecimal("100")), new Tier(BigDecimal.TEN, new BigDecimal("80")));
+        Quote quote = new Quote(
+                0,
+                0,
+                BigDecimal.ONE,
+                BigDecimal.ONE,
+                1,
+                BigDecimal.ZERO,
+                tiers,
+                BigDecimal.ZERO,
+                BigDecimal.ONE,
+                2,
+                0,
+                0);
+        PurchaseProblem problem =
+                PurchaseProblem.once(List.of(Need.once("item", BigDecimal.ONE)), List.of(vendor), List.of(quote));
+
+        assertThat(alone().plan(problem, LIMITS))
+                .isInstanceOfSatisfying(
+                        PlanOutcome.Proven.class,
+                        found -> assertThat(found.cost().objective()).isEqualByComparingTo("880"));
     }
 
     /** Nobody charges for an order as a whole, so each item is planned alone: the whole must still be cheapest. */
@@ -174,7 +213,8 @@ final class QuickPlannerProperties {
                 .multiply(pack);
         List<Tier> tiers = new ArrayList<>(List.of(new Tier(BigDecimal.ZERO, price)));
         if (random.nextBoolean()) {
-            tiers.add(new Tier(pack.multiply(BigDecimal.valueOf(4)), price.multiply(new BigDecimal("0.9"))));
+            BigDecimal from = pack.multiply(BigDecimal.valueOf(4 + random.nextInt(17)));
+            tiers.add(new Tier(from, price.multiply(decimal(60 + random.nextInt(31), 2))));
         }
         return new Quote(
                 item,
