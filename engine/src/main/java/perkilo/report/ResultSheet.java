@@ -2,6 +2,7 @@ package perkilo.report;
 
 import java.util.List;
 import java.util.SortedMap;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -106,9 +107,21 @@ public record ResultSheet(
     /** Words of a sentence. */
     public record Words(String text) implements Part {
 
+        /** Words in a formula are no longer than this in office suites; from memory. */
+        private static final int LONGEST = 255;
+
         @Override
         public String formula(UnaryOperator<String> names) {
-            return "\"" + text.replace("\"", "\"\"") + "\"";
+            StringJoiner pieces = new StringJoiner("&");
+            int from = 0;
+            do {
+                int to = Math.min(text.length(), from + LONGEST);
+                boolean splitsPair = to < text.length() && Character.isHighSurrogate(text.charAt(to - 1));
+                to -= splitsPair ? 1 : 0;
+                pieces.add("\"" + text.substring(from, to).replace("\"", "\"\"") + "\"");
+                from = to;
+            } while (from < text.length());
+            return pieces.toString();
         }
     }
 

@@ -21,12 +21,21 @@ final class CellText {
 
     /** The words without characters that no XML can hold, cut where they are too long. */
     static String storable(String text) {
-        StringBuilder kept = new StringBuilder(Math.min(text.length(), LONGEST));
-        text.codePoints().filter(CellText::isStorable).forEach(kept::appendCodePoint);
+        String kept = writable(text);
         int length = Math.min(kept.length(), LONGEST);
         boolean splitsPair = length < kept.length() && Character.isHighSurrogate(kept.charAt(length - 1));
-        kept.setLength(splitsPair ? length - 1 : length);
-        return LIKE_A_CODE.matcher(kept).replaceAll(Matcher.quoteReplacement("_x005F_"));
+        String cut = kept.substring(0, splitsPair ? length - 1 : length);
+        return LIKE_A_CODE.matcher(cut).replaceAll(Matcher.quoteReplacement("_x005F_"));
+    }
+
+    /** The words without characters that no XML can hold. */
+    static String writable(String text) {
+        if (text.codePoints().allMatch(CellText::isStorable)) {
+            return text;
+        }
+        StringBuilder kept = new StringBuilder(text.length());
+        text.codePoints().filter(CellText::isStorable).forEach(kept::appendCodePoint);
+        return kept.toString();
     }
 
     private static boolean isStorable(int character) {

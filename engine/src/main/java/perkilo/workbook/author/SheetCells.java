@@ -78,7 +78,8 @@ final class SheetCells {
         } else if (content instanceof ResultSheet.Value value) {
             write(value.expr(), xml);
         } else if (content instanceof ResultSheet.Sentence sentence) {
-            xml.set("t", "str").words("f", sentence.formula(names));
+            xml.set("t", "str");
+            formula(sentence.formula(names), xml);
             xml.words("v", CellText.storable(sentence.text()));
         }
     }
@@ -93,11 +94,15 @@ final class SheetCells {
 
     private void write(Expr expr, Xml xml) {
         if (expr.isLive()) {
-            String formula = expr.formula(names);
-            if (formula.length() <= LONGEST_FORMULA) {
-                xml.words("f", formula);
-            }
+            formula(expr.formula(names), xml);
         }
         xml.words("v", Decimals.plain(expr.value()));
+    }
+
+    /** A formula that is too long to be read is left out: its value stands. */
+    private static void formula(String formula, Xml xml) {
+        if (formula.length() <= LONGEST_FORMULA) {
+            xml.words("f", formula);
+        }
     }
 }

@@ -10,7 +10,7 @@ import javax.xml.stream.XMLStreamWriter;
  * One part of the package while it is written.
  *
  * <p>Names are written as they are given, prefix included; attributes are pairs of a name and a value, and a truth is
- * written as 1 or 0.
+ * written as 1 or 0. Characters that no XML can hold are left out.
  */
 final class Xml {
 
@@ -84,7 +84,7 @@ final class Xml {
     Xml words(String name, String words, Object... attributes) {
         open(name, attributes);
         try {
-            writer.writeCharacters(words);
+            writer.writeCharacters(CellText.writable(words));
         } catch (XMLStreamException e) {
             throw impossible(e);
         }
@@ -112,7 +112,7 @@ final class Xml {
         if (value instanceof Boolean truth) {
             return truth ? "1" : "0";
         }
-        return String.valueOf(value);
+        return CellText.writable(String.valueOf(value));
     }
 
     private static IllegalStateException impossible(XMLStreamException e) {
