@@ -194,7 +194,7 @@ final class SheetReader {
     }
 
     private Origin place(int column) {
-        return new Origin(fileName(), name, Grid.columnName(column) + (row + 1));
+        return Origin.ofCell(fileName(), name, row, column);
     }
 
     private void keep(boolean hidden) {
