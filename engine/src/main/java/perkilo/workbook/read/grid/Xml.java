@@ -119,12 +119,28 @@ final class Xml implements Closeable {
 
     /** The attribute of that name, whatever its prefix, or another value. */
     String attribute(String name, String otherwise) {
-        for (int i = 0; i < reader.getAttributeCount(); i++) {
+        int attributes = reader.getAttributeCount();
+        for (int i = 0; i < attributes; i++) {
             if (reader.getAttributeLocalName(i).equals(name)) {
                 return reader.getAttributeValue(i);
             }
         }
         return otherwise;
+    }
+
+    /** How many attributes the element has. */
+    int attributes() {
+        return reader.getAttributeCount();
+    }
+
+    /** The name of an attribute by its place, without its prefix. */
+    String attributeName(int place) {
+        return reader.getAttributeLocalName(place);
+    }
+
+    /** The value of an attribute by its place. */
+    String attributeValue(int place) {
+        return reader.getAttributeValue(place);
     }
 
     /** The attribute of that name in the namespace of relationships, so that it is not taken for another. */
@@ -140,7 +156,11 @@ final class Xml implements Closeable {
 
     /** The whole number in an attribute, or another where it is missing or none. */
     int number(String name, int otherwise) {
-        String text = attribute(name, "");
+        return whole(attribute(name, ""), otherwise);
+    }
+
+    /** The whole number in a text, or another where it is none. */
+    static int whole(String text, int otherwise) {
         try {
             return text.isEmpty() ? otherwise : Integer.parseInt(text.strip());
         } catch (NumberFormatException e) {
