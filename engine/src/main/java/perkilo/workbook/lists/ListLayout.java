@@ -33,8 +33,7 @@ record ListLayout(
         return row.keySet().stream().allMatch(column -> isSame(row, header, column));
     }
 
-    private static boolean isSame(
-            NavigableMap<Integer, Cell> row, NavigableMap<Integer, Cell> header, Integer column) {
+    private static boolean isSame(NavigableMap<Integer, Cell> row, NavigableMap<Integer, Cell> header, Integer column) {
         return header.getOrDefault(column, Cell.BLANK)
                 .text()
                 .equals(row.getOrDefault(column, Cell.BLANK).text());

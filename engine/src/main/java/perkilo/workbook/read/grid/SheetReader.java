@@ -104,6 +104,7 @@ final class SheetReader {
                 boolean hidden = xml.isOn("hidden");
                 cells(xml);
                 keep(hidden);
+                xml.keeps(cells.size());
             } else {
                 xml.skip();
             }

@@ -3,7 +3,6 @@ package perkilo.workbook.read.grid;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.NoSuchElementException;
 import javax.xml.stream.XMLInputFactory;
@@ -21,7 +20,7 @@ final class Xml implements Closeable {
     private static final XMLInputFactory FACTORY = factory();
 
     private final Path file;
-    private final InputStream content;
+    private final GuardedStream content;
     private final XMLStreamReader reader;
     private int depth;
 
@@ -30,7 +29,7 @@ final class Xml implements Closeable {
      *
      * @param file whose part it is
      */
-    Xml(Path file, InputStream content) throws IOException {
+    Xml(Path file, GuardedStream content) throws IOException {
         this.file = file;
         this.content = content;
         try {
@@ -47,6 +46,11 @@ final class Xml implements Closeable {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
         return factory;
+    }
+
+    /** Notes that so many bytes are kept of what was read. */
+    void keeps(int bytes) {
+        content.keeps(bytes);
     }
 
     /** Goes to the next opening tag; false at the end. */
