@@ -44,9 +44,9 @@ final class GrowthBook {
             double price = 2 + random.nextInt(3_000) / 100.0;
             String supplier = "Supplier " + material % CURRENCIES.length;
             String currency = CURRENCIES[material % CURRENCIES.length];
-            fill(sheet, supplier, name(material), 1.0, "kg", null, price * 1.6, "kg", currency);
-            fill(sheet, supplier, name(material), 5.0, "kg", null, price * 1.2, "kg", currency);
-            fill(sheet, supplier, name(material), 25.0, "kg", null, price, "kg", currency);
+            fill(sheet, supplier, name(material), 1.0, "kg", "", price * 1.6, "kg", currency);
+            fill(sheet, supplier, name(material), 5.0, "kg", "", price * 1.2, "kg", currency);
+            fill(sheet, supplier, name(material), 25.0, "kg", "", price, "kg", currency);
             fill(sheet, supplier, name(material), 25.0, "kg", 100.0, price * 0.9, "kg", currency);
         }
     }

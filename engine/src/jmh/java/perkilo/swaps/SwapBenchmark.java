@@ -1,34 +1,69 @@
 package perkilo.swaps;
 
-import java.util.concurrent.TimeUnit;
-import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Param;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
+import java.util.concurrent.atomic.AtomicInteger;
 import perkilo.model.Book;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.lp.OjalgoSolver;
 
-/** How long it takes to look for swaps in a rich formula, with the whole shipped catalogue to choose from. */
-@State(Scope.Benchmark)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-public class SwapBenchmark {
+/**
+ * How long it takes to look for swaps in a rich formula of 25 lines at three run sizes, with the whole shipped
+ * catalogue to choose from: every line with every material that passes the gates, each with a full purchase plan at
+ * every size.
+ *
+ * <p>Joint swaps are sought as well if there is an argument {@code blends}. The first round holds what a command takes,
+ * the last ones what is left when all is compiled.
+ */
+public final class SwapBenchmark {
 
-    private final Book book = DemoBook.richCream();
+    private static final int ROUNDS = 5;
 
-    /** Whether joint swaps are sought as well. */
-    @Param({"false", "true"})
-    boolean blends;
+    private SwapBenchmark() {}
 
-    @Benchmark
-    public SwapOutcome twentyFiveLines() {
-        return new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
-                .find(book, SwapOptions.usual().withBlends(blends));
+    /** Prints the times of each round. */
+    public static void main(String[] arguments) {
+        boolean blends = arguments.length > 0 && arguments[0].equals("blends");
+        Book book = DemoBook.richCream();
+        for (int round = 1; round <= ROUNDS; round++) {
+            AtomicInteger plans = new AtomicInteger();
+            AtomicInteger full = new AtomicInteger();
+            AtomicInteger unproven = new AtomicInteger();
+            PlanPurchases behind = (problem, limits) -> {
+                full.incrementAndGet();
+                return new CheapestPlan().plan(problem, limits);
+            };
+            PlanPurchases quick = new QuickPlanner(behind);
+            PlanPurchases counting = (problem, limits) -> {
+                plans.incrementAndGet();
+                PlanOutcome outcome = quick.plan(problem, limits);
+                if (!(outcome instanceof PlanOutcome.Proven)) {
+                    unproven.incrementAndGet();
+                }
+                return outcome;
+            };
+            long clock = System.nanoTime();
+            long processor = processor();
+            SwapOutcome.Found found =
+                    (SwapOutcome.Found) new SwapFinder(counting, SearchLimits.usual(), new OjalgoSolver())
+                            .find(book, SwapOptions.usual().withBlends(blends));
+            System.out.printf(
+                    "%.2f s, %.2f s of processor: %,d candidates judged, %,d plans (%d unproven, %d by the full search),"
+                            + " %d swaps, %d blends%n",
+                    (System.nanoTime() - clock) / 1e9,
+                    (processor() - processor) / 1e3,
+                    found.swaps().size() + found.rejected().size(),
+                    plans.get(),
+                    unproven.get(),
+                    full.get(),
+                    found.swaps().size(),
+                    found.blends().size());
+        }
+    }
+
+    private static long processor() {
+        return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis();
     }
 }

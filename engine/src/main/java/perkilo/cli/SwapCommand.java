@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
@@ -21,6 +22,8 @@ import perkilo.swaps.Swap;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
+import perkilo.swaps.blend.BlendStudy;
+import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.money.RunChange;
 import perkilo.workbook.write.Written;
@@ -56,7 +59,10 @@ final class SwapCommand implements Callable<Integer> {
     @Option(names = "--material", paramLabel = "NAME", description = "Only in place of this material.")
     private @Nullable String material;
 
-    @Option(names = "--function", paramLabel = "FUNCTION", description = "Only for this function, such as emollient.")
+    @Option(
+            names = "--function",
+            paramLabel = "FUNCTION",
+            description = "Only for this function, such as emollient or emulsifier.")
     private @Nullable String function;
 
     @Option(
@@ -107,7 +113,8 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private SwapOptions wanted() {
-        return SwapOptions.usual().only(formula, material, function).changing(changes);
+        String glossary = function == null ? null : Functions.named(function);
+        return SwapOptions.usual().only(formula, material, glossary).changing(changes);
     }
 
     private List<Finding> complaints(Book book) {
@@ -121,7 +128,24 @@ final class SwapCommand implements Callable<Integer> {
         if (material != null && book.material(material).isEmpty()) {
             complaints.add(options.complaint("there is no material \"%s\"".formatted(material)));
         }
+        if (function != null && !isKnown(book, Functions.named(function))) {
+            complaints.add(options.complaint("no material is known for the function \"%s\". The materials sheet has: %s"
+                    .formatted(function, functionsOf(book))));
+        }
         return complaints;
+    }
+
+    private static boolean isKnown(Book book, String function) {
+        return book.materials().values().stream().anyMatch(one -> Functions.does(one, function));
+    }
+
+    private static String functionsOf(Book book) {
+        return book.materials().values().stream()
+                .map(Functions::work)
+                .filter(work -> !work.isEmpty())
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
     }
 
     private int answer(Console console, SwapOutcome.Found found, List<Finding> findings) throws IOException {
@@ -134,6 +158,7 @@ final class SwapCommand implements Callable<Integer> {
         if (found.swaps().isEmpty()) {
             console.say("No material that fits is cheaper at any run size.");
         }
+        studies(found).forEach(console::say);
         Cautions.ALWAYS.forEach(console::say);
         console.findings(findings);
         console.written(written);
@@ -173,6 +198,24 @@ final class SwapCommand implements Callable<Integer> {
                     signed(run.outlay(), 2)));
         }
         return table;
+    }
+
+    /** What came of joint swaps, in a sentence each. */
+    private static List<String> studies(SwapOutcome.Found found) {
+        return found.studies().stream()
+                .map(study -> "%s, %s: %s".formatted(study.formula(), study.function(), outcome(study)))
+                .toList();
+    }
+
+    private static String outcome(BlendStudy study) {
+        if (!study.isSought()) {
+            return study.refusal();
+        }
+        return switch (study.blends().size()) {
+            case 0 -> "no blend within the bounds is cheaper.";
+            case 1 -> "one cheaper blend, on the sheet Blend.";
+            default -> study.blends().size() + " cheaper blends, on the sheet Blend.";
+        };
     }
 
     private static String signed(BigDecimal change, int decimals) {

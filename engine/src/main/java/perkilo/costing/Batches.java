@@ -3,7 +3,6 @@ package perkilo.costing;
 import static java.math.BigDecimal.ONE;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import perkilo.model.Batching;
 import perkilo.origin.Figure;
@@ -38,7 +37,7 @@ public record Batches(
         BigDecimal holdUp = batching.holdUp().value();
         Figure max = batching.vesselMax();
         long count = max == null ? 1 : roundedUp(filled, kept.multiply(usable(max.value(), holdUp)));
-        return of(filled.divide(kept, MathContext.DECIMAL128), count, batching);
+        return of(Quotient.of(filled, kept), count, batching);
     }
 
     /**
@@ -63,7 +62,7 @@ public record Batches(
         BigDecimal times = BigDecimal.valueOf(count);
         BigDecimal holdUp = batching.holdUp().value();
         BigDecimal minimum = batching.vesselMin().value();
-        BigDecimal even = bulk.divide(times, MathContext.DECIMAL128).add(holdUp);
+        BigDecimal even = Quotient.of(bulk, times).add(holdUp);
         boolean raised = even.compareTo(minimum) < 0;
         BigDecimal batchKg = raised ? minimum : even;
         BigDecimal output = raised ? minimum.subtract(holdUp).multiply(times) : bulk;

@@ -43,11 +43,12 @@ public final class CostRuns {
         for (Run run : book.runs()) {
             RunNeeds needs = RunNeeds.of(book, run);
             notes.addAll(RunNotes.of(market, needs));
-            PurchaseForRun.Outcome outcome = purchaser.find(needs);
+            List<Source> sources = Source.of(market, needs);
+            PurchaseForRun.Outcome outcome = purchaser.find(needs, sources);
             problems.addAll(outcome.problems());
             Purchase purchase = outcome.purchase();
             if (purchase != null) {
-                RunCost cost = costing.cost(needs, purchase);
+                RunCost cost = costing.cost(needs, sources, purchase);
                 costs.add(cost);
                 notes.addAll(RunNotes.of(cost));
             }

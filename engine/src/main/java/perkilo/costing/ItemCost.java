@@ -16,9 +16,7 @@ import perkilo.purchasing.LineCost;
  * @param usableLeftover how much of what is left can be used before it expires
  * @param landed for everything that is bought; for a house price what is used
  * @param goods the goods' part of {@code landed}
- * @param landedPerUnit landed cost of one kilogram or piece
  * @param used what went into the product: {@code needed × landedPerUnit}
- * @param usedGoods the goods' part of {@code used}
  * @param wasted what will expire on the shelf, at landed cost
  */
 public record ItemCost(
@@ -29,13 +27,29 @@ public record ItemCost(
         BigDecimal usableLeftover,
         BigDecimal landed,
         BigDecimal goods,
-        BigDecimal landedPerUnit,
         BigDecimal used,
-        BigDecimal usedGoods,
         BigDecimal wasted) {
 
     public ItemCost {
         lines = List.copyOf(lines);
+    }
+
+    /** Landed cost of one kilogram or piece. */
+    public BigDecimal landedPerUnit() {
+        if (housePrice != null) {
+            return housePrice.value();
+        }
+        return ordered.signum() == 0 ? BigDecimal.ZERO : Quotient.of(landed, ordered);
+    }
+
+    /** The goods' part of {@link #used()}. */
+    public BigDecimal usedGoods() {
+        return housePrice == null ? part(goods, item.needed(), ordered) : goods;
+    }
+
+    /** What of an amount falls to a part of the whole that it is for. */
+    static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
+        return whole.signum() == 0 || part.signum() == 0 ? BigDecimal.ZERO : Quotient.of(amount.multiply(part), whole);
     }
 
     /** What is left over; nothing where it has a house price. */

@@ -1,13 +1,13 @@
 package perkilo.costing;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
@@ -18,8 +18,6 @@ import perkilo.model.Offer;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.origin.Figure;
-import perkilo.purchasing.Quote;
-import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 import perkilo.units.Conversion;
 import perkilo.units.Measure;
@@ -34,8 +32,10 @@ public final class Market {
 
     private final Book book;
     private final List<Supplier> suppliers;
-    private final List<Vendor> vendors = new ArrayList<>();
+    private final List<Vendor> vendors;
     private final Map<String, List<Listing>> byItem = new LinkedHashMap<>();
+    private final Map<String, Assortment> assortments = new ConcurrentHashMap<>();
+    private final Map<List<CurrencyUnit>, Conversion> conversions = new ConcurrentHashMap<>();
 
     /**
      * The market of a book on its costing date.
@@ -46,14 +46,19 @@ public final class Market {
     public Market(Book book) {
         this.book = book;
         Map<String, Integer> indexes = new LinkedHashMap<>();
-        this.suppliers = new ArrayList<>();
+        List<Supplier> sellers = new ArrayList<>();
         for (Offer offer : book.offers()) {
             if (offer.isValidOn(book.settings().costingDate()) && canBeMeasured(offer)) {
-                int vendor = indexes.computeIfAbsent(Names.key(offer.supplier()), key -> open(supplierOf(offer)));
+                int vendor = indexes.computeIfAbsent(Names.key(offer.supplier()), key -> {
+                    sellers.add(supplierOf(offer));
+                    return sellers.size() - 1;
+                });
                 byItem.computeIfAbsent(Names.key(offer.item()), key -> new ArrayList<>())
-                        .add(listing(offer, suppliers.get(vendor), vendor));
+                        .add(listing(offer, sellers.get(vendor), vendor));
             }
         }
+        this.suppliers = List.copyOf(sellers);
+        this.vendors = sellers.stream().map(this::vendor).toList();
     }
 
     /** The book that the market is of. */
@@ -63,35 +68,45 @@ public final class Market {
 
     /** What is offered of an item, in the order of the sheets. */
     public List<Listing> listings(String item) {
-        return byItem.getOrDefault(Names.key(item), List.of());
+        return assortment(item).listings();
+    }
+
+    /** What is offered of an item, with what is the same for every run; worked out when it is first asked for. */
+    Assortment assortment(String item) {
+        String key = Names.key(item);
+        List<Listing> listings = byItem.get(key);
+        return listings == null
+                ? Assortment.NONE
+                : assortments.computeIfAbsent(key, first -> Assortment.of(listings, vendors));
     }
 
     /** The suppliers who offer anything, by vendor index. */
     public List<Supplier> suppliers() {
-        return List.copyOf(suppliers);
+        return suppliers;
     }
 
     /** What the suppliers charge, by vendor index. */
     public List<Vendor> vendors() {
-        return List.copyOf(vendors);
+        return vendors;
     }
 
     /** What a kilogram costs of an item that is not bought; empty where it has to be. */
     public Optional<Figure> housePrice(Item item) {
+        return Optional.ofNullable(housePrice(item, assortment(item.name())));
+    }
+
+    @Nullable Figure housePrice(Item item, Assortment offered) {
         Material material = item.material();
-        if (material == null || !listings(item.name()).isEmpty()) {
-            return Optional.empty();
+        if (material == null || !offered.listings().isEmpty()) {
+            return null;
         }
         Figure house = material.housePrice();
-        if (house != null) {
-            return Optional.of(house);
-        }
-        return material.isWater() ? Optional.of(book.settings().processWaterPerKg()) : Optional.empty();
+        return house == null && material.isWater() ? book.settings().processWaterPerKg() : house;
     }
 
     /** The lowest goods price of a kilogram or piece that anybody lists, in home currency; empty where nobody does. */
     public Optional<BigDecimal> lowestPrice(String item) {
-        return listings(item).stream().map(Listing::lowestPrice).min(BigDecimal::compareTo);
+        return Optional.ofNullable(assortment(item).lowestPrice());
     }
 
     /**
@@ -100,6 +115,10 @@ public final class Market {
      * @throws IllegalArgumentException if no rate leads there
      */
     public Conversion conversion(CurrencyUnit from, CurrencyUnit to) {
+        return conversions.computeIfAbsent(List.of(from, to), pair -> findConversion(from, to));
+    }
+
+    private Conversion findConversion(CurrencyUnit from, CurrencyUnit to) {
         Settings settings = book.settings();
         return book.rates()
                 .on(settings.costingDate(), from, to)
@@ -129,20 +148,7 @@ public final class Market {
      * its last price break, its minimum and its supplier's minimum order value.
      */
     public BigDecimal mostThatIsBought(String item, BigDecimal need) {
-        BigDecimal most = need;
-        for (Listing listing : listings(item)) {
-            Quote quote = listing.quote(0, 0, 0);
-            Tier last = quote.tiers().get(quote.tiers().size() - 1);
-            BigDecimal line = quote.smallestLine().max(last.from());
-            Vendor vendor = vendors().get(quote.vendor());
-            BigDecimal price = last.pricePerPack().multiply(quote.toVendorCurrency());
-            if (price.signum() > 0) {
-                BigDecimal packs = vendor.minimumOrderValue().divide(price, 0, RoundingMode.CEILING);
-                line = line.max(packs.multiply(quote.packSize()));
-            }
-            most = most.add(quote.quantity(quote.packsFor(line)));
-        }
-        return most;
+        return need.add(assortment(item).beyondNeed());
     }
 
     /** All listings of several items. */
@@ -174,12 +180,11 @@ public final class Market {
                 conversion(offer.currency(), supplier.currency()));
     }
 
-    private int open(Supplier supplier) {
+    private Vendor vendor(Supplier supplier) {
         Charges charges = charges(supplier);
         Figure minimum = supplier.minimumOrderValue();
         Figure smallOrder = supplier.smallOrderCharge();
-        suppliers.add(supplier);
-        vendors.add(new Vendor(
+        return new Vendor(
                 supplier.name(),
                 conversion(supplier.currency(), book.settings().home()).factor(),
                 margin(supplier).value(),
@@ -189,8 +194,7 @@ public final class Market {
                 minimum == null ? BigDecimal.ZERO : minimum.value(),
                 smallOrder == null ? null : smallOrder.value(),
                 charges.duty().value(),
-                book.settings().dutyBasis()));
-        return vendors.size() - 1;
+                book.settings().dutyBasis());
     }
 
     /**

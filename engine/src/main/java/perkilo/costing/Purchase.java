@@ -1,8 +1,10 @@
 package perkilo.costing;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.purchasing.LineCost;
+import perkilo.purchasing.OrderCost;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
@@ -31,9 +33,22 @@ public record Purchase(
 
     /** The lines that buy one need. */
     public List<LineCost> linesOf(int need) {
-        return cost.lines().stream()
-                .filter(line -> problem.quotes().get(line.line().quote()).item() == need)
-                .toList();
+        return linesByNeed().get(need);
+    }
+
+    /** The lines that buy each need, by the index of the need. */
+    List<List<LineCost>> linesByNeed() {
+        List<List<LineCost>> byNeed = new ArrayList<>();
+        for (int need = 0; need < problem.needs().size(); need++) {
+            byNeed.add(new ArrayList<>(1));
+        }
+        for (OrderCost order : cost.orders()) {
+            for (LineCost line : order.lines()) {
+                int need = problem.quotes().get(line.line().quote()).item();
+                byNeed.get(need).add(line);
+            }
+        }
+        return byNeed;
     }
 
     /** The offer behind a line. */

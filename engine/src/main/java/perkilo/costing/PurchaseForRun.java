@@ -33,55 +33,56 @@ final class PurchaseForRun {
      */
     record Outcome(@Nullable Purchase purchase, List<Finding> problems) {}
 
-    /** Finds the cheapest purchase that covers all needs of a run. */
-    Outcome find(RunNeeds needs) {
-        List<Item> bought = bought(needs);
-        List<Finding> unsold = bought.stream()
-                .filter(item -> market.listings(item.name()).isEmpty())
-                .map(item -> Finding.error(item.origin(), Unsold.why(market.book(), item)))
-                .toList();
-        if (!unsold.isEmpty()) {
-            return new Outcome(null, unsold);
+    /**
+     * Finds the cheapest purchase that covers all needs of a run.
+     *
+     * @param sources of the run's items
+     */
+    Outcome find(RunNeeds needs, List<Source> sources) {
+        List<Source> bought = new ArrayList<>(sources.size());
+        List<Finding> unsold = new ArrayList<>();
+        for (Source source : sources) {
+            if (source.isBought()) {
+                bought.add(source);
+                if (source.offered().listings().isEmpty()) {
+                    Item item = source.item();
+                    unsold.add(Finding.error(item.origin(), Unsold.why(market.book(), item)));
+                }
+            }
         }
+        return unsold.isEmpty() ? plan(needs, bought) : new Outcome(null, unsold);
+    }
+
+    private Outcome plan(RunNeeds needs, List<Source> bought) {
         List<Listing> listings = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         List<Need> wanted = new ArrayList<>();
-        for (int index = 0; index < bought.size(); index++) {
-            Item item = bought.get(index);
-            wanted.add(need(needs, item));
-            for (Listing listing : market.listings(item.name())) {
-                listings.add(listing);
-                quotes.add(listing.quote(index, 0, 0));
+        for (Source source : bought) {
+            for (Quote quote : source.offered().quotes()) {
+                quotes.add(quote.forNeed(wanted.size(), 0, 0));
             }
+            listings.addAll(source.offered().listings());
+            wanted.add(need(needs, source.item(), source.offered()));
         }
         PurchaseProblem problem = PurchaseProblem.once(wanted, market.vendors(), quotes);
         return outcome(needs, bought, listings, problem, planner.plan(problem, limits));
     }
 
-    /** The items of a run that have to be bought, in the order of the problem's needs. */
-    List<Item> bought(RunNeeds needs) {
-        return needs.items().stream()
-                .filter(item -> item.isNeeded() && market.housePrice(item).isEmpty())
-                .toList();
-    }
-
-    private Need need(RunNeeds needs, Item item) {
+    private Need need(RunNeeds needs, Item item, Assortment offered) {
         BigDecimal credit = market.book().settings().leftoverCredit().value();
-        BigDecimal perUnit = credit.signum() == 0
-                ? BigDecimal.ZERO
-                : credit.multiply(market.lowestPrice(item.name()).orElse(BigDecimal.ZERO));
+        BigDecimal lowest = offered.lowestPrice();
         return new Need(
                 item.name(),
                 List.of(item.needed()),
                 List.of(),
                 Need.UNLIMITED,
                 BigDecimal.ZERO,
-                perUnit,
-                UsableLeftover.limit(needs, item).orElseGet(() -> market.mostThatIsBought(item.name(), item.needed())));
+                lowest == null || credit.signum() == 0 ? BigDecimal.ZERO : credit.multiply(lowest),
+                UsableLeftover.limit(needs, item).orElseGet(() -> item.needed().add(offered.beyondNeed())));
     }
 
     private static Outcome outcome(
-            RunNeeds needs, List<Item> bought, List<Listing> listings, PurchaseProblem problem, PlanOutcome outcome) {
+            RunNeeds needs, List<Source> bought, List<Listing> listings, PurchaseProblem problem, PlanOutcome outcome) {
         if (outcome instanceof PlanOutcome.Proven proven) {
             return new Outcome(
                     new Purchase(problem, listings, proven.plan(), proven.cost(), proven.bound(), true), List.of());
@@ -104,12 +105,12 @@ final class PurchaseForRun {
                         "no purchase for %s was found in the time allowed".formatted(needs.title()))));
     }
 
-    private static Finding shortfall(RunNeeds needs, List<Item> bought, PlanOutcome.Shortfall shortfall) {
+    private static Finding shortfall(RunNeeds needs, List<Source> bought, PlanOutcome.Shortfall shortfall) {
         String remedy = shortfall.remedy().isEmpty() ? "" : " " + shortfall.remedy();
         if (shortfall.item() < 0) {
             return Finding.error(needs.run().origin(), shortfall.reason() + remedy);
         }
-        Item item = bought.get(shortfall.item());
+        Item item = bought.get(shortfall.item()).item();
         return Finding.error(item.origin(), "\"%s\": %s%s".formatted(item.name(), shortfall.reason(), remedy));
     }
 }

@@ -4,11 +4,11 @@ import static java.math.BigDecimal.ZERO;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Collections;
-import java.util.EnumMap;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +24,6 @@ import perkilo.units.Currencies;
  * @param work hours and what they cost
  * @param oneOffs all one-off costs of the product
  * @param oneOffShare this run's share of them
- * @param heads all heads; they add up to {@link #total()}
  * @param ladder null for bulk, and where no margin and no target price is given
  */
 public record RunCost(
@@ -35,27 +34,25 @@ public record RunCost(
         Work work,
         BigDecimal oneOffs,
         BigDecimal oneOffShare,
-        Map<Head, BigDecimal> heads,
         @Nullable PriceLadder ladder) {
 
     public RunCost {
         items = List.copyOf(items);
-        heads = Collections.unmodifiableMap(new EnumMap<>(heads));
     }
 
     /** What went into the product, at landed cost. */
     public BigDecimal used() {
-        return sum(items.stream().map(ItemCost::used).toList());
+        return sum(items, ItemCost::used);
     }
 
     /** What was bought and will expire on the shelf, at landed cost. */
     public BigDecimal wasted() {
-        return sum(items.stream().map(ItemCost::wasted).toList());
+        return sum(items, ItemCost::wasted);
     }
 
     /** Everything paid for materials and components. */
     public BigDecimal outlay() {
-        return sum(items.stream().map(ItemCost::landed).toList());
+        return sum(items, ItemCost::landed);
     }
 
     /** What is left on the shelf and can be used, at cost: {@code outlay − used − wasted}. */
@@ -63,9 +60,14 @@ public record RunCost(
         return outlay().subtract(used()).subtract(wasted());
     }
 
-    /** Everything that the run costs: the sum of all heads. */
+    /** Everything that the run costs: what was used and wasted, the work, and its share of the one-off costs. */
     public BigDecimal total() {
-        return sum(List.copyOf(heads.values()));
+        return used().add(wasted()).add(work.total()).add(oneOffShare);
+    }
+
+    /** What the money is spent on: all heads, in their order; they add up to {@link #total()}. */
+    public Map<Head, BigDecimal> heads() {
+        return Breakdown.of(this);
     }
 
     /** Everything that leaves the bank for the run, all one-off costs included. */
@@ -95,18 +97,12 @@ public record RunCost(
 
     /** Cost of the recipe for one kilogram, without any loss: {@code Σ w_i × landed per kg_i}. */
     public BigDecimal rawMaterialPerKg() {
-        return sum(items.stream()
-                .filter(item -> item.item().isMaterial())
-                .map(item -> item.item().share().multiply(item.landedPerUnit()))
-                .toList());
+        return sum(items, item -> item.item().isMaterial() ? item.item().share().multiply(item.landedPerUnit()) : ZERO);
     }
 
     /** Everything that the bulk costs: materials used, making with its overhead, quality control. */
     public BigDecimal bulkTotal() {
-        BigDecimal materials = sum(items.stream()
-                .filter(item -> item.item().isMaterial())
-                .map(ItemCost::used)
-                .toList());
+        BigDecimal materials = sum(items, item -> item.item().isMaterial() ? item.used() : ZERO);
         return materials.add(work.making()).add(work.makingOverhead()).add(work.qualityControl());
     }
 
@@ -121,7 +117,11 @@ public record RunCost(
         return Optional.ofNullable(fill).map(target -> target.giveawayKg().multiply(bulkPerKg()));
     }
 
-    private static BigDecimal sum(List<BigDecimal> amounts) {
-        return amounts.stream().reduce(ZERO, BigDecimal::add);
+    private static <T> BigDecimal sum(Collection<T> things, Function<T, BigDecimal> amount) {
+        BigDecimal sum = ZERO;
+        for (T thing : things) {
+            sum = sum.add(amount.apply(thing));
+        }
+        return sum;
     }
 }

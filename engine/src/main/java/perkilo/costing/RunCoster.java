@@ -14,6 +14,7 @@ import perkilo.purchasing.SearchLimits;
  */
 public final class RunCoster {
 
+    private final Market market;
     private final PurchaseForRun purchaser;
     private final RunCosting costing;
 
@@ -25,15 +26,17 @@ public final class RunCoster {
      * @param limits for the search, for each run
      */
     public RunCoster(Market market, PlanPurchases planner, SearchLimits limits) {
+        this.market = market;
         this.purchaser = new PurchaseForRun(market, planner, limits);
         this.costing = new RunCosting(market);
     }
 
     /** Finds the cheapest purchase for a run's needs and adds up what the run costs. */
     public Outcome cost(RunNeeds needs) {
-        PurchaseForRun.Outcome found = purchaser.find(needs);
+        List<Source> sources = Source.of(market, needs);
+        PurchaseForRun.Outcome found = purchaser.find(needs, sources);
         Purchase purchase = found.purchase();
-        return new Outcome(purchase == null ? null : costing.cost(needs, purchase), found.problems());
+        return new Outcome(purchase == null ? null : costing.cost(needs, sources, purchase), found.problems());
     }
 
     /**

@@ -5,11 +5,7 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Product;
 import perkilo.model.Settings;
@@ -19,31 +15,27 @@ import perkilo.purchasing.LineCost;
 /** Adds up what a run costs, once it is known what is bought for it. */
 final class RunCosting {
 
-    private final Market market;
     private final Settings settings;
 
     RunCosting(Market market) {
-        this.market = market;
         this.settings = market.book().settings();
     }
 
-    RunCost cost(RunNeeds needs, Purchase purchase) {
-        List<ItemCost> items = new ArrayList<>();
-        int need = 0;
-        for (Item item : needs.items()) {
-            Figure house = market.housePrice(item).orElse(null);
-            if (house != null) {
-                items.add(fromHouse(item, house));
-            } else {
-                items.add(bought(needs, item, item.isNeeded() ? purchase.linesOf(need++) : List.of()));
-            }
-        }
+    /**
+     * What a run costs.
+     *
+     * @param sources of the run's items
+     */
+    RunCost cost(RunNeeds needs, List<Source> sources, Purchase purchase) {
+        List<ItemCost> items = items(needs, sources, purchase);
         Work work = Work.of(settings, needs);
         Product product = needs.product();
         BigDecimal oneOffs = product == null ? ZERO : product.oneOffCosts().value();
         BigDecimal share = oneOffShare(product, needs.units(), oneOffs);
-        Map<Head, BigDecimal> heads = heads(items, work, share);
-        BigDecimal total = heads.values().stream().reduce(ZERO, BigDecimal::add);
+        BigDecimal total = share.add(work.total());
+        for (ItemCost item : items) {
+            total = total.add(item.used()).add(item.wasted());
+        }
         return new RunCost(
                 settings.home(),
                 needs,
@@ -52,22 +44,39 @@ final class RunCosting {
                 work,
                 oneOffs,
                 share,
-                heads,
                 ladder(product, needs.units(), total, share));
+    }
+
+    private static List<ItemCost> items(RunNeeds needs, List<Source> sources, Purchase purchase) {
+        List<List<LineCost>> lines = purchase.linesByNeed();
+        List<ItemCost> items = new ArrayList<>(sources.size());
+        int need = 0;
+        for (Source source : sources) {
+            Figure house = source.housePrice();
+            items.add(
+                    house != null
+                            ? fromHouse(source.item(), house)
+                            : bought(needs, source.item(), source.isBought() ? lines.get(need++) : List.of()));
+        }
+        return items;
     }
 
     private static ItemCost fromHouse(Item item, Figure price) {
         BigDecimal cost = item.needed().multiply(price.value());
-        return new ItemCost(item, List.of(), price, item.needed(), ZERO, cost, cost, price.value(), cost, cost, ZERO);
+        return new ItemCost(item, List.of(), price, item.needed(), ZERO, cost, cost, cost, ZERO);
     }
 
     private static ItemCost bought(RunNeeds needs, Item item, List<LineCost> lines) {
-        BigDecimal ordered = sum(lines, LineCost::quantity);
-        BigDecimal landed = sum(lines, LineCost::landed);
-        BigDecimal goods = sum(lines, LineCost::goods);
+        BigDecimal ordered = ZERO;
+        BigDecimal landed = ZERO;
+        BigDecimal goods = ZERO;
+        for (LineCost line : lines) {
+            ordered = ordered.add(line.quantity());
+            landed = landed.add(line.landed());
+            goods = goods.add(line.goods());
+        }
         BigDecimal leftover = ordered.subtract(item.needed());
         BigDecimal usable = UsableLeftover.limit(needs, item).map(leftover::min).orElse(leftover);
-        BigDecimal perUnit = ordered.signum() == 0 ? ZERO : landed.divide(ordered, MathContext.DECIMAL128);
         return new ItemCost(
                 item,
                 lines,
@@ -76,14 +85,8 @@ final class RunCosting {
                 usable,
                 landed,
                 goods,
-                perUnit,
-                part(landed, item.needed(), ordered),
-                part(goods, item.needed(), ordered),
-                part(landed, leftover.subtract(usable), ordered));
-    }
-
-    private static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
-        return whole.signum() == 0 ? ZERO : amount.multiply(part).divide(whole, MathContext.DECIMAL128);
+                ItemCost.part(landed, item.needed(), ordered),
+                ItemCost.part(landed, leftover.subtract(usable), ordered));
     }
 
     /** A run carries the one-off costs by its units, and never more than all of them. */
@@ -95,22 +98,6 @@ final class RunCosting {
         return oneOffs.multiply(units).divide(spread.value(), MathContext.DECIMAL128);
     }
 
-    private static Map<Head, BigDecimal> heads(List<ItemCost> items, Work work, BigDecimal oneOffShare) {
-        Map<Head, BigDecimal> heads = new EnumMap<>(Head.class);
-        BigDecimal materials = sumIf(items, item -> item.item().isMaterial(), ItemCost::usedGoods);
-        BigDecimal packaging = sumIf(items, item -> !item.item().isMaterial(), ItemCost::usedGoods);
-        heads.put(Head.RAW_MATERIALS, materials);
-        heads.put(Head.PACKAGING, packaging);
-        heads.put(Head.INBOUND, sum(items, ItemCost::used).subtract(materials).subtract(packaging));
-        heads.put(Head.MAKING, work.making());
-        heads.put(Head.FILLING, work.filling());
-        heads.put(Head.QUALITY_CONTROL, work.qualityControl());
-        heads.put(Head.OVERHEAD, work.overhead());
-        heads.put(Head.WASTED_STOCK, sum(items, ItemCost::wasted));
-        heads.put(Head.ONE_OFFS, oneOffShare);
-        return heads;
-    }
-
     private static @Nullable PriceLadder ladder(
             @Nullable Product product, @Nullable BigDecimal units, BigDecimal total, BigDecimal oneOffShare) {
         if (product == null || units == null) {
@@ -120,14 +107,5 @@ final class RunCosting {
                 product,
                 total.divide(units, MathContext.DECIMAL128),
                 oneOffShare.divide(units, MathContext.DECIMAL128));
-    }
-
-    private static <T> BigDecimal sum(List<T> things, Function<T, BigDecimal> amount) {
-        return things.stream().map(amount).reduce(ZERO, BigDecimal::add);
-    }
-
-    private static BigDecimal sumIf(
-            List<ItemCost> items, Predicate<ItemCost> which, Function<ItemCost, BigDecimal> amount) {
-        return sum(items.stream().filter(which).toList(), amount);
     }
 }

@@ -93,18 +93,23 @@ public record RunNeeds(
     private static List<Item> materials(Book book, Formula formula, BigDecimal charged) {
         Map<String, List<Formula.Line>> byName = new LinkedHashMap<>();
         for (Formula.Line line : formula.lines()) {
-            byName.computeIfAbsent(Names.key(line.material()), key -> new ArrayList<>())
+            byName.computeIfAbsent(Names.key(line.material()), key -> new ArrayList<>(1))
                     .add(line);
         }
-        return byName.values().stream()
-                .map(lines -> material(book, formula, lines, charged))
-                .toList();
+        List<Item> items = new ArrayList<>(byName.size());
+        for (List<Formula.Line> lines : byName.values()) {
+            items.add(material(book, formula, lines, charged));
+        }
+        return items;
     }
 
     private static Item material(Book book, Formula formula, List<Formula.Line> lines, BigDecimal charged) {
         String name = lines.get(0).material();
         Material material = book.material(name).orElseGet(() -> Material.of(name));
-        BigDecimal share = lines.stream().map(formula::levelOf).reduce(ZERO, BigDecimal::add);
+        BigDecimal share = ZERO;
+        for (Formula.Line line : lines) {
+            share = share.add(formula.levelOf(line));
+        }
         BigDecimal needed =
                 charged.multiply(share).multiply(ONE.add(material.handlingLoss().value()));
         return new Item(material.name(), material, lines, null, share, needed);

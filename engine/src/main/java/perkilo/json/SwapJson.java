@@ -16,6 +16,7 @@ import perkilo.swaps.Rejected;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.closeness.Closeness;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.label.LabelChange;
@@ -42,6 +43,7 @@ public final class SwapJson {
         answer.set("swaps", Json.array(found.swaps(), swap -> swap(swap, number.incrementAndGet())));
         answer.set("rejected", Json.array(found.rejected(), SwapJson::rejected));
         answer.set("blends", Json.array(found.blends(), SwapJson::blend));
+        answer.set("blendStudies", Json.array(found.studies(), SwapJson::study));
         answer.set("cautions", texts(Cautions.ALWAYS));
         answer.set("messages", Json.messages(findings));
         return answer;
@@ -138,6 +140,19 @@ public final class SwapJson {
         return json;
     }
 
+    private static ObjectNode study(BlendStudy study) {
+        ObjectNode json = Json.object()
+                .put("formula", study.formula())
+                .put("phase", study.phase())
+                .put("function", study.function())
+                .put("refusal", study.refusal())
+                .put("blends", study.blends().size());
+        json.set("kept", texts(study.kept()));
+        ObjectNode leftOut = json.putObject("leftOut");
+        study.leftOut().forEach((why, materials) -> leftOut.set(why, texts(materials)));
+        return json;
+    }
+
     private static ObjectNode blend(Blend blend) {
         ObjectNode json = Json.object()
                 .put("formula", blend.formula().name())
@@ -155,6 +170,7 @@ public final class SwapJson {
                                 .put("percent", percent(part.before()))
                                 .put("newPercent", percent(part.after()))
                                 .put("straightLinePerKg", Json.amount(part.perKg()))));
+        json.put("provenAtStraightLinePrices", blend.proven());
         money(json, blend.runs());
         json.set("label", label(blend.label()));
         json.set("cautions", texts(blend.cautions()));

@@ -25,10 +25,12 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
 
     /** The sum of all stated levels, as a fraction; the q.s. line counts for nothing. */
     public BigDecimal stated() {
-        return lines.stream()
-                .map(Line::level)
-                .map(level -> level == null ? BigDecimal.ZERO : level.value())
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal stated = BigDecimal.ZERO;
+        for (Line line : lines) {
+            Figure level = line.level();
+            stated = level == null ? stated : stated.add(level.value());
+        }
+        return stated;
     }
 
     /** Whether one line takes the balance. */

@@ -18,7 +18,11 @@ public final class Names {
      * @param name as typed
      */
     public static String key(String name) {
-        return isKey(name) ? name : isPlain(name) ? name.toLowerCase(Locale.ROOT) : normalized(name);
+        return switch (spelling(name)) {
+            case IS_KEY -> name;
+            case PLAIN -> name.toLowerCase(Locale.ROOT);
+            case OTHER -> normalized(name);
+        };
     }
 
     private static String normalized(String name) {
@@ -28,27 +32,26 @@ public final class Names {
                 .toLowerCase(Locale.ROOT);
     }
 
-    /** Whether a name is its own key: plain, and nothing in capitals. */
-    private static boolean isKey(String name) {
-        for (int at = 0; at < name.length(); at++) {
-            char letter = name.charAt(at);
-            if (letter >= 'A' && letter <= 'Z') {
-                return false;
-            }
-        }
-        return isPlain(name);
+    private enum Spelling {
+        IS_KEY,
+        /** Small letters are all that it takes: printable ASCII with single spaces inside. */
+        PLAIN,
+        OTHER
     }
 
-    /** Whether only capitals may part a name from its key: printable ASCII, single spaces inside. */
-    private static boolean isPlain(String name) {
+    private static Spelling spelling(String name) {
         char before = ' ';
+        Spelling spelling = Spelling.IS_KEY;
         for (int at = 0; at < name.length(); at++) {
             char letter = name.charAt(at);
             if (letter < ' ' || letter > '~' || (letter == ' ' && before == ' ')) {
-                return false;
+                return Spelling.OTHER;
+            }
+            if (letter >= 'A' && letter <= 'Z') {
+                spelling = Spelling.PLAIN;
             }
             before = letter;
         }
-        return !name.endsWith(" ");
+        return name.endsWith(" ") ? Spelling.OTHER : spelling;
     }
 }

@@ -38,8 +38,10 @@ public record Need(
         if (usablePeriods < 1) {
             throw new IllegalArgumentException("usablePeriods must be at least 1, but was " + usablePeriods);
         }
-        if (perPeriod.stream().anyMatch(need -> need.signum() < 0)) {
-            throw new IllegalArgumentException("a need must be zero or more, but was one of " + perPeriod);
+        for (BigDecimal need : perPeriod) {
+            if (need.signum() < 0) {
+                throw new IllegalArgumentException("a need must be zero or more, but was one of " + perPeriod);
+            }
         }
         if (holdingPerUnit.signum() < 0 || creditPerUnit.signum() < 0 || creditable.signum() < 0) {
             throw new IllegalArgumentException("holding, credit and creditable must be zero or more");
@@ -54,7 +56,7 @@ public record Need(
 
     /** What is needed in all periods together. */
     public BigDecimal total() {
-        return perPeriod.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        return perPeriod.size() == 1 ? perPeriod.get(0) : perPeriod.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**

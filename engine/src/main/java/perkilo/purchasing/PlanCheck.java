@@ -2,9 +2,7 @@ package perkilo.purchasing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Whether a plan keeps every rule: a check that shares nothing with the search that made the plan. */
@@ -19,64 +17,98 @@ public final class PlanCheck {
      */
     public static List<String> violations(PurchaseProblem problem, PurchasePlan plan) {
         List<String> broken = new ArrayList<>();
-        Set<List<Integer>> seen = new HashSet<>();
+        if (linesAreRight(problem, plan, broken)) {
+            checkOrders(problem, PlanCost.of(problem, plan), broken);
+        }
+        return broken;
+    }
+
+    /**
+     * Every rule that a plan breaks whose cost is known already.
+     *
+     * @param cost of this plan
+     * @return a sentence for each; empty if the plan can be carried out as it stands
+     */
+    public static List<String> violations(PurchaseProblem problem, PurchasePlan plan, PlanCost cost) {
+        List<String> broken = new ArrayList<>();
+        if (linesAreRight(problem, plan, broken)) {
+            checkOrders(problem, cost, broken);
+        }
+        return broken;
+    }
+
+    /** Checks line by line and need by need; false where the orders can't be costed. */
+    private static boolean linesAreRight(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
         boolean priced = true;
         boolean inTime = true;
+        PurchasePlan.Line before = null;
         for (PurchasePlan.Line line : plan.lines()) {
-            if (!seen.add(List.of(line.quote(), line.period()))) {
+            if (before != null && before.quote() == line.quote() && before.period() == line.period()) {
                 broken.add("quote %d stands twice in period %d".formatted(line.quote(), line.period() + 1));
             }
+            before = line;
             priced &= checkLine(problem, line, broken);
             inTime &= line.period() >= 0 && line.period() < problem.periods();
         }
         if (inTime) {
             checkNeeds(problem, plan, broken);
         }
-        if (inTime && priced) {
-            checkOrders(problem, PlanCost.of(problem, plan), broken);
-        }
-        return broken;
+        return inTime && priced;
     }
 
     private static boolean checkLine(PurchaseProblem problem, PurchasePlan.Line line, List<String> broken) {
         Quote quote = problem.quotes().get(line.quote());
-        String name = "%s from %s in period %d"
+        int before = broken.size();
+        if (line.packs() % quote.multiple() != 0) {
+            broken.add("%d packs are not a multiple of %d".formatted(line.packs(), quote.multiple()));
+        }
+        BigDecimal quantity = quote.quantity(line.packs());
+        if (quantity.compareTo(quote.minimum()) < 0) {
+            broken.add("%s is below the minimum order of %s".formatted(quantity, quote.minimum()));
+        }
+        if (line.period() < 0 || line.period() >= problem.periods()) {
+            broken.add("the plan ends with period %d".formatted(problem.periods()));
+        }
+        if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
+            broken.add("it can only be had in periods %d to %d"
+                    .formatted(quote.firstPeriod() + 1, quote.lastPeriod() + 1));
+        }
+        boolean priced = quote.tierFor(line.packs()) >= 0;
+        if (!priced) {
+            broken.add("%s is below the first price".formatted(quantity));
+        }
+        broken.subList(before, broken.size()).replaceAll(what -> name(problem, line) + ": " + what);
+        return priced;
+    }
+
+    private static String name(PurchaseProblem problem, PurchasePlan.Line line) {
+        Quote quote = problem.quotes().get(line.quote());
+        return "%s from %s in period %d"
                 .formatted(
                         problem.needs().get(quote.item()).item(),
                         problem.vendorOf(quote).name(),
                         line.period() + 1);
-        if (line.packs() % quote.multiple() != 0) {
-            broken.add("%s: %d packs are not a multiple of %d".formatted(name, line.packs(), quote.multiple()));
-        }
-        BigDecimal quantity = quote.quantity(line.packs());
-        if (quantity.compareTo(quote.minimum()) < 0) {
-            broken.add("%s: %s is below the minimum order of %s".formatted(name, quantity, quote.minimum()));
-        }
-        if (line.period() < 0 || line.period() >= problem.periods()) {
-            broken.add("%s: the plan ends with period %d".formatted(name, problem.periods()));
-        }
-        if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
-            broken.add("%s: it can only be had in periods %d to %d"
-                    .formatted(name, quote.firstPeriod() + 1, quote.lastPeriod() + 1));
-        }
-        if (quote.tierFor(line.packs()) < 0) {
-            broken.add("%s: %s is below the first price".formatted(name, quantity));
-            return false;
-        }
-        return true;
     }
 
     private static void checkNeeds(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
+        List<List<BigDecimal>> bought = PlanCost.boughtPerPeriod(problem, plan);
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
-            Shelf shelf = Shelf.of(need, PlanCost.boughtPerPeriod(problem, plan, item));
-            for (int period = 0; period < problem.periods(); period++) {
-                BigDecimal missing = shelf.uncovered().get(period);
+            List<BigDecimal> uncovered = uncovered(need, bought.get(item));
+            for (int period = 0; period < uncovered.size(); period++) {
+                BigDecimal missing = uncovered.get(period);
                 if (missing.signum() > 0) {
                     broken.add("%s: short by %s in period %d".formatted(need.item(), missing, period + 1));
                 }
             }
         }
+    }
+
+    /** What nothing on the shelf covers; with one period and no stock that is what was not bought. */
+    private static List<BigDecimal> uncovered(Need need, List<BigDecimal> bought) {
+        return bought.size() == 1 && need.stock().isEmpty()
+                ? List.of(need.total().subtract(bought.get(0)))
+                : Shelf.of(need, bought).uncovered();
     }
 
     private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {

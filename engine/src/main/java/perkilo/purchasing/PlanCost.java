@@ -1,14 +1,13 @@
 package perkilo.purchasing;
 
-import static java.math.BigDecimal.ONE;
 import static java.math.BigDecimal.ZERO;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
-import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan costs, exactly.
@@ -35,15 +34,7 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
      * @throws IllegalArgumentException if a line is below its quote's first price
      */
     public static PlanCost of(PurchaseProblem problem, PurchasePlan plan) {
-        TreeMap<Integer, TreeMap<Integer, List<PurchasePlan.Line>>> byOrder = new TreeMap<>();
-        for (PurchasePlan.Line line : plan.lines()) {
-            byOrder.computeIfAbsent(line.period(), period -> new TreeMap<>())
-                    .computeIfAbsent(problem.quotes().get(line.quote()).vendor(), vendor -> new ArrayList<>())
-                    .add(line);
-        }
-        List<OrderCost> orders = new ArrayList<>();
-        byOrder.forEach((period, vendors) ->
-                vendors.forEach((vendor, lines) -> orders.add(order(problem, vendor, period, lines))));
+        List<OrderCost> orders = orders(problem, plan);
         BigDecimal holding = ZERO;
         BigDecimal credit = ZERO;
         for (int item = 0; item < problem.needs().size(); item++) {
@@ -57,6 +48,20 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
             credit = credit.add(shelf.leftFromPurchases().min(need.creditable()).multiply(need.creditPerUnit()));
         }
         return new PlanCost(orders, holding, credit);
+    }
+
+    /** What is bought of every item in each period, in its base unit. */
+    static List<List<BigDecimal>> boughtPerPeriod(PurchaseProblem problem, PurchasePlan plan) {
+        List<List<BigDecimal>> bought = new ArrayList<>();
+        for (int item = 0; item < problem.needs().size(); item++) {
+            bought.add(new ArrayList<>(Collections.nCopies(problem.periods(), ZERO)));
+        }
+        for (PurchasePlan.Line line : plan.lines()) {
+            Quote quote = problem.quotes().get(line.quote());
+            List<BigDecimal> ofItem = bought.get(quote.item());
+            ofItem.set(line.period(), ofItem.get(line.period()).add(quote.quantity(line.packs())));
+        }
+        return bought;
     }
 
     /** What is bought of an item in each period, in its base unit. */
@@ -74,7 +79,11 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
 
     /** What leaves the bank for all orders, in home currency. */
     public BigDecimal outlay() {
-        return orders.stream().map(OrderCost::landed).reduce(ZERO, BigDecimal::add);
+        BigDecimal outlay = ZERO;
+        for (OrderCost order : orders) {
+            outlay = outlay.add(order.landed());
+        }
+        return outlay;
     }
 
     /** What leaves the bank for the orders of one period, in home currency. */
@@ -92,94 +101,43 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
 
     /** All lines of all orders. */
     public List<LineCost> lines() {
-        return orders.stream().flatMap(order -> order.lines().stream()).toList();
-    }
-
-    private static OrderCost order(
-            PurchaseProblem problem, int vendorIndex, int period, List<PurchasePlan.Line> lines) {
-        Vendor vendor = problem.vendors().get(vendorIndex);
-        List<Draft> drafts =
-                lines.stream().map(line -> draft(problem, vendor, line)).toList();
-        BigDecimal goods = drafts.stream().map(Draft::goodsInvoiced).reduce(ZERO, BigDecimal::add);
-        boolean small = goods.compareTo(vendor.minimumOrderValue()) < 0;
-        BigDecimal small0 = vendor.smallOrderCharge();
-        BigDecimal smallOrder = small && small0 != null ? small0 : ZERO;
-        BigDecimal kg = drafts.stream().map(Draft::kg).reduce(ZERO, BigDecimal::add);
-        BigDecimal freight = vendor.freightPerOrder().add(vendor.freightPerKg().multiply(kg));
-        BigDecimal dutiableCharges =
-                vendor.dutyBasis() == DutyBasis.CIF ? vendor.freightPerOrder().add(smallOrder) : smallOrder;
-        BigDecimal dutyOnCharges = vendor.duty().multiply(dutiableCharges);
-        BigDecimal duty = drafts.stream().map(Draft::duty).reduce(dutyOnCharges, BigDecimal::add);
-
-        BigDecimal forTheOrder = vendor.freightPerOrder()
-                .add(smallOrder)
-                .multiply(ONE.add(vendor.margin()))
-                .add(dutyOnCharges)
-                .multiply(vendor.toHome());
-        List<LineCost> costed = share(vendor, drafts, goods, forTheOrder);
-        return new OrderCost(
-                vendorIndex,
-                period,
-                costed,
-                goods,
-                smallOrder,
-                vendor.insurance().multiply(goods),
-                freight,
-                duty,
-                costed.stream().map(LineCost::landed).reduce(ZERO, BigDecimal::add));
-    }
-
-    private static Draft draft(PurchaseProblem problem, Vendor vendor, PurchasePlan.Line line) {
-        Quote quote = problem.quotes().get(line.quote());
-        BigDecimal quoted = quote.goods(line.packs());
-        BigDecimal goods = quoted.multiply(quote.toVendorCurrency());
-        BigDecimal kg = quote.kgPerPack().multiply(BigDecimal.valueOf(line.packs()));
-        BigDecimal insured = goods.multiply(ONE.add(vendor.insurance()));
-        BigDecimal freight = vendor.freightPerKg().multiply(kg);
-        BigDecimal dutiable = vendor.dutyBasis() == DutyBasis.CIF ? insured.add(freight) : goods;
-        BigDecimal duty = quote.duty().multiply(dutiable);
-        BigDecimal landed = insured.add(freight)
-                .multiply(ONE.add(vendor.margin()))
-                .add(duty)
-                .multiply(vendor.toHome());
-        return new Draft(
-                line, quote.tierFor(line.packs()), quote.quantity(line.packs()), kg, quoted, goods, duty, landed);
-    }
-
-    /**
-     * Shares what is charged for the order by goods value (by line where the goods are free); the last line takes the
-     * rest.
-     */
-    private static List<LineCost> share(Vendor vendor, List<Draft> drafts, BigDecimal goods, BigDecimal forTheOrder) {
         List<LineCost> lines = new ArrayList<>();
-        BigDecimal left = forTheOrder;
-        for (int i = 0; i < drafts.size(); i++) {
-            Draft draft = drafts.get(i);
-            boolean last = i == drafts.size() - 1;
-            BigDecimal weight = goods.signum() == 0 ? ONE : draft.goodsInvoiced();
-            BigDecimal whole = goods.signum() == 0 ? BigDecimal.valueOf(drafts.size()) : goods;
-            BigDecimal part = last ? left : forTheOrder.multiply(weight).divide(whole, MathContext.DECIMAL128);
-            left = left.subtract(part);
-            lines.add(new LineCost(
-                    draft.line(),
-                    draft.tier(),
-                    draft.quantity(),
-                    draft.kg(),
-                    draft.goodsQuoted(),
-                    draft.goodsInvoiced(),
-                    draft.goodsInvoiced().multiply(vendor.toHome()),
-                    draft.landed().add(part)));
+        for (OrderCost order : orders) {
+            lines.addAll(order.lines());
         }
         return lines;
     }
 
-    private record Draft(
-            PurchasePlan.Line line,
-            int tier,
-            BigDecimal quantity,
-            BigDecimal kg,
-            BigDecimal goodsQuoted,
-            BigDecimal goodsInvoiced,
-            BigDecimal duty,
-            BigDecimal landed) {}
+    private static List<OrderCost> orders(PurchaseProblem problem, PurchasePlan plan) {
+        List<OrderCost> orders = new ArrayList<>();
+        List<PurchasePlan.Line> lines = plan.lines();
+        int start = 0;
+        for (int at = 1; at <= lines.size(); at++) {
+            if (at == lines.size() || lines.get(at).period() != lines.get(start).period()) {
+                addOrders(orders, problem, lines.subList(start, at));
+                start = at;
+            }
+        }
+        return orders;
+    }
+
+    /** Adds the orders of one period, vendor by vendor. */
+    private static void addOrders(List<OrderCost> orders, PurchaseProblem problem, List<PurchasePlan.Line> lines) {
+        List<@Nullable List<PurchasePlan.Line>> byVendor =
+                new ArrayList<>(Collections.nCopies(problem.vendors().size(), null));
+        for (PurchasePlan.Line line : lines) {
+            int vendor = problem.quotes().get(line.quote()).vendor();
+            List<PurchasePlan.Line> order = byVendor.get(vendor);
+            if (order == null) {
+                order = new ArrayList<>();
+                byVendor.set(vendor, order);
+            }
+            order.add(line);
+        }
+        for (List<PurchasePlan.Line> order : byVendor) {
+            if (order != null) {
+                orders.add(OrderCosting.of(problem, order));
+            }
+        }
+    }
 }

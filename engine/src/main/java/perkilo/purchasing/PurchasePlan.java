@@ -10,13 +10,25 @@ import java.util.List;
  */
 public record PurchasePlan(List<Line> lines) {
 
+    private static final Comparator<Line> ORDER =
+            Comparator.comparingInt(Line::period).thenComparingInt(Line::quote);
+
     /** Nothing is bought. */
     public static final PurchasePlan NOTHING = new PurchasePlan(List.of());
 
     public PurchasePlan {
-        lines = lines.stream()
-                .sorted(Comparator.comparingInt(Line::period).thenComparingInt(Line::quote))
-                .toList();
+        lines = isSorted(lines)
+                ? List.copyOf(lines)
+                : lines.stream().sorted(ORDER).toList();
+    }
+
+    private static boolean isSorted(List<Line> lines) {
+        for (int i = 1; i < lines.size(); i++) {
+            if (ORDER.compare(lines.get(i - 1), lines.get(i)) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,6 +58,46 @@ public record Quote(
         }
     }
 
+    /**
+     * The same quote for another place in a problem.
+     *
+     * @param index of the need it covers
+     * @param first the first period it can arrive in
+     * @param last the last period it can be ordered for
+     */
+    public Quote forNeed(int index, int first, int last) {
+        return new Quote(
+                index,
+                vendor,
+                packSize,
+                kgPerPack,
+                multiple,
+                minimum,
+                tiers,
+                duty,
+                toVendorCurrency,
+                minorDigits,
+                first,
+                last);
+    }
+
+    /** Whether another quote asks the same for the same; which needs and periods the two stand for does not matter. */
+    public boolean hasTermsOf(Quote other) {
+        return vendor == other.vendor
+                && multiple == other.multiple
+                && isSame(packSize, other.packSize)
+                && isSame(kgPerPack, other.kgPerPack)
+                && isSame(minimum, other.minimum)
+                && tiers.equals(other.tiers)
+                && isSame(duty, other.duty)
+                && isSame(toVendorCurrency, other.toVendorCurrency)
+                && Objects.equals(minorDigits, other.minorDigits);
+    }
+
+    private static boolean isSame(BigDecimal one, BigDecimal other) {
+        return one.compareTo(other) == 0;
+    }
+
     /** The smallest line that has a price and meets the minimum, in the base unit. */
     public BigDecimal smallestLine() {
         return minimum.max(tiers.get(0).from());
@@ -95,7 +136,11 @@ public record Quote(
      * @throws IllegalArgumentException if the line is below the first price break
      */
     public BigDecimal goods(long packs) {
-        int tier = tierFor(packs);
+        return goodsAt(tierFor(packs), packs);
+    }
+
+    /** What the goods of a line cost at one of the price breaks; below the first there is no price. */
+    BigDecimal goodsAt(int tier, long packs) {
         if (tier < 0) {
             throw new IllegalArgumentException(packs + " packs are below the first price");
         }

@@ -1,6 +1,12 @@
 package perkilo.swaps;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Names;
 
 /** What holds for every swap, whatever its figures. */
 public final class Cautions {
@@ -15,4 +21,25 @@ public final class Cautions {
             "Traits are those of the materials sheet; the supplier's specification and certificate decide.");
 
     private Cautions() {}
+
+    /**
+     * Where a material stands already: what is bought for several formulas at once may share packs and minimum orders.
+     *
+     * @param changed the formula that would take it in
+     * @return empty where no other formula of the book holds it
+     */
+    static Optional<String> boughtAlready(Book book, Formula changed, Material material) {
+        String key = Names.key(material.name());
+        String others = book.formulas().values().stream()
+                .filter(formula -> !Names.key(formula.name()).equals(Names.key(changed.name())))
+                .filter(formula -> formula.lines().stream()
+                        .anyMatch(line -> Names.key(line.material()).equals(key)))
+                .map(formula -> "\"" + formula.name() + "\"")
+                .collect(Collectors.joining(", "));
+        return others.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "already bought for %s: ordered together it may cost less than here, where each run is planned alone"
+                                .formatted(others));
+    }
 }

@@ -1,7 +1,9 @@
 package perkilo.swaps;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -77,12 +79,20 @@ final class LineSearch {
                 rejected.add(answer.rejected());
             }
         }
-        swaps.sort(Comparator.comparing(Swap::rank)
-                .thenComparing(swap -> swap.closeness().score().negate())
-                .thenComparing(swap -> swap.formula().name())
-                .thenComparing(swap -> swap.trial().line())
-                .thenComparing(swap -> swap.trial().to().name()));
-        return new Result(swaps, rejected);
+        return new Result(ranked(swaps), rejected);
+    }
+
+    /** A rank takes so many sums that it is worked out once for each. */
+    private static List<Swap> ranked(List<Swap> swaps) {
+        IdentityHashMap<Swap, BigDecimal> ranks = new IdentityHashMap<>();
+        swaps.forEach(swap -> ranks.put(swap, swap.rank()));
+        return swaps.stream()
+                .sorted(Comparator.comparing((Swap swap) -> ranks.get(swap))
+                        .thenComparing(swap -> swap.closeness().score().negate())
+                        .thenComparing(swap -> swap.formula().name())
+                        .thenComparing(swap -> swap.trial().line())
+                        .thenComparing(swap -> swap.trial().to().name()))
+                .toList();
     }
 
     private List<Task> tasks(String name, RunsOfFormula runs) {
@@ -91,13 +101,12 @@ final class LineSearch {
         Dosing dosing = new Dosing(recipe);
         List<Task> tasks = new ArrayList<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
+            Material from = recipe.portions().get(line).material();
             if (isWanted(recipe.portions().get(line))) {
                 for (Material candidate : available) {
-                    Trial trial = dosing.of(line, candidate);
-                    boolean other = !Names.key(candidate.name())
-                            .equals(Names.key(trial.from().name()));
-                    if (other && Gates.function(trial).ok()) {
-                        tasks.add(new Task(runs, trial));
+                    boolean other = !Names.key(candidate.name()).equals(Names.key(from.name()));
+                    if (other && Gates.sharesFunction(from, candidate)) {
+                        tasks.add(new Task(runs, dosing.of(line, candidate)));
                     }
                 }
             }
@@ -137,7 +146,7 @@ final class LineSearch {
         return costed(task, closeness, verdicts);
     }
 
-    private static Answer costed(Task task, Closeness closeness, List<Verdict> verdicts) {
+    private Answer costed(Task task, Closeness closeness, List<Verdict> verdicts) {
         Trial trial = task.trial();
         Optional<List<RunChange>> runs = task.runs().changes(trial.after().formula());
         if (runs.isEmpty()) {
@@ -149,7 +158,7 @@ final class LineSearch {
                 verdicts,
                 runs.get(),
                 LabelChange.of(trial.before(), trial.after()),
-                cautions(verdicts));
+                cautions(trial, verdicts));
         return swap.saves()
                 ? new Answer(swap, null)
                 : rejected(trial, closeness, verdicts, "saves nothing at any run size");
@@ -159,9 +168,10 @@ final class LineSearch {
         return new Answer(null, new Rejected(trial, closeness, verdicts, reason));
     }
 
-    private static List<String> cautions(List<Verdict> verdicts) {
+    private List<String> cautions(Trial trial, List<Verdict> verdicts) {
         Set<String> cautions = new LinkedHashSet<>();
         verdicts.forEach(verdict -> cautions.addAll(verdict.cautions()));
+        Cautions.boughtAlready(book, trial.before().formula(), trial.to()).ifPresent(cautions::add);
         return List.copyOf(cautions);
     }
 }

@@ -15,8 +15,8 @@ import perkilo.model.Names;
 import perkilo.origin.Finding;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
-import perkilo.swaps.blend.Blend;
 import perkilo.swaps.blend.BlendFinder;
+import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.blend.SolveLinear;
 import perkilo.swaps.money.BaseCosts;
 import perkilo.swaps.money.LinePrices;
@@ -89,7 +89,7 @@ public final class SwapFinder {
             SwapOptions options) {
         LineSearch search = new LineSearch(book, prices, options);
         LineSearch.Result result = search.find(runs);
-        List<Blend> blends = new ArrayList<>();
+        List<BlendStudy> blends = new ArrayList<>();
         if (options.blends()) {
             runs.forEach((name, ofFormula) -> blends.addAll(
                     new BlendFinder(book, prices, ofFormula, solver, bounds(options)).find(name, options.function())));
@@ -100,7 +100,8 @@ public final class SwapFinder {
     }
 
     private static BlendFinder.Bounds bounds(SwapOptions options) {
-        return new BlendFinder.Bounds(options.mostChanged(), options.spreadingTolerance(), options.hlbBand());
+        return new BlendFinder.Bounds(
+                options.mostChanged(), options.spreadingTolerance(), options.hlbBand(), options.leastCloseness());
     }
 
     private static List<Formula> wanted(Book book, SwapOptions options) {

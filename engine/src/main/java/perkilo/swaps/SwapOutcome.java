@@ -7,6 +7,7 @@ import perkilo.costing.RunCost;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.blend.BlendStudy;
 
 /** What a search for cheaper materials came to. */
 public sealed interface SwapOutcome {
@@ -22,7 +23,7 @@ public sealed interface SwapOutcome {
      * @param base what each run costs now, by formula and by the run's key
      * @param swaps those that save at some run size, by rank
      * @param rejected materials of the right function that are not offered, by formula and line
-     * @param blends joint swaps of all materials of one function
+     * @param studies joint swaps of all materials of one function, or why there are none
      * @param findings warnings and notes
      */
     record Found(
@@ -31,15 +32,20 @@ public sealed interface SwapOutcome {
             Map<String, Map<String, RunCost>> base,
             List<Swap> swaps,
             List<Rejected> rejected,
-            List<Blend> blends,
+            List<BlendStudy> studies,
             List<Finding> findings)
             implements SwapOutcome {
 
         public Found {
             swaps = List.copyOf(swaps);
             rejected = List.copyOf(rejected);
-            blends = List.copyOf(blends);
+            studies = List.copyOf(studies);
             findings = List.copyOf(findings);
+        }
+
+        /** All joint swaps that save at some run size. */
+        public List<Blend> blends() {
+            return studies.stream().flatMap(study -> study.blends().stream()).toList();
         }
     }
 

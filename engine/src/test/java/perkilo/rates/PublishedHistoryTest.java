@@ -10,8 +10,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,8 +53,9 @@ final class PublishedHistoryTest {
 
     @Test
     void ninety_days_and_the_last_day_are_parts_of_it() throws IOException {
-        assertThat(expected(days)).containsAll(lines(read(BankFiles.ninetyDays())));
-        assertThat(expected(days)).containsAll(lines(read(BankFiles.day())));
+        Set<String> all = new HashSet<>(expected(days));
+        assertThat(lines(read(BankFiles.ninetyDays()))).isNotEmpty().allMatch(all::contains);
+        assertThat(lines(read(BankFiles.day()))).isNotEmpty().allMatch(all::contains);
     }
 
     @Test

@@ -2,11 +2,16 @@ package perkilo.swaps;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.swaps.facts.FactTable;
+import perkilo.swaps.facts.Functions;
 
 /** The catalogue of facts that ships with the project: every row can be traced, every number checked. */
 final class CatalogueTest {
@@ -54,12 +59,106 @@ final class CatalogueTest {
         }
     }
 
+    @ParameterizedTest(name = "at least {1} for {0}")
+    @CsvSource({
+        "emollient, 54",
+        "emulsifying, 25",
+        "humectant, 15",
+        "viscosity controlling, 15",
+        "preservative, 15",
+        "antioxidant, 10",
+        "chelating, 8",
+        "cleansing, 15"
+    })
+    void there_is_a_choice_for_each_function(String function, int least) {
+        assertThat(ROWS).hasSizeGreaterThanOrEqualTo(200);
+        assertThat(Kit.catalogue().stream()
+                        .filter(material -> Functions.work(material).equals(function)))
+                .hasSizeGreaterThanOrEqualTo(least);
+    }
+
+    /** What a source has to mention for each column that holds something. */
+    @ParameterizedTest(name = "{0}: the source says {1}")
+    @CsvSource({
+        "Functions, function words",
+        "Density g/mL, density",
+        "Handling loss %, handling loss",
+        "Shelf life months, shelf life",
+        "Active %, active",
+        "Soluble in, solub",
+        "Max process °C, process temperature",
+        "Melts at °C, melt",
+        "Charge, charge",
+        "Spreading class, spreading",
+        "Spreading value, spreading",
+        "Viscosity mPa·s, viscosity",
+        "Required HLB, required hlb",
+        "HLB, hlb",
+        "Use min %, use range",
+        "Use max %, use range",
+        "Legal max %, annex|legal|limit",
+        "pH min, ph range",
+        "pH max, ph range",
+        "Natural origin index, natural origin",
+        "Tags, tags",
+        "Allergens, allergen|invented",
+        "CAS, cas"
+    })
+    void every_value_has_a_source(String column, String word) {
+        assertThat(ROWS).anyMatch(row -> row.containsKey(column));
+        assertThat(ROWS)
+                .filteredOn(row -> !row.getOrDefault(column, "").isEmpty())
+                .allSatisfy(row -> assertThat(row.getOrDefault("Source", "").toLowerCase(Locale.ROOT))
+                        .as(row.get("Material"))
+                        .containsPattern(word));
+    }
+
     @Test
-    void there_is_a_choice_of_emollients_and_emulsifiers() {
-        assertThat(ROWS.stream().filter(row -> functions(row).contains("emollient")))
-                .hasSizeGreaterThanOrEqualTo(54);
-        assertThat(ROWS.stream().filter(row -> functions(row).contains("emulsifying")))
-                .hasSizeGreaterThanOrEqualTo(25);
+    void emulsifiers_have_the_hlb_of_the_reference_list() {
+        List<List<String>> list = FactTable.read(CatalogueTest.class, "emulsifier-hlb.csv");
+
+        assertThat(list)
+                .hasSizeGreaterThan(25)
+                .allSatisfy(emulsifier -> assertThat(ROWS).anySatisfy(row -> {
+                    assertThat(row.get("INCI name")).isEqualToIgnoringCase(emulsifier.get(0));
+                    assertThat(new BigDecimal(row.getOrDefault("HLB", "")))
+                            .isEqualByComparingTo(new BigDecimal(emulsifier.get(1)));
+                }));
+    }
+
+    /** Classes that depend on the grade, and the solids, which have none, are left out. */
+    @Test
+    void emollients_are_grouped_as_in_the_reference_list() {
+        List<List<String>> list = FactTable.read(CatalogueTest.class, "emollients.csv").stream()
+                .filter(row -> List.of("light", "medium", "heavy").contains(row.get(8)))
+                .toList();
+
+        assertThat(list)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(emollient -> assertThat(ROWS).anySatisfy(row -> {
+                    assertThat(row.get("INCI name")).isEqualToIgnoringCase(emollient.get(0));
+                    assertThat(row.get("Spreading class")).isEqualTo(emollient.get(8));
+                    assertThat(row.get("Spreading value")).isEqualTo(emollient.get(10));
+                    assertThat(row.get("Viscosity mPa·s")).isEqualTo(emollient.get(12));
+                }));
+    }
+
+    /**
+     * Above 1000 mm² in 10 minutes is light, below 500 heavy; where a value sits on a border, the trade's habit holds.
+     */
+    @Test
+    void spreading_classes_follow_from_spreading_values() {
+        assertThat(ROWS)
+                .filteredOn(row -> !row.getOrDefault("Spreading value", "").isEmpty())
+                .hasSizeGreaterThan(10)
+                .allSatisfy(row -> {
+                    double value = Double.parseDouble(row.getOrDefault("Spreading value", ""));
+                    String byValue = value > 1000 ? "light" : value >= 500 ? "medium" : "heavy";
+                    boolean border = value == 1000 || value == 500;
+                    assertThat(border || byValue.equals(row.get("Spreading class")))
+                            .as(row.get("Material"))
+                            .isTrue();
+                });
     }
 
     private static List<String> functions(Map<String, String> row) {

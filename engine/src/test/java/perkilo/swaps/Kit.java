@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Book;
@@ -43,6 +44,11 @@ public final class Kit {
                 .filter(material -> material.name().equals(name))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** A fact that has to be known. */
+    public static double number(@Nullable Figure figure) {
+        return Objects.requireNonNull(figure, "the fact is not known").value().doubleValue();
     }
 
     /** Adds a line; {@code q.s.} takes the balance. */

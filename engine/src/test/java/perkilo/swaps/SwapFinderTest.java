@@ -1,6 +1,7 @@
 package perkilo.swaps;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -12,10 +13,13 @@ import perkilo.costing.RunCost;
 import perkilo.costing.RunNeeds;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Traits;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.money.RunChange;
@@ -24,6 +28,11 @@ import perkilo.swaps.trial.Recipe;
 
 /** Swaps in the formulator's demo, each checked by costing the swapped formula on its own. */
 final class SwapFinderTest {
+
+    private static final BigDecimal CENT = new BigDecimal("0.01");
+
+    /** Levels are rounded to a hundred-thousandth of a per cent. */
+    private static final double ROUNDING = 1e-6;
 
     private static final Book BOOK = DemoBook.emollients();
     private static final SwapOutcome.Found FOUND = find(SwapOptions.usual());
@@ -61,6 +70,21 @@ final class SwapFinderTest {
                 .allSatisfy(no -> assertThat(no.reason()).isNotBlank());
     }
 
+    /** The search asks this before it doses anything; the gate itself says the same in words. */
+    @Test
+    void the_question_before_the_gate_is_answered_as_the_gate_does() {
+        Recipe recipe = Recipe.of(BOOK, BOOK.formula("Face cream").orElseThrow());
+        Dosing dosing = new Dosing(recipe);
+        for (int line = 0; line < recipe.portions().size(); line++) {
+            Material from = recipe.portions().get(line).material();
+            for (Material to : BOOK.materials().values()) {
+                assertThat(Gates.sharesFunction(from, to))
+                        .as("%s for %s", to.name(), from.name())
+                        .isEqualTo(Gates.judge(dosing.of(line, to)).get(0).ok());
+            }
+        }
+    }
+
     /** The two cheapest plans of a run may share its cost unequally among items; their sums may not differ. */
     @Test
     void a_saving_is_there_when_the_swapped_formula_is_costed_on_its_own() {
@@ -83,6 +107,71 @@ final class SwapFinderTest {
                 assertThat(alone.outlay()).isLessThanOrEqualTo(change.after().outlay());
             }
         }
+    }
+
+    @Test
+    void a_blend_costs_on_its_own_what_it_is_said_to_cost() {
+        for (Blend blend : FOUND.blends()) {
+            List<RunCost> own = costsOf(blend.after().formula());
+            for (RunChange change : blend.runs()) {
+                RunCost alone = own.stream()
+                        .filter(cost -> cost.needs()
+                                .run()
+                                .equals(change.before().needs().run()))
+                        .findFirst()
+                        .orElseThrow();
+                assertThat(alone.purchase().proven()).isTrue();
+                assertThat(alone.purchase().cost().objective())
+                        .isLessThanOrEqualTo(change.after().purchase().cost().objective());
+                if (change.after().purchase().proven()) {
+                    assertThat(alone.outlay()).isCloseTo(change.after().outlay(), within(CENT));
+                }
+            }
+        }
+    }
+
+    @Test
+    void what_enters_a_blend_stays_inside_its_use_range_and_brings_no_new_charge() {
+        assertThat(FOUND.blends())
+                .isNotEmpty()
+                .allSatisfy(blend -> blend.parts().stream()
+                        .filter(part ->
+                                part.before().signum() == 0 && part.after().signum() > 0)
+                        .forEach(part -> {
+                            Traits traits = part.material().traits();
+                            assertThat(part.after().doubleValue())
+                                    .isBetween(
+                                            Kit.number(traits.useMin()) - ROUNDING,
+                                            Kit.number(traits.useMax()) + ROUNDING);
+                            assertThat(blend.before().portions())
+                                    .anyMatch(portion ->
+                                            portion.material().traits().charge().equals(traits.charge()));
+                        }));
+    }
+
+    @Test
+    void what_another_formula_holds_already_is_pointed_out() {
+        for (Swap swap : FOUND.swaps()) {
+            String candidate = swap.trial().to().name();
+            boolean elsewhere = BOOK.formulas().values().stream()
+                    .filter(formula -> !formula.equals(swap.formula()))
+                    .flatMap(formula -> formula.lines().stream())
+                    .anyMatch(line -> line.material().equals(candidate));
+
+            assertThat(swap.cautions().stream().anyMatch(caution -> caution.startsWith("already bought for")))
+                    .as(candidate)
+                    .isEqualTo(elsewhere);
+        }
+    }
+
+    @Test
+    void preservatives_are_never_blended() {
+        SwapOutcome.Found asked = find(SwapOptions.usual().only("Face cream", null, "preservative"));
+
+        assertThat(asked.blends()).isEmpty();
+        assertThat(asked.studies())
+                .singleElement()
+                .satisfies(study -> assertThat(study.refusal()).contains("challenge"));
     }
 
     private static List<RunCost> costsOf(Formula formula) {

@@ -1,12 +1,13 @@
 package perkilo.ordering.sets;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
  * Packs that cover one item's need.
  *
  * @param picks what is bought
- * @param cost landed, without what is charged for orders as a whole, in home currency
+ * @param cost landed, without what is charged for orders as a whole and less what leftovers are worth, in home currency
  * @param bound nothing that covers the need from these vendors costs less
  * @param vendors bit by bit the vendors bought from
  */
@@ -18,4 +19,21 @@ record Cover(List<Pick> picks, double cost, double bound, int vendors) {
 
     /** Packs of one quote. */
     record Pick(PackPrice price, long packs) {}
+
+    static Cover of(List<Pick> picks, double cost, double bound) {
+        int vendors = 0;
+        for (Pick pick : picks) {
+            vendors |= 1 << pick.price().vendor();
+        }
+        return new Cover(picks, cost, bound, vendors);
+    }
+
+    /** Whether packs cover a quantity, exactly. */
+    static boolean suffices(List<Pick> picks, BigDecimal quantity) {
+        BigDecimal bought = BigDecimal.ZERO;
+        for (Pick pick : picks) {
+            bought = bought.add(pick.price().quote().quantity(pick.packs()));
+        }
+        return bought.compareTo(quantity) >= 0;
+    }
 }

@@ -1,9 +1,6 @@
 package perkilo.ordering.sets;
 
-import java.math.BigDecimal;
-import java.util.ArrayDeque;
-import java.util.Comparator;
-import java.util.Deque;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -17,95 +14,109 @@ final class Covering {
     /** After so many tries the best found is taken and the lowest rate is the bound. */
     private static final int MOST_TRIES = 4000;
 
-    private final List<PackPrice> prices;
-    private final double[] rateFrom;
-    private final BigDecimal need;
-    private final Deque<Cover.Pick> picks = new ArrayDeque<>();
+    /** What is missing is nothing below this: plain fractions miss that much. */
+    static final double NOTHING = 1e-12;
+
+    private final ItemPrices.Offered offered;
+    private final Wanted wanted;
+    private final long[] packs;
     private double bestCost = Double.POSITIVE_INFINITY;
     private @Nullable List<Cover.Pick> best;
+    private boolean complete = true;
     private int tries;
 
-    private Covering(List<PackPrice> prices, BigDecimal need) {
-        this.prices = prices.stream()
-                .sorted(Comparator.comparingDouble(PackPrice::lowestRate).thenComparingInt(PackPrice::index))
-                .toList();
-        this.need = need;
-        this.rateFrom = new double[prices.size() + 1];
-        rateFrom[prices.size()] = Double.POSITIVE_INFINITY;
-        for (int i = prices.size() - 1; i >= 0; i--) {
-            rateFrom[i] = Math.min(rateFrom[i + 1], this.prices.get(i).lowestRate());
-        }
+    private Covering(ItemPrices.Offered offered, Wanted wanted) {
+        this.offered = offered;
+        this.wanted = wanted;
+        this.packs = new long[offered.count()];
     }
 
     /**
      * The cheapest cover.
      *
-     * @param prices to choose from
-     * @param need above zero
+     * @param offered to choose from; none of them pays for more than is wanted
      * @return empty without prices
      */
-    static Optional<Cover> cheapest(List<PackPrice> prices, BigDecimal need) {
-        Covering covering = new Covering(prices, need);
-        covering.single();
-        covering.mix(0, need.doubleValue(), 0);
-        List<Cover.Pick> best = covering.best;
-        if (best == null) {
-            return Optional.empty();
+    static Optional<Cover> cheapest(ItemPrices.Offered offered, Wanted wanted) {
+        Covering covering = new Covering(offered, wanted);
+        double quantity = wanted.quantity().doubleValue();
+        covering.single(quantity);
+        if (offered.count() > 1) {
+            covering.mix(0, quantity, 0);
         }
-        int vendors = 0;
-        for (Cover.Pick pick : best) {
-            vendors |= 1 << pick.price().quote().vendor();
-        }
-        double bound = covering.tries < MOST_TRIES
-                ? covering.bestCost
-                : Math.min(covering.bestCost, covering.rateFrom[0] * need.doubleValue());
-        return Optional.of(new Cover(best, covering.bestCost, bound, vendors));
+        return covering.cover(quantity);
     }
 
-    private void single() {
-        for (PackPrice price : prices) {
-            for (long packs : price.worthwhile(need)) {
-                offer(List.of(new Cover.Pick(price, packs)), price.cost(packs));
+    private Optional<Cover> cover(double quantity) {
+        double bound = complete && tries < MOST_TRIES ? bestCost : Math.min(bestCost, offered.least(0, quantity));
+        return Optional.ofNullable(best).map(picks -> Cover.of(picks, bestCost, bound));
+    }
+
+    /** One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. */
+    private void single(double quantity) {
+        for (int at = 0; at < offered.count(); at++) {
+            PackPrice price = offered.price(at);
+            for (int tier = 0; tier < price.tiers(); tier++) {
+                long some = price.packs(tier, wanted.quantity());
+                double net = price.cost(some) - wanted.worth(quantity - some * price.packSize());
+                if (net < bestCost - 1e-9) {
+                    bestCost = net;
+                    best = List.of(new Cover.Pick(price, some));
+                }
             }
         }
     }
 
-    private void offer(List<Cover.Pick> candidate, double cost) {
-        if (cost < bestCost - 1e-9) {
-            bestCost = cost;
-            best = candidate;
+    private void consider(double cost, double left) {
+        double net = cost - wanted.worth(left);
+        if (net >= bestCost - 1e-9) {
+            return;
         }
+        List<Cover.Pick> picks = picks();
+        if (Cover.suffices(picks, wanted.quantity())) {
+            bestCost = net;
+            best = picks;
+        } else {
+            complete = false;
+        }
+    }
+
+    private List<Cover.Pick> picks() {
+        List<Cover.Pick> picks = new ArrayList<>(1);
+        for (int at = 0; at < packs.length; at++) {
+            if (packs[at] > 0) {
+                picks.add(new Cover.Pick(offered.price(at), packs[at]));
+            }
+        }
+        return picks;
     }
 
     /** Chooses packs of one quote after another; what is left is covered by those that follow. */
     private void mix(int at, double left, double cost) {
-        if (left <= 1e-12) {
-            offer(List.copyOf(picks), cost);
+        if (left <= NOTHING) {
+            consider(cost, left);
             return;
         }
-        if (at == prices.size() || cost + left * rateFrom[at] >= bestCost - 1e-9 || ++tries > MOST_TRIES) {
+        if (at == offered.count() || cost + offered.least(at, left) >= bestCost - 1e-9 || ++tries > MOST_TRIES) {
             return;
         }
-        PackPrice price = prices.get(at);
-        for (long packs : price.worthwhile(BigDecimal.valueOf(left))) {
-            pick(at, price, packs, left, cost);
+        PackPrice price = offered.price(at);
+        for (int tier = 0; tier < price.tiers(); tier++) {
+            take(at, price.packs(tier, left), left, cost);
         }
-        if (at + 1 < prices.size()) {
-            long step = price.quote().multiple();
-            long most = price.quote().packsFor(BigDecimal.valueOf(left)) - step;
-            for (long packs = most; packs > 0 && tries <= MOST_TRIES; packs -= step) {
-                if (price.quote().quantity(packs).compareTo(price.quote().smallestLine()) < 0) {
-                    break;
-                }
-                pick(at, price, packs, left, cost);
+        if (at + 1 < offered.count()) {
+            long most = price.packs(0, left) - price.multiple();
+            for (long some = most; some >= price.fewest() && tries <= MOST_TRIES; some -= price.multiple()) {
+                take(at, some, left, cost);
             }
             mix(at + 1, left, cost);
         }
     }
 
-    private void pick(int at, PackPrice price, long packs, double left, double cost) {
-        picks.addLast(new Cover.Pick(price, packs));
-        mix(at + 1, left - packs * price.packSize(), cost + price.cost(packs));
-        picks.removeLast();
+    private void take(int at, long some, double left, double cost) {
+        PackPrice price = offered.price(at);
+        packs[at] = some;
+        mix(at + 1, left - some * price.packSize(), cost + price.cost(some));
+        packs[at] = 0;
     }
 }

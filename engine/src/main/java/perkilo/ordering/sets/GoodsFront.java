@@ -17,6 +17,9 @@ final class GoodsFront {
 
     private static final int MOST_PARTIAL = 1000;
 
+    /** More are never held at once: before that they are sorted out. */
+    private static final int MOST_EXTENDED = 50_000;
+
     private final List<Options.Found> items;
     private final double[] minimum;
     private final double limit;
@@ -60,7 +63,8 @@ final class GoodsFront {
         List<Partial> front = List.of(new Partial(null, null, 0, new double[minimum.length]));
         for (int at = 0; at < items.size(); at++) {
             complete &= items.get(at).complete();
-            front = best(extended(front, at));
+            List<Partial> next = extended(front, at);
+            front = items.get(at).options().size() == 1 ? next : best(next);
         }
         Partial best = null;
         for (Partial partial : front) {
@@ -89,10 +93,11 @@ final class GoodsFront {
         }
     }
 
+    /** Option by option, so that what comes out is sorted in runs and quickly sorted in all. */
     private List<Partial> extended(List<Partial> front, int at) {
         List<Partial> next = new ArrayList<>();
-        for (Partial partial : front) {
-            for (Option option : items.get(at).options()) {
+        for (Option option : items.get(at).options()) {
+            for (Partial partial : front) {
                 double cost = partial.cost + option.cost();
                 if (cost + rest[at + 1] >= limit) {
                     break;
@@ -101,6 +106,9 @@ final class GoodsFront {
                 if (cost + rest[at + 1] + missing(goods, at + 1) < limit) {
                     next.add(new Partial(partial, option, cost, goods));
                 }
+            }
+            if (next.size() > MOST_EXTENDED) {
+                next = best(next);
             }
         }
         return next;

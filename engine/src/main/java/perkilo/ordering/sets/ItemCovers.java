@@ -1,65 +1,70 @@
 package perkilo.ordering.sets;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 
-/** The cheapest cover of one item's need for every set of vendors that sell it. */
+/**
+ * The cheapest cover of one item's need for every set of vendors that sell it, each worked out when it is asked for.
+ */
 final class ItemCovers {
 
     /** With more vendors for one item than this the planner is asked at once. */
     static final int MOST_VENDORS = 6;
 
-    private final List<PackPrice> prices;
+    /** Ways to meet minimums are remembered for so many questions. */
+    private static final int MOST_OPTIONS = 200;
+
+    private final ItemPrices prices;
+    private final Wanted wanted;
     private final int[] vendors;
-    private final @Nullable Cover[] bySet;
-    private final BigDecimal need;
-    private final Map<List<Integer>, Options.Found> options = new ConcurrentHashMap<>();
+    private final AtomicReferenceArray<Cover> bySet;
+    private final int sellers;
+    private final Remembered<List<Integer>, Options.Found> options = new Remembered<>(MOST_OPTIONS);
 
-    private ItemCovers(BigDecimal need, List<PackPrice> prices, int[] vendors, @Nullable Cover[] bySet) {
-        this.need = need;
-        this.prices = List.copyOf(prices);
-        this.vendors = vendors;
-        this.bySet = bySet;
-    }
-
-    /** The covers of a need; null where too many vendors sell it. */
-    static @Nullable ItemCovers of(List<PackPrice> prices, BigDecimal need) {
-        int[] vendors = prices.stream()
-                .mapToInt(price -> price.quote().vendor())
-                .distinct()
-                .sorted()
-                .toArray();
-        if (vendors.length > MOST_VENDORS) {
-            return null;
-        }
-        @Nullable Cover[] bySet = new Cover[1 << vendors.length];
-        for (int set = 1; set < bySet.length; set++) {
-            int open = global(vendors, set);
-            List<PackPrice> offered = new ArrayList<>();
-            for (PackPrice price : prices) {
-                if ((open >> price.quote().vendor() & 1) == 1) {
-                    offered.add(price);
-                }
-            }
-            Optional<Cover> cover = Covering.cheapest(offered, need);
-            bySet[set] = cover.orElse(null);
-        }
-        return new ItemCovers(need, prices, vendors, bySet);
+    ItemCovers(ItemPrices prices, Wanted wanted) {
+        this.prices = prices;
+        this.wanted = wanted;
+        this.vendors = prices.vendors();
+        this.sellers = prices.sellers();
+        this.bySet = new AtomicReferenceArray<>(1 << Math.min(vendors.length, MOST_VENDORS));
     }
 
     /** The cheapest cover from some of the problem's vendors, given bit by bit; null where none of them sells it. */
     @Nullable Cover from(int open) {
-        int set = 0;
-        for (int i = 0; i < vendors.length; i++) {
-            set |= (open >> vendors[i] & 1) << i;
+        return ofOwn(own(open));
+    }
+
+    /**
+     * The cheapest cover from some of its own vendors; null where there are none.
+     *
+     * @param set bit by bit, in the order of the vendors that sell it
+     */
+    @Nullable Cover ofOwn(int set) {
+        if (set == 0) {
+            return null;
         }
-        return bySet[set];
+        Cover known = bySet.get(set);
+        if (known == null) {
+            known = find(set);
+            bySet.set(set, known);
+        }
+        return known;
+    }
+
+    /** What is cheapest from more vendors is so from fewer, if it needs none of the others. */
+    private Cover find(int set) {
+        for (int i = 0; i < vendors.length; i++) {
+            if ((set >> i & 1) == 0) {
+                Cover more = Objects.requireNonNull(ofOwn(set | 1 << i));
+                if (more.cost() - more.bound() < 1e-9 && (own(more.vendors()) & ~set) == 0) {
+                    return more;
+                }
+            }
+        }
+        return Covering.cheapest(prices.from(set), wanted).orElseThrow();
     }
 
     /**
@@ -71,7 +76,7 @@ final class ItemCovers {
      * @param slack what costs more than the cheapest cover by this is of no use; the next power of two is taken
      */
     Options.Found options(int open, int[] full, double[] minimum, double slack) {
-        int set = open & sellers();
+        int set = own(open);
         int power = slack > 1e12 ? 40 : Math.getExponent(Math.max(0.25, slack)) + 1;
         List<Integer> key = new ArrayList<>();
         key.add(set);
@@ -79,30 +84,27 @@ final class ItemCovers {
         for (int vendor : full) {
             key.add(vendor);
         }
-        return options.computeIfAbsent(key, absent -> {
-            Cover cheapest = Objects.requireNonNull(from(set));
-            List<PackPrice> offered = prices.stream()
-                    .filter(price -> (set >> price.quote().vendor() & 1) == 1)
-                    .toList();
-            return Options.of(offered, need, cheapest, full, minimum, Math.scalb(1.0, power));
+        return options.of(key, absent -> {
+            Cover cheapest = Objects.requireNonNull(ofOwn(set));
+            return Options.of(prices.from(set), wanted, cheapest, full, minimum, Math.scalb(1.0, power));
         });
     }
 
-    /** The prices of its quotes, in the order of the quotes. */
-    List<PackPrice> prices() {
-        return prices;
+    /** Its own vendors, rising. */
+    int[] vendors() {
+        return vendors.clone();
     }
 
     /** All vendors that sell it, bit by bit. */
     int sellers() {
-        return global(vendors, (1 << vendors.length) - 1);
+        return sellers;
     }
 
-    private static int global(int[] vendors, int set) {
-        int open = 0;
+    private int own(int open) {
+        int set = 0;
         for (int i = 0; i < vendors.length; i++) {
-            open |= (set >> i & 1) << vendors[i];
+            set |= (open >> vendors[i] & 1) << i;
         }
-        return open;
+        return set;
     }
 }

@@ -1,6 +1,7 @@
 package perkilo.ordering.sets;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +20,8 @@ final class MinimumOrders {
     private final double[] minimum;
     private final double[] opening;
     private final double[] charge;
-    private @Nullable List<Cover.Pick> best;
+    private final double[] goods;
+    private @Nullable List<List<Cover.Pick>> best;
     private double bestCost = Double.POSITIVE_INFINITY;
     private double unsettled = Double.POSITIVE_INFINITY;
 
@@ -35,10 +37,19 @@ final class MinimumOrders {
         this.charge = vendors.stream()
                 .mapToDouble(vendor -> vendor.smallOrderCost().doubleValue())
                 .toArray();
+        this.goods = new double[minimum.length];
     }
 
+    /**
+     * What is bought.
+     *
+     * @param picks for each item
+     * @param lines what all lines cost, less what leftovers are worth
+     */
+    private record Choice(List<List<Cover.Pick>> picks, double lines) {}
+
     /** The best purchase so far; null where there is none. */
-    @Nullable List<Cover.Pick> best() {
+    @Nullable List<List<Cover.Pick>> best() {
         return best;
     }
 
@@ -57,9 +68,14 @@ final class MinimumOrders {
         return opening[vendor];
     }
 
+    /** Whether an order costs nothing on top, whatever its value. */
+    boolean isFree(int vendor) {
+        return opening[vendor] == 0 && minimum[vendor] == 0;
+    }
+
     /** Takes the cheapest covers from a set of vendors, given bit by bit, as they are: a first purchase to beat. */
     void tryOut(int set) {
-        List<Cover.Pick> picks = new ArrayList<>();
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
         double lines = 0;
         for (ItemCovers item : items) {
             Cover cover = item.from(set);
@@ -67,9 +83,9 @@ final class MinimumOrders {
                 return;
             }
             lines += cover.cost();
-            picks.addAll(cover.picks());
+            picks.add(cover.picks());
         }
-        consider(picks, lines, 0);
+        consider(new Choice(picks, lines), 0);
     }
 
     /** Looks into a set of vendors, given bit by bit. */
@@ -88,16 +104,12 @@ final class MinimumOrders {
         for (int vendor = 0; vendor < vendors.size(); vendor++) {
             fixed += bit(set, vendor) * opening[vendor] + bit(small, vendor) * charge[vendor];
         }
-        List<Cover.Pick> picks = full == 0 ? cheapest(set, fixed) : meeting(set, full, fixed);
-        if (picks == null) {
+        Choice choice = full == 0 ? cheapest(set, fixed) : meeting(set, full, fixed);
+        if (choice == null) {
             return;
         }
-        double lines = 0;
-        for (Cover.Pick pick : picks) {
-            lines += pick.price().cost(pick.packs());
-        }
-        int tooSmall = consider(picks, lines, full | small);
-        if (tooSmall >= 0 && lines + fixed < bestCost - 1e-9) {
+        int tooSmall = consider(choice, full | small);
+        if (tooSmall >= 0 && choice.lines() + fixed < bestCost - 1e-9) {
             lookInto(set, full | 1 << tooSmall, small);
             if (!vendors.get(tooSmall).refusesSmallOrders()) {
                 lookInto(set, full, small | 1 << tooSmall);
@@ -106,9 +118,10 @@ final class MinimumOrders {
     }
 
     /** The cheapest covers without regard to minimums; null where they can't beat the best. */
-    private @Nullable List<Cover.Pick> cheapest(int set, double fixed) {
-        List<Cover.Pick> picks = new ArrayList<>();
+    private @Nullable Choice cheapest(int set, double fixed) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
         double bound = fixed;
+        double lines = 0;
         boolean exact = true;
         for (ItemCovers item : items) {
             Cover cover = item.from(set);
@@ -116,18 +129,19 @@ final class MinimumOrders {
                 return null;
             }
             bound += cover.bound();
+            lines += cover.cost();
             exact &= cover.cost() - cover.bound() < 1e-6;
-            picks.addAll(cover.picks());
+            picks.add(cover.picks());
         }
         if (bound >= bestCost - 1e-9) {
             return null;
         }
         unsettled = exact ? unsettled : Math.min(unsettled, bound);
-        return picks;
+        return new Choice(picks, lines);
     }
 
     /** The cheapest covers that bring enough goods to some vendors; null where they can't beat the best. */
-    private @Nullable List<Cover.Pick> meeting(int set, int full, double fixed) {
+    private @Nullable Choice meeting(int set, int full, double fixed) {
         int[] who = IntStream.range(0, vendors.size())
                 .filter(vendor -> bit(full, vendor) == 1)
                 .toArray();
@@ -136,27 +150,58 @@ final class MinimumOrders {
             least[i] = minimum[who[i]];
         }
         double lowerBound = fixed;
+        double apart = fixed;
+        List<Cover> covers = new ArrayList<>(items.size());
         for (ItemCovers item : items) {
             Cover cover = item.from(set);
             if (cover == null) {
                 return null;
             }
+            covers.add(cover);
             lowerBound += cover.bound();
+            apart += isSoldBy(full, item) ? 0 : cover.cost();
         }
         double slack = bestCost - lowerBound;
         if (slack <= 1e-9) {
             return null;
         }
-        List<Options.Found> options =
-                items.stream().map(item -> item.options(set, who, least, slack)).toList();
-        GoodsFront front = new GoodsFront(options, least, bestCost - fixed);
+        List<Options.Found> options = new ArrayList<>();
+        boolean exact = true;
+        for (int at = 0; at < covers.size(); at++) {
+            if (isSoldBy(full, items.get(at))) {
+                options.add(items.get(at).options(set, who, least, slack));
+            } else {
+                exact &= covers.get(at).cost() - covers.get(at).bound() < 1e-6;
+            }
+        }
+        GoodsFront front = new GoodsFront(options, least, bestCost - apart);
         List<Option> chosen = front.choose();
-        if (!front.isComplete()) {
+        if (!exact || !front.isComplete()) {
             unsettled = Math.min(unsettled, lowerBound);
         }
-        return chosen == null
-                ? null
-                : chosen.stream().flatMap(option -> option.picks().stream()).toList();
+        return chosen == null ? null : together(covers, chosen, full);
+    }
+
+    private static boolean isSoldBy(int vendors, ItemCovers item) {
+        return (item.sellers() & vendors) != 0;
+    }
+
+    /** The chosen options, and the cheapest covers of the items that bring nothing to those who need more goods. */
+    private Choice together(List<Cover> covers, List<Option> chosen, int full) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double lines = 0;
+        int next = 0;
+        for (int at = 0; at < items.size(); at++) {
+            if (isSoldBy(full, items.get(at))) {
+                Option option = chosen.get(next++);
+                picks.add(option.picks());
+                lines += option.cost();
+            } else {
+                picks.add(covers.get(at).picks());
+                lines += covers.get(at).cost();
+            }
+        }
+        return new Choice(picks, lines);
     }
 
     /**
@@ -164,24 +209,17 @@ final class MinimumOrders {
      *
      * @return a vendor whose order is too small and who is not dealt with yet; −1 where there is none
      */
-    private int consider(List<Cover.Pick> picks, double lines, int dealtWith) {
-        double cost = lines;
+    private int consider(Choice choice, int dealtWith) {
+        int used = countGoods(choice.picks());
+        double cost = choice.lines();
         boolean possible = true;
         int tooSmall = -1;
-        for (int vendor = 0; vendor < vendors.size(); vendor++) {
-            double goods = 0;
-            boolean used = false;
-            for (Cover.Pick pick : picks) {
-                if (pick.price().quote().vendor() == vendor) {
-                    goods += pick.price().goods(pick.packs());
-                    used = true;
-                }
-            }
-            if (!used) {
+        for (int vendor = 0; vendor < goods.length; vendor++) {
+            if (bit(used, vendor) == 0) {
                 continue;
             }
             cost += opening[vendor];
-            if (goods < minimum[vendor] - 1e-9) {
+            if (goods[vendor] < minimum[vendor] - 1e-9) {
                 possible &= !vendors.get(vendor).refusesSmallOrders();
                 cost += charge[vendor];
                 tooSmall = bit(dealtWith, vendor) == 1 ? tooSmall : vendor;
@@ -189,9 +227,23 @@ final class MinimumOrders {
         }
         if (possible && cost < bestCost - 1e-9) {
             bestCost = cost;
-            best = picks;
+            best = choice.picks();
         }
         return tooSmall;
+    }
+
+    /** Adds up the goods by vendor, and says bit by bit from whom anything is bought. */
+    private int countGoods(List<List<Cover.Pick>> picks) {
+        Arrays.fill(goods, 0);
+        int used = 0;
+        for (List<Cover.Pick> ofItem : picks) {
+            for (Cover.Pick pick : ofItem) {
+                int vendor = pick.price().vendor();
+                goods[vendor] += pick.price().goods(pick.packs());
+                used |= 1 << vendor;
+            }
+        }
+        return used;
     }
 
     private static int bit(int set, int vendor) {

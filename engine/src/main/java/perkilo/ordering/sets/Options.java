@@ -1,10 +1,6 @@
 package perkilo.ordering.sets;
 
-import java.math.BigDecimal;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 
 /**
@@ -16,27 +12,27 @@ final class Options {
     /** After so many tries the search is given up. */
     private static final int MOST_TRIES = 20_000;
 
-    private final List<PackPrice> prices;
-    private final double[] rateFrom;
+    /** So is it with more ways that no other beats: choosing among them would take longer than the full search. */
+    private static final int MOST_KEPT = 1000;
+
+    private final ItemPrices.Offered offered;
+    private final Wanted wanted;
     private final int[] vendors;
     private final double[] minimum;
-    private final Deque<Cover.Pick> picks = new ArrayDeque<>();
+    private final long[] packs;
     private List<Option> found = new ArrayList<>();
+    private int sortOutAt = 200;
     private double enough;
+    private boolean complete = true;
     private int tries;
 
-    private Options(List<PackPrice> prices, int[] vendors, double[] minimum, double enough) {
-        this.prices = prices.stream()
-                .sorted(Comparator.comparingDouble(PackPrice::lowestRate).thenComparingInt(PackPrice::index))
-                .toList();
-        this.rateFrom = new double[prices.size() + 1];
-        this.enough = enough;
-        for (int i = prices.size() - 1; i >= 0; i--) {
-            double later = i == prices.size() - 1 ? Double.POSITIVE_INFINITY : rateFrom[i + 1];
-            rateFrom[i] = Math.min(later, this.prices.get(i).lowestRate());
-        }
+    private Options(ItemPrices.Offered offered, Wanted wanted, int[] vendors, double[] minimum, double enough) {
+        this.offered = offered;
+        this.wanted = wanted;
         this.vendors = vendors;
         this.minimum = minimum;
+        this.packs = new long[offered.count()];
+        this.enough = enough;
     }
 
     /**
@@ -50,58 +46,66 @@ final class Options {
     /**
      * The ways to cover a need.
      *
-     * @param prices to choose from
+     * @param offered to choose from
      * @param cheapest the cheapest cover from them
      * @param vendors whose minimum has to be met
      * @param minimum as many as vendors
      * @param slack what costs more than the cheapest cover by this is of no use
      */
     static Found of(
-            List<PackPrice> prices, BigDecimal need, Cover cheapest, int[] vendors, double[] minimum, double slack) {
-        Options options = new Options(prices, vendors, minimum, cheapest.cost() + slack);
+            ItemPrices.Offered offered, Wanted wanted, Cover cheapest, int[] vendors, double[] minimum, double slack) {
+        Options options = new Options(offered, wanted, vendors, minimum, cheapest.cost() + slack);
         options.keep(cheapest.picks(), cheapest.cost());
-        options.mix(0, need.doubleValue(), 0);
-        boolean complete = options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
+        options.mix(0, wanted.quantity().doubleValue(), 0);
+        boolean complete = options.complete && options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
         return new Found(Option.best(options.found), complete);
     }
 
     private void mix(int at, double left, double cost) {
-        if (at == prices.size()) {
-            if (left <= 1e-12 && cost < enough) {
-                keep(List.copyOf(picks), cost);
-            }
+        if (at == offered.count()) {
+            consider(left, cost - wanted.worth(left));
             return;
         }
-        double more = left <= 0 ? 0 : left * rateFrom[at];
-        if (cost + more >= enough || ++tries > MOST_TRIES) {
+        if (cost + least(at, left) >= enough || ++tries > MOST_TRIES) {
             return;
         }
         mix(at + 1, left, cost);
-        PackPrice price = prices.get(at);
-        long step = price.quote().multiple();
+        PackPrice price = offered.price(at);
         long most = Math.max(packsToCover(price, left), packsToMinimum(price));
-        for (long packs = first(price, step); packs <= most && tries <= MOST_TRIES; packs += step) {
-            if (price.quote().tierFor(packs) >= 0) {
-                picks.addLast(new Cover.Pick(price, packs));
-                mix(at + 1, left - packs * price.packSize(), cost + price.cost(packs));
-                picks.removeLast();
-            }
+        for (long some = price.fewest(); some <= most && tries <= MOST_TRIES; some += price.multiple()) {
+            packs[at] = some;
+            mix(at + 1, left - some * price.packSize(), cost + price.cost(some));
         }
+        packs[at] = 0;
     }
 
-    private static long first(PackPrice price, long step) {
-        long smallest = price.quote().packsFor(price.quote().smallestLine());
-        return Math.max(step, smallest);
+    /** What is still to come at least; below zero for what is left over already. */
+    private double least(int at, double left) {
+        return left > 0 ? offered.least(at, left) : -wanted.worth(left);
+    }
+
+    private void consider(double left, double net) {
+        if (left > Covering.NOTHING || net >= enough) {
+            return;
+        }
+        List<Cover.Pick> picks = new ArrayList<>();
+        for (int at = 0; at < packs.length; at++) {
+            if (packs[at] > 0) {
+                picks.add(new Cover.Pick(offered.price(at), packs[at]));
+            }
+        }
+        if (left < -1e-6 || Cover.suffices(picks, wanted.quantity())) {
+            keep(picks, net);
+        } else {
+            complete = false;
+        }
     }
 
     /** The most packs that covering alone may ask for, better prices included; none where nothing is left. */
     private static long packsToCover(PackPrice price, double left) {
-        if (left <= 1e-12) {
-            return 0;
-        }
         long most = 0;
-        for (long packs : price.worthwhile(BigDecimal.valueOf(left))) {
-            most = Math.max(most, packs);
+        for (int tier = 0; tier < price.tiers() && left > Covering.NOTHING; tier++) {
+            most = Math.max(most, price.packs(tier, left));
         }
         return most;
     }
@@ -109,39 +113,35 @@ final class Options {
     /** The most packs that a vendor's minimum may ask for. */
     private long packsToMinimum(PackPrice price) {
         for (int i = 0; i < vendors.length; i++) {
-            if (price.quote().vendor() == vendors[i]) {
-                long step = price.quote().multiple();
-                long packs = first(price, step);
-                while (price.quote().tierFor(packs) < 0 || price.goods(packs) < minimum[i]) {
-                    packs += step;
-                    if (packs > MOST_TRIES) {
-                        return packs;
-                    }
+            if (price.vendor() == vendors[i]) {
+                long some = price.fewest();
+                while (price.goods(some) < minimum[i] && some <= MOST_TRIES) {
+                    some += price.multiple();
                 }
-                return packs;
+                return some;
             }
         }
         return 0;
     }
 
-    private void keep(List<Cover.Pick> all, double cost) {
+    private void keep(List<Cover.Pick> picks, double cost) {
         double[] goods = new double[vendors.length];
         boolean full = true;
         for (int i = 0; i < vendors.length; i++) {
-            for (Cover.Pick pick : all) {
-                goods[i] += pick.price().quote().vendor() == vendors[i]
-                        ? pick.price().goods(pick.packs())
-                        : 0;
+            for (Cover.Pick pick : picks) {
+                goods[i] += pick.price().vendor() == vendors[i] ? pick.price().goods(pick.packs()) : 0;
             }
             goods[i] = Math.min(goods[i], minimum[i]);
             full &= goods[i] >= minimum[i];
         }
-        found.add(new Option(all, cost, goods));
+        found.add(new Option(picks, cost, goods));
         if (full) {
             enough = Math.min(enough, cost + 1e-9);
         }
-        if (found.size() > 400) {
+        if (found.size() > sortOutAt) {
             found = new ArrayList<>(Option.best(found));
+            sortOutAt = 200 + 2 * found.size();
+            tries = found.size() > MOST_KEPT ? MOST_TRIES + 1 : tries;
         }
     }
 }

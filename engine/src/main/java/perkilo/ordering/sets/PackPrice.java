@@ -1,6 +1,7 @@
 package perkilo.ordering.sets;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.Quote;
@@ -12,18 +13,26 @@ import perkilo.purchasing.Vendor;
  * whole.
  *
  * <p>The same arithmetic as {@link perkilo.purchasing.PlanCost}, which costs the plan that comes out once more,
- * exactly.
+ * exactly. Numbers of packs at which a price starts are worked out exactly, once.
  */
 final class PackPrice {
+
+    /** A quotient that is so little above a whole number is taken for it; whoever needs to be sure checks exactly. */
+    private static final double WHOLE = 1e-9;
 
     private final Quote quote;
     private final int index;
     private final double packSize;
+    private final double step;
     private final double[] tierPrice;
+    private final long[] tierStart;
+    private final long[] fewest;
     private final double rounding;
     private final double goodsFactor;
     private final double perPack;
     private final double toVendor;
+    private final double lowestRate;
+    private final double roundedOff;
 
     /**
      * Prices of a quote.
@@ -34,8 +43,18 @@ final class PackPrice {
         this.quote = quote;
         this.index = index;
         this.packSize = quote.packSize().doubleValue();
-        this.tierPrice = quote.tiers().stream()
+        this.step = packSize * quote.multiple();
+        List<Tier> tiers = quote.tiers();
+        this.tierPrice = tiers.stream()
                 .mapToDouble(tier -> tier.pricePerPack().doubleValue())
+                .toArray();
+        this.tierStart = tiers.stream()
+                .mapToLong(tier -> tier.from()
+                        .divide(quote.packSize(), 0, RoundingMode.CEILING)
+                        .longValueExact())
+                .toArray();
+        this.fewest = tiers.stream()
+                .mapToLong(tier -> quote.packsFor(quote.smallestLine().max(tier.from())))
                 .toArray();
         Integer digits = quote.minorDigits();
         this.rounding = digits == null ? 0 : Math.pow(10, digits);
@@ -48,10 +67,16 @@ final class PackPrice {
         this.goodsFactor = toVendor * toHome * ((1 + insurance) * paid + duty + dutyOnMore * insurance);
         double freight = quote.kgPerPack().doubleValue() * vendor.freightPerKg().doubleValue();
         this.perPack = freight * (paid + dutyOnMore) * toHome;
+        this.lowestRate = lowest();
+        this.roundedOff = isWholeMinorUnits() ? 0 : goodsFactor / 2 / rounding;
     }
 
     int index() {
         return index;
+    }
+
+    int vendor() {
+        return quote.vendor();
     }
 
     Quote quote() {
@@ -60,6 +85,21 @@ final class PackPrice {
 
     double packSize() {
         return packSize;
+    }
+
+    /** Packs are bought in steps of so many. */
+    int multiple() {
+        return quote.multiple();
+    }
+
+    /** How many price breaks there are. */
+    int tiers() {
+        return tierPrice.length;
+    }
+
+    /** The fewest packs that may be ordered. */
+    long fewest() {
+        return fewest[0];
     }
 
     /** Landed cost of a line in home currency. */
@@ -72,8 +112,51 @@ final class PackPrice {
         return goodsQuoted(packs) * toVendor;
     }
 
-    /** The lowest landed cost of one unit at any quantity; rounding of invoices may lower it by a trifle. */
+    /** The lowest landed cost of one unit at any quantity, before invoices are rounded. */
     double lowestRate() {
+        return lowestRate;
+    }
+
+    /** By how much rounding an invoice may lower the landed cost of a line. */
+    double roundedOff() {
+        return roundedOff;
+    }
+
+    /** What one minor unit of the goods' currency costs landed; zero where nothing is rounded. */
+    double minorUnit() {
+        return rounding == 0 ? 0 : goodsFactor / rounding;
+    }
+
+    /** The fewest packs that cover a quantity and reach a price break, about: a trifle may be missing. */
+    long packs(int tier, double quantity) {
+        long steps = (long) Math.ceil(quantity / step - WHOLE);
+        return Math.max(fewest[tier], steps * quote.multiple());
+    }
+
+    /** The fewest packs that cover a quantity and reach a price break, exactly. */
+    long packs(int tier, BigDecimal quantity) {
+        double steps = quantity.doubleValue() / step;
+        boolean isClear = steps < 1e6 && Math.abs(steps - Math.rint(steps)) > WHOLE;
+        return isClear
+                ? Math.max(fewest[tier], (long) Math.ceil(steps) * quote.multiple())
+                : Math.max(fewest[tier], quote.packsFor(quantity));
+    }
+
+    /** Whether a line of so many packs has a price. */
+    boolean isPriced(long packs) {
+        return packs >= tierStart[0];
+    }
+
+    private double goodsQuoted(long packs) {
+        int tier = tierStart.length - 1;
+        while (tierStart[tier] > packs) {
+            tier--;
+        }
+        double exact = tierPrice[tier] * packs;
+        return rounding == 0 ? exact : Math.floor(exact * rounding + 0.5 + 1e-7) / rounding;
+    }
+
+    private double lowest() {
         double lowest = Double.POSITIVE_INFINITY;
         for (double price : tierPrice) {
             lowest = Math.min(lowest, (price * goodsFactor + perPack) / packSize);
@@ -81,19 +164,12 @@ final class PackPrice {
         return lowest;
     }
 
-    /** Numbers of packs that cover a quantity and are worth a look: the fewest, and the fewest of each better price. */
-    long[] worthwhile(BigDecimal quantity) {
-        List<Tier> tiers = quote.tiers();
-        long[] packs = new long[tiers.size()];
-        for (int i = 0; i < packs.length; i++) {
-            packs[i] = quote.packsFor(
-                    quantity.max(quote.smallestLine()).max(tiers.get(i).from()));
-        }
-        return packs;
-    }
-
-    private double goodsQuoted(long packs) {
-        double exact = tierPrice[quote.tierFor(packs)] * packs;
-        return rounding == 0 ? exact : Math.floor(exact * rounding + 0.5 + 1e-7) / rounding;
+    /** Whether every number of packs comes to whole minor units, so that rounding changes nothing. */
+    private boolean isWholeMinorUnits() {
+        Integer digits = quote.minorDigits();
+        return digits == null
+                || quote.tiers().stream()
+                        .allMatch(
+                                tier -> tier.pricePerPack().stripTrailingZeros().scale() <= digits);
     }
 }

@@ -12,28 +12,36 @@ final class VendorSets {
     /** After so many sets the best found is taken; the next set's least possible cost is the bound. */
     private static final int MOST_SETS = 256;
 
-    private final List<Vendor> vendors;
-    private final List<ItemCovers> items;
+    private final SetCosts costs;
     private final MinimumOrders orders;
 
     VendorSets(List<Vendor> vendors, List<ItemCovers> items) {
-        this.vendors = vendors;
-        this.items = items;
         this.orders = new MinimumOrders(vendors, items);
+        this.costs = new SetCosts(orders, items);
     }
 
     /**
      * What was found.
      *
-     * @param picks null where nothing was
+     * @param picks for each item; null where nothing was
      * @param bound no purchase costs less
      */
-    record Answer(@Nullable List<Cover.Pick> picks, double bound) {}
+    record Answer(@Nullable List<List<Cover.Pick>> picks, double bound) {}
 
     private record Open(int set, double least) {}
 
+    /** Whether so few vendors are a matter of choice that all sets of them can be tried. */
+    boolean areFew() {
+        return costs.areFew();
+    }
+
     Answer search() {
-        List<Open> sets = byLeastCost();
+        costs.workOut();
+        int cheapest = costs.cheapest();
+        if (cheapest >= 0) {
+            orders.tryOut(costs.set(cheapest));
+        }
+        List<Open> sets = belowBest();
         sets.stream().limit(MOST_SETS).forEach(open -> orders.tryOut(open.set()));
         int looked = 0;
         double next = Double.POSITIVE_INFINITY;
@@ -50,35 +58,16 @@ final class VendorSets {
         return new Answer(orders.best(), Math.min(next, Math.min(orders.unsettled(), orders.bestCost())));
     }
 
-    /** Every set of vendors from which all items can be had, by the least that a purchase from it can cost. */
-    private List<Open> byLeastCost() {
-        int sellers = 0;
-        for (ItemCovers item : items) {
-            sellers |= item.sellers();
-        }
+    /** The sets of vendors that may cost less than the best purchase so far, by the least that they can cost. */
+    private List<Open> belowBest() {
         List<Open> sets = new ArrayList<>();
-        for (int set = sellers; set > 0; set = (set - 1) & sellers) {
-            double least = least(set);
-            if (least < Double.POSITIVE_INFINITY) {
-                sets.add(new Open(set, least));
+        for (int choice = 0; choice < costs.count(); choice++) {
+            double least = costs.least(choice);
+            if (least < orders.bestCost() - 1e-9) {
+                sets.add(new Open(costs.set(choice), least));
             }
         }
         sets.sort(Comparator.comparingDouble(Open::least).thenComparingInt(Open::set));
         return sets;
-    }
-
-    private double least(int set) {
-        double cost = 0;
-        for (int vendor = 0; vendor < vendors.size(); vendor++) {
-            cost += (set >> vendor & 1) == 1 ? orders.opening(vendor) : 0;
-        }
-        for (ItemCovers item : items) {
-            Cover cover = item.from(set);
-            if (cover == null) {
-                return Double.POSITIVE_INFINITY;
-            }
-            cost += cover.bound();
-        }
-        return cost;
     }
 }

@@ -8,10 +8,14 @@ import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.money.RunChange;
 
 /** Blend: all materials of one function at once, now and at the levels that cost least. */
 final class BlendSheet {
+
+    /** Letters that fit beside each other on the sheet's columns. */
+    private static final int WIDE = 160;
 
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Blend");
@@ -31,24 +35,53 @@ final class BlendSheet {
         sheet.widths(34, 14, 16, 16, 16, 16, 16, 16).landscape();
         page.title(
                 "Blend",
-                "Levels that cost least at straight-line prices, with the total, the spreading shares and the required HLB"
-                        + " kept within their bounds: proven. Costs per run are values out of full purchase plans.");
+                "All materials of one function at once. Levels are those that cost least at straight-line prices and keep"
+                        + " what is said below; costs of runs are values out of full purchase plans.");
         page.cautions();
-        if (found.blends().isEmpty()) {
-            sheet.text(page.take(), 0, "No blend within the bounds is cheaper.", Look.ANSWER);
+        if (found.studies().isEmpty()) {
+            sheet.text(page.take(), 0, "No two materials of one function stand together.", Look.ANSWER);
         }
-        found.blends().forEach(this::blend);
+        found.studies().forEach(this::study);
         return sheet.build();
     }
 
+    private void study(BlendStudy study) {
+        page.section(
+                study.phase().isBlank()
+                        ? "%s: %s".formatted(study.formula(), study.function())
+                        : "%s, phase %s: %s".formatted(study.formula(), study.phase(), study.function()));
+        if (study.isSought()) {
+            sought(study);
+        } else {
+            page.paragraph(0, WIDE, study.refusal(), Look.PLAIN);
+        }
+        page.skip(1);
+    }
+
+    private void sought(BlendStudy study) {
+        study.kept().forEach(words -> page.paragraph(0, WIDE, "Kept: " + words + ".", Look.HINT));
+        if (study.blends().isEmpty()) {
+            sheet.text(page.take(), 0, "No blend within these bounds is cheaper at any run size.", Look.ANSWER);
+        }
+        study.blends().forEach(this::blend);
+        if (!study.leftOut().isEmpty()) {
+            page.skip(1);
+            sheet.text(page.take(), 0, "Not considered, and why", Look.LABEL);
+            study.leftOut()
+                    .forEach((why, materials) ->
+                            page.paragraph(0, WIDE, "%s: %s".formatted(why, String.join(", ", materials)), Look.HINT));
+        }
+    }
+
     private void blend(Blend blend) {
-        page.section("%s, phase %s: %s".formatted(blend.formula().name(), blend.phase(), blend.function()));
+        page.skip(1);
+        sheet.text(page.take(), 0, answer(blend), Look.ANSWER);
         page.heads(List.of(
                 "Material",
                 "Level now",
                 "Level then",
                 "Straight-line price per kg",
-                "Spreading class",
+                ShownTrait.of(blend).words(),
                 "Cost now",
                 "Cost then"));
         int first = page.next();
@@ -59,7 +92,7 @@ final class BlendSheet {
             Expr now = page.number(row, 1, part.before(), NumberFormat.PERCENT);
             Expr then = sheet.value(row, 2, Expr.of(part.after()), NumberFormat.PERCENT, Look.CHOICE);
             Expr price = page.number(row, 3, part.perKg(), money);
-            sheet.text(row, 4, part.material().traits().spreadingClass(), Look.PLAIN);
+            ShownTrait.of(blend).write(sheet, page, row, 4, part.material());
             sheet.value(row, 5, now.times(price), money, Look.PLAIN);
             sheet.value(row, 6, then.times(price), money, Look.PLAIN);
         }
@@ -75,9 +108,23 @@ final class BlendSheet {
                     Look.TOTAL);
         }
         runs(blend);
-        blend.cautions().forEach(caution -> sheet.text(page.take(), 0, caution, Look.WARNING));
-        sheet.text(page.take(), 0, blend.label().after().text(), Look.HINT);
-        page.skip(1);
+        blend.cautions().forEach(caution -> sheet.text(page.take(), 0, "Look at: " + caution, Look.WARNING));
+        page.paragraph(0, WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
+    }
+
+    private static String answer(Blend blend) {
+        String run = blend.runs().stream()
+                .filter(change -> change.key().equals(blend.pricedAt()))
+                .map(change -> change.before().needs().title())
+                .findFirst()
+                .orElse(blend.pricedAt());
+        String changes = blend.mostChanged() == 0
+                ? "with the same materials"
+                : "with at most %d in and %d out".formatted(blend.mostChanged(), blend.mostChanged());
+        return blend.proven()
+                ? "At the straight-line prices of %s no levels cost less, %s: proven.".formatted(run, changes)
+                : "The best found at the straight-line prices of %s, %s; a cheaper one may exist."
+                        .formatted(run, changes);
     }
 
     private void runs(Blend blend) {
@@ -97,9 +144,11 @@ final class BlendSheet {
                 Expr then = page.number(row, 2, run.after().unitCost().orElseThrow(), money);
                 sheet.value(row, 3, then.minus(now), money, Look.KEY);
             });
-            Expr now = page.number(row, 4, run.before().outlay(), money);
-            Expr then = page.number(row, 5, run.after().outlay(), money);
-            sheet.value(row, 6, then.minus(now), money, Look.PLAIN);
+            NumberFormat cents =
+                    NumberFormat.money(found.book().settings().home().getCurrencyCode(), 2);
+            Expr now = page.number(row, 4, run.before().outlay(), cents);
+            Expr then = page.number(row, 5, run.after().outlay(), cents);
+            sheet.value(row, 6, then.minus(now), cents, Look.PLAIN);
         }
     }
 }

@@ -59,7 +59,7 @@ final class LabelSheet {
 
     private void swaps() {
         page.section("With a swap");
-        page.heads(List.of("Swap no.", "Material", "Candidate", "", "New ingredient list"));
+        page.heads(List.of("Swap no.", "Material", "Candidate", "New level", "New ingredient list"));
         for (int i = 0; i < found.swaps().size(); i++) {
             Swap swap = found.swaps().get(i);
             int row = page.take();
@@ -67,6 +67,7 @@ final class LabelSheet {
             sheet.text(
                     row, 1, swap.formula().name() + ": " + swap.trial().from().name(), Look.PLAIN);
             sheet.text(row, 2, swap.trial().to().name(), Look.PLAIN);
+            page.number(row, 3, swap.newLevel(), new NumberFormat("0.0000%"));
             sheet.text(row, 4, swap.label().after().text(), Look.PLAIN);
         }
     }

@@ -48,6 +48,19 @@ final class Page {
         next++;
     }
 
+    /** A text that is too long for one row of a printed page, in as many rows as it takes. */
+    void paragraph(int column, int width, String text, Look look) {
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                sheet.text(next++, column, line.toString(), look);
+                line.setLength(0);
+            }
+            line.append(line.length() == 0 ? "" : " ").append(word);
+        }
+        sheet.text(next++, column, line.toString(), look);
+    }
+
     void section(String title) {
         sheet.text(next++, 0, title, Look.SECTION);
     }

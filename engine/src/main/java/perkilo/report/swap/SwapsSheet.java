@@ -242,7 +242,7 @@ final class SwapsSheet {
                 "Change of unit cost against closeness",
                 "Closeness of 100",
                 found.book().settings().home() + " per unit; below zero is a saving",
-                new NumberFormat("0.00"),
+                new NumberFormat("0.000"),
                 false,
                 List.of(series),
                 top,

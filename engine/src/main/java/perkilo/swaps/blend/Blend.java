@@ -9,12 +9,12 @@ import perkilo.swaps.money.RunChange;
 import perkilo.swaps.trial.Recipe;
 
 /**
- * All materials of one function in one phase, at levels that cost least and keep the blend's character.
+ * All materials of one function, at levels that cost least and keep the blend's character.
  *
  * @param before the recipe as it is
  * @param after the recipe with the blend
  * @param function what the materials are there for
- * @param phase the phase that they stand in
+ * @param phase the phases that they stand in
  * @param parts every material that is in the blend before or after
  * @param pricedAt the key of the run whose straight-line prices it was found with
  * @param straightLineBefore cost of the materials for one kilogram of bulk at these prices, in home currency
@@ -22,6 +22,8 @@ import perkilo.swaps.trial.Recipe;
  * @param runs what it changes at each run size, each from a full purchase plan
  * @param label what it changes in the list of ingredients
  * @param cautions what a person should look at
+ * @param mostChanged so many materials at most were allowed to come in, and as many to go out
+ * @param proven whether no other blend within the bounds costs less at the straight-line prices
  */
 public record Blend(
         Recipe before,
@@ -34,7 +36,9 @@ public record Blend(
         BigDecimal straightLineAfter,
         List<RunChange> runs,
         LabelChange label,
-        List<String> cautions) {
+        List<String> cautions,
+        int mostChanged,
+        boolean proven) {
 
     public Blend {
         parts = List.copyOf(parts);

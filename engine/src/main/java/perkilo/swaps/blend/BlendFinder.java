@@ -3,7 +3,6 @@ package perkilo.swaps.blend;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,27 +12,21 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunCost;
 import perkilo.model.Book;
-import perkilo.model.Material;
-import perkilo.model.Names;
-import perkilo.origin.Figure;
-import perkilo.swaps.facts.Functions;
 import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.LinePrices;
-import perkilo.swaps.money.RunChange;
 import perkilo.swaps.money.RunsOfFormula;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
 /**
- * Finds joint swaps in a formula: where at least two emollients that spread share a phase, the levels that cost least.
+ * Finds joint swaps in a formula: where at least two materials of a {@link Kind} stand together, the levels that cost
+ * least.
  *
- * <p>What melts above room temperature gives a product its body: it stays as it is and is no candidate. For each run
- * size and each number of materials that may change, straight-line prices give one proven blend; all of them are costed
- * with full purchase plans, and the best at each run size are kept.
+ * <p>For each run size and each number of materials that may change, straight-line prices give one proven blend; all of
+ * them are costed with full purchase plans, and the best at each run size are kept. What is not blended anew, such as
+ * preservatives, says why.
  */
 public final class BlendFinder {
-
-    private static final BigDecimal ROOM = new BigDecimal(25);
 
     private final Book book;
     private final LinePrices prices;
@@ -62,55 +55,56 @@ public final class BlendFinder {
      * What a blend has to keep.
      *
      * @param mostChanged at most so many materials come in, and as many go out
-     * @param spreadingTolerance how much the shares of the spreading classes may move, as a fraction of the blend
-     * @param hlbBand how far required HLB may move
+     * @param spreadingTolerance how much the shares of the spreading classes, of charges and of what the blend does
+     *     besides may move, as a fraction of the blend
+     * @param hlbBand how far HLB may move
+     * @param leastCloseness what comes in is at least so close to one of the materials that are in
      */
-    public record Bounds(int mostChanged, BigDecimal spreadingTolerance, BigDecimal hlbBand) {}
+    public record Bounds(
+            int mostChanged, BigDecimal spreadingTolerance, BigDecimal hlbBand, BigDecimal leastCloseness) {}
 
     /**
-     * Finds blends.
+     * Studies the lines of each function.
      *
      * @param formula its name
      * @param function only of this; null for all
-     * @return those that save at some run size, the largest saving first within each function
+     * @return one study for each kind of material that stands there at least twice, or that is asked for
      */
-    public List<Blend> find(String formula, @Nullable String function) {
+    public List<BlendStudy> find(String formula, @Nullable String function) {
         Recipe recipe = Recipe.of(book, book.formula(formula).orElseThrow());
-        List<Blend> blends = new ArrayList<>();
-        for (Group group : groups(recipe)) {
-            if (function == null || Names.key(function).equals(group.function())) {
-                blends.addAll(of(recipe, group));
-            }
-        }
-        return blends;
+        List<BlendStudy> studies = new ArrayList<>();
+        new Groups(recipe, function).sought().forEach(group -> studies.add(study(recipe, group)));
+        studies.addAll(new Groups(recipe, function).refused());
+        return studies;
     }
 
-    private List<Group> groups(Recipe recipe) {
-        Map<List<String>, List<Integer>> lines = new LinkedHashMap<>();
-        for (int line = 0; line < recipe.portions().size(); line++) {
-            Portion portion = recipe.portions().get(line);
-            String work = Functions.work(portion.material());
-            if (work.equals(Functions.EMOLLIENT) && portion.level().signum() > 0 && spreads(portion.material())) {
-                lines.computeIfAbsent(List.of(work, Names.key(portion.line().phase())), absent -> new ArrayList<>())
-                        .add(line);
-            }
+    private BlendStudy study(Recipe recipe, Group group) {
+        BlendRules rules = new BlendRules(recipe, group, bounds);
+        List<Keeps> kept = rules.rules();
+        String name = recipe.formula().name();
+        Optional<String> impossible =
+                kept.stream().flatMap(rule -> rule.impossible().stream()).findFirst();
+        if (impossible.isPresent()) {
+            return BlendStudy.refused(name, group.kind().title(), group.phase(), impossible.get());
         }
-        return lines.entrySet().stream()
-                .filter(entry -> entry.getValue().size() > 1)
-                .map(entry -> new Group(
-                        entry.getKey().get(0),
-                        recipe.portions().get(entry.getValue().get(0)).line().phase(),
-                        entry.getValue()))
-                .toList();
+        Pantry pantry = new Pantry(book, prices, recipe, group, kept, bounds.leastCloseness());
+        return new BlendStudy(
+                name,
+                group.kind().title(),
+                group.phase(),
+                "",
+                kept.stream().map(Keeps::words).toList(),
+                pantry.leftOut(),
+                of(recipe, group, pantry, rules));
     }
 
-    private List<Blend> of(Recipe recipe, Group group) {
+    private List<Blend> of(Recipe recipe, Group group, Pantry pantry, BlendRules rules) {
         Set<List<BigDecimal>> seen = new LinkedHashSet<>();
         List<Blend> blends = new ArrayList<>();
         for (Map.Entry<String, RunCost> run : runs.base().entrySet()) {
-            List<Ingredient> ingredients = new Pantry(book, prices, recipe, group).ingredients(run.getValue());
+            List<Ingredient> ingredients = pantry.ingredients(run.getValue());
             for (int changed = 0; changed <= bounds.mostChanged(); changed++) {
-                blend(recipe, group, run.getKey(), ingredients, changed)
+                blend(recipe, group, run.getKey(), ingredients, rules, changed)
                         .filter(blend -> seen.add(
                                 blend.parts().stream().map(Blend.Part::after).toList()))
                         .filter(Blend::saves)
@@ -133,26 +127,39 @@ public final class BlendFinder {
         return List.copyOf(best);
     }
 
-    /** Whether a material spreads at room temperature, so far as its melting point is known. */
-    static boolean spreads(Material material) {
-        Figure melts = material.traits().meltsAtC();
-        return melts == null || melts.value().compareTo(ROOM) <= 0;
-    }
-
     private Optional<Blend> blend(
-            Recipe recipe, Group group, String run, List<Ingredient> ingredients, int mostChanged) {
-        LinearProgram program =
-                new BlendProgram(ingredients, bounds).program(mostChanged, NaturalKept.of(recipe, group));
+            Recipe recipe, Group group, String run, List<Ingredient> ingredients, BlendRules rules, int mostChanged) {
+        LinearProgram program = new BlendProgram(ingredients, rules.rules()).program(mostChanged);
         Optional<BlendSearch.Answer> answer = BlendSearch.find(program, solver);
         if (answer.isEmpty()) {
             return Optional.empty();
         }
-        List<BigDecimal> levels = Levels.rounded(ingredients, answer.get());
-        Recipe after = new BlendedRecipe(recipe, group).with(ingredients, levels);
-        Optional<List<RunChange>> changes = runs.changes(after.formula());
-        if (changes.isEmpty()) {
+        Portion giver = rules.giver(recipe);
+        List<BigDecimal> levels = Levels.rounded(ingredients, answer.get(), giver == null);
+        Recipe after = new BlendedRecipe(recipe, group, giver).with(ingredients, levels);
+        List<Blend.Part> parts = parts(ingredients, levels);
+        if (!parts.stream().allMatch(part -> BlendCheck.holds(recipe, after, part))) {
             return Optional.empty();
         }
+        return runs.changes(after.formula())
+                .map(changes -> new Blend(
+                        recipe,
+                        after,
+                        group.kind().title(),
+                        group.phase(),
+                        parts,
+                        run,
+                        cost(parts, Blend.Part::before),
+                        cost(parts, Blend.Part::after),
+                        changes,
+                        LabelChange.of(recipe, after),
+                        BlendCautions.of(
+                                recipe, after, group.kind(), answer.get().proven()),
+                        mostChanged,
+                        answer.get().proven()));
+    }
+
+    private static List<Blend.Part> parts(List<Ingredient> ingredients, List<BigDecimal> levels) {
         List<Blend.Part> parts = new ArrayList<>();
         for (int i = 0; i < ingredients.size(); i++) {
             Ingredient one = ingredients.get(i);
@@ -160,18 +167,7 @@ public final class BlendFinder {
                 parts.add(new Blend.Part(one.material(), one.now(), levels.get(i), one.perKg()));
             }
         }
-        return Optional.of(new Blend(
-                recipe,
-                after,
-                group.function(),
-                group.phase(),
-                parts,
-                run,
-                cost(parts, Blend.Part::before),
-                cost(parts, Blend.Part::after),
-                changes.get(),
-                LabelChange.of(recipe, after),
-                BlendCautions.of(recipe, after, answer.get().proven())));
+        return parts;
     }
 
     private static BigDecimal cost(List<Blend.Part> parts, Function<Blend.Part, BigDecimal> level) {

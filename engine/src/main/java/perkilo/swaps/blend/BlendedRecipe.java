@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Formula;
 import perkilo.model.Names;
 import perkilo.origin.Figure;
@@ -17,29 +18,37 @@ final class BlendedRecipe {
 
     private final Recipe recipe;
     private final Group group;
+    private final @Nullable Portion giver;
 
-    BlendedRecipe(Recipe recipe, Group group) {
+    /**
+     * A recipe whose lines make room for a blend.
+     *
+     * @param giver takes what the level of the blend changes by; null where it does not change
+     */
+    BlendedRecipe(Recipe recipe, Group group, @Nullable Portion giver) {
         this.recipe = recipe;
         this.group = group;
+        this.giver = giver;
     }
 
-    /** The recipe with the blend: what stays keeps its line, what is new follows, what is out is gone. */
+    /** The recipe with the blend: what stays keeps its line, what is new follows its like, what is out is gone. */
     Recipe with(List<Ingredient> ingredients, List<BigDecimal> levels) {
         Map<String, BigDecimal> left = new LinkedHashMap<>();
         for (int i = 0; i < ingredients.size(); i++) {
             left.put(Names.key(ingredients.get(i).material().name()), levels.get(i));
         }
         List<Portion> portions = new ArrayList<>();
-        int last = group.lines().get(group.lines().size() - 1);
+        BigDecimal change = BigDecimal.ZERO;
+        for (int i = 0; i < ingredients.size(); i++) {
+            change = change.add(levels.get(i)).subtract(ingredients.get(i).now());
+        }
         for (int line = 0; line < recipe.portions().size(); line++) {
             Portion portion = recipe.portions().get(line);
             if (!group.lines().contains(line)) {
-                portions.add(portion);
+                portions.add(portion.equals(giver) ? given(portion, change) : portion);
             } else {
                 stay(portion, left, portions);
-            }
-            if (line == last) {
-                enter(ingredients, left, portions);
+                enter(line, ingredients, left, portions);
             }
         }
         Formula old = recipe.formula();
@@ -62,9 +71,24 @@ final class BlendedRecipe {
         portions.add(new Portion(changed, portion.material(), level));
     }
 
-    private void enter(List<Ingredient> ingredients, Map<String, BigDecimal> left, List<Portion> portions) {
-        Formula.Line pattern = recipe.portions().get(group.lines().get(0)).line();
+    private static Portion given(Portion giver, BigDecimal change) {
+        if (change.signum() == 0) {
+            return giver;
+        }
+        BigDecimal level = giver.level().subtract(change);
+        Formula.Line line = giver.line();
+        Formula.Line changed = line.isBalance()
+                ? line
+                : new Formula.Line(line.phase(), line.material(), Figure.of(level), line.phaseC(), line.origin());
+        return new Portion(changed, giver.material(), level);
+    }
+
+    private void enter(int home, List<Ingredient> ingredients, Map<String, BigDecimal> left, List<Portion> portions) {
+        Formula.Line pattern = recipe.portions().get(home).line();
         for (Ingredient ingredient : ingredients) {
+            if (ingredient.home() != home || ingredient.isIn()) {
+                continue;
+            }
             BigDecimal level = left.remove(Names.key(ingredient.material().name()));
             if (level != null && level.signum() > 0) {
                 Formula.Line line = new Formula.Line(

@@ -3,13 +3,13 @@ package perkilo.swaps.blend;
 import java.util.List;
 
 /**
- * Lines of one function in one phase.
+ * Lines of one kind, in one phase or across phases.
  *
- * @param function as it is compared
- * @param phase as typed
+ * @param kind of materials
+ * @param phase as typed; several are parted by commas
  * @param lines indexes into the recipe
  */
-record Group(String function, String phase, List<Integer> lines) {
+record Group(Kind kind, String phase, List<Integer> lines) {
 
     Group {
         lines = List.copyOf(lines);

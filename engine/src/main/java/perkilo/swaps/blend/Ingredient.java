@@ -1,10 +1,8 @@
 package perkilo.swaps.blend;
 
 import java.math.BigDecimal;
-import org.jspecify.annotations.Nullable;
 import perkilo.model.Material;
 import perkilo.model.Names;
-import perkilo.origin.Figure;
 
 /**
  * A material that may be in a blend.
@@ -14,23 +12,17 @@ import perkilo.origin.Figure;
  * @param least the lowest level at which it may be in, as a fraction of the formula
  * @param most the highest level
  * @param perKg its straight-line price, in home currency
+ * @param home index of the line beside which it stands, or would stand
  */
-record Ingredient(Material material, BigDecimal now, double least, double most, BigDecimal perKg) {
+record Ingredient(Material material, BigDecimal now, double least, double most, BigDecimal perKg, int home) {
 
     /** Whether the blend holds it as it is. */
     boolean isIn() {
         return now.signum() > 0;
     }
 
-    /** How it spreads: its class, or that this is not known. */
+    /** How it spreads; empty where this is not known. */
     String spreading() {
-        String spreading = Names.key(material.traits().spreadingClass());
-        return spreading.isEmpty() ? "unknown" : spreading;
-    }
-
-    /** What it requires of the emulsifiers; null where not known. */
-    @Nullable Double requiredHlb() {
-        Figure required = material.traits().requiredHlb();
-        return required == null ? null : required.value().doubleValue();
+        return Names.key(material.traits().spreadingClass());
     }
 }

@@ -14,12 +14,12 @@ final class Levels {
     private Levels() {}
 
     /**
-     * Levels rounded to a hundred-thousandth of a per cent, which add up to the blend as it is: the largest takes what
-     * rounding leaves.
+     * Levels rounded to a hundred-thousandth of a per cent.
      *
      * @param answer has a level for each
+     * @param totalKept whether they add up to the blend as it is: the largest then takes what rounding leaves
      */
-    static List<BigDecimal> rounded(List<Ingredient> ingredients, BlendSearch.Answer answer) {
+    static List<BigDecimal> rounded(List<Ingredient> ingredients, BlendSearch.Answer answer, boolean totalKept) {
         BigDecimal left = BigDecimal.ZERO;
         int largest = 0;
         List<BigDecimal> levels = new ArrayList<>();
@@ -29,7 +29,9 @@ final class Levels {
             left = left.add(ingredients.get(i).now()).subtract(levels.get(i));
             largest = level.compareTo(levels.get(largest)) > 0 ? i : largest;
         }
-        levels.set(largest, levels.get(largest).add(left));
+        if (totalKept) {
+            levels.set(largest, levels.get(largest).add(left));
+        }
         return levels;
     }
 }

@@ -13,27 +13,52 @@ import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.origin.Figure;
-import perkilo.swaps.facts.Functions;
-import perkilo.swaps.gate.Gates;
-import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.money.LinePrices;
-import perkilo.swaps.trial.Dosing;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** What may be in a blend: what is in it now, and every other material of its work that fits the phase. */
+/** What may be in a blend: what is in it now, and every other material of its kind that fits. */
 final class Pantry {
 
-    private final Book book;
     private final LinePrices prices;
     private final Recipe recipe;
     private final Group group;
+    private final List<Keeps> rules;
+    private final Map<Material, Integer> homes = new LinkedHashMap<>();
+    private final Map<String, List<String>> leftOut = new LinkedHashMap<>();
 
-    Pantry(Book book, LinePrices prices, Recipe recipe, Group group) {
-        this.book = book;
+    Pantry(Book book, LinePrices prices, Recipe recipe, Group group, List<Keeps> rules, BigDecimal leastClose) {
         this.prices = prices;
         this.recipe = recipe;
         this.group = group;
+        this.rules = rules;
+        Entry entry = new Entry(recipe, group, rules, leastClose);
+        for (Material material : book.materials().values()) {
+            boolean ofKind = Kind.of(material).filter(group.kind()::equals).isPresent();
+            if (ofKind && !isInGroup(material) && prices.isAvailable(material)) {
+                Entry.Answer answer = entry.of(material);
+                if (answer.home() >= 0) {
+                    homes.put(material, answer.home());
+                } else {
+                    leftOut.computeIfAbsent(answer.why(), absent -> new ArrayList<>())
+                            .add(material.name());
+                }
+            }
+        }
+    }
+
+    /** Materials of the kind that can't be considered, by the reason; those whose level has to stay among them. */
+    Map<String, List<String>> leftOut() {
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        for (int line : group.lines()) {
+            Material material = recipe.portions().get(line).material();
+            if (isFixed(material)) {
+                all.computeIfAbsent("in the blend, but too little is known: the level stays", a -> new ArrayList<>())
+                        .add(material.name());
+            }
+        }
+        all.putAll(leftOut);
+        return all;
     }
 
     /** The ingredients with their straight-line prices at a run. */
@@ -43,56 +68,60 @@ final class Pantry {
         for (int line : group.lines()) {
             Portion portion = recipe.portions().get(line);
             total = total.add(portion.level());
-            byName.merge(Names.key(portion.material().name()), now(portion, run), Pantry::together);
+            byName.merge(Names.key(portion.material().name()), now(line, run), Pantry::together);
         }
         BigDecimal typical = total.divide(BigDecimal.valueOf(group.lines().size()), MathContext.DECIMAL64);
-        for (Material material : book.materials().values()) {
-            if (!byName.containsKey(Names.key(material.name())) && fits(material)) {
-                other(material, run, typical).ifPresent(one -> byName.put(Names.key(material.name()), one));
-            }
-        }
+        BigDecimal kg = run.needs().batches().charged().multiply(typical);
+        homes.forEach((material, home) ->
+                other(material, kg, home).ifPresent(one -> byName.put(Names.key(material.name()), one)));
         return new ArrayList<>(byName.values());
     }
 
-    private static Ingredient together(Ingredient one, Ingredient other) {
-        return new Ingredient(one.material(), one.now().add(other.now()), one.least(), one.most(), one.perKg());
+    private boolean isInGroup(Material material) {
+        return group.lines().stream()
+                .anyMatch(line ->
+                        Names.key(recipe.portions().get(line).material().name()).equals(Names.key(material.name())));
     }
 
-    private Ingredient now(Portion portion, RunCost run) {
-        String key = Names.key(portion.material().name());
+    private boolean isFixed(Material material) {
+        return rules.stream().anyMatch(rule -> rule.fixes(material));
+    }
+
+    private static Ingredient together(Ingredient one, Ingredient other) {
+        return new Ingredient(
+                one.material(), one.now().add(other.now()), one.least(), one.most(), one.perKg(), one.home());
+    }
+
+    private Ingredient now(int line, RunCost run) {
+        Portion portion = recipe.portions().get(line);
+        Material material = portion.material();
+        String key = Names.key(material.name());
         BigDecimal perKg = run.items().stream()
                 .filter(item -> Names.key(item.item().name()).equals(key))
                 .map(ItemCost::landedPerUnit)
                 .findFirst()
                 .orElse(BigDecimal.ZERO);
-        Material material = portion.material();
-        double level = recipe.levelOf(material).doubleValue();
-        return new Ingredient(
-                material, portion.level(), Math.min(level, least(material)), Math.max(level, most(material)), perKg);
-    }
-
-    private Optional<Ingredient> other(Material material, RunCost run, BigDecimal typical) {
-        BigDecimal kg = run.needs().batches().charged().multiply(typical);
-        return prices.cheapest(material, kg)
-                .map(line -> new Ingredient(
+        double level = group.lines().stream()
+                .map(other -> recipe.portions().get(other))
+                .filter(other -> Names.key(other.material().name()).equals(key))
+                .mapToDouble(other -> other.level().doubleValue())
+                .sum();
+        return isFixed(material)
+                ? new Ingredient(material, portion.level(), level, level, perKg, line)
+                : new Ingredient(
                         material,
-                        BigDecimal.ZERO,
-                        least(material),
-                        most(material),
-                        // what is bought beyond the need is paid for, but the recipe is priced by what it uses
-                        line.perKg()));
+                        portion.level(),
+                        Math.min(level, least(material)),
+                        Math.max(level, most(material)),
+                        perKg,
+                        line);
     }
 
-    /** Whether a material does this work mainly and passes every gate that does not depend on its level. */
-    private boolean fits(Material material) {
-        boolean known = material.traits().useMax() != null
-                && BlendFinder.spreads(material)
-                && Functions.work(material).equals(group.function())
-                && prices.isAvailable(material)
-                && recipe.levelOf(material).signum() == 0;
-        return known
-                && Gates.judgeAtAnyLevel(new Dosing(recipe).of(group.lines().get(0), material)).stream()
-                        .allMatch(Verdict::ok);
+    private Optional<Ingredient> other(Material material, BigDecimal kg, int home) {
+        // what is bought beyond the need is paid for, but the recipe is priced by what it uses
+        return prices.cheapest(material, kg)
+                .map(line ->
+                        new Ingredient(material, BigDecimal.ZERO, least(material), most(material), line.perKg(), home));
     }
 
     private static double least(Material material) {

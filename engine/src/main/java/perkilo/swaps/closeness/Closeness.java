@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Material;
 import perkilo.model.Names;
@@ -19,7 +20,7 @@ import perkilo.swaps.facts.Functions;
  *
  * <p>Each trait has a weight (the project's own choice, {@code weights.csv}) and adds so much of it as the two are
  * alike. A trait that is not known of either adds nothing: the unknown counts as far. Two materials with one name in
- * the ingredient list are the same but for their active matter.
+ * the ingredient list are the same but for their active matter, unless any fragrance goes by that name.
  *
  * @param score the sum of all shares
  * @param shares what each trait adds
@@ -27,6 +28,11 @@ import perkilo.swaps.facts.Functions;
 public record Closeness(BigDecimal score, List<TraitShare> shares) {
 
     private static final String ANY = "any";
+    private static final String SOLID = "solid emollient";
+
+    /** Names in the ingredient list that any mixture of fragrances or flavours goes by. */
+    private static final Set<String> ANY_SCENT = Set.of("parfum", "aroma", "fragrance", "flavor");
+
     private static final int SAME_SUBSTANCE = 90;
     private static final int SAME_ACTIVE = 10;
     private static final double FAR_ACTIVE = 4;
@@ -41,12 +47,18 @@ public record Closeness(BigDecimal score, List<TraitShare> shares) {
     /** How close one material is to what stands in the formula. */
     public static Closeness of(Material from, Material to) {
         String inci = Names.key(from.inci());
-        if (!inci.isEmpty() && inci.equals(Names.key(to.inci()))) {
+        if (!inci.isEmpty() && !ANY_SCENT.contains(inci) && inci.equals(Names.key(to.inci()))) {
             return sameSubstance(from, to);
         }
         List<Weight> any = Objects.requireNonNull(BY_WORK.get(ANY));
-        List<Weight> weights = BY_WORK.getOrDefault(Functions.work(from), any);
+        List<Weight> weights = BY_WORK.getOrDefault(judgedAs(from), any);
         return of(weights.stream().map(weight -> weight.share(from, to)).toList());
+    }
+
+    /** The traits of an oil are not those of a wax: what is solid has a table of its own. */
+    private static String judgedAs(Material from) {
+        String work = Functions.work(from);
+        return work.equals(Functions.EMOLLIENT) && Functions.isSolid(from) ? SOLID : work;
     }
 
     /** The shares in words, one after the other. */

@@ -1,7 +1,10 @@
 package perkilo.swaps.closeness;
 
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Material;
 import perkilo.model.Names;
@@ -13,6 +16,7 @@ import perkilo.swaps.facts.Polarity;
 /** A trait that two materials are compared by. */
 enum Trait {
     MAIN_FUNCTION("main function"),
+    OTHER_FUNCTIONS("other functions"),
     SPREADING_CLASS("spreading class"),
     SPREADING_VALUE("spreading value"),
     VISCOSITY("viscosity"),
@@ -24,7 +28,10 @@ enum Trait {
     SOLUBILITY("solubility"),
     ACTIVE_MATTER("active matter"),
     USUAL_LEVEL("usual level"),
-    PH_RANGE("pH range");
+    PH_RANGE("pH range"),
+    SCENT("scent"),
+    SHADE("shade"),
+    PROTECTION("what it protects from");
 
     /** How alike neighbouring classes are, such as light and medium. Own choice. */
     private static final double NEIGHBOURS = 0.3;
@@ -62,6 +69,7 @@ enum Trait {
         Traits b = other.traits();
         return switch (this) {
             case MAIN_FUNCTION -> sameWork(one, other);
+            case OTHER_FUNCTIONS -> otherFunctions(one, other);
             case SPREADING_CLASS -> classes(a.spreadingClass(), b.spreadingClass());
             case SPREADING_VALUE -> ratio(a.spreadingValue(), b.spreadingValue(), far);
             case VISCOSITY -> ratio(a.viscosity(), b.viscosity(), far);
@@ -74,6 +82,8 @@ enum Trait {
             case ACTIVE_MATTER -> ratio(a.active(), b.active(), far);
             case USUAL_LEVEL -> ratio(a.useMax(), b.useMax(), far);
             case PH_RANGE -> overlap(a, b);
+            // no material tells; the unknown counts as far
+            case SCENT, SHADE, PROTECTION -> OptionalDouble.empty();
         };
     }
 
@@ -82,6 +92,20 @@ enum Trait {
         return work.isEmpty() || Functions.work(other).isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(work.equals(Functions.work(other)) ? 1 : 0);
+    }
+
+    /** How many of all functions that either has besides its work both have; doing nothing besides is no likeness. */
+    private static OptionalDouble otherFunctions(Material one, Material other) {
+        String work = Functions.work(one);
+        if (work.isEmpty() || Functions.of(other).isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Set<String> both = new HashSet<>(Functions.besides(one, work));
+        Set<String> either = new HashSet<>(both);
+        List<String> theirs = Functions.besides(other, work);
+        both.retainAll(theirs);
+        either.addAll(theirs);
+        return either.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of((double) both.size() / either.size());
     }
 
     private static OptionalDouble same(String one, String other) {

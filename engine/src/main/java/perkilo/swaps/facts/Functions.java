@@ -1,10 +1,13 @@
 package perkilo.swaps.facts;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Material;
 import perkilo.model.Names;
+import perkilo.origin.Figure;
 
 /**
  * What a material is in a formula for.
@@ -27,11 +30,31 @@ public final class Functions {
     /** The work of what colours. */
     public static final String COLORANT = "cosmetic colorant";
 
+    /** Room temperature, in °C. Common practice. */
+    private static final BigDecimal ROOM = new BigDecimal(25);
+
     private static final Set<String> ACCOMPANYING = FactTable.read(Functions.class, "functions.csv").stream()
             .map(row -> row.get(0))
             .collect(Collectors.toUnmodifiableSet());
 
+    private static final Map<String, String> WORDS = FactTable.read(Functions.class, "function-words.csv").stream()
+            .collect(Collectors.toUnmodifiableMap(row -> row.get(0), row -> row.get(1)));
+
     private Functions() {}
+
+    /** The glossary's word for what a person calls a function: {@code emulsifying} for {@code Emulsifier}. */
+    public static String named(String asked) {
+        String key = Names.key(asked);
+        return WORDS.getOrDefault(key, key);
+    }
+
+    /**
+     * Whether a material is there for a function; for a word that stands beside nearly everything, whether it is among
+     * its functions.
+     */
+    public static boolean isThereFor(Material material, String function) {
+        return work(material).equals(function) || (ACCOMPANYING.contains(function) && does(material, function));
+    }
 
     /** All functions of a material, as they are compared. */
     public static List<String> of(Material material) {
@@ -48,6 +71,19 @@ public final class Functions {
                 .filter(word -> !ACCOMPANYING.contains(word))
                 .findFirst()
                 .orElse(all.isEmpty() ? "" : all.get(0));
+    }
+
+    /** What a material does besides a work, without the words that stand beside nearly everything. */
+    public static List<String> besides(Material material, String work) {
+        return of(material).stream()
+                .filter(word -> !word.equals(work) && !ACCOMPANYING.contains(word))
+                .toList();
+    }
+
+    /** Whether a material is solid at room temperature, so far as its melting point is known. */
+    public static boolean isSolid(Material material) {
+        Figure melts = material.traits().meltsAtC();
+        return melts != null && melts.value().compareTo(ROOM) > 0;
     }
 
     /** Whether a material can do a work. */

@@ -1,5 +1,6 @@
 package perkilo.swaps.gate;
 
+import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
@@ -14,36 +15,41 @@ final class FunctionGate implements Gate {
 
     @Override
     public Verdict judge(Trial trial) {
-        if (isSameSubstance(trial)) {
-            return Verdict.pass(this, "both are %s".formatted(trial.to().inci()));
+        Material from = trial.from();
+        Material to = trial.to();
+        if (isSameSubstance(from, to)) {
+            return Verdict.pass(this, "both are %s".formatted(to.inci()));
         }
-        String work = Functions.work(trial.from());
+        String work = Functions.work(from);
         if (work.isEmpty()) {
-            return Verdict.fail(
-                    this,
-                    "the function of %s is not known".formatted(trial.from().name()));
+            return Verdict.fail(this, "the function of %s is not known".formatted(from.name()));
         }
-        if (Functions.of(trial.to()).isEmpty()) {
-            return Verdict.fail(
-                    this, "the function of %s is not known".formatted(trial.to().name()));
+        if (Functions.of(to).isEmpty()) {
+            return Verdict.fail(this, "the function of %s is not known".formatted(to.name()));
         }
-        if (!Functions.does(trial.to(), work)) {
+        if (!Functions.does(to, work)) {
             return Verdict.fail(
-                    this,
-                    "%s is there as %s, and %s is not known for that"
-                            .formatted(trial.from().name(), work, trial.to().name()));
+                    this, "%s is there as %s, and %s is not known for that".formatted(from.name(), work, to.name()));
         }
-        String own = Functions.work(trial.to());
+        String own = Functions.work(to);
         return own.equals(work)
                 ? Verdict.pass(this, "both are %s".formatted(work))
-                : Verdict.passWithCaution(
-                        this,
-                        "%s is %s as well, but mainly %s".formatted(trial.to().name(), work, own));
+                : Verdict.passWithCaution(this, "%s is %s as well, but mainly %s".formatted(to.name(), work, own));
+    }
+
+    /** Whether this gate is open, without a trial and without words. */
+    static boolean isOpen(Material from, Material to) {
+        String work = Functions.work(from);
+        return isSameSubstance(from, to) || (!work.isEmpty() && Functions.does(to, work));
     }
 
     /** Whether the two have one name in the ingredient list. */
     static boolean isSameSubstance(Trial trial) {
-        String inci = Names.key(trial.from().inci());
-        return !inci.isEmpty() && inci.equals(Names.key(trial.to().inci()));
+        return isSameSubstance(trial.from(), trial.to());
+    }
+
+    private static boolean isSameSubstance(Material from, Material to) {
+        String inci = Names.key(from.inci());
+        return !inci.isEmpty() && inci.equals(Names.key(to.inci()));
     }
 }

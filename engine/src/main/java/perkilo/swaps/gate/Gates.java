@@ -2,6 +2,7 @@ package perkilo.swaps.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.model.Material;
 import perkilo.swaps.trial.Trial;
 
 /** All gates, in the order in which they are worth asking: the cheap ones that keep most out come first. */
@@ -26,8 +27,8 @@ public final class Gates {
     private Gates() {}
 
     /** Whether a material shares the function of what it would replace: the gate that keeps most out. */
-    public static Verdict function(Trial trial) {
-        return ALL.get(0).judge(trial);
+    public static boolean sharesFunction(Material from, Material to) {
+        return FunctionGate.isOpen(from, to);
     }
 
     /** What every gate says. */
@@ -49,5 +50,14 @@ public final class Gates {
                 .filter(gate -> !(gate instanceof DependsOnLevel))
                 .map(gate -> gate.judge(trial))
                 .toList();
+    }
+
+    /**
+     * What the gates say that hold a level against its bounds: the verdicts of use range and legal maximum.
+     *
+     * @param trial whose recipe after the change may differ in any number of lines
+     */
+    public static List<Verdict> judgeLevel(Trial trial) {
+        return List.of(new UseRangeGate().judge(trial), new LegalLimitGate().judge(trial));
     }
 }

@@ -2,6 +2,7 @@ package perkilo.swaps.gate;
 
 import java.math.BigDecimal;
 import perkilo.origin.Figure;
+import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
 import perkilo.swaps.trial.Words;
 
@@ -19,6 +20,12 @@ final class MeltingGate implements Gate {
     public Verdict judge(Trial trial) {
         Figure melts = trial.to().traits().meltsAtC();
         Figure phase = trial.portion().line().phaseC();
+        if (Functions.isSolid(trial.from()) && !Functions.isSolid(trial.to())) {
+            return Verdict.passWithCaution(
+                    this,
+                    "%s is solid at room temperature, %s is not known to be: the product becomes softer"
+                            .formatted(trial.from().name(), trial.to().name()));
+        }
         if (melts == null) {
             return Verdict.pass(this, "no melting point is stated: taken as liquid or soluble");
         }

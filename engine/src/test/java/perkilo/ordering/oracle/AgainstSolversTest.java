@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import perkilo.oracle.Solver;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.oracle.SampleMarket.Size;
 import perkilo.ordering.sets.QuickPlanner;

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import perkilo.oracle.LpText;
 import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PurchasePlan;

@@ -1,6 +1,7 @@
 package perkilo.ordering.sets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -16,6 +17,7 @@ import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.SearchLimits;
@@ -31,8 +33,7 @@ final class QuickPlannerProperties {
     void a_proven_plan_costs_what_the_planner_proves(@ForAll @IntRange(max = 1_000_000) int seed) {
         PurchaseProblem problem = market(new Random(seed));
 
-        PlanOutcome quick =
-                new QuickPlanner((other, limits) -> new PlanOutcome.NoneFound(BigDecimal.ZERO)).plan(problem, LIMITS);
+        PlanOutcome quick = alone().plan(problem, LIMITS);
         PlanOutcome exact = new CheapestPlan().plan(problem, LIMITS);
 
         if (quick instanceof PlanOutcome.Proven found && exact instanceof PlanOutcome.Proven proven) {
@@ -47,8 +48,56 @@ final class QuickPlannerProperties {
             assertThat(found.bound())
                     .isLessThanOrEqualTo(proven.cost().objective().add(new BigDecimal("0.01")));
         } else if (quick instanceof PlanOutcome.NoneFound) {
-            assertThat(exact).isInstanceOf(PlanOutcome.Impossible.class);
+            assertThat(exact instanceof PlanOutcome.Impossible
+                            || problem.needs().stream()
+                                    .anyMatch(need -> need.creditPerUnit().signum() > 0))
+                    .isTrue();
         }
+    }
+
+    /** Nobody charges for an order as a whole, so each item is planned alone: the whole must still be cheapest. */
+    @Property(tries = 150)
+    void a_purchase_without_order_charges_is_always_proven(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        List<Vendor> sellers = List.of(plain(vendor("one", random)), plain(vendor("two", random)));
+        PurchaseProblem problem = problem(sellers, random, random.nextBoolean());
+
+        PlanOutcome quick = alone().plan(problem, LIMITS);
+        PlanOutcome exact = new CheapestPlan().plan(problem, LIMITS);
+
+        assertThat(exact).isInstanceOf(PlanOutcome.Proven.class);
+        if (quick instanceof PlanOutcome.Proven found) {
+            assertThat(PlanCheck.violations(problem, found.plan())).isEmpty();
+            assertThat(found.cost().objective())
+                    .isCloseTo(((PlanOutcome.Proven) exact).cost().objective(), within(new BigDecimal("0.01")));
+        } else {
+            assertThat(problem.needs()).anyMatch(need -> need.creditPerUnit().signum() > 0);
+        }
+    }
+
+    /** What a planner remembers of one market must not be taken for another's, nor old prices for new ones. */
+    @Property(tries = 60)
+    void one_planner_serves_several_markets(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        List<Vendor> here = List.of(vendor("one", random), vendor("two", random));
+        List<Vendor> there = List.of(vendor("one", random), vendor("two", random));
+        List<PurchaseProblem> problems = List.of(
+                problem(here, random, false),
+                problem(there, random, false),
+                problem(here, random, true),
+                problem(there, random, true));
+        PlanPurchases shared = alone();
+
+        for (int round = 0; round < 2; round++) {
+            for (PurchaseProblem problem : problems) {
+                assertThat(shared.plan(problem, LIMITS)).isEqualTo(alone().plan(problem, LIMITS));
+            }
+        }
+    }
+
+    /** A quick planner with nobody behind it: what it can't answer is not found. */
+    private static QuickPlanner alone() {
+        return new QuickPlanner((other, limits) -> new PlanOutcome.NoneFound(BigDecimal.ZERO));
     }
 
     private static PurchaseProblem market(Random random) {
@@ -57,17 +106,50 @@ final class QuickPlannerProperties {
         for (int i = 0; i < vendors; i++) {
             sellers.add(vendor("vendor " + i, random));
         }
+        return problem(sellers, random, random.nextInt(3) == 0);
+    }
+
+    private static PurchaseProblem problem(List<Vendor> sellers, Random random, boolean credited) {
         List<Need> needs = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         int items = 1 + random.nextInt(6);
         for (int item = 0; item < items; item++) {
-            needs.add(Need.once("item " + item, decimal(1 + random.nextInt(4000), 2)));
+            needs.add(need("item " + item, credited, random));
             int offers = 1 + random.nextInt(4);
             for (int offer = 0; offer < offers; offer++) {
-                quotes.add(quote(item, random.nextInt(vendors), random));
+                quotes.add(quote(item, random.nextInt(sellers.size()), random));
             }
         }
         return PurchaseProblem.once(needs, sellers, quotes);
+    }
+
+    /** Where leftovers count for something, up to more than a pack costs from some: then the quick planner gives up. */
+    private static Need need(String item, boolean credited, Random random) {
+        BigDecimal quantity = decimal(1 + random.nextInt(4000), 2);
+        return credited
+                ? new Need(
+                        item,
+                        List.of(quantity),
+                        List.of(),
+                        Need.UNLIMITED,
+                        BigDecimal.ZERO,
+                        decimal(random.nextInt(250), 2),
+                        random.nextBoolean() ? quantity.multiply(BigDecimal.TEN) : decimal(random.nextInt(3000), 2))
+                : Need.once(item, quantity);
+    }
+
+    private static Vendor plain(Vendor vendor) {
+        return new Vendor(
+                vendor.name(),
+                vendor.toHome(),
+                vendor.margin(),
+                BigDecimal.ZERO,
+                vendor.freightPerKg(),
+                vendor.insurance(),
+                BigDecimal.ZERO,
+                null,
+                vendor.duty(),
+                vendor.dutyBasis());
     }
 
     private static Vendor vendor(String name, Random random) {
@@ -88,7 +170,8 @@ final class QuickPlannerProperties {
 
     private static Quote quote(int item, int vendor, Random random) {
         BigDecimal pack = BigDecimal.valueOf(List.of(1, 5, 25).get(random.nextInt(3)));
-        BigDecimal price = decimal(200 + random.nextInt(2000), 2).multiply(pack);
+        BigDecimal price = decimal(2000 + random.nextInt(20_000), random.nextBoolean() ? 3 : 4)
+                .multiply(pack);
         List<Tier> tiers = new ArrayList<>(List.of(new Tier(BigDecimal.ZERO, price)));
         if (random.nextBoolean()) {
             tiers.add(new Tier(pack.multiply(BigDecimal.valueOf(4)), price.multiply(new BigDecimal("0.9"))));

@@ -13,6 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import perkilo.model.Material;
 import perkilo.swaps.Kit;
+import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.lp.OjalgoSolver;
 
 /** Branch and bound finds what trying every choice of materials finds. */
@@ -37,10 +38,15 @@ final class BlendSearchTest {
                     now,
                     Math.min(0.01 + random.nextInt(3) / 100.0, i < 3 ? now.doubleValue() : 1),
                     Math.max(most, now.doubleValue()),
-                    BigDecimal.valueOf(200 + random.nextInt(2000), 2)));
+                    BigDecimal.valueOf(200 + random.nextInt(2000), 2),
+                    0));
         }
-        BlendFinder.Bounds bounds = new BlendFinder.Bounds(1, new BigDecimal("0.15"), new BigDecimal("1.5"));
-        LinearProgram program = new BlendProgram(ingredients, bounds).program(1, null);
+        Hlb oils = Hlb.NOTHING;
+        for (Ingredient one : ingredients) {
+            oils = oils.plus(one.now(), one.material().traits().requiredHlb());
+        }
+        List<Keeps> kept = List.of(new KeptTotal(), new KeptSpreading(0.15), new KeptRequiredHlb(oils, 1.5, 0.15));
+        LinearProgram program = new BlendProgram(ingredients, kept).program(1);
 
         BlendSearch.Answer answer =
                 BlendSearch.find(program, new OjalgoSolver()).orElseThrow();

@@ -30,11 +30,24 @@ final class ClosenessTest {
         assertThat(score(to, from)).isGreaterThanOrEqualTo(OFFERED_FROM);
     }
 
-    /** Neither spreading nor viscosity of the solids is known, and unknown never counts as equal. */
+    /** Solids are judged by what solids have: melting point and what else they do, not by spreading and viscosity. */
+    @ParameterizedTest
+    @CsvSource({
+        "Cetearyl alcohol, Cetyl alcohol",
+        "Cetearyl alcohol, Stearyl alcohol",
+        "Shea butter refined, Mango butter",
+        "Carnauba wax, Candelilla wax"
+    })
+    void solids_close_enough(String from, String to) {
+        assertThat(score(from, to)).isGreaterThanOrEqualTo(OFFERED_FROM);
+        assertThat(score(to, from)).isGreaterThanOrEqualTo(OFFERED_FROM);
+    }
+
     @Test
-    void solids_of_unknown_spreading_score_low_and_are_still_the_nearest() {
+    void a_fatty_alcohol_is_nearer_to_another_than_to_a_wax_a_butter_or_an_oil() {
         assertThat(score("Cetearyl alcohol", "Cetyl alcohol"))
-                .isGreaterThan(score("Cetearyl alcohol", "Isopropyl myristate"))
+                .isGreaterThan(score("Cetearyl alcohol", "Beeswax white"))
+                .isGreaterThan(score("Cetearyl alcohol", "Shea butter refined"))
                 .isGreaterThan(score("Cetearyl alcohol", "Castor oil"));
     }
 
@@ -43,7 +56,11 @@ final class ClosenessTest {
         "Isohexadecane, Castor oil",
         "Isododecane, Shea butter refined",
         "Dicaprylyl ether, Petrolatum",
-        "Cetearyl alcohol, Isopropyl myristate"
+        "Cetearyl alcohol, Isopropyl myristate",
+        "Cetearyl alcohol, Petrolatum",
+        "Carnauba wax, Shea butter refined",
+        "Shea butter refined, Ethylhexyl stearate",
+        "Shea butter refined, Caprylic/capric triglyceride"
     })
     void too_far(String from, String to) {
         assertThat(score(from, to)).isLessThan(OFFERED_FROM);
@@ -52,6 +69,13 @@ final class ClosenessTest {
     @Test
     void another_supplier_of_one_substance_with_the_same_active_matter_is_the_same() {
         assertThat(score("Glycerin", "Glycerin")).isEqualByComparingTo("100");
+    }
+
+    /** Nothing says what a fragrance smells of: another one is far, one name on the label or not. */
+    @ParameterizedTest
+    @CsvSource({"Fragrance Orchard Rain, Benzyl alcohol, 30", "Fragrance Orchard Rain, Fragrance Orchard Rain, 50"})
+    void a_scent_is_never_known_to_be_alike(String from, String to, int below) {
+        assertThat(score(from, to)).isLessThan(BigDecimal.valueOf(below));
     }
 
     @Test
@@ -70,6 +94,9 @@ final class ClosenessTest {
     void the_weights_of_every_function_add_up_to_100() {
         for (String material : new String[] {
             "Glycerin",
+            "Fragrance Orchard Rain",
+            "Cetyl alcohol",
+            "Isopropyl myristate",
             "Polysorbate 60",
             "Phenoxyethanol",
             "Tocopherol",

@@ -69,4 +69,36 @@ final class HlbTest {
 
         assertThat(known.plus(BigDecimal.TEN, null).mean()).isEqualTo(known.mean());
     }
+
+    /** Worked examples of pharmacy lectures and exercises: what the oils require, and grams of the two emulsifiers. */
+    @ParameterizedTest(name = "required {2}: {4} g of the low one, {5} g of the high one")
+    @CsvSource({
+        "4.7, 14.9, 12, 5, 1.4216, 3.5784",
+        "4.3, 14.9, 14.5, 40, 1.5094, 38.4906",
+        "4.7, 16.7, 14, 25, 5.625, 19.375",
+        "4.3, 15, 10.5, 5, 2.1028, 2.8972"
+    })
+    void grams_of_two_emulsifiers(
+            BigDecimal low,
+            BigDecimal high,
+            BigDecimal required,
+            BigDecimal together,
+            BigDecimal ofLow,
+            BigDecimal ofHigh) {
+        BigDecimal grams = Hlb.shareOfHigh(low, high, required).orElseThrow().multiply(together);
+
+        assertThat(grams).isCloseTo(ofHigh, within(new BigDecimal("0.01")));
+        assertThat(together.subtract(grams)).isCloseTo(ofLow, within(new BigDecimal("0.01")));
+    }
+
+    /** A pharmaceutics lecture: 30 g of mineral oil, 1.5 g of wool fat and 1 g of cetyl alcohol require 12. */
+    @Test
+    void an_oil_phase_of_three_requires_twelve() {
+        Hlb oils = Hlb.NOTHING
+                .plus(new BigDecimal("30"), Figure.of("12"))
+                .plus(new BigDecimal("1.5"), Figure.of("10"))
+                .plus(BigDecimal.ONE, Figure.of("15"));
+
+        assertThat(oils.mean().orElseThrow()).isCloseTo(new BigDecimal("12"), within(new BigDecimal("0.01")));
+    }
 }

@@ -76,6 +76,16 @@ final class GatesTest {
     }
 
     @Test
+    void a_liquid_in_the_place_of_a_solid_is_cautioned_against() {
+        Kit balm = new Kit().line("A", "75", "100", Kit.catalogued("Shea butter refined"));
+
+        Verdict verdict = of("melting", balm.trial(0, Kit.catalogued("Sunflower oil high oleic")));
+
+        assertThat(verdict.ok()).isTrue();
+        assertThat(verdict.cautions()).singleElement().asString().contains("the product becomes softer");
+    }
+
+    @Test
     void it_has_to_melt_in_the_phase() {
         Kit cold = new Kit().line("A", "25", "q.s.", PALMITATE).line("A", "25", "10", Kit.catalogued("Decyl oleate"));
 

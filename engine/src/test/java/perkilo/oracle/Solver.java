@@ -1,4 +1,4 @@
-package perkilo.ordering.oracle;
+package perkilo.oracle;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -51,13 +51,15 @@ public enum Solver {
 
         @Override
         boolean isOptimal(String log, String solution) {
-            return log.contains("INTEGER OPTIMAL SOLUTION FOUND");
+            return Pattern.compile("(?m)^Status: +(INTEGER )?OPTIMAL$")
+                    .matcher(solution)
+                    .find();
         }
 
         @Override
         Map<String, Double> values(String solution) {
             String columns = solution.substring(solution.indexOf("Column name"));
-            return values(columns, Pattern.compile("(?m)^\\s*\\d+\\s+(\\w+)\\s+\\*?\\s+(\\S+)"));
+            return values(columns, Pattern.compile("(?m)^\\s*\\d+\\s+(\\w+)\\s+(?:\\*|B|N[LUFS])?\\s+(\\S+)"));
         }
     };
 

@@ -1,4 +1,4 @@
-package perkilo.ordering.oracle;
+package perkilo.oracle;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 
 /** A linear program being written: least cost, rows, and which variables are whole numbers. */
-final class LpText {
+public final class LpText {
     private final StringBuilder cost = new StringBuilder();
     private final StringBuilder rows = new StringBuilder();
     private final Set<String> integers = new LinkedHashSet<>();
@@ -14,23 +14,27 @@ final class LpText {
     private int count;
 
     /** A variable's part of the cost. */
-    void cost(String variable, double perUnit) {
+    public void cost(String variable, double perUnit) {
         cost.append(term(perUnit, variable)).append('\n');
     }
 
-    void integer(String variable) {
+    /** Makes a variable a whole number. */
+    public void integer(String variable) {
         integers.add(variable);
     }
 
-    void binary(String variable) {
+    /** Makes a variable 0 or 1. */
+    public void binary(String variable) {
         binaries.add(variable);
     }
 
-    boolean knows(String binary) {
+    /** Whether a variable was made 0 or 1. */
+    public boolean knows(String binary) {
         return binaries.contains(binary);
     }
 
-    Row row() {
+    /** A row to be filled. */
+    public Row row() {
         return new Row();
     }
 
@@ -45,27 +49,35 @@ final class LpText {
                 .toPlainString();
     }
 
-    String text() {
-        return "Minimize\n obj:\n" + cost + "Subject To\n" + rows + "Generals\n " + String.join("\n ", integers)
-                + "\nBinaries\n " + String.join("\n ", binaries) + "\nEnd\n";
+    /** The program as solvers read it. */
+    public String text() {
+        return "Minimize\n obj:\n" + cost + "Subject To\n" + rows + section("Generals", integers)
+                + section("Binaries", binaries) + "End\n";
+    }
+
+    private static String section(String name, Set<String> variables) {
+        return variables.isEmpty() ? "" : name + "\n " + String.join("\n ", variables) + "\n";
     }
 
     /** A sum of terms, to be bounded. One term a line: solvers limit how long a line may be. */
-    final class Row {
+    public final class Row {
         private final StringBuilder terms = new StringBuilder();
 
-        Row plus(double factor, String variable) {
+        /** Adds a term. */
+        public Row plus(double factor, String variable) {
             if (factor != 0) {
                 terms.append(term(factor, variable)).append('\n');
             }
             return this;
         }
 
-        void atLeast(double bound) {
+        /** The sum is no less. */
+        public void atLeast(double bound) {
             end(">=", bound);
         }
 
-        void atMost(double bound) {
+        /** The sum is no more. */
+        public void atMost(double bound) {
             end("<=", bound);
         }
 

@@ -1,0 +1,55 @@
+package perkilo.ordering.sets;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.Vendor;
+
+/** What was worked out about the items of one market: their prices, and the covers of needs. */
+final class MarketPrices {
+
+    /** So many needs are remembered in a market. */
+    private static final int MOST_NEEDS = 50_000;
+
+    private final List<Vendor> vendors;
+    private final Map<String, ItemPrices> byItem = new ConcurrentHashMap<>();
+    private final Remembered<Asked, Optional<Cover>> cheapest = new Remembered<>(MOST_NEEDS);
+    private final Remembered<Asked, ItemCovers> covers = new Remembered<>(MOST_NEEDS);
+
+    MarketPrices(List<Vendor> vendors) {
+        this.vendors = vendors;
+    }
+
+    private record Asked(ItemPrices prices, Wanted wanted) {}
+
+    /** Whether this is the market of some vendors. */
+    boolean isOf(List<Vendor> others) {
+        return vendors == others || vendors.equals(others);
+    }
+
+    /**
+     * The prices of an item. Of two sets of quotes for one name the one asked for last is remembered.
+     *
+     * @param quotes all that a problem has for it
+     */
+    ItemPrices prices(String item, List<Quote> quotes) {
+        ItemPrices known = byItem.get(item);
+        if (known == null || !known.areOf(quotes)) {
+            known = ItemPrices.of(quotes, vendors);
+            byItem.put(item, known);
+        }
+        return known;
+    }
+
+    /** The cheapest cover of a need from all vendors; empty without prices. */
+    Optional<Cover> cheapest(ItemPrices prices, Wanted wanted) {
+        return cheapest.of(new Asked(prices, wanted), asked -> Covering.cheapest(asked.prices.all(), asked.wanted));
+    }
+
+    /** The covers of a need. */
+    ItemCovers covers(ItemPrices prices, Wanted wanted) {
+        return covers.of(new Asked(prices, wanted), asked -> new ItemCovers(asked.prices(), asked.wanted()));
+    }
+}

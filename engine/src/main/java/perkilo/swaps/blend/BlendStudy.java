@@ -1,0 +1,40 @@
+package perkilo.swaps.blend;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What was looked at for the lines of one function, and what came of it.
+ *
+ * @param formula its name
+ * @param function what the lines are there for, in words
+ * @param phase the phases that they stand in
+ * @param refusal why no blend was sought; empty where one was
+ * @param kept what every blend keeps, and which band could not be applied
+ * @param leftOut materials with the same function that could not be considered, by the reason
+ * @param blends those that save at some run size
+ */
+public record BlendStudy(
+        String formula,
+        String function,
+        String phase,
+        String refusal,
+        List<String> kept,
+        Map<String, List<String>> leftOut,
+        List<Blend> blends) {
+
+    public BlendStudy {
+        kept = List.copyOf(kept);
+        blends = List.copyOf(blends);
+    }
+
+    /** A study that was refused. */
+    static BlendStudy refused(String formula, String function, String phase, String refusal) {
+        return new BlendStudy(formula, function, phase, refusal, List.of(), Map.of(), List.of());
+    }
+
+    /** Whether a blend was sought. */
+    public boolean isSought() {
+        return refusal.isEmpty();
+    }
+}

@@ -1,0 +1,95 @@
+package perkilo.swaps.blend;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import perkilo.model.Material;
+import perkilo.swaps.closeness.Closeness;
+import perkilo.swaps.gate.Gates;
+import perkilo.swaps.gate.Verdict;
+import perkilo.swaps.trial.Dosing;
+import perkilo.swaps.trial.Recipe;
+
+/** Whether a material may come into a blend, beside which line, and if not, why. */
+final class Entry {
+
+    private static final Set<String> CHARGED = Set.of("anionic", "cationic");
+
+    private final Recipe recipe;
+    private final Group group;
+    private final List<Keeps> rules;
+    private final BigDecimal leastClose;
+    private final Set<String> charges;
+
+    Entry(Recipe recipe, Group group, List<Keeps> rules, BigDecimal leastClose) {
+        this.recipe = recipe;
+        this.group = group;
+        this.rules = rules;
+        this.leastClose = leastClose;
+        this.charges = recipe.portions().stream()
+                .map(portion -> KeptCharges.charge(portion.material()))
+                .collect(Collectors.toSet());
+    }
+
+    /**
+     * An answer.
+     *
+     * @param home index of the line beside which it may stand; −1 where it may not come in
+     * @param why it may not, in words that fit several materials
+     */
+    record Answer(int home, String why) {}
+
+    Answer of(Material material) {
+        if (recipe.levelOf(material).signum() > 0) {
+            return no("in the formula already, elsewhere");
+        }
+        if (material.traits().useMax() == null) {
+            return no("their use range is not known");
+        }
+        // two newcomers of opposite charge would pass the gate one by one
+        String charge = KeptCharges.charge(material);
+        if (CHARGED.contains(charge) && !charges.contains(charge)) {
+            return no("nothing in the formula is %s as they are".formatted(charge));
+        }
+        Optional<String> kept =
+                rules.stream().flatMap(rule -> rule.keepsOut(material).stream()).findFirst();
+        if (kept.isPresent()) {
+            return no(kept.get());
+        }
+        boolean close = group.lines().stream()
+                .anyMatch(line -> Closeness.of(recipe.portions().get(line).material(), material)
+                                .score()
+                                .compareTo(leastClose)
+                        >= 0);
+        return close
+                ? gates(material)
+                : no("less than %s of 100 close to every material of the blend".formatted(leastClose.toPlainString()));
+    }
+
+    /** It has to fit in the place of one line, and next to all of them in charge: any of them may stay. */
+    private Answer gates(Material material) {
+        int home = -1;
+        String why = "";
+        for (int line : group.lines()) {
+            List<Verdict> shut = Gates.judgeAtAnyLevel(new Dosing(recipe).of(line, material)).stream()
+                    .filter(verdict -> !verdict.ok())
+                    .toList();
+            if (shut.stream().anyMatch(verdict -> verdict.gate().equals("charge"))) {
+                return no("gate: charge");
+            }
+            if (shut.isEmpty() && home < 0) {
+                home = line;
+            }
+            if (why.isEmpty() && !shut.isEmpty()) {
+                why = "gate: " + shut.get(0).gate();
+            }
+        }
+        return home < 0 ? no(why) : new Answer(home, "");
+    }
+
+    private static Answer no(String why) {
+        return new Answer(-1, why);
+    }
+}

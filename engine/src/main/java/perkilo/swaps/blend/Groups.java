@@ -1,0 +1,108 @@
+package perkilo.swaps.blend;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Names;
+import perkilo.swaps.facts.Functions;
+import perkilo.swaps.trial.Portion;
+import perkilo.swaps.trial.Recipe;
+
+/** Which lines of a formula are blended together, and which are not. */
+final class Groups {
+
+    private final Recipe recipe;
+    private final @Nullable String asked;
+
+    /**
+     * Groups of a recipe.
+     *
+     * @param asked only of this function; null for all
+     */
+    Groups(Recipe recipe, @Nullable String asked) {
+        this.recipe = recipe;
+        this.asked = asked == null ? null : Functions.named(asked);
+    }
+
+    private record Place(Kind kind, String phase) {}
+
+    /** At least two lines of a kind in one phase; emulsifiers in all phases. */
+    List<Group> sought() {
+        List<Group> groups = new ArrayList<>();
+        places().forEach((place, lines) -> {
+            if (lines.size() > 1) {
+                groups.add(new Group(place.kind(), phases(lines), lines));
+            }
+        });
+        return groups;
+    }
+
+    /** What is not blended: functions for which nobody can, and what stands alone where it is asked for. */
+    List<BlendStudy> refused() {
+        List<BlendStudy> refused = new ArrayList<>();
+        others().forEach((work, lines) -> {
+            if (lines.size() > 1 || asked != null) {
+                refused.add(BlendStudy.refused(recipe.formula().name(), work, phases(lines), Refusal.of(work)));
+            }
+        });
+        places().forEach((place, lines) -> {
+            if (lines.size() == 1 && asked != null) {
+                refused.add(BlendStudy.refused(
+                        recipe.formula().name(),
+                        place.kind().title(),
+                        phases(lines),
+                        "There is one line alone (%s): what could replace it is among the single swaps."
+                                .formatted(recipe.portions()
+                                        .get(lines.get(0))
+                                        .material()
+                                        .name())));
+            }
+        });
+        return refused;
+    }
+
+    private Map<Place, List<Integer>> places() {
+        Map<Place, List<Integer>> places = new LinkedHashMap<>();
+        for (int line = 0; line < recipe.portions().size(); line++) {
+            Portion portion = recipe.portions().get(line);
+            Optional<Kind> kind = Kind.of(portion.material());
+            if (kind.isPresent() && isWanted(portion)) {
+                String phase = kind.get().acrossPhases()
+                        ? ""
+                        : Names.key(portion.line().phase());
+                places.computeIfAbsent(new Place(kind.get(), phase), absent -> new ArrayList<>())
+                        .add(line);
+            }
+        }
+        return places;
+    }
+
+    private Map<String, List<Integer>> others() {
+        Map<String, List<Integer>> others = new LinkedHashMap<>();
+        for (int line = 0; line < recipe.portions().size(); line++) {
+            Portion portion = recipe.portions().get(line);
+            String work = Functions.work(portion.material());
+            if (Kind.of(portion.material()).isEmpty() && !work.isEmpty() && isWanted(portion)) {
+                others.computeIfAbsent(work, absent -> new ArrayList<>()).add(line);
+            }
+        }
+        return others;
+    }
+
+    private boolean isWanted(Portion portion) {
+        return portion.level().signum() > 0
+                && !portion.material().isWater()
+                && (asked == null || Functions.isThereFor(portion.material(), asked));
+    }
+
+    private String phases(List<Integer> lines) {
+        Set<String> phases = new LinkedHashSet<>();
+        lines.forEach(line -> phases.add(recipe.portions().get(line).line().phase()));
+        return String.join(", ", phases);
+    }
+}

@@ -1,0 +1,66 @@
+package perkilo.swaps.blend;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import perkilo.model.Material;
+import perkilo.model.Names;
+
+/** The share of each charge stays within a tolerance, and no new one comes in. */
+final class KeptCharges implements Keeps {
+
+    private final Set<String> present;
+    private final double tolerance;
+    private final ToDoubleFunction<Ingredient> measure;
+
+    /**
+     * A rule.
+     *
+     * @param present charges in the blend now, as they are compared
+     * @param tolerance how far a share may move, as a fraction of the blend
+     * @param measure what counts of an ingredient: its level or its active matter
+     */
+    KeptCharges(Set<String> present, double tolerance, ToDoubleFunction<Ingredient> measure) {
+        this.present = Set.copyOf(present);
+        this.tolerance = tolerance;
+        this.measure = measure;
+    }
+
+    static String charge(Material material) {
+        return Names.key(material.traits().charge());
+    }
+
+    @Override
+    public void addRows(List<Ingredient> ingredients, Rows rows) {
+        double allowed = tolerance * rows.now(measure);
+        present.stream().sorted().forEach(charge -> {
+            ToDoubleFunction<Ingredient> has =
+                    one -> charge(one.material()).equals(charge) ? measure.applyAsDouble(one) : 0;
+            double now = rows.now(has);
+            rows.between(now - allowed, has, now + allowed);
+        });
+    }
+
+    @Override
+    public Optional<String> keepsOut(Material candidate) {
+        String charge = charge(candidate);
+        if (charge.isEmpty()) {
+            return Optional.of("their charge is not known");
+        }
+        return present.contains(charge)
+                ? Optional.empty()
+                : Optional.of("nothing in the blend is %s as they are".formatted(charge));
+    }
+
+    @Override
+    public boolean fixes(Material present) {
+        return charge(present).isEmpty();
+    }
+
+    @Override
+    public String words() {
+        return "the share of each charge stays within %.0f %% of the blend, and no new one comes in"
+                .formatted(tolerance * 100);
+    }
+}

@@ -1,0 +1,83 @@
+package perkilo.swaps.blend;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
+import perkilo.swaps.facts.Hlb;
+import perkilo.swaps.trial.Words;
+
+/**
+ * What the oils of the formula require stays within a band, so far as it is known; what is not known of does not grow
+ * beyond the tolerance.
+ */
+final class KeptRequiredHlb implements Keeps {
+
+    private final Hlb all;
+    private final double band;
+    private final double tolerance;
+
+    /**
+     * A rule.
+     *
+     * @param all what all oils of the formula require now
+     * @param band how far it may move
+     * @param tolerance how much of what is not known may come in, as a fraction of the blend
+     */
+    KeptRequiredHlb(Hlb all, double band, double tolerance) {
+        this.all = all;
+        this.band = band;
+        this.tolerance = tolerance;
+    }
+
+    @Override
+    public void addRows(List<Ingredient> ingredients, Rows rows) {
+        Optional<BigDecimal> now = all.mean();
+        if (now.isEmpty()) {
+            return;
+        }
+        double mean = now.get().doubleValue();
+        // the oils outside of the blend: their part of Σ mass · (required − mean ± band) does not move
+        double known = rows.now(one -> required(one) == null ? 0 : 1);
+        double weighted = rows.now(one -> times(required(one), 1));
+        double otherMass = all.mass().doubleValue() - known;
+        double other = all.weighted().doubleValue() - weighted - mean * otherMass;
+        rows.between(Double.NEGATIVE_INFINITY, one -> away(required(one), mean + band), -(other - band * otherMass));
+        rows.between(-(other + band * otherMass), one -> away(required(one), mean - band), Double.POSITIVE_INFINITY);
+        double unknown = rows.now(one -> required(one) == null ? 1 : 0);
+        rows.between(
+                Double.NEGATIVE_INFINITY,
+                one -> required(one) == null ? 1 : 0,
+                unknown + tolerance * rows.now(one -> 1));
+    }
+
+    private static double times(@Nullable Double required, double factor) {
+        return required == null ? 0 : required * factor;
+    }
+
+    private static double away(@Nullable Double required, double from) {
+        return required == null ? 0 : required - from;
+    }
+
+    private static @Nullable Double required(Ingredient one) {
+        Figure required = one.material().traits().requiredHlb();
+        return required == null ? null : required.value().doubleValue();
+    }
+
+    @Override
+    public String words() {
+        if (all.mean().isEmpty()) {
+            return "what the oils require (HLB) could not be kept: it is known of none of them";
+        }
+        String words = "what the oils require stays within %s of HLB %s"
+                .formatted(
+                        Words.oneDecimal(BigDecimal.valueOf(band)),
+                        Words.oneDecimal(all.mean().get()));
+        return all.unknown().signum() == 0
+                ? words
+                : words
+                        + ", so far as known: it is not known of oils that make %s of the formula, for which no band could be applied"
+                                .formatted(Words.percent(all.unknown()));
+    }
+}

@@ -1,0 +1,32 @@
+package perkilo.swaps.blend;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** Writes rows over the levels of a blend; what each ingredient weighs is told by a function. */
+final class Rows {
+
+    private final LinearProgram program;
+    private final List<Ingredient> ingredients;
+
+    Rows(LinearProgram program, List<Ingredient> ingredients) {
+        this.program = program;
+        this.ingredients = ingredients;
+    }
+
+    /** The weighted sum of the levels stays between two bounds, which may be infinite. */
+    void between(double lower, ToDoubleFunction<Ingredient> weight, double upper) {
+        double[] weights = new double[program.size()];
+        for (int i = 0; i < ingredients.size(); i++) {
+            weights[i] = weight.applyAsDouble(ingredients.get(i));
+        }
+        program.row(weights, lower, upper);
+    }
+
+    /** The weighted sum of the levels as they are now. */
+    double now(ToDoubleFunction<Ingredient> weight) {
+        return ingredients.stream()
+                .mapToDouble(one -> weight.applyAsDouble(one) * one.now().doubleValue())
+                .sum();
+    }
+}

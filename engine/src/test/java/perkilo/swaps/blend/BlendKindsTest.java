@@ -1,0 +1,311 @@
+package perkilo.swaps.blend;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.swaps.Kit;
+import perkilo.swaps.lp.OjalgoSolver;
+import perkilo.swaps.trial.Portion;
+import perkilo.swaps.trial.Recipe;
+
+/** What a blend of each kind keeps, measured on the blended recipe itself. Prices are invented. */
+final class BlendKindsTest {
+
+    private static final BlendFinder.Bounds BOUNDS =
+            new BlendFinder.Bounds(2, new BigDecimal("0.1"), BigDecimal.ONE, new BigDecimal(30));
+
+    private static Kit gel() {
+        return new Kit()
+                .line("A", "", "q.s.", Kit.catalogued("Water"))
+                .line("A", "", "12", Kit.catalogued("Sodium laureth sulfate 70 %"))
+                .line("A", "", "8", Kit.catalogued("Cocamidopropyl betaine 30 %"))
+                .line("A", "", "4", Kit.catalogued("Decyl glucoside"))
+                .line("B", "", "0.4", Kit.catalogued("Sodium benzoate"))
+                .line("B", "", "0.3", Kit.catalogued("Potassium sorbate"));
+    }
+
+    private static Kit cream() {
+        return new Kit()
+                .line("A", "75", "q.s.", Kit.catalogued("Water"))
+                .line("B", "75", "10", Kit.catalogued("Isopropyl myristate"))
+                .line("B", "75", "5", Kit.catalogued("Caprylic/capric triglyceride"))
+                .line("B", "75", "2.3", Kit.catalogued("Sorbitan stearate"))
+                .line("A", "75", "2.7", Kit.catalogued("Polysorbate 60"));
+    }
+
+    private static Group only(Recipe recipe, Kind kind) {
+        return new Groups(recipe, null)
+                .sought().stream()
+                        .filter(group -> group.kind() == kind)
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    /**
+     * The cheapest blend where what is in costs 20 and every other material costs from 2 upwards, one after another.
+     */
+    private static Recipe blended(Recipe recipe, Kind kind) {
+        Group group = only(recipe, kind);
+        BlendRules rules = new BlendRules(recipe, group, BOUNDS);
+        Entry entry = new Entry(recipe, group, rules.rules(), BOUNDS.leastCloseness());
+        List<Ingredient> pantry = new ArrayList<>();
+        for (int line : group.lines()) {
+            Portion portion = recipe.portions().get(line);
+            pantry.add(ingredient(portion.material(), portion.level(), 2000, line));
+        }
+        for (Material material : Kit.catalogue()) {
+            boolean ofKind = Kind.of(material).filter(kind::equals).isPresent();
+            if (ofKind && entry.of(material).home() >= 0) {
+                pantry.add(ingredient(
+                        material,
+                        BigDecimal.ZERO,
+                        200 + pantry.size(),
+                        entry.of(material).home()));
+            }
+        }
+        BlendSearch.Answer answer = BlendSearch.find(
+                        new BlendProgram(pantry, rules.rules()).program(2), new OjalgoSolver())
+                .orElseThrow();
+        assertThat(answer.proven()).isTrue();
+        Portion giver = rules.giver(recipe);
+        return new BlendedRecipe(recipe, group, giver).with(pantry, Levels.rounded(pantry, answer, giver == null));
+    }
+
+    private static Ingredient ingredient(Material material, BigDecimal now, int cents, int home) {
+        double least = Kit.number(material.traits().useMin());
+        double most = Kit.number(material.traits().useMax());
+        return new Ingredient(
+                material,
+                now,
+                now.signum() > 0 ? Math.min(now.doubleValue(), least) : least,
+                Math.max(now.doubleValue(), most),
+                BigDecimal.valueOf(cents, 2),
+                home);
+    }
+
+    private static double sum(Recipe recipe, Kind kind, ToDoubleFunction<Material> weight) {
+        return recipe.portions().stream()
+                .filter(portion ->
+                        Kind.of(portion.material()).filter(kind::equals).isPresent())
+                .mapToDouble(portion -> portion.level().doubleValue() * weight.applyAsDouble(portion.material()))
+                .sum();
+    }
+
+    private static double active(Material material, String charge) {
+        return material.traits().charge().equals(charge)
+                ? Kit.number(material.traits().active())
+                : 0;
+    }
+
+    private static List<String> materials(Recipe recipe) {
+        return recipe.portions().stream()
+                .map(portion -> portion.material().name())
+                .toList();
+    }
+
+    @Test
+    void surfactants_keep_their_active_matter_and_water_takes_the_difference() {
+        Recipe before = gel().recipe();
+        Recipe after = blended(before, Kind.SURFACTANTS);
+
+        assertThat(materials(after)).isNotEqualTo(materials(before));
+        // 12 × 0.70 + 8 × 0.30 + 4 × 0.52 = 12.88 %
+        assertThat(sum(after, Kind.SURFACTANTS, KeptActive::active)).isCloseTo(0.1288, within(1e-6));
+        assertThat(after.portions().stream().map(Portion::level).reduce(BigDecimal.ZERO, BigDecimal::add))
+                .isEqualByComparingTo(BigDecimal.ONE);
+        assertThat(after.formula().levelOf(after.formula().lines().get(0)))
+                .isEqualByComparingTo(after.portions().get(0).level());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"anionic", "amphoteric", "nonionic"})
+    void surfactants_keep_the_share_of_each_charge(String charge) {
+        Recipe before = gel().recipe();
+        Recipe after = blended(before, Kind.SURFACTANTS);
+
+        assertThat(sum(after, Kind.SURFACTANTS, material -> active(material, charge)))
+                .isCloseTo(
+                        sum(before, Kind.SURFACTANTS, material -> active(material, charge)),
+                        within(0.1 * 0.1288 + 1e-6));
+    }
+
+    @Test
+    void emulsifiers_keep_their_level_and_the_hlb_that_the_oils_require() {
+        Recipe before = cream().recipe();
+        Recipe after = blended(before, Kind.EMULSIFIERS);
+
+        // required: (10 × 11.5 + 5 × 5) / 15 = 9.33; there is: (2.3 × 4.7 + 2.7 × 14.9) / 5 = 10.21
+        assertThat(before.requiredHlb().mean().orElseThrow().doubleValue()).isCloseTo(140 / 15.0, within(1e-9));
+        assertThat(materials(after)).isNotEqualTo(materials(before));
+        assertThat(sum(after, Kind.EMULSIFIERS, one -> 1)).isCloseTo(0.05, within(1e-9));
+        assertThat(after.emulsifierHlb().mean().orElseThrow().doubleValue())
+                .isBetween(140 / 15.0 - 1.00001, 140 / 15.0 + 1.00001);
+    }
+
+    @Test
+    void emulsifiers_count_together_in_all_phases() {
+        assertThat(only(cream().recipe(), Kind.EMULSIFIERS).lines()).containsExactly(3, 4);
+    }
+
+    @Test
+    void the_sheet_says_when_the_band_could_not_be_set_around_what_the_oils_require() {
+        Recipe known = cream().recipe();
+        Recipe unknown =
+                cream().line("B", "75", "3", Kit.catalogued("Coco-caprylate")).recipe();
+
+        assertThat(words(known)).anyMatch(words -> words.contains("stays within 1 of 9.3, which the oils require"));
+        assertThat(words(unknown))
+                .anyMatch(words -> words.contains("that band could not be applied")
+                        && words.contains("not known of all of them")
+                        && words.contains("10.2, what it is now"));
+    }
+
+    private static List<String> words(Recipe recipe) {
+        return new BlendRules(recipe, only(recipe, Kind.EMULSIFIERS), BOUNDS)
+                .rules().stream().map(Keeps::words).toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Sorbitan olivate, their HLB is not known",
+        "Glyceryl stearate SE, nothing in the formula is anionic as they are",
+        "Cetrimonium chloride solution, nothing in the formula is cationic as they are",
+        "Lecithin, nothing in the blend is amphoteric as they are",
+        "PEG-40 hydrogenated castor oil, ''"
+    })
+    void each_candidate_says_why_it_is_left_out(String candidate, String why) {
+        Recipe recipe = cream().recipe();
+        Group group = only(recipe, Kind.EMULSIFIERS);
+        List<Keeps> rules = new BlendRules(recipe, group, BOUNDS).rules();
+
+        Entry.Answer answer = new Entry(recipe, group, rules, BOUNDS.leastCloseness()).of(Kit.catalogued(candidate));
+
+        assertThat(answer.why()).isEqualTo(why);
+        assertThat(answer.home() >= 0).isEqualTo(why.isEmpty());
+    }
+
+    @Test
+    void preservatives_are_refused_with_the_reason() {
+        List<BlendStudy> refused = new Groups(gel().recipe(), null).refused();
+
+        assertThat(refused).singleElement().satisfies(study -> {
+            assertThat(study.isSought()).isFalse();
+            assertThat(study.blends()).isEmpty();
+            assertThat(study.function()).isEqualTo("preservative");
+            assertThat(study.refusal()).contains("challenge").contains("qualified safety assessor");
+        });
+        assertThat(new Groups(gel().recipe(), "preservatives").sought()).isEmpty();
+    }
+
+    @Test
+    void solids_keep_their_mean_melting_point_and_what_they_do_besides() {
+        Recipe before = cream().line("B", "75", "3", Kit.catalogued("Cetearyl alcohol"))
+                .line("B", "75", "1", Kit.catalogued("Glyceryl behenate"))
+                .recipe();
+        Recipe after = blended(before, Kind.BODY);
+
+        double melts = sum(before, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04;
+        assertThat(sum(after, Kind.BODY, one -> 1)).isCloseTo(0.04, within(1e-9));
+        assertThat(sum(after, Kind.BODY, one -> Kit.number(one.traits().meltsAtC())) / 0.04)
+                .isCloseTo(melts, within(3.0001));
+        assertThat(sum(after, Kind.BODY, one -> one.functions().contains("emulsion stabilising") ? 1 : 0))
+                .isGreaterThanOrEqualTo(0.03 * 0.9 - 1e-6);
+    }
+
+    @Test
+    void thickeners_do_not_become_weaker_gram_for_gram() {
+        Recipe before = new Kit()
+                .line("A", "", "q.s.", Kit.catalogued("Water"))
+                .line("A", "", "0.3", Kit.catalogued("Xanthan gum"))
+                .line("A", "", "0.4", Kit.catalogued("Guar gum"))
+                .recipe();
+        Recipe after = blended(before, Kind.THICKENERS);
+
+        ToDoubleFunction<Material> part = one -> 1 / Kit.number(one.traits().useMax());
+        double strength = sum(before, Kind.THICKENERS, part);
+        assertThat(sum(after, Kind.THICKENERS, one -> 1)).isCloseTo(0.007, within(1e-9));
+        assertThat(sum(after, Kind.THICKENERS, part)).isCloseTo(strength, within(0.1 * strength + 1e-5));
+    }
+
+    @Test
+    void humectants_of_unknown_active_matter_stay_as_they_are() {
+        Recipe before = new Kit()
+                .line("A", "", "q.s.", Kit.catalogued("Water"))
+                .line("A", "", "5", Kit.catalogued("Glycerin"))
+                .line("A", "", "2", Kit.catalogued("Honey"))
+                .line("A", "", "3", Kit.catalogued("Sorbitol 70 %"))
+                .recipe();
+        List<Keeps> rules = new BlendRules(before, only(before, Kind.HUMECTANTS), BOUNDS).rules();
+
+        assertThat(rules).anyMatch(rule -> rule.fixes(Kit.catalogued("Honey")));
+        assertThat(rules).noneMatch(rule -> rule.fixes(Kit.catalogued("Glycerin")));
+        assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Trehalose")).stream()))
+                .containsExactly("their active matter is not known");
+        Recipe after = blended(before, Kind.HUMECTANTS);
+        double known = sum(after, Kind.HUMECTANTS, KeptActive::active);
+        // 5 × 0.995 + 3 × 0.70 = 7.075 %
+        assertThat(known).isCloseTo(0.07075, within(1e-6));
+    }
+
+    /** Castor oil is cheap and heavy, like almond oil, but ten times as thick. */
+    @Test
+    void oils_do_not_become_thick() {
+        Recipe before = new Kit()
+                .line("A", "", "60", Kit.catalogued("Sweet almond oil"))
+                .line("A", "", "40", Kit.catalogued("Caprylic/capric triglyceride"))
+                .recipe();
+        Recipe after = blended(before, Kind.OILS);
+
+        // exp(0.6 × ln 65 + 0.4 × ln 28) = 46
+        assertThat(viscosity(before)).isCloseTo(46.4, within(0.1));
+        assertThat(viscosity(after)).isBetween(46.4 / 1.51, 46.4 * 1.51);
+        assertThat(after.portions())
+                .allMatch(portion -> portion.material().traits().viscosity() != null);
+    }
+
+    private static double viscosity(Recipe recipe) {
+        return Math.exp(
+                sum(recipe, Kind.OILS, oil -> Math.log(Kit.number(oil.traits().viscosity()))));
+    }
+
+    @Test
+    void without_water_what_oils_require_plays_no_part() {
+        Recipe oil = new Kit()
+                .line("A", "", "60", Kit.catalogued("Isopropyl myristate"))
+                .line("A", "", "40", Kit.catalogued("Caprylic/capric triglyceride"))
+                .recipe();
+
+        assertThat(new BlendRules(oil, only(oil, Kind.OILS), BOUNDS)
+                        .rules().stream().map(Keeps::words))
+                .noneMatch(words -> words.contains("HLB"));
+    }
+
+    @Test
+    void a_blend_back_to_the_old_levels_is_the_formula_again() {
+        Recipe recipe = gel().recipe();
+        Group group = only(recipe, Kind.SURFACTANTS);
+        Portion giver = new BlendRules(recipe, group, BOUNDS).giver(recipe);
+        List<Ingredient> same = group.lines().stream()
+                .map(line -> ingredient(
+                        recipe.portions().get(line).material(),
+                        recipe.portions().get(line).level(),
+                        100,
+                        line))
+                .toList();
+
+        Formula back = new BlendedRecipe(recipe, group, giver)
+                .with(same, same.stream().map(Ingredient::now).toList())
+                .formula();
+
+        assertThat(back).isEqualTo(recipe.formula());
+    }
+}
