@@ -67,6 +67,10 @@ final class HostileFilesTest {
                         bomb(),
                         "unpacks to far more than its size, as no real workbook does" + SAVE_AGAIN),
                 Arguments.of(
+                        "a sheet of 300 MB of blanks",
+                        sheetBomb(),
+                        "unpacks to far more than its size, as no real workbook does" + SAVE_AGAIN),
+                Arguments.of(
                         "entities in entities",
                         entities(),
                         "holds a DOCTYPE declaration, as no spreadsheet program writes" + SAVE_AGAIN),
@@ -186,6 +190,11 @@ final class HostileFilesTest {
                 .part("xl/sharedStrings.xml", blanks(300))
                 .change("xl/_rels/workbook.xml.rels", HostileFilesTest::withTexts)
                 .bytes();
+    }
+
+    static byte[] sheetBomb() {
+        RawBook book = RawBook.sound();
+        return book.part(book.partOf("Offers"), blanks(300)).bytes();
     }
 
     static byte[] entities() {

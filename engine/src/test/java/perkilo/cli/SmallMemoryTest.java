@@ -31,6 +31,8 @@ final class SmallMemoryTest {
     void the_worst_workbooks_need_little() throws Exception {
         Map<String, Integer> expected = new TreeMap<>();
         save("bomb.xlsx", HostileFilesTest.bomb(), Exit.FILE, expected);
+        save("sheetbomb.xlsx", HostileFilesTest.sheetBomb(), Exit.FILE, expected);
+        save("ones.xlsx", ones().bytes(), Exit.DONE, expected);
         save("parts.xlsx", HostileFilesTest.manyParts(), Exit.FILE, expected);
         save("entities.xlsx", HostileFilesTest.entities(), Exit.FILE, expected);
         save("dimension.xlsx", OddBooksTest.lyingDimension().bytes(), Exit.DONE, expected);
@@ -66,6 +68,14 @@ final class SmallMemoryTest {
     private void save(String name, byte[] book, int exit, Map<String, Integer> expected) throws IOException {
         Files.write(folder.resolve(name), book);
         expected.put(name, exit);
+    }
+
+    /** A wide sheet of one repeated value, without the places of its cells: 45 MB that pack to very little. */
+    private static RawBook ones() {
+        RawBook book = RawBook.sound().sheet("Marks", List.of("Marks"));
+        String row = "<row>" + "<c><v>1</v></c>".repeat(3_000) + "</row>";
+        return book.change(
+                book.partOf("Marks"), xml -> xml.replace("</sheetData>", row.repeat(1_000) + "</sheetData>"));
     }
 
     /** A sheet of sales that has nothing to do with costs: 60,000 rows of ten numbers. */

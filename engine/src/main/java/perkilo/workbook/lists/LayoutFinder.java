@@ -1,10 +1,12 @@
 package perkilo.workbook.lists;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
@@ -30,12 +32,23 @@ final class LayoutFinder {
         ListLayout best = null;
         for (int at = 0; at < rows.size(); at++) {
             int row = rows.get(at);
-            best = better(best, layout(grid, row, row));
+            Set<Integer> columns = new HashSet<>(grid.row(row).keySet());
+            if (mayBeBetter(best, columns)) {
+                best = better(best, layout(grid, row, row));
+            }
             if (at + 1 < rows.size() && rows.get(at + 1) == row + 1) {
-                best = better(best, layout(grid, row, row + 1));
+                columns.addAll(grid.row(row + 1).keySet());
+                if (mayBeBetter(best, columns)) {
+                    best = better(best, layout(grid, row, row + 1));
+                }
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** Whether headers of these columns can say more than is known: below the headers, rows have fewer cells. */
+    private static boolean mayBeBetter(@Nullable ListLayout best, Set<Integer> columns) {
+        return best == null || columns.size() > best.readings().size();
     }
 
     private static @Nullable ListLayout better(@Nullable ListLayout best, ListLayout other) {

@@ -1,12 +1,16 @@
 package perkilo.workbook.lists;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Names;
 import perkilo.origin.Origin;
+import perkilo.units.Measure;
 import perkilo.workbook.read.table.Findings;
 
 /** What only shows when a whole list is looked at: prices that stand twice, names that are not known. */
@@ -40,14 +44,15 @@ final class ListCheck {
     }
 
     private void doubles(List<ListLine> lines) {
-        Map<String, ListLine> seen = new HashMap<>();
+        Map<Place, ListLine> seen = new HashMap<>();
         for (ListLine line : lines) {
-            String key = String.join(
-                    "|",
-                    line.pack().toString(),
-                    line.from() == null ? "" : Quantity.plain(line.from()),
-                    line.quotedOn() == null ? "" : line.quotedOn().toString(),
-                    Names.key(names.of(line).name()));
+            BigDecimal from = line.from();
+            Place key = new Place(
+                    Names.key(names.of(line).name()),
+                    line.pack().amount().stripTrailingZeros(),
+                    line.pack().measure(),
+                    from == null ? null : from.stripTrailingZeros(),
+                    line.quotedOn());
             ListLine first = seen.putIfAbsent(key, line);
             if (first != null && !samePrice(first, line)) {
                 findings.error(
@@ -60,6 +65,14 @@ final class ListCheck {
             }
         }
     }
+
+    /** What has one price: an item in a pack, from a quantity, on a day; numbers without zeros at their end. */
+    private record Place(
+            String item,
+            BigDecimal amount,
+            Measure measure,
+            @Nullable BigDecimal from,
+            @Nullable LocalDate day) {}
 
     private static boolean samePrice(ListLine one, ListLine other) {
         return one.price().compareTo(other.price()) == 0

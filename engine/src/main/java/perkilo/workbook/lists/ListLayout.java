@@ -1,6 +1,7 @@
 package perkilo.workbook.lists;
 
 import java.util.Map;
+import java.util.NavigableMap;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
 
@@ -20,16 +21,21 @@ record ListLayout(
         Map<Integer, String> headers,
         Map<Integer, HeaderReading> readings) {
 
-    /** Whether a row repeats the headers, as lists do on every page. */
-    boolean repeatsHeaders(int row) {
-        int same = 0;
-        for (Map.Entry<Integer, Cell> cell : grid.row(row).entrySet()) {
-            Cell above = grid.at(lastHeader, cell.getKey());
-            if (!above.text().equals(cell.getValue().text())) {
-                return false;
-            }
-            same++;
+    /**
+     * Whether a row repeats the headers, as lists do on every page.
+     *
+     * @param header the last row of headers
+     */
+    boolean repeatsHeaders(NavigableMap<Integer, Cell> row, NavigableMap<Integer, Cell> header) {
+        if (row.size() < 2 || !isSame(row, header, row.firstKey())) {
+            return false;
         }
-        return same > 1;
+        return row.keySet().stream().allMatch(column -> isSame(row, header, column));
+    }
+
+    private static boolean isSame(NavigableMap<Integer, Cell> row, NavigableMap<Integer, Cell> header, Integer column) {
+        return header.getOrDefault(column, Cell.BLANK)
+                .text()
+                .equals(row.getOrDefault(column, Cell.BLANK).text());
     }
 }

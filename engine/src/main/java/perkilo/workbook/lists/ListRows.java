@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -64,8 +65,10 @@ final class ListRows {
     /** The lines of all rows. */
     List<ListLine> read() {
         List<ListLine> lines = new ArrayList<>();
-        for (int row : grid.rows().below(columns.layout().lastHeader())) {
-            if (!columns.layout().repeatsHeaders(row)) {
+        ListLayout layout = columns.layout();
+        NavigableMap<Integer, Cell> header = grid.row(layout.lastHeader());
+        for (int row : grid.rows().below(layout.lastHeader())) {
+            if (!layout.repeatsHeaders(grid.row(row), header)) {
                 read(row, lines);
             }
         }

@@ -2,6 +2,7 @@ package perkilo.workbook.lists;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -84,7 +85,12 @@ record ListSense(
                     .filter(use -> isFigure(use.getValue().meaning()))
                     .map(Map.Entry::getKey)
                     .toList();
+            BitSet looked = new BitSet();
+            figures.forEach(looked::set);
             for (int row : rows()) {
+                if (!grid.rows().mayHoldWords(row, looked)) {
+                    continue;
+                }
                 for (int column : figures) {
                     Cell cell = grid.at(row, column);
                     if (cell.kind() != Cell.Kind.TEXT) {

@@ -3,7 +3,6 @@ package perkilo.workbook.lists;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,25 +24,24 @@ final class LongForm {
      */
     void add(String supplier, String item, ListLine line, LocalDate quotedOn, @Nullable LocalDate validUntil) {
         String note = item.equals(line.item()) ? line.code() : ("listed as " + line.item() + " " + line.code()).strip();
-        row(List.of(
-                quoted(supplier),
-                quoted(item),
-                number(line.pack().amount()),
-                line.pack().measure().symbol(),
-                number(line.from()),
-                number(line.price()),
-                line.per() == null ? "pack" : line.per().symbol(),
-                line.currency().getCurrencyCode(),
-                number(line.minimumOrder()),
-                number(line.orderMultiple()),
-                number(line.duty()),
-                String.valueOf(line.quotedOn() == null ? quotedOn : line.quotedOn()),
-                date(line.validUntil() == null ? validUntil : line.validUntil()),
-                quoted(note)));
+        next(quoted(supplier));
+        next(quoted(item));
+        next(number(line.pack().amount()));
+        next(line.pack().measure().symbol());
+        next(number(line.from()));
+        next(number(line.price()));
+        next(line.per() == null ? "pack" : line.per().symbol());
+        next(line.currency().getCurrencyCode());
+        next(number(line.minimumOrder()));
+        next(number(line.orderMultiple()));
+        next(number(line.duty()));
+        next(date(line.quotedOn() == null ? quotedOn : line.quotedOn()));
+        next(date(line.validUntil() == null ? validUntil : line.validUntil()));
+        text.append(quoted(note)).append('\n');
     }
 
-    private void row(List<String> fields) {
-        text.append(String.join(",", fields)).append('\n');
+    private void next(String field) {
+        text.append(field).append(',');
     }
 
     /** The file's bytes. */
@@ -59,10 +57,19 @@ final class LongForm {
         return date == null ? "" : date.toString();
     }
 
+    private static boolean needsQuotes(String field) {
+        for (int at = 0; at < field.length(); at++) {
+            char c = field.charAt(at);
+            if (c == ',' || c == '"' || c == '\n' || c == '\r') {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static String quoted(String field) {
         String safe = !field.isEmpty() && "=+-@\t\r".indexOf(field.charAt(0)) >= 0 ? " " + field : field;
-        boolean plain =
-                safe.equals(field) && safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        boolean plain = safe.equals(field) && !needsQuotes(safe);
         boolean number = plain && !field.isEmpty() && Character.isDigit(field.charAt(0));
         return plain && !number ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
     }

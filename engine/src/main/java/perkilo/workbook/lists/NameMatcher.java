@@ -70,6 +70,9 @@ final class NameMatcher {
             By by = answer.by().isEmpty() ? By.ANSWER : byWord(answer.by());
             return new Match(answer.is(), by, "", 0);
         }
+        if (known.isEmpty()) {
+            return new Match(line.item(), By.NOTHING, "", 0);
+        }
         return one(known.same(line.item()), By.SAME)
                 .or(() -> one(known.ofInci(line.inci()), By.INCI))
                 .or(() -> one(known.ofInci(line.item()), By.INCI))
@@ -93,9 +96,6 @@ final class NameMatcher {
 
     private Match perhaps(ListLine line) {
         String item = line.item();
-        if (known.isEmpty()) {
-            return new Match(item, By.NOTHING, "", 0);
-        }
         String looks = Spelling.skeleton(item);
         for (String other : known.near(item)) {
             if (Spelling.skeleton(other).equals(looks) && !Names.key(other).equals(Names.key(item))) {

@@ -51,6 +51,9 @@ record Quantity(BigDecimal amount, Measure measure) {
 
     /** A number without an exponent or trailing zeros. */
     static String plain(BigDecimal number) {
+        if (number.scale() == 0) {
+            return number.toString();
+        }
         BigDecimal stripped = number.stripTrailingZeros();
         return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
     }

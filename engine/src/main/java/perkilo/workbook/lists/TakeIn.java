@@ -113,7 +113,7 @@ public final class TakeIn {
         lines.forEach(line -> form.add(supplier, names.of(line).name(), line, days.quotedOn, days.validUntil));
         ListFolder.Kept kept = folder.keep(supplier, days.quotedOn, form.bytes());
         folder.keep(confirmed, List.of());
-        int items = (int) lines.stream().map(ListLine::item).distinct().count();
+        int items = names.found().size();
         return new TakenIn(
                 file,
                 supplier,
@@ -184,7 +184,9 @@ public final class TakeIn {
     }
 
     private static boolean isOfAnother(ListLine line, String supplier) {
-        return !line.supplier().isEmpty() && !Words.key(line.supplier()).equals(Words.key(supplier));
+        return !line.supplier().isEmpty()
+                && !line.supplier().equals(supplier)
+                && !Words.key(line.supplier()).equals(Words.key(supplier));
     }
 
     /** The day of a list and its last. */

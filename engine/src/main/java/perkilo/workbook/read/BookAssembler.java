@@ -41,6 +41,7 @@ final class BookAssembler {
     private final List<DatedRate> fileRates;
     private final Findings findings;
     private final Origin file;
+    private final LookAlikeCheck lookAlikes;
 
     /**
      * Ready to assemble.
@@ -53,6 +54,7 @@ final class BookAssembler {
         this.fileRates = fileRates;
         this.findings = findings;
         this.file = file;
+        this.lookAlikes = new LookAlikeCheck(tables, findings);
     }
 
     Book assemble(@Nullable LocalDate costingDate, LocalDate today) {
@@ -82,7 +84,7 @@ final class BookAssembler {
                 new ExchangeRates(rates(settings)));
         checkAnything(book);
         Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
-        return new BookChecks(book, described, tables, reports, findings).run();
+        return new BookChecks(book, described, tables, lookAlikes, reports, findings).run();
     }
 
     private LocalDate costingDate(SettingRows rows, @Nullable LocalDate given, LocalDate today) {
@@ -128,7 +130,8 @@ final class BookAssembler {
 
     private List<OfferRow> offerRows(Map<String, SupplierRow> suppliers) {
         OfferRowReader reader = new OfferRowReader(new OfferCurrency(suppliers, findings), findings);
-        return tables.rows(OffersSheet.SCHEMA, findings).stream()
+        return tables.stream(OffersSheet.SCHEMA, findings)
+                .peek(lookAlikes::noteOffer)
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
     }

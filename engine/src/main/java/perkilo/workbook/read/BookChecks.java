@@ -18,6 +18,7 @@ final class BookChecks {
     private final Book book;
     private final Set<String> described;
     private final Tables tables;
+    private final LookAlikeCheck lookAlikes;
     private final Origin reports;
     private final Findings findings;
 
@@ -26,9 +27,17 @@ final class BookChecks {
      *
      * @param book as read
      * @param described materials that have a row of their own, by {@link Names#key}
+     * @param lookAlikes has seen the offers
      * @param reports where the report currencies are set
      */
-    BookChecks(Book book, Set<String> described, Tables tables, Origin reports, Findings findings) {
+    BookChecks(
+            Book book,
+            Set<String> described,
+            Tables tables,
+            LookAlikeCheck lookAlikes,
+            Origin reports,
+            Findings findings) {
+        this.lookAlikes = lookAlikes;
         this.reports = reports;
         this.book = book;
         this.described = described;
@@ -40,7 +49,7 @@ final class BookChecks {
     Book run() {
         Items items = Items.of(book);
         new NameCheck(book, items, described, tables, findings).run();
-        new LookAlikeCheck(tables, findings).run();
+        lookAlikes.run();
         new SupplierCheck(book, findings).run();
         new PlanningCheck(book, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();

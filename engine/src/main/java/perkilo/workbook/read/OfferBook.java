@@ -36,9 +36,10 @@ final class OfferBook {
     /** The offers that hold, in the order of their first rows. */
     List<Offer> offers(List<OfferRow> rows) {
         List<Offer> offers = new ArrayList<>();
-        for (Map<Optional<LocalDate>, List<OfferRow>> byDay : byPackAndDay(rows)) {
-            List<OfferRow> holds = holding(byDay.values());
-            for (List<OfferRow> quote : byDay.values()) {
+        for (List<OfferRow> pack : byPack(rows)) {
+            Collection<List<OfferRow>> quotes = byDay(pack);
+            List<OfferRow> holds = holding(quotes);
+            for (List<OfferRow> quote : quotes) {
                 Offer offer = new OneOffer(quote, findings).offer();
                 if (quote == holds) {
                     offers.add(offer);
@@ -52,19 +53,38 @@ final class OfferBook {
         return offers;
     }
 
-    /** For each pack of each supplier his quotes, by their day. */
-    static Collection<Map<Optional<LocalDate>, List<OfferRow>>> byPackAndDay(List<OfferRow> rows) {
-        Map<OfferRow.Pack, Map<Optional<LocalDate>, List<OfferRow>>> quotes = new LinkedHashMap<>();
+    /** The rows of each pack of each supplier; most packs of a long list have one. */
+    static Collection<List<OfferRow>> byPack(List<OfferRow> rows) {
+        Map<OfferRow.Pack, List<OfferRow>> packs = new LinkedHashMap<>();
         for (OfferRow row : rows) {
-            quotes.computeIfAbsent(row.pack(), pack -> new LinkedHashMap<>())
-                    .computeIfAbsent(row.quoted(), day -> new ArrayList<>())
-                    .add(row);
+            packs.merge(row.pack(), List.of(row), OfferBook::joined);
+        }
+        return packs.values();
+    }
+
+    private static List<OfferRow> joined(List<OfferRow> before, List<OfferRow> more) {
+        List<OfferRow> all = before.size() == 1 ? new ArrayList<>(before) : before;
+        all.addAll(more);
+        return all;
+    }
+
+    /** The quotes of one pack, each the rows of one day. */
+    static Collection<List<OfferRow>> byDay(List<OfferRow> pack) {
+        if (pack.size() == 1) {
+            return List.of(pack);
+        }
+        Map<Optional<LocalDate>, List<OfferRow>> quotes = new LinkedHashMap<>();
+        for (OfferRow row : pack) {
+            quotes.computeIfAbsent(row.quoted(), day -> new ArrayList<>()).add(row);
         }
         return quotes.values();
     }
 
     /** The newest quote on or before the costing date; the earliest of all where there is none. */
     private List<OfferRow> holding(Collection<List<OfferRow>> quotes) {
+        if (quotes.size() == 1) {
+            return quotes.iterator().next();
+        }
         Comparator<List<OfferRow>> byDay =
                 Comparator.comparing(quote -> quote.get(0).quoted().orElse(LocalDate.MIN));
         return quotes.stream()

@@ -1,5 +1,6 @@
 package perkilo.workbook.read;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -14,6 +15,7 @@ import perkilo.workbook.read.table.TableRow;
  * One price break of one offer, as its row says.
  *
  * @param row where it stands
+ * @param origin its first cell that has a column
  * @param supplier as typed
  * @param item as typed
  * @param packSize in {@code packUnit}
@@ -30,6 +32,7 @@ import perkilo.workbook.read.table.TableRow;
  */
 record OfferRow(
         TableRow row,
+        Origin origin,
         String supplier,
         String item,
         Figure packSize,
@@ -44,17 +47,9 @@ record OfferRow(
         @Nullable LocalDate quotedOn,
         @Nullable LocalDate validUntil) {
 
-    Origin origin() {
-        return row.origin();
-    }
-
     /** Supplier, item and pack: what newer quotes supersede older ones of. */
     Pack pack() {
-        return new Pack(
-                Names.key(supplier),
-                Names.key(item),
-                packSize.value().stripTrailingZeros().toPlainString(),
-                packUnit);
+        return new Pack(Names.key(supplier), Names.key(item), packSize.value().stripTrailingZeros(), packUnit);
     }
 
     /** The day of the quote; empty where it is not known. */
@@ -67,8 +62,8 @@ record OfferRow(
      *
      * @param supplier by {@link Names#key}
      * @param item by {@link Names#key}
-     * @param size in {@code unit}, in its shortest form
+     * @param size in {@code unit}, without zeros at its end
      * @param unit what the pack is measured in
      */
-    record Pack(String supplier, String item, String size, Measure unit) {}
+    record Pack(String supplier, String item, BigDecimal size, Measure unit) {}
 }

@@ -27,6 +27,7 @@ final class OfferRowReader {
 
     private final OfferCurrency currencies;
     private final Findings findings;
+    private String lastSupplier = "";
 
     OfferRowReader(OfferCurrency currencies, Findings findings) {
         this.currencies = currencies;
@@ -52,7 +53,8 @@ final class OfferRowReader {
         }
         return Optional.of(new OfferRow(
                 row,
-                row.text(SUPPLIER),
+                row.origin(),
+                supplier(row.text(SUPPLIER)),
                 row.text(ITEM),
                 size.figure(),
                 unit,
@@ -65,6 +67,14 @@ final class OfferRowReader {
                 duty,
                 quotedOn,
                 validUntil));
+    }
+
+    /** A list is mostly one supplier's: his name is kept once. */
+    private String supplier(String name) {
+        if (!name.equals(lastSupplier)) {
+            lastSupplier = name;
+        }
+        return lastSupplier;
     }
 
     /** What the price is for; null if it was reported. */

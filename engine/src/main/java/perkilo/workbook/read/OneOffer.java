@@ -52,6 +52,9 @@ final class OneOffer {
     }
 
     private List<Offer.PriceBreak> breaks() {
+        if (rows.size() == 1) {
+            return List.of(priceBreak(first));
+        }
         List<OfferRow> sorted = new ArrayList<>();
         for (OfferRow row : rows.stream().sorted(comparing(OneOffer::from)).toList()) {
             OfferRow before = sorted.isEmpty() ? null : sorted.get(sorted.size() - 1);
@@ -62,9 +65,11 @@ final class OneOffer {
             }
         }
         rising(sorted);
-        return sorted.stream()
-                .map(row -> new Offer.PriceBreak(row.from(), row.price(), row.per(), row.origin()))
-                .toList();
+        return sorted.stream().map(OneOffer::priceBreak).toList();
+    }
+
+    private static Offer.PriceBreak priceBreak(OfferRow row) {
+        return new Offer.PriceBreak(row.from(), row.price(), row.per(), row.origin());
     }
 
     private void twice(OfferRow before, OfferRow row) {
@@ -121,6 +126,9 @@ final class OneOffer {
     }
 
     private @Nullable Figure figure(Column column, Function<OfferRow, @Nullable Figure> value) {
+        if (rows.size() == 1) {
+            return value.apply(first);
+        }
         agreed(column, row -> {
             Figure figure = value.apply(row);
             return figure == null ? null : figure.value().stripTrailingZeros();

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Offer;
 import perkilo.origin.Reading;
@@ -48,12 +47,11 @@ public final class QuoteReader {
     private static List<Offer> quotes(Tables tables, Findings findings) {
         SupplierBook suppliers = new SupplierBook(tables, findings);
         OfferRowReader reader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
-        List<OfferRow> rows = tables.rows(OffersSheet.SCHEMA, findings).stream()
+        List<OfferRow> rows = tables.stream(OffersSheet.SCHEMA, findings)
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
-        return OfferBook.byPackAndDay(rows).stream()
-                .map(Map::values)
-                .flatMap(days -> days.stream())
+        return OfferBook.byPack(rows).stream()
+                .flatMap(pack -> OfferBook.byDay(pack).stream())
                 .map(quote -> new OneOffer(quote, findings).offer())
                 .toList();
     }

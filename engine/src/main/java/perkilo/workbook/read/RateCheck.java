@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import javax.money.CurrencyUnit;
 import perkilo.model.Book;
 import perkilo.model.Offer;
@@ -30,7 +30,7 @@ final class RateCheck {
     private final Findings findings;
     private final LocalDate date;
     private final CurrencyUnit home;
-    private final Set<List<CurrencyUnit>> told = new LinkedHashSet<>();
+    private final Map<List<CurrencyUnit>, Boolean> told = new HashMap<>();
 
     RateCheck(Book book, BookChecks.Items items, Origin reports, Findings findings) {
         this.reports = reports;
@@ -61,10 +61,13 @@ final class RateCheck {
     }
 
     private boolean check(CurrencyUnit from, CurrencyUnit to, Origin origin, boolean needed) {
-        Optional<Conversion> conversion = book.rates().on(date, from, to);
-        if (!told.add(List.of(from, to))) {
-            return conversion.isPresent();
+        List<CurrencyUnit> pair = List.of(from, to);
+        Boolean known = told.get(pair);
+        if (known != null) {
+            return known;
         }
+        Optional<Conversion> conversion = book.rates().on(date, from, to);
+        told.put(pair, conversion.isPresent());
         if (conversion.isEmpty()) {
             missing(from, to, origin, needed);
         } else {

@@ -1,6 +1,7 @@
 package perkilo.workbook.read;
 
 import java.util.List;
+import java.util.stream.Stream;
 import perkilo.workbook.read.table.Findings;
 import perkilo.workbook.read.table.Table;
 import perkilo.workbook.read.table.TableRow;
@@ -24,8 +25,11 @@ record Tables(List<Table> all) {
 
     /** The rows of all tables of one kind. */
     List<TableRow> rows(SheetSchema schema, Findings findings) {
-        return of(schema).stream()
-                .flatMap(table -> table.rows(findings).stream())
-                .toList();
+        return stream(schema, findings).toList();
+    }
+
+    /** The rows of all tables of one kind, one by one. */
+    Stream<TableRow> stream(SheetSchema schema, Findings findings) {
+        return of(schema).stream().flatMap(table -> table.stream(findings));
     }
 }

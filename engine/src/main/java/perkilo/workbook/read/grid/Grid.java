@@ -20,8 +20,6 @@ import perkilo.origin.Origin;
 public record Grid(
         String file, String sheet, String title, Rows rows, MergedBlocks merged, BitSet hiddenColumns, boolean ofBook) {
 
-    private static final int LETTERS = 26;
-
     /** A grid of a text file: nothing merged, nothing hidden. */
     static Grid ofText(String file, String title, Rows rows) {
         return new Grid(file, "", title, rows, new MergedBlocks(List.of()), new BitSet(), false);
@@ -45,19 +43,12 @@ public record Grid(
     /** The place of a cell as a person would point to it. */
     public Origin origin(int row, int column) {
         int line = rows.line(row);
-        String cell = line > 0 ? "line " + line : columnName(column) + (row + 1);
-        return new Origin(file, sheet, cell);
+        return line > 0 ? Origin.ofLine(file, sheet, line) : Origin.ofCell(file, sheet, row, column);
     }
 
     /** The place of the whole sheet or file. */
     public Origin origin() {
         return new Origin(file, sheet, "");
-    }
-
-    /** What a column is called, such as {@code AB}. */
-    static String columnName(int column) {
-        String rest = column >= LETTERS ? columnName(column / LETTERS - 1) : "";
-        return rest + (char) ('A' + column % LETTERS);
     }
 
     /**

@@ -11,17 +11,21 @@ final class GuardedStream extends FilterInputStream {
     /** Below this, nothing is too much. */
     private static final long HARMLESS = 16L << 20;
 
-    /**
-     * Sheets of 200,000 rows of one repeated value were measured at 11 to 28 times their size, and at 175 times where
-     * cells are written without their places.
-     */
+    /** The same for a sheet that is full of cells: nine million of them at the most. */
+    private static final long HARMLESS_SHEET = 128L << 20;
+
+    /** A cell takes at least 15 bytes of XML and 4 where it is kept; with a place, a style and a type it takes 50. */
+    private static final long TIMES_WHAT_IS_KEPT = 16;
+
+    /** Sheets of 200,000 rows of one repeated value were measured at 11 to 28 times their size. */
     private static final long MOST_TIMES = 200;
 
     /** More than the largest sheet that a spreadsheet program can open on an ordinary machine. */
     private static final long MOST = 1L << 30;
 
     private final Path file;
-    private final long most;
+    private long most;
+    private long kept;
     private long seen;
 
     /**
@@ -33,6 +37,15 @@ final class GuardedStream extends FilterInputStream {
         super(in);
         this.file = file;
         this.most = Math.min(MOST, Math.max(HARMLESS, packed * MOST_TIMES));
+    }
+
+    /**
+     * Allows for more, as so many bytes of the part turned out to be worth keeping: a wide sheet of one repeated value,
+     * written without the places of its cells, packs better than anything else that is honest.
+     */
+    void keeps(int bytes) {
+        kept += bytes;
+        most = Math.max(most, Math.min(HARMLESS_SHEET, HARMLESS + kept * TIMES_WHAT_IS_KEPT));
     }
 
     @Override

@@ -106,7 +106,7 @@ final class PackageParts implements Closeable {
     }
 
     /** The content of a part that is there. */
-    InputStream open(String part) throws IOException {
+    GuardedStream open(String part) throws IOException {
         ZipEntry entry = parts.get(PartNames.key(part));
         InputStream content = entry == null ? null : zip.getInputStream(entry);
         if (entry == null || content == null) {

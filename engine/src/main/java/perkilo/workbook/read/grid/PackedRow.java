@@ -67,6 +67,11 @@ final class PackedRow {
         return count;
     }
 
+    /** How many bytes it takes. */
+    int size() {
+        return length;
+    }
+
     /** Whether each cell stands to the right of the one before. */
     boolean isRising() {
         return rising;

@@ -1,6 +1,7 @@
 package perkilo.workbook.read.grid;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NoSuchElementException;
@@ -102,6 +103,18 @@ public final class Rows {
                 }
             }
         }
+    }
+
+    /** Whether a cell of a row in some columns can hold words; no cell is made. */
+    public boolean mayHoldWords(int number, BitSet columns) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        while (cursor.next()) {
+            if (cursor.mayBeWords() && columns.get(cursor.column())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The line of a text file that a row starts at; zero for a sheet. */

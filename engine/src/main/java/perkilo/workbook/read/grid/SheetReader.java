@@ -36,6 +36,9 @@ final class SheetReader {
     private final Set<String> linkedGroups = new HashSet<>();
 
     private int row = -1;
+    private String reference = "";
+    private String type = "";
+    private int style;
 
     /**
      * Ready to read.
@@ -101,6 +104,7 @@ final class SheetReader {
                 boolean hidden = xml.isOn("hidden");
                 cells(xml);
                 keep(hidden);
+                xml.keeps(cells.size());
             } else {
                 xml.skip();
             }
@@ -116,12 +120,27 @@ final class SheetReader {
                 xml.skip();
                 continue;
             }
-            String reference = xml.attribute("r", "");
+            attributes(xml);
             column = reference.isEmpty() ? column + 1 : columnOf(reference);
             if (column < 0 || column >= COLUMNS) {
                 throw beyond("column %,d".formatted(column + 1));
             }
             cell(xml, column);
+        }
+    }
+
+    /** What a cell's tag says, in one look: a long sheet has a million of them. */
+    private void attributes(Xml xml) {
+        reference = "";
+        type = "";
+        style = 0;
+        for (int i = xml.attributes() - 1; i >= 0; i--) {
+            switch (xml.attributeName(i)) {
+                case "r" -> reference = xml.attributeValue(i);
+                case "t" -> type = xml.attributeValue(i);
+                case "s" -> style = Xml.whole(xml.attributeValue(i), 0);
+                default -> {}
+            }
         }
     }
 
@@ -141,8 +160,6 @@ final class SheetReader {
     }
 
     private void cell(Xml xml, int column) throws IOException {
-        String type = xml.attribute("t", "");
-        int style = xml.number("s", 0);
         int inside = xml.depth();
         String value = "";
         boolean formula = false;
@@ -163,13 +180,13 @@ final class SheetReader {
         }
         boolean emptyText = saved && type.equals("str");
         if (!value.isEmpty()) {
-            pack(column, type, value, style);
+            pack(column, value);
         } else if (formula && !emptyText) {
             maker.pack(cells, column, missing.at(name, row, column, style, maker));
         }
     }
 
-    private void pack(int column, String type, String value, int style) {
+    private void pack(int column, String value) {
         if (type.equals("inlineStr")) {
             maker.text(cells, column, value);
         } else {
@@ -194,7 +211,7 @@ final class SheetReader {
     }
 
     private Origin place(int column) {
-        return new Origin(fileName(), name, Grid.columnName(column) + (row + 1));
+        return Origin.ofCell(fileName(), name, row, column);
     }
 
     private void keep(boolean hidden) {

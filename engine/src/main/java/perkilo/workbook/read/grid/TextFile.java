@@ -24,6 +24,9 @@ final class TextFile {
         if (startsWith(content, 0xFE, 0xFF)) {
             return new String(content, 2, content.length - 2, StandardCharsets.UTF_16BE);
         }
+        if (isAscii(content)) {
+            return new String(content, StandardCharsets.US_ASCII);
+        }
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
@@ -37,6 +40,15 @@ final class TextFile {
     /** The beginning of a file's text; a character cut in half at the end does no harm. */
     static String decode(byte[] content, int bytes) {
         return decode(content.length > bytes ? Arrays.copyOf(content, bytes) : content);
+    }
+
+    private static boolean isAscii(byte[] content) {
+        for (byte one : content) {
+            if (one < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean startsWith(byte[] content, int... bytes) {

@@ -3,7 +3,6 @@ package perkilo.workbook.read.grid;
 import com.fasterxml.aalto.stax.InputFactoryImpl;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.NoSuchElementException;
 import javax.xml.stream.XMLInputFactory;
@@ -21,7 +20,7 @@ final class Xml implements Closeable {
     private static final XMLInputFactory FACTORY = factory();
 
     private final Path file;
-    private final InputStream content;
+    private final GuardedStream content;
     private final XMLStreamReader reader;
     private int depth;
 
@@ -30,7 +29,7 @@ final class Xml implements Closeable {
      *
      * @param file whose part it is
      */
-    Xml(Path file, InputStream content) throws IOException {
+    Xml(Path file, GuardedStream content) throws IOException {
         this.file = file;
         this.content = content;
         try {
@@ -47,6 +46,11 @@ final class Xml implements Closeable {
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
         return factory;
+    }
+
+    /** Notes that so many bytes are kept of what was read. */
+    void keeps(int bytes) {
+        content.keeps(bytes);
     }
 
     /** Goes to the next opening tag; false at the end. */
@@ -119,12 +123,28 @@ final class Xml implements Closeable {
 
     /** The attribute of that name, whatever its prefix, or another value. */
     String attribute(String name, String otherwise) {
-        for (int i = 0; i < reader.getAttributeCount(); i++) {
+        int attributes = reader.getAttributeCount();
+        for (int i = 0; i < attributes; i++) {
             if (reader.getAttributeLocalName(i).equals(name)) {
                 return reader.getAttributeValue(i);
             }
         }
         return otherwise;
+    }
+
+    /** How many attributes the element has. */
+    int attributes() {
+        return reader.getAttributeCount();
+    }
+
+    /** The name of an attribute by its place, without its prefix. */
+    String attributeName(int place) {
+        return reader.getAttributeLocalName(place);
+    }
+
+    /** The value of an attribute by its place. */
+    String attributeValue(int place) {
+        return reader.getAttributeValue(place);
     }
 
     /** The attribute of that name in the namespace of relationships, so that it is not taken for another. */
@@ -140,7 +160,11 @@ final class Xml implements Closeable {
 
     /** The whole number in an attribute, or another where it is missing or none. */
     int number(String name, int otherwise) {
-        String text = attribute(name, "");
+        return whole(attribute(name, ""), otherwise);
+    }
+
+    /** The whole number in a text, or another where it is none. */
+    static int whole(String text, int otherwise) {
         try {
             return text.isEmpty() ? otherwise : Integer.parseInt(text.strip());
         } catch (NumberFormatException e) {

@@ -34,6 +34,16 @@ public final class Spelling {
                 .map(Near::name);
     }
 
+    /** Whether a name can look like another that it is not: it is not its own {@link #skeleton}. */
+    public static boolean mayLookLikeAnother(String name) {
+        for (int at = 0; at < name.length(); at++) {
+            if (name.charAt(at) >= FIRST_OTHER) {
+                return !skeleton(name).equals(Names.key(name));
+            }
+        }
+        return false;
+    }
+
     /** What a name looks like: letters of other alphabets as the Latin ones they resemble, nothing invisible. */
     public static String skeleton(String name) {
         String known = Names.key(name);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
@@ -30,10 +31,19 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
 
     /** The rows that carry their key; others are reported where they seem to have lost it. */
     public List<TableRow> rows(Findings findings) {
+        return stream(findings).toList();
+    }
+
+    /**
+     * The rows that carry their key, one by one: each is looked at when it is asked for, so that what is done with it
+     * at once finds its cells made.
+     */
+    public Stream<TableRow> stream(Findings findings) {
+        List<Column> keys = schema.keys().stream().filter(this::has).toList();
+        boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
         return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
                 .mapToObj(row -> new TableRow(this, row, findings))
-                .filter(row -> isRow(row, findings))
-                .toList();
+                .filter(row -> isRow(row, keys, anyKeyWillDo, findings));
     }
 
     /** The header of a column, or of the whole table where it has no such column. */
@@ -57,23 +67,26 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
         return columns.containsKey(column);
     }
 
-    private boolean isRow(TableRow row, Findings findings) {
-        List<Column> keys = schema.keys().stream().filter(this::has).toList();
-        List<Column> blank = keys.stream().filter(row::isBlank).toList();
-        boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
-        boolean lost = blank.size() == keys.size() || (!anyKeyWillDo && !blank.isEmpty());
-        if (lost) {
-            reportLost(row, blank, findings);
+    private boolean isRow(TableRow row, List<Column> keys, boolean anyKeyWillDo, Findings findings) {
+        int blank = 0;
+        for (Column key : keys) {
+            blank += row.isBlank(key) ? 1 : 0;
+        }
+        if (blank == keys.size() || (!anyKeyWillDo && blank > 0)) {
+            reportLost(row, keys.stream().filter(row::isBlank).toList(), findings);
             return false;
         }
         return !isTotal(row, keys);
     }
 
     private static boolean isTotal(TableRow row, List<Column> keys) {
-        return keys.stream()
-                .map(row::cell)
-                .anyMatch(cell ->
-                        mayBeTotal(cell.text()) && TOTALS.matcher(cell.text()).matches());
+        for (Column key : keys) {
+            String text = row.cell(key).text();
+            if (mayBeTotal(text) && TOTALS.matcher(text).matches()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a text begins as words for totals do. */

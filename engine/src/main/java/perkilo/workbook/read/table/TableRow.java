@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
@@ -64,7 +63,7 @@ public final class TableRow {
             return Cell.BLANK;
         }
         Cell cell = table.grid().at(row, place.index());
-        if (!cell.isBlank() || column.kind() == LEVEL) {
+        if (!cell.isBlank() || column.kind() == LEVEL || table.grid().merged().isEmpty()) {
             return cell;
         }
         return table.grid()
@@ -81,6 +80,9 @@ public final class TableRow {
             return origin();
         }
         Grid grid = table.grid();
+        if (grid.merged().isEmpty()) {
+            return grid.origin(row, place.index());
+        }
         Grid.Block merged = grid.mergedAt(row, place.index()).orElse(null);
         boolean above = merged != null
                 && merged.firstRow() > table.headerRow()
@@ -92,13 +94,13 @@ public final class TableRow {
 
     /** The place of the row: its first cell that has a column. */
     public Origin origin() {
-        int first = table.schema().keys().stream()
-                .filter(key -> !isBlank(key))
-                .flatMap(key -> Optional.ofNullable(table.columns().get(key)).stream())
-                .mapToInt(Table.Place::index)
-                .findFirst()
-                .orElseGet(table::firstColumn);
-        return table.grid().origin(row, first);
+        for (Column key : table.schema().keys()) {
+            Table.Place place = table.columns().get(key);
+            if (place != null && !isBlank(key)) {
+                return table.grid().origin(row, place.index());
+            }
+        }
+        return table.grid().origin(row, table.firstColumn());
     }
 
     /** Whether nothing stands in a column. */

@@ -28,6 +28,9 @@ public record UnitText(
     private static final Pattern PER =
             Pattern.compile("^(.*?)(?:/|(?:^|\\s)per(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern IN = Pattern.compile("^in\\s+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COMMA = Pattern.compile("^,\\s*");
+
     private static final Set<String> PACKS = Set.of(
             "pack",
             "packs",
@@ -53,7 +56,8 @@ public record UnitText(
         if (words.isEmpty()) {
             return Optional.of(NONE);
         }
-        String text = words.strip().replaceFirst("^(?i)in\\s+", "").replaceFirst("^,\\s*", "");
+        String stripped = words.strip();
+        String text = COMMA.matcher(IN.matcher(stripped).replaceFirst("")).replaceFirst("");
         if (text.isEmpty()) {
             return Optional.of(NONE);
         }
