@@ -19,13 +19,13 @@ import perkilo.purchasing.SearchLimits;
 
 /**
  * How the time of a whole command grows with what it is given: formulas, offers, sizes of a run; and that of the
- * planner with periods. All in one run, each point the best of three, after one that is not counted.
+ * planner with periods. All in one run, each point the better of two, after one that is not counted.
  *
  * <p>The argument is the picture to be written, an SVG file. All materials and prices are invented.
  */
 public final class Growth {
 
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 2;
     private static final int FEW = 10;
     private static final Duration LONGEST_SEARCH = Duration.ofSeconds(60);
 

@@ -12,7 +12,7 @@ final class GrowthChart {
     /** How a time grows with one thing. */
     record Line(String name, List<Point> points) {}
 
-    private static final int WIDTH = 760;
+    private static final int WIDTH = 860;
     private static final int HEIGHT = 460;
     private static final int LEFT = 70;
     private static final int TOP = 30;
