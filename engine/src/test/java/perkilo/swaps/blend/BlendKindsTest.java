@@ -12,6 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Formula;
 import perkilo.model.Material;
+import perkilo.model.Traits;
+import perkilo.origin.Figure;
 import perkilo.swaps.Kit;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.trial.Portion;
@@ -54,6 +56,10 @@ final class BlendKindsTest {
      * The cheapest blend where what is in costs 20 and every other material costs from 2 upwards, one after another.
      */
     private static Recipe blended(Recipe recipe, Kind kind) {
+        return blended(recipe, kind, 2);
+    }
+
+    private static Recipe blended(Recipe recipe, Kind kind, int mostChanged) {
         Group group = only(recipe, kind);
         BlendRules rules = new BlendRules(recipe, group, BOUNDS);
         Entry entry = new Entry(recipe, group, rules.rules(), BOUNDS.leastCloseness());
@@ -73,7 +79,7 @@ final class BlendKindsTest {
             }
         }
         BlendSearch.Answer answer = BlendSearch.find(
-                        new BlendProgram(pantry, rules.rules()).program(2), new OjalgoSolver())
+                        new BlendProgram(pantry, rules.rules()).program(mostChanged), new OjalgoSolver())
                 .orElseThrow();
         assertThat(answer.proven()).isTrue();
         Portion giver = rules.giver(recipe);
@@ -81,7 +87,8 @@ final class BlendKindsTest {
     }
 
     private static Ingredient ingredient(Material material, BigDecimal now, int cents, int home) {
-        double least = Kit.number(material.traits().useMin());
+        Figure usual = material.traits().useMin();
+        double least = usual == null ? 0 : usual.value().doubleValue();
         double most = Kit.number(material.traits().useMax());
         return new Ingredient(
                 material,
@@ -136,6 +143,76 @@ final class BlendKindsTest {
                 .isCloseTo(
                         sum(before, Kind.SURFACTANTS, material -> active(material, charge)),
                         within(0.1 * 0.1288 + 1e-6));
+    }
+
+    /** Without a lowest usual level, what stays could be there at level nought. */
+    @ParameterizedTest
+    @CsvSource({"0", "1", "2"})
+    void no_more_goes_out_than_is_allowed_where_no_lowest_level_is_known(int mostChanged) {
+        Recipe before = new Kit()
+                .line("A", "", "25", withoutLowest("Isopropyl myristate"))
+                .line("A", "", "25", withoutLowest("Isopropyl palmitate"))
+                .line("A", "", "25", withoutLowest("Caprylic/capric triglyceride"))
+                .line("A", "", "25", withoutLowest("Ethylhexyl palmitate"))
+                .recipe();
+        Recipe after = blended(before, Kind.OILS, mostChanged);
+
+        List<String> left = materials(after);
+        assertThat(materials(before).stream().filter(name -> !left.contains(name)))
+                .hasSizeLessThanOrEqualTo(mostChanged);
+        assertThat(after.portions()).allMatch(portion -> portion.level().signum() > 0);
+    }
+
+    private static Material withoutLowest(String name) {
+        Material material = Kit.catalogued(name);
+        Traits known = material.traits();
+        return with(
+                material,
+                new Traits(
+                        known.active(),
+                        known.solubleIn(),
+                        known.maxProcessC(),
+                        known.meltsAtC(),
+                        known.charge(),
+                        "light",
+                        known.spreadingValue(),
+                        known.viscosity(),
+                        known.requiredHlb(),
+                        known.hlb(),
+                        null,
+                        Figure.of("1"),
+                        null,
+                        known.phMin(),
+                        known.phMax(),
+                        known.naturalOriginIndex(),
+                        known.tags(),
+                        known.allergens()));
+    }
+
+    private static Material with(Material material, Traits traits) {
+        return new Material(
+                material.name(),
+                material.inci(),
+                material.functions(),
+                material.density(),
+                material.housePrice(),
+                material.handlingLoss(),
+                material.shelfLifeMonths(),
+                traits,
+                material.origin());
+    }
+
+    @Test
+    void two_blends_at_equal_levels_of_other_materials_are_two() {
+        Blend.Part stays = part("Isopropyl myristate", "0.1", "0.06");
+
+        assertThat(Blend.levels(List.of(stays, part("Decyl oleate", "0", "0.04"))))
+                .isNotEqualTo(Blend.levels(List.of(stays, part("Oleyl oleate", "0", "0.04"))))
+                .isEqualTo(Blend.levels(List.of(part("Decyl oleate", "0", "0.040"), stays)));
+    }
+
+    private static Blend.Part part(String name, String before, String after) {
+        return new Blend.Part(Material.of(name), new BigDecimal(before), new BigDecimal(after), BigDecimal.ONE);
     }
 
     @Test
@@ -251,6 +328,7 @@ final class BlendKindsTest {
         assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Trehalose")).stream()))
                 .containsExactly("their active matter is not known");
         Recipe after = blended(before, Kind.HUMECTANTS);
+        assertThat(after.levelOf(Kit.catalogued("Honey"))).isEqualByComparingTo("0.02");
         double known = sum(after, Kind.HUMECTANTS, KeptActive::active);
         // 5 × 0.995 + 3 × 0.70 = 7.075 %
         assertThat(known).isCloseTo(0.07075, within(1e-6));

@@ -71,12 +71,17 @@ final class BlendModel {
             lp.cost("x" + i, one.perKg().doubleValue() / 100);
             lp.binary("y" + i);
             lp.row().plus(1, "x" + i).plus(-100 * one.most(), "y" + i).atMost(0);
-            lp.row().plus(1, "x" + i).plus(-100 * one.least(), "y" + i).atLeast(0);
+            lp.row().plus(1, "x" + i).plus(-100 * lowest(one), "y" + i).atLeast(0);
             (one.isIn() ? out : in).plus(1, "y" + i);
         }
         in.atMost(mostChanged);
         out.atLeast((double) (held - mostChanged));
         return lp.text();
+    }
+
+    /** What stays keeps a hundredth of its level at least, also where no lowest usual level is known. */
+    private static double lowest(Ingredient one) {
+        return Math.max(one.least(), one.now().doubleValue() / 100);
     }
 
     /** What a solver's levels cost for one kilogram of bulk. */

@@ -150,7 +150,7 @@ final class BlendsAgainstSolverTest {
             boolean in = pantry.size() < HELD;
             if (pantry.size() < PANTRY && (kind == Kind.OILS || charges.contains(KeptCharges.charge(material)))) {
                 BigDecimal now = in ? BigDecimal.valueOf(10 + random.nextInt(50), 3) : BigDecimal.ZERO;
-                double least = (1 + random.nextInt(10)) / 1000.0;
+                double least = random.nextInt(4) == 0 ? 0 : (1 + random.nextInt(10)) / 1000.0;
                 double most = (30 + random.nextInt(80)) / 1000.0;
                 pantry.add(new Ingredient(
                         material,
