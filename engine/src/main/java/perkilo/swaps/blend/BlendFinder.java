@@ -153,7 +153,7 @@ public final class BlendFinder {
                         changes,
                         LabelChange.of(recipe, after),
                         BlendCautions.of(
-                                recipe, after, group.kind(), answer.get().proven()),
+                                recipe, after, group.kind(), parts, answer.get().proven()),
                         mostChanged,
                         answer.get().proven()));
     }

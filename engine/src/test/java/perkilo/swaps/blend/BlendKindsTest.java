@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,7 +90,8 @@ final class BlendKindsTest {
     private static Ingredient ingredient(Material material, BigDecimal now, int cents, int home) {
         Figure usual = material.traits().useMin();
         double least = usual == null ? 0 : usual.value().doubleValue();
-        double most = Kit.number(material.traits().useMax());
+        Figure highest = material.traits().useMax();
+        double most = highest == null ? 0 : highest.value().doubleValue();
         return new Ingredient(
                 material,
                 now,
@@ -256,7 +258,7 @@ final class BlendKindsTest {
         "Sorbitan olivate, their HLB is not known",
         "Glyceryl stearate SE, nothing in the formula is anionic as they are",
         "Cetrimonium chloride solution, nothing in the formula is cationic as they are",
-        "Lecithin, nothing in the blend is amphoteric as they are",
+        "Lecithin, nothing in the formula is amphoteric as they are",
         "PEG-40 hydrogenated castor oil, ''"
     })
     void each_candidate_says_why_it_is_left_out(String candidate, String why) {
@@ -281,6 +283,115 @@ final class BlendKindsTest {
             assertThat(study.refusal()).contains("challenge").contains("qualified safety assessor");
         });
         assertThat(new Groups(gel().recipe(), "preservatives").sought()).isEmpty();
+    }
+
+    @Test
+    void nothing_that_preserves_has_a_kind() {
+        assertThat(Kit.catalogue().stream()
+                        .filter(material -> material.functions().contains("preservative")))
+                .anyMatch(material -> material.functions().get(0).equals("antioxidant"))
+                .allMatch(material -> Kind.of(material).isEmpty());
+    }
+
+    @Test
+    void less_of_what_works_against_microbes_asks_for_a_challenge_test() {
+        Blend.Part less = new Blend.Part(
+                Kit.catalogued("Ferulic acid"), new BigDecimal("0.005"), new BigDecimal("0.002"), BigDecimal.ONE);
+        Blend.Part more = new Blend.Part(
+                Kit.catalogued("Ferulic acid"), new BigDecimal("0.002"), new BigDecimal("0.005"), BigDecimal.ONE);
+        Recipe recipe = cream().recipe();
+
+        assertThat(BlendCautions.of(recipe, recipe, Kind.ANTIOXIDANTS, List.of(less), true))
+                .anyMatch(caution -> caution.contains("Ferulic acid") && caution.contains("challenge"));
+        assertThat(BlendCautions.of(recipe, recipe, Kind.ANTIOXIDANTS, List.of(more), true))
+                .noneMatch(caution -> caution.contains("challenge"));
+    }
+
+    @Test
+    void what_comes_in_with_an_unknown_charge_is_pointed_out_beside_what_is_charged() {
+        Material blank = Material.of("New humectant");
+        List<Blend.Part> parts =
+                List.of(new Blend.Part(blank, BigDecimal.ZERO, new BigDecimal("0.01"), BigDecimal.ONE));
+        Recipe charged = gel().recipe();
+        Recipe not = cream().recipe();
+
+        assertThat(BlendCautions.of(charged, charged, Kind.HUMECTANTS, parts, true))
+                .anyMatch(caution -> caution.contains("the charge of New humectant is not known")
+                        && caution.contains("Cocamidopropyl betaine 30 % is amphoteric"));
+        assertThat(BlendCautions.of(not, not, Kind.HUMECTANTS, parts, true))
+                .noneMatch(caution -> caution.contains("New humectant is not known"));
+    }
+
+    /**
+     * Isopropyl myristate and the triglyceride spread in a known way; of isopropyl stearate nothing of the kind is
+     * known.
+     */
+    @Test
+    void what_may_be_solid_is_no_oil_that_spreads() {
+        Recipe before = new Kit()
+                .line("A", "", "50", Kit.catalogued("Isopropyl myristate"))
+                .line("A", "", "30", Kit.catalogued("Caprylic/capric triglyceride"))
+                .line("A", "", "20", Kit.catalogued("Isopropyl stearate"))
+                .recipe();
+        List<Keeps> rules = new BlendRules(before, only(before, Kind.OILS), BOUNDS).rules();
+
+        assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Ethyl oleate")).stream()))
+                .singleElement()
+                .satisfies(why -> assertThat(why).contains("whether they are liquid is not known"));
+        assertThat(blended(before, Kind.OILS).levelOf(Kit.catalogued("Isopropyl stearate")))
+                .isEqualByComparingTo("0.2");
+    }
+
+    @Test
+    void oils_of_unknown_required_hlb_do_not_become_more() {
+        Recipe before = cream().recipe();
+        Recipe after = blended(before, Kind.OILS);
+
+        assertThat(before.requiredHlb().unknown()).isZero();
+        assertThat(materials(after)).isNotEqualTo(materials(before));
+        assertThat(after.requiredHlb().unknown()).isZero();
+    }
+
+    /** Its index may be 1: in its place something of index nought would take away what is not known to be missing. */
+    @Test
+    void an_unknown_natural_index_is_not_nought() {
+        Recipe plain = new Kit()
+                .line("A", "", "50", natural("Isopropyl myristate", "0.8"))
+                .line("A", "", "50", natural("Isopropyl palmitate", null))
+                .recipe();
+        Recipe before = new Recipe(plain.formula(), plain.portions(), plain.requiredTags(), new BigDecimal("0.9"));
+        Recipe after = blended(before, Kind.OILS);
+
+        assertThat(after.levelOf(Kit.catalogued("Isopropyl palmitate"))).isEqualByComparingTo("0.5");
+        assertThat(new BlendRules(before, only(before, Kind.OILS), BOUNDS)
+                        .rules().stream().map(Keeps::words))
+                .anyMatch(words -> words.contains("so far as known"));
+    }
+
+    private static Material natural(String name, @Nullable String index) {
+        Material material = Kit.catalogued(name);
+        Traits known = material.traits();
+        return with(
+                material,
+                new Traits(
+                        known.active(),
+                        known.solubleIn(),
+                        known.maxProcessC(),
+                        known.meltsAtC(),
+                        known.charge(),
+                        known.spreadingClass(),
+                        known.spreadingValue(),
+                        known.viscosity(),
+                        known.requiredHlb(),
+                        known.hlb(),
+                        known.useMin(),
+                        known.useMax(),
+                        known.legalMax(),
+                        known.phMin(),
+                        known.phMax(),
+                        index == null ? null : Figure.of(index),
+                        known.tags(),
+                        known.allergens()));
     }
 
     @Test

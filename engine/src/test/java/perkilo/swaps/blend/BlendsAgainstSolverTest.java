@@ -117,7 +117,7 @@ final class BlendsAgainstSolverTest {
                 .map(one -> KeptCharges.charge(one.material()))
                 .collect(Collectors.toSet());
         return switch (kind) {
-            case OILS -> List.of(new KeptTotal(), new KeptSpreading(0.1), new KeptRequiredHlb(required, 1, 0.1));
+            case OILS -> List.of(new KeptTotal(), new KeptSpreading(0.1), new KeptRequiredHlb(required, 1));
             case EMULSIFIERS ->
                 List.of(
                         new KeptTotal(),
@@ -166,9 +166,7 @@ final class BlendsAgainstSolverTest {
 
     private static Predicate<Material> known(Kind kind) {
         return switch (kind) {
-            case OILS ->
-                material -> material.traits().requiredHlb() != null
-                        && !material.traits().spreadingClass().isBlank();
+            case OILS -> material -> !material.traits().spreadingClass().isBlank();
             case EMULSIFIERS -> material -> material.traits().hlb() != null;
             default ->
                 material -> material.traits().active() != null
