@@ -344,12 +344,17 @@ final class BlendKindsTest {
 
     @Test
     void oils_of_unknown_required_hlb_do_not_become_more() {
-        Recipe before = cream().recipe();
-        Recipe after = blended(before, Kind.OILS);
+        List<Ingredient> pantry = List.of(
+                ingredient(Kit.catalogued("Isopropyl myristate"), new BigDecimal("0.1"), 2000, 0),
+                ingredient(Kit.catalogued("Coco-caprylate"), BigDecimal.ZERO, 200, 0));
+        Keeps rule = new KeptRequiredHlb(cream().recipe().requiredHlb(), 1);
 
-        assertThat(before.requiredHlb().unknown()).isZero();
-        assertThat(materials(after)).isNotEqualTo(materials(before));
-        assertThat(after.requiredHlb().unknown()).isZero();
+        BlendSearch.Answer answer = BlendSearch.find(
+                        new BlendProgram(pantry, List.of(new KeptTotal(), rule)).program(2), new OjalgoSolver())
+                .orElseThrow();
+
+        assertThat(Kit.catalogued("Coco-caprylate").traits().requiredHlb()).isNull();
+        assertThat(answer.level(1)).isCloseTo(0, within(1e-9));
     }
 
     /** Its index may be 1: in its place something of index nought would take away what is not known to be missing. */
