@@ -212,7 +212,8 @@ final class SwapCommand implements Callable<Integer> {
             return study.refusal();
         }
         return switch (study.blends().size()) {
-            case 0 -> "no blend within the bounds is cheaper.";
+            case 0 ->
+                "none of the blends that cost least at straight-line prices makes a run cheaper; others within the bounds were not costed.";
             case 1 -> "one cheaper blend, on the sheet Blend.";
             default -> study.blends().size() + " cheaper blends, on the sheet Blend.";
         };

@@ -17,8 +17,11 @@ import perkilo.model.Material;
 import perkilo.model.Traits;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.lp.OjalgoSolver;
@@ -38,9 +41,13 @@ final class SwapFinderTest {
     private static final SwapOutcome.Found FOUND = find(SwapOptions.usual());
 
     private static SwapOutcome.Found find(SwapOptions options) {
+        return find(BOOK, options);
+    }
+
+    private static SwapOutcome.Found find(Book book, SwapOptions options) {
         return (SwapOutcome.Found)
                 new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
-                        .find(BOOK, options);
+                        .find(book, options);
     }
 
     @Test
@@ -172,6 +179,32 @@ final class SwapFinderTest {
         assertThat(asked.studies())
                 .singleElement()
                 .satisfies(study -> assertThat(study.refusal()).contains("challenge"));
+    }
+
+    /** Sodium metabisulfite is listed as an antioxidant first, and as a preservative last. */
+    @Test
+    void what_preserves_as_well_is_never_blended_under_any_function() {
+        Book rich = DemoBook.richCream();
+        Formula cream = rich.formula("Face cream").orElseThrow();
+        Formula serum = new Formula(
+                cream.name(),
+                List.of(
+                        new Formula.Line("A", "Water", null, null, Origin.NONE),
+                        new Formula.Line("A", "Ascorbic acid", Figure.of("0.01"), null, Origin.NONE),
+                        new Formula.Line("A", "Sodium metabisulfite", Figure.of("0.002"), null, Origin.NONE)),
+                cream.batching(),
+                Origin.NONE);
+        Book book = rich.withFormula(serum);
+        SwapOutcome.Found all = find(book, SwapOptions.usual());
+        SwapOutcome.Found asked = find(book, SwapOptions.usual().only(cream.name(), null, "antioxidant"));
+
+        assertThat(all.studies()).noneMatch(BlendStudy::isSought);
+        assertThat(asked.studies())
+                .noneMatch(BlendStudy::isSought)
+                .anyMatch(study -> study.refusal().contains("challenge"));
+        assertThat(FOUND.blends())
+                .allSatisfy(blend -> assertThat(blend.parts())
+                        .noneMatch(part -> part.material().functions().contains("preservative")));
     }
 
     private static List<RunCost> costsOf(Formula formula) {

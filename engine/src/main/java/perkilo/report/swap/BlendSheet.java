@@ -61,7 +61,13 @@ final class BlendSheet {
     private void sought(BlendStudy study) {
         study.kept().forEach(words -> page.paragraph(0, WIDE, "Kept: " + words + ".", Look.HINT));
         if (study.blends().isEmpty()) {
-            sheet.text(page.take(), 0, "No blend within these bounds is cheaper at any run size.", Look.ANSWER);
+            sheet.text(page.take(), 0, "No cheaper blend was found.", Look.ANSWER);
+            page.paragraph(
+                    0,
+                    WIDE,
+                    "None of the blends that cost least at straight-line prices makes a run cheaper; others within these"
+                            + " bounds were not costed.",
+                    Look.PLAIN);
         }
         study.blends().forEach(this::blend);
         if (!study.leftOut().isEmpty()) {

@@ -2,8 +2,11 @@ package perkilo.swaps.blend;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import perkilo.model.Formula;
 import perkilo.model.Material;
+import perkilo.model.Names;
 import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.RunChange;
 import perkilo.swaps.trial.Recipe;
@@ -59,6 +62,17 @@ public record Blend(
     /** The formula as it is. */
     public Formula formula() {
         return before.formula();
+    }
+
+    /** What tells a blend from another: the level of each material in it, by the material's name as it is compared. */
+    static Map<String, BigDecimal> levels(List<Part> parts) {
+        Map<String, BigDecimal> levels = new TreeMap<>();
+        for (Part part : parts) {
+            if (part.after().signum() > 0) {
+                levels.merge(Names.key(part.material().name()), part.after().stripTrailingZeros(), BigDecimal::add);
+            }
+        }
+        return levels;
     }
 
     /** Whether it makes a run cheaper, or takes less cash, at some run size. */

@@ -99,15 +99,14 @@ public final class BlendFinder {
     }
 
     private List<Blend> of(Recipe recipe, Group group, Pantry pantry, BlendRules rules) {
-        Set<List<BigDecimal>> seen = new LinkedHashSet<>();
+        Set<Map<String, BigDecimal>> seen = new LinkedHashSet<>();
         List<Blend> blends = new ArrayList<>();
         for (Map.Entry<String, RunCost> run : runs.base().entrySet()) {
             List<Ingredient> ingredients = pantry.ingredients(run.getValue());
             for (int changed = 0; changed <= bounds.mostChanged(); changed++) {
                 blend(recipe, group, run.getKey(), ingredients, rules, changed)
-                        .filter(blend -> seen.add(
-                                blend.parts().stream().map(Blend.Part::after).toList()))
                         .filter(Blend::saves)
+                        .filter(blend -> seen.add(Blend.levels(blend.parts())))
                         .ifPresent(blends::add);
             }
         }
@@ -154,7 +153,7 @@ public final class BlendFinder {
                         changes,
                         LabelChange.of(recipe, after),
                         BlendCautions.of(
-                                recipe, after, group.kind(), answer.get().proven()),
+                                recipe, after, group.kind(), parts, answer.get().proven()),
                         mostChanged,
                         answer.get().proven()));
     }

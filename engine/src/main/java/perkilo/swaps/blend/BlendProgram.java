@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * A blend as a linear program. Variables: the level of each ingredient, and beside it how far it counts as being in, 0
- * to 1, with {@code least · in ≤ level ≤ most · in}.
+ * to 1, with {@code lowest · in ≤ level ≤ most · in}. Where a rule says that too little is known of a material of the
+ * blend, it is in at the level that it has.
  *
  * <p>Rows: what the blend {@link Keeps}, and that so many at most come in and go out.
  */
@@ -26,17 +27,25 @@ final class BlendProgram {
     LinearProgram program(int mostChanged) {
         int size = ingredients.size();
         double[] cost = new double[2 * size];
+        double[] least = new double[2 * size];
         double[] most = new double[2 * size];
         for (int i = 0; i < size; i++) {
-            cost[i] = ingredients.get(i).perKg().doubleValue();
-            most[i] = ingredients.get(i).most();
+            Ingredient one = ingredients.get(i);
+            cost[i] = one.perKg().doubleValue();
+            least[i] = isFixed(one) ? one.now().doubleValue() : 0;
+            least[size + i] = isFixed(one) ? 1 : 0;
+            most[i] = isFixed(one) ? one.now().doubleValue() : one.most();
             most[size + i] = 1;
         }
-        LinearProgram program = new LinearProgram(cost, new double[2 * size], most);
+        LinearProgram program = new LinearProgram(cost, least, most);
         Rows rows = new Rows(program, ingredients);
         kept.forEach(rule -> rule.addRows(ingredients, rows));
         inOrOut(program, mostChanged);
         return program;
+    }
+
+    private boolean isFixed(Ingredient one) {
+        return one.isIn() && kept.stream().anyMatch(rule -> rule.fixes(one.material()));
     }
 
     private void inOrOut(LinearProgram program, int mostChanged) {
@@ -47,7 +56,7 @@ final class BlendProgram {
         for (int i = 0; i < size; i++) {
             double[] least = new double[2 * size];
             least[i] = 1;
-            least[size + i] = -ingredients.get(i).least();
+            least[size + i] = -ingredients.get(i).lowest();
             program.row(least, 0, Double.POSITIVE_INFINITY);
             double[] most = new double[2 * size];
             most[i] = 1;

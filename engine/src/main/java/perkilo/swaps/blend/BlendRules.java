@@ -66,7 +66,7 @@ final class BlendRules {
         ToDoubleFunction<Ingredient> level = one -> 1;
         ToDoubleFunction<Ingredient> active = one -> KeptActive.active(one.material());
         return switch (group.kind()) {
-            case OILS -> oils(new KeptTotal(), new KeptSpreading(tolerance), new KeptViscosity());
+            case OILS -> oils(new KeptTotal(), new KeptLiquid(), new KeptSpreading(tolerance), new KeptViscosity());
             case BODY ->
                 oils(
                         new KeptTotal(),
@@ -102,7 +102,7 @@ final class BlendRules {
     private List<Keeps> oils(Keeps... rules) {
         List<Keeps> all = new ArrayList<>(List.of(rules));
         if (recipe.hasWater()) {
-            all.add(new KeptRequiredHlb(recipe.requiredHlb(), bounds.hlbBand().doubleValue(), tolerance));
+            all.add(new KeptRequiredHlb(recipe.requiredHlb(), bounds.hlbBand().doubleValue()));
         }
         return all;
     }

@@ -15,8 +15,6 @@ import perkilo.swaps.trial.Recipe;
 /** Whether a material may come into a blend, beside which line, and if not, why. */
 final class Entry {
 
-    private static final Set<String> CHARGED = Set.of("anionic", "cationic");
-
     private final Recipe recipe;
     private final Group group;
     private final List<Keeps> rules;
@@ -50,7 +48,7 @@ final class Entry {
         }
         // two newcomers of opposite charge would pass the gate one by one
         String charge = KeptCharges.charge(material);
-        if (CHARGED.contains(charge) && !charges.contains(charge)) {
+        if (KeptCharges.isCharged(charge) && !charges.contains(charge)) {
             return no("nothing in the formula is %s as they are".formatted(charge));
         }
         Optional<String> kept =

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Portion;
@@ -86,7 +87,7 @@ final class Groups {
         Map<String, List<Integer>> others = new LinkedHashMap<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
             Portion portion = recipe.portions().get(line);
-            String work = Functions.work(portion.material());
+            String work = work(portion.material());
             if (Kind.of(portion.material()).isEmpty() && !work.isEmpty() && isWanted(portion)) {
                 others.computeIfAbsent(work, absent -> new ArrayList<>()).add(line);
             }
@@ -97,7 +98,14 @@ final class Groups {
     private boolean isWanted(Portion portion) {
         return portion.level().signum() > 0
                 && !portion.material().isWater()
-                && (asked == null || Functions.isThereFor(portion.material(), asked));
+                && (asked == null
+                        || Functions.isThereFor(portion.material(), asked)
+                        || work(portion.material()).equals(asked));
+    }
+
+    /** Whatever preserves counts as a preservative, also where another function stands first. */
+    private static String work(Material material) {
+        return Functions.does(material, Functions.PRESERVATIVE) ? Functions.PRESERVATIVE : Functions.work(material);
     }
 
     private String phases(List<Integer> lines) {

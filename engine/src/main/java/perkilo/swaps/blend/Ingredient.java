@@ -16,9 +16,24 @@ import perkilo.model.Names;
  */
 record Ingredient(Material material, BigDecimal now, double least, double most, BigDecimal perKg, int home) {
 
+    /** The part of its level now that stays at least of what stays. Own choice. */
+    private static final double SMALLEST_PART = 0.01;
+
+    /** The smallest level that rounding to a hundred-thousandth of a per cent leaves there. */
+    private static final double SMALLEST = 1e-6;
+
     /** Whether the blend holds it as it is. */
     boolean isIn() {
         return now.signum() > 0;
+    }
+
+    /**
+     * The lowest level at which it counts as being in. What stays never falls to nothing, even where no lowest usual
+     * level is known: else it would be gone without counting as going out.
+     */
+    double lowest() {
+        double held = now.doubleValue();
+        return Math.max(least, Math.min(held, Math.max(held * SMALLEST_PART, SMALLEST)));
     }
 
     /** How it spreads; empty where this is not known. */

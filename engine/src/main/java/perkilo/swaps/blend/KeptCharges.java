@@ -31,6 +31,11 @@ final class KeptCharges implements Keeps {
         return Names.key(material.traits().charge());
     }
 
+    /** Whether a charge is known and is one: amphoteric counts, for what it is depends on pH. */
+    static boolean isCharged(String charge) {
+        return !charge.isEmpty() && !charge.equals("nonionic");
+    }
+
     @Override
     public void addRows(List<Ingredient> ingredients, Rows rows) {
         double allowed = tolerance * rows.now(measure);

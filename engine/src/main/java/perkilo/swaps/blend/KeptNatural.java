@@ -3,6 +3,7 @@ package perkilo.swaps.blend;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.NaturalOrigin;
 import perkilo.swaps.trial.Portion;
@@ -39,6 +40,22 @@ final class KeptNatural implements Keeps {
         double gives = giver == null ? 0 : index(giver.material().traits().naturalOriginIndex());
         double own = rows.now(one -> weight(one) - gives);
         rows.between(least + own, one -> weight(one) - gives, Double.POSITIVE_INFINITY);
+        if (giver != null && isMissed() && giver.material().traits().naturalOriginIndex() == null) {
+            rows.between(Double.NEGATIVE_INFINITY, one -> 1, rows.now(one -> 1));
+        }
+    }
+
+    /**
+     * What is not known may count towards a target that is missed so far as known, and may not make room for what does
+     * not.
+     */
+    @Override
+    public boolean fixes(Material present) {
+        return isMissed() && present.traits().naturalOriginIndex() == null;
+    }
+
+    private boolean isMissed() {
+        return now.known().compareTo(target) < 0;
     }
 
     private static double weight(Ingredient one) {
@@ -51,9 +68,13 @@ final class KeptNatural implements Keeps {
 
     @Override
     public String words() {
-        return now.known().compareTo(target) >= 0
-                ? "natural origin content stays at or above %s".formatted(Words.percent(target))
-                : "natural origin content, which misses its target of %s, does not fall"
+        if (!isMissed()) {
+            return "natural origin content stays at or above %s".formatted(Words.percent(target));
+        }
+        return now.isComplete()
+                ? "natural origin content, which misses its target of %s, does not fall"
+                        .formatted(Words.percent(target))
+                : "natural origin content, which misses its target of %s so far as known, does not fall so far as known; what is there with an unknown index keeps its level"
                         .formatted(Words.percent(target));
     }
 }

@@ -9,26 +9,23 @@ import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.trial.Words;
 
 /**
- * What the oils of the formula require stays within a band, so far as it is known; what is not known of does not grow
- * beyond the tolerance.
+ * What the oils of the formula require stays within a band, so far as it is known; what is not known of does not become
+ * more.
  */
 final class KeptRequiredHlb implements Keeps {
 
     private final Hlb all;
     private final double band;
-    private final double tolerance;
 
     /**
      * A rule.
      *
      * @param all what all oils of the formula require now
      * @param band how far it may move
-     * @param tolerance how much of what is not known may come in, as a fraction of the blend
      */
-    KeptRequiredHlb(Hlb all, double band, double tolerance) {
+    KeptRequiredHlb(Hlb all, double band) {
         this.all = all;
         this.band = band;
-        this.tolerance = tolerance;
     }
 
     @Override
@@ -46,10 +43,7 @@ final class KeptRequiredHlb implements Keeps {
         rows.between(Double.NEGATIVE_INFINITY, one -> away(required(one), mean + band), -(other - band * otherMass));
         rows.between(-(other + band * otherMass), one -> away(required(one), mean - band), Double.POSITIVE_INFINITY);
         double unknown = rows.now(one -> required(one) == null ? 1 : 0);
-        rows.between(
-                Double.NEGATIVE_INFINITY,
-                one -> required(one) == null ? 1 : 0,
-                unknown + tolerance * rows.now(one -> 1));
+        rows.between(Double.NEGATIVE_INFINITY, one -> required(one) == null ? 1 : 0, unknown);
     }
 
     private static double times(@Nullable Double required, double factor) {
@@ -77,7 +71,7 @@ final class KeptRequiredHlb implements Keeps {
         return all.unknown().signum() == 0
                 ? words
                 : words
-                        + ", so far as known: it is not known of oils that make %s of the formula, for which no band could be applied"
+                        + ", so far as known: it is not known of oils that make %s of the formula, for which no band could be applied and which do not become more"
                                 .formatted(Words.percent(all.unknown()));
     }
 }

@@ -39,8 +39,14 @@ enum Kind {
         return this == EMULSIFIERS;
     }
 
-    /** The kind of a material; empty where what a blend of such would have to keep is not known. */
+    /**
+     * The kind of a material; empty where what a blend of such would have to keep is not known, and for whatever
+     * preserves as well, be it first or last among its functions.
+     */
     static Optional<Kind> of(Material material) {
+        if (Functions.does(material, Functions.PRESERVATIVE)) {
+            return Optional.empty();
+        }
         String work = Functions.work(material);
         if (work.equals(Functions.EMOLLIENT)) {
             return Optional.of(Functions.isSolid(material) ? BODY : OILS);

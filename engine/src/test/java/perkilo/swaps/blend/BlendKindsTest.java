@@ -7,11 +7,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Formula;
 import perkilo.model.Material;
+import perkilo.model.Traits;
+import perkilo.origin.Figure;
 import perkilo.swaps.Kit;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.trial.Portion;
@@ -54,6 +57,10 @@ final class BlendKindsTest {
      * The cheapest blend where what is in costs 20 and every other material costs from 2 upwards, one after another.
      */
     private static Recipe blended(Recipe recipe, Kind kind) {
+        return blended(recipe, kind, 2);
+    }
+
+    private static Recipe blended(Recipe recipe, Kind kind, int mostChanged) {
         Group group = only(recipe, kind);
         BlendRules rules = new BlendRules(recipe, group, BOUNDS);
         Entry entry = new Entry(recipe, group, rules.rules(), BOUNDS.leastCloseness());
@@ -73,7 +80,7 @@ final class BlendKindsTest {
             }
         }
         BlendSearch.Answer answer = BlendSearch.find(
-                        new BlendProgram(pantry, rules.rules()).program(2), new OjalgoSolver())
+                        new BlendProgram(pantry, rules.rules()).program(mostChanged), new OjalgoSolver())
                 .orElseThrow();
         assertThat(answer.proven()).isTrue();
         Portion giver = rules.giver(recipe);
@@ -81,8 +88,10 @@ final class BlendKindsTest {
     }
 
     private static Ingredient ingredient(Material material, BigDecimal now, int cents, int home) {
-        double least = Kit.number(material.traits().useMin());
-        double most = Kit.number(material.traits().useMax());
+        Figure usual = material.traits().useMin();
+        double least = usual == null ? 0 : usual.value().doubleValue();
+        Figure highest = material.traits().useMax();
+        double most = highest == null ? 0 : highest.value().doubleValue();
         return new Ingredient(
                 material,
                 now,
@@ -138,6 +147,76 @@ final class BlendKindsTest {
                         within(0.1 * 0.1288 + 1e-6));
     }
 
+    /** Without a lowest usual level, what stays could be there at level nought. */
+    @ParameterizedTest
+    @CsvSource({"0", "1", "2"})
+    void no_more_goes_out_than_is_allowed_where_no_lowest_level_is_known(int mostChanged) {
+        Recipe before = new Kit()
+                .line("A", "", "25", withoutLowest("Isopropyl myristate"))
+                .line("A", "", "25", withoutLowest("Isopropyl palmitate"))
+                .line("A", "", "25", withoutLowest("Caprylic/capric triglyceride"))
+                .line("A", "", "25", withoutLowest("Ethylhexyl palmitate"))
+                .recipe();
+        Recipe after = blended(before, Kind.OILS, mostChanged);
+
+        List<String> left = materials(after);
+        assertThat(materials(before).stream().filter(name -> !left.contains(name)))
+                .hasSizeLessThanOrEqualTo(mostChanged);
+        assertThat(after.portions()).allMatch(portion -> portion.level().signum() > 0);
+    }
+
+    private static Material withoutLowest(String name) {
+        Material material = Kit.catalogued(name);
+        Traits known = material.traits();
+        return with(
+                material,
+                new Traits(
+                        known.active(),
+                        known.solubleIn(),
+                        known.maxProcessC(),
+                        known.meltsAtC(),
+                        known.charge(),
+                        "light",
+                        known.spreadingValue(),
+                        known.viscosity(),
+                        known.requiredHlb(),
+                        known.hlb(),
+                        null,
+                        Figure.of("1"),
+                        null,
+                        known.phMin(),
+                        known.phMax(),
+                        known.naturalOriginIndex(),
+                        known.tags(),
+                        known.allergens()));
+    }
+
+    private static Material with(Material material, Traits traits) {
+        return new Material(
+                material.name(),
+                material.inci(),
+                material.functions(),
+                material.density(),
+                material.housePrice(),
+                material.handlingLoss(),
+                material.shelfLifeMonths(),
+                traits,
+                material.origin());
+    }
+
+    @Test
+    void two_blends_at_equal_levels_of_other_materials_are_two() {
+        Blend.Part stays = part("Isopropyl myristate", "0.1", "0.06");
+
+        assertThat(Blend.levels(List.of(stays, part("Decyl oleate", "0", "0.04"))))
+                .isNotEqualTo(Blend.levels(List.of(stays, part("Oleyl oleate", "0", "0.04"))))
+                .isEqualTo(Blend.levels(List.of(part("Decyl oleate", "0", "0.040"), stays)));
+    }
+
+    private static Blend.Part part(String name, String before, String after) {
+        return new Blend.Part(Material.of(name), new BigDecimal(before), new BigDecimal(after), BigDecimal.ONE);
+    }
+
     @Test
     void emulsifiers_keep_their_level_and_the_hlb_that_the_oils_require() {
         Recipe before = cream().recipe();
@@ -179,7 +258,7 @@ final class BlendKindsTest {
         "Sorbitan olivate, their HLB is not known",
         "Glyceryl stearate SE, nothing in the formula is anionic as they are",
         "Cetrimonium chloride solution, nothing in the formula is cationic as they are",
-        "Lecithin, nothing in the blend is amphoteric as they are",
+        "Lecithin, nothing in the formula is amphoteric as they are",
         "PEG-40 hydrogenated castor oil, ''"
     })
     void each_candidate_says_why_it_is_left_out(String candidate, String why) {
@@ -204,6 +283,120 @@ final class BlendKindsTest {
             assertThat(study.refusal()).contains("challenge").contains("qualified safety assessor");
         });
         assertThat(new Groups(gel().recipe(), "preservatives").sought()).isEmpty();
+    }
+
+    @Test
+    void nothing_that_preserves_has_a_kind() {
+        assertThat(Kit.catalogue().stream()
+                        .filter(material -> material.functions().contains("preservative")))
+                .anyMatch(material -> material.functions().get(0).equals("antioxidant"))
+                .allMatch(material -> Kind.of(material).isEmpty());
+    }
+
+    @Test
+    void less_of_what_works_against_microbes_asks_for_a_challenge_test() {
+        Blend.Part less = new Blend.Part(
+                Kit.catalogued("Ferulic acid"), new BigDecimal("0.005"), new BigDecimal("0.002"), BigDecimal.ONE);
+        Blend.Part more = new Blend.Part(
+                Kit.catalogued("Ferulic acid"), new BigDecimal("0.002"), new BigDecimal("0.005"), BigDecimal.ONE);
+        Recipe recipe = cream().recipe();
+
+        assertThat(BlendCautions.of(recipe, recipe, Kind.ANTIOXIDANTS, List.of(less), true))
+                .anyMatch(caution -> caution.contains("Ferulic acid") && caution.contains("challenge"));
+        assertThat(BlendCautions.of(recipe, recipe, Kind.ANTIOXIDANTS, List.of(more), true))
+                .noneMatch(caution -> caution.contains("challenge"));
+    }
+
+    @Test
+    void what_comes_in_with_an_unknown_charge_is_pointed_out_beside_what_is_charged() {
+        Material blank = Material.of("New humectant");
+        List<Blend.Part> parts =
+                List.of(new Blend.Part(blank, BigDecimal.ZERO, new BigDecimal("0.01"), BigDecimal.ONE));
+        Recipe charged = gel().recipe();
+        Recipe not = cream().recipe();
+
+        assertThat(BlendCautions.of(charged, charged, Kind.HUMECTANTS, parts, true))
+                .anyMatch(caution -> caution.contains("the charge of New humectant is not known")
+                        && caution.contains("Cocamidopropyl betaine 30 % is amphoteric"));
+        assertThat(BlendCautions.of(not, not, Kind.HUMECTANTS, parts, true))
+                .noneMatch(caution -> caution.contains("New humectant is not known"));
+    }
+
+    /**
+     * Isopropyl myristate and the triglyceride spread in a known way; of isopropyl stearate nothing of the kind is
+     * known.
+     */
+    @Test
+    void what_may_be_solid_is_no_oil_that_spreads() {
+        Recipe before = new Kit()
+                .line("A", "", "50", Kit.catalogued("Isopropyl myristate"))
+                .line("A", "", "30", Kit.catalogued("Caprylic/capric triglyceride"))
+                .line("A", "", "20", Kit.catalogued("Isopropyl stearate"))
+                .recipe();
+        List<Keeps> rules = new BlendRules(before, only(before, Kind.OILS), BOUNDS).rules();
+
+        assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Ethyl oleate")).stream()))
+                .singleElement()
+                .satisfies(why -> assertThat(why).contains("whether they are liquid is not known"));
+        assertThat(blended(before, Kind.OILS).levelOf(Kit.catalogued("Isopropyl stearate")))
+                .isEqualByComparingTo("0.2");
+    }
+
+    @Test
+    void oils_of_unknown_required_hlb_do_not_become_more() {
+        List<Ingredient> pantry = List.of(
+                ingredient(Kit.catalogued("Isopropyl myristate"), new BigDecimal("0.1"), 2000, 0),
+                ingredient(Kit.catalogued("Coco-caprylate"), BigDecimal.ZERO, 200, 0));
+        Keeps rule = new KeptRequiredHlb(cream().recipe().requiredHlb(), 1);
+
+        BlendSearch.Answer answer = BlendSearch.find(
+                        new BlendProgram(pantry, List.of(new KeptTotal(), rule)).program(2), new OjalgoSolver())
+                .orElseThrow();
+
+        assertThat(Kit.catalogued("Coco-caprylate").traits().requiredHlb()).isNull();
+        assertThat(answer.level(1)).isCloseTo(0, within(1e-9));
+    }
+
+    /** Its index may be 1: in its place something of index nought would take away what is not known to be missing. */
+    @Test
+    void an_unknown_natural_index_is_not_nought() {
+        Recipe plain = new Kit()
+                .line("A", "", "50", natural("Isopropyl myristate", "0.8"))
+                .line("A", "", "50", natural("Isopropyl palmitate", null))
+                .recipe();
+        Recipe before = new Recipe(plain.formula(), plain.portions(), plain.requiredTags(), new BigDecimal("0.9"));
+        Recipe after = blended(before, Kind.OILS);
+
+        assertThat(after.levelOf(Kit.catalogued("Isopropyl palmitate"))).isEqualByComparingTo("0.5");
+        assertThat(new BlendRules(before, only(before, Kind.OILS), BOUNDS)
+                        .rules().stream().map(Keeps::words))
+                .anyMatch(words -> words.contains("so far as known"));
+    }
+
+    private static Material natural(String name, @Nullable String index) {
+        Material material = Kit.catalogued(name);
+        Traits known = material.traits();
+        return with(
+                material,
+                new Traits(
+                        known.active(),
+                        known.solubleIn(),
+                        known.maxProcessC(),
+                        known.meltsAtC(),
+                        known.charge(),
+                        known.spreadingClass(),
+                        known.spreadingValue(),
+                        known.viscosity(),
+                        known.requiredHlb(),
+                        known.hlb(),
+                        known.useMin(),
+                        known.useMax(),
+                        known.legalMax(),
+                        known.phMin(),
+                        known.phMax(),
+                        index == null ? null : Figure.of(index),
+                        known.tags(),
+                        known.allergens()));
     }
 
     @Test
@@ -251,6 +444,7 @@ final class BlendKindsTest {
         assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Trehalose")).stream()))
                 .containsExactly("their active matter is not known");
         Recipe after = blended(before, Kind.HUMECTANTS);
+        assertThat(after.levelOf(Kit.catalogued("Honey"))).isEqualByComparingTo("0.02");
         double known = sum(after, Kind.HUMECTANTS, KeptActive::active);
         // 5 × 0.995 + 3 × 0.70 = 7.075 %
         assertThat(known).isCloseTo(0.07075, within(1e-6));

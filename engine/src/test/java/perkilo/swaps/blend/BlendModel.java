@@ -26,20 +26,27 @@ final class BlendModel {
         this.pantry = pantry;
     }
 
-    /** Oils: the total, the shares of light, medium and heavy within a tenth, the mean required HLB within 1. */
+    /**
+     * Oils: the total, the shares of light, medium and heavy within a tenth, and where it is known the mean required
+     * HLB within 1; what it is not known of not more.
+     */
     BlendModel oils() {
         keep(one -> 1, 0);
         for (String spreading : List.of("light", "medium", "heavy")) {
             keep(one -> one.material().traits().spreadingClass().equals(spreading) ? 1 : 0, TOLERANCE * total());
         }
-        mean(one -> Kit.number(one.traits().requiredHlb()));
+        ToDoubleFunction<Ingredient> known = one -> one.material().traits().requiredHlb() == null ? 0 : 1;
+        if (now(known) > 0) {
+            mean(known, one -> Kit.number(one.traits().requiredHlb()));
+            sum(one -> 1 - known.applyAsDouble(one)).atMost(total() - now(known));
+        }
         return this;
     }
 
     /** Emulsifiers: the total, the mean HLB within 1, the share of each charge within a tenth. */
     BlendModel emulsifiers() {
         keep(one -> 1, 0);
-        mean(one -> Kit.number(one.traits().hlb()));
+        mean(one -> 1, one -> Kit.number(one.traits().hlb()));
         charges(one -> 1);
         return this;
     }
@@ -71,12 +78,17 @@ final class BlendModel {
             lp.cost("x" + i, one.perKg().doubleValue() / 100);
             lp.binary("y" + i);
             lp.row().plus(1, "x" + i).plus(-100 * one.most(), "y" + i).atMost(0);
-            lp.row().plus(1, "x" + i).plus(-100 * one.least(), "y" + i).atLeast(0);
+            lp.row().plus(1, "x" + i).plus(-100 * lowest(one), "y" + i).atLeast(0);
             (one.isIn() ? out : in).plus(1, "y" + i);
         }
         in.atMost(mostChanged);
         out.atLeast((double) (held - mostChanged));
         return lp.text();
+    }
+
+    /** What stays keeps a hundredth of its level at least, also where no lowest usual level is known. */
+    private static double lowest(Ingredient one) {
+        return Math.max(one.least(), one.now().doubleValue() / 100);
     }
 
     /** What a solver's levels cost for one kilogram of bulk. */
@@ -106,10 +118,15 @@ final class BlendModel {
         sum(weight).atMost(now + allowed);
     }
 
-    private void mean(ToDoubleFunction<Material> trait) {
-        double mean = now(one -> trait.applyAsDouble(one.material())) / total();
-        sum(one -> trait.applyAsDouble(one.material()) - mean - HLB_BAND).atMost(0);
-        sum(one -> trait.applyAsDouble(one.material()) - mean + HLB_BAND).atLeast(0);
+    private void mean(ToDoubleFunction<Ingredient> known, ToDoubleFunction<Material> trait) {
+        double mean = now(one -> above(known, trait, one, 0)) / now(known);
+        sum(one -> above(known, trait, one, mean + HLB_BAND)).atMost(0);
+        sum(one -> above(known, trait, one, mean - HLB_BAND)).atLeast(0);
+    }
+
+    private static double above(
+            ToDoubleFunction<Ingredient> known, ToDoubleFunction<Material> trait, Ingredient one, double value) {
+        return known.applyAsDouble(one) == 0 ? 0 : trait.applyAsDouble(one.material()) - value;
     }
 
     private LpText.Row sum(ToDoubleFunction<Ingredient> weight) {

@@ -45,7 +45,7 @@ final class BlendSearchTest {
         for (Ingredient one : ingredients) {
             oils = oils.plus(one.now(), one.material().traits().requiredHlb());
         }
-        List<Keeps> kept = List.of(new KeptTotal(), new KeptSpreading(0.15), new KeptRequiredHlb(oils, 1.5, 0.15));
+        List<Keeps> kept = List.of(new KeptTotal(), new KeptSpreading(0.15), new KeptRequiredHlb(oils, 1.5));
         LinearProgram program = new BlendProgram(ingredients, kept).program(1);
 
         BlendSearch.Answer answer =
