@@ -121,7 +121,7 @@ record ItemsPart(
                         fine,
                         Look.PLAIN,
                         item.housePrice().origin());
-                writeMoney(item, row, price, needed.times(price), needed.times(price), Expr.of(0));
+                writeMoney(item, row, price, needed.times(price), needed.times(price), Expr.of(0), Expr.of(0));
                 addToRecipe(what, row, price);
                 return;
             }
@@ -141,19 +141,23 @@ record ItemsPart(
             Expr perUnit = sheet.checked(
                     row, PER_UNIT, none ? Expr.of(0) : landed.over(ordered), item.landedPerUnit(), fine, Look.PLAIN);
             Expr goods = sum(item, PurchasePart.LineCells::goods);
-            Expr usedGoods = none ? Expr.of(0) : goods.times(needed).over(ordered);
-            writeMoney(item, row, perUnit, usedGoods, landed, left.minus(usable).times(perUnit));
+            Expr usedGoods = none ? Expr.of(0) : needed.times(goods.over(ordered));
+            Expr wasted = left.minus(usable).times(perUnit);
+            writeMoney(item, row, perUnit, usedGoods, landed, wasted, usable.times(perUnit));
             addToRecipe(what, row, perUnit);
         }
 
-        private void writeMoney(ItemCost item, int row, Expr perUnit, Expr usedGoods, Expr paid, Expr wasted) {
+        /** Products, not differences of products: so what is nothing comes out as nothing. */
+        private void writeMoney(
+                ItemCost item, int row, Expr perUnit, Expr usedGoods, Expr paid, Expr wasted, Expr stock) {
             Expr needed = Expr.cell(
                     sheet.name(), SheetNames.cell(row, NEEDED), item.item().needed());
-            Expr used = sheet.checked(row, USED, needed.times(perUnit), item.used(), money, Look.PLAIN);
+            sheet.checked(row, USED, needed.times(perUnit), item.used(), money, Look.PLAIN);
             sheet.checked(row, GOODS, usedGoods, item.usedGoods(), money, Look.PLAIN);
-            Expr wastedCell = sheet.checked(row, WASTED, wasted, item.wasted(), money, Look.PLAIN);
-            Expr paidCell = sheet.checked(row, PAID, paid, item.landed(), money, Look.PLAIN);
-            sheet.value(row, STOCK, paidCell.minus(used).minus(wastedCell), money, Look.PLAIN);
+            sheet.checked(row, WASTED, wasted, item.wasted(), money, Look.PLAIN);
+            sheet.checked(row, PAID, paid, item.landed(), money, Look.PLAIN);
+            BigDecimal stockLeft = item.landed().subtract(item.used()).subtract(item.wasted());
+            sheet.checked(row, STOCK, stock, stockLeft, money, Look.PLAIN);
         }
 
         private Expr kilograms(Item item, Material material, int row) {
