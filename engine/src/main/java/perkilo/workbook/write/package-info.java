@@ -2,9 +2,8 @@
  * Writes a report into a person's workbook.
  *
  * <ul>
- *   <li>the result sheets are written into a workbook of their own first
- *       ({@link perkilo.workbook.write.ScratchWorkbook}), and then set into the person's by
- *       {@code perkilo.workbook.splice};
+ *   <li>the result sheets are written as parts of their own by {@code perkilo.workbook.author}, and then set into the
+ *       person's workbook by {@code perkilo.workbook.splice};
  *   <li>each formula is written together with the engine's value, so that whoever shows the file without recalculating
  *       shows the same figures; charts carry their values too;
  *   <li>words are words, whatever they begin with;
