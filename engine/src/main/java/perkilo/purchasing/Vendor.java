@@ -48,6 +48,12 @@ public record Vendor(
         }
     }
 
+    /** The same vendor, if nothing were charged for an order as a whole and none were too small. */
+    public Vendor withoutOrderCharges() {
+        return new Vendor(
+                name, toHome, margin, BigDecimal.ZERO, freightPerKg, insurance, BigDecimal.ZERO, null, duty, dutyBasis);
+    }
+
     /** Whether an order below the minimum order value is refused, rather than charged. */
     public boolean refusesSmallOrders() {
         return smallOrderCharge == null && minimumOrderValue.signum() > 0;

@@ -36,7 +36,7 @@ public final class LinePrices {
     public LinePrices(Market market) {
         this.market = market;
         this.vendors =
-                market.vendors().stream().map(LinePrices::withoutOrderCharges).toList();
+                market.vendors().stream().map(Vendor::withoutOrderCharges).toList();
     }
 
     /**
@@ -111,19 +111,5 @@ public final class LinePrices {
         PurchaseProblem problem = PurchaseProblem.once(List.of(Need.once("", quantity)), vendors, List.of(quote));
         PurchasePlan plan = new PurchasePlan(List.of(new PurchasePlan.Line(0, 0, packs)));
         return new Line(quantity, PlanCost.of(problem, plan).outlay());
-    }
-
-    private static Vendor withoutOrderCharges(Vendor vendor) {
-        return new Vendor(
-                vendor.name(),
-                vendor.toHome(),
-                vendor.margin(),
-                BigDecimal.ZERO,
-                vendor.freightPerKg(),
-                vendor.insurance(),
-                BigDecimal.ZERO,
-                null,
-                vendor.duty(),
-                vendor.dutyBasis());
     }
 }

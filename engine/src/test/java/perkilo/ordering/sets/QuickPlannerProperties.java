@@ -98,7 +98,9 @@ final class QuickPlannerProperties {
     @Property(tries = 150)
     void a_purchase_without_order_charges_is_always_proven(@ForAll @IntRange(max = 1_000_000) int seed) {
         Random random = new Random(seed);
-        List<Vendor> sellers = List.of(plain(vendor("one", random)), plain(vendor("two", random)));
+        List<Vendor> sellers = List.of(
+                vendor("one", random).withoutOrderCharges(),
+                vendor("two", random).withoutOrderCharges());
         PurchaseProblem problem = problem(sellers, random, random.nextBoolean());
 
         PlanOutcome quick = alone().plan(problem, LIMITS);
@@ -175,20 +177,6 @@ final class QuickPlannerProperties {
                         decimal(random.nextInt(250), 2),
                         random.nextBoolean() ? quantity.multiply(BigDecimal.TEN) : decimal(random.nextInt(3000), 2))
                 : Need.once(item, quantity);
-    }
-
-    private static Vendor plain(Vendor vendor) {
-        return new Vendor(
-                vendor.name(),
-                vendor.toHome(),
-                vendor.margin(),
-                BigDecimal.ZERO,
-                vendor.freightPerKg(),
-                vendor.insurance(),
-                BigDecimal.ZERO,
-                null,
-                vendor.duty(),
-                vendor.dutyBasis());
     }
 
     private static Vendor vendor(String name, Random random) {
