@@ -2,6 +2,7 @@ package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.OrderCost;
@@ -38,17 +39,25 @@ public record Purchase(
 
     /** The lines that buy each need, by the index of the need. */
     List<List<LineCost>> linesByNeed() {
-        List<List<LineCost>> byNeed = new ArrayList<>();
-        for (int need = 0; need < problem.needs().size(); need++) {
-            byNeed.add(new ArrayList<>(1));
-        }
+        List<List<LineCost>> byNeed =
+                new ArrayList<>(Collections.nCopies(problem.needs().size(), List.of()));
         for (OrderCost order : cost.orders()) {
             for (LineCost line : order.lines()) {
                 int need = problem.quotes().get(line.line().quote()).item();
-                byNeed.get(need).add(line);
+                byNeed.set(need, with(byNeed.get(need), line));
             }
         }
         return byNeed;
+    }
+
+    /** Most needs are bought in one line. */
+    private static List<LineCost> with(List<LineCost> lines, LineCost line) {
+        if (lines.isEmpty()) {
+            return List.of(line);
+        }
+        List<LineCost> more = new ArrayList<>(lines);
+        more.add(line);
+        return more;
     }
 
     /** The offer behind a line. */

@@ -71,14 +71,18 @@ final class PurchaseForRun {
     private Need need(RunNeeds needs, Item item, Assortment offered) {
         BigDecimal credit = market.book().settings().leftoverCredit().value();
         BigDecimal lowest = offered.lowestPrice();
+        if (lowest == null || credit.signum() == 0) {
+            return Need.once(item.name(), item.needed());
+        }
+        BigDecimal usable = UsableLeftover.limit(needs, item);
         return new Need(
                 item.name(),
                 List.of(item.needed()),
                 List.of(),
                 Need.UNLIMITED,
                 BigDecimal.ZERO,
-                lowest == null || credit.signum() == 0 ? BigDecimal.ZERO : credit.multiply(lowest),
-                UsableLeftover.limit(needs, item).orElseGet(() -> item.needed().add(offered.beyondNeed())));
+                credit.multiply(lowest),
+                usable == null ? item.needed().add(offered.beyondNeed()) : usable);
     }
 
     private static Outcome outcome(

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import javax.money.CurrencyUnit;
 import javax.money.MonetaryAmount;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Product;
 import perkilo.units.Currencies;
 
 /**
@@ -24,7 +25,6 @@ import perkilo.units.Currencies;
  * @param work hours and what they cost
  * @param oneOffs all one-off costs of the product
  * @param oneOffShare this run's share of them
- * @param ladder null for bulk, and where no margin and no target price is given
  */
 public record RunCost(
         CurrencyUnit home,
@@ -33,8 +33,7 @@ public record RunCost(
         Purchase purchase,
         Work work,
         BigDecimal oneOffs,
-        BigDecimal oneOffShare,
-        @Nullable PriceLadder ladder) {
+        BigDecimal oneOffShare) {
 
     public RunCost {
         items = List.copyOf(items);
@@ -42,7 +41,11 @@ public record RunCost(
 
     /** What went into the product, at landed cost. */
     public BigDecimal used() {
-        return sum(items, ItemCost::used);
+        HomeSum used = new HomeSum();
+        for (ItemCost item : items) {
+            used.add(item.usedUnconverted(), item.toHome());
+        }
+        return used.total();
     }
 
     /** What was bought and will expire on the shelf, at landed cost. */
@@ -52,7 +55,9 @@ public record RunCost(
 
     /** Everything paid for materials and components. */
     public BigDecimal outlay() {
-        return sum(items, ItemCost::landed);
+        BigDecimal fromHouse = sum(items, item -> item.housePrice() == null ? ZERO : item.landed());
+        BigDecimal bought = purchase.cost().outlay();
+        return fromHouse.signum() == 0 ? bought : bought.add(fromHouse);
     }
 
     /** What is left on the shelf and can be used, at cost: {@code outlay − used − wasted}. */
@@ -62,7 +67,7 @@ public record RunCost(
 
     /** Everything that the run costs: what was used and wasted, the work, and its share of the one-off costs. */
     public BigDecimal total() {
-        return used().add(wasted()).add(work.total()).add(oneOffShare);
+        return used().add(work.total().add(oneOffShare).add(wasted()));
     }
 
     /** What the money is spent on: all heads, in their order; they add up to {@link #total()}. */
@@ -88,6 +93,18 @@ public record RunCost(
     /** Cost of one unit as the standard's type; empty for bulk that is not filled. */
     public Optional<MonetaryAmount> unitCostAmount() {
         return unitCost().map(amount -> Currencies.money(amount, home));
+    }
+
+    /** What it must sell for; null for bulk, and where no margin and no target price is given. */
+    public @Nullable PriceLadder ladder() {
+        Product product = needs.product();
+        BigDecimal units = needs.units();
+        return product == null || units == null
+                ? null
+                : PriceLadder.of(
+                        product,
+                        total().divide(units, MathContext.DECIMAL128),
+                        oneOffShare.divide(units, MathContext.DECIMAL128));
     }
 
     /** An amount of the run, for one unit; empty for bulk that is not filled. */

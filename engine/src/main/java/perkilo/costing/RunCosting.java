@@ -32,19 +32,7 @@ final class RunCosting {
         Product product = needs.product();
         BigDecimal oneOffs = product == null ? ZERO : product.oneOffCosts().value();
         BigDecimal share = oneOffShare(product, needs.units(), oneOffs);
-        BigDecimal total = share.add(work.total());
-        for (ItemCost item : items) {
-            total = total.add(item.used()).add(item.wasted());
-        }
-        return new RunCost(
-                settings.home(),
-                needs,
-                items,
-                purchase,
-                work,
-                oneOffs,
-                share,
-                ladder(product, needs.units(), total, share));
+        return new RunCost(settings.home(), needs, items, purchase, work, oneOffs, share);
     }
 
     private static List<ItemCost> items(RunNeeds needs, List<Source> sources, Purchase purchase) {
@@ -55,38 +43,13 @@ final class RunCosting {
             Figure house = source.housePrice();
             items.add(
                     house != null
-                            ? fromHouse(source.item(), house)
-                            : bought(needs, source.item(), source.isBought() ? lines.get(need++) : List.of()));
+                            ? ItemCost.fromHouse(source.item(), house)
+                            : ItemCost.bought(
+                                    source.item(),
+                                    source.isBought() ? lines.get(need++) : List.of(),
+                                    UsableLeftover.limit(needs, source.item())));
         }
         return items;
-    }
-
-    private static ItemCost fromHouse(Item item, Figure price) {
-        BigDecimal cost = item.needed().multiply(price.value());
-        return new ItemCost(item, List.of(), price, item.needed(), ZERO, cost, cost, cost, ZERO);
-    }
-
-    private static ItemCost bought(RunNeeds needs, Item item, List<LineCost> lines) {
-        BigDecimal ordered = ZERO;
-        BigDecimal landed = ZERO;
-        BigDecimal goods = ZERO;
-        for (LineCost line : lines) {
-            ordered = ordered.add(line.quantity());
-            landed = landed.add(line.landed());
-            goods = goods.add(line.goods());
-        }
-        BigDecimal leftover = ordered.subtract(item.needed());
-        BigDecimal usable = UsableLeftover.limit(needs, item).map(leftover::min).orElse(leftover);
-        return new ItemCost(
-                item,
-                lines,
-                null,
-                ordered,
-                usable,
-                landed,
-                goods,
-                ItemCost.part(landed, item.needed(), ordered),
-                ItemCost.part(landed, leftover.subtract(usable), ordered));
     }
 
     /** A run carries the one-off costs by its units, and never more than all of them. */
@@ -96,16 +59,5 @@ final class RunCosting {
             return oneOffs;
         }
         return oneOffs.multiply(units).divide(spread.value(), MathContext.DECIMAL128);
-    }
-
-    private static @Nullable PriceLadder ladder(
-            @Nullable Product product, @Nullable BigDecimal units, BigDecimal total, BigDecimal oneOffShare) {
-        if (product == null || units == null) {
-            return null;
-        }
-        return PriceLadder.of(
-                product,
-                total.divide(units, MathContext.DECIMAL128),
-                oneOffShare.divide(units, MathContext.DECIMAL128));
     }
 }

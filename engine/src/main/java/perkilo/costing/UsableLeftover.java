@@ -2,7 +2,6 @@ package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Product;
 import perkilo.origin.Figure;
@@ -19,19 +18,19 @@ final class UsableLeftover {
 
     private UsableLeftover() {}
 
-    /** The most that can be used of a leftover, in kilograms or pieces; empty where nothing limits it. */
-    static Optional<BigDecimal> limit(RunNeeds needs, Item item) {
+    /** The most that can be used of a leftover, in kilograms or pieces; null where nothing limits it. */
+    static @Nullable BigDecimal limit(RunNeeds needs, Item item) {
         Figure shelfLife = shelfLife(item);
         Product product = needs.product();
         Figure yearly = product == null ? null : product.yearlyUnits();
         BigDecimal units = needs.units();
         if (shelfLife == null || yearly == null || units == null) {
-            return Optional.empty();
+            return null;
         }
         BigDecimal perYear = item.needed().multiply(yearly.value());
         BigDecimal withinShelfLife =
                 perYear.multiply(shelfLife.value()).divide(units.multiply(MONTHS_A_YEAR), MathContext.DECIMAL128);
-        return Optional.of(withinShelfLife.subtract(item.needed()).max(BigDecimal.ZERO));
+        return withinShelfLife.subtract(item.needed()).max(BigDecimal.ZERO);
     }
 
     private static @Nullable Figure shelfLife(Item item) {

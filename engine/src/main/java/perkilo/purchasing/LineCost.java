@@ -1,31 +1,63 @@
 package perkilo.purchasing;
 
+import static perkilo.purchasing.OwnCost.times;
+
 import java.math.BigDecimal;
 
 /**
  * What one line of an order costs. Amounts are in home currency unless the name says otherwise.
  *
+ * <p>They are kept in the vendor's currency, where they are short decimals, and converted when they are asked for.
+ *
  * @param line quote, period and packs
- * @param tier index of the price break that holds
- * @param quantity in the item's base unit
- * @param kg what it weighs for freight
- * @param goodsQuoted what is invoiced for the goods, in the quote's currency, rounded to its minor unit
- * @param goodsInvoiced the same in the vendor's currency
- * @param goods the same in home currency at the dated rate, without the bank's margin
- * @param landed everything: goods, margin, insurance, freight, duty, and this line's share of the order's charges
+ * @param own what the line costs on its own, in the vendor's currency
+ * @param share of what is charged for the order as a whole, in the vendor's currency
+ * @param toHome home currency for one unit of the vendor's
  */
-public record LineCost(
-        PurchasePlan.Line line,
-        int tier,
-        BigDecimal quantity,
-        BigDecimal kg,
-        BigDecimal goodsQuoted,
-        BigDecimal goodsInvoiced,
-        BigDecimal goods,
-        BigDecimal landed) {
+public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, BigDecimal toHome) {
+
+    /** Index of the price break that holds. */
+    public int tier() {
+        return own.tier();
+    }
+
+    /** In the item's base unit. */
+    public BigDecimal quantity() {
+        return own.quantity();
+    }
+
+    /** What it weighs for freight. */
+    public BigDecimal kg() {
+        return own.kg();
+    }
+
+    /** What is invoiced for the goods, in the quote's currency, rounded to its minor unit. */
+    public BigDecimal goodsQuoted() {
+        return own.goodsQuoted();
+    }
+
+    /** The same in the vendor's currency. */
+    public BigDecimal goodsInvoiced() {
+        return own.goodsInvoiced();
+    }
+
+    /** The same in home currency at the dated rate, without the bank's margin. */
+    public BigDecimal goods() {
+        return times(own.goodsInvoiced(), toHome);
+    }
+
+    /** Everything: goods, margin, insurance, freight, duty, and this line's share of the order's charges. */
+    public BigDecimal landed() {
+        return times(landedUnconverted(), toHome);
+    }
+
+    /** The same in the vendor's currency. */
+    public BigDecimal landedUnconverted() {
+        return share.signum() == 0 ? own.landed() : own.landed().add(share);
+    }
 
     /** What came on top of the goods. */
     public BigDecimal inbound() {
-        return landed.subtract(goods);
+        return landed().subtract(goods());
     }
 }

@@ -1,38 +1,58 @@
 package perkilo.purchasing;
 
+import static java.math.BigDecimal.ZERO;
+
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What one order to one vendor costs. Amounts are in the vendor's currency unless the name says otherwise.
  *
  * @param vendor index into the problem's vendors
  * @param period from zero
+ * @param terms of the vendor
  * @param lines at least one
- * @param goods what is invoiced for all lines
  * @param smallOrderCharge for goods below the minimum order value; zero otherwise
- * @param insurance on the goods
- * @param freight for the order and by weight
- * @param duty by line, and on freight per order and small-order charge
  * @param landed everything, with the bank's margin, in home currency; the sum of the lines'
  */
 public record OrderCost(
-        int vendor,
-        int period,
-        List<LineCost> lines,
-        BigDecimal goods,
-        BigDecimal smallOrderCharge,
-        BigDecimal insurance,
-        BigDecimal freight,
-        BigDecimal duty,
-        BigDecimal landed) {
+        int vendor, int period, Vendor terms, List<LineCost> lines, BigDecimal smallOrderCharge, BigDecimal landed) {
 
     public OrderCost {
         lines = List.copyOf(lines);
     }
 
+    /** What is invoiced for all lines. */
+    public BigDecimal goods() {
+        return sum(OwnCost::goodsInvoiced);
+    }
+
+    /** Insurance on the goods. */
+    public BigDecimal insurance() {
+        return terms.insurance().multiply(goods());
+    }
+
+    /** Freight for the order and by weight. */
+    public BigDecimal freight() {
+        return terms.freightPerOrder().add(terms.freightPerKg().multiply(sum(OwnCost::kg)));
+    }
+
+    /** Duty by line, and on freight per order and small-order charge. */
+    public BigDecimal duty() {
+        return sum(OwnCost::duty).add(terms.dutyOnCharges(smallOrderCharge));
+    }
+
     /** What the vendor's invoice and the haulier's come to, before duty and without the bank's margin. */
     public BigDecimal charges() {
-        return smallOrderCharge.add(insurance).add(freight);
+        return smallOrderCharge.add(insurance()).add(freight());
+    }
+
+    private BigDecimal sum(Function<OwnCost, BigDecimal> amount) {
+        BigDecimal sum = ZERO;
+        for (LineCost line : lines) {
+            sum = sum.add(amount.apply(line.own()));
+        }
+        return sum;
     }
 }

@@ -2,6 +2,7 @@ package perkilo.purchasing;
 
 import static java.math.BigDecimal.ONE;
 import static java.math.BigDecimal.ZERO;
+import static perkilo.purchasing.OwnCost.times;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -11,125 +12,91 @@ import java.util.List;
 /** Costs one order to one vendor, by the formulas that {@link PlanCost} states. */
 final class OrderCosting {
 
-    private final PurchaseProblem problem;
+    private final int index;
     private final Vendor vendor;
-    private final BigDecimal withInsurance;
-    private final BigDecimal withMargin;
-    private final List<Draft> drafts = new ArrayList<>();
-    private BigDecimal goods = ZERO;
-    private BigDecimal kg = ZERO;
-    private BigDecimal duty = ZERO;
-
-    private OrderCosting(PurchaseProblem problem, Vendor vendor) {
-        this.problem = problem;
-        this.vendor = vendor;
-        this.withInsurance = ONE.add(vendor.insurance());
-        this.withMargin = ONE.add(vendor.margin());
-    }
+    private final List<PurchasePlan.Line> lines = new ArrayList<>();
+    private final List<OwnCost> costs = new ArrayList<>();
+    private BigDecimal landed = ZERO;
 
     /**
-     * Costs an order.
+     * An order without lines.
      *
-     * @param lines of one vendor and period, at least one
+     * @param index of the vendor
+     * @param vendor who gets the order
      */
-    static OrderCost of(PurchaseProblem problem, List<PurchasePlan.Line> lines) {
-        PurchasePlan.Line first = lines.get(0);
-        int index = problem.quotes().get(first.quote()).vendor();
-        OrderCosting costing = new OrderCosting(problem, problem.vendors().get(index));
-        for (PurchasePlan.Line line : lines) {
-            costing.add(line);
-        }
-        return costing.order(index, first.period());
+    OrderCosting(int index, Vendor vendor) {
+        this.index = index;
+        this.vendor = vendor;
     }
 
-    private record Draft(
-            PurchasePlan.Line line,
-            int tier,
-            BigDecimal quantity,
-            BigDecimal kg,
-            BigDecimal goodsQuoted,
-            BigDecimal goodsInvoiced,
-            BigDecimal landed) {}
-
-    private void add(PurchasePlan.Line line) {
-        Quote quote = problem.quotes().get(line.quote());
-        int tier = quote.tierFor(line.packs());
-        BigDecimal quoted = quote.goodsAt(tier, line.packs());
-        BigDecimal invoiced = times(quoted, quote.toVendorCurrency());
-        BigDecimal weight = quote.kgPerPack().multiply(BigDecimal.valueOf(line.packs()));
-        BigDecimal insured = times(invoiced, withInsurance);
-        BigDecimal freight = vendor.freightPerKg().multiply(weight);
-        BigDecimal dutiable = vendor.dutyBasis() == DutyBasis.CIF ? insured.add(freight) : invoiced;
-        BigDecimal dutyOnLine = quote.duty().multiply(dutiable);
-        BigDecimal landed = times(times(insured.add(freight), withMargin).add(dutyOnLine), vendor.toHome());
-        drafts.add(new Draft(line, tier, quote.quantity(line.packs()), weight, quoted, invoiced, landed));
-        goods = goods.add(invoiced);
-        kg = kg.add(weight);
-        duty = duty.add(dutyOnLine);
+    void add(PurchasePlan.Line line, OwnCost cost) {
+        lines.add(line);
+        costs.add(cost);
+        landed = landed.add(cost.landed());
     }
 
-    private OrderCost order(int index, int period) {
-        BigDecimal charge = vendor.smallOrderCharge();
-        BigDecimal smallOrder = charge != null && goods.compareTo(vendor.minimumOrderValue()) < 0 ? charge : ZERO;
-        BigDecimal charges = vendor.freightPerOrder().add(smallOrder);
-        BigDecimal dutyOnCharges = vendor.duty().multiply(vendor.dutyBasis() == DutyBasis.CIF ? charges : smallOrder);
-        List<LineCost> lines =
-                share(charges.multiply(withMargin).add(dutyOnCharges).multiply(vendor.toHome()));
-        BigDecimal landed = ZERO;
-        for (LineCost line : lines) {
-            landed = landed.add(line.landed());
-        }
+    /** What the order costs, of one line at least. */
+    OrderCost order() {
+        BigDecimal smallOrder = smallOrderCharge();
+        BigDecimal charges = landedCharges(smallOrder);
         return new OrderCost(
                 index,
-                period,
-                lines,
-                goods,
+                lines.get(0).period(),
+                vendor,
+                charges.signum() == 0 ? unshared() : share(charges),
                 smallOrder,
-                vendor.insurance().multiply(goods),
-                vendor.freightPerOrder().add(vendor.freightPerKg().multiply(kg)),
-                duty.add(dutyOnCharges),
-                landed);
+                times(landed.add(charges), vendor.toHome()));
+    }
+
+    private BigDecimal smallOrderCharge() {
+        BigDecimal charge = vendor.smallOrderCharge();
+        return charge != null && goods().compareTo(vendor.minimumOrderValue()) < 0 ? charge : ZERO;
+    }
+
+    private BigDecimal goods() {
+        BigDecimal goods = ZERO;
+        for (OwnCost cost : costs) {
+            goods = goods.add(cost.goodsInvoiced());
+        }
+        return goods;
+    }
+
+    /** What is charged for the order as a whole, with margin and duty. */
+    private BigDecimal landedCharges(BigDecimal smallOrder) {
+        BigDecimal charges = vendor.freightPerOrder().add(smallOrder);
+        return charges.signum() == 0
+                ? ZERO
+                : charges.multiply(ONE.add(vendor.margin())).add(vendor.dutyOnCharges(smallOrder));
+    }
+
+    private List<LineCost> unshared() {
+        List<LineCost> shared = new ArrayList<>(lines.size());
+        for (int at = 0; at < lines.size(); at++) {
+            shared.add(cost(at, ZERO));
+        }
+        return shared;
     }
 
     /**
      * Shares what is charged for the order by goods value (by line where the goods are free); the last line takes the
      * rest.
      */
-    private List<LineCost> share(BigDecimal forTheOrder) {
-        List<LineCost> lines = new ArrayList<>(drafts.size());
-        BigDecimal left = forTheOrder;
-        for (Draft draft : drafts) {
-            boolean last = lines.size() == drafts.size() - 1;
-            BigDecimal part = last ? left : part(forTheOrder, draft);
+    private List<LineCost> share(BigDecimal charges) {
+        BigDecimal goods = goods();
+        List<LineCost> shared = new ArrayList<>(lines.size());
+        BigDecimal left = charges;
+        for (int at = 0; at < lines.size() - 1; at++) {
+            BigDecimal part = goods.signum() == 0
+                    ? charges.divide(BigDecimal.valueOf(lines.size()), MathContext.DECIMAL128)
+                    : charges.multiply(costs.get(at).goodsInvoiced()).divide(goods, MathContext.DECIMAL128);
             left = left.subtract(part);
-            lines.add(cost(draft, part));
+            shared.add(cost(at, part));
         }
-        return lines;
+        shared.add(cost(lines.size() - 1, left));
+        return shared;
     }
 
-    private BigDecimal part(BigDecimal forTheOrder, Draft draft) {
-        if (forTheOrder.signum() == 0) {
-            return ZERO;
-        }
-        return goods.signum() == 0
-                ? forTheOrder.divide(BigDecimal.valueOf(drafts.size()), MathContext.DECIMAL128)
-                : forTheOrder.multiply(draft.goodsInvoiced()).divide(goods, MathContext.DECIMAL128);
-    }
-
-    private LineCost cost(Draft draft, BigDecimal part) {
-        return new LineCost(
-                draft.line(),
-                draft.tier(),
-                draft.quantity(),
-                draft.kg(),
-                draft.goodsQuoted(),
-                draft.goodsInvoiced(),
-                times(draft.goodsInvoiced(), vendor.toHome()),
-                part.signum() == 0 ? draft.landed() : draft.landed().add(part));
-    }
-
-    /** The product; a factor of one, as most are, takes no arithmetic. */
-    private static BigDecimal times(BigDecimal amount, BigDecimal factor) {
-        return factor.compareTo(ONE) == 0 ? amount : amount.multiply(factor);
+    private LineCost cost(int at, BigDecimal share) {
+        return new LineCost(lines.get(at), costs.get(at), share, vendor.toHome());
     }
 }

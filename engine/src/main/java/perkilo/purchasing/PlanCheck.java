@@ -2,6 +2,7 @@ package perkilo.purchasing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -73,11 +74,13 @@ public final class PlanCheck {
             broken.add("it can only be had in periods %d to %d"
                     .formatted(quote.firstPeriod() + 1, quote.lastPeriod() + 1));
         }
-        boolean priced = quote.tierFor(line.packs()) >= 0;
+        boolean priced = quantity.compareTo(quote.tiers().get(0).from()) >= 0;
         if (!priced) {
             broken.add("%s is below the first price".formatted(quantity));
         }
-        broken.subList(before, broken.size()).replaceAll(what -> name(problem, line) + ": " + what);
+        for (int at = before; at < broken.size(); at++) {
+            broken.set(at, name(problem, line) + ": " + broken.get(at));
+        }
         return priced;
     }
 
@@ -91,10 +94,10 @@ public final class PlanCheck {
     }
 
     private static void checkNeeds(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
-        List<List<BigDecimal>> bought = PlanCost.boughtPerPeriod(problem, plan);
+        BigDecimal[][] bought = boughtByItem(problem, plan);
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
-            List<BigDecimal> uncovered = uncovered(need, bought.get(item));
+            List<BigDecimal> uncovered = uncovered(need, bought[item]);
             for (int period = 0; period < uncovered.size(); period++) {
                 BigDecimal missing = uncovered.get(period);
                 if (missing.signum() > 0) {
@@ -104,11 +107,25 @@ public final class PlanCheck {
         }
     }
 
+    /** What is bought of every item in each period, in its base unit. */
+    private static BigDecimal[][] boughtByItem(PurchaseProblem problem, PurchasePlan plan) {
+        BigDecimal[][] bought = new BigDecimal[problem.needs().size()][problem.periods()];
+        for (BigDecimal[] ofItem : bought) {
+            Arrays.fill(ofItem, BigDecimal.ZERO);
+        }
+        for (PurchasePlan.Line line : plan.lines()) {
+            Quote quote = problem.quotes().get(line.quote());
+            BigDecimal[] ofItem = bought[quote.item()];
+            ofItem[line.period()] = ofItem[line.period()].add(quote.quantity(line.packs()));
+        }
+        return bought;
+    }
+
     /** What nothing on the shelf covers; with one period and no stock that is what was not bought. */
-    private static List<BigDecimal> uncovered(Need need, List<BigDecimal> bought) {
-        return bought.size() == 1 && need.stock().isEmpty()
-                ? List.of(need.total().subtract(bought.get(0)))
-                : Shelf.of(need, bought).uncovered();
+    private static List<BigDecimal> uncovered(Need need, BigDecimal[] bought) {
+        return bought.length == 1 && need.stock().isEmpty()
+                ? List.of(need.total().subtract(bought[0]))
+                : Shelf.of(need, List.of(bought)).uncovered();
     }
 
     private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {
@@ -119,8 +136,9 @@ public final class PlanCheck {
                         .formatted(vendor.name(), order.period() + 1, order.goods(), vendor.minimumOrderValue()));
             }
         }
-        for (int period = 0; period < problem.periods(); period++) {
-            checkCash("period " + (period + 1), cost.outlay(period), problem.cashPerPeriod(), broken);
+        BigDecimal perPeriod = problem.cashPerPeriod();
+        for (int period = 0; perPeriod != null && period < problem.periods(); period++) {
+            checkCash("period " + (period + 1), cost.outlay(period), perPeriod, broken);
         }
         checkCash("all periods", cost.outlay(), problem.cashTotal(), broken);
     }

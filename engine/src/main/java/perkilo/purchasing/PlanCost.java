@@ -5,7 +5,6 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -19,13 +18,27 @@ import org.jspecify.annotations.Nullable;
  * value.
  *
  * @param orders by period, then vendor
+ * @param outlay what leaves the bank for all orders, in home currency
  * @param holding what keeping stock costs, in home currency
  * @param credit what leftovers are worth, in home currency
  */
-public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal credit) {
+public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal holding, BigDecimal credit) {
 
     public PlanCost {
         orders = List.copyOf(orders);
+    }
+
+    /** What lines cost on their own: so that whoever knows it already need not have it worked out again. */
+    @FunctionalInterface
+    public interface Lines {
+
+        /**
+         * What packs of a quote cost.
+         *
+         * @param quote index into the problem's quotes
+         * @return what {@link OwnCost#of} makes of them
+         */
+        OwnCost cost(int quote, long packs);
     }
 
     /**
@@ -34,7 +47,24 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
      * @throws IllegalArgumentException if a line is below its quote's first price
      */
     public static PlanCost of(PurchaseProblem problem, PurchasePlan plan) {
-        List<OrderCost> orders = orders(problem, plan);
+        return of(problem, plan, (index, packs) -> {
+            Quote quote = problem.quotes().get(index);
+            return OwnCost.of(quote, problem.vendorOf(quote), packs);
+        });
+    }
+
+    /**
+     * Costs a plan.
+     *
+     * @param lines what the plan's lines cost on their own
+     * @throws IllegalArgumentException if a line is below its quote's first price
+     */
+    public static PlanCost of(PurchaseProblem problem, PurchasePlan plan, Lines lines) {
+        List<OrderCost> orders = orders(problem, plan, lines);
+        BigDecimal outlay = ZERO;
+        for (OrderCost order : orders) {
+            outlay = outlay.add(order.landed());
+        }
         BigDecimal holding = ZERO;
         BigDecimal credit = ZERO;
         for (int item = 0; item < problem.needs().size(); item++) {
@@ -47,21 +77,7 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
                     shelf.closing().stream().reduce(ZERO, BigDecimal::add).multiply(need.holdingPerUnit()));
             credit = credit.add(shelf.leftFromPurchases().min(need.creditable()).multiply(need.creditPerUnit()));
         }
-        return new PlanCost(orders, holding, credit);
-    }
-
-    /** What is bought of every item in each period, in its base unit. */
-    static List<List<BigDecimal>> boughtPerPeriod(PurchaseProblem problem, PurchasePlan plan) {
-        List<List<BigDecimal>> bought = new ArrayList<>();
-        for (int item = 0; item < problem.needs().size(); item++) {
-            bought.add(new ArrayList<>(Collections.nCopies(problem.periods(), ZERO)));
-        }
-        for (PurchasePlan.Line line : plan.lines()) {
-            Quote quote = problem.quotes().get(line.quote());
-            List<BigDecimal> ofItem = bought.get(quote.item());
-            ofItem.set(line.period(), ofItem.get(line.period()).add(quote.quantity(line.packs())));
-        }
-        return bought;
+        return new PlanCost(orders, outlay, holding, credit);
     }
 
     /** What is bought of an item in each period, in its base unit. */
@@ -77,15 +93,6 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
         return List.of(bought);
     }
 
-    /** What leaves the bank for all orders, in home currency. */
-    public BigDecimal outlay() {
-        BigDecimal outlay = ZERO;
-        for (OrderCost order : orders) {
-            outlay = outlay.add(order.landed());
-        }
-        return outlay;
-    }
-
     /** What leaves the bank for the orders of one period, in home currency. */
     public BigDecimal outlay(int period) {
         return orders.stream()
@@ -96,7 +103,7 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
 
     /** What a planner makes as small as it can: landed cost and holding, less the credit for leftovers. */
     public BigDecimal objective() {
-        return outlay().add(holding).subtract(credit);
+        return outlay.add(holding).subtract(credit);
     }
 
     /** All lines of all orders. */
@@ -108,13 +115,13 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
         return lines;
     }
 
-    private static List<OrderCost> orders(PurchaseProblem problem, PurchasePlan plan) {
+    private static List<OrderCost> orders(PurchaseProblem problem, PurchasePlan plan, Lines costs) {
         List<OrderCost> orders = new ArrayList<>();
         List<PurchasePlan.Line> lines = plan.lines();
         int start = 0;
         for (int at = 1; at <= lines.size(); at++) {
             if (at == lines.size() || lines.get(at).period() != lines.get(start).period()) {
-                addOrders(orders, problem, lines.subList(start, at));
+                addOrders(orders, problem, lines.subList(start, at), costs);
                 start = at;
             }
         }
@@ -122,21 +129,21 @@ public record PlanCost(List<OrderCost> orders, BigDecimal holding, BigDecimal cr
     }
 
     /** Adds the orders of one period, vendor by vendor. */
-    private static void addOrders(List<OrderCost> orders, PurchaseProblem problem, List<PurchasePlan.Line> lines) {
-        List<@Nullable List<PurchasePlan.Line>> byVendor =
-                new ArrayList<>(Collections.nCopies(problem.vendors().size(), null));
+    private static void addOrders(
+            List<OrderCost> orders, PurchaseProblem problem, List<PurchasePlan.Line> lines, Lines costs) {
+        @Nullable OrderCosting[] byVendor = new OrderCosting[problem.vendors().size()];
         for (PurchasePlan.Line line : lines) {
             int vendor = problem.quotes().get(line.quote()).vendor();
-            List<PurchasePlan.Line> order = byVendor.get(vendor);
+            OrderCosting order = byVendor[vendor];
             if (order == null) {
-                order = new ArrayList<>();
-                byVendor.set(vendor, order);
+                order = new OrderCosting(vendor, problem.vendors().get(vendor));
+                byVendor[vendor] = order;
             }
-            order.add(line);
+            order.add(line, costs.cost(line.quote(), line.packs()));
         }
-        for (List<PurchasePlan.Line> order : byVendor) {
+        for (OrderCosting order : byVendor) {
             if (order != null) {
-                orders.add(OrderCosting.of(problem, order));
+                orders.add(order.order());
             }
         }
     }

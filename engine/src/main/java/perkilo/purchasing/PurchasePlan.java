@@ -24,7 +24,9 @@ public record PurchasePlan(List<Line> lines) {
 
     private static boolean isSorted(List<Line> lines) {
         for (int i = 1; i < lines.size(); i++) {
-            if (ORDER.compare(lines.get(i - 1), lines.get(i)) > 0) {
+            Line before = lines.get(i - 1);
+            Line line = lines.get(i);
+            if (before.period > line.period || (before.period == line.period && before.quote > line.quote)) {
                 return false;
             }
         }

@@ -77,6 +77,11 @@ public record Vendor(
         return smallOrderCharge == null ? BigDecimal.ZERO : landedCharge(smallOrderCharge, true);
     }
 
+    /** Duty on freight per order and a small-order charge, in the vendor's currency. */
+    BigDecimal dutyOnCharges(BigDecimal smallOrder) {
+        return duty.multiply(dutyBasis == DutyBasis.CIF ? freightPerOrder.add(smallOrder) : smallOrder);
+    }
+
     private BigDecimal landedCharge(BigDecimal charge, boolean dutiable) {
         BigDecimal rate = BigDecimal.ONE.add(margin).add(dutiable ? duty : BigDecimal.ZERO);
         return charge.multiply(rate).multiply(toHome);

@@ -1,0 +1,51 @@
+package perkilo.purchasing;
+
+import static java.math.BigDecimal.ONE;
+
+import java.math.BigDecimal;
+
+/**
+ * What some packs of one quote cost on their own, before anything is charged for the order as a whole. Amounts are in
+ * the vendor's currency unless the name says otherwise.
+ *
+ * @param tier index of the price break that holds
+ * @param quantity in the item's base unit
+ * @param kg what it weighs for freight
+ * @param goodsQuoted what is invoiced for the goods, in the quote's currency, rounded to its minor unit
+ * @param goodsInvoiced the same in the vendor's currency
+ * @param duty on the line
+ * @param landed goods, margin, insurance, freight by weight and duty
+ */
+public record OwnCost(
+        int tier,
+        BigDecimal quantity,
+        BigDecimal kg,
+        BigDecimal goodsQuoted,
+        BigDecimal goodsInvoiced,
+        BigDecimal duty,
+        BigDecimal landed) {
+
+    /**
+     * Costs packs of a quote, by the formulas that {@link PlanCost} states.
+     *
+     * @param vendor who makes the quote
+     * @throws IllegalArgumentException if the packs are below the quote's first price
+     */
+    public static OwnCost of(Quote quote, Vendor vendor, long packs) {
+        int tier = quote.tierFor(packs);
+        BigDecimal quoted = quote.goodsAt(tier, packs);
+        BigDecimal invoiced = times(quoted, quote.toVendorCurrency());
+        BigDecimal weight = quote.kgPerPack().multiply(BigDecimal.valueOf(packs));
+        BigDecimal insured = times(invoiced, ONE.add(vendor.insurance()));
+        BigDecimal freight = vendor.freightPerKg().multiply(weight);
+        BigDecimal dutiable = vendor.dutyBasis() == DutyBasis.CIF ? insured.add(freight) : invoiced;
+        BigDecimal duty = quote.duty().multiply(dutiable);
+        BigDecimal landed = times(insured.add(freight), ONE.add(vendor.margin())).add(duty);
+        return new OwnCost(tier, quote.quantity(packs), weight, quoted, invoiced, duty, landed);
+    }
+
+    /** The product; a factor of one, as most are, takes no arithmetic. */
+    static BigDecimal times(BigDecimal amount, BigDecimal factor) {
+        return factor.compareTo(ONE) == 0 ? amount : amount.multiply(factor);
+    }
+}
