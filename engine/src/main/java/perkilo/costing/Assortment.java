@@ -13,23 +13,22 @@ import perkilo.purchasing.Vendor;
  * What a market offers of one item, and what of that is the same for every run.
  *
  * @param listings in the order of the sheets
- * @param quotes the listings as a planner sees them, for the first need and period of a problem
+ * @param quotes the listings as a planner sees them
  * @param lowestPrice the lowest goods price of a kilogram or piece, in home currency; null where nobody offers any
  * @param beyondNeed what may be bought on top of a need: for each offer what reaches its last price break, its minimum
  *     and its supplier's minimum order value
  */
 record Assortment(
         List<Listing> listings,
-        List<Quote> quotes,
+        NumberedQuotes quotes,
         @Nullable BigDecimal lowestPrice,
         BigDecimal beyondNeed) {
 
     /** Nothing is offered. */
-    static final Assortment NONE = new Assortment(List.of(), List.of(), null, BigDecimal.ZERO);
+    static final Assortment NONE = new Assortment(List.of(), new NumberedQuotes(List.of()), null, BigDecimal.ZERO);
 
     Assortment {
         listings = List.copyOf(listings);
-        quotes = List.copyOf(quotes);
     }
 
     /**
@@ -49,7 +48,7 @@ record Assortment(
             lowest = lowest == null ? price : lowest.min(price);
             beyond = beyond.add(largestLine(quote, vendors.get(quote.vendor())));
         }
-        return new Assortment(listings, quotes, lowest, beyond);
+        return new Assortment(listings, new NumberedQuotes(quotes), lowest, beyond);
     }
 
     private static BigDecimal largestLine(Quote quote, Vendor vendor) {

@@ -58,9 +58,7 @@ final class PurchaseForRun {
         List<Quote> quotes = new ArrayList<>();
         List<Need> wanted = new ArrayList<>();
         for (Source source : bought) {
-            for (Quote quote : source.offered().quotes()) {
-                quotes.add(quote.forNeed(wanted.size(), 0, 0));
-            }
+            quotes.addAll(source.offered().quotes().forNeed(wanted.size()));
             listings.addAll(source.offered().listings());
             wanted.add(need(needs, source.item(), source.offered()));
         }

@@ -29,20 +29,25 @@ public record PurchaseProblem(
         if (periods < 1) {
             throw new IllegalArgumentException("a purchase needs at least one period, but had " + periods);
         }
-        for (Need need : needs) {
-            if (need.perPeriod().size() != periods) {
-                throw new IllegalArgumentException("%s has needs for %s periods, but there are %s"
-                        .formatted(need.item(), need.perPeriod().size(), periods));
-            }
+        for (int item = 0; item < needs.size(); item++) {
+            requirePeriods(needs.get(item), periods);
         }
-        for (Quote quote : quotes) {
-            if (quote.item() < 0
-                    || quote.item() >= needs.size()
-                    || quote.vendor() < 0
-                    || quote.vendor() >= vendors.size()) {
-                throw new IllegalArgumentException("a quote names item %s and vendor %s, but there are %s and %s"
-                        .formatted(quote.item(), quote.vendor(), needs.size(), vendors.size()));
-            }
+        for (int quote = 0; quote < quotes.size(); quote++) {
+            requireWithin(quotes.get(quote), needs.size(), vendors.size());
+        }
+    }
+
+    private static void requirePeriods(Need need, int periods) {
+        if (need.perPeriod().size() != periods) {
+            throw new IllegalArgumentException("%s has needs for %s periods, but there are %s"
+                    .formatted(need.item(), need.perPeriod().size(), periods));
+        }
+    }
+
+    private static void requireWithin(Quote quote, int needs, int vendors) {
+        if (quote.item() < 0 || quote.item() >= needs || quote.vendor() < 0 || quote.vendor() >= vendors) {
+            throw new IllegalArgumentException("a quote names item %s and vendor %s, but there are %s and %s"
+                    .formatted(quote.item(), quote.vendor(), needs, vendors));
         }
     }
 

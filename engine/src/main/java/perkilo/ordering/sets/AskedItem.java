@@ -13,32 +13,36 @@ import perkilo.purchasing.Quote;
  * @param prices of these quotes
  * @param wanted how much
  */
-record AskedItem(List<Integer> quotes, ItemPrices prices, Wanted wanted) {
+@SuppressWarnings("ArrayRecordComponent") // never compared and never shown; very many are made
+record AskedItem(int[] quotes, ItemPrices prices, Wanted wanted) {
 
     /** The items of a problem that something is needed of. */
     static List<AskedItem> of(PurchaseProblem problem, MarketPrices market) {
-        List<List<Integer>> quotes = quotesByItem(problem);
-        List<AskedItem> items = new ArrayList<>(quotes.size());
-        for (int item = 0; item < quotes.size(); item++) {
+        int[][] quotes = quotesByItem(problem);
+        List<AskedItem> items = new ArrayList<>(quotes.length);
+        for (int item = 0; item < quotes.length; item++) {
             Need need = problem.needs().get(item);
             if (need.total().signum() > 0) {
-                List<Quote> own = new ArrayList<>(quotes.get(item).size());
-                for (int quote : quotes.get(item)) {
-                    own.add(problem.quotes().get(quote));
-                }
-                items.add(new AskedItem(quotes.get(item), market.prices(need.item(), own), Wanted.of(need)));
+                ItemPrices prices = market.prices(need.item(), problem.quotes(), quotes[item]);
+                items.add(new AskedItem(quotes[item], prices, Wanted.of(need)));
             }
         }
         return items;
     }
 
-    private static List<List<Integer>> quotesByItem(PurchaseProblem problem) {
-        List<List<Integer>> byItem = new ArrayList<>(problem.needs().size());
-        for (int item = 0; item < problem.needs().size(); item++) {
-            byItem.add(new ArrayList<>(2));
+    private static int[][] quotesByItem(PurchaseProblem problem) {
+        List<Quote> quotes = problem.quotes();
+        int[] count = new int[problem.needs().size()];
+        for (int quote = 0; quote < quotes.size(); quote++) {
+            count[quotes.get(quote).item()]++;
         }
-        for (int quote = 0; quote < problem.quotes().size(); quote++) {
-            byItem.get(problem.quotes().get(quote).item()).add(quote);
+        int[][] byItem = new int[count.length][];
+        for (int item = 0; item < count.length; item++) {
+            byItem[item] = new int[count[item]];
+        }
+        for (int quote = quotes.size() - 1; quote >= 0; quote--) {
+            int item = quotes.get(quote).item();
+            byItem[item][--count[item]] = quote;
         }
         return byItem;
     }

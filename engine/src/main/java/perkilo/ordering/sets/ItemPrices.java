@@ -81,14 +81,19 @@ final class ItemPrices {
         }
     }
 
-    /** Whether these are the prices of some quotes; which need they stand for does not matter. */
-    boolean areOf(List<Quote> others) {
-        if (others.size() != quotes.size()) {
+    /**
+     * Whether these are the prices of some quotes; which need they stand for does not matter.
+     *
+     * @param others of a problem
+     * @param own which of them are meant
+     */
+    boolean areOf(List<Quote> others, int[] own) {
+        if (own.length != quotes.size()) {
             return false;
         }
-        for (int i = 0; i < others.size(); i++) {
+        for (int i = 0; i < own.length; i++) {
             Quote known = quotes.get(i);
-            Quote other = others.get(i);
+            Quote other = others.get(own[i]);
             boolean sameTime = isForNow(known) == isForNow(other);
             if (!sameTime || !known.hasTermsOf(other)) {
                 return false;

@@ -1,5 +1,6 @@
 package perkilo.ordering.sets;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,20 +25,27 @@ final class MarketPrices {
 
     private record Asked(ItemPrices prices, Wanted wanted) {}
 
-    /** Whether this is the market of some vendors. */
+    /** Whether this is the market of this very list of vendors, which is quicker to see than whether it is of such. */
+    @SuppressWarnings("ReferenceEquality")
+    boolean isOfThese(List<Vendor> others) {
+        return vendors == others;
+    }
+
+    /** Whether this is the market of such vendors. */
     boolean isOf(List<Vendor> others) {
-        return vendors == others || vendors.equals(others);
+        return vendors.equals(others);
     }
 
     /**
      * The prices of an item. Of two sets of quotes for one name the one asked for last is remembered.
      *
-     * @param quotes all that a problem has for it
+     * @param quotes of a problem
+     * @param own which of them are for the item
      */
-    ItemPrices prices(String item, List<Quote> quotes) {
+    ItemPrices prices(String item, List<Quote> quotes, int[] own) {
         ItemPrices known = byItem.get(item);
-        if (known == null || !known.areOf(quotes)) {
-            known = ItemPrices.of(quotes, vendors);
+        if (known == null || !known.areOf(quotes, own)) {
+            known = ItemPrices.of(Arrays.stream(own).mapToObj(quotes::get).toList(), vendors);
             byItem.put(item, known);
         }
         return known;

@@ -21,6 +21,11 @@ final class Markets {
 
     private @Nullable MarketPrices find(List<Vendor> vendors) {
         for (MarketPrices market : known) {
+            if (market.isOfThese(vendors)) {
+                return market;
+            }
+        }
+        for (MarketPrices market : known) {
             if (market.isOf(vendors)) {
                 return market;
             }

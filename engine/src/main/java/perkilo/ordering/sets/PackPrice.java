@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import perkilo.purchasing.DutyBasis;
+import perkilo.purchasing.OwnCost;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
@@ -20,7 +21,12 @@ final class PackPrice {
     /** A quotient that is so little above a whole number is taken for it; whoever needs to be sure checks exactly. */
     private static final double WHOLE = 1e-9;
 
+    /** Few numbers of packs come up again and again; what so many of them cost exactly is remembered. */
+    private static final int MOST_COSTS = 1000;
+
     private final Quote quote;
+    private final Vendor vendor;
+    private final Remembered<Long, OwnCost> exactCosts = new Remembered<>(MOST_COSTS);
     private final int index;
     private final double packSize;
     private final double step;
@@ -41,6 +47,7 @@ final class PackPrice {
      */
     PackPrice(Quote quote, int index, Vendor vendor) {
         this.quote = quote;
+        this.vendor = vendor;
         this.index = index;
         this.packSize = quote.packSize().doubleValue();
         this.step = packSize * quote.multiple();
@@ -110,6 +117,11 @@ final class PackPrice {
     /** Landed cost of a line in home currency. */
     double cost(long packs) {
         return goodsQuoted(packs) * goodsFactor + perPack * packs;
+    }
+
+    /** What a line costs exactly. */
+    OwnCost exactCost(long packs) {
+        return exactCosts.of(packs, some -> OwnCost.of(quote, vendor, some));
     }
 
     /** What the vendor counts towards the minimum order value, in the vendor's currency. */

@@ -70,10 +70,11 @@ public final class QuickPlanner implements PlanPurchases {
         if (picks == null) {
             return null;
         }
-        PurchasePlan plan = plan(items, picks);
-        PlanCost cost = PlanCost.of(problem, plan);
+        PackPrice[] priced = new PackPrice[problem.quotes().size()];
+        PurchasePlan plan = plan(items, picks, priced);
+        PlanCost cost = PlanCost.of(problem, plan, (quote, packs) -> priced[quote].exactCost(packs));
         return PlanCheck.violations(problem, plan, cost).isEmpty()
-                ? outcome(plan, cost, BigDecimal.valueOf(answer.bound() - ROUNDING))
+                ? outcome(plan, cost, justBelow(answer.bound()))
                 : null;
     }
 
@@ -96,11 +97,21 @@ public final class QuickPlanner implements PlanPurchases {
                 : new PlanOutcome.BestSoFar(plan, cost, least);
     }
 
-    private static PurchasePlan plan(List<AskedItem> items, List<List<Cover.Pick>> picks) {
+    /** A bound that plain fractions can't have made too high, to so many digits as it means something. */
+    private static BigDecimal justBelow(double bound) {
+        double below = bound - ROUNDING;
+        return Math.abs(below) < 1e9
+                ? BigDecimal.valueOf((long) Math.floor(below / ROUNDING), 6)
+                : BigDecimal.valueOf(below);
+    }
+
+    /** The plan; the price of each quote that is bought is put to its index. */
+    private static PurchasePlan plan(List<AskedItem> items, List<List<Cover.Pick>> picks, PackPrice[] priced) {
         List<PurchasePlan.Line> lines = new ArrayList<>(items.size());
         for (int item = 0; item < items.size(); item++) {
             for (Cover.Pick pick : picks.get(item)) {
-                int quote = items.get(item).quotes().get(pick.price().index());
+                int quote = items.get(item).quotes()[pick.price().index()];
+                priced[quote] = pick.price();
                 lines.add(new PurchasePlan.Line(quote, 0, pick.packs()));
             }
         }
