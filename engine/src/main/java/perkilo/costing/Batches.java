@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import perkilo.model.Batching;
 import perkilo.origin.Figure;
+import perkilo.purchasing.Quotient;
 
 /**
  * How much bulk is made, and in how many batches. All weights are in kilograms.

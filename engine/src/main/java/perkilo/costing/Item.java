@@ -12,6 +12,7 @@ import perkilo.origin.Origin;
  * Something that a run needs: a material in kilograms, or a component in pieces.
  *
  * @param name as the formula or the list of components has it
+ * @param key what all spellings of the name have in common
  * @param material null for a component
  * @param lines where the formula names it; none for a component
  * @param component null for a material
@@ -20,6 +21,7 @@ import perkilo.origin.Origin;
  */
 public record Item(
         String name,
+        String key,
         @Nullable Material material,
         List<Formula.Line> lines,
         Product.@Nullable Component component,

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
+import perkilo.purchasing.Quotient;
 
 /**
  * What one item of a run costs. Amounts are in home currency, quantities in kilograms or pieces.
@@ -51,9 +52,16 @@ public record ItemCost(
         }
         BigDecimal rate = lines.get(0).toHome();
         boolean alike = lines.size() == 1 || lines.stream().allMatch(line -> line.toHome().equals(rate));
-        BigDecimal landed = sum(lines, alike ? LineCost::landedUnconverted : LineCost::landed);
-        BigDecimal used = part(landed, item.needed(), sum(lines, LineCost::quantity));
-        return new ItemCost(item, lines, null, mostUsable, used, alike ? rate : ONE);
+        return alike
+                ? new ItemCost(item, lines, null, mostUsable, used(item, lines, LineCost::landedUnconverted), rate)
+                : new ItemCost(item, lines, null, mostUsable, used(item, lines, LineCost::landed), ONE);
+    }
+
+    private static BigDecimal used(Item item, List<LineCost> lines, Function<LineCost, BigDecimal> landed) {
+        BigDecimal perUnit = lines.size() == 1 ? lines.get(0).landedPerUnit() : null;
+        return perUnit == null
+                ? part(sum(lines, landed), item.needed(), sum(lines, LineCost::quantity))
+                : item.needed().multiply(perUnit);
     }
 
     /** What went into the product: {@code needed × landedPerUnit}. */

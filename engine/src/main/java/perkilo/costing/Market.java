@@ -58,7 +58,7 @@ public final class Market {
             }
         }
         this.suppliers = List.copyOf(sellers);
-        this.vendors = sellers.stream().map(this::vendor).toList();
+        this.vendors = List.copyOf(sellers.stream().map(this::vendor).toList());
     }
 
     /** The book that the market is of. */
@@ -68,16 +68,22 @@ public final class Market {
 
     /** What is offered of an item, in the order of the sheets. */
     public List<Listing> listings(String item) {
-        return assortment(item).listings();
+        return assortment(Names.key(item)).listings();
     }
 
-    /** What is offered of an item, with what is the same for every run; worked out when it is first asked for. */
-    Assortment assortment(String item) {
-        String key = Names.key(item);
+    /**
+     * What is offered of an item, with what is the same for every run; worked out when it is first asked for.
+     *
+     * @param key of the item's name
+     */
+    Assortment assortment(String key) {
+        Assortment known = assortments.get(key);
+        return known == null ? assortments.computeIfAbsent(key, this::assort) : known;
+    }
+
+    private Assortment assort(String key) {
         List<Listing> listings = byItem.get(key);
-        return listings == null
-                ? Assortment.NONE
-                : assortments.computeIfAbsent(key, first -> Assortment.of(listings, vendors));
+        return listings == null ? Assortment.NONE : Assortment.of(listings, vendors);
     }
 
     /** The suppliers who offer anything, by vendor index. */
@@ -92,7 +98,7 @@ public final class Market {
 
     /** What a kilogram costs of an item that is not bought; empty where it has to be. */
     public Optional<Figure> housePrice(Item item) {
-        return Optional.ofNullable(housePrice(item, assortment(item.name())));
+        return Optional.ofNullable(housePrice(item, assortment(item.key())));
     }
 
     @Nullable Figure housePrice(Item item, Assortment offered) {
@@ -106,7 +112,7 @@ public final class Market {
 
     /** The lowest goods price of a kilogram or piece that anybody lists, in home currency; empty where nobody does. */
     public Optional<BigDecimal> lowestPrice(String item) {
-        return Optional.ofNullable(assortment(item).lowestPrice());
+        return Optional.ofNullable(assortment(Names.key(item)).lowestPrice());
     }
 
     /**
@@ -148,7 +154,7 @@ public final class Market {
      * its last price break, its minimum and its supplier's minimum order value.
      */
     public BigDecimal mostThatIsBought(String item, BigDecimal need) {
-        return need.add(assortment(item).beyondNeed());
+        return need.add(assortment(Names.key(item)).beyondNeed());
     }
 
     /** All listings of several items. */

@@ -54,9 +54,9 @@ final class PurchaseForRun {
     }
 
     private Outcome plan(RunNeeds needs, List<Source> bought) {
-        List<Listing> listings = new ArrayList<>();
-        List<Quote> quotes = new ArrayList<>();
-        List<Need> wanted = new ArrayList<>();
+        List<Listing> listings = new ArrayList<>(2 * bought.size());
+        List<Quote> quotes = new ArrayList<>(2 * bought.size());
+        List<Need> wanted = new ArrayList<>(bought.size());
         for (Source source : bought) {
             quotes.addAll(source.offered().quotes().forNeed(wanted.size()));
             listings.addAll(source.offered().listings());

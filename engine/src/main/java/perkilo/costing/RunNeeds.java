@@ -16,6 +16,7 @@ import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.origin.Figure;
 
 /**
  * What one run makes and needs.
@@ -91,35 +92,45 @@ public record RunNeeds(
     }
 
     private static List<Item> materials(Book book, Formula formula, BigDecimal charged) {
-        Map<String, List<Formula.Line>> byName = new LinkedHashMap<>();
-        for (Formula.Line line : formula.lines()) {
-            byName.computeIfAbsent(Names.key(line.material()), key -> new ArrayList<>(1))
-                    .add(line);
+        List<Formula.Line> lines = formula.lines();
+        Map<String, List<Formula.Line>> byKey = new LinkedHashMap<>(2 * lines.size());
+        for (Formula.Line line : lines) {
+            byKey.merge(Names.key(line.material()), List.of(line), RunNeeds::together);
         }
-        List<Item> items = new ArrayList<>(byName.size());
-        for (List<Formula.Line> lines : byName.values()) {
-            items.add(material(book, formula, lines, charged));
-        }
+        List<Item> items = new ArrayList<>(byKey.size());
+        byKey.forEach((key, ofMaterial) -> items.add(material(book, formula, key, ofMaterial, charged)));
         return items;
     }
 
-    private static Item material(Book book, Formula formula, List<Formula.Line> lines, BigDecimal charged) {
-        String name = lines.get(0).material();
-        Material material = book.material(name).orElseGet(() -> Material.of(name));
-        BigDecimal share = ZERO;
-        for (Formula.Line line : lines) {
+    private static List<Formula.Line> together(List<Formula.Line> before, List<Formula.Line> more) {
+        List<Formula.Line> all = new ArrayList<>(before);
+        all.addAll(more);
+        return all;
+    }
+
+    private static Item material(
+            Book book, Formula formula, String key, List<Formula.Line> lines, BigDecimal charged) {
+        Material known = book.materials().get(key);
+        Material material = known == null ? Material.of(lines.get(0).material()) : known;
+        BigDecimal share = formula.levelOf(lines.get(0));
+        for (Formula.Line line : lines.subList(1, lines.size())) {
             share = share.add(formula.levelOf(line));
         }
-        BigDecimal needed =
-                charged.multiply(share).multiply(ONE.add(material.handlingLoss().value()));
-        return new Item(material.name(), material, lines, null, share, needed);
+        BigDecimal inProduct = charged.multiply(share);
+        Figure loss = material.handlingLoss();
+        BigDecimal needed = loss.isZero() ? inProduct : inProduct.multiply(ONE.add(loss.value()));
+        return new Item(material.name(), key, material, lines, null, share, needed);
     }
 
     private static List<Item> components(Product product, BigDecimal units) {
         return product.components().stream()
-                .map(component ->
-                        new Item(component.name(), null, List.of(), component, ZERO, pieces(component, units)))
+                .map(component -> component(component, units))
                 .toList();
+    }
+
+    private static Item component(Product.Component component, BigDecimal units) {
+        String name = component.name();
+        return new Item(name, Names.key(name), null, List.of(), component, ZERO, pieces(component, units));
     }
 
     private static BigDecimal pieces(Product.Component component, BigDecimal units) {

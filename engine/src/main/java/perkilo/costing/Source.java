@@ -18,7 +18,7 @@ record Source(Item item, Assortment offered, @Nullable Figure housePrice) {
     static List<Source> of(Market market, RunNeeds needs) {
         List<Source> sources = new ArrayList<>(needs.items().size());
         for (Item item : needs.items()) {
-            Assortment offered = market.assortment(item.name());
+            Assortment offered = market.assortment(item.key());
             sources.add(new Source(item, offered, market.housePrice(item, offered)));
         }
         return sources;

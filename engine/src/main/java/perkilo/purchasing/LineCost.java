@@ -3,6 +3,7 @@ package perkilo.purchasing;
 import static perkilo.purchasing.OwnCost.times;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one line of an order costs. Amounts are in home currency unless the name says otherwise.
@@ -15,6 +16,10 @@ import java.math.BigDecimal;
  * @param toHome home currency for one unit of the vendor's
  */
 public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, BigDecimal toHome) {
+
+    LineCost withShare(BigDecimal ofTheOrder) {
+        return new LineCost(line, own, ofTheOrder, toHome);
+    }
 
     /** Index of the price break that holds. */
     public int tier() {
@@ -54,6 +59,11 @@ public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, Bi
     /** The same in the vendor's currency. */
     public BigDecimal landedUnconverted() {
         return share.signum() == 0 ? own.landed() : own.landed().add(share);
+    }
+
+    /** {@link #landedUnconverted} of the item's base unit, exact; null where that is no short decimal. */
+    public @Nullable BigDecimal landedPerUnit() {
+        return share.signum() == 0 ? own.landedPerUnit() : null;
     }
 
     /** What came on top of the goods. */

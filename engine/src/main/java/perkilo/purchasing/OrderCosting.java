@@ -14,8 +14,7 @@ final class OrderCosting {
 
     private final int index;
     private final Vendor vendor;
-    private final List<PurchasePlan.Line> lines = new ArrayList<>();
-    private final List<OwnCost> costs = new ArrayList<>();
+    private final List<LineCost> lines = new ArrayList<>();
     private BigDecimal landed = ZERO;
 
     /**
@@ -30,22 +29,22 @@ final class OrderCosting {
     }
 
     void add(PurchasePlan.Line line, OwnCost cost) {
-        lines.add(line);
-        costs.add(cost);
-        landed = landed.add(cost.landed());
+        lines.add(new LineCost(line, cost, ZERO, vendor.toHome()));
+        landed = lines.size() == 1 ? cost.landed() : landed.add(cost.landed());
     }
 
     /** What the order costs, of one line at least. */
     OrderCost order() {
         BigDecimal smallOrder = smallOrderCharge();
         BigDecimal charges = landedCharges(smallOrder);
+        boolean free = charges.signum() == 0;
         return new OrderCost(
                 index,
-                lines.get(0).period(),
+                lines.get(0).line().period(),
                 vendor,
-                charges.signum() == 0 ? unshared() : share(charges),
+                free ? lines : shared(charges),
                 smallOrder,
-                times(landed.add(charges), vendor.toHome()));
+                times(free ? landed : landed.add(charges), vendor.toHome()));
     }
 
     private BigDecimal smallOrderCharge() {
@@ -55,8 +54,8 @@ final class OrderCosting {
 
     private BigDecimal goods() {
         BigDecimal goods = ZERO;
-        for (OwnCost cost : costs) {
-            goods = goods.add(cost.goodsInvoiced());
+        for (LineCost line : lines) {
+            goods = goods.add(line.goodsInvoiced());
         }
         return goods;
     }
@@ -69,34 +68,22 @@ final class OrderCosting {
                 : charges.multiply(ONE.add(vendor.margin())).add(vendor.dutyOnCharges(smallOrder));
     }
 
-    private List<LineCost> unshared() {
-        List<LineCost> shared = new ArrayList<>(lines.size());
-        for (int at = 0; at < lines.size(); at++) {
-            shared.add(cost(at, ZERO));
-        }
-        return shared;
-    }
-
     /**
      * Shares what is charged for the order by goods value (by line where the goods are free); the last line takes the
      * rest.
      */
-    private List<LineCost> share(BigDecimal charges) {
+    private List<LineCost> shared(BigDecimal charges) {
         BigDecimal goods = goods();
         List<LineCost> shared = new ArrayList<>(lines.size());
         BigDecimal left = charges;
-        for (int at = 0; at < lines.size() - 1; at++) {
+        for (LineCost line : lines.subList(0, lines.size() - 1)) {
             BigDecimal part = goods.signum() == 0
                     ? charges.divide(BigDecimal.valueOf(lines.size()), MathContext.DECIMAL128)
-                    : charges.multiply(costs.get(at).goodsInvoiced()).divide(goods, MathContext.DECIMAL128);
+                    : charges.multiply(line.goodsInvoiced()).divide(goods, MathContext.DECIMAL128);
             left = left.subtract(part);
-            shared.add(cost(at, part));
+            shared.add(line.withShare(part));
         }
-        shared.add(cost(lines.size() - 1, left));
+        shared.add(lines.get(lines.size() - 1).withShare(left));
         return shared;
-    }
-
-    private LineCost cost(int at, BigDecimal share) {
-        return new LineCost(lines.get(at), costs.get(at), share, vendor.toHome());
     }
 }

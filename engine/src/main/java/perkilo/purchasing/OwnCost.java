@@ -3,6 +3,7 @@ package perkilo.purchasing;
 import static java.math.BigDecimal.ONE;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What some packs of one quote cost on their own, before anything is charged for the order as a whole. Amounts are in
@@ -15,6 +16,7 @@ import java.math.BigDecimal;
  * @param goodsInvoiced the same in the vendor's currency
  * @param duty on the line
  * @param landed goods, margin, insurance, freight by weight and duty
+ * @param landedPerUnit of the item's base unit, exact; null where that is no short decimal
  */
 public record OwnCost(
         int tier,
@@ -23,7 +25,8 @@ public record OwnCost(
         BigDecimal goodsQuoted,
         BigDecimal goodsInvoiced,
         BigDecimal duty,
-        BigDecimal landed) {
+        BigDecimal landed,
+        @Nullable BigDecimal landedPerUnit) {
 
     /**
      * Costs packs of a quote, by the formulas that {@link PlanCost} states.
@@ -41,7 +44,9 @@ public record OwnCost(
         BigDecimal dutiable = vendor.dutyBasis() == DutyBasis.CIF ? insured.add(freight) : invoiced;
         BigDecimal duty = quote.duty().multiply(dutiable);
         BigDecimal landed = times(insured.add(freight), ONE.add(vendor.margin())).add(duty);
-        return new OwnCost(tier, quote.quantity(packs), weight, quoted, invoiced, duty, landed);
+        BigDecimal quantity = quote.quantity(packs);
+        return new OwnCost(
+                tier, quantity, weight, quoted, invoiced, duty, landed, Quotient.exact(landed, quantity));
     }
 
     /** The product; a factor of one, as most are, takes no arithmetic. */

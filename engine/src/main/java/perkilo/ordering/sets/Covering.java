@@ -54,17 +54,22 @@ final class Covering {
 
     /** One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. */
     private void single(double quantity) {
+        PackPrice bestPrice = null;
+        long bestPacks = 0;
         for (int at = 0; at < offered.count(); at++) {
             PackPrice price = offered.price(at);
+            long fewest = price.fewest(wanted.quantity(), quantity);
             for (int tier = 0; tier < price.tiers(); tier++) {
-                long some = price.packs(tier, wanted.quantity());
+                long some = Math.max(price.fewest(tier), fewest);
                 double net = price.cost(some) - wanted.worth(quantity - some * price.packSize());
                 if (net < bestCost - 1e-9) {
                     bestCost = net;
-                    best = List.of(new Cover.Pick(price, some));
+                    bestPrice = price;
+                    bestPacks = some;
                 }
             }
         }
+        best = bestPrice == null ? null : List.of(new Cover.Pick(bestPrice, bestPacks));
     }
 
     private void consider(double cost, double left) {

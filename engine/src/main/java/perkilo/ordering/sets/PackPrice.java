@@ -150,13 +150,15 @@ final class PackPrice {
         return Math.max(fewest[tier], steps * quote.multiple());
     }
 
-    /** The fewest packs that cover a quantity and reach a price break, exactly. */
-    long packs(int tier, BigDecimal quantity) {
-        double steps = quantity.doubleValue() / step;
+    /**
+     * The fewest packs that cover a quantity, exactly.
+     *
+     * @param about the same in plain fractions
+     */
+    long fewest(BigDecimal quantity, double about) {
+        double steps = about / step;
         boolean isClear = steps < 1e6 && Math.abs(steps - Math.rint(steps)) > WHOLE;
-        return isClear
-                ? Math.max(fewest[tier], (long) Math.ceil(steps) * quote.multiple())
-                : Math.max(fewest[tier], quote.packsFor(quantity));
+        return isClear ? (long) Math.ceil(steps) * quote.multiple() : quote.packsFor(quantity);
     }
 
     /** Whether a line of so many packs has a price. */
