@@ -1,15 +1,20 @@
 package perkilo.costing;
 
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import perkilo.purchasing.Quote;
 
 /** The quotes for one item, numbered by the need that they stand for; the same for all problems of one period. */
 final class NumberedQuotes {
 
+    /** Few formulas have more materials than this. */
+    private static final int MOST_NEEDS = 32;
+
+    /** Of items with more quotes nothing is kept: it would take much room, and numbering is not what takes long there. */
+    private static final int MOST_QUOTES = 8;
+
     private final List<Quote> quotes;
-    private final Map<Integer, List<Quote>> byNeed = new ConcurrentHashMap<>();
+    private final AtomicReferenceArray<List<Quote>> byNeed = new AtomicReferenceArray<>(MOST_NEEDS);
 
     /**
      * Quotes to be numbered.
@@ -26,8 +31,15 @@ final class NumberedQuotes {
      * @param need its index in the problem
      */
     List<Quote> forNeed(int need) {
+        if (need >= MOST_NEEDS || quotes.size() > MOST_QUOTES) {
+            return numbered(need);
+        }
         List<Quote> known = byNeed.get(need);
-        return known != null ? known : byNeed.computeIfAbsent(need, this::numbered);
+        if (known == null) {
+            known = numbered(need);
+            byNeed.set(need, known);
+        }
+        return known;
     }
 
     private List<Quote> numbered(int need) {

@@ -6,9 +6,7 @@ import static java.math.BigDecimal.ZERO;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Formula;
@@ -92,19 +90,28 @@ public record RunNeeds(
     }
 
     private static List<Item> materials(Book book, Formula formula, BigDecimal charged) {
-        List<Formula.Line> lines = formula.lines();
-        Map<String, List<Formula.Line>> byKey = new LinkedHashMap<>(2 * lines.size());
-        for (Formula.Line line : lines) {
-            byKey.merge(Names.key(line.material()), List.of(line), RunNeeds::together);
+        List<String> keys = new ArrayList<>(formula.lines().size());
+        List<List<Formula.Line>> lines = new ArrayList<>(formula.lines().size());
+        for (Formula.Line line : formula.lines()) {
+            String key = Names.key(line.material());
+            int before = keys.indexOf(key);
+            if (before < 0) {
+                keys.add(key);
+                lines.add(List.of(line));
+            } else {
+                lines.set(before, together(lines.get(before), line));
+            }
         }
-        List<Item> items = new ArrayList<>(byKey.size());
-        byKey.forEach((key, ofMaterial) -> items.add(material(book, formula, key, ofMaterial, charged)));
+        List<Item> items = new ArrayList<>(keys.size());
+        for (int at = 0; at < keys.size(); at++) {
+            items.add(material(book, formula, keys.get(at), lines.get(at), charged));
+        }
         return items;
     }
 
-    private static List<Formula.Line> together(List<Formula.Line> before, List<Formula.Line> more) {
+    private static List<Formula.Line> together(List<Formula.Line> before, Formula.Line line) {
         List<Formula.Line> all = new ArrayList<>(before);
-        all.addAll(more);
+        all.add(line);
         return all;
     }
 
@@ -113,8 +120,8 @@ public record RunNeeds(
         Material known = book.materials().get(key);
         Material material = known == null ? Material.of(lines.get(0).material()) : known;
         BigDecimal share = formula.levelOf(lines.get(0));
-        for (Formula.Line line : lines.subList(1, lines.size())) {
-            share = share.add(formula.levelOf(line));
+        for (int again = 1; again < lines.size(); again++) {
+            share = share.add(formula.levelOf(lines.get(again)));
         }
         BigDecimal inProduct = charged.multiply(share);
         Figure loss = material.handlingLoss();

@@ -38,8 +38,8 @@ public record Need(
         if (usablePeriods < 1) {
             throw new IllegalArgumentException("usablePeriods must be at least 1, but was " + usablePeriods);
         }
-        for (BigDecimal need : perPeriod) {
-            if (need.signum() < 0) {
+        for (int period = 0; period < perPeriod.size(); period++) {
+            if (perPeriod.get(period).signum() < 0) {
                 throw new IllegalArgumentException("a need must be zero or more, but was one of " + perPeriod);
             }
         }

@@ -2,8 +2,8 @@ package perkilo.purchasing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Whether a plan keeps every rule: a check that shares nothing with the search that made the plan. */
@@ -40,6 +40,7 @@ public final class PlanCheck {
 
     /** Checks line by line and need by need; false where the orders can't be costed. */
     private static boolean linesAreRight(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
+        @Nullable BigDecimal[] bought = new BigDecimal[problem.needs().size() * problem.periods()];
         boolean priced = true;
         boolean inTime = true;
         PurchasePlan.Line before = null;
@@ -48,22 +49,30 @@ public final class PlanCheck {
                 broken.add("quote %d stands twice in period %d".formatted(line.quote(), line.period() + 1));
             }
             before = line;
-            priced &= checkLine(problem, line, broken);
-            inTime &= line.period() >= 0 && line.period() < problem.periods();
+            Quote quote = problem.quotes().get(line.quote());
+            BigDecimal quantity = quote.quantity(line.packs());
+            priced &= checkLine(problem, line, quantity, broken);
+            if (line.period() < 0 || line.period() >= problem.periods()) {
+                inTime = false;
+            } else {
+                int at = quote.item() * problem.periods() + line.period();
+                BigDecimal known = bought[at];
+                bought[at] = known == null ? quantity : known.add(quantity);
+            }
         }
         if (inTime) {
-            checkNeeds(problem, plan, broken);
+            checkNeeds(problem, bought, broken);
         }
         return inTime && priced;
     }
 
-    private static boolean checkLine(PurchaseProblem problem, PurchasePlan.Line line, List<String> broken) {
+    private static boolean checkLine(
+            PurchaseProblem problem, PurchasePlan.Line line, BigDecimal quantity, List<String> broken) {
         Quote quote = problem.quotes().get(line.quote());
         int before = broken.size();
         if (line.packs() % quote.multiple() != 0) {
             broken.add("%d packs are not a multiple of %d".formatted(line.packs(), quote.multiple()));
         }
-        BigDecimal quantity = quote.quantity(line.packs());
         if (quantity.compareTo(quote.minimum()) < 0) {
             broken.add("%s is below the minimum order of %s".formatted(quantity, quote.minimum()));
         }
@@ -93,11 +102,19 @@ public final class PlanCheck {
                         line.period() + 1);
     }
 
-    private static void checkNeeds(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
-        BigDecimal[][] bought = boughtByItem(problem, plan);
+    /** Checks that needs are covered, by what is bought of each item in each period; null where nothing is. */
+    private static void checkNeeds(
+            PurchaseProblem problem, @Nullable BigDecimal[] bought, List<String> broken) {
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
-            List<BigDecimal> uncovered = uncovered(need, bought[item]);
+            if (isPlainlyCovered(need, bought[item * problem.periods()])) {
+                continue;
+            }
+            List<BigDecimal> ofItem = new ArrayList<>(problem.periods());
+            for (int period = 0; period < problem.periods(); period++) {
+                ofItem.add(Objects.requireNonNullElse(bought[item * problem.periods() + period], BigDecimal.ZERO));
+            }
+            List<BigDecimal> uncovered = Shelf.of(need, ofItem).uncovered();
             for (int period = 0; period < uncovered.size(); period++) {
                 BigDecimal missing = uncovered.get(period);
                 if (missing.signum() > 0) {
@@ -107,25 +124,11 @@ public final class PlanCheck {
         }
     }
 
-    /** What is bought of every item in each period, in its base unit. */
-    private static BigDecimal[][] boughtByItem(PurchaseProblem problem, PurchasePlan plan) {
-        BigDecimal[][] bought = new BigDecimal[problem.needs().size()][problem.periods()];
-        for (BigDecimal[] ofItem : bought) {
-            Arrays.fill(ofItem, BigDecimal.ZERO);
-        }
-        for (PurchasePlan.Line line : plan.lines()) {
-            Quote quote = problem.quotes().get(line.quote());
-            BigDecimal[] ofItem = bought[quote.item()];
-            ofItem[line.period()] = ofItem[line.period()].add(quote.quantity(line.packs()));
-        }
-        return bought;
-    }
-
-    /** What nothing on the shelf covers; with one period and no stock that is what was not bought. */
-    private static List<BigDecimal> uncovered(Need need, BigDecimal[] bought) {
-        return bought.length == 1 && need.stock().isEmpty()
-                ? List.of(need.total().subtract(bought[0]))
-                : Shelf.of(need, List.of(bought)).uncovered();
+    /** Whether no shelf has to be looked at: there is one period, and as much is bought for it as is needed. */
+    private static boolean isPlainlyCovered(Need need, @Nullable BigDecimal bought) {
+        return need.perPeriod().size() == 1
+                && bought != null
+                && bought.compareTo(need.perPeriod().get(0)) >= 0;
     }
 
     private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {

@@ -103,7 +103,8 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
 
     /** What a planner makes as small as it can: landed cost and holding, less the credit for leftovers. */
     public BigDecimal objective() {
-        return outlay.add(holding).subtract(credit);
+        BigDecimal onTop = holding.subtract(credit);
+        return onTop.signum() == 0 ? outlay : outlay.add(onTop);
     }
 
     /** All lines of all orders. */

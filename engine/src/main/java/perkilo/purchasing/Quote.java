@@ -94,8 +94,10 @@ public record Quote(
                 && Objects.equals(minorDigits, other.minorDigits);
     }
 
+    /** Quotes that stand for several needs share their figures. */
+    @SuppressWarnings("ReferenceEquality")
     private static boolean isSame(BigDecimal one, BigDecimal other) {
-        return one.compareTo(other) == 0;
+        return one == other || one.compareTo(other) == 0;
     }
 
     /** The smallest line that has a price and meets the minimum, in the base unit. */

@@ -3,6 +3,8 @@ package perkilo.ordering.sets;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.OwnCost;
 import perkilo.purchasing.Quote;
@@ -21,12 +23,12 @@ final class PackPrice {
     /** A quotient that is so little above a whole number is taken for it; whoever needs to be sure checks exactly. */
     private static final double WHOLE = 1e-9;
 
-    /** Few numbers of packs come up again and again; what so many of them cost exactly is remembered. */
-    private static final int MOST_COSTS = 1000;
+    /** Small numbers of packs come up again and again: what up to so many multiples cost exactly is remembered. */
+    private static final int MOST_STEPS = 256;
 
     private final Quote quote;
     private final Vendor vendor;
-    private final Remembered<Long, OwnCost> exactCosts = new Remembered<>(MOST_COSTS);
+    private volatile @Nullable AtomicReferenceArray<OwnCost> exactCosts;
     private final int index;
     private final double packSize;
     private final double step;
@@ -121,7 +123,27 @@ final class PackPrice {
 
     /** What a line costs exactly. */
     OwnCost exactCost(long packs) {
-        return exactCosts.of(packs, some -> OwnCost.of(quote, vendor, some));
+        long steps = packs / quote.multiple();
+        if (steps >= MOST_STEPS || packs % quote.multiple() != 0) {
+            return OwnCost.of(quote, vendor, packs);
+        }
+        AtomicReferenceArray<OwnCost> costs = exactCosts();
+        OwnCost known = costs.get((int) steps);
+        if (known == null) {
+            known = OwnCost.of(quote, vendor, packs);
+            costs.set((int) steps, known);
+        }
+        return known;
+    }
+
+    /** Made for the first that is asked for: most quotes are never bought from. */
+    private AtomicReferenceArray<OwnCost> exactCosts() {
+        AtomicReferenceArray<OwnCost> known = exactCosts;
+        if (known == null) {
+            known = new AtomicReferenceArray<>(MOST_STEPS);
+            exactCosts = known;
+        }
+        return known;
     }
 
     /** What the vendor counts towards the minimum order value, in the vendor's currency. */

@@ -92,7 +92,7 @@ public final class QuickPlanner implements PlanPurchases {
     private static PlanOutcome outcome(PurchasePlan plan, PlanCost cost, BigDecimal bound) {
         BigDecimal objective = cost.objective();
         BigDecimal least = bound.min(objective);
-        return objective.subtract(least).compareTo(SETTLED) <= 0
+        return objective.compareTo(least.add(SETTLED)) <= 0
                 ? new PlanOutcome.Proven(plan, cost, least)
                 : new PlanOutcome.BestSoFar(plan, cost, least);
     }
