@@ -9,9 +9,8 @@ import java.util.List;
  * @param picks what is bought
  * @param cost landed, without what is charged for orders as a whole and less what leftovers are worth, in home currency
  * @param bound nothing that covers the need from these vendors costs less
- * @param vendors bit by bit the vendors bought from
  */
-record Cover(List<Pick> picks, double cost, double bound, int vendors) {
+record Cover(List<Pick> picks, double cost, double bound) {
 
     Cover {
         picks = List.copyOf(picks);
@@ -20,12 +19,13 @@ record Cover(List<Pick> picks, double cost, double bound, int vendors) {
     /** Packs of one quote. */
     record Pick(PackPrice price, long packs) {}
 
-    static Cover of(List<Pick> picks, double cost, double bound) {
+    /** The vendors bought from, bit by bit. */
+    int vendors() {
         int vendors = 0;
         for (Pick pick : picks) {
             vendors |= 1 << pick.price().vendor();
         }
-        return new Cover(picks, cost, bound, vendors);
+        return vendors;
     }
 
     /** Whether packs cover a quantity, exactly. */

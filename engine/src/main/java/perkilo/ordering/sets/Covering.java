@@ -2,7 +2,6 @@ package perkilo.ordering.sets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,9 +34,9 @@ final class Covering {
      * The cheapest cover.
      *
      * @param offered to choose from; none of them pays for more than is wanted
-     * @return empty without prices
+     * @return null without prices
      */
-    static Optional<Cover> cheapest(ItemPrices.Offered offered, Wanted wanted) {
+    static @Nullable Cover cheapest(ItemPrices.Offered offered, Wanted wanted) {
         Covering covering = new Covering(offered, wanted);
         double quantity = wanted.quantity().doubleValue();
         covering.single(quantity);
@@ -47,9 +46,9 @@ final class Covering {
         return covering.cover(quantity);
     }
 
-    private Optional<Cover> cover(double quantity) {
+    private @Nullable Cover cover(double quantity) {
         double bound = complete && tries < MOST_TRIES ? bestCost : Math.min(bestCost, offered.least(0, quantity));
-        return Optional.ofNullable(best).map(picks -> Cover.of(picks, bestCost, bound));
+        return best == null ? null : new Cover(best, bestCost, bound);
     }
 
     /** One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. */

@@ -2,7 +2,6 @@ package perkilo.ordering.sets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,8 +44,8 @@ final class ItemByItem {
     /** A single quote is asked at once: that is quicker than looking up what it said before. */
     private static @Nullable Cover cover(MarketPrices market, AskedItem item) {
         ItemPrices.Offered all = item.prices().all();
-        Optional<Cover> cover =
-                all.count() > 1 ? market.cheapest(item.prices(), item.wanted()) : Covering.cheapest(all, item.wanted());
-        return cover.orElse(null);
+        return all.count() > 1
+                ? market.cheapest(item.prices(), item.wanted()).orElse(null)
+                : Covering.cheapest(all, item.wanted());
     }
 }

@@ -64,7 +64,7 @@ final class ItemCovers {
                 }
             }
         }
-        return Covering.cheapest(prices.from(set), wanted).orElseThrow();
+        return Objects.requireNonNull(Covering.cheapest(prices.from(set), wanted));
     }
 
     /**

@@ -53,7 +53,9 @@ final class MarketPrices {
 
     /** The cheapest cover of a need from all vendors; empty without prices. */
     Optional<Cover> cheapest(ItemPrices prices, Wanted wanted) {
-        return cheapest.of(new Asked(prices, wanted), asked -> Covering.cheapest(asked.prices.all(), asked.wanted));
+        return cheapest.of(
+                new Asked(prices, wanted),
+                asked -> Optional.ofNullable(Covering.cheapest(asked.prices.all(), asked.wanted)));
     }
 
     /** The covers of a need. */
