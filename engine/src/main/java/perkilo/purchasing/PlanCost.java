@@ -118,22 +118,13 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
 
     private static List<OrderCost> orders(PurchaseProblem problem, PurchasePlan plan, Lines costs) {
         List<OrderCost> orders = new ArrayList<>();
-        List<PurchasePlan.Line> lines = plan.lines();
-        int start = 0;
-        for (int at = 1; at <= lines.size(); at++) {
-            if (at == lines.size() || lines.get(at).period() != lines.get(start).period()) {
-                addOrders(orders, problem, lines.subList(start, at), costs);
-                start = at;
-            }
-        }
-        return orders;
-    }
-
-    /** Adds the orders of one period, vendor by vendor. */
-    private static void addOrders(
-            List<OrderCost> orders, PurchaseProblem problem, List<PurchasePlan.Line> lines, Lines costs) {
         @Nullable OrderCosting[] byVendor = new OrderCosting[problem.vendors().size()];
-        for (PurchasePlan.Line line : lines) {
+        int period = 0;
+        for (PurchasePlan.Line line : plan.lines()) {
+            if (line.period() != period) {
+                moveTo(orders, byVendor);
+                period = line.period();
+            }
             int vendor = problem.quotes().get(line.quote()).vendor();
             OrderCosting order = byVendor[vendor];
             if (order == null) {
@@ -142,9 +133,17 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
             }
             order.add(line, costs.cost(line.quote(), line.packs()));
         }
-        for (OrderCosting order : byVendor) {
+        moveTo(orders, byVendor);
+        return orders;
+    }
+
+    /** Moves the orders of one period to the others, vendor by vendor. */
+    private static void moveTo(List<OrderCost> orders, @Nullable OrderCosting[] byVendor) {
+        for (int vendor = 0; vendor < byVendor.length; vendor++) {
+            OrderCosting order = byVendor[vendor];
             if (order != null) {
                 orders.add(order.order());
+                byVendor[vendor] = null;
             }
         }
     }
