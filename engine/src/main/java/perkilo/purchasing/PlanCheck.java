@@ -70,7 +70,7 @@ public final class PlanCheck {
             PurchaseProblem problem, PurchasePlan.Line line, BigDecimal quantity, List<String> broken) {
         Quote quote = problem.quotes().get(line.quote());
         int before = broken.size();
-        if (line.packs() % quote.multiple() != 0) {
+        if (quote.multiple() != 1 && line.packs() % quote.multiple() != 0) {
             broken.add("%d packs are not a multiple of %d".formatted(line.packs(), quote.multiple()));
         }
         if (quantity.compareTo(quote.minimum()) < 0) {

@@ -23,8 +23,8 @@ final class PackPrice {
     /** A quotient that is so little above a whole number is taken for it; whoever needs to be sure checks exactly. */
     private static final double WHOLE = 1e-9;
 
-    /** Small numbers of packs come up again and again: what up to so many multiples cost exactly is remembered. */
-    private static final int MOST_STEPS = 256;
+    /** Small numbers of packs come up again and again: what fewer than this cost exactly is remembered. */
+    private static final int MOST_PACKS = 256;
 
     private final Quote quote;
     private final Vendor vendor;
@@ -123,15 +123,14 @@ final class PackPrice {
 
     /** What a line costs exactly. */
     OwnCost exactCost(long packs) {
-        long steps = packs / quote.multiple();
-        if (steps >= MOST_STEPS || packs % quote.multiple() != 0) {
+        if (packs >= MOST_PACKS) {
             return OwnCost.of(quote, vendor, packs);
         }
         AtomicReferenceArray<OwnCost> costs = exactCosts();
-        OwnCost known = costs.get((int) steps);
+        OwnCost known = costs.get((int) packs);
         if (known == null) {
             known = OwnCost.of(quote, vendor, packs);
-            costs.set((int) steps, known);
+            costs.set((int) packs, known);
         }
         return known;
     }
@@ -140,7 +139,7 @@ final class PackPrice {
     private AtomicReferenceArray<OwnCost> exactCosts() {
         AtomicReferenceArray<OwnCost> known = exactCosts;
         if (known == null) {
-            known = new AtomicReferenceArray<>(MOST_STEPS);
+            known = new AtomicReferenceArray<>(MOST_PACKS);
             exactCosts = known;
         }
         return known;
