@@ -141,22 +141,21 @@ public final class KernelAgainstLoop {
         double sum = 0;
         for (int currency = 0; currency < CURRENCIES.length; currency++) {
             Book book = book(CURRENCIES[currency]);
-            Recipes recipes = new Recipes(book);
             RunCoster coster = new RunCoster(new Market(book), planner, SearchLimits.usual());
             sum += IntStream.range(0, materials.length)
                             .parallel()
-                            .mapToDouble(formula -> costed(recipes, coster, formula))
+                            .mapToDouble(formula -> costed(book, coster, formula))
                             .sum()
                     / PER_EURO[currency];
         }
         return sum;
     }
 
-    private static double costed(Recipes recipes, RunCoster coster, int formula) {
+    private static double costed(Book book, RunCoster coster, int formula) {
         BigDecimal sum = BigDecimal.ZERO;
         for (int kg : BATCH_KG) {
             Run run = new Run.OfBulk("formula " + formula, Figure.of(BigDecimal.valueOf(kg)), Origin.NONE);
-            RunCost cost = coster.cost(recipes.needs(run)).cost();
+            RunCost cost = coster.cost(RunNeeds.of(book, run)).cost();
             if (cost == null) {
                 return Double.NaN;
             }

@@ -37,12 +37,11 @@ public final class CostRuns {
         Market market = new Market(book);
         PurchaseForRun purchaser = new PurchaseForRun(market, planner, limits);
         RunCosting costing = new RunCosting(market);
-        Recipes recipes = new Recipes(book);
         Set<Finding> problems = new LinkedHashSet<>();
         Set<Finding> notes = new LinkedHashSet<>();
         List<RunCost> costs = new ArrayList<>();
         for (Run run : book.runs()) {
-            RunNeeds needs = recipes.needs(run);
+            RunNeeds needs = RunNeeds.of(book, run);
             notes.addAll(RunNotes.of(market, needs));
             List<Source> sources = Source.of(market, needs);
             PurchaseForRun.Outcome outcome = purchaser.find(needs, sources);

@@ -32,11 +32,6 @@ public record Item(
         lines = List.copyOf(lines);
     }
 
-    /** The same, so many times as much of it. */
-    Item times(BigDecimal factor) {
-        return new Item(name, key, material, lines, component, share, needed.multiply(factor));
-    }
-
     /** Whether it is a raw material, rather than packaging. */
     public boolean isMaterial() {
         return material != null;

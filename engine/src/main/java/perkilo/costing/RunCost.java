@@ -137,7 +137,8 @@ public record RunCost(
     private static <T> BigDecimal sum(Collection<T> things, Function<T, BigDecimal> amount) {
         BigDecimal sum = ZERO;
         for (T thing : things) {
-            sum = sum.add(amount.apply(thing));
+            BigDecimal more = amount.apply(thing);
+            sum = more.signum() == 0 ? sum : sum.add(more);
         }
         return sum;
     }

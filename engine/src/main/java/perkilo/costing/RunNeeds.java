@@ -1,13 +1,22 @@
 package perkilo.costing;
 
+import static java.math.BigDecimal.ONE;
+import static java.math.BigDecimal.ZERO;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Names;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.origin.Figure;
 
 /**
  * What one run makes and needs.
@@ -34,13 +43,31 @@ public record RunNeeds(
     }
 
     /**
-     * What a single run needs, by {@link Recipes}.
+     * What a run needs: of material i {@code q_i = n · b · w_i · (1 + handling loss_i)} kilograms, of component j
+     * {@code k_j = ⌈ U · per unit_j · (1 + loss_j) ⌉} pieces.
      *
      * @throws IllegalArgumentException if the run names a product or formula that the book lacks, or one that cannot be
      *     made
      */
     public static RunNeeds of(Book book, Run run) {
-        return new Recipes(book).needs(run);
+        if (run instanceof Run.OfProduct ofProduct) {
+            Product product = book.product(ofProduct.product())
+                    .orElseThrow(() -> new IllegalArgumentException("no product " + ofProduct.product()));
+            Formula formula = formula(book, product.formula());
+            FillTarget fill = FillTarget.of(product);
+            BigDecimal units = ofProduct.units().value();
+            Batches batches =
+                    Batches.forUnits(units, fill.targetKg(), product.fillLoss().value(), formula.batching());
+            List<Item> items = new ArrayList<>(materials(book, formula, batches.charged()));
+            items.addAll(components(product, units));
+            return new RunNeeds(run, product, formula, units, fill, batches, items);
+        }
+        if (run instanceof Run.OfBulk ofBulk) {
+            Formula formula = formula(book, ofBulk.formula());
+            Batches batches = Batches.forBulk(ofBulk.batchKg().value(), formula.batching());
+            return new RunNeeds(run, null, formula, null, null, batches, materials(book, formula, batches.charged()));
+        }
+        throw new AssertionError(run);
     }
 
     /** What is made, as a person calls it: the product, or the formula for bulk. */
@@ -58,5 +85,57 @@ public record RunNeeds(
     private static String plain(BigDecimal kg) {
         BigDecimal shortest = kg.setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
         return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+    }
+
+    private static Formula formula(Book book, String name) {
+        return book.formula(name).orElseThrow(() -> new IllegalArgumentException("no formula " + name));
+    }
+
+    private static List<Item> materials(Book book, Formula formula, BigDecimal charged) {
+        List<Formula.Line> lines = formula.lines();
+        Map<String, List<Formula.Line>> byKey = new LinkedHashMap<>(2 * lines.size());
+        for (Formula.Line line : lines) {
+            byKey.merge(Names.key(line.material()), List.of(line), RunNeeds::together);
+        }
+        List<Item> items = new ArrayList<>(byKey.size());
+        byKey.forEach((key, ofMaterial) -> items.add(material(book, formula, key, ofMaterial, charged)));
+        return items;
+    }
+
+    private static List<Formula.Line> together(List<Formula.Line> before, List<Formula.Line> more) {
+        List<Formula.Line> all = new ArrayList<>(before);
+        all.addAll(more);
+        return all;
+    }
+
+    private static Item material(
+            Book book, Formula formula, String key, List<Formula.Line> lines, BigDecimal charged) {
+        Material known = book.materials().get(key);
+        Material material = known == null ? Material.of(lines.get(0).material()) : known;
+        BigDecimal share = formula.levelOf(lines.get(0));
+        for (int again = 1; again < lines.size(); again++) {
+            share = share.add(formula.levelOf(lines.get(again)));
+        }
+        BigDecimal inProduct = charged.multiply(share);
+        Figure loss = material.handlingLoss();
+        BigDecimal needed = loss.isZero() ? inProduct : inProduct.multiply(ONE.add(loss.value()));
+        return new Item(material.name(), key, material, lines, null, share, needed);
+    }
+
+    private static List<Item> components(Product product, BigDecimal units) {
+        return product.components().stream()
+                .map(component -> component(component, units))
+                .toList();
+    }
+
+    private static Item component(Product.Component component, BigDecimal units) {
+        String name = component.name();
+        return new Item(name, Names.key(name), null, List.of(), component, ZERO, pieces(component, units));
+    }
+
+    private static BigDecimal pieces(Product.Component component, BigDecimal units) {
+        return units.multiply(component.perUnit().value())
+                .multiply(ONE.add(component.loss().value()))
+                .setScale(0, RoundingMode.CEILING);
     }
 }

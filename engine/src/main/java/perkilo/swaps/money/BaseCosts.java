@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunCost;
 import perkilo.costing.RunCoster;
 import perkilo.costing.RunNeeds;
-import perkilo.costing.Recipes;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.origin.Finding;
@@ -28,7 +27,7 @@ public record BaseCosts(@Nullable RunsOfFormula runs, List<Finding> problems) {
     /** Costs every run of a formula. */
     public static BaseCosts of(Book book, RunCoster coster, Formula formula) {
         List<RunNeeds> needs = RunsOfFormula.of(book, formula).stream()
-                .map(new Recipes(book)::needs)
+                .map(run -> RunNeeds.of(book, run))
                 .toList();
         List<String> keys = RunsOfFormula.keys(needs);
         List<RunCoster.Outcome> outcomes =
