@@ -51,7 +51,8 @@ public record ItemCost(
             return new ItemCost(item, lines, null, mostUsable, ZERO, ONE);
         }
         BigDecimal rate = lines.get(0).toHome();
-        boolean alike = lines.size() == 1 || lines.stream().allMatch(line -> line.toHome().equals(rate));
+        boolean alike = lines.size() == 1
+                || lines.stream().allMatch(line -> line.toHome().equals(rate));
         return alike
                 ? new ItemCost(item, lines, null, mostUsable, used(item, lines, LineCost::landedUnconverted), rate)
                 : new ItemCost(item, lines, null, mostUsable, used(item, lines, LineCost::landed), ONE);

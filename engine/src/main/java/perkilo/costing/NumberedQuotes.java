@@ -10,7 +10,9 @@ final class NumberedQuotes {
     /** Few formulas have more materials than this. */
     private static final int MOST_NEEDS = 32;
 
-    /** Of items with more quotes nothing is kept: it would take much room, and numbering is not what takes long there. */
+    /**
+     * Of items with more quotes nothing is kept: it would take much room, and numbering is not what takes long there.
+     */
     private static final int MOST_QUOTES = 8;
 
     private final List<Quote> quotes;

@@ -108,8 +108,7 @@ public record RunNeeds(
         return all;
     }
 
-    private static Item material(
-            Book book, Formula formula, String key, List<Formula.Line> lines, BigDecimal charged) {
+    private static Item material(Book book, Formula formula, String key, List<Formula.Line> lines, BigDecimal charged) {
         Material known = book.materials().get(key);
         Material material = known == null ? Material.of(lines.get(0).material()) : known;
         BigDecimal share = formula.levelOf(lines.get(0));

@@ -43,10 +43,10 @@ public record OwnCost(
         BigDecimal freight = vendor.freightPerKg().multiply(weight);
         BigDecimal dutiable = vendor.dutyBasis() == DutyBasis.CIF ? insured.add(freight) : invoiced;
         BigDecimal duty = quote.duty().multiply(dutiable);
-        BigDecimal landed = times(insured.add(freight), ONE.add(vendor.margin())).add(duty);
+        BigDecimal landed =
+                times(insured.add(freight), ONE.add(vendor.margin())).add(duty);
         BigDecimal quantity = quote.quantity(packs);
-        return new OwnCost(
-                tier, quantity, weight, quoted, invoiced, duty, landed, Quotient.exact(landed, quantity));
+        return new OwnCost(tier, quantity, weight, quoted, invoiced, duty, landed, Quotient.exact(landed, quantity));
     }
 
     /** The product; a factor of one, as most are, takes no arithmetic. */

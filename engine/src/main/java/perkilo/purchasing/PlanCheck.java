@@ -103,8 +103,7 @@ public final class PlanCheck {
     }
 
     /** Checks that needs are covered, by what is bought of each item in each period; null where nothing is. */
-    private static void checkNeeds(
-            PurchaseProblem problem, @Nullable BigDecimal[] bought, List<String> broken) {
+    private static void checkNeeds(PurchaseProblem problem, @Nullable BigDecimal[] bought, List<String> broken) {
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
             if (isPlainlyCovered(need, bought[item * problem.periods()])) {

@@ -94,7 +94,14 @@ public final class LinePrices {
     }
 
     private Optional<BigDecimal> housePrice(Material material) {
-        Item item = new Item(material.name(), Names.key(material.name()), material, List.of(), null, BigDecimal.ZERO, BigDecimal.ZERO);
+        Item item = new Item(
+                material.name(),
+                Names.key(material.name()),
+                material,
+                List.of(),
+                null,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO);
         return market.housePrice(item).map(figure -> figure.value());
     }
 
