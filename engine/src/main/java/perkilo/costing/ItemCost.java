@@ -52,7 +52,7 @@ public record ItemCost(
         }
         BigDecimal rate = lines.get(0).toHome();
         boolean alike = lines.size() == 1
-                || lines.stream().allMatch(line -> line.toHome().equals(rate));
+                || lines.stream().allMatch(line -> line.toHome().compareTo(rate) == 0);
         return alike
                 ? new ItemCost(item, lines, null, mostUsable, used(item, lines, LineCost::landedUnconverted), rate)
                 : new ItemCost(item, lines, null, mostUsable, used(item, lines, LineCost::landed), ONE);

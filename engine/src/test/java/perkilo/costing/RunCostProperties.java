@@ -169,6 +169,8 @@ final class RunCostProperties {
                 .map(ItemCost::used)
                 .toList());
         assertThat(cost.purchase().cost().outlay().add(house)).isEqualByComparingTo(cost.outlay());
+        assertThat(sum(cost.items().stream().map(ItemCost::used).toList())).isEqualByComparingTo(cost.used());
+        assertThat(sum(cost.items().stream().map(ItemCost::landed).toList())).isEqualByComparingTo(cost.outlay());
         BigDecimal units = cost.needs().units();
         if (units != null) {
             Ratio.of(cost.total()).assertIs(cost.unitCost().orElseThrow().multiply(units), "unit cost × units");

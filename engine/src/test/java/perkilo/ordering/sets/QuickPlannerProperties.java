@@ -17,6 +17,7 @@ import perkilo.ordering.CheapestPlan;
 import perkilo.purchasing.DutyBasis;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanCheck;
+import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchaseProblem;
@@ -54,6 +55,39 @@ final class QuickPlannerProperties {
                                     .anyMatch(need -> need.creditPerUnit().signum() > 0))
                     .isTrue();
         }
+    }
+
+    /** What the planner remembers of one purchase does not show in the next from the same market. */
+    @Property(tries = 100)
+    void a_plan_costs_what_it_costs_worked_out_anew(@ForAll @IntRange(max = 1_000_000) int seed) {
+        PurchaseProblem market = market(new Random(seed));
+        PlanPurchases planner = alone();
+        for (int times : new int[] {1, 2, 1, 50}) {
+            PurchaseProblem problem = PurchaseProblem.once(
+                    market.needs().stream().map(need -> times(need, times)).toList(),
+                    market.vendors(),
+                    market.quotes());
+            PlanOutcome outcome = planner.plan(problem, LIMITS);
+            if (outcome instanceof PlanOutcome.Proven found) {
+                assertThat(found.cost()).isEqualTo(PlanCost.of(problem, found.plan()));
+            } else if (outcome instanceof PlanOutcome.BestSoFar found) {
+                assertThat(found.cost()).isEqualTo(PlanCost.of(problem, found.plan()));
+            } else {
+                assertThat(problem.needs())
+                        .anyMatch(need -> need.creditPerUnit().signum() > 0);
+            }
+        }
+    }
+
+    private static Need times(Need need, int times) {
+        return new Need(
+                need.item(),
+                List.of(need.total().multiply(BigDecimal.valueOf(times))),
+                List.of(),
+                need.usablePeriods(),
+                need.holdingPerUnit(),
+                need.creditPerUnit(),
+                need.creditable());
     }
 
     /** Nine packs reach the minimum at 900; from ten on a pack costs 80, and eleven reach it at 880. */

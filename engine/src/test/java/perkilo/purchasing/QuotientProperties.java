@@ -1,4 +1,4 @@
-package perkilo.costing;
+package perkilo.purchasing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
