@@ -90,9 +90,9 @@ public final class QuickPlanner implements PlanPurchases {
     }
 
     private static PlanOutcome outcome(PurchasePlan plan, PlanCost cost, BigDecimal bound) {
-        BigDecimal objective = cost.objective();
-        BigDecimal least = bound.min(objective);
-        return objective.compareTo(least.add(SETTLED)) <= 0
+        BigDecimal gap = cost.objective().subtract(bound);
+        BigDecimal least = gap.signum() < 0 ? cost.objective() : bound;
+        return gap.compareTo(SETTLED) <= 0
                 ? new PlanOutcome.Proven(plan, cost, least)
                 : new PlanOutcome.BestSoFar(plan, cost, least);
     }
