@@ -21,6 +21,7 @@ final class BlendSheet {
     private final SheetBuilder sheet = new SheetBuilder("Blend");
     private final Page page = new Page(sheet);
     private final NumberFormat money;
+    private int number;
 
     private BlendSheet(SwapOutcome.Found found) {
         this.found = found;
@@ -37,6 +38,13 @@ final class BlendSheet {
                 "Blend",
                 "All materials of one function at once. Levels are those that cost least at straight-line prices and keep"
                         + " what is said below; costs of runs are values out of full purchase plans.");
+        if (!found.blends().isEmpty()) {
+            sheet.text(
+                    page.take(),
+                    0,
+                    "To have one written as a formula of its own, ready to cost, run the same command with --apply \"blend 1\".",
+                    Look.HINT);
+        }
         page.cautions();
         if (found.studies().isEmpty()) {
             sheet.text(page.take(), 0, "No two materials of one function stand together.", Look.ANSWER);
@@ -81,7 +89,8 @@ final class BlendSheet {
 
     private void blend(Blend blend) {
         page.skip(1);
-        sheet.text(page.take(), 0, answer(blend), Look.ANSWER);
+        sheet.text(page.take(), 0, title(blend, ++number), Look.ANSWER);
+        page.paragraph(0, WIDE, answer(blend), Look.PLAIN);
         page.heads(List.of(
                 "Material",
                 "Level now",
@@ -116,6 +125,20 @@ final class BlendSheet {
         runs(blend);
         blend.cautions().forEach(caution -> sheet.text(page.take(), 0, "Look at: " + caution, Look.WARNING));
         page.paragraph(0, WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
+    }
+
+    private static String title(Blend blend, int number) {
+        StringBuilder title = new StringBuilder("Blend " + number + ":");
+        if (!blend.leaving().isEmpty()) {
+            title.append(" without ").append(String.join(" and ", blend.leaving()));
+        }
+        if (!blend.entering().isEmpty()) {
+            title.append(blend.leaving().isEmpty() ? " with " : ", with ")
+                    .append(String.join(" and ", blend.entering()));
+        }
+        return blend.leaving().isEmpty() && blend.entering().isEmpty()
+                ? title + " the same materials at other levels"
+                : title.toString();
     }
 
     private static String answer(Blend blend) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import perkilo.json.SwapJson;
@@ -52,7 +53,7 @@ final class SwapReportTest {
 
     @Test
     void the_answer_for_scripts_has_the_agreed_fields() {
-        ObjectNode json = SwapJson.of(FOUND, List.of());
+        ObjectNode json = SwapJson.of(FOUND, List.of(), Optional.empty());
         JsonNode swap = json.get("swaps").get(0);
 
         assertThat(StreamSupport.stream(((Iterable<String>) () -> swap.fieldNames()).spliterator(), false))
