@@ -23,7 +23,7 @@ import picocli.CommandLine.ParameterException;
  */
 record Choice(boolean blend, OptionalInt number) {
 
-    private static final Pattern TYPED = Pattern.compile("(swap|blend)?[\\s\\-#]*(\\d{1,6})|blend");
+    private static final Pattern TYPED = Pattern.compile("(?:(swap|blend)[\\s\\-]*)?(\\d{1,6})|blend");
 
     /** What is typed, in upper or lower case; empty for what is neither. */
     static Optional<Choice> typed(String text) {

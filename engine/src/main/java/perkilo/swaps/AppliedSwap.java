@@ -73,8 +73,8 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
             if (Names.key(product.formula()).equals(key)) {
                 notes.add(Finding.note(
                         product.origin(),
-                        "to cost \"%s\" with the new formula, type \"%s\" in place of \"%s\" here"
-                                .formatted(product.name(), name, product.formula())));
+                        "to cost \"%s\" with the new formula, type \"%s\" as its formula in this row"
+                                .formatted(product.name(), name)));
             }
         }
         for (Run run : book.runs()) {
@@ -83,8 +83,7 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
                     && Names.key(bulk.formula()).equals(key)) {
                 notes.add(Finding.note(
                         bulk.origin(),
-                        "to cost the new formula's bulk, type \"%s\" in place of \"%s\" here"
-                                .formatted(name, bulk.formula())));
+                        "to cost the new formula's bulk, type \"%s\" as the formula of this run".formatted(name)));
             }
         }
         return notes;
