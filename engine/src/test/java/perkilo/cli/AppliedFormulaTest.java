@@ -110,6 +110,43 @@ final class AppliedFormulaTest {
         }
     }
 
+    /** What only price lists offer is pointed out, for without them the new formula can't be costed. */
+    @Test
+    void what_comes_from_a_price_list_is_costed_with_it() throws IOException {
+        Path prices = Path.of("../prices");
+        JsonNode found = swapped(
+                TEMPLATES.resolve("emollients.xlsx"),
+                "--prices",
+                prices,
+                "--formula",
+                "Dry body oil",
+                "--material",
+                "Water",
+                "--apply",
+                "blend 1");
+        Path result = folder.resolve("found.xlsx");
+        List<String> missing = new ArrayList<>();
+        try (XSSFWorkbook written = opened(result)) {
+            missing.addAll(column(written.getSheet("Dry body oil blend 1"), "Material"));
+            missing.removeAll(column(written.getSheet("Offers"), "Item"));
+        }
+        CommandLineRun without =
+                CommandLineRun.of("cost", result, "--batch-kg", "20", "-o", folder.resolve("without.xlsx"));
+        CommandLineRun with = CommandLineRun.of(
+                "cost", result, "--batch-kg", "20", "--prices", prices, "-o", folder.resolve("with.xlsx"));
+
+        assertThat(missing).isNotEmpty().allSatisfy(material -> {
+            assertThat(found.get("messages").findValuesAsText("text")).anySatisfy(text -> assertThat(text)
+                    .startsWith("\"%s\" in \"Dry body oil blend 1\" is not offered in the workbook, only in "
+                            .formatted(material))
+                    .endsWith(".csv: give the same --prices when you cost it"));
+            assertThat(without.err()).contains(material);
+        });
+        assertThat(without.exit()).isNotEqualTo(Exit.DONE);
+        assertThat(with.exit()).isEqualTo(Exit.DONE);
+        assertThat(with.out()).contains("20 kg of Dry body oil blend 1");
+    }
+
     /** Types the new name over the old one among the products and saves the workbook. */
     private static Path retyped(XSSFWorkbook written, Path file, String from, String to) throws IOException {
         assertThat(retyped(written.getSheet("Products"), from, to)).isPositive();

@@ -10,9 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.json.SwapJson;
+import perkilo.model.Formula;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
+import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
@@ -40,6 +44,28 @@ final class SwapReportTest {
                 .contains("A swap is a candidate for the bench, not a release.", "Not offered, and why");
         assertThat(report.sheets().get(0).charts()).hasSize(1);
         assertThat(report.sheets().get(0).filter()).isNotNull();
+    }
+
+    /** A tab's name takes 31 letters and not all of them. */
+    @ParameterizedTest
+    @CsvSource({
+        "Face cream swap 3, Face cream swap 3",
+        "Cream 50/50 [new]: a* blend 12, Cream 50-50 -new-- a- blend 12",
+        "A very rich night cream for dry skin blend 12, A very rich night cre… blend 12",
+        "A very rich night cream for dry skin swap 1 (2), A very rich night c… swap 1 (2)",
+        "Crème d’hiver blend 1, Crème d’hiver blend 1"
+    })
+    void a_new_formula_keeps_its_whole_name_and_gets_a_tab_that_may_be_called_so(String name, String tab) {
+        Formula cream = Kit.demo().formula("Face cream").orElseThrow();
+        Formula applied = new Formula(name, cream.lines(), cream.batching(), Origin.NONE);
+
+        Report report = SwapReport.of(FOUND, List.of(), Optional.of(applied));
+        ResultSheet sheet = report.sheets().get(report.sheets().size() - 1);
+
+        assertThat(sheet.name()).isEqualTo(tab).hasSizeLessThanOrEqualTo(31);
+        assertThat(report.given()).containsExactly(tab);
+        assertThat(texts(sheet).stream().filter(name::equals))
+                .hasSize(cream.lines().size() + 1);
     }
 
     private static List<String> texts(ResultSheet sheet) {
