@@ -156,6 +156,7 @@ public final class SwapJson {
         json.set("kept", Json.texts(study.kept()));
         ObjectNode leftOut = json.putObject("leftOut");
         study.leftOut().forEach((why, materials) -> leftOut.set(why, Json.texts(materials)));
+        json.set("notOffered", Json.texts(study.notOffered()));
         return json;
     }
 

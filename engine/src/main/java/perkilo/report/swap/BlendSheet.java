@@ -78,13 +78,17 @@ final class BlendSheet {
                     Look.PLAIN);
         }
         study.blends().forEach(this::blend);
-        if (!study.leftOut().isEmpty()) {
+        if (!study.leftOut().isEmpty() || !study.notOffered().isEmpty()) {
             page.skip(1);
-            sheet.text(page.take(), 0, "Not considered, and why", Look.LABEL);
-            study.leftOut()
-                    .forEach((why, materials) ->
-                            page.paragraph(0, WIDE, "%s: %s".formatted(why, String.join(", ", materials)), Look.HINT));
+            sheet.text(page.take(), 0, "Left out, and why", Look.LABEL);
+            study.notOffered().forEach(why -> page.paragraph(0, WIDE, why, Look.HINT));
+            study.leftOut().forEach((why, materials) -> page.paragraph(0, WIDE, leftOut(why, materials), Look.HINT));
         }
+    }
+
+    /** Names first: who looks for a material finds it at the beginning. */
+    private static String leftOut(String why, List<String> materials) {
+        return "%s: %s.".formatted(String.join(", ", materials), why);
     }
 
     private void blend(Blend blend) {
