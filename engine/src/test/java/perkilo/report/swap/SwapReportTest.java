@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,27 @@ final class SwapReportTest {
                 .contains("A swap is a candidate for the bench, not a release.", "Not offered, and why");
         assertThat(report.sheets().get(0).charts()).hasSize(1);
         assertThat(report.sheets().get(0).filter()).isNotNull();
+    }
+
+    @Test
+    void who_is_left_out_of_a_blend_is_named_with_the_reason() {
+        String sheet = String.join(
+                " ", texts(SwapReport.of(FOUND, List.of()).sheets().get(1)));
+        JsonNode studies = SwapJson.of(FOUND, List.of(), Optional.empty()).get("blendStudies");
+
+        assertThat(FOUND.studies()).isNotEmpty();
+        for (int i = 0; i < FOUND.studies().size(); i++) {
+            JsonNode json = studies.get(i).get("leftOut");
+            Map<String, List<String>> leftOut = FOUND.studies().get(i).leftOut();
+            assertThat(leftOut).isNotEmpty();
+            assertThat(json).hasSize(leftOut.size());
+            leftOut.forEach((why, names) -> {
+                assertThat(sheet).contains(String.join(", ", names) + ": " + why + ".");
+                assertThat(StreamSupport.stream(json.get(why).spliterator(), false)
+                                .map(JsonNode::asText))
+                        .containsExactlyElementsOf(names);
+            });
+        }
     }
 
     /** A tab's name takes 31 letters and not all of them. */
