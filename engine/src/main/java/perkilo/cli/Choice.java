@@ -34,9 +34,7 @@ record Choice(boolean blend, OptionalInt number) {
         boolean blend = typed.group(2) == null || "blend".equals(typed.group(1));
         return Optional.of(new Choice(
                 blend,
-                typed.group(2) == null
-                        ? OptionalInt.empty()
-                        : OptionalInt.of(Integer.parseInt(typed.group(2)))));
+                typed.group(2) == null ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(typed.group(2)))));
     }
 
     /**
@@ -74,7 +72,8 @@ record Choice(boolean blend, OptionalInt number) {
         @Override
         public void consumeParameters(Stack<String> arguments, ArgSpec option, CommandSpec spec) {
             if (arguments.isEmpty()) {
-                throw new ParameterException(spec.commandLine(), "--apply needs a number, or a blend's such as \"blend 2\"");
+                throw new ParameterException(
+                        spec.commandLine(), "--apply needs a number, or a blend's such as \"blend 2\"");
             }
             String text = arguments.pop();
             boolean isKind = text.equalsIgnoreCase("blend") || text.equalsIgnoreCase("swap");

@@ -68,8 +68,9 @@ final class SwapCommand implements Callable<Integer> {
             names = "--apply",
             paramLabel = "N | blend N",
             parameterConsumer = Choice.Words.class,
-            description = "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to"
-                    + " cost; the original stays as it is.")
+            description =
+                    "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to"
+                            + " cost; the original stays as it is.")
     private @Nullable Choice apply;
 
     @Spec

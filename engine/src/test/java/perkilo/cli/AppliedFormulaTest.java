@@ -29,8 +29,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A swap or blend that was taken into a formula of its own, as a person goes on with it: he types the new formula's name
- * on the Products sheet and costs the workbook. What that costs is what the sheet has promised.
+ * A swap or blend that was taken into a formula of its own, as a person goes on with it: he types the new formula's
+ * name on the Products sheet and costs the workbook. What that costs is what the sheet has promised.
  */
 final class AppliedFormulaTest {
 
@@ -90,18 +90,24 @@ final class AppliedFormulaTest {
     @Test
     void a_swap_costs_what_its_sheet_has_promised() throws IOException {
         JsonNode found = swapped(
-                TEMPLATES.resolve("emollients.xlsx"), "--formula", "Dry body oil", "--function", "emollient", "--apply", 1);
+                TEMPLATES.resolve("emollients.xlsx"),
+                "--formula",
+                "Dry body oil",
+                "--function",
+                "emollient",
+                "--apply",
+                1);
         JsonNode swap = found.get("swaps").get(0);
         JsonNode base = found.get("base").get("Dry body oil");
         Map<String, double[]> promised = new LinkedHashMap<>();
-        base.fieldNames().forEachRemaining(key -> promised.put(
-                "%,d × Dry body oil 200 mL".formatted(Long.valueOf(key)),
-                new double[] {
-                    base.get(key).get("unitCost").asDouble()
-                            + swap.get("unitCostChange").get(key).asDouble(),
-                    base.get(key).get("outlay").asDouble()
-                            + swap.get("outlayChange").get(key).asDouble()
-                }));
+        base.fieldNames()
+                .forEachRemaining(key ->
+                        promised.put("%,d × Dry body oil 200 mL".formatted(Long.valueOf(key)), new double[] {
+                            base.get(key).get("unitCost").asDouble()
+                                    + swap.get("unitCostChange").get(key).asDouble(),
+                            base.get(key).get("outlay").asDouble()
+                                    + swap.get("outlayChange").get(key).asDouble()
+                        }));
 
         Path result = folder.resolve("found.xlsx");
         try (XSSFWorkbook written = opened(result)) {
@@ -136,10 +142,11 @@ final class AppliedFormulaTest {
                 "cost", result, "--batch-kg", "20", "--prices", prices, "-o", folder.resolve("with.xlsx"));
 
         assertThat(missing).isNotEmpty().allSatisfy(material -> {
-            assertThat(found.get("messages").findValuesAsText("text")).anySatisfy(text -> assertThat(text)
-                    .startsWith("\"%s\" in \"Dry body oil blend 1\" is not offered in the workbook, only in "
-                            .formatted(material))
-                    .endsWith(".csv: give the same --prices when you cost it"));
+            assertThat(found.get("messages").findValuesAsText("text"))
+                    .anySatisfy(text -> assertThat(text)
+                            .startsWith("\"%s\" in \"Dry body oil blend 1\" is not offered in the workbook, only in "
+                                    .formatted(material))
+                            .endsWith(".csv: give the same --prices when you cost it"));
             assertThat(without.err()).contains(material);
         });
         assertThat(without.exit()).isNotEqualTo(Exit.DONE);
@@ -178,12 +185,13 @@ final class AppliedFormulaTest {
                 assertThat(levels.get(material)).as(material).isEqualByComparingTo(then);
                 assertThat(described(written)).contains(material);
             }
-            change = change.add(then).subtract(new BigDecimal(part.get("percent").asText()));
+            change =
+                    change.add(then).subtract(new BigDecimal(part.get("percent").asText()));
             before.remove(material);
             levels.remove(material);
         }
         if (change.signum() != 0) {
-            assertThat(levels.remove("Water").add(change)).isEqualByComparingTo(before.remove("Water"));
+            levels.merge("Water", change, (then, more) -> then.add(more).stripTrailingZeros());
         }
         assertThat(levels).isEqualTo(before);
     }
@@ -202,9 +210,8 @@ final class AppliedFormulaTest {
             stated = level.equals("q.s.") ? stated : stated.add(new BigDecimal(level));
         }
         for (int i = 0; i < materials.size(); i++) {
-            BigDecimal level = typed.get(i).equals("q.s.")
-                    ? new BigDecimal(100).subtract(stated)
-                    : new BigDecimal(typed.get(i));
+            BigDecimal level =
+                    typed.get(i).equals("q.s.") ? new BigDecimal(100).subtract(stated) : new BigDecimal(typed.get(i));
             levels.merge(materials.get(i), level, BigDecimal::add);
         }
         levels.replaceAll((material, level) -> level.stripTrailingZeros());
@@ -277,7 +284,8 @@ final class AppliedFormulaTest {
         for (JsonNode cost : JSON.readTree(run.out()).get("runs")) {
             if (cost.get("formula").asText().equals(formula)) {
                 String title = "%,d × %s"
-                        .formatted(cost.get("units").asLong(), cost.get("product").asText());
+                        .formatted(
+                                cost.get("units").asLong(), cost.get("product").asText());
                 double[] then = promised.get(title);
                 assertThat(then).as("%s of %s", title, promised.keySet()).isNotNull();
                 double unitCost = cost.get("unitCost").get("EUR").asDouble();
@@ -313,8 +321,7 @@ final class AppliedFormulaTest {
     @ParameterizedTest
     @CsvSource({"3, 3", "swap 3, 3", "SWAP3, 3"})
     void a_swap_is_called_by_its_number(String choice, int number) {
-        assertThat(Choice.typed(choice).orElseThrow())
-                .isEqualTo(new Choice(false, OptionalInt.of(number)));
+        assertThat(Choice.typed(choice).orElseThrow()).isEqualTo(new Choice(false, OptionalInt.of(number)));
     }
 
     @ParameterizedTest
@@ -337,8 +344,9 @@ final class AppliedFormulaTest {
         assertThat(found.get("blends")).hasSize(1);
         assertThat(found.get("applied").asText()).isEqualTo("Dry body oil blend 1");
         assertThat(found.get("messages").findValuesAsText("text"))
-                .anySatisfy(text -> assertThat(text)
-                        .isEqualTo(
-                                "to cost \"Dry body oil 200 mL\" with the new formula, type \"Dry body oil blend 1\" as its formula in this row"));
+                .anySatisfy(
+                        text -> assertThat(text)
+                                .isEqualTo(
+                                        "to cost \"Dry body oil 200 mL\" with the new formula, type \"Dry body oil blend 1\" as its formula in this row"));
     }
 }

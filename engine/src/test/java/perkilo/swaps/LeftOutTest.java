@@ -50,15 +50,16 @@ final class LeftOutTest {
                         "Sorbitol 70 %", "0.02",
                         "Guar gum", "0.002",
                         "Sodium phytate solution", "0.001")
-                .entrySet().stream()
-                        .sorted(Map.Entry.comparingByKey())
-                        .map(line -> new Formula.Line(
-                                isOily(line.getKey()) ? "B" : "A",
-                                line.getKey(),
-                                Figure.of(line.getValue()),
-                                Figure.of("40"),
-                                Origin.NONE))
-                        .forEach(lines::add);
+                .entrySet()
+                .stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(line -> new Formula.Line(
+                        isOily(line.getKey()) ? "B" : "A",
+                        line.getKey(),
+                        Figure.of(line.getValue()),
+                        Figure.of("40"),
+                        Origin.NONE))
+                .forEach(lines::add);
         Material bht = Kit.catalogued("BHT");
         List<Material> materials = new ArrayList<>(rich.materials().values());
         materials.add(Varied.of(bht, "name", "Unsold"));
@@ -95,7 +96,8 @@ final class LeftOutTest {
         sought().forEach(study -> {
             String work = WORK.getOrDefault(study.function().split("[: ]", -1)[0], "");
             assertThat(work).as(study.function()).isNotEmpty();
-            List<String> left = study.leftOut().values().stream().flatMap(List::stream).toList();
+            List<String> left =
+                    study.leftOut().values().stream().flatMap(List::stream).toList();
             assertThat(left).as(study.function()).doesNotHaveDuplicates();
             BOOK.materials().values().stream()
                     .filter(material -> material.functions().contains(work))

@@ -253,8 +253,7 @@ final class SwapFinderTest {
     void an_applied_blend_takes_a_name_that_no_formula_has() {
         Blend blend = FOUND.blends().get(0);
         Formula applied = AppliedSwap.of(BOOK, blend, 1).formula();
-        Formula again =
-                AppliedSwap.of(BOOK.withFormula(applied), blend, 1).formula();
+        Formula again = AppliedSwap.of(BOOK.withFormula(applied), blend, 1).formula();
 
         assertThat(applied.name()).isEqualTo(blend.formula().name() + " blend 1");
         assertThat(again.name()).isEqualTo(blend.formula().name() + " blend 1 (2)");

@@ -101,8 +101,9 @@ final class Entry {
             List<Verdict> shut = Gates.judgeAtAnyLevel(new Dosing(recipe).of(line, material)).stream()
                     .filter(verdict -> !verdict.ok())
                     .toList();
-            Optional<Verdict> charge =
-                    shut.stream().filter(verdict -> verdict.gate().equals("charge")).findFirst();
+            Optional<Verdict> charge = shut.stream()
+                    .filter(verdict -> verdict.gate().equals("charge"))
+                    .findFirst();
             if (charge.isPresent()) {
                 return no(words(charge.get()));
             }

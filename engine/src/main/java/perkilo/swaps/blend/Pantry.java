@@ -37,7 +37,8 @@ final class Pantry {
         this.rules = rules;
         for (int line : group.lines()) {
             Material material = recipe.portions().get(line).material();
-            whyFixed(material).ifPresent(why -> leftOut.add("in the blend at a level that stays, for " + why, material));
+            whyFixed(material)
+                    .ifPresent(why -> leftOut.add("in the blend at a level that stays, for " + why, material));
         }
         Entry entry = new Entry(recipe, group, rules, leastClose);
         for (Material material : book.materials().values()) {
@@ -98,8 +99,7 @@ final class Pantry {
         }
         BigDecimal typical = total.divide(BigDecimal.valueOf(group.lines().size()), MathContext.DECIMAL64);
         BigDecimal kg = run.needs().batches().charged().multiply(typical);
-        homes.forEach((material, home) ->
-                byName.put(Names.key(material.name()), other(material, kg, home)));
+        homes.forEach((material, home) -> byName.put(Names.key(material.name()), other(material, kg, home)));
         return new ArrayList<>(byName.values());
     }
 

@@ -49,8 +49,8 @@ final class SwapReportTest {
 
     @Test
     void who_is_left_out_of_a_blend_is_named_with_the_reason() {
-        String sheet = String.join(
-                " ", texts(SwapReport.of(FOUND, List.of()).sheets().get(1)));
+        String sheet =
+                String.join(" ", texts(SwapReport.of(FOUND, List.of()).sheets().get(1)));
         JsonNode studies = SwapJson.of(FOUND, List.of(), Optional.empty()).get("blendStudies");
 
         assertThat(FOUND.studies()).isNotEmpty();

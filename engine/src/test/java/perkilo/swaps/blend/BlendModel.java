@@ -21,8 +21,8 @@ import perkilo.swaps.trial.Portion;
 /**
  * A blend as a mixed-integer program, stated from the method alone: levels in per cent {@code x}, in or out {@code y}.
  *
- * <p>It knows nothing of how the engine writes its rows. What a blend keeps stands in parts by name, so that each can be
- * left out to see whether it matters.
+ * <p>It knows nothing of how the engine writes its rows. What a blend keeps stands in parts by name, so that each can
+ * be left out to see whether it matters.
  */
 final class BlendModel {
 
@@ -92,7 +92,8 @@ final class BlendModel {
                 parts.put("strength", this::strength);
             }
             case SURFACTANTS -> {
-                ToDoubleFunction<Ingredient> active = one -> orZero(one.material().traits().active());
+                ToDoubleFunction<Ingredient> active =
+                        one -> orZero(one.material().traits().active());
                 parts.put("active", this::active);
                 parts.put("besides", () -> besides("cleansing", active));
                 parts.put("charges", () -> charges(active));
@@ -113,7 +114,9 @@ final class BlendModel {
         keep(one -> 1, 0);
     }
 
-    /** The shares of light, medium and heavy within a tenth of the blend; the unknown no more, and no less than that. */
+    /**
+     * The shares of light, medium and heavy within a tenth of the blend; the unknown no more, and no less than that.
+     */
     private void spreading() {
         double allowed = TOLERANCE * now(one -> 1);
         for (String spreading : List.of("light", "medium", "heavy")) {
@@ -162,8 +165,8 @@ final class BlendModel {
 
     private static double weighted(List<Portion> portions) {
         return portions.stream()
-                .mapToDouble(one ->
-                        percent(one) * Kit.number(one.material().traits().requiredHlb()))
+                .mapToDouble(
+                        one -> percent(one) * Kit.number(one.material().traits().requiredHlb()))
                 .sum();
     }
 
@@ -195,9 +198,7 @@ final class BlendModel {
                     TOLERANCE * now(measure));
         }
         untouchable(one -> charge(one).isEmpty());
-        pantry.stream()
-                .filter(one -> !present.contains(charge(one.material())))
-                .forEach(this::shutOut);
+        pantry.stream().filter(one -> !present.contains(charge(one.material()))).forEach(this::shutOut);
     }
 
     private static String charge(Material material) {
@@ -254,7 +255,8 @@ final class BlendModel {
         }
         content += now(one -> index(one.material()));
         boolean missed = content < 100 * target;
-        boolean gives = Set.of(Kind.HUMECTANTS, Kind.CHELATORS, Kind.SURFACTANTS).contains(kind) && water() > 0;
+        boolean gives =
+                Set.of(Kind.HUMECTANTS, Kind.CHELATORS, Kind.SURFACTANTS).contains(kind) && water() > 0;
         double water = gives ? index(Kit.catalogued("Water")) : 0;
         ToDoubleFunction<Ingredient> brings = one -> index(one.material()) - water;
         sum(brings).atLeast(now(brings) - (missed ? 0 : content - 100 * target));

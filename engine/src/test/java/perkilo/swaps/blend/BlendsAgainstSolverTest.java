@@ -97,7 +97,8 @@ final class BlendsAgainstSolverTest {
             }
         }
         assertThat(cheaper).as("cases with a cheaper blend").isGreaterThan(CASES / 2);
-        assertThat(matters).allSatisfy((part, count) -> assertThat(count).as(part).isGreaterThanOrEqualTo(2));
+        assertThat(matters)
+                .allSatisfy((part, count) -> assertThat(count).as(part).isGreaterThanOrEqualTo(2));
     }
 
     private static double leastCost(BlendModel model, int mostChanged, String without) {
