@@ -123,7 +123,7 @@ final class LeftOutTest {
         "antioxidants, BHA, their lowest usual level lies above the highest that is usual and legal",
         "antioxidants, Ascorbic acid, 'pH: works from pH 2.5 to 3.5, the final pH is 5.8'",
         "emollients that spread, Cetearyl alcohol, they are solid at room temperature",
-        "emollients that spread, Glyceryl stearate, their main work is another one (emulsifying)"
+        "emollients that spread, Glyceryl stearate, 'they can do this, but their main work is another one'"
     })
     void the_reason_stands_beside_the_name(String function, String material, String why) {
         Optional<String> reason = sought().filter(study -> study.function().equals(function))

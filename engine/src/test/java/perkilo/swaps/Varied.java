@@ -43,7 +43,7 @@ public final class Varied {
             Class<R> type = (Class<R>) record.getClass();
             return type.getDeclaredConstructor(types).newInstance(values);
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError(component + " can't be " + value, e);
+            throw new LinkageError(component + " can't be " + value, e);
         }
     }
 }

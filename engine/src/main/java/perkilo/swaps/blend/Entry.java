@@ -83,9 +83,8 @@ final class Entry {
         if (Kind.of(material).filter(group.kind()::equals).isPresent()) {
             return Optional.empty();
         }
-        String work = Functions.work(material);
-        if (!work.equals(group.kind().work())) {
-            return Optional.of("their main work is another one (%s)".formatted(work));
+        if (!Functions.work(material).equals(group.kind().work())) {
+            return Optional.of("they can do this, but their main work is another one");
         }
         return Optional.of(
                 Functions.isSolid(material)

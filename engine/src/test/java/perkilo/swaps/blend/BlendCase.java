@@ -55,7 +55,7 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
         Maker(Kind kind, int number) {
             this.kind = kind;
             this.number = number;
-            this.random = new Random(number * 31L + kind.ordinal());
+            this.random = new Random(31L * kind.name().hashCode() + number);
             this.catalogue = Kit.catalogue().stream()
                     .filter(material -> Kind.of(material).filter(kind::equals).isPresent())
                     .toList();
