@@ -31,6 +31,9 @@ final class BlendModel {
     private static final double MELTING_BAND = 3;
     private static final double VISCOSITY_FACTOR = 1.5;
 
+    /** Costs are blown up by this, so that what a solver thinks close enough is close. */
+    private static final double FINE = 1000;
+
     /** Words that stand beside nearly everything, and that no blend has to keep. */
     private static final Set<String> ACCOMPANYING =
             Set.of("solvent", "skin conditioning", "masking", "antistatic", "denaturant", "surfactant");
@@ -290,7 +293,7 @@ final class BlendModel {
         long held = pantry.stream().filter(Ingredient::isIn).count();
         for (int i = 0; i < pantry.size(); i++) {
             Ingredient one = pantry.get(i);
-            lp.cost("x" + i, one.perKg().doubleValue() / 100);
+            lp.cost("x" + i, one.perKg().doubleValue() * FINE / 100);
             lp.binary("y" + i);
             lp.row().plus(1, "x" + i).plus(-100 * one.most(), "y" + i).atMost(0);
             lp.row().plus(1, "x" + i).plus(-100 * lowest(one), "y" + i).atLeast(0);

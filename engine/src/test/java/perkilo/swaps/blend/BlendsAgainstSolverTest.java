@@ -23,7 +23,7 @@ import perkilo.swaps.lp.OjalgoSolver;
 @Tag("oracle")
 final class BlendsAgainstSolverTest {
 
-    private static final int SECONDS = 60;
+    private static final int SECONDS = 10;
     private static final int CASES = 24;
 
     static Stream<LinearProgram> published() {
@@ -101,8 +101,11 @@ final class BlendsAgainstSolverTest {
                 .allSatisfy((part, count) -> assertThat(count).as(part).isGreaterThanOrEqualTo(2));
     }
 
+    /** One of the solvers now and then goes round in circles among equals; then the other one is asked. */
     private static double leastCost(BlendModel model, int mostChanged, String without) {
-        Solver.Answer answer = Solver.GLPSOL.solve(model.text(mostChanged, without), SECONDS);
+        String text = model.text(mostChanged, without);
+        Solver.Answer first = Solver.GLPSOL.solve(text, SECONDS);
+        Solver.Answer answer = first.optimal() ? first : Solver.CBC.solve(text, SECONDS);
         assertThat(answer.optimal()).as("%s without %s", model, without).isTrue();
         return model.cost(answer.values());
     }
