@@ -257,7 +257,7 @@ final class BlendModel {
             content += percent(other) * index(other.material());
         }
         content += now(one -> index(one.material()));
-        boolean missed = content < 100 * target;
+        boolean missed = content < 100 * target - 1e-9;
         boolean gives =
                 Set.of(Kind.HUMECTANTS, Kind.CHELATORS, Kind.SURFACTANTS).contains(kind) && water() > 0;
         double water = gives ? index(Kit.catalogued("Water")) : 0;
