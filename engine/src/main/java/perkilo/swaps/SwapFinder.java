@@ -86,6 +86,7 @@ public final class SwapFinder {
             Map<String, RunsOfFormula> runs,
             List<Finding> findings,
             SwapOptions options) {
+        findings.addAll(NoCandidates.notes(book, prices));
         LineSearch search = new LineSearch(book, prices, options);
         LineSearch.Result result = search.find(runs);
         List<BlendStudy> blends = new ArrayList<>();

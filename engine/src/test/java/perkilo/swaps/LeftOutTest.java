@@ -16,6 +16,7 @@ import perkilo.model.Material;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
 import perkilo.origin.Figure;
+import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.blend.BlendStudy;
@@ -63,6 +64,7 @@ final class LeftOutTest {
         Material bht = Kit.catalogued("BHT");
         List<Material> materials = new ArrayList<>(rich.materials().values());
         materials.add(Varied.of(bht, "name", "Unsold"));
+        materials.add(Material.of("Unheard-of"));
         Book more = Varied.of(
                 rich,
                 "materials",
@@ -133,5 +135,15 @@ final class LeftOutTest {
                 .findFirst();
 
         assertThat(reason).hasValueSatisfying(words -> assertThat(words).startsWith(why));
+    }
+
+    @Test
+    void who_is_no_candidate_anywhere_is_named_once() {
+        assertThat(FOUND.findings())
+                .extracting(Finding::text)
+                .filteredOn(text -> text.endsWith(": Unsold") || text.endsWith(": Unheard-of"))
+                .containsExactly(
+                        "no function is known of these materials, so nothing replaces them and they replace nothing: Unheard-of",
+                        "nobody offers these materials on the costing date, so they are no candidates: Unsold");
     }
 }

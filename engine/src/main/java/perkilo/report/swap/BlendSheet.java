@@ -17,11 +17,18 @@ final class BlendSheet {
     /** Letters that fit beside each other on the sheet's columns. */
     private static final int WIDE = 160;
 
+    /** About so many fit on a printed page. */
+    private static final int ROWS_ON_A_PAGE = 34;
+
+    /** Title, heads, total and ingredients of a blend, in rows. */
+    private static final int AROUND_TABLES = 11;
+
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Blend");
     private final Page page = new Page(sheet);
     private final NumberFormat money;
     private int number;
+    private int pageTop;
 
     private BlendSheet(SwapOutcome.Found found) {
         this.found = found;
@@ -53,7 +60,11 @@ final class BlendSheet {
         return sheet.build();
     }
 
+    /** What was sought begins a printed page; a refusal takes a line or two. */
     private void study(BlendStudy study) {
+        if (study.isSought() && study != found.studies().get(0)) {
+            beginPage();
+        }
         page.section(
                 study.phase().isBlank()
                         ? "%s: %s".formatted(study.formula(), study.function())
@@ -77,13 +88,29 @@ final class BlendSheet {
                             + " bounds were not costed.",
                     Look.PLAIN);
         }
-        study.blends().forEach(this::blend);
+        for (Blend blend : study.blends()) {
+            boolean fits = page.next() - pageTop + rows(blend) <= ROWS_ON_A_PAGE;
+            if (blend != study.blends().get(0) && !fits) {
+                beginPage();
+            }
+            blend(blend);
+        }
         if (!study.leftOut().isEmpty() || !study.notOffered().isEmpty()) {
             page.skip(1);
             sheet.text(page.take(), 0, "Left out, and why", Look.LABEL);
             study.notOffered().forEach(why -> page.paragraph(0, WIDE, why, Look.HINT));
             study.leftOut().forEach((why, materials) -> page.paragraph(0, WIDE, leftOut(why, materials), Look.HINT));
         }
+    }
+
+    private void beginPage() {
+        pageTop = page.next();
+        sheet.pageBreakBefore(pageTop);
+    }
+
+    /** About how many rows a blend takes: those of its two tables, and what stands around them. */
+    private static int rows(Blend blend) {
+        return blend.parts().size() + blend.runs().size() + blend.cautions().size() + AROUND_TABLES;
     }
 
     /** Names first: who looks for a material finds it at the beginning. */

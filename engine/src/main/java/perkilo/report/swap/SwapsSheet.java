@@ -110,9 +110,9 @@ final class SwapsSheet {
     private void widths() {
         for (int run = 0; run < runs; run++) {
             int first = FIXED + run * PER_RUN;
-            sheet.width(first, 28);
+            sheet.width(first, 22);
             for (int column = first + 1; column < first + PER_RUN; column++) {
-                sheet.width(column, 13);
+                sheet.width(column, 12);
             }
         }
         int[] rest = {12, 12, 40, 44, 44, 110, 110};
@@ -252,6 +252,6 @@ final class SwapsSheet {
                 top,
                 0,
                 top + CHART_ROWS,
-                NAMES));
+                NAMES - 1));
     }
 }
