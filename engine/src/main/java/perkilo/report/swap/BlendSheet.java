@@ -29,6 +29,7 @@ final class BlendSheet {
     private final NumberFormat money;
     private int number;
     private int pageTop;
+    private boolean anyStudy;
 
     private BlendSheet(SwapOutcome.Found found) {
         this.found = found;
@@ -62,9 +63,10 @@ final class BlendSheet {
 
     /** What was sought begins a printed page; a refusal takes a line or two. */
     private void study(BlendStudy study) {
-        if (study.isSought() && study != found.studies().get(0)) {
+        if (study.isSought() && anyStudy) {
             beginPage();
         }
+        anyStudy = true;
         page.section(
                 study.phase().isBlank()
                         ? "%s: %s".formatted(study.formula(), study.function())
@@ -88,9 +90,10 @@ final class BlendSheet {
                             + " bounds were not costed.",
                     Look.PLAIN);
         }
-        for (Blend blend : study.blends()) {
+        for (int i = 0; i < study.blends().size(); i++) {
+            Blend blend = study.blends().get(i);
             boolean fits = page.next() - pageTop + rows(blend) <= ROWS_ON_A_PAGE;
-            if (blend != study.blends().get(0) && !fits) {
+            if (i > 0 && !fits) {
                 beginPage();
             }
             blend(blend);
