@@ -27,7 +27,8 @@ import perkilo.swaps.trial.Trial;
  * Swaps as JSON.
  *
  * <p>{@code perKgChange} is that of the first run of the formula; {@code perKgChanges} has all of them. Runs are keyed
- * by their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}.
+ * by their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}. A {@code number} is what
+ * {@code --apply} takes; {@code applied} is the name of the formula that was written with it.
  */
 public final class SwapJson {
 
