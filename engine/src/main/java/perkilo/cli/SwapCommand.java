@@ -1,9 +1,9 @@
 package perkilo.cli;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -13,19 +13,14 @@ import perkilo.model.Formula;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
-import perkilo.report.Decimals;
 import perkilo.report.Report;
 import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
-import perkilo.swaps.Cautions;
-import perkilo.swaps.Swap;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
-import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
-import perkilo.swaps.money.RunChange;
 import perkilo.workbook.write.Written;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,9 +35,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Find cheaper materials with an equivalent function: candidates for the bench, not releases.")
 final class SwapCommand implements Callable<Integer> {
-
-    /** The table on the terminal shows no more; the workbook and JSON hold all. */
-    private static final int SHOWN = 15;
 
     @Mixin
     private BookOptions options = new BookOptions();
@@ -74,9 +66,12 @@ final class SwapCommand implements Callable<Integer> {
 
     @Option(
             names = "--apply",
-            paramLabel = "N",
-            description = "Write the formula with swap number N as a new sheet; the original stays as it is.")
-    private @Nullable Integer apply;
+            paramLabel = "N | blend N",
+            parameterConsumer = Choice.Words.class,
+            description =
+                    "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to"
+                            + " cost; the original stays as it is.")
+    private @Nullable Choice apply;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -149,77 +144,18 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private int answer(Console console, SwapOutcome.Found found, List<Finding> findings) throws IOException {
-        Report report = report(found, findings);
+        Optional<AppliedSwap> applied = Optional.ofNullable(apply).map(choice -> choice.applyTo(found, spec));
+        applied.ifPresent(one -> findings.addAll(one.notes()));
+        Optional<Formula> added = applied.map(AppliedSwap::formula);
+        Report report = SwapReport.of(found, findings, added);
         Written written = new ResultFile(options.book(), output, ResultFile.SWAPPED).write(report);
         if (options.json()) {
-            console.json(SwapJson.of(found, findings));
+            console.json(SwapJson.of(found, findings, added));
         }
-        console.table(table(found));
-        if (found.swaps().isEmpty()) {
-            console.say("No material that fits is cheaper at any run size.");
-        }
-        studies(found).forEach(console::say);
-        Cautions.ALWAYS.forEach(console::say);
+        new SwapWords(found).say(console);
+        added.ifPresent(formula -> console.say("New formula: \"%s\"".formatted(formula.name())));
         console.findings(findings);
         console.written(written);
         return Exit.DONE;
-    }
-
-    private Report report(SwapOutcome.Found found, List<Finding> findings) {
-        if (apply == null) {
-            return SwapReport.of(found, findings);
-        }
-        int number = apply;
-        Swap swap = SwapFinder.numbered(found, number)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "--apply takes a number from 1 to %d, but was given %d"
-                                .formatted(found.swaps().size(), number)));
-        Formula applied = AppliedSwap.of(swap, number);
-        return SwapReport.of(found, findings, applied);
-    }
-
-    private static TextTable table(SwapOutcome.Found found) {
-        String home = found.book().settings().home().getCurrencyCode();
-        TextTable table = new TextTable(
-                "No.", "Formula", "Material", "Candidate", "New level", "Close", "Run", "Per unit, " + home, "Outlay");
-        int number = 1;
-        for (Swap swap : found.swaps().subList(0, Math.min(SHOWN, found.swaps().size()))) {
-            RunChange run = swap.atLargestRun();
-            table.row(List.of(
-                    Integer.toString(number++),
-                    swap.formula().name(),
-                    swap.trial().from().name(),
-                    swap.trial().to().name(),
-                    Decimals.readable(swap.newLevel().movePointRight(2), 3) + " %",
-                    Decimals.amount(swap.closeness().score(), 0),
-                    run.before().needs().title(),
-                    run.unitCost().map(change -> signed(change, 4)).orElse("–"),
-                    signed(run.outlay(), 2)));
-        }
-        return table;
-    }
-
-    /** What came of joint swaps, in a sentence each. */
-    private static List<String> studies(SwapOutcome.Found found) {
-        return found.studies().stream()
-                .map(study -> "%s, %s: %s".formatted(study.formula(), study.function(), outcome(study)))
-                .toList();
-    }
-
-    private static String outcome(BlendStudy study) {
-        if (!study.isSought()) {
-            return study.refusal();
-        }
-        return switch (study.blends().size()) {
-            case 0 ->
-                "none of the blends that cost least at straight-line prices makes a run cheaper; others within the bounds were not costed.";
-            case 1 -> "one cheaper blend, on the sheet Blend.";
-            default -> study.blends().size() + " cheaper blends, on the sheet Blend.";
-        };
-    }
-
-    private static String signed(BigDecimal change, int decimals) {
-        return (change.signum() > 0 ? "+" : "") + Decimals.amount(change, decimals);
     }
 }

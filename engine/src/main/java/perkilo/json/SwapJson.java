@@ -1,15 +1,15 @@
 package perkilo.json;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunCost;
+import perkilo.model.Formula;
 import perkilo.origin.Finding;
 import perkilo.swaps.Cautions;
 import perkilo.swaps.Rejected;
@@ -27,14 +27,19 @@ import perkilo.swaps.trial.Trial;
  * Swaps as JSON.
  *
  * <p>{@code perKgChange} is that of the first run of the formula; {@code perKgChanges} has all of them. Runs are keyed
- * by their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}.
+ * by their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}. A {@code number} is what
+ * {@code --apply} takes; {@code applied} is the name of the formula that was written with it.
  */
 public final class SwapJson {
 
     private SwapJson() {}
 
-    /** Swaps with everything that was found. */
-    public static ObjectNode of(SwapOutcome.Found found, List<Finding> findings) {
+    /**
+     * Swaps with everything that was found.
+     *
+     * @param applied the formula that was written with one of them carried out
+     */
+    public static ObjectNode of(SwapOutcome.Found found, List<Finding> findings, Optional<Formula> applied) {
         ObjectNode answer = Json.object()
                 .put("homeCurrency", found.book().settings().home().getCurrencyCode())
                 .put("costingDate", found.book().settings().costingDate().toString());
@@ -42,9 +47,11 @@ public final class SwapJson {
         AtomicInteger number = new AtomicInteger();
         answer.set("swaps", Json.array(found.swaps(), swap -> swap(swap, number.incrementAndGet())));
         answer.set("rejected", Json.array(found.rejected(), SwapJson::rejected));
-        answer.set("blends", Json.array(found.blends(), SwapJson::blend));
+        AtomicInteger blendNumber = new AtomicInteger();
+        answer.set("blends", Json.array(found.blends(), blend -> blend(blend, blendNumber.incrementAndGet())));
         answer.set("blendStudies", Json.array(found.studies(), SwapJson::study));
-        answer.set("cautions", texts(Cautions.ALWAYS));
+        answer.put("applied", applied.map(Formula::name).orElse(null));
+        answer.set("cautions", Json.texts(Cautions.ALWAYS));
         answer.set("messages", Json.messages(findings));
         return answer;
     }
@@ -70,7 +77,7 @@ public final class SwapJson {
         json.put("newPercent", percent(swap.newLevel()));
         money(json, swap.runs());
         json.set("label", label(swap.label()));
-        json.set("cautions", texts(swap.cautions()));
+        json.set("cautions", Json.texts(swap.cautions()));
         return json;
     }
 
@@ -133,10 +140,10 @@ public final class SwapJson {
 
     private static ObjectNode label(LabelChange label) {
         ObjectNode json = Json.object();
-        json.set("ingredients", texts(label.after().names()));
-        json.set("enters", texts(label.enters()));
-        json.set("leaves", texts(label.leaves()));
-        json.set("notes", texts(label.after().notes()));
+        json.set("ingredients", Json.texts(label.after().names()));
+        json.set("enters", Json.texts(label.enters()));
+        json.set("leaves", Json.texts(label.leaves()));
+        json.set("notes", Json.texts(label.after().notes()));
         return json;
     }
 
@@ -147,14 +154,16 @@ public final class SwapJson {
                 .put("function", study.function())
                 .put("refusal", study.refusal())
                 .put("blends", study.blends().size());
-        json.set("kept", texts(study.kept()));
+        json.set("kept", Json.texts(study.kept()));
         ObjectNode leftOut = json.putObject("leftOut");
-        study.leftOut().forEach((why, materials) -> leftOut.set(why, texts(materials)));
+        study.leftOut().forEach((why, materials) -> leftOut.set(why, Json.texts(materials)));
+        json.set("notOffered", Json.texts(study.notOffered()));
         return json;
     }
 
-    private static ObjectNode blend(Blend blend) {
+    private static ObjectNode blend(Blend blend, int number) {
         ObjectNode json = Json.object()
+                .put("number", number)
                 .put("formula", blend.formula().name())
                 .put("phase", blend.phase())
                 .put("function", blend.function())
@@ -173,17 +182,11 @@ public final class SwapJson {
         json.put("provenAtStraightLinePrices", blend.proven());
         money(json, blend.runs());
         json.set("label", label(blend.label()));
-        json.set("cautions", texts(blend.cautions()));
+        json.set("cautions", Json.texts(blend.cautions()));
         return json;
     }
 
     private static String percent(BigDecimal fraction) {
         return Json.amount(fraction.movePointRight(2));
-    }
-
-    private static ArrayNode texts(List<String> texts) {
-        ArrayNode array = JsonNodeFactory.instance.arrayNode();
-        texts.forEach(array::add);
-        return array;
     }
 }

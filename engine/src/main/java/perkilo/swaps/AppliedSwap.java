@@ -1,26 +1,122 @@
 package perkilo.swaps;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Names;
+import perkilo.model.Offer;
+import perkilo.model.Product;
+import perkilo.model.Run;
+import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.swaps.blend.Blend;
 
-/** Makes a formula of its own out of a swap; the original stays as it is. */
-public final class AppliedSwap {
+/**
+ * A formula of its own, made out of a swap or a blend; the original stays as it is.
+ *
+ * @param formula with the change carried out, made as the original is, with a name that no other has
+ * @param notes where to type its name to have it costed, and what has to be at hand for that
+ */
+public record AppliedSwap(Formula formula, List<Finding> notes) {
 
-    private AppliedSwap() {}
-
-    /**
-     * The formula with a swap carried out.
-     *
-     * @param changed the formula after the swap
-     * @param number of the swap in its list, from one
-     * @return named {@code <formula> swap <number>}
-     */
-    public static Formula of(Formula changed, int number) {
-        return new Formula(changed.name() + " swap " + number, changed.lines(), changed.batching(), Origin.NONE);
+    public AppliedSwap {
+        notes = List.copyOf(notes);
     }
 
-    /** The formula with a swap carried out. */
-    public static Formula of(Swap swap, int number) {
-        return of(swap.trial().after().formula(), number);
+    /**
+     * A swap carried out.
+     *
+     * @param book that it was found in
+     * @param number of the swap in its list, from one
+     * @return the formula is named {@code <formula> swap <number>}
+     */
+    public static AppliedSwap of(Book book, Swap swap, int number) {
+        return of(book, swap.formula(), swap.trial().after().formula(), "swap " + number);
+    }
+
+    /**
+     * A blend carried out.
+     *
+     * @param book that it was found in
+     * @param number of the blend in its list, from one
+     * @return the formula is named {@code <formula> blend <number>}
+     */
+    public static AppliedSwap of(Book book, Blend blend, int number) {
+        return of(book, blend.formula(), blend.after().formula(), "blend " + number);
+    }
+
+    private static AppliedSwap of(Book book, Formula original, Formula changed, String what) {
+        String name = free(book, original.name() + " " + what);
+        Formula applied = new Formula(name, changed.lines(), original.batching(), Origin.NONE);
+        List<Finding> notes = new ArrayList<>(placesToType(book, original, name));
+        notes.addAll(pricedElsewhere(book, original, applied));
+        return new AppliedSwap(applied, notes);
+    }
+
+    private static String free(Book book, String wanted) {
+        String name = wanted;
+        for (int copy = 2; book.formula(name).isPresent(); copy++) {
+            name = "%s (%d)".formatted(wanted, copy);
+        }
+        return name;
+    }
+
+    /** Nothing of the person's is changed, so he says himself that it is to be costed. */
+    private static List<Finding> placesToType(Book book, Formula original, String name) {
+        List<Finding> notes = new ArrayList<>();
+        String key = Names.key(original.name());
+        for (Product product : book.products().values()) {
+            if (Names.key(product.formula()).equals(key)) {
+                notes.add(Finding.note(
+                        product.origin(),
+                        "to cost \"%s\" with the new formula, type \"%s\" as its formula in this row"
+                                .formatted(product.name(), name)));
+            }
+        }
+        for (Run run : book.runs()) {
+            if (run instanceof Run.OfBulk bulk
+                    && bulk.origin().isKnown()
+                    && Names.key(bulk.formula()).equals(key)) {
+                notes.add(Finding.note(
+                        bulk.origin(),
+                        "to cost the new formula's bulk, type \"%s\" as the formula of this run".formatted(name)));
+            }
+        }
+        return notes;
+    }
+
+    /** What only price lists beside the workbook offer can't be costed without them. */
+    private static List<Finding> pricedElsewhere(Book book, Formula original, Formula applied) {
+        String file = original.origin().file();
+        Set<String> before = keys(original);
+        List<Finding> notes = new ArrayList<>();
+        for (Formula.Line line : applied.lines()) {
+            Set<String> files = before.contains(Names.key(line.material())) ? Set.of() : files(book, line.material());
+            if (!files.isEmpty() && !files.contains(file)) {
+                notes.add(Finding.note(
+                        Origin.NONE,
+                        "\"%s\" in \"%s\" is not offered in the workbook, only in %s: give the same --prices when you cost it"
+                                .formatted(line.material(), applied.name(), String.join(", ", files))));
+            }
+        }
+        return notes;
+    }
+
+    private static Set<String> keys(Formula formula) {
+        return formula.lines().stream().map(line -> Names.key(line.material())).collect(Collectors.toSet());
+    }
+
+    private static Set<String> files(Book book, String material) {
+        Set<String> files = new LinkedHashSet<>();
+        for (Offer offer : book.offers()) {
+            if (Names.key(offer.item()).equals(Names.key(material))) {
+                files.add(offer.origin().file());
+            }
+        }
+        return files;
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Market;
 import perkilo.costing.RunCost;
@@ -87,6 +86,7 @@ public final class SwapFinder {
             Map<String, RunsOfFormula> runs,
             List<Finding> findings,
             SwapOptions options) {
+        findings.addAll(NoCandidates.notes(book, prices));
         LineSearch search = new LineSearch(book, prices, options);
         LineSearch.Result result = search.find(runs);
         List<BlendStudy> blends = new ArrayList<>();
@@ -116,13 +116,6 @@ public final class SwapFinder {
                 formula.origin(),
                 "no run makes \"%s\", so no swap in it can be costed. Add a run of it to the Runs sheet."
                         .formatted(formula.name()));
-    }
-
-    /** The name under which a swap is found again; empty if the list has no such number. */
-    public static Optional<Swap> numbered(SwapOutcome.Found found, int number) {
-        return number < 1 || number > found.swaps().size()
-                ? Optional.empty()
-                : Optional.of(found.swaps().get(number - 1));
     }
 
     /** Whether a name is the one that is asked for; every name is where none is asked for. */

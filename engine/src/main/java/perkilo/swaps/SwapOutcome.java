@@ -43,7 +43,7 @@ public sealed interface SwapOutcome {
             findings = List.copyOf(findings);
         }
 
-        /** All joint swaps that save at some run size. */
+        /** All joint swaps that save at some run size; the place in this list, from one, is a blend's number. */
         public List<Blend> blends() {
             return studies.stream().flatMap(study -> study.blends().stream()).toList();
         }

@@ -13,7 +13,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,6 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whatever a workbook holds, {@code perkilo cost} leaves it as it was, byte for byte, and running it again lets nothing
@@ -54,6 +57,31 @@ final class UntouchedPartsTest {
     void what_is_not_ours_stays(String name) throws IOException {
         Path book = Files.write(folder.resolve(name), FeatureBooks.all().getOrDefault(name, new byte[0]));
         checkUntouched(book);
+    }
+
+    /** A formula with a swap or a blend carried out is one more sheet; nothing else of the person's changes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"swap 1", "blend 1"})
+    void an_applied_change_is_one_more_sheet(String change) throws IOException {
+        Path book = Files.copy(Path.of("../workbook-templates/emollients.xlsx"), folder.resolve("emollients.xlsx"));
+        Path result = folder.resolve("applied.xlsx");
+        CommandLineRun run =
+                CommandLineRun.of("swap", book, "-q", "--formula", "Dry body oil", "--apply", change, "-o", result);
+        assertThat(run.exit()).as(run.err()).isEqualTo(Exit.DONE);
+
+        checkOthersStay(book, result);
+        Set<String> added = new TreeSet<>(tabs(result).keySet());
+        added.removeAll(tabs(book).keySet());
+        assertThat(added)
+                .containsExactlyInAnyOrder(
+                        "Swaps", "Blend", "Ingredient list", "Emollients", "Messages", "Dry body oil " + change);
+        assertThat(added).hasSize(parts(result, "xl/worksheets/") - parts(book, "xl/worksheets/"));
+    }
+
+    private static int parts(Path file, String folder) throws IOException {
+        return (int) parts(file).keySet().stream()
+                .filter(part -> part.startsWith(folder) && part.endsWith(".xml"))
+                .count();
     }
 
     @Test
@@ -131,18 +159,24 @@ final class UntouchedPartsTest {
         assertThat(cost(book.toString(), "-o", result.toString())).isEqualTo("");
         keep(book, result, name);
 
-        Map<String, byte[]> users = new HashMap<>(parts(book));
-        users.keySet().removeIf(part -> MAY_CHANGE.matcher(part).matches());
-        Map<String, byte[]> after = parts(result);
-        users.forEach((part, bytes) -> assertThat(after.get(part)).as(part).isEqualTo(bytes));
+        checkOthersStay(book, result);
         assertThat(Files.readAllBytes(book)).isEqualTo(before);
 
+        Map<String, byte[]> after = parts(result);
         long size = Files.size(result);
         for (int run = 0; run < 5; run++) {
             assertThat(cost(result.toString(), "--in-place")).isEqualTo("");
         }
         assertThat(parts(result)).usingRecursiveComparison().isEqualTo(after);
         assertThat(Files.size(result)).isEqualTo(size);
+    }
+
+    private static void checkOthersStay(Path book, Path result) throws IOException {
+        Map<String, byte[]> users = new HashMap<>(parts(book));
+        users.keySet().removeIf(part -> MAY_CHANGE.matcher(part).matches());
+        assertThat(users).isNotEmpty();
+        Map<String, byte[]> after = parts(result);
+        users.forEach((part, bytes) -> assertThat(after.get(part)).as(part).isEqualTo(bytes));
     }
 
     /** Costs a workbook; empty if that is done, else what was said. */

@@ -240,12 +240,24 @@ final class SwapFinderTest {
 
     @Test
     void an_applied_swap_is_a_formula_of_its_own() {
-        Formula applied = AppliedSwap.of(FOUND.swaps().get(0), 1);
+        Swap first = FOUND.swaps().get(0);
+        Formula applied = AppliedSwap.of(BOOK, first, 1).formula();
 
-        assertThat(applied.name()).isEqualTo(FOUND.swaps().get(0).formula().name() + " swap 1");
+        assertThat(applied.name()).isEqualTo(first.formula().name() + " swap 1");
+        assertThat(applied.batching()).isEqualTo(first.formula().batching());
         assertThat(BOOK.withFormula(applied).formulas()).hasSize(BOOK.formulas().size() + 1);
-        assertThat(BOOK.formula(FOUND.swaps().get(0).formula().name()))
-                .contains(FOUND.swaps().get(0).formula());
+        assertThat(BOOK.formula(first.formula().name())).contains(first.formula());
+    }
+
+    @Test
+    void an_applied_blend_takes_a_name_that_no_formula_has() {
+        Blend blend = FOUND.blends().get(0);
+        Formula applied = AppliedSwap.of(BOOK, blend, 1).formula();
+        Formula again = AppliedSwap.of(BOOK.withFormula(applied), blend, 1).formula();
+
+        assertThat(applied.name()).isEqualTo(blend.formula().name() + " blend 1");
+        assertThat(again.name()).isEqualTo(blend.formula().name() + " blend 1 (2)");
+        assertThat(applied.lines()).isEqualTo(blend.after().formula().lines());
     }
 
     @Test

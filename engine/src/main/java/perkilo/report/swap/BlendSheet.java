@@ -17,10 +17,19 @@ final class BlendSheet {
     /** Letters that fit beside each other on the sheet's columns. */
     private static final int WIDE = 160;
 
+    /** About so many fit on a printed page. */
+    private static final int ROWS_ON_A_PAGE = 34;
+
+    /** Title, heads, total and ingredients of a blend, in rows. */
+    private static final int AROUND_TABLES = 11;
+
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Blend");
     private final Page page = new Page(sheet);
     private final NumberFormat money;
+    private int number;
+    private int pageTop;
+    private boolean anyStudy;
 
     private BlendSheet(SwapOutcome.Found found) {
         this.found = found;
@@ -37,6 +46,13 @@ final class BlendSheet {
                 "Blend",
                 "All materials of one function at once. Levels are those that cost least at straight-line prices and keep"
                         + " what is said below; costs of runs are values out of full purchase plans.");
+        if (!found.blends().isEmpty()) {
+            sheet.text(
+                    page.take(),
+                    0,
+                    "To have one written as a formula of its own, ready to cost, run the same command with --apply \"blend 1\".",
+                    Look.HINT);
+        }
         page.cautions();
         if (found.studies().isEmpty()) {
             sheet.text(page.take(), 0, "No two materials of one function stand together.", Look.ANSWER);
@@ -45,7 +61,12 @@ final class BlendSheet {
         return sheet.build();
     }
 
+    /** What was sought begins a printed page; a refusal takes a line or two. */
     private void study(BlendStudy study) {
+        if (study.isSought() && anyStudy) {
+            beginPage();
+        }
+        anyStudy = true;
         page.section(
                 study.phase().isBlank()
                         ? "%s: %s".formatted(study.formula(), study.function())
@@ -69,19 +90,41 @@ final class BlendSheet {
                             + " bounds were not costed.",
                     Look.PLAIN);
         }
-        study.blends().forEach(this::blend);
-        if (!study.leftOut().isEmpty()) {
-            page.skip(1);
-            sheet.text(page.take(), 0, "Not considered, and why", Look.LABEL);
-            study.leftOut()
-                    .forEach((why, materials) ->
-                            page.paragraph(0, WIDE, "%s: %s".formatted(why, String.join(", ", materials)), Look.HINT));
+        for (int i = 0; i < study.blends().size(); i++) {
+            Blend blend = study.blends().get(i);
+            boolean fits = page.next() - pageTop + rows(blend) <= ROWS_ON_A_PAGE;
+            if (i > 0 && !fits) {
+                beginPage();
+            }
+            blend(blend);
         }
+        if (!study.leftOut().isEmpty() || !study.notOffered().isEmpty()) {
+            page.skip(1);
+            sheet.text(page.take(), 0, "Left out, and why", Look.LABEL);
+            study.notOffered().forEach(why -> page.paragraph(0, WIDE, why, Look.HINT));
+            study.leftOut().forEach((why, materials) -> page.paragraph(0, WIDE, leftOut(why, materials), Look.HINT));
+        }
+    }
+
+    private void beginPage() {
+        pageTop = page.next();
+        sheet.pageBreakBefore(pageTop);
+    }
+
+    /** About how many rows a blend takes: those of its two tables, and what stands around them. */
+    private static int rows(Blend blend) {
+        return blend.parts().size() + blend.runs().size() + blend.cautions().size() + AROUND_TABLES;
+    }
+
+    /** Names first: who looks for a material finds it at the beginning. */
+    private static String leftOut(String why, List<String> materials) {
+        return "%s: %s.".formatted(String.join(", ", materials), why);
     }
 
     private void blend(Blend blend) {
         page.skip(1);
-        sheet.text(page.take(), 0, answer(blend), Look.ANSWER);
+        sheet.text(page.take(), 0, title(blend, ++number), Look.ANSWER);
+        page.paragraph(0, WIDE, answer(blend), Look.PLAIN);
         page.heads(List.of(
                 "Material",
                 "Level now",
@@ -116,6 +159,20 @@ final class BlendSheet {
         runs(blend);
         blend.cautions().forEach(caution -> sheet.text(page.take(), 0, "Look at: " + caution, Look.WARNING));
         page.paragraph(0, WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
+    }
+
+    private static String title(Blend blend, int number) {
+        StringBuilder title = new StringBuilder("Blend " + number + ":");
+        if (!blend.leaving().isEmpty()) {
+            title.append(" without ").append(String.join(" and ", blend.leaving()));
+        }
+        if (!blend.entering().isEmpty()) {
+            title.append(blend.leaving().isEmpty() ? " with " : ", with ")
+                    .append(String.join(" and ", blend.entering()));
+        }
+        return blend.leaving().isEmpty() && blend.entering().isEmpty()
+                ? title + " the same materials at other levels"
+                : title.toString();
     }
 
     private static String answer(Blend blend) {

@@ -42,7 +42,7 @@ final class EmollientSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(34, 16, 14, 14, 28, 11, 11, 14, 16, 16, 16).landscape();
+        sheet.widths(36, 16, 17, 16, 28, 11, 11, 14, 16, 16, 16).landscape();
         page.title(
                 "Emollients",
                 "Traits refer to the materials sheet. Landed prices are values: of the purchase for the run, or, for a"

@@ -9,10 +9,11 @@ import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
+import perkilo.swaps.blend.Blend;
 import perkilo.swaps.label.IngredientList;
 import perkilo.swaps.trial.Recipe;
 
-/** Ingredient list: each formula's as it is, and the new one of every swap. */
+/** Ingredient list: each formula's as it is, and the new one of every blend and every swap. */
 final class LabelSheet {
 
     private final SwapOutcome.Found found;
@@ -28,7 +29,7 @@ final class LabelSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(8, 44, 34, 12, 100).freeze(2, 0).landscape();
+        sheet.widths(10, 44, 34, 12, 100).freeze(2, 0).landscape();
         page.title(
                 "Ingredient list",
                 "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): falling by weight when added; up to 1 % in"
@@ -36,6 +37,9 @@ final class LabelSheet {
         page.skip(1);
         for (String name : found.base().keySet()) {
             found.book().formula(name).ifPresent(this::formula);
+        }
+        if (!found.blends().isEmpty()) {
+            blends();
         }
         swaps();
         return sheet.build();
@@ -54,6 +58,20 @@ final class LabelSheet {
             page.number(row, 3, entry.level(), new NumberFormat("0.0000%"));
         }
         list.notes().forEach(note -> sheet.text(page.take(), 1, note, Look.HINT));
+        page.skip(1);
+    }
+
+    private void blends() {
+        page.section("With a blend");
+        page.heads(List.of("Blend no.", "Formula", "All of its", "", "New ingredient list"));
+        for (int i = 0; i < found.blends().size(); i++) {
+            Blend blend = found.blends().get(i);
+            int row = page.take();
+            page.number(row, 0, BigDecimal.valueOf(i + 1L), NumberFormat.WHOLE);
+            sheet.text(row, 1, blend.formula().name(), Look.PLAIN);
+            sheet.text(row, 2, blend.function(), Look.PLAIN);
+            sheet.text(row, 4, blend.label().after().text(), Look.PLAIN);
+        }
         page.skip(1);
     }
 

@@ -36,8 +36,13 @@ final class Page {
     }
 
     void title(String title, String hint) {
+        title(title, Integer.MAX_VALUE, hint);
+    }
+
+    /** A title whose hint takes as many rows as it needs. */
+    void title(String title, int width, String hint) {
         sheet.text(next++, 0, title, Look.TITLE);
-        sheet.text(next++, 0, hint, Look.HINT);
+        paragraph(0, width, hint, Look.HINT);
     }
 
     /** What holds for every swap. */

@@ -2,6 +2,7 @@ package perkilo.report.swap;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import perkilo.model.Formula;
 import perkilo.origin.Finding;
@@ -22,7 +23,7 @@ public final class SwapReport {
      * @param findings everything that a person should know, of the reading too
      */
     public static Report of(SwapOutcome.Found found, List<Finding> findings) {
-        return new Report(sheets(found, findings));
+        return of(found, findings, Optional.empty());
     }
 
     /**
@@ -30,10 +31,11 @@ public final class SwapReport {
      *
      * @param applied named by {@link perkilo.swaps.AppliedSwap}
      */
-    public static Report of(SwapOutcome.Found found, List<Finding> findings, Formula applied) {
+    public static Report of(SwapOutcome.Found found, List<Finding> findings, Optional<Formula> applied) {
         List<ResultSheet> sheets = new ArrayList<>(sheets(found, findings));
-        sheets.add(FormulaSheet.of(applied));
-        return new Report(sheets, Set.of(applied.name()));
+        Optional<ResultSheet> formula = applied.map(FormulaSheet::of);
+        formula.ifPresent(sheets::add);
+        return new Report(sheets, formula.map(ResultSheet::name).map(Set::of).orElse(Set.of()));
     }
 
     private static List<ResultSheet> sheets(SwapOutcome.Found found, List<Finding> findings) {

@@ -35,6 +35,9 @@ final class SwapsSheet {
 
     private static final int CHART_ROWS = 22;
 
+    /** Letters that fit above the columns that every printed page repeats. */
+    private static final int WIDE = 110;
+
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder(NAME);
     private final Page page = new Page(sheet);
@@ -59,6 +62,7 @@ final class SwapsSheet {
         widths();
         page.title(
                 NAME,
+                WIDE,
                 "Ranked by saving times closeness. Amounts are values out of full purchase plans, as the choice of what to"
                         + " buy differs; changes are formulas over them. All in "
                         + found.book().settings().home() + ", prices of "
@@ -248,6 +252,6 @@ final class SwapsSheet {
                 top,
                 0,
                 top + CHART_ROWS,
-                9));
+                NAMES - 1));
     }
 }

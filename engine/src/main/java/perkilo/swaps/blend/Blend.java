@@ -1,9 +1,11 @@
 package perkilo.swaps.blend;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Names;
@@ -73,6 +75,25 @@ public record Blend(
             }
         }
         return levels;
+    }
+
+    /** What it changes at the run where it saves most, of the whole run's cost. */
+    public RunChange atBestRun() {
+        return runs.stream().min(Comparator.comparing(RunChange::total)).orElseThrow();
+    }
+
+    /** Names of what comes in, in the order of the parts. */
+    public List<String> entering() {
+        return names(part -> part.before().signum() == 0);
+    }
+
+    /** Names of what goes out, in the order of the parts. */
+    public List<String> leaving() {
+        return names(part -> part.after().signum() == 0);
+    }
+
+    private List<String> names(Predicate<Part> which) {
+        return parts.stream().filter(which).map(part -> part.material().name()).toList();
     }
 
     /** Whether it makes a run cheaper, or takes less cash, at some run size. */

@@ -11,7 +11,8 @@ import java.util.Map;
  * @param phase the phases that they stand in
  * @param refusal why no blend was sought; empty where one was
  * @param kept what every blend keeps, and which band could not be applied
- * @param leftOut materials with the same function that could not be considered, by the reason
+ * @param leftOut materials that can do the same work and are in no blend, or at a level that stays, by the reason
+ * @param notOffered blends that were found and are not offered, each with the reason in a sentence
  * @param blends those that save at some run size
  */
 public record BlendStudy(
@@ -21,16 +22,18 @@ public record BlendStudy(
         String refusal,
         List<String> kept,
         Map<String, List<String>> leftOut,
+        List<String> notOffered,
         List<Blend> blends) {
 
     public BlendStudy {
         kept = List.copyOf(kept);
+        notOffered = List.copyOf(notOffered);
         blends = List.copyOf(blends);
     }
 
     /** A study that was refused. */
     static BlendStudy refused(String formula, String function, String phase, String refusal) {
-        return new BlendStudy(formula, function, phase, refusal, List.of(), Map.of(), List.of());
+        return new BlendStudy(formula, function, phase, refusal, List.of(), Map.of(), List.of(), List.of());
     }
 
     /** Whether a blend was sought. */

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Material;
 import perkilo.swaps.closeness.Closeness;
+import perkilo.swaps.facts.Functions;
 import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.trial.Dosing;
@@ -40,11 +41,18 @@ final class Entry {
     record Answer(int home, String why) {}
 
     Answer of(Material material) {
+        Optional<String> kind = otherKind(material);
+        if (kind.isPresent()) {
+            return no(kind.get());
+        }
         if (recipe.levelOf(material).signum() > 0) {
             return no("in the formula already, elsewhere");
         }
         if (material.traits().useMax() == null) {
             return no("their use range is not known");
+        }
+        if (Pantry.most(material) <= 0 || Pantry.most(material) < Pantry.least(material)) {
+            return no("their lowest usual level lies above the highest that is usual and legal");
         }
         // two newcomers of opposite charge would pass the gate one by one
         String charge = KeptCharges.charge(material);
@@ -66,6 +74,24 @@ final class Entry {
                 : no("less than %s of 100 close to every material of the blend".formatted(leastClose.toPlainString()));
     }
 
+    /** What can do the work of the blend, and is not blended with it. */
+    private Optional<String> otherKind(Material material) {
+        if (Functions.does(material, Functions.PRESERVATIVE)) {
+            return Optional.of("they preserve as well, and what preserves is not blended anew for a saving: only a"
+                    + " challenge test shows whether a preservative system protects the product");
+        }
+        if (Kind.of(material).filter(group.kind()::equals).isPresent()) {
+            return Optional.empty();
+        }
+        if (!Functions.work(material).equals(group.kind().work())) {
+            return Optional.of("they can do this, but their main work is another one");
+        }
+        return Optional.of(
+                Functions.isSolid(material)
+                        ? "they are solid at room temperature, and not blended with what spreads"
+                        : "they are not known to be solid at room temperature, as those of the blend are");
+    }
+
     /** It has to fit in the place of one line, and next to all of them in charge: any of them may stay. */
     private Answer gates(Material material) {
         int home = -1;
@@ -74,17 +100,24 @@ final class Entry {
             List<Verdict> shut = Gates.judgeAtAnyLevel(new Dosing(recipe).of(line, material)).stream()
                     .filter(verdict -> !verdict.ok())
                     .toList();
-            if (shut.stream().anyMatch(verdict -> verdict.gate().equals("charge"))) {
-                return no("gate: charge");
+            Optional<Verdict> charge = shut.stream()
+                    .filter(verdict -> verdict.gate().equals("charge"))
+                    .findFirst();
+            if (charge.isPresent()) {
+                return no(words(charge.get()));
             }
             if (shut.isEmpty() && home < 0) {
                 home = line;
             }
             if (why.isEmpty() && !shut.isEmpty()) {
-                why = "gate: " + shut.get(0).gate();
+                why = words(shut.get(0));
             }
         }
         return home < 0 ? no(why) : new Answer(home, "");
+    }
+
+    private static String words(Verdict shut) {
+        return shut.gate() + ": " + shut.why();
     }
 
     private static Answer no(String why) {

@@ -18,7 +18,7 @@ final class KeptSpreading implements Keeps {
         double allowed = tolerance * rows.now(one -> 1);
         ingredients.stream().map(KeptSpreading::spreading).distinct().forEach(spreading -> {
             double share = rows.now(one -> spreading(one).equals(spreading) ? 1 : 0);
-            // what is not known to spread alike never counts as equal: it may become less, but not more
+            // what is not known to spread alike never counts as equal: it may fall as any class may, but not rise
             double more = spreading.equals(UNKNOWN) ? 0 : allowed;
             rows.between(share - allowed, one -> spreading(one).equals(spreading) ? 1 : 0, share + more);
         });
@@ -31,7 +31,7 @@ final class KeptSpreading implements Keeps {
 
     @Override
     public String words() {
-        return "the shares of light, medium and heavy spreading stay within %.0f %% of the blend; what spreads in an unknown way does not become more"
+        return "the shares of light, medium and heavy spreading stay within %.0f %% of the blend; what spreads in an unknown way falls by no more than that, and does not become more"
                 .formatted(tolerance * 100);
     }
 }

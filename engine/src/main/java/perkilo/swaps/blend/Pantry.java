@@ -7,12 +7,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
 import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.origin.Figure;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
@@ -25,39 +28,63 @@ final class Pantry {
     private final Group group;
     private final List<Keeps> rules;
     private final Map<Material, Integer> homes = new LinkedHashMap<>();
-    private final Map<String, List<String>> leftOut = new LinkedHashMap<>();
+    private final LeftOut leftOut = new LeftOut();
 
     Pantry(Book book, LinePrices prices, Recipe recipe, Group group, List<Keeps> rules, BigDecimal leastClose) {
         this.prices = prices;
         this.recipe = recipe;
         this.group = group;
         this.rules = rules;
+        for (int line : group.lines()) {
+            Material material = recipe.portions().get(line).material();
+            whyFixed(material)
+                    .ifPresent(why -> leftOut.add("in the blend at a level that stays, for " + why, material));
+        }
         Entry entry = new Entry(recipe, group, rules, leastClose);
         for (Material material : book.materials().values()) {
-            boolean ofKind = Kind.of(material).filter(group.kind()::equals).isPresent();
-            if (ofKind && !isInGroup(material) && prices.isAvailable(material)) {
-                Entry.Answer answer = entry.of(material);
+            if (isAsked(material)) {
+                Entry.Answer answer = prices.isAvailable(material)
+                        ? entry.of(material)
+                        : new Entry.Answer(-1, "nobody offers them on the costing date");
                 if (answer.home() >= 0) {
                     homes.put(material, answer.home());
                 } else {
-                    leftOut.computeIfAbsent(answer.why(), absent -> new ArrayList<>())
-                            .add(material.name());
+                    leftOut.add(answer.why(), material);
                 }
             }
         }
     }
 
-    /** Materials of the kind that can't be considered, by the reason; those whose level has to stay among them. */
-    Map<String, List<String>> leftOut() {
-        Map<String, List<String>> all = new LinkedHashMap<>();
-        for (int line : group.lines()) {
-            Material material = recipe.portions().get(line).material();
-            if (isFixed(material)) {
-                all.computeIfAbsent("in the blend, but too little is known: the level stays", a -> new ArrayList<>())
-                        .add(material.name());
-            }
-        }
-        all.putAll(leftOut);
+    /** Whether a material could be thought of: it can do the work of the blend, and is not in it. */
+    private boolean isAsked(Material material) {
+        return !material.isWater()
+                && !isInGroup(material)
+                && group.lines().stream()
+                        .map(line -> recipe.portions().get(line).material())
+                        .anyMatch(present -> Gates.sharesFunction(present, material));
+    }
+
+    /**
+     * Every material that can do the work of the blend and is in none of its blends, by the reason; those whose level
+     * has to stay among them.
+     *
+     * @param blends that came of it
+     */
+    Map<String, List<String>> leftOut(List<Blend> blends) {
+        LeftOut considered = new LeftOut();
+        Set<String> entered = blends.stream()
+                .flatMap(blend -> blend.entering().stream())
+                .map(Names::key)
+                .collect(Collectors.toSet());
+        homes.keySet().stream()
+                .filter(material -> !entered.contains(Names.key(material.name())))
+                .forEach(material -> considered.add(
+                        blends.isEmpty()
+                                ? "considered, and no blend with them makes a run cheaper among those that cost least"
+                                : "considered, and in none of the blends that cost least",
+                        material));
+        Map<String, List<String>> all = new LinkedHashMap<>(leftOut.byReason());
+        all.putAll(considered.byReason());
         return all;
     }
 
@@ -72,8 +99,7 @@ final class Pantry {
         }
         BigDecimal typical = total.divide(BigDecimal.valueOf(group.lines().size()), MathContext.DECIMAL64);
         BigDecimal kg = run.needs().batches().charged().multiply(typical);
-        homes.forEach((material, home) ->
-                other(material, kg, home).ifPresent(one -> byName.put(Names.key(material.name()), one)));
+        homes.forEach((material, home) -> byName.put(Names.key(material.name()), other(material, kg, home)));
         return new ArrayList<>(byName.values());
     }
 
@@ -84,7 +110,15 @@ final class Pantry {
     }
 
     private boolean isFixed(Material material) {
-        return rules.stream().anyMatch(rule -> rule.fixes(material));
+        return whyFixed(material).isPresent();
+    }
+
+    /** What is not known, so that the level of a material of the blend has to stay. */
+    private Optional<String> whyFixed(Material material) {
+        return rules.stream()
+                .filter(rule -> rule.fixes(material))
+                .findFirst()
+                .map(rule -> rule.keepsOut(material).orElse("too little is known of them"));
     }
 
     private static Ingredient together(Ingredient one, Ingredient other) {
@@ -117,19 +151,20 @@ final class Pantry {
                         line);
     }
 
-    private Optional<Ingredient> other(Material material, BigDecimal kg, int home) {
+    private Ingredient other(Material material, BigDecimal kg, int home) {
         // what is bought beyond the need is paid for, but the recipe is priced by what it uses
-        return prices.cheapest(material, kg)
-                .map(line ->
-                        new Ingredient(material, BigDecimal.ZERO, least(material), most(material), line.perKg(), home));
+        BigDecimal perKg = prices.cheapest(material, kg).orElseThrow().perKg();
+        return new Ingredient(material, BigDecimal.ZERO, least(material), most(material), perKg, home);
     }
 
-    private static double least(Material material) {
+    /** The lowest usual level, as a fraction; zero where it is not known. */
+    static double least(Material material) {
         Figure least = material.traits().useMin();
         return least == null ? 0 : least.value().doubleValue();
     }
 
-    private static double most(Material material) {
+    /** The highest level that is usual and legal, as a fraction; zero where it is not known. */
+    static double most(Material material) {
         Figure usual = material.traits().useMax();
         Figure legal = material.traits().legalMax();
         double most = usual == null ? 0 : usual.value().doubleValue();

@@ -6,6 +6,12 @@ import java.util.function.ToDoubleFunction;
 /** Writes rows over the levels of a blend; what each ingredient weighs is told by a function. */
 final class Rows {
 
+    /**
+     * How much each bound gives way, as a fraction of the formula: a tenth of what a level is rounded to. Sums of fixed
+     * levels differ from themselves in the last digit, and a solver may take that for a contradiction.
+     */
+    private static final double SLACK = 1e-8;
+
     private final LinearProgram program;
     private final List<Ingredient> ingredients;
 
@@ -20,7 +26,7 @@ final class Rows {
         for (int i = 0; i < ingredients.size(); i++) {
             weights[i] = weight.applyAsDouble(ingredients.get(i));
         }
-        program.row(weights, lower, upper);
+        program.row(weights, lower - SLACK, upper + SLACK);
     }
 
     /** The weighted sum of the levels as they are now. */

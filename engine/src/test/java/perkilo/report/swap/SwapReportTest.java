@@ -7,11 +7,17 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.json.SwapJson;
+import perkilo.model.Formula;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.sets.QuickPlanner;
+import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
@@ -41,6 +47,49 @@ final class SwapReportTest {
         assertThat(report.sheets().get(0).filter()).isNotNull();
     }
 
+    @Test
+    void who_is_left_out_of_a_blend_is_named_with_the_reason() {
+        String sheet =
+                String.join(" ", texts(SwapReport.of(FOUND, List.of()).sheets().get(1)));
+        JsonNode studies = SwapJson.of(FOUND, List.of(), Optional.empty()).get("blendStudies");
+
+        assertThat(FOUND.studies()).isNotEmpty();
+        for (int i = 0; i < FOUND.studies().size(); i++) {
+            JsonNode json = studies.get(i).get("leftOut");
+            Map<String, List<String>> leftOut = FOUND.studies().get(i).leftOut();
+            assertThat(leftOut).isNotEmpty();
+            assertThat(json).hasSize(leftOut.size());
+            leftOut.forEach((why, names) -> {
+                assertThat(sheet).contains(String.join(", ", names) + ": " + why + ".");
+                assertThat(StreamSupport.stream(json.get(why).spliterator(), false)
+                                .map(JsonNode::asText))
+                        .containsExactlyElementsOf(names);
+            });
+        }
+    }
+
+    /** A tab's name takes 31 letters and not all of them. */
+    @ParameterizedTest
+    @CsvSource({
+        "Face cream swap 3, Face cream swap 3",
+        "Cream 50/50 [new]: a* blend 12, Cream 50-50 -new-- a- blend 12",
+        "A very rich night cream for dry skin blend 12, A very rich night cre… blend 12",
+        "A very rich night cream for dry skin swap 1 (2), A very rich night c… swap 1 (2)",
+        "Crème d’hiver blend 1, Crème d’hiver blend 1"
+    })
+    void a_new_formula_keeps_its_whole_name_and_gets_a_tab_that_may_be_called_so(String name, String tab) {
+        Formula cream = Kit.demo().formula("Face cream").orElseThrow();
+        Formula applied = new Formula(name, cream.lines(), cream.batching(), Origin.NONE);
+
+        Report report = SwapReport.of(FOUND, List.of(), Optional.of(applied));
+        ResultSheet sheet = report.sheets().get(report.sheets().size() - 1);
+
+        assertThat(sheet.name()).isEqualTo(tab).hasSizeLessThanOrEqualTo(31);
+        assertThat(report.given()).containsExactly(tab);
+        assertThat(texts(sheet).stream().filter(name::equals))
+                .hasSize(cream.lines().size() + 1);
+    }
+
     private static List<String> texts(ResultSheet sheet) {
         return sheet.cells().values().stream()
                 .flatMap(row -> row.values().stream())
@@ -52,7 +101,7 @@ final class SwapReportTest {
 
     @Test
     void the_answer_for_scripts_has_the_agreed_fields() {
-        ObjectNode json = SwapJson.of(FOUND, List.of());
+        ObjectNode json = SwapJson.of(FOUND, List.of(), Optional.empty());
         JsonNode swap = json.get("swaps").get(0);
 
         assertThat(StreamSupport.stream(((Iterable<String>) () -> swap.fieldNames()).spliterator(), false))

@@ -11,6 +11,8 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Material;
 import perkilo.swaps.Kit;
 import perkilo.swaps.facts.Hlb;
@@ -72,5 +74,15 @@ final class BlendSearchTest {
             }
         }
         return best;
+    }
+
+    /** What leaves no room but for the levels as they are is no contradiction. */
+    @ParameterizedTest
+    @CsvSource({"THICKENERS, 141, 3", "OILS, 256, 0"})
+    void the_levels_as_they_are_are_an_answer(Kind kind, int number, int mostChanged) {
+        BlendCase blend = BlendCase.of(kind, number);
+        double now = new BlendModel(blend).costNow();
+
+        assertThat(blend.solved(new OjalgoSolver(), mostChanged).cost()).isCloseTo(now, within(1e-5 * now));
     }
 }

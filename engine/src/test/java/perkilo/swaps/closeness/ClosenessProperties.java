@@ -3,17 +3,31 @@ package perkilo.swaps.closeness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import perkilo.model.Material;
-import perkilo.model.Traits;
 import perkilo.swaps.Kit;
+import perkilo.swaps.Varied;
 
 /** What is not known never counts as equal. */
 final class ClosenessProperties {
 
     private static final List<Material> CATALOGUE = Kit.catalogue();
+
+    private static final List<String> TRAITS = List.of(
+            "active",
+            "solubleIn",
+            "meltsAtC",
+            "charge",
+            "spreadingClass",
+            "spreadingValue",
+            "viscosity",
+            "requiredHlb",
+            "hlb",
+            "useMax",
+            "phMin");
 
     @Property(tries = 400)
     void an_unknown_trait_never_raises_closeness(
@@ -30,35 +44,8 @@ final class ClosenessProperties {
     }
 
     private static Material without(Material material, int trait) {
-        Traits t = material.traits();
-        Traits less = new Traits(
-                trait == 0 ? null : t.active(),
-                trait == 1 ? "" : t.solubleIn(),
-                t.maxProcessC(),
-                trait == 2 ? null : t.meltsAtC(),
-                trait == 3 ? "" : t.charge(),
-                trait == 4 ? "" : t.spreadingClass(),
-                trait == 5 ? null : t.spreadingValue(),
-                trait == 6 ? null : t.viscosity(),
-                trait == 7 ? null : t.requiredHlb(),
-                trait == 8 ? null : t.hlb(),
-                t.useMin(),
-                trait == 9 ? null : t.useMax(),
-                t.legalMax(),
-                trait == 10 ? null : t.phMin(),
-                t.phMax(),
-                t.naturalOriginIndex(),
-                t.tags(),
-                t.allergens());
-        return new Material(
-                material.name(),
-                material.inci(),
-                material.functions(),
-                material.density(),
-                material.housePrice(),
-                material.handlingLoss(),
-                material.shelfLifeMonths(),
-                less,
-                material.origin());
+        String name = TRAITS.get(trait);
+        boolean text = Set.of("solubleIn", "charge", "spreadingClass").contains(name);
+        return Varied.trait(material, name, text ? "" : null);
     }
 }

@@ -9,6 +9,7 @@ import perkilo.model.Traits;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.swaps.Kit;
+import perkilo.swaps.Varied;
 import perkilo.swaps.trial.Trial;
 
 /** Each gate lets through what fits and says why something does not. */
@@ -122,7 +123,7 @@ final class GatesTest {
     /** 0.9 % sodium benzoate are 0.76 % as benzoic acid: 0.9 × 122.123 / 144.105. */
     @Test
     void limits_as_acid_are_converted() {
-        Material benzoate = withoutLegalMax(Kit.catalogued("Sodium benzoate"));
+        Material benzoate = Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null);
 
         assertThat(of("legal maximum", cream().trial(3, benzoate)).ok()).isFalse();
         assertThat(of("legal maximum", cream().trial(3, benzoate)).why())
@@ -201,57 +202,7 @@ final class GatesTest {
     }
 
     private static Traits withAllergen(String name, String share) {
-        return new Traits(
-                null,
-                "oil",
-                null,
-                null,
-                "",
-                "",
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of(),
-                List.of(new Traits.Allergen(name, Figure.of(share))));
-    }
-
-    private static Material withoutLegalMax(Material material) {
-        Traits t = material.traits();
-        Traits other = new Traits(
-                t.active(),
-                t.solubleIn(),
-                t.maxProcessC(),
-                t.meltsAtC(),
-                t.charge(),
-                t.spreadingClass(),
-                t.spreadingValue(),
-                t.viscosity(),
-                t.requiredHlb(),
-                t.hlb(),
-                t.useMin(),
-                t.useMax(),
-                null,
-                t.phMin(),
-                t.phMax(),
-                t.naturalOriginIndex(),
-                t.tags(),
-                t.allergens());
-        return new Material(
-                material.name(),
-                material.inci(),
-                material.functions(),
-                null,
-                null,
-                Figure.ZERO,
-                null,
-                other,
-                Origin.NONE);
+        Traits oil = Varied.of(Traits.UNKNOWN, "solubleIn", "oil");
+        return Varied.of(oil, "allergens", List.of(new Traits.Allergen(name, Figure.of(share))));
     }
 }

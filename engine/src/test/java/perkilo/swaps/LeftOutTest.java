@@ -1,0 +1,149 @@
+package perkilo.swaps;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.ordering.CheapestPlan;
+import perkilo.ordering.sets.QuickPlanner;
+import perkilo.origin.Figure;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+import perkilo.purchasing.SearchLimits;
+import perkilo.swaps.blend.BlendStudy;
+import perkilo.swaps.lp.OjalgoSolver;
+
+/** Whoever could do the work of a blend is in it, or is listed with the reason why not. */
+final class LeftOutTest {
+
+    /** The first function of what is blended, by the first word of the title that the sheet gives it. */
+    private static final Map<String, String> WORK = Map.of(
+            "emollients", "emollient",
+            "solid", "emollient",
+            "emulsifiers", "emulsifying",
+            "humectants", "humectant",
+            "thickeners", "viscosity controlling",
+            "antioxidants", "antioxidant",
+            "chelators", "chelating",
+            "surfactants", "cleansing");
+
+    private static final Book BOOK = book();
+    private static final SwapOutcome.Found FOUND = find(BOOK);
+
+    /** A cream with at least two materials of most kinds, the whole catalogue, and a few that nobody can judge. */
+    private static Book book() {
+        Book rich = DemoBook.richCream();
+        Formula cream = rich.formula("Face cream").orElseThrow();
+        List<Formula.Line> lines = new ArrayList<>(cream.lines());
+        Map.of(
+                        "Ascorbyl palmitate", "0.001",
+                        "BHT", "0.0005",
+                        "Tocopherol", "0.001",
+                        "Sorbitol 70 %", "0.02",
+                        "Guar gum", "0.002",
+                        "Sodium phytate solution", "0.001")
+                .entrySet()
+                .stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(line -> new Formula.Line(
+                        isOily(line.getKey()) ? "B" : "A",
+                        line.getKey(),
+                        Figure.of(line.getValue()),
+                        Figure.of("40"),
+                        Origin.NONE))
+                .forEach(lines::add);
+        Material bht = Kit.catalogued("BHT");
+        List<Material> materials = new ArrayList<>(rich.materials().values());
+        materials.add(Varied.of(bht, "name", "Unsold"));
+        materials.add(Material.of("Unheard-of"));
+        Book more = Varied.of(
+                rich,
+                "materials",
+                Book.byName(
+                        materials.stream()
+                                .map(material -> material.name().equals("BHA")
+                                        ? Varied.trait(material, "useMin", Figure.of("0.5"))
+                                        : material)
+                                .toList(),
+                        Material::name));
+        return more.withFormula(Varied.of(cream, "lines", lines));
+    }
+
+    private static boolean isOily(String name) {
+        return Kit.catalogued(name).traits().solubleIn().equals("oil");
+    }
+
+    private static SwapOutcome.Found find(Book book) {
+        return (SwapOutcome.Found)
+                new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
+                        .find(book, SwapOptions.usual().only("Face cream", "Water", null));
+    }
+
+    static Stream<BlendStudy> sought() {
+        return FOUND.studies().stream().filter(BlendStudy::isSought);
+    }
+
+    @Test
+    void nobody_drops_out_unseen() {
+        assertThat(sought()).hasSizeGreaterThanOrEqualTo(6);
+        sought().forEach(study -> {
+            String work = WORK.getOrDefault(study.function().split("[: ]", -1)[0], "");
+            assertThat(work).as(study.function()).isNotEmpty();
+            List<String> left =
+                    study.leftOut().values().stream().flatMap(List::stream).toList();
+            assertThat(left).as(study.function()).doesNotHaveDuplicates();
+            BOOK.materials().values().stream()
+                    .filter(material -> material.functions().contains(work))
+                    .forEach(material -> assertThat(isIn(study, material) || left.contains(material.name()))
+                            .as("%s of %s", material.name(), study.function())
+                            .isTrue());
+        });
+    }
+
+    private static boolean isIn(BlendStudy study, Material material) {
+        boolean blended = study.blends().stream()
+                .flatMap(blend -> blend.entering().stream())
+                .anyMatch(material.name()::equals);
+        boolean held = BOOK.formula("Face cream").orElseThrow().lines().stream()
+                .anyMatch(line -> line.material().equals(material.name()));
+        return blended || held;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "antioxidants, Sodium metabisulfite, they preserve as well",
+        "antioxidants, Unsold, nobody offers them on the costing date",
+        "antioxidants, BHA, their lowest usual level lies above the highest that is usual and legal",
+        "antioxidants, Ascorbic acid, 'pH: works from pH 2.5 to 3.5, the final pH is 5.8'",
+        "emollients that spread, Cetearyl alcohol, they are solid at room temperature",
+        "emollients that spread, Glyceryl stearate, 'they can do this, but their main work is another one'"
+    })
+    void the_reason_stands_beside_the_name(String function, String material, String why) {
+        Optional<String> reason = sought().filter(study -> study.function().equals(function))
+                .flatMap(study -> study.leftOut().entrySet().stream())
+                .filter(entry -> entry.getValue().contains(material))
+                .map(Map.Entry::getKey)
+                .findFirst();
+
+        assertThat(reason).hasValueSatisfying(words -> assertThat(words).startsWith(why));
+    }
+
+    @Test
+    void who_is_no_candidate_anywhere_is_named_once() {
+        assertThat(FOUND.findings())
+                .extracting(Finding::text)
+                .filteredOn(text -> text.endsWith(": Unsold") || text.endsWith(": Unheard-of"))
+                .containsExactly(
+                        "no function is known of these materials, so nothing replaces them and they replace nothing: Unheard-of",
+                        "nobody offers these materials on the costing date, so they are no candidates: Unsold");
+    }
+}
