@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.SwapJson;
@@ -27,64 +26,49 @@ import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.money.RunChange;
 import perkilo.workbook.write.Written;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Finds cheaper materials that do the same job. */
-@Command(
-        name = "swap",
-        mixinStandardHelpOptions = true,
-        description = "Find cheaper materials with an equivalent function: candidates for the bench, not releases.")
-final class SwapCommand implements Callable<Integer> {
+final class SwapCommand extends Command {
 
     /** The table on the terminal shows no more; the workbook and JSON hold all. */
     private static final int SHOWN = 15;
 
-    @Mixin
-    private BookOptions options = new BookOptions();
+    private final OptionSpec formula =
+            Options.value(String.class, "NAME", "Only in this formula.", "--formula");
+    private final OptionSpec material =
+            Options.value(String.class, "NAME", "Only in place of this material.", "--material");
+    private final OptionSpec function = Options.value(
+            String.class, "FUNCTION", "Only for this function, such as emollient or emulsifier.", "--function");
+    private final OptionSpec changes = Options.valueOr(
+            "2",
+            int.class,
+            "N",
+            "In a blend, at most so many materials come in and as many go out; usually ${DEFAULT-VALUE}.",
+            "--changes");
+    private final OptionSpec apply = Options.value(
+            Integer.class,
+            "N",
+            "Write the formula with swap number N as a new sheet; the original stays as it is.",
+            "--apply");
+    private final BookOptions options;
+    private final OutputOptions output;
+    private final RunOptions runs;
 
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
-    @Mixin
-    private RunOptions runs = new RunOptions();
-
-    @Option(names = "--formula", paramLabel = "NAME", description = "Only in this formula.")
-    private @Nullable String formula;
-
-    @Option(names = "--material", paramLabel = "NAME", description = "Only in place of this material.")
-    private @Nullable String material;
-
-    @Option(
-            names = "--function",
-            paramLabel = "FUNCTION",
-            description = "Only for this function, such as emollient or emulsifier.")
-    private @Nullable String function;
-
-    @Option(
-            names = "--changes",
-            paramLabel = "N",
-            defaultValue = "2",
-            description = "In a blend, at most so many materials come in and as many go out; usually ${DEFAULT-VALUE}.")
-    private int changes;
-
-    @Option(
-            names = "--apply",
-            paramLabel = "N",
-            description = "Write the formula with swap number N as a new sheet; the original stays as it is.")
-    private @Nullable Integer apply;
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    SwapCommand() {
+        super(
+                "swap",
+                "Find cheaper materials with an equivalent function: candidates for the bench, not releases.");
+        options = new BookOptions(this);
+        output = new OutputOptions(this);
+        runs = new RunOptions(this);
+        takes(formula, material, function, changes, apply);
+    }
 
     @Override
     public Integer call() throws IOException {
         checkUsage();
-        Console console = new Console(spec, options);
+        Console console = new Console(this, options);
         Reading<Book> reading = options.read();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
@@ -105,32 +89,45 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
-        output.checkUsage(spec);
-        runs.checkUsage(spec);
-        if (changes < 0) {
-            throw new ParameterException(spec.commandLine(), "--changes takes zero or more, but was given " + changes);
+        output.checkUsage();
+        runs.checkUsage();
+        int most = changes();
+        if (most < 0) {
+            throw wrong("--changes takes zero or more, but was given " + most);
         }
     }
 
+    private int changes() {
+        return changes.<Integer>getValue();
+    }
+
     private SwapOptions wanted() {
-        String glossary = function == null ? null : Functions.named(function);
-        return SwapOptions.usual().only(formula, material, glossary).changing(changes);
+        String work = said(function);
+        String glossary = work == null ? null : Functions.named(work);
+        return SwapOptions.usual().only(said(formula), said(material), glossary).changing(changes());
+    }
+
+    private static @Nullable String said(OptionSpec option) {
+        return Options.said(option, String.class);
     }
 
     private List<Finding> complaints(Book book) {
+        String inFormula = said(formula);
+        String ofMaterial = said(material);
+        String work = said(function);
         List<Finding> complaints = new ArrayList<>();
         if (book.runs().isEmpty()) {
             complaints.add(options.complaint(RunOptions.NONE));
         }
-        if (formula != null && book.formula(formula).isEmpty()) {
-            complaints.add(options.complaint("there is no formula \"%s\"".formatted(formula)));
+        if (inFormula != null && book.formula(inFormula).isEmpty()) {
+            complaints.add(options.complaint("there is no formula \"%s\"".formatted(inFormula)));
         }
-        if (material != null && book.material(material).isEmpty()) {
-            complaints.add(options.complaint("there is no material \"%s\"".formatted(material)));
+        if (ofMaterial != null && book.material(ofMaterial).isEmpty()) {
+            complaints.add(options.complaint("there is no material \"%s\"".formatted(ofMaterial)));
         }
-        if (function != null && !isKnown(book, Functions.named(function))) {
+        if (work != null && !isKnown(book, Functions.named(work))) {
             complaints.add(options.complaint("no material is known for the function \"%s\". The materials sheet has: %s"
-                    .formatted(function, functionsOf(book))));
+                    .formatted(work, functionsOf(book))));
         }
         return complaints;
     }
@@ -166,14 +163,12 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private Report report(SwapOutcome.Found found, List<Finding> findings) {
-        if (apply == null) {
+        Integer number = Options.said(apply, Integer.class);
+        if (number == null) {
             return SwapReport.of(found, findings);
         }
-        int number = apply;
         Swap swap = SwapFinder.numbered(found, number)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
-                        "--apply takes a number from 1 to %d, but was given %d"
+                .orElseThrow(() -> wrong("--apply takes a number from 1 to %d, but was given %d"
                                 .formatted(found.swaps().size(), number)));
         Formula applied = AppliedSwap.of(swap, number);
         return SwapReport.of(found, findings, applied);

@@ -65,5 +65,21 @@ record OfferRow(
      * @param size in {@code unit}, without zeros at its end
      * @param unit what the pack is measured in
      */
-    record Pack(String supplier, String item, BigDecimal size, Measure unit) {}
+    record Pack(String supplier, String item, BigDecimal size, Measure unit) {
+
+        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Pack pack
+                    && supplier.equals(pack.supplier)
+                    && item.equals(pack.item)
+                    && size.equals(pack.size)
+                    && unit.equals(pack.unit);
+        }
+
+        @Override
+        public int hashCode() {
+            return ((supplier.hashCode() * 31 + item.hashCode()) * 31 + size.hashCode()) * 31 + unit.hashCode();
+        }
+    }
 }
