@@ -31,7 +31,8 @@ final class Commands {
         if (asked != null) {
             whole.addSubcommand(arguments[0], new CommandLine(asked.get().spec()));
         } else {
-            ALL.forEach((name, command) -> whole.addSubcommand(name, new CommandLine(command.get().spec())));
+            ALL.forEach((name, command) ->
+                    whole.addSubcommand(name, new CommandLine(command.get().spec())));
         }
     }
 }

@@ -14,10 +14,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** Starts a workbook from a template. */
 final class NewCommand extends Command {
 
-    private final PositionalParamSpec name =
-            Options.parameter(0, "0..1", String.class, "NAME", "The template's name.");
-    private final PositionalParamSpec book =
-            Options.parameter(1, "0..1", Path.class, "BOOK", "The workbook to write.");
+    private final PositionalParamSpec name = Options.parameter(0, "0..1", String.class, "NAME", "The template's name.");
+    private final PositionalParamSpec book = Options.parameter(1, "0..1", Path.class, "BOOK", "The workbook to write.");
     private final OptionSpec list = Options.flag("Show the templates.", "--list");
 
     NewCommand() {

@@ -3,17 +3,13 @@ package perkilo.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.logging.Level;
-import java.util.logging.Logger;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
 
 /** The command {@code perkilo}. */
 public final class Perkilo extends Command {
-
-    /** Kept here, as loggers that nobody holds are forgotten with their levels. */
-    private static final Logger MONETA = Logger.getLogger("org.javamoney");
 
     private final OptionSpec debug = Options.flagBuilder(
                     "Print a stack trace where something fails unexpectedly.", "--debug")
@@ -32,6 +28,7 @@ public final class Perkilo extends Command {
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
+        Locale.setDefault(Locale.ENGLISH); // what is printed is English, numbers included
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, arguments));
@@ -45,7 +42,6 @@ public final class Perkilo extends Command {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        MONETA.setLevel(Level.WARNING);
         Perkilo perkilo = new Perkilo(arguments);
         CommandLine line = new CommandLine(perkilo.spec())
                 .setOut(out)

@@ -107,7 +107,8 @@ final class Portfolio {
         String name = out.toString().toLowerCase(Locale.ROOT);
         boolean workbook = name.endsWith(".xlsx") || name.endsWith(".xlsm");
         if (Files.isRegularFile(out) || (workbook && !Files.isDirectory(out))) {
-            throw command.wrong("with several books or a folder, --out names the folder for the results, but was given " + out);
+            throw command.wrong(
+                    "with several books or a folder, --out names the folder for the results, but was given " + out);
         }
         return out;
     }
@@ -120,7 +121,8 @@ final class Portfolio {
             Path target = output.targetIn(folder, book, ResultFile.COSTED);
             Path other = taken.putIfAbsent(target.toAbsolutePath().normalize(), book);
             if (other != null) {
-                throw command.wrong("the results of %s and %s would both be written to %s; rename one of them, or cost them apart"
+                throw command.wrong(
+                        "the results of %s and %s would both be written to %s; rename one of them, or cost them apart"
                                 .formatted(other, book, target));
             }
             targets.put(book, target);
@@ -147,7 +149,8 @@ final class Portfolio {
     }
 
     private static List<PortfolioTask.Result> all(Command command, PortfolioTask task, Map<Path, Path> targets) {
-        Progress progress = new Progress(command.spec().commandLine().getErr(), Progress.onTerminal(), targets.size() + " books");
+        Progress progress =
+                new Progress(command.spec().commandLine().getErr(), Progress.onTerminal(), targets.size() + " books");
         ExecutorService threads =
                 Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         try {

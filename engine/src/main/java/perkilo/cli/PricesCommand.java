@@ -18,17 +18,16 @@ final class PricesCommand extends Command {
             "FILE",
             "Price lists, .xlsx, .csv or .json; with --changes the workbook to cost, or nothing.");
     private final OptionSpec folder = Options.valueOr(
-            "prices",
-            Path.class,
-            "FOLDER",
-            "The folder that lists are kept in; usually ${DEFAULT-VALUE}.",
-            "--prices");
+            "prices", Path.class, "FOLDER", "The folder that lists are kept in; usually ${DEFAULT-VALUE}.", "--prices");
     private final OptionSpec supplier =
             Options.value(String.class, "NAME", "Whose list it is, where the list doesn't tell.", "--supplier");
     private final OptionSpec quoted = Options.value(
             LocalDate.class, "YYYY-MM-DD", "The day the list holds from, where the list doesn't tell.", "--quoted");
     private final OptionSpec validUntil = Options.value(
-            LocalDate.class, "YYYY-MM-DD", "The last day the list holds, where the list doesn't tell.", "--valid-until");
+            LocalDate.class,
+            "YYYY-MM-DD",
+            "The last day the list holds, where the list doesn't tell.",
+            "--valid-until");
     private final OptionSpec book = Options.value(
             Path.class,
             "BOOK",
@@ -98,8 +97,9 @@ final class PricesCommand extends Command {
             throw wrong("name the price lists to take in, or use --changes");
         }
         if (output.isAny() || runs.isAny() || isSaid(rates) || isSaid(date)) {
-            throw wrong("--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not"
-                    + " for taking lists in");
+            throw wrong(
+                    "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not"
+                            + " for taking lists in");
         }
     }
 

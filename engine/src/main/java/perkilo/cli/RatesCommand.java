@@ -24,8 +24,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** Takes exchange rates in, and says what a rate was on a day. */
 final class RatesCommand extends Command {
 
-    private final PositionalParamSpec files =
-            Options.parameters("0..*", Path.class, "FILE", "Files to take in.");
+    private final PositionalParamSpec files = Options.parameters("0..*", Path.class, "FILE", "Files to take in.");
     private final OptionSpec fetch = Options.valueBuilder(
                     String.class,
                     "SPAN",

@@ -73,11 +73,11 @@ final class RunOptions {
         book.products()
                 .values()
                 .forEach(product -> units().forEach(
-                        size -> runs.add(new Run.OfProduct(product.name(), Figure.of(size), Origin.NONE))));
+                                size -> runs.add(new Run.OfProduct(product.name(), Figure.of(size), Origin.NONE))));
         book.formulas()
                 .values()
-                .forEach(formula -> batchKg().forEach(
-                        size -> runs.add(new Run.OfBulk(formula.name(), Figure.of(size), Origin.NONE))));
+                .forEach(formula -> batchKg()
+                        .forEach(size -> runs.add(new Run.OfBulk(formula.name(), Figure.of(size), Origin.NONE))));
         return book.withRuns(runs);
     }
 }

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.origin.Decimals;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
-import perkilo.report.Decimals;
 import perkilo.report.Report;
 import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
@@ -34,8 +34,7 @@ final class SwapCommand extends Command {
     /** The table on the terminal shows no more; the workbook and JSON hold all. */
     private static final int SHOWN = 15;
 
-    private final OptionSpec formula =
-            Options.value(String.class, "NAME", "Only in this formula.", "--formula");
+    private final OptionSpec formula = Options.value(String.class, "NAME", "Only in this formula.", "--formula");
     private final OptionSpec material =
             Options.value(String.class, "NAME", "Only in place of this material.", "--material");
     private final OptionSpec function = Options.value(
@@ -56,9 +55,7 @@ final class SwapCommand extends Command {
     private final RunOptions runs;
 
     SwapCommand() {
-        super(
-                "swap",
-                "Find cheaper materials with an equivalent function: candidates for the bench, not releases.");
+        super("swap", "Find cheaper materials with an equivalent function: candidates for the bench, not releases.");
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
@@ -169,7 +166,7 @@ final class SwapCommand extends Command {
         }
         Swap swap = SwapFinder.numbered(found, number)
                 .orElseThrow(() -> wrong("--apply takes a number from 1 to %d, but was given %d"
-                                .formatted(found.swaps().size(), number)));
+                        .formatted(found.swaps().size(), number)));
         Formula applied = AppliedSwap.of(swap, number);
         return SwapReport.of(found, findings, applied);
     }

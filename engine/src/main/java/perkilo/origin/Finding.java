@@ -2,6 +2,7 @@ package perkilo.origin;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,7 +51,7 @@ public record Finding(Level level, Origin origin, String text) {
 
     @Override
     public int hashCode() {
-        return (level.ordinal() * 31 + origin.hashCode()) * 31 + text.hashCode();
+        return Objects.hash(level, origin, text);
     }
 
     /** The finding on one line: {@code error Offers!F12: …}. */

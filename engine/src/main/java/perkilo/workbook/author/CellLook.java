@@ -1,5 +1,6 @@
 package perkilo.workbook.author;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
@@ -40,8 +41,6 @@ record CellLook(Look look, NumberFormat format, boolean quoted, boolean wrapped,
 
     @Override
     public int hashCode() {
-        int hash = look.ordinal() * 31 + format.hashCode();
-        hash = hash * 31 + place.ordinal();
-        return hash * 8 + (quoted ? 4 : 0) + (wrapped ? 2 : 0) + (linked ? 1 : 0);
+        return Objects.hash(look, format, quoted, wrapped, linked, place);
     }
 }

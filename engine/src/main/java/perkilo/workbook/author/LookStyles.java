@@ -1,5 +1,6 @@
 package perkilo.workbook.author;
 
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.report.Look;
 
@@ -24,7 +25,7 @@ final class LookStyles {
 
         @Override
         public int hashCode() {
-            return (color.hashCode() * 31 + size) * 31 + Boolean.hashCode(bold);
+            return Objects.hash(size, color, bold);
         }
     }
 

@@ -2,6 +2,7 @@ package perkilo.workbook.read;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
@@ -79,7 +80,7 @@ record OfferRow(
 
         @Override
         public int hashCode() {
-            return ((supplier.hashCode() * 31 + item.hashCode()) * 31 + size.hashCode()) * 31 + unit.hashCode();
+            return Objects.hash(supplier, item, size, unit);
         }
     }
 }

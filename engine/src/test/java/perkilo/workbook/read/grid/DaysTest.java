@@ -35,10 +35,35 @@ class DaysTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "yyyy-mm-dd", "dd.mm.yyyy", "d/m/yy", "mmm yy", "mm-dd-yyyy", "[$-407]d. mmmm yyyy", "yyyy\\-mm\\-dd;@",
-                "m/d/yy h:mm", "hh:mm:ss", "[h]:mm", "yyyy\"年\"m\"月\"d\"日\"", "General", "0", "0.00", "#,##0.00", "0.0%",
-                "#,##0.00 \"EUR\"", "#,##0.00\\ \"USD\";-#,##0.00\\ \"USD\"", "[$£-809]#,##0.00", "[$CHF] #,##0.00", "0.00E+00", "@",
-                "# ?/?", "_-* #,##0.00\\ [$kr-41D]_-", "[Red]0.00", "0.0 \"days\"", "0\\ \\d", "#,##0.00 \"kg\"", ""
+                "yyyy-mm-dd",
+                "dd.mm.yyyy",
+                "d/m/yy",
+                "mmm yy",
+                "mm-dd-yyyy",
+                "[$-407]d. mmmm yyyy",
+                "yyyy\\-mm\\-dd;@",
+                "m/d/yy h:mm",
+                "hh:mm:ss",
+                "[h]:mm",
+                "yyyy\"年\"m\"月\"d\"日\"",
+                "General",
+                "0",
+                "0.00",
+                "#,##0.00",
+                "0.0%",
+                "#,##0.00 \"EUR\"",
+                "#,##0.00\\ \"USD\";-#,##0.00\\ \"USD\"",
+                "[$£-809]#,##0.00",
+                "[$CHF] #,##0.00",
+                "0.00E+00",
+                "@",
+                "# ?/?",
+                "_-* #,##0.00\\ [$kr-41D]_-",
+                "[Red]0.00",
+                "0.0 \"days\"",
+                "0\\ \\d",
+                "#,##0.00 \"kg\"",
+                ""
             })
     void aFormatShowsADayWherePoiSaysSo(String code) {
         int ownFormat = 164;
