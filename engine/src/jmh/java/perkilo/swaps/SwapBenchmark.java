@@ -14,19 +14,24 @@ import perkilo.swaps.lp.OjalgoSolver;
  * catalogue to choose from: every line with every material that passes the gates, each with a full purchase plan at
  * every size.
  *
- * <p>Joint swaps are sought as well if there is an argument {@code blends}. The first round holds what a command takes,
- * the last ones what is left when all is compiled.
+ * <p>Joint swaps are sought as well if there is an argument {@code blends}. With an argument {@code twins} each
+ * material has 200 twins of another price besides, which all pass the gates, so that nothing is spared. The first round
+ * holds what a command takes, the last ones what is left when all is compiled.
  */
 public final class SwapBenchmark {
 
     private static final int ROUNDS = 5;
+    private static final int TWINS = 200;
 
     private SwapBenchmark() {}
 
     /** Prints the times of each round. */
     public static void main(String[] arguments) {
         boolean blends = arguments.length > 0 && arguments[0].equals("blends");
-        Book book = DemoBook.richCream();
+        boolean twins = arguments.length > 0 && arguments[0].equals("twins");
+        Book book = twins
+                ? DemoBook.richCreamWithTwins(arguments.length > 1 ? Integer.parseInt(arguments[1]) : TWINS)
+                : DemoBook.richCream();
         for (int round = 1; round <= ROUNDS; round++) {
             AtomicInteger plans = new AtomicInteger();
             AtomicInteger full = new AtomicInteger();

@@ -4,34 +4,35 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.workbook.read.BookReader;
 import perkilo.workbook.read.Sources;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** What every command on one workbook takes. */
 final class BookOptions {
 
-    @Parameters(paramLabel = "BOOK", description = "The workbook, .xlsx or .xlsm.")
-    private @Nullable Path book;
+    private final PositionalParamSpec book =
+            Options.parameter(0, "1", Path.class, "BOOK", "The workbook, .xlsx or .xlsm.");
+    private final SourceOptions sources;
+    private final PrintOptions printing;
 
-    @Mixin
-    private SourceOptions sources = new SourceOptions();
-
-    @Mixin
-    private PrintOptions printing = new PrintOptions();
+    BookOptions(Command command) {
+        command.takes(book);
+        this.sources = new SourceOptions(command);
+        this.printing = new PrintOptions(command);
+    }
 
     /** The workbook. */
     Path book() {
-        if (book == null) {
+        Path said = Options.said(book, Path.class);
+        if (said == null) {
             throw new IllegalStateException("picocli asks for the workbook");
         }
-        return book;
+        return said;
     }
 
     /** Reads the workbook with its price lists and rates; without a costing date today's holds. */

@@ -2,34 +2,26 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.Callable;
 import perkilo.json.Json;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.origin.Reading;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Reads everything and lists every problem with its cell. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        description = "Read a workbook and list every problem with its cell; nothing is changed.")
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand extends Command {
 
-    @Mixin
-    private BookOptions options = new BookOptions();
+    private final BookOptions options;
 
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    CheckCommand() {
+        super("check", "Read a workbook and list every problem with its cell; nothing is changed.");
+        options = new BookOptions(this);
+    }
 
     @Override
     public Integer call() throws IOException {
         Reading<Book> reading = options.read();
-        Console console = new Console(spec, options);
+        Console console = new Console(this, options);
         if (options.json()) {
             console.json(Json.onlyMessages(reading.findings()));
         }

@@ -42,24 +42,20 @@ record Choice(boolean blend, OptionalInt number) {
      *
      * @throws ParameterException if there is no such swap or blend
      */
-    AppliedSwap applyTo(SwapOutcome.Found found, CommandSpec spec) {
+    AppliedSwap applyTo(SwapOutcome.Found found, Command command) {
         Book book = found.book();
         int count = blend ? found.blends().size() : found.swaps().size();
         String word = blend ? "blend" : "swap";
         if (count == 0) {
-            throw new ParameterException(spec.commandLine(), "--apply: no cheaper %s was found".formatted(word));
+            throw command.wrong("--apply: no cheaper %s was found".formatted(word));
         }
         if (number.isEmpty() && count > 1) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--apply: there are %d blends; say which one, from \"blend 1\" to \"blend %d\""
-                            .formatted(count, count));
+            throw command.wrong("--apply: there are %d blends; say which one, from \"blend 1\" to \"blend %d\""
+                    .formatted(count, count));
         }
         int chosen = number.orElse(1);
         if (chosen < 1 || chosen > count) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--apply takes a %s from 1 to %d, but was given %d".formatted(word, count, chosen));
+            throw command.wrong("--apply takes a %s from 1 to %d, but was given %d".formatted(word, count, chosen));
         }
         return blend
                 ? AppliedSwap.of(book, found.blends().get(chosen - 1), chosen)

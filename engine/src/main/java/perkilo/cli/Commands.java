@@ -4,16 +4,17 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 
-/** The commands, each looked into only when it is asked for: that takes a third of a second for all of them. */
+/** The commands, each made only when it is asked for. */
 final class Commands {
 
-    private static final Map<String, Supplier<Object>> ALL = all();
+    private static final Map<String, Supplier<Command>> ALL = all();
 
     private Commands() {}
 
-    private static Map<String, Supplier<Object>> all() {
-        Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    private static Map<String, Supplier<Command>> all() {
+        Map<String, Supplier<Command>> all = new LinkedHashMap<>();
         all.put("check", CheckCommand::new);
         all.put("cost", CostCommand::new);
         all.put("order", OrderCommand::new);
@@ -24,14 +25,14 @@ final class Commands {
         return all;
     }
 
-    /** A command line with the one command that the first argument names, or else with all. */
-    static CommandLine line(Perkilo perkilo, String... arguments) {
-        CommandLine line = new CommandLine(perkilo);
-        Supplier<Object> asked = arguments.length == 0 ? null : ALL.get(arguments[0]);
+    /** Adds the one command that the first argument names, or else all. */
+    static void addTo(CommandSpec whole, String... arguments) {
+        Supplier<Command> asked = arguments.length == 0 ? null : ALL.get(arguments[0]);
         if (asked != null) {
-            return line.addSubcommand(arguments[0], asked.get());
+            whole.addSubcommand(arguments[0], new CommandLine(asked.get().spec()));
+        } else {
+            ALL.forEach((name, command) ->
+                    whole.addSubcommand(name, new CommandLine(command.get().spec())));
         }
-        ALL.forEach((name, command) -> line.addSubcommand(name, command.get()));
-        return line;
     }
 }

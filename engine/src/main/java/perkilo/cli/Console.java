@@ -9,7 +9,6 @@ import perkilo.json.Json;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.workbook.write.Written;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** Prints answers and messages as a command's options ask. */
 final class Console {
@@ -19,8 +18,8 @@ final class Console {
     private final boolean json;
     private final boolean quiet;
 
-    Console(CommandSpec spec, BookOptions options) {
-        this(spec, options.json(), options.quiet());
+    Console(Command command, BookOptions options) {
+        this(command, options.json(), options.quiet());
     }
 
     /**
@@ -29,11 +28,11 @@ final class Console {
      * @param json whether the answer is printed as JSON
      * @param quiet whether only what matters is printed
      */
-    Console(CommandSpec spec, boolean json, boolean quiet) {
+    Console(Command command, boolean json, boolean quiet) {
         this.json = json;
         this.quiet = quiet;
-        this.out = spec.commandLine().getOut();
-        this.err = spec.commandLine().getErr();
+        this.out = command.spec().commandLine().getOut();
+        this.err = command.spec().commandLine().getErr();
     }
 
     /** Prints findings on standard error, errors first; notes only where they are wanted. */

@@ -6,61 +6,48 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.concurrent.Callable;
 import perkilo.costing.CostOutcome;
 import perkilo.json.CostJson;
 import perkilo.report.cost.CostReport;
 import perkilo.workbook.read.BookReader;
 import perkilo.workbook.read.Sources;
 import perkilo.workbook.write.Written;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Costs every run of every product, of one book or of many. */
-@Command(
-        name = "cost",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Cost every run of every product, and write the result sheets into a copy of the workbook.",
-            "Several workbooks, or a folder of them, are a portfolio: each gets its own result, and a workbook"
-                    + " portfolio-costed.xlsx sets them side by side. --out then names a folder. One that has errors"
-                    + " does not stop the others; the exit code is 1 at the end."
-        })
-final class CostCommand implements Callable<Integer> {
+final class CostCommand extends Command {
 
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "BOOK",
-            description = "The workbook, .xlsx or .xlsm; or several, or folders of them.")
-    private List<Path> books = List.of();
+    private final PositionalParamSpec books = Options.parameters(
+            "1..*", Path.class, "BOOK", "The workbook, .xlsx or .xlsm; or several, or folders of them.");
+    private final SourceOptions sources;
+    private final PrintOptions printing;
+    private final OutputOptions output;
+    private final RunOptions runs;
 
-    @Mixin
-    private SourceOptions sources = new SourceOptions();
-
-    @Mixin
-    private PrintOptions printing = new PrintOptions();
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
-    @Mixin
-    private RunOptions runs = new RunOptions();
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    CostCommand() {
+        super(
+                "cost",
+                "Cost every run of every product, and write the result sheets into a copy of the workbook.",
+                "Several workbooks, or a folder of them, are a portfolio: each gets its own result, and a workbook"
+                        + " portfolio-costed.xlsx sets them side by side. --out then names a folder. One that has"
+                        + " errors does not stop the others; the exit code is 1 at the end.");
+        takes(books);
+        sources = new SourceOptions(this);
+        printing = new PrintOptions(this);
+        output = new OutputOptions(this);
+        runs = new RunOptions(this);
+    }
 
     @Override
     public Integer call() throws IOException {
-        output.checkUsage(spec);
-        runs.checkUsage(spec);
-        Console console = new Console(spec, printing.json(), printing.quiet());
-        if (books.size() == 1 && !Files.isDirectory(books.get(0))) {
-            return one(console, books.get(0));
+        output.checkUsage();
+        runs.checkUsage();
+        Console console = new Console(this, printing.json(), printing.quiet());
+        List<Path> all = Options.allSaid(books, Path.class);
+        if (all.size() == 1 && !Files.isDirectory(all.get(0))) {
+            return one(console, all.get(0));
         }
-        return new Portfolio(books, sources, output, runs).cost(spec, console);
+        return new Portfolio(all, sources, output, runs).cost(this, console);
     }
 
     private int one(Console console, Path book) throws IOException {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.RunCost;
-import perkilo.report.Decimals;
+import perkilo.origin.Decimals;
 import perkilo.units.Currencies;
 
 /** Costs as a short table: a line for each run. */

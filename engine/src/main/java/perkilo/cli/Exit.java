@@ -1,22 +1,31 @@
 package perkilo.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /** What a command's exit code says. */
 final class Exit {
 
-    /** It is done. */
     static final int DONE = 0;
 
-    /** The input has errors; all are listed, and nothing is written. */
     static final int BAD_INPUT = 1;
 
-    /** The command line was wrong. */
     static final int USAGE = 2;
 
-    /** There is no purchase that covers every need; nothing is written. */
     static final int NO_PLAN = 3;
 
-    /** A file cannot be read or written. */
     static final int FILE = 4;
 
     private Exit() {}
+
+    /** Each code with its meaning, as the help shows them. */
+    static Map<String, String> meanings() {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        meanings.put(Integer.toString(DONE), "done");
+        meanings.put(Integer.toString(BAD_INPUT), "the input has errors; all are listed, and nothing is written");
+        meanings.put(Integer.toString(USAGE), "the command line was wrong");
+        meanings.put(Integer.toString(NO_PLAN), "no purchase covers every need; nothing is written");
+        meanings.put(Integer.toString(FILE), "a file cannot be read or written");
+        return meanings;
+    }
 }

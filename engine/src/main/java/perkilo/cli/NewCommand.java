@@ -2,58 +2,48 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Starts a workbook from a template. */
-@Command(
-        name = "new",
-        mixinStandardHelpOptions = true,
-        description = "Start a workbook from a template; new --list shows the templates.")
-final class NewCommand implements Callable<Integer> {
+final class NewCommand extends Command {
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "The template's name.")
-    private @Nullable String name;
+    private final PositionalParamSpec name = Options.parameter(0, "0..1", String.class, "NAME", "The template's name.");
+    private final PositionalParamSpec book = Options.parameter(1, "0..1", Path.class, "BOOK", "The workbook to write.");
+    private final OptionSpec list = Options.flag("Show the templates.", "--list");
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "BOOK", description = "The workbook to write.")
-    private @Nullable Path book;
-
-    @Option(names = "--list", description = "Show the templates.")
-    private boolean list;
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    NewCommand() {
+        super("new", "Start a workbook from a template; new --list shows the templates.");
+        takes(name, book, list);
+    }
 
     @Override
     public Integer call() throws IOException {
-        if (list) {
+        PrintWriter out = spec().commandLine().getOut();
+        if (Options.isOn(list)) {
             for (Template template : Template.values()) {
-                spec.commandLine().getOut().printf("%-10s  %s%n", template.word(), template.purpose());
+                out.printf("%-10s  %s%n", template.word(), template.purpose());
             }
-            spec.commandLine().getOut().flush();
+            out.flush();
             return Exit.DONE;
         }
-        if (name == null || book == null) {
-            throw new ParameterException(
-                    spec.commandLine(), "name a template and the workbook to write; --list shows the templates");
+        String word = Options.said(name, String.class);
+        Path target = Options.said(book, Path.class);
+        if (word == null || target == null) {
+            throw wrong("name a template and the workbook to write; --list shows the templates");
         }
-        Template template = Template.find(name)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "there is no template \"%s\"; --list shows them".formatted(name)));
-        write(template, book);
-        spec.commandLine().getOut().println("Written to " + book);
-        spec.commandLine().getOut().flush();
+        write(
+                Template.find(word)
+                        .orElseThrow(() -> wrong("there is no template \"%s\"; --list shows them".formatted(word))),
+                target);
+        out.println("Written to " + target);
+        out.flush();
         return Exit.DONE;
     }
 

@@ -4,14 +4,13 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import perkilo.json.OrderJson;
 import perkilo.model.Book;
 import perkilo.ordering.CheapestPlan;
+import perkilo.origin.Decimals;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
-import perkilo.report.Decimals;
 import perkilo.report.order.OrderReport;
 import perkilo.supply.OrderBook;
 import perkilo.supply.OrderOutcome;
@@ -20,53 +19,45 @@ import perkilo.supply.SupplierOrder;
 import perkilo.supply.WhyThis;
 import perkilo.units.Currencies;
 import perkilo.workbook.write.Written;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Plans the purchases for all demand. */
-@Command(
-        name = "order",
-        mixinStandardHelpOptions = true,
-        description =
-                "Plan the purchases for all demand: what to buy, from whom, when; proven cheapest where it says so.")
-final class OrderCommand implements Callable<Integer> {
+final class OrderCommand extends Command {
 
-    @Mixin
-    private BookOptions options = new BookOptions();
+    private final OptionSpec seconds = Options.valueOr(
+            "60",
+            int.class,
+            "SECONDS",
+            "Stop the search after this time and take the best plan so far; usually ${DEFAULT-VALUE}.",
+            "--time");
+    private final OptionSpec whySeconds = Options.valueOr(
+            "30",
+            int.class,
+            "SECONDS",
+            "Look this long into what else could have been done, and what that would cost; usually ${DEFAULT-VALUE},"
+                    + " 0 for not at all.",
+            "--why");
+    private final BookOptions options;
+    private final OutputOptions output;
 
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
-    @Option(
-            names = "--time",
-            paramLabel = "SECONDS",
-            defaultValue = "60",
-            description = "Stop the search after this time and take the best plan so far; usually ${DEFAULT-VALUE}.")
-    private int seconds;
-
-    @Option(
-            names = "--why",
-            paramLabel = "SECONDS",
-            defaultValue = "30",
-            description = "Look this long into what else could have been done, and what that would cost; usually"
-                    + " ${DEFAULT-VALUE}, 0 for not at all.")
-    private int whySeconds;
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    OrderCommand() {
+        super(
+                "order",
+                "Plan the purchases for all demand: what to buy, from whom, when; proven cheapest where it says so.");
+        options = new BookOptions(this);
+        output = new OutputOptions(this);
+        takes(seconds, whySeconds);
+    }
 
     @Override
     public Integer call() throws IOException {
-        output.checkUsage(spec);
-        Console console = new Console(spec, options);
+        output.checkUsage();
+        Console console = new Console(this, options);
         Reading<Book> reading = options.read();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
         }
-        SearchLimits limits = SearchLimits.within(Duration.ofSeconds(seconds));
+        SearchLimits limits = SearchLimits.within(Duration.ofSeconds(seconds.<Integer>getValue()));
         OrderOutcome outcome = new OrderBook(new CheapestPlan(), limits).plan(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(outcome.findings());
@@ -92,10 +83,11 @@ final class OrderCommand implements Callable<Integer> {
     }
 
     private Reasons reasons(OrderOutcome.Planned planned) {
-        if (whySeconds <= 0) {
+        int longest = whySeconds.<Integer>getValue();
+        if (longest <= 0) {
             return Reasons.NONE;
         }
-        WhyThis.Limits limits = WhyThis.Limits.within(Duration.ofSeconds(whySeconds));
+        WhyThis.Limits limits = WhyThis.Limits.within(Duration.ofSeconds(longest));
         return new WhyThis(new CheapestPlan(), limits).of(planned);
     }
 

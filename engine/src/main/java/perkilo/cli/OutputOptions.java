@@ -2,63 +2,64 @@ package perkilo.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Where a command writes its result sheets. */
 final class OutputOptions {
 
-    @Option(
-            names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "The workbook to write; usually BOOK's name with an ending of the command.")
-    private @Nullable Path out;
+    private final Command command;
+    private final OptionSpec out = Options.value(
+            Path.class,
+            "FILE",
+            "The workbook to write; usually BOOK's name with an ending of the command.",
+            "-o",
+            "--out");
+    private final OptionSpec inPlace =
+            Options.flag("Write into BOOK itself; a dated backup is kept beside it.", "--in-place");
+    private final OptionSpec sheetOnly = Options.flag(
+            "Write a workbook of the result sheets alone, with plain figures instead of formulas over BOOK.",
+            "--sheet-only");
 
-    @Option(names = "--in-place", description = "Write into BOOK itself; a dated backup is kept beside it.")
-    private boolean inPlace;
-
-    @Option(
-            names = "--sheet-only",
-            description =
-                    "Write a workbook of the result sheets alone, with plain figures instead of formulas over BOOK.")
-    private boolean sheetOnly;
+    OutputOptions(Command command) {
+        this.command = command;
+        command.takes(out, inPlace, sheetOnly);
+    }
 
     /** Whether anything was said of where results go. */
     boolean isAny() {
-        return out != null || inPlace || sheetOnly;
+        return out() != null || inPlace() || sheetOnly();
     }
 
     /** What was given as the place for results; null for nothing. */
     @Nullable Path out() {
-        return out;
+        return Options.said(out, Path.class);
     }
 
     /** Whether the result goes into the workbook itself. */
     boolean inPlace() {
-        return inPlace;
+        return Options.isOn(inPlace);
     }
 
     /** Whether the result stands alone. */
     boolean sheetOnly() {
-        return sheetOnly;
+        return Options.isOn(sheetOnly);
     }
 
     /**
      * Looks for options that contradict each other.
      *
-     * @throws ParameterException if any do
+     * @throws picocli.CommandLine.ParameterException if any do
      */
-    void checkUsage(CommandSpec spec) {
-        if (inPlace && (out != null || sheetOnly)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--in-place writes into BOOK itself: leave out --out and --sheet-only");
+    void checkUsage() {
+        if (inPlace() && (out() != null || sheetOnly())) {
+            throw command.wrong("--in-place writes into BOOK itself: leave out --out and --sheet-only");
         }
     }
 
     /** The file that was asked for, or another one. */
     Path or(Path usual) {
-        return out == null ? usual : out;
+        Path said = out();
+        return said == null ? usual : said;
     }
 
     /**
@@ -68,13 +69,7 @@ final class OutputOptions {
      * @param suffix what the command adds to the name, such as {@code -costed}
      */
     Path target(Path book, String suffix) {
-        if (inPlace) {
-            return book;
-        }
-        if (out != null) {
-            return out;
-        }
-        return book.resolveSibling(resultName(book, suffix));
+        return inPlace() ? book : or(book.resolveSibling(resultName(book, suffix)));
     }
 
     /**
@@ -83,7 +78,7 @@ final class OutputOptions {
      * @param folder where the results go; null for beside each book
      */
     Path targetIn(@Nullable Path folder, Path book, String suffix) {
-        if (inPlace) {
+        if (inPlace()) {
             return book;
         }
         String name = resultName(book, suffix);
@@ -94,7 +89,7 @@ final class OutputOptions {
         String name = String.valueOf(book.getFileName());
         int dot = name.lastIndexOf('.');
         String stem = dot < 0 ? name : name.substring(0, dot);
-        String ending = dot < 0 ? ".xlsx" : sheetOnly ? ".xlsx" : name.substring(dot);
+        String ending = dot < 0 ? ".xlsx" : sheetOnly() ? ".xlsx" : name.substring(dot);
         return stem + suffix + ending;
     }
 }

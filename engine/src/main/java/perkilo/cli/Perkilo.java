@@ -3,47 +3,32 @@ package perkilo.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.logging.Level;
-import java.util.logging.Logger;
+import java.util.Locale;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** The command {@code perkilo}. */
-@Command(
-        name = "perkilo",
-        description = "What a formula costs per kilo and per unit, what to buy, and what could replace what.",
-        mixinStandardHelpOptions = true,
-        versionProvider = Perkilo.Version.class,
-        footer = {"", "perkilo COMMAND --help says more about a command."},
-        exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:done",
-            "1:the input has errors; all are listed, and nothing is written",
-            "2:the command line was wrong",
-            "3:no purchase covers every need; nothing is written",
-            "4:a file cannot be read or written"
-        })
-public final class Perkilo implements Runnable {
+public final class Perkilo extends Command {
 
-    /** Kept here, as loggers that nobody holds are forgotten with their levels. */
-    private static final Logger MONETA = Logger.getLogger("org.javamoney");
+    private final OptionSpec debug = Options.flagBuilder(
+                    "Print a stack trace where something fails unexpectedly.", "--debug")
+            .scopeType(ScopeType.INHERIT)
+            .build();
 
-    @Option(
-            names = "--debug",
-            scope = ScopeType.INHERIT,
-            description = "Print a stack trace where something fails unexpectedly.")
-    private boolean debug;
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    private Perkilo(String... arguments) {
+        super("perkilo", "What a formula costs per kilo and per unit, what to buy, and what could replace what.");
+        takes(debug);
+        spec().usageMessage()
+                .exitCodeListHeading("%nExit codes:%n")
+                .exitCodeList(Exit.meanings())
+                .footer("", "perkilo COMMAND --help says more about a command.");
+        Commands.addTo(spec(), arguments);
+    }
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
+        Locale.setDefault(Locale.ENGLISH); // what is printed is English, numbers included
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, arguments));
@@ -57,12 +42,12 @@ public final class Perkilo implements Runnable {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        MONETA.setLevel(Level.WARNING);
-        Perkilo perkilo = new Perkilo();
-        CommandLine line = Commands.line(perkilo, arguments)
+        Perkilo perkilo = new Perkilo(arguments);
+        CommandLine line = new CommandLine(perkilo.spec())
                 .setOut(out)
                 .setErr(err)
-                .setExecutionExceptionHandler((failed, command, parsed) -> explain(failed, command, perkilo.debug));
+                .setExecutionExceptionHandler(
+                        (failed, command, parsed) -> explain(failed, command, Options.isOn(perkilo.debug)));
         try {
             return line.execute(arguments);
         } catch (OutOfMemoryError e) {
@@ -74,8 +59,8 @@ public final class Perkilo implements Runnable {
     }
 
     @Override
-    public void run() {
-        throw new ParameterException(spec.commandLine(), "say what to do; --help lists the commands");
+    public Integer call() {
+        throw wrong("say what to do; --help lists the commands");
     }
 
     private static int explain(Exception failed, CommandLine line, boolean debug) {
@@ -91,15 +76,5 @@ public final class Perkilo implements Runnable {
         }
         err.flush();
         return Exit.FILE;
-    }
-
-    /** The version, as the jar states it. */
-    static final class Version implements CommandLine.IVersionProvider {
-
-        @Override
-        public String[] getVersion() {
-            String version = Perkilo.class.getPackage().getImplementationVersion();
-            return new String[] {"Perkilo " + (version == null ? "(not packaged)" : version)};
-        }
     }
 }

@@ -26,8 +26,6 @@ import perkilo.report.portfolio.PortfolioReport;
 import perkilo.workbook.read.SharedSources;
 import perkilo.workbook.write.WorkbookWriter;
 import perkilo.workbook.write.Written;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 
 /** Costs many books at once, each for itself, and sets them side by side. */
 final class Portfolio {
@@ -52,10 +50,10 @@ final class Portfolio {
     }
 
     /** Costs all books, writes their results and the summary, and prints; the exit code. */
-    int cost(CommandSpec spec, Console console) throws IOException {
+    int cost(Command command, Console console) throws IOException {
         List<Path> books = BookFolder.expand(named);
-        Path folder = folder(spec);
-        Map<Path, Path> targets = targets(spec, folder, books);
+        Path folder = folder(command);
+        Map<Path, Path> targets = targets(command, folder, books);
         Path summary = summary(folder, targets);
         SharedSources shared = SharedSources.read(sources.prices(), sources.rates());
         if (shared.findings().stream().anyMatch(Finding::isError)) {
@@ -65,7 +63,7 @@ final class Portfolio {
             Files.createDirectories(folder);
         }
         PortfolioTask task = new PortfolioTask(shared, sources, output, runs, summary, names(books));
-        List<PortfolioTask.Result> each = all(spec, task, targets);
+        List<PortfolioTask.Result> each = all(command, task, targets);
         Set<Finding> repeated = repeated(each, shared);
         List<PortfolioTask.Result> results =
                 each.stream().map(result -> result.without(repeated)).toList();
@@ -101,7 +99,7 @@ final class Portfolio {
                 : book -> book.normalize().toString();
     }
 
-    private @Nullable Path folder(CommandSpec spec) {
+    private @Nullable Path folder(Command command) {
         Path out = output.out();
         if (out == null) {
             return null;
@@ -109,23 +107,21 @@ final class Portfolio {
         String name = out.toString().toLowerCase(Locale.ROOT);
         boolean workbook = name.endsWith(".xlsx") || name.endsWith(".xlsm");
         if (Files.isRegularFile(out) || (workbook && !Files.isDirectory(out))) {
-            throw new ParameterException(
-                    spec.commandLine(),
+            throw command.wrong(
                     "with several books or a folder, --out names the folder for the results, but was given " + out);
         }
         return out;
     }
 
     /** Where the result of each book goes; no two may go to the same place. */
-    private Map<Path, Path> targets(CommandSpec spec, @Nullable Path folder, List<Path> books) {
+    private Map<Path, Path> targets(Command command, @Nullable Path folder, List<Path> books) {
         Map<Path, Path> targets = new LinkedHashMap<>();
         Map<Path, Path> taken = new LinkedHashMap<>();
         for (Path book : books) {
             Path target = output.targetIn(folder, book, ResultFile.COSTED);
             Path other = taken.putIfAbsent(target.toAbsolutePath().normalize(), book);
             if (other != null) {
-                throw new ParameterException(
-                        spec.commandLine(),
+                throw command.wrong(
                         "the results of %s and %s would both be written to %s; rename one of them, or cost them apart"
                                 .formatted(other, book, target));
             }
@@ -152,8 +148,9 @@ final class Portfolio {
         return first.isAbsolute() ? summary : first.resolveSibling(summary.getFileName());
     }
 
-    private static List<PortfolioTask.Result> all(CommandSpec spec, PortfolioTask task, Map<Path, Path> targets) {
-        Progress progress = new Progress(spec.commandLine().getErr(), Progress.onTerminal(), targets.size() + " books");
+    private static List<PortfolioTask.Result> all(Command command, PortfolioTask task, Map<Path, Path> targets) {
+        Progress progress =
+                new Progress(command.spec().commandLine().getErr(), Progress.onTerminal(), targets.size() + " books");
         ExecutorService threads =
                 Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         try {

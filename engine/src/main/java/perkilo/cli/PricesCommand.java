@@ -4,125 +4,120 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import perkilo.workbook.lists.ListFolder;
 import perkilo.workbook.lists.TakeIn;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Takes suppliers' price lists in, and shows what changed since the last ones. */
-@Command(
-        name = "prices",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Take suppliers' price lists in, in whatever layout they come, and keep them by supplier and date.",
-            "With --changes: show what rose or fell since the last lists, and what that does to a workbook's costs."
-        })
-final class PricesCommand implements Callable<Integer> {
+final class PricesCommand extends Command {
 
-    @Parameters(
-            arity = "0..*",
-            paramLabel = "FILE",
-            description = "Price lists, .xlsx, .csv or .json; with --changes the workbook to cost, or nothing.")
-    private List<Path> files = List.of();
+    private final PositionalParamSpec files = Options.parameters(
+            "0..*",
+            Path.class,
+            "FILE",
+            "Price lists, .xlsx, .csv or .json; with --changes the workbook to cost, or nothing.");
+    private final OptionSpec folder = Options.valueOr(
+            "prices", Path.class, "FOLDER", "The folder that lists are kept in; usually ${DEFAULT-VALUE}.", "--prices");
+    private final OptionSpec supplier =
+            Options.value(String.class, "NAME", "Whose list it is, where the list doesn't tell.", "--supplier");
+    private final OptionSpec quoted = Options.value(
+            LocalDate.class, "YYYY-MM-DD", "The day the list holds from, where the list doesn't tell.", "--quoted");
+    private final OptionSpec validUntil = Options.value(
+            LocalDate.class,
+            "YYYY-MM-DD",
+            "The last day the list holds, where the list doesn't tell.",
+            "--valid-until");
+    private final OptionSpec book = Options.value(
+            Path.class,
+            "BOOK",
+            "A workbook whose names the list's names are matched with, besides the folder's materials.",
+            "--book");
+    private final OptionSpec changes = Options.flag("Show what rose or fell since the last lists.", "--changes");
+    private final OptionSpec rates =
+            Options.value(Path.class, "FILE", "With --changes: exchange rates, a dated table.", "--rates");
+    private final OptionSpec date = Options.value(
+            LocalDate.class,
+            "YYYY-MM-DD",
+            "With --changes: the day to look from, in place of the workbook's costing date.",
+            "--date");
+    private final PrintOptions printing;
+    private final OutputOptions output;
+    private final RunOptions runs;
 
-    @Option(
-            names = "--prices",
-            paramLabel = "FOLDER",
-            defaultValue = "prices",
-            description = "The folder that lists are kept in; usually ${DEFAULT-VALUE}.")
-    private Path folder = Path.of("prices");
-
-    @Option(names = "--supplier", paramLabel = "NAME", description = "Whose list it is, where the list doesn't tell.")
-    private @Nullable String supplier;
-
-    @Option(
-            names = "--quoted",
-            paramLabel = "YYYY-MM-DD",
-            description = "The day the list holds from, where the list doesn't tell.")
-    private @Nullable LocalDate quoted;
-
-    @Option(
-            names = "--valid-until",
-            paramLabel = "YYYY-MM-DD",
-            description = "The last day the list holds, where the list doesn't tell.")
-    private @Nullable LocalDate validUntil;
-
-    @Option(
-            names = "--book",
-            paramLabel = "BOOK",
-            description = "A workbook whose names the list's names are matched with, besides the folder's materials.")
-    private @Nullable Path book;
-
-    @Option(names = "--changes", description = "Show what rose or fell since the last lists.")
-    private boolean changes;
-
-    @Option(names = "--rates", paramLabel = "FILE", description = "With --changes: exchange rates, a dated table.")
-    private @Nullable Path rates;
-
-    @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD",
-            description = "With --changes: the day to look from, in place of the workbook's costing date.")
-    private @Nullable LocalDate date;
-
-    @Option(names = "--json", description = "Print the answer as JSON, and nothing else, on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-q", "--quiet"},
-            description = "Print no table and no notes; warnings and errors stay.")
-    private boolean quiet;
-
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
-    @Mixin
-    private RunOptions runs = new RunOptions();
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    PricesCommand() {
+        super(
+                "prices",
+                "Take suppliers' price lists in, in whatever layout they come, and keep them by supplier and date.",
+                "With --changes: show what rose or fell since the last lists, and what that does to a workbook's"
+                        + " costs.");
+        takes(files, folder, supplier, quoted, validUntil, book, changes, rates, date);
+        printing = new PrintOptions(this);
+        output = new OutputOptions(this);
+        runs = new RunOptions(this);
+    }
 
     @Override
     public Integer call() throws IOException {
-        Console console = new Console(spec, json, quiet);
-        if (changes) {
-            checkChanges();
-            ShownChanges shown = new ShownChanges(console, folder, rates, date, output, runs);
-            return files.isEmpty() ? shown.alone() : shown.with(files.get(0));
+        List<Path> named = Options.allSaid(files, Path.class);
+        if (Options.isOn(changes)) {
+            checkChanges(named);
+            return showChanges(named);
         }
-        if (files.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "name the price lists to take in, or use --changes");
-        }
-        if (output.isAny() || runs.isAny() || rates != null || date != null) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not for"
-                            + " taking lists in");
-        }
-        TakeInLists lists = new TakeInLists(console, new ListFolder(folder), book);
-        return lists.take(files, new TakeIn.Said(supplier, quoted, validUntil), json);
+        checkIntake(named);
+        TakeInLists lists = new TakeInLists(console(), new ListFolder(folder()), Options.said(book, Path.class));
+        TakeIn.Said said = new TakeIn.Said(
+                Options.said(supplier, String.class),
+                Options.said(quoted, LocalDate.class),
+                Options.said(validUntil, LocalDate.class));
+        return lists.take(named, said, printing.json());
     }
 
-    private void checkChanges() {
-        if (files.size() > 1) {
-            throw new ParameterException(spec.commandLine(), "--changes takes one workbook, or none");
+    private int showChanges(List<Path> named) throws IOException {
+        ShownChanges shown = new ShownChanges(
+                console(),
+                folder(),
+                Options.said(rates, Path.class),
+                Options.said(date, LocalDate.class),
+                output,
+                runs);
+        return named.isEmpty() ? shown.alone() : shown.with(named.get(0));
+    }
+
+    private Console console() {
+        return new Console(this, printing.json(), printing.quiet());
+    }
+
+    private Path folder() {
+        return folder.getValue();
+    }
+
+    private void checkIntake(List<Path> named) {
+        if (named.isEmpty()) {
+            throw wrong("name the price lists to take in, or use --changes");
         }
-        if (supplier != null || quoted != null || validUntil != null || book != null) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--supplier, --quoted, --valid-until and --book are for taking lists in, not for --changes");
+        if (output.isAny() || runs.isAny() || isSaid(rates) || isSaid(date)) {
+            throw wrong(
+                    "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not"
+                            + " for taking lists in");
         }
-        if (files.isEmpty() && output.inPlace()) {
-            throw new ParameterException(spec.commandLine(), "--in-place needs a workbook to write into");
+    }
+
+    private void checkChanges(List<Path> named) {
+        if (named.size() > 1) {
+            throw wrong("--changes takes one workbook, or none");
         }
-        output.checkUsage(spec);
-        runs.checkUsage(spec);
+        if (isSaid(supplier) || isSaid(quoted) || isSaid(validUntil) || isSaid(book)) {
+            throw wrong("--supplier, --quoted, --valid-until and --book are for taking lists in, not for --changes");
+        }
+        if (named.isEmpty() && output.inPlace()) {
+            throw wrong("--in-place needs a workbook to write into");
+        }
+        output.checkUsage();
+        runs.checkUsage();
+    }
+
+    private static boolean isSaid(OptionSpec option) {
+        return option.getValue() != null;
     }
 }

@@ -9,7 +9,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.Json;
@@ -19,65 +18,41 @@ import perkilo.rates.Bank;
 import perkilo.units.Conversion;
 import perkilo.units.Currencies;
 import perkilo.units.ExchangeRates;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Takes exchange rates in, and says what a rate was on a day. */
-@Command(
-        name = "rates",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Take exchange rates in, and say what a rate was on a day.",
-            "FILE is a file of the European Central Bank as published (XML, CSV or zipped CSV; the day, 90 days or the"
-                    + " full history), or a table with the columns From, To, Rate, Date and Source."
-        })
-final class RatesCommand implements Callable<Integer> {
+final class RatesCommand extends Command {
 
-    @Parameters(arity = "0..*", paramLabel = "FILE", description = "Files to take in.")
-    private List<Path> files = List.of();
-
-    @Option(
-            names = "--fetch",
-            arity = "0..1",
-            fallbackValue = "90-days",
-            paramLabel = "SPAN",
-            description = "Get the rates from the European Central Bank's public address: day, 90-days or all; usually"
-                    + " ${FALLBACK-VALUE}. Nothing else asks the network.")
-    private @Nullable String fetch;
-
-    @Option(
-            names = {"-o", "--out", "--rates"},
-            paramLabel = "TABLE",
-            defaultValue = "prices/rates.csv",
-            description = "The table of rates to add to and to ask; usually ${DEFAULT-VALUE}.")
-    private Path table = Path.of("");
-
-    @Option(names = "--replace", description = "Where the table has another rate of a day, take the new one.")
-    private boolean replace;
-
-    @Option(names = "--from", paramLabel = "CODE", description = "Ask: one unit of this currency, such as USD …")
-    private @Nullable String from;
-
-    @Option(names = "--to", paramLabel = "CODE", description = "… in this one, such as EUR.")
-    private @Nullable String to;
-
-    @Option(
-            names = "--date",
-            paramLabel = "YYYY-MM-DD",
-            description = "Ask for this day; usually today. The last rate on or before it holds.")
-    private @Nullable LocalDate date;
-
-    @Mixin
-    private PrintOptions printing = new PrintOptions();
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
-
+    private final PositionalParamSpec files = Options.parameters("0..*", Path.class, "FILE", "Files to take in.");
+    private final OptionSpec fetch = Options.valueBuilder(
+                    String.class,
+                    "SPAN",
+                    "Get the rates from the European Central Bank's public address: day, 90-days or all; usually"
+                            + " ${FALLBACK-VALUE}. Nothing else asks the network.",
+                    "--fetch")
+            .arity("0..1")
+            .fallbackValue("90-days")
+            .build();
+    private final OptionSpec table = Options.valueOr(
+            "prices/rates.csv",
+            Path.class,
+            "TABLE",
+            "The table of rates to add to and to ask; usually ${DEFAULT-VALUE}.",
+            "-o",
+            "--out",
+            "--rates");
+    private final OptionSpec replace =
+            Options.flag("Where the table has another rate of a day, take the new one.", "--replace");
+    private final OptionSpec from =
+            Options.value(String.class, "CODE", "Ask: one unit of this currency, such as USD …", "--from");
+    private final OptionSpec to = Options.value(String.class, "CODE", "… in this one, such as EUR.", "--to");
+    private final OptionSpec date = Options.value(
+            LocalDate.class,
+            "YYYY-MM-DD",
+            "Ask for this day; usually today. The last rate on or before it holds.",
+            "--date");
+    private final PrintOptions printing;
     private final Bank bank;
 
     RatesCommand() {
@@ -86,25 +61,33 @@ final class RatesCommand implements Callable<Integer> {
 
     /** A command that fetches from a bank of one's own. */
     RatesCommand(Bank bank) {
+        super(
+                "rates",
+                "Take exchange rates in, and say what a rate was on a day.",
+                "FILE is a file of the European Central Bank as published (XML, CSV or zipped CSV; the day, 90 days or"
+                        + " the full history), or a table with the columns From, To, Rate, Date and Source.");
         this.bank = bank;
+        takes(files, fetch, table, replace, from, to, date);
+        printing = new PrintOptions(this);
     }
 
     @Override
     public Integer call() throws IOException {
         checkUsage();
-        Console console = new Console(spec, printing.json(), printing.quiet());
-        ObjectNode answer = Json.object().put("table", table.toString());
+        Console console = new Console(this, printing.json(), printing.quiet());
+        ObjectNode answer = Json.object().put("table", table().toString());
         List<Finding> findings = new ArrayList<>();
-        if (!files.isEmpty() || fetch != null) {
-            RatesIntake intake = new RatesIntake(table, replace, bank);
-            if (!intake.take(files, fetch == null ? null : span(fetch))) {
+        if (!files().isEmpty() || said(fetch) != null) {
+            RatesIntake intake = new RatesIntake(table(), Options.isOn(replace), bank);
+            String fetched = said(fetch);
+            if (!intake.take(files(), fetched == null ? null : span(fetched))) {
                 return console.refuse(intake.findings(), Exit.BAD_INPUT);
             }
             findings.addAll(intake.findings());
             answer.set("files", intake.json());
             intake.lines().forEach(console::say);
         }
-        int exit = from == null ? Exit.DONE : ask(console, answer, findings);
+        int exit = said(from) == null ? Exit.DONE : ask(console, answer, findings);
         if (printing.json()) {
             answer.set("messages", Json.messages(findings));
             console.json(answer);
@@ -114,14 +97,15 @@ final class RatesCommand implements Callable<Integer> {
     }
 
     private int ask(Console console, ObjectNode answer, List<Finding> findings) throws IOException {
-        LocalDate day = date == null ? LocalDate.now(ZoneId.systemDefault()) : date;
-        CurrencyUnit base = currency("--from", from);
-        CurrencyUnit term = currency("--to", to);
-        ExchangeRates rates = RatesIntake.asked(table, findings);
+        LocalDate asked = date();
+        LocalDate day = asked == null ? LocalDate.now(ZoneId.systemDefault()) : asked;
+        CurrencyUnit base = currency("--from", said(from));
+        CurrencyUnit term = currency("--to", said(to));
+        ExchangeRates rates = RatesIntake.asked(table(), findings);
         Optional<Conversion> found =
                 findings.stream().anyMatch(Finding::isError) ? Optional.empty() : rates.on(day, base, term);
         if (found.isEmpty()) {
-            findings.add(RateWords.none(table, rates, base, term, day));
+            findings.add(RateWords.none(table(), rates, base, term, day));
             return Exit.BAD_INPUT;
         }
         answer.set("rate", RatesJson.rate(found.get(), day));
@@ -131,24 +115,25 @@ final class RatesCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
-        if ((from == null) != (to == null)) {
+        if ((said(from) == null) != (said(to) == null)) {
             throw wrong("--from and --to go together");
         }
-        if (date != null && from == null) {
+        if (date() != null && said(from) == null) {
             throw wrong("--date asks for the rate of a day: say --from and --to as well");
         }
-        if (files.isEmpty() && fetch == null && from == null) {
+        if (files().isEmpty() && said(fetch) == null && said(from) == null) {
             throw wrong("name a file to take in, or ask for a rate with --from and --to");
         }
-        if (from != null) {
-            currency("--from", from);
-            currency("--to", to);
+        if (said(from) != null) {
+            currency("--from", said(from));
+            currency("--to", said(to));
         }
-        if (fetch != null) {
-            span(fetch);
+        String fetched = said(fetch);
+        if (fetched != null) {
+            span(fetched);
         }
-        if (!Files.exists(table) && files.isEmpty() && fetch == null) {
-            throw wrong("there is no table %s yet; take a file in first: perkilo rates FILE".formatted(table));
+        if (!Files.exists(table()) && files().isEmpty() && said(fetch) == null) {
+            throw wrong("there is no table %s yet; take a file in first: perkilo rates FILE".formatted(table()));
         }
     }
 
@@ -163,7 +148,19 @@ final class RatesCommand implements Callable<Integer> {
                         () -> wrong("%s takes an ISO 4217 code such as USD, but was given %s".formatted(option, code)));
     }
 
-    private ParameterException wrong(String text) {
-        return new ParameterException(spec.commandLine(), text);
+    private List<Path> files() {
+        return Options.allSaid(files, Path.class);
+    }
+
+    private Path table() {
+        return table.getValue();
+    }
+
+    private @Nullable LocalDate date() {
+        return Options.said(date, LocalDate.class);
+    }
+
+    private static @Nullable String said(OptionSpec option) {
+        return Options.said(option, String.class);
     }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.SwapJson;
@@ -22,64 +21,46 @@ import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.workbook.write.Written;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Finds cheaper materials that do the same job. */
-@Command(
-        name = "swap",
-        mixinStandardHelpOptions = true,
-        description = "Find cheaper materials with an equivalent function: candidates for the bench, not releases.")
-final class SwapCommand implements Callable<Integer> {
+final class SwapCommand extends Command {
 
-    @Mixin
-    private BookOptions options = new BookOptions();
+    private final OptionSpec formula = Options.value(String.class, "NAME", "Only in this formula.", "--formula");
+    private final OptionSpec material =
+            Options.value(String.class, "NAME", "Only in place of this material.", "--material");
+    private final OptionSpec function = Options.value(
+            String.class, "FUNCTION", "Only for this function, such as emollient or emulsifier.", "--function");
+    private final OptionSpec changes = Options.valueOr(
+            "2",
+            int.class,
+            "N",
+            "In a blend, at most so many materials come in and as many go out; usually ${DEFAULT-VALUE}.",
+            "--changes");
+    private final OptionSpec apply = Options.valueBuilder(
+                    Choice.class,
+                    "N | blend N",
+                    "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to cost;"
+                            + " the original stays as it is.",
+                    "--apply")
+            .parameterConsumer(new Choice.Words())
+            .build();
+    private final BookOptions options;
+    private final OutputOptions output;
+    private final RunOptions runs;
 
-    @Mixin
-    private OutputOptions output = new OutputOptions();
-
-    @Mixin
-    private RunOptions runs = new RunOptions();
-
-    @Option(names = "--formula", paramLabel = "NAME", description = "Only in this formula.")
-    private @Nullable String formula;
-
-    @Option(names = "--material", paramLabel = "NAME", description = "Only in place of this material.")
-    private @Nullable String material;
-
-    @Option(
-            names = "--function",
-            paramLabel = "FUNCTION",
-            description = "Only for this function, such as emollient or emulsifier.")
-    private @Nullable String function;
-
-    @Option(
-            names = "--changes",
-            paramLabel = "N",
-            defaultValue = "2",
-            description = "In a blend, at most so many materials come in and as many go out; usually ${DEFAULT-VALUE}.")
-    private int changes;
-
-    @Option(
-            names = "--apply",
-            paramLabel = "N | blend N",
-            parameterConsumer = Choice.Words.class,
-            description =
-                    "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to"
-                            + " cost; the original stays as it is.")
-    private @Nullable Choice apply;
-
-    @Spec
-    private CommandSpec spec = CommandSpec.create();
+    SwapCommand() {
+        super("swap", "Find cheaper materials with an equivalent function: candidates for the bench, not releases.");
+        options = new BookOptions(this);
+        output = new OutputOptions(this);
+        runs = new RunOptions(this);
+        takes(formula, material, function, changes, apply);
+    }
 
     @Override
     public Integer call() throws IOException {
         checkUsage();
-        Console console = new Console(spec, options);
+        Console console = new Console(this, options);
         Reading<Book> reading = options.read();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
@@ -100,32 +81,45 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private void checkUsage() {
-        output.checkUsage(spec);
-        runs.checkUsage(spec);
-        if (changes < 0) {
-            throw new ParameterException(spec.commandLine(), "--changes takes zero or more, but was given " + changes);
+        output.checkUsage();
+        runs.checkUsage();
+        int most = changes();
+        if (most < 0) {
+            throw wrong("--changes takes zero or more, but was given " + most);
         }
     }
 
+    private int changes() {
+        return changes.<Integer>getValue();
+    }
+
     private SwapOptions wanted() {
-        String glossary = function == null ? null : Functions.named(function);
-        return SwapOptions.usual().only(formula, material, glossary).changing(changes);
+        String work = said(function);
+        String glossary = work == null ? null : Functions.named(work);
+        return SwapOptions.usual().only(said(formula), said(material), glossary).changing(changes());
+    }
+
+    private static @Nullable String said(OptionSpec option) {
+        return Options.said(option, String.class);
     }
 
     private List<Finding> complaints(Book book) {
+        String inFormula = said(formula);
+        String ofMaterial = said(material);
+        String work = said(function);
         List<Finding> complaints = new ArrayList<>();
         if (book.runs().isEmpty()) {
             complaints.add(options.complaint(RunOptions.NONE));
         }
-        if (formula != null && book.formula(formula).isEmpty()) {
-            complaints.add(options.complaint("there is no formula \"%s\"".formatted(formula)));
+        if (inFormula != null && book.formula(inFormula).isEmpty()) {
+            complaints.add(options.complaint("there is no formula \"%s\"".formatted(inFormula)));
         }
-        if (material != null && book.material(material).isEmpty()) {
-            complaints.add(options.complaint("there is no material \"%s\"".formatted(material)));
+        if (ofMaterial != null && book.material(ofMaterial).isEmpty()) {
+            complaints.add(options.complaint("there is no material \"%s\"".formatted(ofMaterial)));
         }
-        if (function != null && !isKnown(book, Functions.named(function))) {
+        if (work != null && !isKnown(book, Functions.named(work))) {
             complaints.add(options.complaint("no material is known for the function \"%s\". The materials sheet has: %s"
-                    .formatted(function, functionsOf(book))));
+                    .formatted(work, functionsOf(book))));
         }
         return complaints;
     }
@@ -144,7 +138,8 @@ final class SwapCommand implements Callable<Integer> {
     }
 
     private int answer(Console console, SwapOutcome.Found found, List<Finding> findings) throws IOException {
-        Optional<AppliedSwap> applied = Optional.ofNullable(apply).map(choice -> choice.applyTo(found, spec));
+        Optional<AppliedSwap> applied =
+                Optional.ofNullable(Options.said(apply, Choice.class)).map(choice -> choice.applyTo(found, this));
         applied.ifPresent(one -> findings.addAll(one.notes()));
         Optional<Formula> added = applied.map(AppliedSwap::formula);
         Report report = SwapReport.of(found, findings, added);

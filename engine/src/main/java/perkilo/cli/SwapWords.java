@@ -2,7 +2,7 @@ package perkilo.cli;
 
 import java.math.BigDecimal;
 import java.util.List;
-import perkilo.report.Decimals;
+import perkilo.origin.Decimals;
 import perkilo.swaps.Cautions;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;

@@ -16,6 +16,7 @@ import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 
 /**
@@ -78,13 +79,8 @@ public record RunNeeds(
     /** The run as a person says it: {@code 1,000 × Hand balm}, {@code 25 kg of Hand balm}. */
     public String title() {
         return units == null
-                ? "%s kg of %s".formatted(plain(batches.charged()), formula.name())
-                : "%,d × %s".formatted(units.longValue(), name());
-    }
-
-    private static String plain(BigDecimal kg) {
-        BigDecimal shortest = kg.setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
-        return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+                ? Decimals.readable(batches.charged(), 3) + " kg of " + formula.name()
+                : Decimals.readable(units, 0) + " × " + name();
     }
 
     private static Formula formula(Book book, String name) {

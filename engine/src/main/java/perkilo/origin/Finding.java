@@ -2,6 +2,9 @@ package perkilo.origin;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
 /**
  * Something that a person should know about a cell: what was found, what was expected, what to do.
  *
@@ -35,6 +38,20 @@ public record Finding(Level level, Origin origin, String text) {
     /** Whether this keeps anything from being computed. */
     public boolean isError() {
         return level == Level.ERROR;
+    }
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Finding finding
+                && level == finding.level
+                && origin.equals(finding.origin)
+                && text.equals(finding.text);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(level, origin, text);
     }
 
     /** The finding on one line: {@code error Offers!F12: …}. */

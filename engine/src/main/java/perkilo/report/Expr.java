@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 
 /**

@@ -1,5 +1,7 @@
 package perkilo.report;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * How a number is shown.
  *
@@ -32,5 +34,16 @@ public record NumberFormat(String code) {
         String number = decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
         String amount = number + "\\ \"" + currency + "\"";
         return new NumberFormat(amount + ";-" + amount + ";\"–\"");
+    }
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof NumberFormat format && code.equals(format.code);
+    }
+
+    @Override
+    public int hashCode() {
+        return code.hashCode();
     }
 }

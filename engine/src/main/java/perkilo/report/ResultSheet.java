@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 
 /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 import perkilo.report.ResultSheet.Cell;
 

@@ -7,11 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import javax.money.CurrencyQuery;
+import javax.money.CurrencyQueryBuilder;
 import javax.money.CurrencyUnit;
-import javax.money.Monetary;
 import javax.money.MonetaryAmount;
 import javax.money.MonetaryContextBuilder;
+import javax.money.UnknownCurrencyException;
+import javax.money.spi.CurrencyProviderSpi;
 import org.javamoney.moneta.Money;
+import org.javamoney.moneta.spi.JDKCurrencyProvider;
 
 /** Currencies by their ISO 4217 codes, and how amounts in them are rounded. */
 public final class Currencies {
@@ -20,7 +24,10 @@ public final class Currencies {
 
     private static final int MONETA_PRECISION = 34;
 
-    /** What was asked before: the standard's registry takes its time, and tables of rates ask for every line. */
+    /** Asked itself: the standard's registry asks it as well, and takes its time to set itself up with its logging. */
+    private static final CurrencyProviderSpi ISO_4217 = new JDKCurrencyProvider();
+
+    /** What was asked before, as tables of rates ask for every line. */
     private static final Map<String, Optional<CurrencyUnit>> FOUND = new ConcurrentHashMap<>();
 
     private Currencies() {}
@@ -37,16 +44,17 @@ public final class Currencies {
     }
 
     private static Optional<CurrencyUnit> registered(String code) {
-        return Monetary.isCurrencyAvailable(code) ? Optional.of(Monetary.getCurrency(code)) : Optional.empty();
+        CurrencyQuery query = CurrencyQueryBuilder.of().setCurrencyCodes(code).build();
+        return ISO_4217.getCurrencies(query).stream().findFirst();
     }
 
     /**
      * The currency with an ISO 4217 code that is known to exist.
      *
-     * @throws javax.money.UnknownCurrencyException if there is no such currency
+     * @throws UnknownCurrencyException if there is no such currency
      */
     public static CurrencyUnit of(String code) {
-        return Monetary.getCurrency(code);
+        return find(code).orElseThrow(() -> new UnknownCurrencyException(code));
     }
 
     /** The decimals of a currency's minor unit (ISO 4217): 2 for EUR, 0 for JPY, 3 for KWD. */

@@ -41,6 +41,7 @@ public enum Measure {
     }
 
     private static final Map<String, Measure> BY_WORD = words();
+    private static final BigDecimal THOUSANDTH = new BigDecimal("0.001");
     private static final Map<Measure, BigDecimal> IN_BASE = new ConcurrentHashMap<>();
 
     private final String symbol;
@@ -90,9 +91,11 @@ public enum Measure {
 
     /** One of this unit in its kind's base: kilograms for mass, litres for volume, pieces for a count. Exact. */
     public BigDecimal inBase() {
-        return this == KG || this == L || this == EACH
-                ? BigDecimal.ONE
-                : IN_BASE.computeIfAbsent(this, Measure::convertOne);
+        return switch (this) {
+            case KG, L, EACH -> BigDecimal.ONE;
+            case G, ML -> THOUSANDTH;
+            case LB, OZ, US_GAL, US_FL_OZ -> IN_BASE.computeIfAbsent(this, Measure::convertOne);
+        };
     }
 
     /**

@@ -23,10 +23,10 @@ record CommandLineRun(int exit, String out, String err) {
     }
 
     /** Runs one command that was made for the test. */
-    static CommandLineRun ofCommand(Object command, Object... arguments) {
+    static CommandLineRun ofCommand(Command command, Object... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = new CommandLine(command)
+        int exit = new CommandLine(command.spec())
                 .setOut(new PrintWriter(out))
                 .setErr(new PrintWriter(err))
                 .setExecutionExceptionHandler((failed, line, parsed) -> {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 
 /** Cells, their names, and the numbers in them. */

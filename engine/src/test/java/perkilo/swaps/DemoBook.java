@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Book;
 import perkilo.model.DeliveryTerm;
 import perkilo.model.Formula;
 import perkilo.model.Material;
+import perkilo.model.Names;
 import perkilo.model.Offer;
 import perkilo.model.Product;
 import perkilo.model.Run;
@@ -96,6 +98,71 @@ final class DemoBook {
                 List.of(),
                 List.of(),
                 rates());
+    }
+
+    /**
+     * The cream of {@link #richCream}, with so many twins of each of its materials, so that every one of them passes
+     * the gates: the same in all but name and price, from half to one and a half times of what the material costs.
+     */
+    static Book richCreamWithTwins(int twins) {
+        Book cream = richCream();
+        Random random = new Random(twins);
+        Map<String, Material> materials = new LinkedHashMap<>(cream.materials());
+        List<Offer> offers = new ArrayList<>(cream.offers());
+        for (Formula.Line line : cream.formulas().values().iterator().next().lines()) {
+            Material material = cream.material(line.material()).orElseThrow();
+            List<Offer> offered = cream.offersFor(material.name());
+            for (int twin = 1; twin <= twins && !material.isWater(); twin++) {
+                String name = material.name() + ", twin " + twin;
+                materials.put(Names.key(name), renamed(material, name));
+                BigDecimal factor = BigDecimal.valueOf(50 + random.nextInt(100)).movePointLeft(2);
+                offers.add(repriced(offered.get(random.nextInt(offered.size())), name, factor));
+            }
+        }
+        return new Book(
+                cream.settings(),
+                cream.suppliers(),
+                offers,
+                materials,
+                cream.formulas(),
+                cream.products(),
+                cream.runs(),
+                cream.demand(),
+                cream.stock(),
+                cream.rates());
+    }
+
+    private static Material renamed(Material material, String name) {
+        return new Material(
+                name,
+                material.inci(),
+                material.functions(),
+                material.density(),
+                material.housePrice(),
+                material.handlingLoss(),
+                material.shelfLifeMonths(),
+                material.traits(),
+                Origin.NONE);
+    }
+
+    private static Offer repriced(Offer offer, String item, BigDecimal factor) {
+        List<Offer.PriceBreak> breaks = offer.breaks().stream()
+                .map(old -> new Offer.PriceBreak(
+                        old.from(), Figure.of(old.price().value().multiply(factor)), old.per(), Origin.NONE))
+                .toList();
+        return new Offer(
+                offer.supplier(),
+                item,
+                offer.packSize(),
+                offer.packUnit(),
+                breaks,
+                offer.currency(),
+                offer.minimumOrder(),
+                offer.orderMultiple(),
+                offer.duty(),
+                offer.quotedOn(),
+                offer.validUntil(),
+                Origin.NONE);
     }
 
     static Settings settings() {

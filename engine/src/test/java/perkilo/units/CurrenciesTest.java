@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import javax.money.CurrencyUnit;
+import javax.money.Monetary;
 import javax.money.MonetaryAmount;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,17 @@ final class CurrenciesTest {
                 .forEach(row -> assertThat(Currencies.minorDigits(Currencies.of(row[0])))
                         .as(row[0])
                         .isEqualTo(Integer.parseInt(row[1])));
+    }
+
+    /** The standard's registry, which is not asked, has the same currencies. */
+    @Test
+    void the_registry_of_the_standard_agrees() {
+        assertThat(Monetary.getCurrencies()).hasSizeGreaterThan(150).allSatisfy(registered -> {
+            CurrencyUnit found = Currencies.of(registered.getCurrencyCode());
+            assertThat(found).isEqualTo(registered);
+            assertThat(registered).isEqualTo(found);
+            assertThat(found.getDefaultFractionDigits()).isEqualTo(registered.getDefaultFractionDigits());
+        });
     }
 
     /** 1,234.5675 in currencies with zero, two, three and four decimals. */

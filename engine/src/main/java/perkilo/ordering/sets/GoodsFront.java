@@ -1,7 +1,6 @@
 package perkilo.ordering.sets;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -10,23 +9,23 @@ import org.jspecify.annotations.Nullable;
  * Chooses one option for each item so that the vendors' minimum order values are met and the whole costs least.
  *
  * <p>Item by item, keeping the partial choices that no other beats in cost and goods at once. A partial choice is given
- * up where the goods that are still missing, beyond what the cheapest options bring anyway, would cost too much even at
- * the lowest price of goods that any item to come offers.
+ * up where the least that it may cost in the end, with missing goods at {@link GoodsPrices}, is no less than a choice
+ * that is made at once ({@link QuickFill}) or than the limit.
  */
 final class GoodsFront {
 
-    private static final int MOST_PARTIAL = 1000;
+    /** More are not carried on with; those that may end the cheapest are. */
+    private static final int MOST_PARTIAL = 500;
 
     /** More are never held at once: before that they are sorted out. */
     private static final int MOST_EXTENDED = 50_000;
 
     private final List<Options.Found> items;
     private final double[] minimum;
-    private final double limit;
     private final double[] rest;
-    private final double[][] free;
-    private final double[][] rate;
+    private double limit;
     private boolean complete = true;
+    private double given = Double.POSITIVE_INFINITY;
 
     /**
      * A choice to be made.
@@ -39,32 +38,60 @@ final class GoodsFront {
         this.items = items;
         this.minimum = minimum;
         this.limit = limit;
-        int size = items.size();
-        this.rest = new double[size + 1];
-        this.free = new double[size + 1][minimum.length];
-        this.rate = new double[size + 1][minimum.length];
-        Arrays.fill(rate[size], Double.POSITIVE_INFINITY);
-        for (int at = size - 1; at >= 0; at--) {
-            fromHere(at);
-        }
+        this.rest = new double[items.size() + 1];
     }
 
+    /**
+     * Options of the first items.
+     *
+     * @param net the cost, with what the missing goods are worth
+     */
     @SuppressWarnings("ArrayRecordComponent") // never compared and never shown; very many are made
     private record Partial(
-            @Nullable Partial before, @Nullable Option option, double cost, double[] goods) {}
+            @Nullable Partial before, @Nullable Option option, double cost, double net, double[] goods) {}
 
-    /** Whether nothing was left out that could have been chosen. */
+    /** No choice costs less than this and than the one that is given, where {@link #isComplete}. */
+    double bound() {
+        return given;
+    }
+
+    /** Whether no option was left out that could have been chosen. */
     boolean isComplete() {
         return complete;
     }
 
     /** The chosen options, one per item in their order; null where nothing meets the minimums below the limit. */
     @Nullable List<Option> choose() {
-        List<Partial> front = List.of(new Partial(null, null, 0, new double[minimum.length]));
+        for (Options.Found item : items) {
+            complete &= item.complete();
+        }
+        if (Double.isFinite(limit) && new GoodsPrices(items, minimum, limit).bound() >= limit) {
+            return null;
+        }
+        QuickFill fill = new QuickFill(items, minimum);
+        boolean filled = fill.cost() < limit;
+        limit = Math.min(limit, fill.cost());
+        GoodsPrices prices = new GoodsPrices(items, minimum, limit);
+        Partial best = prices.bound() >= limit ? null : cheapest(prices);
+        if (best != null) {
+            return chosen(best);
+        }
+        return filled ? fill.options() : null;
+    }
+
+    private @Nullable Partial cheapest(GoodsPrices prices) {
+        List<List<Priced>> options =
+                items.stream().map(item -> priced(item, prices)).toList();
+        for (int at = options.size() - 1; at >= 0; at--) {
+            double least =
+                    options.get(at).stream().mapToDouble(Priced::net).min().orElseThrow();
+            rest[at] = rest[at + 1] + least;
+        }
+        double[] nothing = new double[minimum.length];
+        List<Partial> front = List.of(new Partial(null, null, 0, prices.missing(nothing), nothing));
         for (int at = 0; at < items.size(); at++) {
-            complete &= items.get(at).complete();
-            List<Partial> next = extended(front, at);
-            front = items.get(at).options().size() == 1 ? next : best(next);
+            List<Partial> next = extended(front, options.get(at), prices, at);
+            front = options.get(at).size() == 1 ? next : best(next, at + 1);
         }
         Partial best = null;
         for (Partial partial : front) {
@@ -72,58 +99,37 @@ final class GoodsFront {
                 best = partial;
             }
         }
-        return best == null ? null : chosen(best);
+        return best;
     }
 
-    /** What the items from here on cost and bring at least, and the lowest price of goods beyond that. */
-    private void fromHere(int at) {
-        List<Option> options = items.get(at).options();
-        Option cheapest = options.get(0);
-        rest[at] = rest[at + 1] + cheapest.cost();
-        for (int vendor = 0; vendor < minimum.length; vendor++) {
-            free[at][vendor] = free[at + 1][vendor] + cheapest.goods(vendor);
-            double lowest = rate[at + 1][vendor];
-            for (Option option : options) {
-                double more = option.goods(vendor) - cheapest.goods(vendor);
-                if (more > 1e-9) {
-                    lowest = Math.min(lowest, (option.cost() - cheapest.cost()) / more);
-                }
-            }
-            rate[at][vendor] = lowest;
-        }
+    /** An option, and what it costs less what its goods are worth. */
+    private record Priced(Option option, double net) {}
+
+    private static List<Priced> priced(Options.Found item, GoodsPrices prices) {
+        return item.options().stream()
+                .map(option -> new Priced(option, prices.net(option)))
+                .toList();
     }
 
     /** Option by option, so that what comes out is sorted in runs and quickly sorted in all. */
-    private List<Partial> extended(List<Partial> front, int at) {
+    private List<Partial> extended(List<Partial> front, List<Priced> options, GoodsPrices prices, int at) {
         List<Partial> next = new ArrayList<>();
-        for (Option option : items.get(at).options()) {
+        for (Priced priced : options) {
             for (Partial partial : front) {
-                double cost = partial.cost + option.cost();
-                if (cost + rest[at + 1] >= limit) {
-                    break;
-                }
-                double[] goods = together(partial.goods, option);
-                if (cost + rest[at + 1] + missing(goods, at + 1) < limit) {
-                    next.add(new Partial(partial, option, cost, goods));
+                if (partial.net + priced.net + rest[at + 1] < limit) {
+                    double cost = partial.cost + priced.option.cost();
+                    double[] goods = together(partial.goods, priced.option);
+                    double net = cost + prices.missing(goods);
+                    if (net + rest[at + 1] < limit) {
+                        next.add(new Partial(partial, priced.option, cost, net, goods));
+                    }
                 }
             }
             if (next.size() > MOST_EXTENDED) {
-                next = best(next);
+                next = best(next, at + 1);
             }
         }
         return next;
-    }
-
-    /** The least that the goods which are still missing cost on top. */
-    private double missing(double[] goods, int at) {
-        double most = 0;
-        for (int vendor = 0; vendor < minimum.length; vendor++) {
-            double short0 = minimum[vendor] - goods[vendor] - free[at][vendor];
-            if (short0 > 1e-9) {
-                most = Math.max(most, short0 * rate[at][vendor]);
-            }
-        }
-        return most;
     }
 
     private double[] together(double[] one, Option other) {
@@ -134,19 +140,30 @@ final class GoodsFront {
         return sum;
     }
 
-    private List<Partial> best(List<Partial> all) {
-        all.sort(Comparator.comparingDouble(Partial::cost));
+    /** Those that no other beats, the cheapest first; of too many those that may end the cheapest. */
+    private List<Partial> best(List<Partial> all, int next) {
+        List<Partial> sorted = all.size() > MOST_PARTIAL ? mostPromising(all, next) : all;
+        sorted.sort(Comparator.comparingDouble(Partial::cost));
         List<Partial> kept = new ArrayList<>();
-        for (Partial partial : all) {
+        for (Partial partial : sorted) {
             if (!isBeaten(partial, kept)) {
-                if (kept.size() == MOST_PARTIAL) {
-                    complete = false;
-                    break;
-                }
                 kept.add(partial);
             }
         }
         return kept;
+    }
+
+    private List<Partial> mostPromising(List<Partial> all, int next) {
+        double[] ends = all.stream().mapToDouble(Partial::net).sorted().toArray();
+        double last = ends[MOST_PARTIAL];
+        given = Math.min(given, last + rest[next]);
+        List<Partial> most = new ArrayList<>(MOST_PARTIAL);
+        for (Partial partial : all) {
+            if (partial.net < last) {
+                most.add(partial);
+            }
+        }
+        return most;
     }
 
     /** Whether one that costs no more brings as much; with one vendor only the last one kept can. */

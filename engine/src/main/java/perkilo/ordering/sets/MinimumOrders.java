@@ -178,6 +178,8 @@ final class MinimumOrders {
         List<Option> chosen = front.choose();
         if (!exact || !front.isComplete()) {
             unsettled = Math.min(unsettled, lowerBound);
+        } else {
+            unsettled = Math.min(unsettled, apart + front.bound());
         }
         return chosen == null ? null : together(covers, chosen, full);
     }

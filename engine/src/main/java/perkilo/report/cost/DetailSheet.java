@@ -1,8 +1,8 @@
 package perkilo.report.cost;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.RunCost;
 import perkilo.purchasing.LineCost;
@@ -51,7 +51,8 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
         rows.section(cost.needs().title(), Look.ANSWER);
         MakingPart making = MakingPart.write(rows, cost.needs());
         rows.skip(1);
-        Map<LineCost, PurchasePart.LineCells> lines = new PurchasePart(rows, costed.market(), cost.purchase()).write();
+        IdentityHashMap<LineCost, PurchasePart.LineCells> lines =
+                new PurchasePart(rows, costed.market(), cost.purchase()).write();
         rows.skip(1);
         ItemsPart items = ItemsPart.write(rows, cost, making, lines);
         rows.skip(1);

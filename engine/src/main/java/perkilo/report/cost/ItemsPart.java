@@ -4,8 +4,8 @@ import static java.math.BigDecimal.ZERO;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import perkilo.costing.Item;
@@ -44,7 +44,8 @@ record ItemsPart(
         Expr outlay,
         Expr rawMaterialPerKg) {
 
-    static ItemsPart write(Rows rows, RunCost cost, MakingPart making, Map<LineCost, PurchasePart.LineCells> lines) {
+    static ItemsPart write(
+            Rows rows, RunCost cost, MakingPart making, IdentityHashMap<LineCost, PurchasePart.LineCells> lines) {
         return new Writer(rows, cost, making, lines).write();
     }
 
@@ -66,12 +67,12 @@ record ItemsPart(
         private final SheetBuilder sheet;
         private final RunCost cost;
         private final MakingPart making;
-        private final Map<LineCost, PurchasePart.LineCells> lines;
+        private final IdentityHashMap<LineCost, PurchasePart.LineCells> lines;
         private final NumberFormat money;
         private final NumberFormat fine;
         private final List<Expr> recipe = new ArrayList<>();
 
-        Writer(Rows rows, RunCost cost, MakingPart making, Map<LineCost, PurchasePart.LineCells> lines) {
+        Writer(Rows rows, RunCost cost, MakingPart making, IdentityHashMap<LineCost, PurchasePart.LineCells> lines) {
             this.rows = rows;
             this.sheet = rows.sheet();
             this.cost = cost;

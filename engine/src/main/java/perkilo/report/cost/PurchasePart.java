@@ -1,9 +1,8 @@
 package perkilo.report.cost;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.costing.Purchase;
@@ -31,7 +30,7 @@ final class PurchasePart {
     private final Market market;
     private final Purchase purchase;
     private final String home;
-    private final Map<LineCost, LineCells> cells = new LinkedHashMap<>();
+    private final IdentityHashMap<LineCost, LineCells> cells = new IdentityHashMap<>();
 
     /**
      * A purchase line's cells.
@@ -51,7 +50,7 @@ final class PurchasePart {
     }
 
     /** Writes the part. */
-    Map<LineCost, LineCells> write() {
+    IdentityHashMap<LineCost, LineCells> write() {
         rows.section("Purchase", Look.SECTION);
         if (purchase.cost().orders().isEmpty()) {
             rows.section("Nothing has to be bought.", Look.HINT);

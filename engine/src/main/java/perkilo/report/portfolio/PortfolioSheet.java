@@ -1,9 +1,11 @@
 package perkilo.report.portfolio;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import perkilo.origin.Decimals;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
@@ -53,7 +55,7 @@ final class PortfolioSheet {
     }
 
     static String counted(long number, String word) {
-        return "%,d %s%s".formatted(number, word, number == 1 ? "" : "s");
+        return Decimals.readable(BigDecimal.valueOf(number), 0) + " " + word + (number == 1 ? "" : "s");
     }
 
     private Map<String, List<PortfolioBook>> byCurrency() {

@@ -1,5 +1,7 @@
 package perkilo.workbook.author;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 
@@ -23,5 +25,22 @@ record CellLook(Look look, NumberFormat format, boolean quoted, boolean wrapped,
         RIGHT,
         /** A little away from the number at their left. */
         INDENTED
+    }
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof CellLook same
+                && look == same.look
+                && quoted == same.quoted
+                && wrapped == same.wrapped
+                && linked == same.linked
+                && place == same.place
+                && format.equals(same.format);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(look, format, quoted, wrapped, linked, place);
     }
 }

@@ -1,5 +1,7 @@
 package perkilo.workbook.author;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import perkilo.report.Look;
 
 /** The fonts, grounds and rules of each look. */
@@ -13,22 +15,74 @@ final class LookStyles {
      *
      * @param size in points
      */
-    record Font(int size, String color, boolean bold) {}
+    record Font(int size, String color, boolean bold) {
 
-    /**
-     * A line at a cell's edge.
-     *
-     * @param style as the standard calls it, such as {@code thin}
-     */
-    record Line(String style, String color) {
+        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Font font && size == font.size && bold == font.bold && color.equals(font.color);
+        }
 
-        static final Line NONE = new Line("", "");
+        @Override
+        public int hashCode() {
+            return Objects.hash(size, color, bold);
+        }
+    }
+
+    /** A line at a cell's edge. */
+    enum Line {
+        NONE("", ""),
+        ACCENT("thin", Palette.ACCENT),
+        RULE("hair", Palette.RULE),
+        CHOICE("thin", Palette.CHOICE_RULE);
+
+        private final String style;
+        private final String color;
+
+        Line(String style, String color) {
+            this.style = style;
+            this.color = color;
+        }
+
+        /** As the standard calls it, such as {@code thin}. */
+        String style() {
+            return style;
+        }
+
+        String color() {
+            return color;
+        }
     }
 
     /** The lines around a cell. */
-    record Border(Line top, Line bottom, Line sides) {
+    enum Border {
+        NONE(Line.NONE, Line.NONE, Line.NONE),
+        UNDERLINED(Line.NONE, Line.ACCENT, Line.NONE),
+        RULED(Line.NONE, Line.RULE, Line.NONE),
+        SUMMED(Line.ACCENT, Line.RULE, Line.NONE),
+        BOXED(Line.CHOICE, Line.CHOICE, Line.CHOICE);
 
-        static final Border NONE = new Border(Line.NONE, Line.NONE, Line.NONE);
+        private final Line top;
+        private final Line bottom;
+        private final Line sides;
+
+        Border(Line top, Line bottom, Line sides) {
+            this.top = top;
+            this.bottom = bottom;
+            this.sides = sides;
+        }
+
+        Line top() {
+            return top;
+        }
+
+        Line bottom() {
+            return bottom;
+        }
+
+        Line sides() {
+            return sides;
+        }
     }
 
     private LookStyles() {}
@@ -83,14 +137,11 @@ final class LookStyles {
     }
 
     static Border border(Look look) {
-        Line accent = new Line("thin", Palette.ACCENT);
-        Line rule = new Line("hair", Palette.RULE);
-        Line choice = new Line("thin", Palette.CHOICE_RULE);
         return switch (look) {
-            case HEADER, SECTION -> new Border(Line.NONE, accent, Line.NONE);
-            case LABEL, PLAIN, ERROR, WARNING -> new Border(Line.NONE, rule, Line.NONE);
-            case TOTAL, KEY -> new Border(accent, rule, Line.NONE);
-            case CHOICE -> new Border(choice, choice, choice);
+            case HEADER, SECTION -> Border.UNDERLINED;
+            case LABEL, PLAIN, ERROR, WARNING -> Border.RULED;
+            case TOTAL, KEY -> Border.SUMMED;
+            case CHOICE -> Border.BOXED;
             default -> Border.NONE;
         };
     }

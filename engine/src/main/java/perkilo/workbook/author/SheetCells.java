@@ -3,7 +3,7 @@ package perkilo.workbook.author;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
-import perkilo.report.Decimals;
+import perkilo.origin.Decimals;
 import perkilo.report.Expr;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;

@@ -15,27 +15,40 @@ final class StyleSheet {
     /** Of fills, the first two are fixed: none, and a grey pattern. */
     private static final int FIRST_OWN_FILL = 2;
 
-    private record Format(CellLook look, int font, int fill, int border, int number) {}
-
     private final Numbered<String> numberFormats = new Numbered<>(FIRST_OWN_FORMAT);
     private final Numbered<Font> fonts = new Numbered<>(1);
     private final Numbered<String> fills = new Numbered<>(FIRST_OWN_FILL);
     private final Numbered<Border> borders = new Numbered<>(1);
-    private final Numbered<Format> formats = new Numbered<>(1);
+    private final Numbered<CellLook> formats = new Numbered<>(1);
     private final Numbered<Look> conditional = new Numbered<>(0);
 
     /** The number by which a cell refers to its look. */
     int number(CellLook look) {
-        Border border = LookStyles.border(look.look());
+        font(look);
+        fill(look);
+        border(look);
+        numberFormat(look);
+        return formats.of(look);
+    }
+
+    private int font(CellLook look) {
+        return fonts.of(LookStyles.font(look.look(), look.linked()));
+    }
+
+    private int fill(CellLook look) {
         String ground = LookStyles.ground(look.look());
-        return formats.of(new Format(
-                look,
-                fonts.of(LookStyles.font(look.look(), look.linked())),
-                ground.isEmpty() ? 0 : fills.of(ground),
-                border.equals(Border.NONE) ? 0 : borders.of(border),
-                look.format().equals(NumberFormat.GENERAL)
-                        ? 0
-                        : numberFormats.of(look.format().code())));
+        return ground.isEmpty() ? 0 : fills.of(ground);
+    }
+
+    private int border(CellLook look) {
+        Border border = LookStyles.border(look.look());
+        return border == Border.NONE ? 0 : borders.of(border);
+    }
+
+    private int numberFormat(CellLook look) {
+        return look.format().equals(NumberFormat.GENERAL)
+                ? 0
+                : numberFormats.of(look.format().code());
     }
 
     /** The number by which a condition refers to a look. */
@@ -103,7 +116,7 @@ final class StyleSheet {
     }
 
     private static void line(String side, Line line, Xml xml) {
-        if (line.equals(Line.NONE)) {
+        if (line == Line.NONE) {
             xml.leaf(side);
         } else {
             xml.open(side, "style", line.style()).leaf("color", "rgb", Palette.opaque(line.color()));
@@ -114,14 +127,13 @@ final class StyleSheet {
     private void formats(Xml xml) {
         xml.open("cellXfs", "count", formats.end());
         xml.leaf("xf", "numFmtId", 0, "fontId", 0, "fillId", 0, "borderId", 0, "xfId", 0);
-        formats.forEach(format -> format(format, xml));
+        formats.forEach(look -> format(look, xml));
         xml.close();
     }
 
-    private static void format(Format format, Xml xml) {
-        CellLook look = format.look();
-        xml.open("xf", "numFmtId", format.number(), "fontId", format.font(), "fillId", format.fill());
-        xml.set("borderId", format.border()).set("xfId", 0);
+    private void format(CellLook look, Xml xml) {
+        xml.open("xf", "numFmtId", numberFormat(look), "fontId", font(look), "fillId", fill(look));
+        xml.set("borderId", border(look)).set("xfId", 0);
         for (String applied :
                 new String[] {"applyNumberFormat", "applyFont", "applyFill", "applyBorder", "applyAlignment"}) {
             xml.set(applied, true);

@@ -2,6 +2,7 @@ package perkilo.workbook.read;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
@@ -65,5 +66,21 @@ record OfferRow(
      * @param size in {@code unit}, without zeros at its end
      * @param unit what the pack is measured in
      */
-    record Pack(String supplier, String item, BigDecimal size, Measure unit) {}
+    record Pack(String supplier, String item, BigDecimal size, Measure unit) {
+
+        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Pack pack
+                    && supplier.equals(pack.supplier)
+                    && item.equals(pack.item)
+                    && size.equals(pack.size)
+                    && unit.equals(pack.unit);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(supplier, item, size, unit);
+        }
+    }
 }

@@ -2,6 +2,7 @@ package perkilo.workbook.schema;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One kind of table.
@@ -36,6 +37,19 @@ public record SheetSchema(
     /** The column with a header, as templates spell it. */
     public Optional<Column> column(String header) {
         return columns.stream().filter(column -> column.header().equals(header)).findFirst();
+    }
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof SheetSchema schema
+                        && name.equals(schema.name)
+                        && otherNames.equals(schema.otherNames)
+                        && keys.equals(schema.keys)
+                        && signatures.equals(schema.signatures)
+                        && columns.equals(schema.columns)
+                        && explanation.equals(schema.explanation));
     }
 
     /** Fewer parts than equality compares, for speed. */

@@ -5,7 +5,6 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.poi.ss.usermodel.DateUtil;
 
 /** Makes cells of what a sheet's part says: their type, value and style. */
 final class CellMaker implements PackedRow.Maker {
@@ -132,7 +131,7 @@ final class CellMaker implements PackedRow.Maker {
         if (format.date()) {
             return value < 0 || value >= LAST_DAY
                     ? Cell.error("a number in date format that is no day")
-                    : Cell.date(DateUtil.getLocalDateTime(value, date1904).toLocalDate());
+                    : Cell.date(Days.of(value, date1904));
         }
         return Cell.number(Decimal.shortest(value), format.code());
     }

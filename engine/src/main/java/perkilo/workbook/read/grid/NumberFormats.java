@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
-import org.apache.poi.ss.usermodel.DateUtil;
 
 /** How the numbers of a workbook are shown, by the style of their cells. */
 final class NumberFormats {
@@ -57,7 +56,7 @@ final class NumberFormats {
         String own = codes.get(id);
         String builtIn = own == null ? BuiltinFormats.getBuiltinFormat(id) : own;
         String code = builtIn == null ? "" : builtIn;
-        return code.equals(GENERAL.code()) ? GENERAL : new Format(code, DateUtil.isADateFormat(id, code));
+        return code.equals(GENERAL.code()) ? GENERAL : new Format(code, Days.isShownBy(id, code));
     }
 
     /** The format of a cell's style; the usual one where there is no such style. */

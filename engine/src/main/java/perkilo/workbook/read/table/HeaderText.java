@@ -16,6 +16,7 @@ import java.util.Locale;
 record HeaderText(String key, String name, String inside, List<Cut> cuts) {
 
     private static final int MOST_WORDS = 8;
+    private static final int FIRST_BEYOND_ASCII = 0x80;
 
     /** The parts of a header. */
     static HeaderText of(String header) {
@@ -35,6 +36,20 @@ record HeaderText(String key, String name, String inside, List<Cut> cuts) {
      * @param header as typed
      */
     static String key(String header) {
+        StringBuilder key = new StringBuilder(header.length());
+        for (int i = 0; i < header.length(); i++) {
+            char c = header.charAt(i);
+            if (c >= FIRST_BEYOND_ASCII) {
+                return anyKey(header);
+            }
+            if (Character.isLetterOrDigit(c) || c == '%') {
+                key.append(Character.toLowerCase(c));
+            }
+        }
+        return key.toString();
+    }
+
+    private static String anyKey(String header) {
         String lower = Normalizer.normalize(header, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
         StringBuilder key = new StringBuilder(lower.length());
         lower.codePoints()

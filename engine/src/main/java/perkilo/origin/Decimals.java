@@ -1,4 +1,4 @@
-package perkilo.report;
+package perkilo.origin;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

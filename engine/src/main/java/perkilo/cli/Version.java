@@ -1,0 +1,13 @@
+package perkilo.cli;
+
+import picocli.CommandLine.IVersionProvider;
+
+/** The version, as the jar states it. */
+final class Version implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+        String version = Version.class.getPackage().getImplementationVersion();
+        return new String[] {"Perkilo " + (version == null ? "(not packaged)" : version)};
+    }
+}
