@@ -1,6 +1,5 @@
 package perkilo.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
@@ -46,8 +45,7 @@ public final class Perkilo extends Command {
         CommandLine line = new CommandLine(perkilo.spec())
                 .setOut(out)
                 .setErr(err)
-                .setExecutionExceptionHandler(
-                        (failed, command, parsed) -> explain(failed, command, Options.isOn(perkilo.debug)));
+                .setExecutionExceptionHandler(new Failures(perkilo.debug));
         try {
             return line.execute(arguments);
         } catch (OutOfMemoryError e) {
@@ -61,20 +59,5 @@ public final class Perkilo extends Command {
     @Override
     public Integer call() {
         throw wrong("say what to do; --help lists the commands");
-    }
-
-    private static int explain(Exception failed, CommandLine line, boolean debug) {
-        PrintWriter err = line.getErr();
-        if (failed instanceof IOException) {
-            err.println(failed.getMessage());
-        } else {
-            err.println("This is a fault in Perkilo, not in your file: " + failed
-                    + (debug ? "" : ". Run it again with --debug and report what it prints."));
-        }
-        if (debug) {
-            failed.printStackTrace(err);
-        }
-        err.flush();
-        return Exit.FILE;
     }
 }

@@ -1,6 +1,5 @@
 package perkilo.purchasing;
 
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -10,23 +9,18 @@ import java.util.List;
  */
 public record PurchasePlan(List<Line> lines) {
 
-    private static final Comparator<Line> ORDER =
-            Comparator.comparingInt(Line::period).thenComparingInt(Line::quote);
-
     /** Nothing is bought. */
     public static final PurchasePlan NOTHING = new PurchasePlan(List.of());
 
     public PurchasePlan {
         lines = isSorted(lines)
                 ? List.copyOf(lines)
-                : lines.stream().sorted(ORDER).toList();
+                : lines.stream().sorted(Line::compare).toList();
     }
 
     private static boolean isSorted(List<Line> lines) {
         for (int i = 1; i < lines.size(); i++) {
-            Line before = lines.get(i - 1);
-            Line line = lines.get(i);
-            if (before.period > line.period || (before.period == line.period && before.quote > line.quote)) {
+            if (Line.compare(lines.get(i - 1), lines.get(i)) > 0) {
                 return false;
             }
         }
@@ -46,6 +40,11 @@ public record PurchasePlan(List<Line> lines) {
             if (packs < 1) {
                 throw new IllegalArgumentException("a line needs at least one pack, but had " + packs);
             }
+        }
+
+        private static int compare(Line one, Line other) {
+            int byPeriod = Integer.compare(one.period, other.period);
+            return byPeriod == 0 ? Integer.compare(one.quote, other.quote) : byPeriod;
         }
     }
 }

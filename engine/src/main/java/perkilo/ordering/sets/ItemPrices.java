@@ -2,7 +2,6 @@ package perkilo.ordering.sets;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import perkilo.purchasing.Quote;
@@ -10,9 +9,6 @@ import perkilo.purchasing.Vendor;
 
 /** The prices of one item in one market, sorted for the search: what does not depend on how much is needed. */
 final class ItemPrices {
-
-    private static final Comparator<PackPrice> CHEAPEST_FIRST =
-            Comparator.comparingDouble(PackPrice::lowestRate).thenComparingInt(PackPrice::index);
 
     private final List<Quote> quotes;
     private final Offered all;
@@ -57,7 +53,7 @@ final class ItemPrices {
         private final double[] roundedOffFrom;
 
         Offered(List<PackPrice> offered) {
-            prices = offered.stream().sorted(CHEAPEST_FIRST).toArray(PackPrice[]::new);
+            prices = offered.stream().sorted(ItemPrices::cheapestFirst).toArray(PackPrice[]::new);
             rateFrom = new double[prices.length + 1];
             roundedOffFrom = new double[prices.length + 1];
             rateFrom[prices.length] = Double.POSITIVE_INFINITY;
@@ -154,5 +150,10 @@ final class ItemPrices {
             }
         }
         return true;
+    }
+
+    private static int cheapestFirst(PackPrice one, PackPrice other) {
+        int byRate = Double.compare(one.lowestRate(), other.lowestRate());
+        return byRate == 0 ? Integer.compare(one.index(), other.index()) : byRate;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.Vendor;
 
@@ -23,7 +24,19 @@ final class MarketPrices {
         this.vendors = vendors;
     }
 
-    private record Asked(ItemPrices prices, Wanted wanted) {}
+    private record Asked(ItemPrices prices, Wanted wanted) {
+
+        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Asked asked && prices.equals(asked.prices) && wanted.equals(asked.wanted);
+        }
+
+        @Override
+        public int hashCode() {
+            return prices.hashCode() * 31 + wanted.hashCode();
+        }
+    }
 
     /** Whether this is the market of this very list of vendors, which is quicker to see than whether it is of such. */
     @SuppressWarnings("ReferenceEquality")

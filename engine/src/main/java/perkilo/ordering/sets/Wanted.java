@@ -1,6 +1,7 @@
 package perkilo.ordering.sets;
 
 import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 
 /**
@@ -11,6 +12,20 @@ import perkilo.purchasing.Need;
  * @param creditable how much of what is left over is worth that, in the base unit; zero where nothing is
  */
 record Wanted(BigDecimal quantity, double credit, double creditable) {
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Wanted wanted
+                && quantity.equals(wanted.quantity)
+                && credit == wanted.credit
+                && creditable == wanted.creditable;
+    }
+
+    @Override
+    public int hashCode() {
+        return (quantity.hashCode() * 31 + Double.hashCode(credit)) * 31 + Double.hashCode(creditable);
+    }
 
     /** What a need of one period wants. */
     static Wanted of(Need need) {

@@ -25,17 +25,27 @@ final class CellText {
         int length = Math.min(kept.length(), LONGEST);
         boolean splitsPair = length < kept.length() && Character.isHighSurrogate(kept.charAt(length - 1));
         String cut = kept.substring(0, splitsPair ? length - 1 : length);
-        return LIKE_A_CODE.matcher(cut).replaceAll(Matcher.quoteReplacement("_x005F_"));
+        return cut.contains("_x") ? LIKE_A_CODE.matcher(cut).replaceAll(Matcher.quoteReplacement("_x005F_")) : cut;
     }
 
     /** The words without characters that no XML can hold. */
     static String writable(String text) {
-        if (text.codePoints().allMatch(CellText::isStorable)) {
+        if (isPlain(text)) {
             return text;
         }
         StringBuilder kept = new StringBuilder(text.length());
         text.codePoints().filter(CellText::isStorable).forEach(kept::appendCodePoint);
         return kept.toString();
+    }
+
+    /** Whether there are none but characters of one {@code char} each that every XML can hold. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (!isStorable(text.charAt(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isStorable(int character) {

@@ -20,6 +20,9 @@ final class FindingOrder {
 
     /** By file and sheet, then row, then column; what belongs to a whole file or sheet comes before its cells. */
     static List<Finding> sorted(List<Finding> findings, List<Grid> grids) {
+        if (findings.size() < 2) {
+            return List.copyOf(findings);
+        }
         Map<List<String>, Integer> order = new LinkedHashMap<>();
         for (Grid grid : grids) {
             order.putIfAbsent(List.of(grid.file(), ""), order.size());

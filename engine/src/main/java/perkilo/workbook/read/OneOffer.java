@@ -1,7 +1,5 @@
 package perkilo.workbook.read;
 
-import static java.util.Comparator.comparing;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -56,7 +54,9 @@ final class OneOffer {
             return List.of(priceBreak(first));
         }
         List<OfferRow> sorted = new ArrayList<>();
-        for (OfferRow row : rows.stream().sorted(comparing(OneOffer::from)).toList()) {
+        for (OfferRow row : rows.stream()
+                .sorted((one, other) -> from(one).compareTo(from(other)))
+                .toList()) {
             OfferRow before = sorted.isEmpty() ? null : sorted.get(sorted.size() - 1);
             if (before == null || !OfferBook.same(from(before), from(row))) {
                 sorted.add(row);

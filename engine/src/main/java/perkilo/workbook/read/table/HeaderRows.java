@@ -1,7 +1,6 @@
 package perkilo.workbook.read.table;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -115,7 +114,7 @@ final class HeaderRows {
         return bySchema.entrySet().stream()
                 .map(entry -> new Kind(entry.getKey(), entry.getValue()))
                 .filter(kind -> kind.isEnough(grid))
-                .max(Comparator.comparingInt(kind -> kind.score(grid)));
+                .max((one, other) -> Integer.compare(one.score(grid), other.score(grid)));
     }
 
     private void reportUnits(Grid grid, int row, Map<Column, Found> all) {

@@ -130,6 +130,9 @@ public final class TableFinder {
 
     /** What a person does not see must not set a price unnoticed. */
     private void reportHidden(Table table) {
+        if (table.grid().hiddenColumns().isEmpty()) {
+            return;
+        }
         table.columns().values().stream()
                 .filter(place -> table.grid().hiddenColumns().get(place.index()))
                 .sorted(Comparator.comparingInt(Table.Place::index))
