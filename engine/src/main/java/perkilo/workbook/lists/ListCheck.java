@@ -44,16 +44,16 @@ final class ListCheck {
     }
 
     private void doubles(List<ListLine> lines) {
+        Map<String, ListLine> items = new HashMap<>(2 * lines.size());
         Map<Place, ListLine> seen = new HashMap<>();
         for (ListLine line : lines) {
-            BigDecimal from = line.from();
-            Place key = new Place(
-                    Names.key(names.of(line).name()),
-                    line.pack().amount().stripTrailingZeros(),
-                    line.pack().measure(),
-                    from == null ? null : from.stripTrailingZeros(),
-                    line.quotedOn());
-            ListLine first = seen.putIfAbsent(key, line);
+            String item = Names.key(names.of(line).name());
+            ListLine firstOfItem = items.putIfAbsent(item, line);
+            if (firstOfItem == null) {
+                continue; // most items of a long list stand in it once
+            }
+            seen.putIfAbsent(Place.of(item, firstOfItem), firstOfItem);
+            ListLine first = seen.putIfAbsent(Place.of(item, line), line);
             if (first != null && !samePrice(first, line)) {
                 findings.error(
                         line.origin(),
@@ -72,7 +72,18 @@ final class ListCheck {
             BigDecimal amount,
             Measure measure,
             @Nullable BigDecimal from,
-            @Nullable LocalDate day) {}
+            @Nullable LocalDate day) {
+
+        static Place of(String item, ListLine line) {
+            BigDecimal from = line.from();
+            return new Place(
+                    item,
+                    line.pack().amount().stripTrailingZeros(),
+                    line.pack().measure(),
+                    from == null ? null : from.stripTrailingZeros(),
+                    line.quotedOn());
+        }
+    }
 
     private static boolean samePrice(ListLine one, ListLine other) {
         return one.price().compareTo(other.price()) == 0

@@ -108,11 +108,14 @@ final class CellMaker implements PackedRow.Maker {
 
     private Cell read(String text, int style) {
         String stripped = text.strip();
+        NumberFormats.Format format = formats.of(style);
+        if (!format.date() && isShortDecimal(stripped)) {
+            return Cell.number(Decimal.tidy(new BigDecimal(stripped)), format.code());
+        }
         if (!isNumber(stripped)) {
             return Cell.error("\"" + shown(stripped) + "\" in a cell of numbers, which is none; type it again");
         }
         double value = Double.parseDouble(stripped);
-        NumberFormats.Format format = formats.of(style);
         if (!format.date() && Math.abs(value) < TOO_LARGE && stripped.length() <= ALWAYS_EXACT) {
             return Cell.number(Decimal.tidy(new BigDecimal(stripped)), format.code());
         }
@@ -134,6 +137,19 @@ final class CellMaker implements PackedRow.Maker {
                     : Cell.date(Days.of(value, date1904));
         }
         return Cell.number(Decimal.shortest(value), format.code());
+    }
+
+    /** Digits with a point among them or none, so few that they are what a person typed. */
+    private static boolean isShortDecimal(String text) {
+        int points = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            points += c == '.' ? 1 : 0;
+            if (c != '.' && (c < '0' || c > '9')) {
+                return false;
+            }
+        }
+        return points < 2 && text.length() > points && text.length() <= ALWAYS_EXACT;
     }
 
     private static boolean isNumber(String text) {
