@@ -67,6 +67,9 @@ record Choice(boolean blend, OptionalInt number) {
 
         @Override
         public void consumeParameters(Stack<String> arguments, ArgSpec option, CommandSpec spec) {
+            if (option.getValue() != null) {
+                throw new ParameterException(spec.commandLine(), "--apply should be specified only once");
+            }
             if (arguments.isEmpty()) {
                 throw new ParameterException(
                         spec.commandLine(), "--apply needs a number, or a blend's such as \"blend 2\"");

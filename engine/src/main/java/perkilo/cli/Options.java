@@ -72,6 +72,7 @@ final class Options {
         return PositionalParamSpec.builder()
                 .index(Integer.toString(index))
                 .arity(arity)
+                .required(isRequired(arity))
                 .type(type)
                 .paramLabel(label)
                 .description(description)
@@ -82,11 +83,16 @@ final class Options {
     static PositionalParamSpec parameters(String arity, Class<?> type, String label, String description) {
         return PositionalParamSpec.builder()
                 .arity(arity)
+                .required(isRequired(arity))
                 .type(List.class)
                 .auxiliaryTypes(type)
                 .paramLabel(label)
                 .description(description)
                 .build();
+    }
+
+    private static boolean isRequired(String arity) {
+        return !arity.startsWith("0");
     }
 
     /** Whether a flag was said. */

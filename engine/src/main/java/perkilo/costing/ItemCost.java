@@ -98,9 +98,10 @@ public record ItemCost(
         return lines.isEmpty() ? ZERO : Quotient.of(landed(), ordered());
     }
 
-    /** The goods' part of {@link #used()}. */
+    /** The goods' part of {@link #used()}: all of it where nothing came on top, to the last digit. */
     public BigDecimal usedGoods() {
-        return housePrice == null ? part(goods(), item.needed(), ordered()) : goods();
+        BigDecimal goods = goods();
+        return housePrice != null || goods.compareTo(landed()) == 0 ? used() : part(goods, item.needed(), ordered());
     }
 
     /** What of an amount falls to a part of the whole that it is for. */

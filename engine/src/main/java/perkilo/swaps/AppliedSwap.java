@@ -86,6 +86,11 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
                         "to cost the new formula's bulk, type \"%s\" as the formula of this run".formatted(name)));
             }
         }
+        if (notes.isEmpty()) {
+            notes.add(Finding.note(
+                    original.origin(),
+                    "to cost the new formula, type \"%s\" as the formula of a product or of a run".formatted(name)));
+        }
         return notes;
     }
 
@@ -113,7 +118,8 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
     private static Set<String> files(Book book, String material) {
         Set<String> files = new LinkedHashSet<>();
         for (Offer offer : book.offers()) {
-            if (Names.key(offer.item()).equals(Names.key(material))) {
+            if (offer.isValidOn(book.settings().costingDate())
+                    && Names.key(offer.item()).equals(Names.key(material))) {
                 files.add(offer.origin().file());
             }
         }

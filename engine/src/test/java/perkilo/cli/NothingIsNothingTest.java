@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
@@ -16,6 +18,15 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import perkilo.costing.CostOutcome;
+import perkilo.costing.CostRuns;
+import perkilo.model.Book;
+import perkilo.model.Run;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.purchasing.SearchLimits;
+import perkilo.workbook.read.BookReader;
+import perkilo.workbook.read.Sources;
 
 /** What is nothing is shown as nothing, not as what divisions leave in the last digits ("-0.00 EUR"). */
 final class NothingIsNothingTest {
@@ -39,6 +50,28 @@ final class NothingIsNothingTest {
         } catch (org.apache.poi.openxml4j.exceptions.InvalidFormatException e) {
             throw new IOException(e);
         }
+    }
+
+    /** What came on top of goods that nothing came on top of is nothing at any size. */
+    @ParameterizedTest
+    @ValueSource(strings = {"minimal", "launch"})
+    void no_head_of_a_cost_is_dust_at_any_size(String template) throws IOException {
+        Path path = folder.resolve("book.xlsx");
+        assertThat(run("new", template, path.toString())).isZero();
+        Book book = new BookReader()
+                .read(new Sources(path, List.of(), null, null), LocalDate.of(2026, 11, 20))
+                .value();
+        List<Run> runs = new ArrayList<>();
+        for (String product : book.products().keySet()) {
+            for (int units = 7; units < 2000; units += 18) {
+                runs.add(new Run.OfProduct(product, Figure.of(BigDecimal.valueOf(units)), Origin.NONE));
+            }
+        }
+        CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book.withRuns(runs));
+
+        assertThat(((CostOutcome.Costed) outcome).runs())
+                .hasSize(runs.size())
+                .allSatisfy(cost -> assertThat(cost.heads().values()).allMatch(head -> !isDust(head.doubleValue())));
     }
 
     private static boolean isDust(double figure) {

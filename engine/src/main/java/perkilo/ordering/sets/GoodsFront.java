@@ -1,6 +1,7 @@
 package perkilo.ordering.sets;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -142,10 +143,16 @@ final class GoodsFront {
 
     /** Those that no other beats, the cheapest first; of too many those that may end the cheapest. */
     private List<Partial> best(List<Partial> all, int next) {
-        List<Partial> sorted = all.size() > MOST_PARTIAL ? mostPromising(all, next) : all;
-        sorted.sort(Comparator.comparingDouble(Partial::cost));
+        if (minimum.length == 1) {
+            return mostPromising(unbeaten(all), next);
+        }
+        return unbeaten(mostPromising(all, next)); // the other way round takes long with several vendors
+    }
+
+    private List<Partial> unbeaten(List<Partial> all) {
+        all.sort(Comparator.comparingDouble(Partial::cost));
         List<Partial> kept = new ArrayList<>();
-        for (Partial partial : sorted) {
+        for (Partial partial : all) {
             if (!isBeaten(partial, kept)) {
                 kept.add(partial);
             }
@@ -154,12 +161,17 @@ final class GoodsFront {
     }
 
     private List<Partial> mostPromising(List<Partial> all, int next) {
-        double[] ends = all.stream().mapToDouble(Partial::net).sorted().toArray();
-        double last = ends[MOST_PARTIAL];
-        given = Math.min(given, last + rest[next]);
+        if (all.size() <= MOST_PARTIAL) {
+            return all;
+        }
+        double[] nets = all.stream().mapToDouble(Partial::net).sorted().toArray();
+        double last = nets[MOST_PARTIAL - 1];
+        given = Math.min(given, nets[MOST_PARTIAL] + rest[next]);
+        long below = Arrays.stream(nets).filter(net -> net < last).count();
+        long alike = MOST_PARTIAL - below;
         List<Partial> most = new ArrayList<>(MOST_PARTIAL);
         for (Partial partial : all) {
-            if (partial.net < last) {
+            if (partial.net < last || (partial.net == last && alike-- > 0)) {
                 most.add(partial);
             }
         }

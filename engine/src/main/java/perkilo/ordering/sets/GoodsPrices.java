@@ -16,6 +16,10 @@ final class GoodsPrices {
 
     private static final int MOST_STEPS = 30;
     private static final double FIRST_STRIDE = 1.2;
+
+    /** All goods of a minimum are never worth more than so many times the whole cost. */
+    private static final double MOST_WORTH = 1e4;
+
     private static final double SHORTER = 0.9;
 
     private final List<Options.Found> items;
@@ -56,9 +60,13 @@ final class GoodsPrices {
 
     /** What an option costs less what its goods are worth. */
     double net(Option option) {
+        return net(option, best);
+    }
+
+    private static double net(Option option, double[] prices) {
         double net = option.cost();
-        for (int vendor = 0; vendor < best.length; vendor++) {
-            net -= best[vendor] * option.goods(vendor);
+        for (int vendor = 0; vendor < prices.length; vendor++) {
+            net -= prices[vendor] * option.goods(vendor);
         }
         return net;
     }
@@ -82,15 +90,17 @@ final class GoodsPrices {
                 return;
             }
             double aim = Double.isInfinite(limit) ? Math.abs(here) * 0.2 + 1 : Math.max(limit - here, 1e-6);
-            move(stride * aim / length);
+            move(stride * aim / length, MOST_WORTH * (Math.abs(here) + 1));
         }
     }
 
-    private void move(double stride) {
+    /** Prices beyond a most are of no use: what they bring in and give out are numbers that swallow the bound. */
+    private void move(double stride, double mostWorth) {
         double[] next = new double[prices.length];
         for (int vendor = 0; vendor < next.length; vendor++) {
             double share = short0[vendor] / minimum[vendor];
-            next[vendor] = Math.max(0, prices[vendor] + stride * share / minimum[vendor]);
+            double raised = prices[vendor] + stride * share / minimum[vendor];
+            next[vendor] = Math.min(Math.max(0, raised), mostWorth / minimum[vendor]);
         }
         prices = next;
     }
@@ -106,10 +116,7 @@ final class GoodsPrices {
             Option chosen = null;
             double least = Double.POSITIVE_INFINITY;
             for (Option option : item.options()) {
-                double net = option.cost();
-                for (int vendor = 0; vendor < prices.length; vendor++) {
-                    net -= prices[vendor] * option.goods(vendor);
-                }
+                double net = net(option, prices);
                 if (net < least) {
                     least = net;
                     chosen = option;

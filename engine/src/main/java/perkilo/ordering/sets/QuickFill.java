@@ -28,10 +28,11 @@ final class QuickFill {
         for (int item = 0; item < chosen.length; item++) {
             choose(item, items.get(item).options().get(0));
         }
+        int most = items.stream().mapToInt(item -> item.options().size()).sum();
         int steps = 0;
         boolean going = true;
         while (going && !isFull()) {
-            going = steps++ < 4 * chosen.length && step();
+            going = steps++ < most && step();
         }
         if (isFull()) {
             remember(cost);

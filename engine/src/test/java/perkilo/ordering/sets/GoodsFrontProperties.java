@@ -129,6 +129,62 @@ class GoodsFrontProperties {
         assertThat(new GoodsPrices(some.items, some.minimum, limit).bound()).isLessThanOrEqualTo(least + NEAR);
     }
 
+    /** Prices that would have to be very high to make up for very little swallow digits. */
+    @Property
+    void so_it_is_where_next_to_nothing_is_missing_of_a_large_minimum(
+            @ForAll int seed, @ForAll @IntRange(min = 1, max = 5) int count) {
+        Random random = new Random(seed);
+        double[] minimum = random.doubles(1 + random.nextInt(2), 1e5, 1e6).toArray();
+        List<Options.Found> items = new ArrayList<>();
+        for (int item = 0; item < count; item++) {
+            List<Option> options = new ArrayList<>();
+            for (int some = 0; some < 3; some++) {
+                double[] goods = new double[minimum.length];
+                int vendor = random.nextInt(minimum.length);
+                goods[vendor] = random.nextBoolean() ? minimum[vendor] : minimum[vendor] - random.nextInt(3) / 100.0;
+                options.add(new Option(List.of(), 100 + random.nextInt(100_000) / 100.0, goods));
+            }
+            items.add(new Options.Found(Option.best(options), true));
+        }
+        Case some = new Case(items, minimum);
+        double least = some.least();
+        double limit = random.nextBoolean() || Double.isInfinite(least) ? Double.POSITIVE_INFINITY : least * 1.05;
+        assertThat(new GoodsPrices(items, minimum, limit).bound()).isLessThanOrEqualTo(least + NEAR);
+        List<Option> chosen = new GoodsFront(items, minimum, limit).choose();
+        assertThat(chosen == null ? Double.POSITIVE_INFINITY : some.costOf(chosen))
+                .satisfies(
+                        cost -> assertThat(Double.isInfinite(least) ? cost.isInfinite() : Math.abs(cost - least) < NEAR)
+                                .isTrue());
+    }
+
+    /** One vendor, and a choice to beat that takes more steps than there are items. */
+    @Property(tries = 60)
+    void many_small_packs_are_chosen_until_the_minimum_is_met(@ForAll int seed) {
+        Random random = new Random(seed);
+        double[] minimum = {1000};
+        List<Options.Found> items = new ArrayList<>();
+        double most = 0;
+        for (int item = 0; item < 6; item++) {
+            double price = 1 + random.nextInt(90) / 10.0;
+            List<Option> options = new ArrayList<>();
+            for (int packs = 1; packs <= 60; packs++) {
+                options.add(new Option(List.of(), packs * price * 1.1, new double[] {packs * price}));
+            }
+            most += 60 * price;
+            items.add(new Options.Found(options, true));
+        }
+        QuickFill fill = new QuickFill(items, minimum);
+        if (most >= minimum[0]) {
+            double cost = new Case(items, minimum).costOf(fill.options());
+            assertThat(cost).isCloseTo(fill.cost(), within(NEAR));
+            List<Option> chosen = new GoodsFront(items, minimum, Double.POSITIVE_INFINITY).choose();
+            assertThat(chosen).isNotNull();
+            assertThat(new Case(items, minimum).costOf(chosen)).isBetween(1100 - NEAR, cost + NEAR);
+        } else {
+            assertThat(fill.cost()).isInfinite();
+        }
+    }
+
     /** Six items with nine options have more partial choices than are carried on with. */
     @Property(tries = 60)
     void where_too_much_is_left_out_the_bound_says_so(@ForAll int seed) {
