@@ -3,7 +3,6 @@ package perkilo.report.order;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import perkilo.model.Settings;
 import perkilo.purchasing.LineCost;
 import perkilo.report.Expr;
 import perkilo.report.Look;
@@ -57,9 +56,9 @@ record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityH
                 Look.HINT);
         List<OrderCells> orders = new ArrayList<>();
         IdentityHashMap<LineCost, LineCells> lines = new IdentityHashMap<>();
-        Settings settings = planned.book().settings();
         Rows rows = new Rows(sheet, 3);
-        QuoteDates dates = QuoteDates.write(rows, settings.costingDate(), settings.priceAgeLimitDays());
+        QuoteDates dates =
+                QuoteDates.writeForOrders(rows, planned.book().settings().priceAgeLimitDays());
         int row = rows.next() + 1;
         for (SupplierOrder order : planned.plan().orders()) {
             if (!orders.isEmpty()) {

@@ -21,6 +21,9 @@ public final class QuoteDates {
     /** The heads of the two columns. */
     public static final List<String> HEADS = List.of("Quoted on", "Valid until");
 
+    private static final String JUDGED = "Quotes judged on";
+    private static final String LEGEND =
+            "dates of quotes on orange ground: ended before this day, or older than the limit; not dated: not known";
     private static final String UNKNOWN = "not dated";
 
     /** How many days before its end a quote is pointed out. Common practice, no source. */
@@ -46,12 +49,26 @@ public final class QuoteDates {
      */
     public static QuoteDates write(Rows rows, LocalDate on, Figure ageLimit) {
         String day = next(rows);
-        rows.figure(
-                "Quotes judged on",
-                Expr.day(on),
-                NumberFormat.DATE,
-                "",
-                "dates of quotes on orange ground: ended before this day, or older than the limit; not dated: not known");
+        rows.figure(JUDGED, Expr.day(on), NumberFormat.DATE, "", LEGEND);
+        return limits(rows, day, ageLimit);
+    }
+
+    /**
+     * Writes what quotes are held against where each order has its own day, in three rows; {@link #seenOn} says which.
+     *
+     * @param ageLimit in days
+     */
+    public static QuoteDates writeForOrders(Rows rows, Figure ageLimit) {
+        String day = next(rows);
+        rows.sheet()
+                .text(rows.next(), 0, JUDGED, Look.LABEL)
+                .text(rows.next(), 1, "ordered by", Look.PLAIN)
+                .text(rows.next(), 3, LEGEND, Look.HINT);
+        rows.skip(1);
+        return limits(rows, day, ageLimit);
+    }
+
+    private static QuoteDates limits(Rows rows, String day, Figure ageLimit) {
         String limit = next(rows);
         rows.figure(
                 "Price age limit",
