@@ -14,6 +14,7 @@ import perkilo.costing.RunCost;
 import perkilo.json.PricesJson;
 import perkilo.model.Book;
 import perkilo.model.Offer;
+import perkilo.model.Settings;
 import perkilo.origin.Decimals;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -67,7 +68,7 @@ final class ShownChanges {
         }
         LocalDate day = date == null ? LocalDate.now(ZoneId.systemDefault()) : date;
         PriceChanges changes = PriceChanges.on(day, quotes.value(), "");
-        Report report = PriceChangesReport.of(changes, null, quotes.findings());
+        Report report = PriceChangesReport.of(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.findings());
         Written written = new WorkbookWriter().writeAlone(report.alone(), output.or(ALONE));
         return answer(changes, null, quotes.findings(), written);
     }
@@ -93,7 +94,7 @@ final class ShownChanges {
         if (!effect.possible()) {
             return console.refuse(findings, Exit.NO_PLAN);
         }
-        Report report = PriceChangesReport.of(changes, effect, findings);
+        Report report = PriceChangesReport.of(changes, effect, priced.settings().priceAgeLimitDays(), findings);
         return answer(changes, effect, findings, write(book, report));
     }
 

@@ -3,6 +3,8 @@ package perkilo.report;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -12,7 +14,7 @@ import perkilo.origin.Figure;
 /**
  * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
  *
- * <p>Only functions that every office suite computes alike are used: SUM, ROUND, ROUNDUP, MAX, MIN, IF and plain
+ * <p>Only functions that every office suite computes alike are used: SUM, ROUND, ROUNDUP, MAX, MIN, IF, DATE and plain
  * arithmetic.
  */
 public sealed interface Expr {
@@ -46,6 +48,11 @@ public sealed interface Expr {
     /** A plain number. */
     static Expr of(long value) {
         return new Plain(BigDecimal.valueOf(value));
+    }
+
+    /** A day, to be compared with other days. */
+    static Expr day(LocalDate day) {
+        return new Day(day);
     }
 
     /** What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. */
@@ -175,6 +182,33 @@ public sealed interface Expr {
         @Override
         public boolean isLive() {
             return false;
+        }
+    }
+
+    /** A day: a formula, as workbooks differ in the day that they count from. */
+    record Day(LocalDate day) implements Expr {
+
+        /** The usual count of days has the first of March 1900 as its 61st. */
+        private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
+
+        @Override
+        public BigDecimal value() {
+            return BigDecimal.valueOf(ChronoUnit.DAYS.between(ZERO, day));
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "DATE(" + day.getYear() + "," + day.getMonthValue() + "," + day.getDayOfMonth() + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
         }
     }
 

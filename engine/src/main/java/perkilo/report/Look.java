@@ -25,5 +25,7 @@ public enum Look {
     /** Something is wrong. */
     ERROR,
     /** Something should be looked at. */
-    WARNING
+    WARNING,
+    /** Something will have to be looked at before long. */
+    NOTICE
 }

@@ -21,6 +21,9 @@ public record NumberFormat(String code) {
     /** Fractions as per cent with up to two decimals. */
     public static final NumberFormat PERCENT = new NumberFormat("0.00%");
 
+    /** Days, year first. */
+    public static final NumberFormat DATE = new NumberFormat("yyyy\\-mm\\-dd");
+
     /** Whatever the office suite finds best. */
     public static final NumberFormat GENERAL = new NumberFormat("General");
 

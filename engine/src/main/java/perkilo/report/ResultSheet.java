@@ -19,7 +19,7 @@ import perkilo.origin.Origin;
  * @param frozenRows rows at the top that stay in sight
  * @param frozenColumns columns at the left that stay in sight
  * @param filter the table that can be filtered, such as {@code A5:K40}; null for none
- * @param pageBreaksBefore rows from zero that begin a new page in print
+ * @param pageBreaksBefore rows from zero that begin a new page in print, whatever fits on the page before
  * @param landscape whether it is printed across
  * @param pages how a sheet that is wider than a page is printed; null for as wide as one page
  * @param charts drawn on the sheet
@@ -152,10 +152,20 @@ public record ResultSheet(
      * Cells that change their look by their value.
      *
      * @param range such as {@code D5:D12}
-     * @param condition what the value is compared with
-     * @param look what it then looks like
+     * @param condition when they do
+     * @param look what they then look like
      */
-    public record Highlight(String range, Condition condition, Look look) {}
+    public record Highlight(String range, When condition, Look look) {}
+
+    /** When cells change their look. */
+    public sealed interface When {}
+
+    /**
+     * Where a formula holds.
+     *
+     * @param formula for the range's first cell, without its equals sign; what it refers to moves along with the cells
+     */
+    public record Holds(String formula) implements When {}
 
     /**
      * How a wide table is printed: on several pages side by side, its heads and first columns on each of them.
@@ -174,7 +184,7 @@ public record ResultSheet(
     }
 
     /** A comparison of a cell's value with zero, or with all of its range. */
-    public enum Condition {
+    public enum Condition implements When {
         BELOW_ZERO,
         ABOVE_ZERO,
         LOWEST_OF_RANGE

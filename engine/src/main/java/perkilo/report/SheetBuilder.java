@@ -181,7 +181,7 @@ public final class SheetBuilder {
 
     /** Lets cells change their look by their value; both corners included. */
     public SheetBuilder highlight(
-            int fromRow, int fromColumn, int toRow, int toColumn, ResultSheet.Condition condition, Look look) {
+            int fromRow, int fromColumn, int toRow, int toColumn, ResultSheet.When condition, Look look) {
         String range = SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
         highlights.add(new ResultSheet.Highlight(range, condition, look));
         return this;

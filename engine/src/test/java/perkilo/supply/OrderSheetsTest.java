@@ -6,16 +6,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.apache.poi.ss.formula.ConditionalFormattingEvaluator;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.CellValue;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -29,6 +33,7 @@ import perkilo.report.Chart;
 import perkilo.report.Report;
 import perkilo.report.ResultSheet;
 import perkilo.report.order.OrderReport;
+import perkilo.units.Measure;
 import perkilo.workbook.write.WorkbookWriter;
 
 /**
@@ -51,13 +56,13 @@ final class OrderSheetsTest {
     @Test
     void amounts_follow_the_packs_the_offers_and_the_suppliers_cells() {
         ResultSheet sheet = sheet("Supplier orders");
-        assertThat(text(sheet, 3, 0)).isEqualTo("Oleo: order by 2026-12-22, here by 2027-01-01");
-        assertThat(text(sheet, 6, 0)).isEqualTo("Shea butter");
-        assertThat(formula(sheet, 6, 3)).isEqualTo("'Supplier orders'!C7*'Offers'!C9");
-        assertThat(formula(sheet, 6, 4))
-                .isEqualTo("IF('Supplier orders'!C7*'Offers'!C9>='Offers'!E10,'Offers'!F10,'Offers'!F9)");
-        assertThat(formula(sheet, 6, 5)).isEqualTo("ROUND('Supplier orders'!C7*'Supplier orders'!E7,2)");
-        assertThat(((ResultSheet.Value) content(sheet, 6, 2)).expr().isLive()).isFalse();
+        assertThat(text(sheet, 7, 0)).isEqualTo("Oleo: order by 2026-12-22, here by 2027-01-01");
+        assertThat(text(sheet, 10, 0)).isEqualTo("Shea butter");
+        assertThat(formula(sheet, 10, 3)).isEqualTo("'Supplier orders'!C11*'Offers'!C9");
+        assertThat(formula(sheet, 10, 4))
+                .isEqualTo("IF('Supplier orders'!C11*'Offers'!C9>='Offers'!E10,'Offers'!F10,'Offers'!F9)");
+        assertThat(formula(sheet, 10, 5)).isEqualTo("ROUND('Supplier orders'!C11*'Supplier orders'!E11,2)");
+        assertThat(((ResultSheet.Value) content(sheet, 10, 2)).expr().isLive()).isFalse();
     }
 
     @Test
@@ -110,6 +115,56 @@ final class OrderSheetsTest {
         }
     }
 
+    /** The engine warns of offers that have lapsed when their order is placed; the sheet marks the same ones. */
+    @Test
+    void offers_that_have_lapsed_by_the_day_of_the_order_are_marked() throws IOException {
+        OrderOutcome.Planned planned = planned(lapsing());
+        Path file = folder.resolve("lapsed.xlsx");
+        new WorkbookWriter()
+                .writeAlone(
+                        OrderReport.of(planned, Reasons.NONE, planned.findings())
+                                .alone(),
+                        file);
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+            XSSFFormulaEvaluator evaluator = new XSSFFormulaEvaluator(workbook);
+            evaluator.evaluateAll();
+            ConditionalFormattingEvaluator conditions = new ConditionalFormattingEvaluator(workbook, evaluator);
+            Sheet sheet = workbook.getSheet("Supplier orders");
+            List<String> marked = new ArrayList<>();
+            for (Row row : sheet) {
+                Cell until = row.getCell(13);
+                if (until != null && isOnGround(conditions, until)) {
+                    marked.add(row.getCell(0).getStringCellValue());
+                }
+            }
+            List<String> lapsed = planned.plan().orders().stream()
+                    .flatMap(order -> order.expiredOffers().stream()
+                            .map(line -> order.listings().get(line).offer().item()))
+                    .toList();
+            assertThat(marked).isEqualTo(lapsed).isNotEmpty();
+        }
+    }
+
+    /** Bought in December and in March; one of the offers ends with the year. */
+    private static Book lapsing() {
+        return new Trade("2026-11-25")
+                .holding("0.12")
+                .supplier("Oleo", "EUR", 10, "45", "300", "25", "0.35", "0.004", "0")
+                .material("Shea butter", "18", "0")
+                .material("Wax", null, "0")
+                .offer("Oleo", "Shea butter", "25", Measure.KG, null, 1, "2026-12-31", "0", "150")
+                .offer("Oleo", "Wax", "1", Measure.KG, null, 1, "2027-06-30", "0", "9.9")
+                .product("Balm", List.of(), "Shea butter", "0.6", "Wax", "0.4")
+                .demand("Balm", "1000", "2027-01-20")
+                .demand("Balm", "9000", "2027-04-05")
+                .book();
+    }
+
+    private static boolean isOnGround(ConditionalFormattingEvaluator conditions, Cell cell) {
+        return conditions.getConditionalFormattingForCell(cell).stream()
+                .anyMatch(rule -> rule.getRule().getPatternFormatting() != null);
+    }
+
     private static void computesTheSame(FormulaEvaluator evaluator, Cell cell) {
         if (cell.getCellType() == CellType.FORMULA && cell.getCachedFormulaResultType() == CellType.NUMERIC) {
             double written = cell.getNumericCellValue();
@@ -120,9 +175,12 @@ final class OrderSheetsTest {
         }
     }
 
+    private static OrderOutcome.Planned planned(Book book) {
+        return (OrderOutcome.Planned) new OrderBook(new CheapestPlan(), SearchLimits.usual()).plan(book);
+    }
+
     private static ResultSheet sheet(String name) {
-        OrderOutcome.Planned planned =
-                (OrderOutcome.Planned) new OrderBook(new CheapestPlan(), SearchLimits.usual()).plan(Balm.book());
+        OrderOutcome.Planned planned = planned(Balm.book());
         Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
         return OrderReport.of(planned, reasons, planned.findings()).sheets().stream()
                 .filter(sheet -> sheet.name().equals(name))

@@ -5,11 +5,13 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.RunCost;
+import perkilo.model.Settings;
 import perkilo.purchasing.LineCost;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
 import perkilo.report.part.MakingPart;
+import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
 
 /**
@@ -24,7 +26,7 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
 
     static DetailSheet of(CostOutcome.Costed costed) {
         SheetBuilder sheet = new SheetBuilder(NAME);
-        sheet.widths(30, 20, 14, 13, 14, 15, 15, 14, 14, 14, 14, 14, 14, 14)
+        sheet.widths(32, 24, 14, 10, 14, 15, 15, 14, 14, 14, 14, 14, 14, 14, 12, 12)
                 .freeze(2, 1)
                 .landscape();
         sheet.text(0, 0, NAME, Look.TITLE);
@@ -35,24 +37,27 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
                         + " only the choice of what to buy stays as it is.",
                 Look.HINT);
         Rows rows = new Rows(sheet, 3);
+        Settings settings = costed.book().settings();
+        QuoteDates dates = QuoteDates.write(rows, settings.costingDate(), settings.priceAgeLimitDays());
+        rows.skip(1);
         List<RunCells> runs = new ArrayList<>();
         for (RunCost cost : costed.runs()) {
             if (!runs.isEmpty()) {
                 sheet.pageBreakBefore(rows.next());
             }
-            runs.add(block(rows, costed, cost));
+            runs.add(block(rows, costed, cost, dates));
             rows.skip(2);
         }
         return new DetailSheet(sheet.build(), runs);
     }
 
-    private static RunCells block(Rows rows, CostOutcome.Costed costed, RunCost cost) {
+    private static RunCells block(Rows rows, CostOutcome.Costed costed, RunCost cost, QuoteDates dates) {
         int first = rows.next();
         rows.section(cost.needs().title(), Look.ANSWER);
         MakingPart making = MakingPart.write(rows, cost.needs());
         rows.skip(1);
         IdentityHashMap<LineCost, PurchasePart.LineCells> lines =
-                new PurchasePart(rows, costed.market(), cost.purchase()).write();
+                new PurchasePart(rows, costed.market(), cost.purchase(), dates).write();
         rows.skip(1);
         ItemsPart items = ItemsPart.write(rows, cost, making, lines);
         rows.skip(1);

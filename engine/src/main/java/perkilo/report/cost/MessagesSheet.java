@@ -13,7 +13,8 @@ public final class MessagesSheet {
 
     /** The sheet for what was found. */
     public static ResultSheet of(List<Finding> findings) {
-        SheetBuilder sheet = new SheetBuilder("Messages").widths(12, 26, 110).freeze(3, 0);
+        SheetBuilder sheet =
+                new SheetBuilder("Messages").widths(12, 42, 110).freeze(3, 0).landscape();
         sheet.text(0, 0, "Messages", Look.TITLE);
         sheet.text(2, 0, "Level", Look.HEADER);
         sheet.text(2, 1, "Where", Look.HEADER);

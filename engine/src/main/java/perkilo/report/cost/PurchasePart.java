@@ -17,6 +17,7 @@ import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
 import perkilo.report.part.LandedLine;
 import perkilo.report.part.Landing;
+import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
 
 /** The part of a block that says what is bought, from whom, and what it costs once it is here. */
@@ -24,11 +25,13 @@ final class PurchasePart {
 
     private static final int PACKS = 3;
     private static final int GOODS_HOME = 13;
+    private static final int DATES = 14;
 
     private final Rows rows;
     private final SheetBuilder sheet;
     private final Market market;
     private final Purchase purchase;
+    private final QuoteDates dates;
     private final String home;
     private final IdentityHashMap<LineCost, LineCells> cells = new IdentityHashMap<>();
 
@@ -41,11 +44,12 @@ final class PurchasePart {
      */
     record LineCells(Expr quantity, Expr landed, Expr goods) {}
 
-    PurchasePart(Rows rows, Market market, Purchase purchase) {
+    PurchasePart(Rows rows, Market market, Purchase purchase, QuoteDates dates) {
         this.rows = rows;
         this.sheet = rows.sheet();
         this.market = market;
         this.purchase = purchase;
+        this.dates = dates;
         this.home = market.book().settings().home().getCurrencyCode();
     }
 
@@ -59,6 +63,7 @@ final class PurchasePart {
         List<String> heads = new ArrayList<>(List.of("Item", "Supplier", "Pack"));
         heads.addAll(LandedLine.heads(home));
         heads.add("Goods at the rate, " + home);
+        heads.addAll(QuoteDates.HEADS);
         rows.heads(heads.toArray(new String[0]));
         int first = rows.next();
         int ordersFirst = first + purchase.cost().lines().size() + 3;
@@ -66,6 +71,7 @@ final class PurchasePart {
         for (OrderCost cost : purchase.cost().orders()) {
             new Order(cost, order++).write();
         }
+        dates.mark(first, rows.next() - 1, DATES);
         rows.skip(1).section("Orders", Look.SECTION);
         rows.heads(
                 "Supplier",
@@ -118,6 +124,7 @@ final class PurchasePart {
             sheet.text(at, 0, offer.item(), Look.LABEL);
             sheet.text(at, 1, offer.supplier(), Look.PLAIN, supplier.origin());
             sheet.text(at, 2, offer.pack(), Look.PLAIN, offer.origin());
+            dates.write(at, DATES, offer);
             return LandedLine.write(sheet, at, PACKS, landing, line, listing, home);
         }
 

@@ -191,7 +191,6 @@ final class SummarySheet {
 
     private void charts(int table, int headsTable) {
         int top = next + 1;
-        sheet.pageBreakBefore(top);
         List<Chart.Series> bySize = new ArrayList<>();
         rowsByProduct(table + 1)
                 .forEach((name, rows) -> bySize.add(new Chart.Series(

@@ -20,6 +20,7 @@ import perkilo.report.NumberFormat;
 import perkilo.report.SheetBuilder;
 import perkilo.report.part.LandedLine;
 import perkilo.report.part.Landing;
+import perkilo.report.part.QuoteDates;
 import perkilo.supply.HorizonProblem;
 import perkilo.supply.SupplierOrder;
 
@@ -33,11 +34,13 @@ final class OrderBlock {
     private static final int FREIGHT = 7;
     private static final int DUTY = 8;
     private static final int LANDED = 11;
+    private static final int DATES = 12;
 
     private final SheetBuilder sheet;
     private final SupplierOrder order;
     private final OrderCost cost;
     private final Landing landing;
+    private final QuoteDates dates;
     private final NumberFormat money;
     private final NumberFormat inHome;
     private final String currency;
@@ -45,7 +48,7 @@ final class OrderBlock {
     private final int first;
     private int next;
 
-    OrderBlock(SheetBuilder sheet, Market market, SupplierOrder order, int row) {
+    OrderBlock(SheetBuilder sheet, Market market, SupplierOrder order, QuoteDates dates, int row) {
         this.sheet = sheet;
         this.order = order;
         this.cost = order.cost();
@@ -54,6 +57,7 @@ final class OrderBlock {
         this.home = market.book().settings().home().getCurrencyCode();
         this.money = NumberFormat.money(currency, 2);
         this.inHome = NumberFormat.money(home, 2);
+        this.dates = dates.seenOn(row + 1, DATES + 1);
         this.first = row;
         this.next = row;
     }
@@ -72,6 +76,7 @@ final class OrderBlock {
             lines.add(goods(cost.lines().get(index), order.listings().get(index), next++));
         }
         int lastLine = next - 1;
+        dates.mark(firstLine, lastLine, DATES);
         Expr goods =
                 figure("Goods", Expr.sum(lines.stream().map(LandedLine::goods).toList()), cost.goods(), Origin.NONE);
         Expr charges = charges(goods, firstLine, lastLine);
@@ -95,6 +100,8 @@ final class OrderBlock {
                 "%s: order by %s, here by %s".formatted(supplier.name(), order.orderBy(), order.neededBy()),
                 Look.SECTION,
                 supplier.origin());
+        sheet.text(next, DATES, "ordered by", Look.HINT);
+        sheet.value(next, DATES + 1, Expr.day(order.orderBy()), NumberFormat.DATE, Look.PLAIN);
         DeliveryTerm terms = supplier.terms();
         sheet.text(
                 next++,
@@ -107,6 +114,7 @@ final class OrderBlock {
                 Look.HINT);
         List<String> heads = new ArrayList<>(List.of("Item", "Pack"));
         heads.addAll(LandedLine.heads(home));
+        heads.addAll(QuoteDates.HEADS);
         for (int column = 0; column < heads.size(); column++) {
             sheet.text(next, column, heads.get(column), Look.HEADER);
         }
@@ -117,6 +125,7 @@ final class OrderBlock {
         Offer offer = listing.offer();
         sheet.text(row, 0, offer.item(), Look.LABEL);
         sheet.text(row, PACK, offer.pack(), Look.PLAIN, offer.origin());
+        dates.write(row, DATES, offer);
         return LandedLine.write(sheet, row, PACKS, landing, line, listing, home);
     }
 

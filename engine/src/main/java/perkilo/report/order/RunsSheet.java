@@ -32,7 +32,7 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
         private static final String NAME = "Runs planned";
 
         private final OrderOutcome.Planned planned;
-        private final SheetBuilder sheet = new SheetBuilder(NAME).widths(34, 16, 14, 14);
+        private final SheetBuilder sheet = new SheetBuilder(NAME).widths(40, 16, 14, 14, 44);
         private final Rows rows = new Rows(sheet, 3);
         private final IdentityHashMap<Item, Expr> needs = new IdentityHashMap<>();
 

@@ -39,16 +39,12 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit) {
         private static final int VALUES = 4;
         private static final int CHART_ROWS = 17;
 
-        /** At the scale at which a year of months is as wide as a page across. */
-        private static final int ROWS_OF_A_PAGE = 38;
-
         private final OrderPlan plan;
         private final OrderOutcome.Planned planned;
         private final SheetBuilder sheet = new SheetBuilder(NAME);
         private final MonthRows months;
         private final NumberFormat money;
         private final String home;
-        private int pageTop;
 
         Writer(OrderOutcome.Planned planned) {
             this.planned = planned;
@@ -67,7 +63,6 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit) {
             for (int index = 0; index < plan.stock().size(); index++) {
                 StockBlock block = new StockBlock(months, planned, index, row);
                 items.add(block.write(needs, lines));
-                keepTogether(row, block.next());
                 row = block.next() + 1;
             }
             values(items);
@@ -78,16 +73,8 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit) {
                     Expr.sum(items.stream().map(StockBlock.Cells::credit).toList()));
         }
 
-        /** An item's block that would run over the end of a page begins the next one. */
-        private void keepTogether(int first, int next) {
-            if (next - pageTop > ROWS_OF_A_PAGE) {
-                sheet.pageBreakBefore(first);
-                pageTop = first;
-            }
-        }
-
         private void frame() {
-            sheet.widths(40, 13, 13).freeze(2, 1).landscape();
+            sheet.widths(52, 13, 13).freeze(2, 1).landscape();
             for (int column = FIRST_MONTH; column <= FIRST_MONTH + months.count() + 1; column++) {
                 sheet.width(column, 13);
             }

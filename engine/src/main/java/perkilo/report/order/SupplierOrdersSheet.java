@@ -8,6 +8,8 @@ import perkilo.report.Expr;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
+import perkilo.report.part.QuoteDates;
+import perkilo.report.part.Rows;
 import perkilo.supply.OrderOutcome;
 import perkilo.supply.SupplierOrder;
 
@@ -42,7 +44,7 @@ record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityH
 
     static SupplierOrdersSheet of(OrderOutcome.Planned planned) {
         SheetBuilder sheet = new SheetBuilder(NAME)
-                .widths(34, 14, 9, 14, 15, 16, 14, 15, 14, 15, 16, 16)
+                .widths(34, 14, 9, 14, 15, 16, 14, 15, 14, 15, 16, 16, 12, 12)
                 .freeze(2, 1)
                 .landscape();
         sheet.text(0, 0, NAME, Look.TITLE);
@@ -54,12 +56,15 @@ record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityH
                 Look.HINT);
         List<OrderCells> orders = new ArrayList<>();
         IdentityHashMap<LineCost, LineCells> lines = new IdentityHashMap<>();
-        int row = 3;
+        Rows rows = new Rows(sheet, 3);
+        QuoteDates dates =
+                QuoteDates.writeForOrders(rows, planned.book().settings().priceAgeLimitDays());
+        int row = rows.next() + 1;
         for (SupplierOrder order : planned.plan().orders()) {
             if (!orders.isEmpty()) {
                 sheet.pageBreakBefore(row);
             }
-            OrderBlock block = new OrderBlock(sheet, planned.market(), order, row);
+            OrderBlock block = new OrderBlock(sheet, planned.market(), order, dates, row);
             orders.add(block.write(lines));
             row = block.next() + 2;
         }

@@ -37,7 +37,7 @@ final class WhySheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(34, 40, 40, 16, 16, 44).freeze(2, 1).landscape();
+        sheet.widths(44, 50, 40, 16, 16, 44).freeze(2, 1).landscape();
         sheet.text(0, 0, NAME, Look.TITLE);
         sheet.text(
                 1,

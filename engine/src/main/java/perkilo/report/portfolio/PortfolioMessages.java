@@ -16,7 +16,7 @@ final class PortfolioMessages {
     private static final String NAME = "Messages";
 
     private final SheetBuilder sheet =
-            new SheetBuilder(NAME).widths(12, 26, 30, 110).freeze(3, 0);
+            new SheetBuilder(NAME).widths(12, 26, 42, 110).freeze(3, 0).landscape();
     private final Map<PortfolioBook, Origin> firstOf = new LinkedHashMap<>();
 
     private PortfolioMessages() {}

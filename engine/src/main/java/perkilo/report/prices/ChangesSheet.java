@@ -1,11 +1,11 @@
 package perkilo.report.prices;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunCost;
 import perkilo.origin.Decimals;
+import perkilo.origin.Figure;
 import perkilo.quotes.CostEffect;
 import perkilo.quotes.PriceChange;
 import perkilo.quotes.PriceChanges;
@@ -16,27 +16,34 @@ import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
+import perkilo.report.part.QuoteDates;
+import perkilo.report.part.Rows;
 
 /** Price changes: the effect on each run, then each price that changed, those that changed most first. */
 final class ChangesSheet {
 
     private static final int MOST_DRAWN = 12;
-    private static final int LAST_COLUMN = 11;
+    private static final int LAST_COLUMN = 12;
+    private static final int BEFORE = 5;
+    private static final int NOW = 7;
+    private static final int VALID = 11;
     private static final int CHART_ROWS = 17;
     private static final int PRICE_DECIMALS = 4;
 
     private final PriceChanges changes;
     private final @Nullable CostEffect effect;
+    private final Figure ageLimit;
     private final SheetBuilder sheet = new SheetBuilder("Price changes");
     private int next;
 
-    ChangesSheet(PriceChanges changes, @Nullable CostEffect effect) {
+    ChangesSheet(PriceChanges changes, @Nullable CostEffect effect, Figure ageLimit) {
         this.changes = changes;
         this.effect = effect;
+        this.ageLimit = ageLimit;
     }
 
     ResultSheet sheet() {
-        sheet.widths(30, 30, 12, 12, 9, 13, 17, 13, 17, 15, 11, 24).landscape();
+        sheet.widths(30, 30, 12, 12, 9, 13, 17, 13, 17, 15, 11, 12, 24).landscape();
         sheet.text(next++, 0, "Price changes on " + changes.on(), Look.TITLE);
         sheet.text(next++, 0, changes.answer(), Look.ANSWER);
         sheet.text(
@@ -52,12 +59,14 @@ final class ChangesSheet {
                     "Only one list yet, so nothing to compare: " + String.join(", ", changes.alone()) + ".",
                     Look.HINT);
         }
-        next++;
+        Rows rows = new Rows(sheet, next + 1);
+        QuoteDates dates = QuoteDates.write(rows, changes.on(), ageLimit);
+        next = rows.next() + 1;
         int charts = next;
         boolean drawn = room();
         CostEffect cost = effect;
         int[] runs = cost == null || cost.runs().isEmpty() ? null : runs(cost);
-        int[] prices = prices();
+        int[] prices = prices(dates);
         if (drawn) {
             draw(charts, runs, prices);
         }
@@ -80,7 +89,7 @@ final class ChangesSheet {
 
     private int[] runs(CostEffect cost) {
         sheet.text(next++, 0, "What it does to each run", Look.SECTION);
-        heads(List.of("Run", "", "", "", "Per", "", "Cost before", "", "Cost now", "Change", "Change %", ""));
+        heads(List.of("Run", "", "", "", "Per", "", "Cost before", "", "Cost now", "Change", "Change %", "", ""));
         int first = next;
         for (CostEffect.OfRun run : cost.runs()) {
             run(run);
@@ -123,7 +132,7 @@ final class ChangesSheet {
         }
     }
 
-    private int[] prices() {
+    private int[] prices(QuoteDates dates) {
         List<PriceChange> changed = changes.changed();
         sheet.text(next++, 0, "Prices that changed", Look.SECTION);
         if (changed.isEmpty()) {
@@ -142,11 +151,14 @@ final class ChangesSheet {
                 "Price now",
                 "Change",
                 "Change %",
+                "Valid until",
                 "What became of it"));
         int first = next;
         changed.forEach(this::price);
         sheet.filter(first - 1, 0, next - 1, LAST_COLUMN);
         sheet.highlight(first, 10, next - 1, 10, ResultSheet.Condition.ABOVE_ZERO, Look.WARNING);
+        dates.markQuoted(first, next - 1, NOW);
+        dates.markValid(first, next - 1, VALID);
         return new int[] {first, first + drawnPrices() - 1};
     }
 
@@ -159,8 +171,11 @@ final class ChangesSheet {
         String quantity = Decimals.readable(change.from(), 3) + " "
                 + change.offer().packUnit().symbol();
         sheet.text(row, 3, fromFirst ? "first pack" : quantity, Look.PLAIN);
-        Expr before = quoted(row, 5, change.before());
-        Expr now = quoted(row, 7, change.now());
+        Expr before = quoted(row, BEFORE, change.before());
+        Expr now = quoted(row, NOW, change.now());
+        if (change.now() != null) {
+            QuoteDates.date(sheet, row, VALID, change.now().offer().validUntil());
+        }
         boolean comparable = change.fraction().isPresent();
         if (comparable && before != null && now != null) {
             change(row, before, now, money(change));
@@ -172,8 +187,7 @@ final class ChangesSheet {
         if (price == null) {
             return null;
         }
-        LocalDate day = price.offer().quotedOn();
-        sheet.text(row, column, day == null ? "" : day.toString(), Look.PLAIN);
+        QuoteDates.date(sheet, row, column, price.offer().quotedOn());
         sheet.text(row, 4, price.unit().symbol(), Look.PLAIN);
         NumberFormat money = NumberFormat.money(price.offer().currency().getCurrencyCode(), PRICE_DECIMALS);
         return sheet.checked(row, column + 1, perUnit(price), price.perUnit(), money, Look.PLAIN);

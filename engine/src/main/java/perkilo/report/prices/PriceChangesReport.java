@@ -2,6 +2,7 @@ package perkilo.report.prices;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.quotes.CostEffect;
 import perkilo.quotes.PriceChanges;
@@ -17,9 +18,11 @@ public final class PriceChangesReport {
      * The sheets.
      *
      * @param effect what the changes do to a book's runs; null without a book
+     * @param ageLimit days after which a quote is old
      * @param findings everything that a person should know, of the reading too
      */
-    public static Report of(PriceChanges changes, @Nullable CostEffect effect, List<Finding> findings) {
-        return new Report(List.of(new ChangesSheet(changes, effect).sheet(), MessagesSheet.of(findings)));
+    public static Report of(
+            PriceChanges changes, @Nullable CostEffect effect, Figure ageLimit, List<Finding> findings) {
+        return new Report(List.of(new ChangesSheet(changes, effect, ageLimit).sheet(), MessagesSheet.of(findings)));
     }
 }

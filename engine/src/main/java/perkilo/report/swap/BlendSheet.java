@@ -18,7 +18,7 @@ final class BlendSheet {
     private static final int WIDE = 160;
 
     /** About so many fit on a printed page. */
-    private static final int ROWS_ON_A_PAGE = 34;
+    private static final int ROWS_ON_A_PAGE = 58;
 
     /** Title, heads, total and ingredients of a blend, in rows. */
     private static final int AROUND_TABLES = 11;
@@ -41,7 +41,7 @@ final class BlendSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(34, 14, 16, 16, 16, 16, 16, 16).landscape();
+        sheet.widths(34, 14, 16, 16, 16, 16, 16, 16);
         page.title(
                 "Blend",
                 "All materials of one function at once. Levels are those that cost least at straight-line prices and keep"

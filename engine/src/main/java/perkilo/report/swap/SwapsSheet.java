@@ -58,7 +58,7 @@ final class SwapsSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(6, 14, 7, 26, 8, 28, 9, 10).landscape();
+        sheet.widths(6, 14, 7, 33, 8, 35, 9, 10).landscape();
         widths();
         page.title(
                 NAME,

@@ -1,7 +1,9 @@
 package perkilo.workbook.author;
 
 import java.util.List;
+import perkilo.report.ResultSheet.Condition;
 import perkilo.report.ResultSheet.Highlight;
+import perkilo.report.ResultSheet.Holds;
 
 /** Cells that change their look by their value. */
 final class Highlights {
@@ -13,18 +15,27 @@ final class Highlights {
         for (Highlight highlight : highlights) {
             int style = styles.conditional(highlight.look());
             xml.open("conditionalFormatting", "sqref", highlight.range());
-            switch (highlight.condition()) {
-                case BELOW_ZERO -> comparison("lessThan", style, priority, xml);
-                case ABOVE_ZERO -> comparison("greaterThan", style, priority, xml);
-                case LOWEST_OF_RANGE -> {
-                    xml.open("cfRule", "type", "expression", "dxfId", style, "priority", priority);
-                    xml.words("formula", lowest(CellRange.of(highlight.range())))
-                            .close();
-                }
+            if (highlight.condition() instanceof Holds holds) {
+                formula(holds.formula(), style, priority, xml);
+            } else if (highlight.condition() instanceof Condition condition) {
+                condition(condition, highlight.range(), style, priority, xml);
             }
             xml.close();
             priority++;
         }
+    }
+
+    private static void condition(Condition condition, String range, int style, int priority, Xml xml) {
+        switch (condition) {
+            case BELOW_ZERO -> comparison("lessThan", style, priority, xml);
+            case ABOVE_ZERO -> comparison("greaterThan", style, priority, xml);
+            case LOWEST_OF_RANGE -> formula(lowest(CellRange.of(range)), style, priority, xml);
+        }
+    }
+
+    private static void formula(String formula, int style, int priority, Xml xml) {
+        xml.open("cfRule", "type", "expression", "dxfId", style, "priority", priority);
+        xml.words("formula", formula).close();
     }
 
     private static void comparison(String operator, int style, int priority, Xml xml) {

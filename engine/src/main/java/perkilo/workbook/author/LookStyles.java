@@ -112,7 +112,7 @@ final class LookStyles {
             case TITLE, SECTION, HEADER, KEY -> Palette.ACCENT;
             case HINT -> Palette.MUTED;
             case ERROR -> Palette.ERROR;
-            case WARNING -> Palette.WARNING;
+            case WARNING, NOTICE -> Palette.WARNING;
             default -> Palette.INK;
         };
     }
@@ -139,7 +139,7 @@ final class LookStyles {
     static Border border(Look look) {
         return switch (look) {
             case HEADER, SECTION -> Border.UNDERLINED;
-            case LABEL, PLAIN, ERROR, WARNING -> Border.RULED;
+            case LABEL, PLAIN, ERROR, WARNING, NOTICE -> Border.RULED;
             case TOTAL, KEY -> Border.SUMMED;
             case CHOICE -> Border.BOXED;
             default -> Border.NONE;

@@ -1,6 +1,8 @@
 package perkilo.workbook.author;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import perkilo.report.Chart;
 import perkilo.report.ResultSheet;
 
 /** How a sheet is printed: A4, as wide as one page, its name and the page at the foot. */
@@ -15,6 +17,18 @@ final class PrintSetup {
 
     /** What lets a page across hold some 200 characters in print: small, but legible. */
     private static final int SCALE_SIDE_BY_SIDE = 50;
+
+    private static final double PAGE_SHORT_INCHES = 8.27;
+    private static final double PAGE_LONG_INCHES = 11.69;
+    private static final int POINTS_PER_INCH = 72;
+
+    /** What a column's width comes to in print; from memory of the usual font, whose digits are 7 of 96 dots wide. */
+    private static final double POINTS_PER_CHARACTER = 5.25;
+
+    private static final double POINTS_OF_MARGIN = 3.75;
+
+    /** Printers and office suites differ a little in what they get onto a page. */
+    private static final double SURELY_USED = 0.97;
 
     /** The last column and the last row that a sheet can have, from zero. */
     private static final int LAST_COLUMN = 16_383;
@@ -61,8 +75,30 @@ final class PrintSetup {
         }
         xml.set("orientation", sheet.landscape() ? "landscape" : "portrait").close();
         xml.open("headerFooter").words("oddFooter", "&L&A&R&P / &N").close();
-        breaks("rowBreaks", sheet.pageBreaksBefore(), LAST_COLUMN);
+        breaks("rowBreaks", pages == null ? PageBreaks.of(sheet, pagePoints()) : sheet.pageBreaksBefore(), LAST_COLUMN);
         breaks("colBreaks", pages == null ? List.of() : pages.breaksBefore(), LAST_ROW);
+    }
+
+    /** How many points of rows a page holds once the sheet is as wide as the page. */
+    private double pagePoints() {
+        double across = sheet.landscape() ? PAGE_LONG_INCHES : PAGE_SHORT_INCHES;
+        double down = sheet.landscape() ? PAGE_SHORT_INCHES : PAGE_LONG_INCHES;
+        double room = (across - 2 * SIDE_INCHES) * POINTS_PER_INCH;
+        double scale = Math.min(1, room / wide());
+        return (down - TOP_INCHES - BOTTOM_INCHES) * POINTS_PER_INCH / scale * SURELY_USED;
+    }
+
+    /** How wide the columns are that hold anything, in points. */
+    private double wide() {
+        int cells = sheet.cells().values().stream()
+                .mapToInt(row -> row.lastKey())
+                .max()
+                .orElse(0);
+        int charts = sheet.charts().stream().mapToInt(Chart::right).max().orElse(0);
+        return IntStream.rangeClosed(0, Math.max(cells, charts))
+                .map(column -> sheet.columnWidths().getOrDefault(column, TextFit.USUAL_WIDTH))
+                .mapToDouble(characters -> characters * POINTS_PER_CHARACTER + POINTS_OF_MARGIN)
+                .sum();
     }
 
     private void breaks(String element, List<Integer> before, int last) {

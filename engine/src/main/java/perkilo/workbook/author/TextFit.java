@@ -15,7 +15,9 @@ final class TextFit {
     /** The height of a row with one line. */
     static final float USUAL_POINTS = 17;
 
-    private static final int USUAL_WIDTH = 8;
+    /** The width of a column that is given none, in characters. */
+    static final int USUAL_WIDTH = 8;
+
     private static final float LINE_POINTS = 15;
     private static final float LINE_PADDING_POINTS = 2;
     private static final float HEADER_PADDING_POINTS = 7;
