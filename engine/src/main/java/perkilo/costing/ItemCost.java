@@ -59,9 +59,13 @@ public record ItemCost(
     }
 
     private static BigDecimal used(Item item, List<LineCost> lines, Function<LineCost, BigDecimal> landed) {
+        BigDecimal quantity = sum(lines, LineCost::quantity);
+        if (item.needed().compareTo(quantity) == 0) {
+            return sum(lines, landed); // to the last digit, which a price per unit may not have
+        }
         BigDecimal perUnit = lines.size() == 1 ? lines.get(0).landedPerUnit() : null;
         return perUnit == null
-                ? part(sum(lines, landed), item.needed(), sum(lines, LineCost::quantity))
+                ? part(sum(lines, landed), item.needed(), quantity)
                 : item.needed().multiply(perUnit);
     }
 
@@ -85,9 +89,15 @@ public record ItemCost(
         return housePrice == null ? sum(lines, LineCost::goods) : used();
     }
 
-    /** What will expire on the shelf, at landed cost. */
+    /**
+     * What will expire on the shelf, at landed cost: to the last digit all that is not used, where nothing else is
+     * left.
+     */
     public BigDecimal wasted() {
-        return mostUsable == null ? ZERO : part(landed(), expiring(), ordered());
+        if (mostUsable == null) {
+            return ZERO;
+        }
+        return usableLeftover().signum() == 0 ? landed().subtract(used()) : part(landed(), expiring(), ordered());
     }
 
     /** Landed cost of one kilogram or piece. */

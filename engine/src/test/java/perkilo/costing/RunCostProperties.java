@@ -178,7 +178,7 @@ final class RunCostProperties {
         }
     }
 
-    @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 600, edgeCases = EdgeCasesMode.NONE)
     void nothing_is_negative_and_no_item_is_short(@ForAll @LongRange(min = 0, max = Long.MAX_VALUE - 1) long seed) {
         RunCost cost = cost(RandomBooks.any(seed));
 

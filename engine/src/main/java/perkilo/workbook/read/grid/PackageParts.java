@@ -25,6 +25,9 @@ final class PackageParts implements Closeable {
     /** Workbooks with thousands of pictures stay below this. */
     private static final int MOST_PARTS = 20_000;
 
+    /** A part from here on, in bytes unpacked, is worth a thread that unpacks it. */
+    private static final int LONG = 1 << 20;
+
     private static final String ROOT = "/";
 
     private final Path file;
@@ -112,7 +115,8 @@ final class PackageParts implements Closeable {
         if (entry == null || content == null) {
             throw refused("is damaged: its part " + part + " is missing; take a fresh copy of it");
         }
-        return new GuardedStream(content, file, entry.getCompressedSize());
+        InputStream unpacked = entry.getSize() < LONG ? content : new ReadAhead(content);
+        return new GuardedStream(unpacked, file, entry.getCompressedSize());
     }
 
     /** A cursor on the XML of a part that is there. */
