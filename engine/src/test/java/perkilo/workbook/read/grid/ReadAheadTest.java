@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import net.jqwik.api.ForAll;
@@ -46,11 +47,16 @@ class ReadAheadTest {
             public int read() throws IOException {
                 throw cutShort;
             }
+
+            @Override
+            public int read(byte[] into, int offset, int length) throws IOException {
+                throw cutShort;
+            }
         };
         try (ReadAhead stream =
                 new ReadAhead(new SequenceInputStream(new ByteArrayInputStream(bytes(3, before)), broken))) {
             int whole = before / BLOCK * BLOCK; // what came in a block with the fault may be lost with it
-            assertThat(stream.readNBytes(whole)).isEqualTo(java.util.Arrays.copyOf(bytes(3, before), whole));
+            assertThat(stream.readNBytes(whole)).isEqualTo(Arrays.copyOf(bytes(3, before), whole));
             assertThatThrownBy(stream::readAllBytes).isSameAs(cutShort);
             assertThatThrownBy(stream::read).isSameAs(cutShort);
         }
@@ -63,6 +69,12 @@ class ReadAheadTest {
             @Override
             public int read() {
                 return 7;
+            }
+
+            @Override
+            public int read(byte[] into, int offset, int length) {
+                Arrays.fill(into, offset, offset + length, (byte) 7);
+                return length;
             }
 
             @Override
