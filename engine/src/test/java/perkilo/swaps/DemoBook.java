@@ -114,55 +114,20 @@ final class DemoBook {
             List<Offer> offered = cream.offersFor(material.name());
             for (int twin = 1; twin <= twins && !material.isWater(); twin++) {
                 String name = material.name() + ", twin " + twin;
-                materials.put(Names.key(name), renamed(material, name));
+                materials.put(Names.key(name), Varied.of(material, "name", name));
                 BigDecimal factor = BigDecimal.valueOf(50 + random.nextInt(100)).movePointLeft(2);
                 offers.add(repriced(offered.get(random.nextInt(offered.size())), name, factor));
             }
         }
-        return new Book(
-                cream.settings(),
-                cream.suppliers(),
-                offers,
-                materials,
-                cream.formulas(),
-                cream.products(),
-                cream.runs(),
-                cream.demand(),
-                cream.stock(),
-                cream.rates());
-    }
-
-    private static Material renamed(Material material, String name) {
-        return new Material(
-                name,
-                material.inci(),
-                material.functions(),
-                material.density(),
-                material.housePrice(),
-                material.handlingLoss(),
-                material.shelfLifeMonths(),
-                material.traits(),
-                Origin.NONE);
+        return Varied.of(Varied.of(cream, "materials", materials), "offers", offers);
     }
 
     private static Offer repriced(Offer offer, String item, BigDecimal factor) {
         List<Offer.PriceBreak> breaks = offer.breaks().stream()
-                .map(old -> new Offer.PriceBreak(
-                        old.from(), Figure.of(old.price().value().multiply(factor)), old.per(), Origin.NONE))
+                .map(old ->
+                        Varied.of(old, "price", Figure.of(old.price().value().multiply(factor))))
                 .toList();
-        return new Offer(
-                offer.supplier(),
-                item,
-                offer.packSize(),
-                offer.packUnit(),
-                breaks,
-                offer.currency(),
-                offer.minimumOrder(),
-                offer.orderMultiple(),
-                offer.duty(),
-                offer.quotedOn(),
-                offer.validUntil(),
-                Origin.NONE);
+        return Varied.of(Varied.of(offer, "item", item), "breaks", breaks);
     }
 
     static Settings settings() {

@@ -16,15 +16,14 @@ final class GoodsPrices {
 
     private static final int MOST_STEPS = 30;
     private static final double FIRST_STRIDE = 1.2;
+    private static final double SHORTER = 0.9;
 
     /** All goods of a minimum are never worth more than so many times the whole cost. */
     private static final double MOST_WORTH = 1e4;
 
-    private static final double SHORTER = 0.9;
-
     private final List<Options.Found> items;
     private final double[] minimum;
-    private final double[] short0;
+    private final double[] shortfall;
     private double[] prices;
     private double[] best;
     private double bound = Double.NEGATIVE_INFINITY;
@@ -38,7 +37,7 @@ final class GoodsPrices {
     GoodsPrices(List<Options.Found> items, double[] minimum, double limit) {
         this.items = items;
         this.minimum = minimum;
-        this.short0 = new double[minimum.length];
+        this.shortfall = new double[minimum.length];
         this.prices = new double[minimum.length];
         this.best = prices.clone();
         climb(limit);
@@ -83,7 +82,7 @@ final class GoodsPrices {
             }
             double length = 0;
             for (int vendor = 0; vendor < minimum.length; vendor++) {
-                double share = short0[vendor] / minimum[vendor];
+                double share = shortfall[vendor] / minimum[vendor];
                 length += share * share;
             }
             if (length < 1e-18) {
@@ -98,7 +97,7 @@ final class GoodsPrices {
     private void move(double stride, double mostWorth) {
         double[] next = new double[prices.length];
         for (int vendor = 0; vendor < next.length; vendor++) {
-            double share = short0[vendor] / minimum[vendor];
+            double share = shortfall[vendor] / minimum[vendor];
             double raised = prices[vendor] + stride * share / minimum[vendor];
             next[vendor] = Math.min(Math.max(0, raised), mostWorth / minimum[vendor]);
         }
@@ -107,7 +106,7 @@ final class GoodsPrices {
 
     /** The bound at the prices, and how much is then missing of each vendor's minimum. */
     private double evaluate() {
-        Arrays.setAll(short0, vendor -> minimum[vendor]);
+        Arrays.setAll(shortfall, vendor -> minimum[vendor]);
         double sum = 0;
         for (int vendor = 0; vendor < minimum.length; vendor++) {
             sum += prices[vendor] * minimum[vendor];
@@ -124,7 +123,7 @@ final class GoodsPrices {
             }
             sum += least;
             for (int vendor = 0; chosen != null && vendor < prices.length; vendor++) {
-                short0[vendor] -= chosen.goods(vendor);
+                shortfall[vendor] -= chosen.goods(vendor);
             }
         }
         return sum;

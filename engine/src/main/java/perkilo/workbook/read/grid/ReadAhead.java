@@ -41,7 +41,6 @@ final class ReadAhead extends InputStream {
         thread.start();
     }
 
-    @SuppressWarnings("CatchingUnchecked") // whatever it is, it is the reader's
     private void readAll() {
         try {
             Block next;
@@ -54,6 +53,7 @@ final class ReadAhead extends InputStream {
         }
     }
 
+    /** Whatever goes wrong is the reader's. */
     private Block next() {
         byte[] bytes = new byte[0];
         try {
