@@ -2,75 +2,44 @@ package perkilo.workbook.splice;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.channels.SeekableByteChannel;
+import java.io.OutputStream;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.zip.ZipException;
-import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
-import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
-import org.apache.commons.compress.archivers.zip.ZipFile;
+import java.util.zip.ZipEntry;
 import org.jspecify.annotations.Nullable;
 import perkilo.workbook.parts.PartNames;
 
 /** The person's workbook as a zip of parts, and what is to change in it. */
 final class BookPackage implements Parts, Closeable {
 
-    /** No part that is read here is larger in an honest workbook; sheets are not read. */
-    private static final int MOST_BYTES_READ = 256 << 20;
+    /** A part from here on, in bytes unpacked, is worth being copied without unpacking it. */
+    private static final int LONG = 1 << 20;
 
-    /** The earliest time a zip can hold, so that the same input gives the same file. */
-    private static final LocalDateTime ANY_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
-
-    private final ZipFile zip;
-    private final Map<String, ZipArchiveEntry> entries = new LinkedHashMap<>();
+    private final Path file;
+    private final ZippedParts parts;
     private final Map<String, byte[]> written = new LinkedHashMap<>();
     private final Map<String, String> names = new HashMap<>();
     private final Set<String> dropped = new HashSet<>();
 
-    private BookPackage(ZipFile zip) {
-        this.zip = zip;
+    private BookPackage(Path file, ZippedParts parts) {
+        this.file = file;
+        this.parts = parts;
     }
 
     /** Opens a file; nothing of it is read but its table of contents. */
     static BookPackage open(Path file) throws IOException {
-        BookPackage book = new BookPackage(zipOf(file));
-        try {
-            book.readEntries();
-            return book;
-        } catch (IOException | RuntimeException e) {
-            book.close();
-            throw e;
-        }
-    }
-
-    private static ZipFile zipOf(Path file) throws IOException {
-        try {
-            return ZipFile.builder().setPath(file).get();
-        } catch (ZipException e) {
-            throw new UnfitPackageException("is not an XLSX or XLSM file, or it is protected by a password");
-        }
-    }
-
-    private void readEntries() throws UnfitPackageException {
-        for (ZipArchiveEntry entry : Collections.list(zip.getEntriesInPhysicalOrder())) {
-            if (entries.put(PartNames.key(entry.getName()), entry) != null) {
-                throw UnfitPackageException.damaged("it holds " + entry.getName() + " twice");
-            }
-        }
+        return new BookPackage(file, ZippedParts.open(file));
     }
 
     @Override
     public boolean has(String part) {
         String key = PartNames.key(part);
-        return written.containsKey(key) || (entries.containsKey(key) && !dropped.contains(key));
+        return written.containsKey(key) || kept(key) != null;
     }
 
     @Override
@@ -80,26 +49,18 @@ final class BookPackage implements Parts, Closeable {
         if (fresh != null) {
             return fresh;
         }
-        ZipArchiveEntry entry = entries.get(key);
-        return entry == null || dropped.contains(key) ? null : read(entry);
+        ZipEntry entry = kept(key);
+        return entry == null ? null : parts.unpacked(entry);
     }
 
-    private byte[] read(ZipArchiveEntry entry) throws IOException {
-        if (!zip.canReadEntryData(entry)) {
-            throw UnfitPackageException.damaged("its part " + entry.getName() + " is packed in an unknown way");
-        }
-        try (InputStream content = zip.getInputStream(entry)) {
-            byte[] bytes = content.readNBytes(MOST_BYTES_READ);
-            if (bytes.length == MOST_BYTES_READ) {
-                throw UnfitPackageException.damaged("its part " + entry.getName() + " is too large");
-            }
-            return bytes;
-        }
+    /** A part of the person's that is not left out; null if there is none. */
+    private @Nullable ZipEntry kept(String key) {
+        return dropped.contains(key) ? null : parts.entry(key);
     }
 
     /** The names of all parts, in the form of {@link PartNames#key}. */
     Set<String> keys() {
-        Set<String> keys = new HashSet<>(entries.keySet());
+        Set<String> keys = new HashSet<>(parts.keys());
         keys.removeAll(dropped);
         keys.addAll(written.keySet());
         return keys;
@@ -108,7 +69,7 @@ final class BookPackage implements Parts, Closeable {
     /** Writes a part, new or in place of the old. */
     void put(String part, byte[] bytes) {
         String key = PartNames.key(part);
-        ZipArchiveEntry old = entries.get(key);
+        ZipEntry old = parts.entry(key);
         names.put(key, old == null ? part.substring(1) : old.getName());
         written.put(key, bytes);
     }
@@ -125,14 +86,15 @@ final class BookPackage implements Parts, Closeable {
     }
 
     /** Writes all parts: those untouched as they are, byte for byte, in their order. */
-    void writeTo(SeekableByteChannel channel) throws IOException {
-        try (ZipArchiveOutputStream out = new ZipArchiveOutputStream(channel)) {
+    void writeTo(OutputStream stream) throws IOException {
+        try (PackageOutput out = copiesLongParts() ? new RawOutput(file, stream) : new RepackedOutput(parts, stream)) {
             Set<String> left = new LinkedHashSet<>(written.keySet());
-            for (Map.Entry<String, ZipArchiveEntry> entry : entries.entrySet()) {
-                if (left.remove(entry.getKey())) {
-                    write(out, entry.getKey());
-                } else if (!dropped.contains(entry.getKey())) {
-                    copy(out, entry.getValue());
+            for (String key : parts.keys()) {
+                ZipEntry kept = kept(key);
+                if (left.remove(key)) {
+                    write(out, key);
+                } else if (kept != null) {
+                    out.copy(kept);
                 }
             }
             for (String key : left) {
@@ -141,22 +103,22 @@ final class BookPackage implements Parts, Closeable {
         }
     }
 
-    private void copy(ZipArchiveOutputStream out, ZipArchiveEntry entry) throws IOException {
-        try (InputStream raw = zip.getRawInputStream(entry)) {
-            out.addRawArchiveEntry(entry, raw);
+    private boolean copiesLongParts() {
+        for (String key : parts.keys()) {
+            ZipEntry kept = kept(key);
+            if (kept != null && kept.getSize() >= LONG && !written.containsKey(key)) {
+                return true;
+            }
         }
+        return false;
     }
 
-    private void write(ZipArchiveOutputStream out, String key) throws IOException {
-        ZipArchiveEntry entry = new ZipArchiveEntry(names.getOrDefault(key, key));
-        entry.setTimeLocal(ANY_TIME);
-        out.putArchiveEntry(entry);
-        out.write(bytes(key));
-        out.closeArchiveEntry();
+    private void write(PackageOutput out, String key) throws IOException {
+        out.write(names.getOrDefault(key, key), bytes(key));
     }
 
     @Override
     public void close() throws IOException {
-        zip.close();
+        parts.close();
     }
 }

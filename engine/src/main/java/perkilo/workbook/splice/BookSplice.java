@@ -2,7 +2,7 @@ package perkilo.workbook.splice;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.channels.SeekableByteChannel;
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -70,8 +70,8 @@ public final class BookSplice implements Closeable {
     }
 
     /** Writes the workbook; all that is not ours as it was, byte for byte. */
-    public void writeTo(SeekableByteChannel channel) throws IOException {
-        book.writeTo(channel);
+    public void writeTo(OutputStream out) throws IOException {
+        book.writeTo(out);
     }
 
     @Override

@@ -2,7 +2,8 @@
  * Sets sheets into a workbook without touching anything else of it.
  *
  * <p>A workbook is a zip of parts. What an office suite or a library reads and writes again comes back altered in many
- * small ways, so the person's parts are never read into a model: they are copied as they are, compressed bytes and all.
+ * small ways, so the person's parts are never read into a model: they are copied as they are, and where one is long
+ * without even being unpacked.
  *
  * <ul>
  *   <li>only the list of sheets, its relationships, the content types and the styles change, by edits of their text;

@@ -1,7 +1,6 @@
 package perkilo.workbook.write;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Path;
 
 /** Writes a file as a whole: until it is complete, what stands in its place is not touched. */
@@ -16,12 +15,7 @@ public final class SavedFile {
      * @throws UnwritableFileException if it can't be written, with the reason in the person's words
      */
     public static void write(Path target, byte[] content) throws IOException {
-        try (StagedFile file = StagedFile.write(target, out -> {
-            ByteBuffer left = ByteBuffer.wrap(content);
-            while (left.hasRemaining()) {
-                out.write(left);
-            }
-        })) {
+        try (StagedFile file = StagedFile.write(target, out -> out.write(content))) {
             file.moveToItsPlace();
         }
     }

@@ -1,9 +1,11 @@
 package perkilo.workbook.write;
 
+import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.channels.SeekableByteChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -22,8 +24,10 @@ final class StagedFile implements Closeable {
     /** Writes a file's content. */
     @FunctionalInterface
     interface Content {
-        void writeTo(SeekableByteChannel channel) throws IOException;
+        void writeTo(OutputStream out) throws IOException;
     }
+
+    private static final int BUFFER = 1 << 16;
 
     private final Path target;
     private final Path draft;
@@ -54,12 +58,11 @@ final class StagedFile implements Closeable {
     }
 
     private void write(Content content) throws IOException {
-        try (SeekableByteChannel channel =
-                Files.newByteChannel(draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            content.writeTo(new UnclosedChannel(channel));
-            if (channel instanceof FileChannel file) {
-                file.force(true);
-            }
+        try (FileChannel file = FileChannel.open(draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            OutputStream out = new BufferedOutputStream(Channels.newOutputStream(file), BUFFER);
+            content.writeTo(out);
+            out.flush();
+            file.force(true);
         }
     }
 

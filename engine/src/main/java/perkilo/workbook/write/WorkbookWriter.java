@@ -1,7 +1,6 @@
 package perkilo.workbook.write;
 
 import java.io.IOException;
-import java.nio.channels.Channels;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -86,8 +85,7 @@ public final class WorkbookWriter {
         Map<String, String> names = new LinkedHashMap<>();
         report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
         ResultPackage results = new ResultPackage(report, new Links("", List.of(), names, files));
-        try (StagedFile file =
-                StagedFile.write(target, channel -> results.writeTo(Channels.newOutputStream(channel)))) {
+        try (StagedFile file = StagedFile.write(target, results::writeTo)) {
             file.moveToItsPlace();
             return new Written(target, names, null);
         }

@@ -1,8 +1,10 @@
 package perkilo.workbook.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -10,9 +12,11 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import java.util.zip.Deflater;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -53,12 +57,38 @@ final class EveryKindOfBookTest {
         Path result = folder.resolve("result." + ending);
         new WorkbookWriter().write(book, SampleReport.build(), result);
 
-        Map<String, String> before = new HashMap<>(Zips.raw(book));
+        Map<String, String> before = new HashMap<>(Zips.contents(book));
         before.keySet().removeAll(MAY_CHANGE);
         before.remove("xl/calcChain.xml");
-        assertThat(Zips.raw(result)).containsAllEntriesOf(before);
-        assertThat(Zips.raw(result)).doesNotContainKey("xl/calcChain.xml");
+        assertThat(Zips.contents(result)).containsAllEntriesOf(before);
+        assertThat(Zips.contents(result)).doesNotContainKey("xl/calcChain.xml");
         assertThat(Files.readAllBytes(book)).isEqualTo(bytes);
+    }
+
+    @Test
+    void where_a_part_is_long_all_stay_packed_as_they_were() throws IOException {
+        Path book = Files.write(
+                folder.resolve("book.xlsx"), SampleBooks.longPicture().bytes(Deflater.BEST_SPEED));
+        Path result = folder.resolve("result.xlsx");
+        new WorkbookWriter().write(book, SampleReport.build(), result);
+
+        Map<String, String> before = new HashMap<>(Zips.raw(book));
+        before.keySet().removeAll(MAY_CHANGE);
+        assertThat(Zips.raw(result)).containsAllEntriesOf(before);
+    }
+
+    @Test
+    void a_part_that_does_not_unpack_to_what_it_was_is_refused() throws IOException {
+        byte[] bytes = HandMadeBook.least()
+                .part("docProps/note.xml", "<note>0.30 % preservative</note>")
+                .bytes(Deflater.NO_COMPRESSION);
+        String text = new String(bytes, StandardCharsets.ISO_8859_1).replace("0.30 %", "0.80 %");
+        Path book = Files.write(folder.resolve("book.xlsx"), text.getBytes(StandardCharsets.ISO_8859_1));
+        Path result = folder.resolve("result.xlsx");
+        assertThatThrownBy(() -> new WorkbookWriter().write(book, SampleReport.build(), result))
+                .isInstanceOf(UnwritableFileException.class)
+                .hasMessageContaining("its part docProps/note.xml cannot be unpacked");
+        assertThat(result).doesNotExist();
     }
 
     @ParameterizedTest(name = "{0}")

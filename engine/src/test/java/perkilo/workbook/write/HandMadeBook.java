@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import perkilo.workbook.author.SampleBook;
@@ -57,8 +58,13 @@ final class HandMadeBook {
     }
 
     byte[] bytes() {
+        return bytes(Deflater.BEST_COMPRESSION); // another level than ours, as other programs have others
+    }
+
+    byte[] bytes(int level) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.setLevel(level);
             for (Map.Entry<String, byte[]> part : parts.entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
                 zip.write(part.getValue());

@@ -12,6 +12,7 @@ import static perkilo.workbook.write.HandMadeBook.types;
 import static perkilo.workbook.write.HandMadeBook.workbook;
 
 import java.util.List;
+import java.util.Random;
 import perkilo.workbook.author.SampleReport;
 
 /** Workbooks of many kinds, each with the cells that {@link SampleReport} refers to. */
@@ -49,6 +50,7 @@ final class SampleBooks {
                 new Sample("macros", "xlsm", macros()),
                 new Sample("links to another workbook", "xlsx", externalLinks()),
                 new Sample("unknown parts and custom XML", "xlsx", unknownParts()),
+                new Sample("a picture of more than a megabyte", "xlsx", longPicture()),
                 new Sample("names, settings and extensions", "xlsx", namesAndExtensions()));
     }
 
@@ -171,6 +173,14 @@ final class SampleBooks {
                 .part("xl/threadedComments/threadedComment1.xml", "<any/>")
                 .part("docProps/app.xml", "<Properties><TitlesOfParts>Offers</TitlesOfParts></Properties>")
                 .part("xl/worksheets/_rels/sheet1.xml.rels", links(link("r9", "mystery", "../../customXml/item1.xml")));
+    }
+
+    /** Its bytes are random; nobody looks at it as a picture. */
+    static HandMadeBook longPicture() {
+        byte[] picture = new byte[(1 << 20) + 1];
+        new Random(1).nextBytes(picture);
+        return least().part("[Content_Types].xml", types(override("/xl/media/image1.png", "image/png")))
+                .part("xl/media/image1.png", picture);
     }
 
     private static HandMadeBook namesAndExtensions() {

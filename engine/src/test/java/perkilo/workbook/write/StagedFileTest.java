@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.SeekableByteChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -116,7 +115,7 @@ final class StagedFileTest {
         }
     }
 
-    private static void put(SeekableByteChannel channel, String text) throws IOException {
-        assertThat(channel.write(ByteBuffer.wrap(text.getBytes(UTF_8)))).isPositive();
+    private static void put(OutputStream out, String text) throws IOException {
+        out.write(text.getBytes(UTF_8));
     }
 }

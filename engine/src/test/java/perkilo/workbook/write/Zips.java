@@ -17,15 +17,29 @@ final class Zips {
 
     /** The compressed bytes of each entry as they lie in the file. */
     static Map<String, String> raw(Path file) throws IOException {
+        return entries(file, ZipFile::getRawInputStream);
+    }
+
+    /** The bytes of each entry. */
+    static Map<String, String> contents(Path file) throws IOException {
+        return entries(file, ZipFile::getInputStream);
+    }
+
+    private static Map<String, String> entries(Path file, Opening opening) throws IOException {
         Map<String, String> entries = new LinkedHashMap<>();
         try (ZipFile zip = ZipFile.builder().setPath(file).get()) {
             for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
-                try (InputStream content = zip.getRawInputStream(entry)) {
+                try (InputStream content = opening.open(zip, entry)) {
                     entries.put(entry.getName(), new String(content.readAllBytes(), StandardCharsets.ISO_8859_1));
                 }
             }
         }
         return entries;
+    }
+
+    @FunctionalInterface
+    private interface Opening {
+        InputStream open(ZipFile zip, ZipArchiveEntry entry) throws IOException;
     }
 
     /** The text of an entry. */
