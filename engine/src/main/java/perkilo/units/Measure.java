@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
@@ -40,6 +41,7 @@ public enum Measure {
         COUNT
     }
 
+    private static final Pattern SPACES_AND_DOTS = Pattern.compile("[\\s\\p{Z}.]+");
     private static final Map<String, Measure> BY_WORD = words();
     private static final BigDecimal THOUSANDTH = new BigDecimal("0.001");
     private static final Map<Measure, BigDecimal> IN_BASE = new ConcurrentHashMap<>();
@@ -142,6 +144,6 @@ public enum Measure {
     }
 
     private static String squeeze(String word) {
-        return word.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Z}.]+", "");
+        return SPACES_AND_DOTS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 }

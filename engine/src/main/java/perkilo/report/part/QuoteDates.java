@@ -125,14 +125,14 @@ public final class QuoteDates {
     public void markQuoted(int fromRow, int toRow, int column) {
         String age = day + "-" + SheetNames.cell(fromRow, column);
         when(fromRow, toRow, column, age + ">" + limit, Look.WARNING);
-        when(fromRow, toRow, column, "%1$s<=%2$s,%1$s>=%2$s-%3$s".formatted(age, limit, soon), Look.NOTICE);
+        when(fromRow, toRow, column, age + "<=" + limit + "," + age + ">=" + limit + "-" + soon, Look.NOTICE);
     }
 
     /** Marks last days. */
     public void markValid(int fromRow, int toRow, int column) {
         String left = SheetNames.cell(fromRow, column) + "-" + day;
         when(fromRow, toRow, column, left + "<0", Look.WARNING);
-        when(fromRow, toRow, column, "%1$s>=0,%1$s<=%2$s".formatted(left, soon), Look.NOTICE);
+        when(fromRow, toRow, column, left + ">=0," + left + "<=" + soon, Look.NOTICE);
     }
 
     /** A word takes no mark. */

@@ -1,13 +1,10 @@
 package perkilo.workbook.author;
 
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import perkilo.report.SheetNames;
 
 /** A rectangle of cells; rows and columns from zero, both corners included. */
 record CellRange(int firstRow, int firstColumn, int lastRow, int lastColumn) {
 
-    private static final Pattern WRITTEN = Pattern.compile("([A-Z]+)([0-9]+):([A-Z]+)([0-9]+)");
     private static final int LETTERS = 26;
 
     /**
@@ -16,20 +13,30 @@ record CellRange(int firstRow, int firstColumn, int lastRow, int lastColumn) {
      * @param range such as {@code A5:K40}
      */
     static CellRange of(String range) {
-        Matcher matcher = WRITTEN.matcher(range);
-        if (!matcher.matches()) {
-            throw new IllegalArgumentException("not a range of cells: " + range);
+        int colon = range.indexOf(':');
+        String first = range.substring(0, colon);
+        String last = range.substring(colon + 1);
+        return new CellRange(row(first), column(first), row(last), column(last));
+    }
+
+    private static int row(String cell) {
+        return Integer.parseInt(cell, letters(cell), cell.length(), 10) - 1;
+    }
+
+    private static int column(String cell) {
+        int column = 0;
+        for (int i = 0; i < letters(cell); i++) {
+            column = column * LETTERS + cell.charAt(i) - 'A' + 1;
         }
-        return new CellRange(
-                row(matcher.group(2)), column(matcher.group(1)), row(matcher.group(4)), column(matcher.group(3)));
+        return column - 1;
     }
 
-    private static int row(String number) {
-        return Integer.parseInt(number) - 1;
-    }
-
-    private static int column(String letters) {
-        return letters.chars().reduce(0, (before, letter) -> before * LETTERS + letter - 'A' + 1) - 1;
+    private static int letters(String cell) {
+        int letters = 0;
+        while (Character.isLetter(cell.charAt(letters))) {
+            letters++;
+        }
+        return letters;
     }
 
     /** The first cell, such as {@code A5}. */
@@ -39,7 +46,10 @@ record CellRange(int firstRow, int firstColumn, int lastRow, int lastColumn) {
 
     /** Such as {@code $A$5:$K$40}. */
     String absolute() {
-        return "$%s$%d:$%s$%d"
-                .formatted(SheetNames.column(firstColumn), firstRow + 1, SheetNames.column(lastColumn), lastRow + 1);
+        return absolute(firstRow, firstColumn) + ":" + absolute(lastRow, lastColumn);
+    }
+
+    private static String absolute(int row, int column) {
+        return "$" + SheetNames.column(column) + "$" + (row + 1);
     }
 }

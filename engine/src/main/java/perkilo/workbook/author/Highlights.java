@@ -45,6 +45,6 @@ final class Highlights {
 
     private static String lowest(CellRange range) {
         String first = range.firstCell();
-        return "AND(ISNUMBER(%s),%s=MIN(%s))".formatted(first, first, range.absolute());
+        return "AND(ISNUMBER(" + first + ")," + first + "=MIN(" + range.absolute() + "))";
     }
 }

@@ -69,7 +69,8 @@ final class WorkbookPart {
         ResultSheet.Pages pages = sheet.pages();
         if (pages != null) {
             String columns = before + "$A:$" + SheetNames.column(pages.headColumns() - 1);
-            String rows = before + "$%1$d:$%1$d".formatted(pages.headRow() + 1);
+            String headRow = "$" + (pages.headRow() + 1);
+            String rows = before + headRow + ":" + headRow;
             name("_xlnm.Print_Titles", place, columns + "," + rows);
             name(
                     "_xlnm.Print_Area",

@@ -105,8 +105,12 @@ final class XmlElement {
 
     /** The first child of that name, whatever its prefix. */
     @Nullable XmlElement child(String local) {
-        List<XmlElement> all = children(local);
-        return all.isEmpty() ? null : all.get(0);
+        for (XmlElement child : children) {
+            if (child.local().equals(local)) {
+                return child;
+            }
+        }
+        return null;
     }
 
     List<Attribute> attributes() {

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
@@ -27,6 +28,9 @@ final class PackageParts implements Closeable {
 
     /** A part from here on, in bytes unpacked, is worth a thread that unpacks it. */
     private static final int LONG = 1 << 20;
+
+    private static final Pattern OUTSIDE =
+            Pattern.compile("(?s)([A-Za-z]:|[/\\\\]{2}).*|(.*[/\\\\])?\\.\\.([/\\\\].*)?");
 
     private static final String ROOT = "/";
 
@@ -85,7 +89,7 @@ final class PackageParts implements Closeable {
     }
 
     private static boolean leavesTheFolder(String name) {
-        return name.matches("(?s)([A-Za-z]:|[/\\\\]{2}).*|(.*[/\\\\])?\\.\\.([/\\\\].*)?");
+        return OUTSIDE.matcher(name).matches();
     }
 
     private UnreadableFileException refused(String why) {
