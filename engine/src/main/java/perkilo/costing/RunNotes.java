@@ -36,13 +36,16 @@ final class RunNotes {
                                         market.book().settings().home())));
             }
         }
-        needs.items().stream()
-                .filter(item -> !item.isNeeded() && market.housePrice(item).isEmpty())
-                .filter(item -> market.listings(item.name()).isEmpty())
-                .forEach(item -> notes.add(Finding.note(
+        for (Item item : needs.items()) {
+            if (!item.isNeeded()
+                    && market.housePrice(item).isEmpty()
+                    && market.listings(item.name()).isEmpty()) {
+                notes.add(Finding.note(
                         item.origin(),
                         "none of \"%s\" is used, and nobody offers it: what it would cost is not known"
-                                .formatted(item.name()))));
+                                .formatted(item.name())));
+            }
+        }
         Product product = needs.product();
         FillTarget fill = needs.fill();
         if (product != null && fill != null && product.fillerSd() != null) {

@@ -54,17 +54,17 @@ final class PackPrice {
         this.packSize = quote.packSize().doubleValue();
         this.step = packSize * quote.multiple();
         List<Tier> tiers = quote.tiers();
-        this.tierPrice = tiers.stream()
-                .mapToDouble(tier -> tier.pricePerPack().doubleValue())
-                .toArray();
-        this.tierStart = tiers.stream()
-                .mapToLong(tier -> tier.from()
-                        .divide(quote.packSize(), 0, RoundingMode.CEILING)
-                        .longValueExact())
-                .toArray();
-        this.fewest = tiers.stream()
-                .mapToLong(tier -> quote.packsFor(quote.smallestLine().max(tier.from())))
-                .toArray();
+        this.tierPrice = new double[tiers.size()];
+        this.tierStart = new long[tiers.size()];
+        this.fewest = new long[tiers.size()];
+        for (int at = 0; at < tiers.size(); at++) {
+            Tier tier = tiers.get(at);
+            tierPrice[at] = tier.pricePerPack().doubleValue();
+            tierStart[at] = tier.from()
+                    .divide(quote.packSize(), 0, RoundingMode.CEILING)
+                    .longValueExact();
+            fewest[at] = quote.packsFor(quote.smallestLine().max(tier.from()));
+        }
         Integer digits = quote.minorDigits();
         this.rounding = digits == null ? 0 : Math.pow(10, digits);
         double duty = quote.duty().doubleValue();

@@ -58,8 +58,8 @@ final class SummarySheet {
     }
 
     private String basis() {
-        return "Prices and rates of " + costed.book().settings().costingDate() + "; amounts in " + home.getCurrencyCode()
-                + " unless another currency stands beside them. Stock on hand plays no part.";
+        return "Prices and rates of " + costed.book().settings().costingDate() + "; amounts in "
+                + home.getCurrencyCode() + " unless another currency stands beside them. Stock on hand plays no part.";
     }
 
     private void answers() {

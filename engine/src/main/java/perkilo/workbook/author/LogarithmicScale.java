@@ -18,13 +18,16 @@ record LogarithmicScale(double base, double from, double to) {
 
     /** The scale of a chart's horizontal axis; null for a linear one, as where a value has no logarithm. */
     static @Nullable LogarithmicScale of(Chart chart, ChartValues values) {
+        if (!chart.logarithmicAcross()) {
+            return null;
+        }
         List<Double> across = chart.series().stream()
                 .flatMap(series -> values.values(series.across()).stream())
                 .filter(Objects::nonNull)
                 .toList();
         double least = across.stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double greatest = across.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-        if (!chart.logarithmicAcross() || least <= 0) {
+        if (least <= 0) {
             return null;
         }
         double from = Math.pow(BASE, Math.floor(Math.log10(least)));

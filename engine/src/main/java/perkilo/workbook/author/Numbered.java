@@ -1,11 +1,11 @@
 package perkilo.workbook.author;
 
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Consumer;
 
-/** Things that are listed once each and referred to by their number. */
-final class Numbered<T> {
+/** Things that are listed once each, in the order of their numbers, by which they are referred to. */
+final class Numbered<T> implements Iterable<T> {
 
     private final Map<T, Integer> numbers = new LinkedHashMap<>();
     private final int first;
@@ -39,7 +39,8 @@ final class Numbered<T> {
         return first + numbers.size();
     }
 
-    void forEach(Consumer<T> action) {
-        numbers.keySet().forEach(action);
+    @Override
+    public Iterator<T> iterator() {
+        return numbers.keySet().iterator();
     }
 }

@@ -1,7 +1,9 @@
 package perkilo.workbook.author;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import perkilo.report.Chart;
 import perkilo.report.ResultSheet;
 
@@ -90,25 +92,31 @@ final class PrintSetup {
 
     /** How wide the columns are that hold anything, in points. */
     private double wide() {
-        int cells = sheet.cells().values().stream()
-                .mapToInt(row -> row.lastKey())
-                .max()
-                .orElse(0);
-        int charts = sheet.charts().stream().mapToInt(Chart::right).max().orElse(0);
-        return IntStream.rangeClosed(0, Math.max(cells, charts))
-                .map(column -> sheet.columnWidths().getOrDefault(column, TextFit.USUAL_WIDTH))
-                .mapToDouble(characters -> characters * POINTS_PER_CHARACTER + POINTS_OF_MARGIN)
-                .sum();
+        int last = 0;
+        for (SortedMap<Integer, ResultSheet.Cell> row : sheet.cells().values()) {
+            last = Math.max(last, row.lastKey());
+        }
+        for (Chart chart : sheet.charts()) {
+            last = Math.max(last, chart.right());
+        }
+        double points = 0;
+        for (int column = 0; column <= last; column++) {
+            int characters = sheet.columnWidths().getOrDefault(column, TextFit.USUAL_WIDTH);
+            points += characters * POINTS_PER_CHARACTER + POINTS_OF_MARGIN;
+        }
+        return points;
     }
 
     private void breaks(String element, List<Integer> before, int last) {
-        List<Integer> places =
-                before.stream().filter(place -> place > 0).sorted().distinct().toList();
+        SortedSet<Integer> places = new TreeSet<>(before);
+        places.remove(0);
         if (places.isEmpty()) {
             return;
         }
         xml.open(element, "count", places.size(), "manualBreakCount", places.size());
-        places.forEach(place -> xml.leaf("brk", "id", place, "max", last, "man", true));
+        for (int place : places) {
+            xml.leaf("brk", "id", place, "max", last, "man", true);
+        }
         xml.close();
     }
 }

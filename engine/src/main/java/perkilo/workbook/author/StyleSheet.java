@@ -60,14 +60,18 @@ final class StyleSheet {
         Xml xml = new Xml("styleSheet", "xmlns", Names.MAIN);
         if (!numberFormats.isEmpty()) {
             xml.open("numFmts", "count", numberFormats.end() - FIRST_OWN_FORMAT);
-            numberFormats.forEach(code -> xml.leaf("numFmt", "numFmtId", numberFormats.of(code), "formatCode", code));
+            for (String code : numberFormats) {
+                xml.leaf("numFmt", "numFmtId", numberFormats.of(code), "formatCode", code);
+            }
             xml.close();
         }
         fonts(xml);
         fills(xml);
         xml.open("borders", "count", borders.end());
         border(Border.NONE, xml);
-        borders.forEach(border -> border(border, xml));
+        for (Border border : borders) {
+            border(border, xml);
+        }
         xml.close();
         xml.open("cellStyleXfs", "count", 1);
         xml.leaf("xf", "numFmtId", 0, "fontId", 0, "fillId", 0, "borderId", 0).close();
@@ -75,14 +79,18 @@ final class StyleSheet {
         xml.open("cellStyles", "count", 1);
         xml.leaf("cellStyle", "name", "Normal", "xfId", 0, "builtinId", 0).close();
         xml.open("dxfs", "count", conditional.end());
-        conditional.forEach(look -> conditional(look, xml));
+        for (Look look : conditional) {
+            conditional(look, xml);
+        }
         return xml.close().bytes();
     }
 
     private void fonts(Xml xml) {
         xml.open("fonts", "count", fonts.end());
         font(new Font(LookStyles.USUAL_SIZE, "000000", false), xml);
-        fonts.forEach(font -> font(font, xml));
+        for (Font font : fonts) {
+            font(font, xml);
+        }
         xml.close();
     }
 
@@ -99,10 +107,12 @@ final class StyleSheet {
         xml.open("fills", "count", fills.end());
         xml.open("fill").leaf("patternFill", "patternType", "none").close();
         xml.open("fill").leaf("patternFill", "patternType", "gray125").close();
-        fills.forEach(color -> xml.open("fill")
-                .open("patternFill", "patternType", "solid")
-                .leaf("fgColor", "rgb", Palette.opaque(color))
-                .close(2));
+        for (String color : fills) {
+            xml.open("fill")
+                    .open("patternFill", "patternType", "solid")
+                    .leaf("fgColor", "rgb", Palette.opaque(color))
+                    .close(2);
+        }
         xml.close();
     }
 
@@ -127,7 +137,9 @@ final class StyleSheet {
     private void formats(Xml xml) {
         xml.open("cellXfs", "count", formats.end());
         xml.leaf("xf", "numFmtId", 0, "fontId", 0, "fillId", 0, "borderId", 0, "xfId", 0);
-        formats.forEach(look -> format(look, xml));
+        for (CellLook look : formats) {
+            format(look, xml);
+        }
         xml.close();
     }
 

@@ -1,6 +1,7 @@
 package perkilo.workbook.splice;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,23 +26,30 @@ final class WorkbookRelationships {
         this.all = book.xml(PartNames.relationshipsOf(source));
         this.edits = new XmlEdits(all);
         this.known = Relationship.of(book, source);
-        known.forEach(relationship -> ids.add(relationship.id()));
+        for (Relationship relationship : known) {
+            ids.add(relationship.id());
+        }
     }
 
     /** The part that a reference of the workbook means. */
     Optional<String> target(String id) {
-        return known.stream()
-                .filter(relationship -> relationship.id().equals(id) && !relationship.outside())
-                .map(Relationship::target)
-                .findFirst();
+        for (Relationship relationship : known) {
+            if (relationship.id().equals(id) && !relationship.outside()) {
+                return Optional.of(relationship.target());
+            }
+        }
+        return Optional.empty();
     }
 
     /** The parts of one type. */
     List<String> targets(String type) {
-        return known.stream()
-                .filter(relationship -> relationship.type().equals(type) && !relationship.outside())
-                .map(Relationship::target)
-                .toList();
+        List<String> targets = new ArrayList<>();
+        for (Relationship relationship : known) {
+            if (relationship.type().equals(type) && !relationship.outside()) {
+                targets.add(relationship.target());
+            }
+        }
+        return targets;
     }
 
     /** Refers to another part, and returns the reference's name. */
@@ -60,9 +68,11 @@ final class WorkbookRelationships {
 
     /** No longer refers to parts of one type. */
     void remove(String type) {
-        all.children("Relationship").stream()
-                .filter(element -> element.get("Type", "").endsWith("/" + type))
-                .forEach(edits::remove);
+        for (XmlElement element : all.children("Relationship")) {
+            if (element.get("Type", "").endsWith("/" + type)) {
+                edits.remove(element);
+            }
+        }
     }
 
     void store(BookPackage book) {

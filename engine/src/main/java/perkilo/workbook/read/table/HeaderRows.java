@@ -34,11 +34,14 @@ final class HeaderRows {
     private final HeaderBeginnings beginnings;
 
     HeaderRows(List<SheetSchema> schemas, Findings findings) {
-        schemas.forEach(schema -> indexes.put(schema, new HeaderIndex(schema.columns())));
         this.findings = findings;
-        this.beginnings = new HeaderBeginnings(indexes.values().stream()
-                .flatMap(index -> index.keys().stream())
-                .toList());
+        List<String> keys = new ArrayList<>();
+        for (SheetSchema schema : schemas) {
+            HeaderIndex index = new HeaderIndex(schema.columns());
+            indexes.put(schema, index);
+            keys.addAll(index.keys());
+        }
+        this.beginnings = new HeaderBeginnings(keys);
     }
 
     /** The cells of a row, with those of the row above that were merged downwards into it. */
@@ -105,37 +108,47 @@ final class HeaderRows {
 
     private Optional<Kind> best(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
         Map<SheetSchema, Map<Column, Found>> bySchema = new LinkedHashMap<>();
-        cells.forEach((index, cell) -> {
-            for (Candidate candidate : candidates(grid, row, index, cell)) {
+        for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
+            for (Candidate candidate : candidates(grid, row, cell.getKey(), cell.getValue())) {
                 bySchema.computeIfAbsent(candidate.schema(), schema -> new LinkedHashMap<>())
-                        .merge(candidate.match().column(), new Found(index, candidate.match()), Found::better);
+                        .merge(candidate.match().column(), new Found(cell.getKey(), candidate.match()), Found::better);
             }
-        });
-        return bySchema.entrySet().stream()
-                .map(entry -> new Kind(entry.getKey(), entry.getValue()))
-                .filter(kind -> kind.isEnough(grid))
-                .max((one, other) -> Integer.compare(one.score(grid), other.score(grid)));
+        }
+        Kind best = null;
+        for (Map.Entry<SheetSchema, Map<Column, Found>> schema : bySchema.entrySet()) {
+            Kind kind = new Kind(schema.getKey(), schema.getValue());
+            if (kind.isEnough(grid) && (best == null || kind.score(grid) >= best.score(grid))) {
+                best = kind;
+            }
+        }
+        return Optional.ofNullable(best);
     }
 
     private void reportUnits(Grid grid, int row, Map<Column, Found> all) {
-        all.forEach((column, found) -> {
-            String unit = found.match().notUnderstood();
+        for (Map.Entry<Column, Found> found : all.entrySet()) {
+            String unit = found.getValue().match().notUnderstood();
             if (!unit.isEmpty()) {
+                Column column = found.getKey();
                 findings.error(
-                        grid.origin(row, found.index()),
+                        grid.origin(row, found.getValue().index()),
                         "the unit \"%s\" of %s is not understood%s"
                                 .formatted(
                                         unit,
                                         column.bareHeader(),
                                         column.unit().isEmpty() ? "" : "; expected " + column.unit()));
             }
-        });
+        }
     }
 
     private void reportDoubles(Grid grid, int row, Kind kind, NavigableMap<Integer, Cell> cells) {
-        cells.forEach((index, cell) -> candidates(cell).stream()
-                .filter(candidate -> candidate.schema().equals(kind.schema()) && !kind.uses(index))
-                .forEach(candidate -> reportDouble(grid, row, index, kind, candidate.match(), cells)));
+        for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
+            int index = cell.getKey();
+            for (Candidate candidate : candidates(cell.getValue())) {
+                if (candidate.schema().equals(kind.schema()) && !kind.uses(index)) {
+                    reportDouble(grid, row, index, kind, candidate.match(), cells);
+                }
+            }
+        }
     }
 
     private void reportDouble(
@@ -188,8 +201,9 @@ final class HeaderRows {
     private List<Candidate> compare(String text) {
         HeaderText header = HeaderText.of(text);
         List<Candidate> all = new ArrayList<>();
-        indexes.forEach(
-                (schema, index) -> index.match(header).ifPresent(match -> all.add(new Candidate(schema, match))));
+        for (Map.Entry<SheetSchema, HeaderIndex> index : indexes.entrySet()) {
+            index.getValue().match(header).ifPresent(match -> all.add(new Candidate(index.getKey(), match)));
+        }
         return all;
     }
 
