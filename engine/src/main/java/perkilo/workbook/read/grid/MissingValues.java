@@ -76,6 +76,9 @@ final class MissingValues implements Closeable {
         try {
             return cell(awaited(value), style, maker);
         } catch (ExecutionException e) {
+            if (e.getCause() instanceof LinkageError fault) {
+                throw fault; // a library that is not whole is no fault of the formula
+            }
             return unknown();
         } catch (TimeoutException e) {
             givenUp = true;
