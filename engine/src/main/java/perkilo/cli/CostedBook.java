@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
+import perkilo.costing.RunCheck;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -31,6 +32,11 @@ record CostedBook(CostOutcome.@Nullable Costed costed, List<Finding> findings, i
         if (book.runs().isEmpty()) {
             Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
             findings.add(Finding.error(whole, RunOptions.NONE));
+            return new CostedBook(null, findings, Exit.BAD_INPUT);
+        }
+        List<Finding> problems = RunCheck.of(book);
+        findings.addAll(problems);
+        if (!problems.isEmpty()) {
             return new CostedBook(null, findings, Exit.BAD_INPUT);
         }
         CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book);

@@ -11,7 +11,8 @@ final class OutputOptions {
     private final OptionSpec out = Options.value(
             Path.class,
             "FILE",
-            "The workbook to write; usually BOOK's name with an ending of the command.",
+            "The workbook to write; usually BOOK's name with an ending of the command. What stands there and is no"
+                    + " result of an earlier run is kept beside it.",
             "-o",
             "--out");
     private final OptionSpec inPlace =

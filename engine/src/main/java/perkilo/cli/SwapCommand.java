@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import perkilo.costing.RunCheck;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
 import perkilo.model.Formula;
@@ -68,6 +69,7 @@ final class SwapCommand extends Command {
         Book book = runs.applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
         complaints(book).forEach(findings::add);
+        findings.addAll(RunCheck.of(book));
         if (findings.stream().anyMatch(Finding::isError)) {
             return console.refuse(findings, Exit.BAD_INPUT);
         }

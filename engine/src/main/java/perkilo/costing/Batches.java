@@ -4,6 +4,7 @@ import static java.math.BigDecimal.ONE;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 import perkilo.model.Batching;
 import perkilo.origin.Figure;
 import perkilo.purchasing.Quotient;
@@ -56,6 +57,16 @@ public record Batches(
         long count = max == null ? 1 : roundedUp(batchKg, max.value());
         BigDecimal bulk = batchKg.subtract(holdUp.multiply(BigDecimal.valueOf(count)));
         return of(bulk, count, batching);
+    }
+
+    /** What keeps bulk that is not filled from being made; empty where nothing does. */
+    static Optional<String> whyNot(BigDecimal batchKg, Batching batching) {
+        try {
+            forBulk(batchKg, batching);
+            return Optional.empty();
+        } catch (IllegalArgumentException e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        }
     }
 
     /** Where the minimum does not bind, totals come from the bulk itself: n times a rounded n-th is not the whole. */

@@ -71,8 +71,11 @@ final class RunNotes {
         if (over.signum() > 0) {
             notes.add(Finding.note(
                     cost.needs().run().origin(),
-                    "%s: the vessel's minimum makes %s kg of bulk more than is filled; its cost is in the run"
-                            .formatted(cost.needs().title(), plain(over))));
+                    "%s: the vessel's minimum makes %s kg of bulk more than %s; its cost is in the run"
+                            .formatted(
+                                    cost.needs().title(),
+                                    plain(over),
+                                    cost.needs().units() == null ? "was asked for" : "is filled")));
         }
         if (!cost.purchase().proven()) {
             notes.add(Finding.warning(

@@ -407,7 +407,7 @@ final class CostRunsTest {
         assertThat(costed(little).findings())
                 .containsExactly(Finding.note(
                         Origin.NONE,
-                        "10 kg of Gel: the vessel's minimum makes 4.00 kg of bulk more than is filled; its cost is in"
+                        "10 kg of Gel: the vessel's minimum makes 4.00 kg of bulk more than was asked for; its cost is in"
                                 + " the run"));
     }
 

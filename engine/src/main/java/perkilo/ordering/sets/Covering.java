@@ -51,20 +51,26 @@ final class Covering {
         return best == null ? null : new Cover(best, bestCost, bound);
     }
 
-    /** One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. */
+    /**
+     * One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. Of two
+     * that cost the same the one that leaves less is taken.
+     */
     private void single(double quantity) {
         PackPrice bestPrice = null;
         long bestPacks = 0;
+        double bestQuantity = Double.POSITIVE_INFINITY;
         for (int at = 0; at < offered.count(); at++) {
             PackPrice price = offered.price(at);
             long fewest = price.fewest(wanted.quantity(), quantity);
             for (int tier = 0; tier < price.tiers(); tier++) {
                 long some = Math.max(price.fewest(tier), fewest);
-                double net = price.cost(some) - wanted.worth(quantity - some * price.packSize());
-                if (net < bestCost - 1e-9) {
+                double bought = some * price.packSize();
+                double net = price.cost(some) - wanted.worth(quantity - bought);
+                if (net < bestCost - 1e-9 || (net < bestCost + 1e-9 && bought < bestQuantity)) {
                     bestCost = net;
                     bestPrice = price;
                     bestPacks = some;
+                    bestQuantity = bought;
                 }
             }
         }

@@ -1,5 +1,6 @@
 package perkilo.workbook.read;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,11 +47,20 @@ final class SupplierBook {
                     .add(offer.currency());
         }
         Map<String, Supplier> suppliers = new LinkedHashMap<>();
+        Set<String> unclear = new HashSet<>();
         rows.forEach((key, row) -> invoicedIn(row, currencies.getOrDefault(key, Set.of()))
                 .ifPresent(currency -> suppliers.put(key, row.supplier(currency))));
         for (Offer offer : offers) {
-            suppliers.computeIfAbsent(
-                    Names.key(offer.supplier()), key -> Supplier.of(offer.supplier(), offer.currency()));
+            String key = Names.key(offer.supplier());
+            Supplier known = suppliers.get(key);
+            if (known == null) {
+                suppliers.put(key, Supplier.of(offer.supplier(), offer.currency()));
+            } else if (!rows.containsKey(key) && !known.currency().equals(offer.currency()) && unclear.add(key)) {
+                findings.warning(
+                        offer.origin(),
+                        "%s has no row in Suppliers and offers in %s and %s; taken to invoice in %s. Give him a row with his Currency"
+                                .formatted(known.name(), known.currency(), offer.currency(), known.currency()));
+            }
         }
         return suppliers;
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import perkilo.report.ResultSheet;
 import perkilo.workbook.author.Links;
 import perkilo.workbook.author.ResultPackage;
 import perkilo.workbook.splice.BookSplice;
+import perkilo.workbook.splice.EarlierResult;
 import perkilo.workbook.splice.UnfitPackageException;
 
 /**
@@ -28,7 +30,7 @@ public final class WorkbookWriter {
      * Writes the workbook with the result sheets to another file.
      *
      * @param book the person's workbook, which is not changed
-     * @param target where to; what stands there is replaced
+     * @param target where to; what stands there is replaced, and kept beside it unless it is an earlier result
      * @throws UnwritableFileException if it can't be written, with the reason in the person's words
      */
     public Written write(Path book, Report report, Path target) throws IOException {
@@ -36,8 +38,7 @@ public final class WorkbookWriter {
             throw UnwritableFileException.ofItself(book);
         }
         try (Draft draft = draft(book, report, target)) {
-            draft.file().moveToItsPlace();
-            return new Written(target, draft.names(), null);
+            return put(draft, target, keeps(target, draft.sheetsOfThePerson()), LocalDate.now(ZoneId.systemDefault()));
         }
     }
 
@@ -50,14 +51,7 @@ public final class WorkbookWriter {
      */
     public Written writeInPlace(Path book, Report report, LocalDate today) throws IOException {
         try (Draft draft = draft(book, report, book)) {
-            Path backup = backup(book, today);
-            try {
-                draft.file().moveToItsPlace();
-            } catch (IOException e) {
-                Files.deleteIfExists(backup);
-                throw e;
-            }
-            return new Written(book, draft.names(), backup);
+            return put(draft, book, true, today);
         }
     }
 
@@ -65,7 +59,7 @@ public final class WorkbookWriter {
      * Writes a workbook that holds the result sheets and nothing else.
      *
      * @param report without formulas over a person's own cells
-     * @param target where to; what stands there is replaced
+     * @param target where to; what stands there is replaced, and kept beside it unless it is an earlier result
      * @throws UnwritableFileException if it can't be written, with the reason in the person's words
      */
     public Written writeAlone(Report report, Path target) throws IOException {
@@ -76,7 +70,7 @@ public final class WorkbookWriter {
      * Writes a workbook that holds the result sheets and nothing else, with links to other files.
      *
      * @param report without formulas over a person's own cells
-     * @param target where to; what stands there is replaced
+     * @param target where to; what stands there is replaced, and kept beside it unless it is an earlier result
      * @param files addresses of other files, as {@link FileAddress} gives them; a cell whose link has such a file leads
      *     there
      * @throws UnwritableFileException if it can't be written, with the reason in the person's words
@@ -85,10 +79,27 @@ public final class WorkbookWriter {
         Map<String, String> names = new LinkedHashMap<>();
         report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
         ResultPackage results = new ResultPackage(report, new Links("", List.of(), names, files));
-        try (StagedFile file = StagedFile.write(target, results::writeTo)) {
-            file.moveToItsPlace();
-            return new Written(target, names, null);
+        try (Draft draft = new Draft(StagedFile.write(target, results::writeTo), names, List.of())) {
+            return put(draft, target, keeps(target, List.of()), LocalDate.now(ZoneId.systemDefault()));
         }
+    }
+
+    /** Whether what stands at a place is to be kept: all but what an earlier run has written and nobody has touched. */
+    private static boolean keeps(Path target, List<String> sheetsOfTheBook) {
+        return Files.exists(target) && !EarlierResult.is(target, sheetsOfTheBook);
+    }
+
+    private static Written put(Draft draft, Path target, boolean keeps, LocalDate today) throws IOException {
+        Path backup = keeps ? backup(target, today) : null;
+        try {
+            draft.file().moveToItsPlace();
+        } catch (IOException e) {
+            if (backup != null) {
+                Files.deleteIfExists(backup);
+            }
+            throw e;
+        }
+        return new Written(target, draft.names(), backup);
     }
 
     private static Path backup(Path book, LocalDate today) throws IOException {
@@ -100,7 +111,8 @@ public final class WorkbookWriter {
     }
 
     /** The complete workbook beside its place. */
-    private record Draft(StagedFile file, Map<String, String> names) implements AutoCloseable {
+    private record Draft(StagedFile file, Map<String, String> names, List<String> sheetsOfThePerson)
+            implements AutoCloseable {
 
         @Override
         public void close() throws IOException {
@@ -119,7 +131,7 @@ public final class WorkbookWriter {
             Map<String, String> names = splice.finalNames(builtNames);
             Links links = new Links(String.valueOf(book.getFileName()), splice.sheetsOfThePerson(), names);
             splice.setIn(new ResultPackage(report, links).parts(), names, report.given());
-            return new Draft(StagedFile.write(target, splice::writeTo), names);
+            return new Draft(StagedFile.write(target, splice::writeTo), names, splice.sheetsOfThePerson());
         } catch (UnfitPackageException e) {
             throw UnwritableFileException.unfitWorkbook(book, e);
         }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param file the workbook with the result sheets
  * @param sheets what the tabs are called, by the names that the sheets were built with; the two differ where a sheet of
  *     the person's has the name
- * @param backup what the workbook was before; null unless it was written in place
+ * @param backup where what stood in its place is kept; null where nothing was worth it
  */
 public record Written(
         Path file, Map<String, String> sheets, @Nullable Path backup) {

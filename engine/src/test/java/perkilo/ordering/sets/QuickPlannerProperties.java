@@ -57,6 +57,52 @@ final class QuickPlannerProperties {
         }
     }
 
+    /** Two packs at one price: in either order the smaller is taken, as long as it suffices. */
+    @Example
+    void of_two_packs_that_cost_the_same_the_one_that_leaves_less_is_taken() {
+        for (List<String> sizes : List.of(List.of("6", "10"), List.of("10", "6"))) {
+            List<Quote> quotes = new ArrayList<>();
+            for (String size : sizes) {
+                quotes.add(plain(new BigDecimal(size), new BigDecimal("50")));
+            }
+            PurchaseProblem problem =
+                    PurchaseProblem.once(List.of(Need.once("wax", new BigDecimal("6"))), List.of(free()), quotes);
+            PlanOutcome.Proven found = (PlanOutcome.Proven) alone().plan(problem, LIMITS);
+            int bought = found.plan().lines().get(0).quote();
+            assertThat(quotes.get(bought).packSize()).isEqualByComparingTo("6");
+        }
+    }
+
+    private static Vendor free() {
+        return new Vendor(
+                "vendor",
+                BigDecimal.ONE,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                null,
+                BigDecimal.ZERO,
+                DutyBasis.CIF);
+    }
+
+    private static Quote plain(BigDecimal packSize, BigDecimal price) {
+        return new Quote(
+                0,
+                0,
+                packSize,
+                packSize,
+                1,
+                BigDecimal.ZERO,
+                List.of(new Tier(BigDecimal.ZERO, price)),
+                BigDecimal.ZERO,
+                BigDecimal.ONE,
+                2,
+                0,
+                0);
+    }
+
     /** What the planner remembers of one purchase does not show in the next from the same market. */
     @Property(tries = 100)
     void a_plan_costs_what_it_costs_worked_out_anew(@ForAll @IntRange(max = 1_000_000) int seed) {

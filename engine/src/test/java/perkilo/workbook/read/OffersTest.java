@@ -163,6 +163,20 @@ final class OffersTest {
     }
 
     @Test
+    void a_supplier_without_a_row_and_with_offers_in_two_currencies_is_asked_about() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "A2", "Nordal")
+                .set("Offers", "A3", "Nordal")
+                .set("Offers", "H3", "USD")
+                .sheet("Rates", List.of("From", "To", "Rate", "Date"), List.of("EUR", "USD", 1.1, "2026-11-20"));
+
+        assertThat(book.findings())
+                .anySatisfy(finding -> assertThat(finding)
+                        .startsWith("warning Offers!A3: Nordal has no row in Suppliers and offers in EUR and USD; "
+                                + "taken to invoice in EUR"));
+    }
+
+    @Test
     void a_supplier_without_a_row_has_the_currency_of_his_offers() {
         TestBook book = TestBook.sound().set("Offers", "A2", "Tarnholt Oil");
 

@@ -2,16 +2,19 @@ package perkilo.workbook.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -101,6 +104,46 @@ final class WorkbookWriterTest {
                 new SheetBuilder("Swaps").text(0, 0, "Swaps", Look.TITLE).build()));
         writer.writeInPlace(book, swaps, TODAY);
         assertThat(tabs(book)).containsExactly("Offers", "Köln's notes", "Cost summary", "Cost detail", "Swaps");
+    }
+
+    @Test
+    void an_earlier_result_is_replaced_and_anything_else_is_kept() throws IOException {
+        Path book = SampleBook.in(folder);
+        Path result = folder.resolve("result.xlsx");
+        assertThat(writer.write(book, SampleReport.build(), result).backup()).isNull();
+        assertThat(writer.write(book, SampleReport.build(), result).backup()).isNull();
+
+        change(
+                result,
+                workbook -> workbook.getSheet("Offers").getRow(1).getCell(3).setCellValue(7.1));
+        assertKept(result, () -> writer.write(book, SampleReport.build(), result));
+        assertThat(writer.write(book, SampleReport.build(), result).backup()).isNull();
+
+        change(result, workbook -> workbook.createSheet("What we agreed"));
+        assertKept(result, () -> writer.write(book, SampleReport.build(), result));
+
+        Files.copy(book, result, StandardCopyOption.REPLACE_EXISTING);
+        assertKept(result, () -> writer.write(book, SampleReport.build(), result));
+
+        Files.writeString(result, "no workbook at all");
+        assertKept(result, () -> writer.write(book, SampleReport.build(), result));
+    }
+
+    @Test
+    void what_stands_in_the_place_of_sheets_alone_is_kept_as_well() throws IOException {
+        Path alone = folder.resolve("alone.xlsx");
+        assertThat(writer.writeAlone(SampleReport.build(), alone).backup()).isNull();
+        assertThat(writer.writeAlone(SampleReport.build(), alone).backup()).isNull();
+        Files.copy(SampleBook.in(folder), alone, StandardCopyOption.REPLACE_EXISTING);
+        assertKept(alone, () -> writer.writeAlone(SampleReport.build(), alone));
+    }
+
+    private static void assertKept(Path target, Callable<Written> writing) throws IOException {
+        byte[] before = Files.readAllBytes(target);
+        Path backup = assertDoesNotThrow(writing::call).backup();
+        assertThat(backup).isNotNull().hasBinaryContent(before);
+        assertThat(target).isRegularFile();
+        assertThat(Files.readAllBytes(target)).isNotEqualTo(before);
     }
 
     @Test
