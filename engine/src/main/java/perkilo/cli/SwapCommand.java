@@ -10,6 +10,8 @@ import perkilo.costing.RunCheck;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Names;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
@@ -117,13 +119,23 @@ final class SwapCommand extends Command {
             complaints.add(options.complaint("there is no formula \"%s\"".formatted(inFormula)));
         }
         if (ofMaterial != null && book.material(ofMaterial).isEmpty()) {
-            complaints.add(options.complaint("there is no material \"%s\"".formatted(ofMaterial)));
+            complaints.add(options.complaint(
+                    "there is no material \"%s\"%s".formatted(ofMaterial, withInci(book, ofMaterial))));
         }
         if (work != null && !isKnown(book, Functions.named(work))) {
             complaints.add(options.complaint("no material is known for the function \"%s\". The materials sheet has: %s"
                     .formatted(work, functionsOf(book))));
         }
         return complaints;
+    }
+
+    /** Which materials have a name in the ingredient list, as people know that one as well. */
+    private static String withInci(Book book, String inci) {
+        String names = book.materials().values().stream()
+                .filter(one -> !one.inci().isEmpty() && Names.key(one.inci()).equals(Names.key(inci)))
+                .map(Material::name)
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : "; that is the INCI name of " + names;
     }
 
     private static boolean isKnown(Book book, String function) {

@@ -28,7 +28,7 @@ final class SwapWords {
     void say(Console console) {
         console.table(swaps());
         if (found.swaps().isEmpty()) {
-            console.say("No material that fits is cheaper at any run size.");
+            console.say(found.withoutSwaps());
         }
         if (!found.blends().isEmpty()) {
             console.say("");

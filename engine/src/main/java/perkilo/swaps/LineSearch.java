@@ -50,7 +50,13 @@ final class LineSearch {
      * @param swaps by rank
      * @param rejected by formula and line
      */
-    record Result(List<Swap> swaps, List<Rejected> rejected) {}
+    record Result(List<Swap> swaps, List<Rejected> rejected) {
+
+        /** Whether no line had any candidate. */
+        boolean isOfNothing() {
+            return swaps.isEmpty() && rejected.isEmpty();
+        }
+    }
 
     /** Either of the two. */
     private record Answer(@Nullable Swap swap, @Nullable Rejected rejected) {}

@@ -89,10 +89,15 @@ public final class SwapFinder {
         findings.addAll(NoCandidates.notes(book, prices));
         LineSearch search = new LineSearch(book, prices, options);
         LineSearch.Result result = search.find(runs);
+        if (result.isOfNothing()) {
+            findings.add(Finding.warning(
+                    book.formulas().values().iterator().next().origin(), SwapOutcome.Found.NOTHING_COMPARED));
+        }
         List<BlendStudy> blends = new ArrayList<>();
         if (options.blends()) {
-            runs.forEach((name, ofFormula) -> blends.addAll(
-                    new BlendFinder(book, prices, ofFormula, solver, bounds(options)).find(name, options.function())));
+            runs.forEach(
+                    (name, ofFormula) -> blends.addAll(new BlendFinder(book, prices, ofFormula, solver, bounds(options))
+                            .find(name, options.function(), options.material())));
         }
         Map<String, Map<String, RunCost>> base = new LinkedHashMap<>();
         runs.forEach((name, ofFormula) -> base.put(name, ofFormula.base()));

@@ -36,11 +36,20 @@ public sealed interface SwapOutcome {
             List<Finding> findings)
             implements SwapOutcome {
 
+        static final String NOTHING_COMPARED =
+                "Nothing was compared: no other material that can be bought is known to do the work of a line. Give materials"
+                        + " their Functions on the Materials sheet.";
+
         public Found {
             swaps = List.copyOf(swaps);
             rejected = List.copyOf(rejected);
             studies = List.copyOf(studies);
             findings = List.copyOf(findings);
+        }
+
+        /** What there is to say where there is no swap. */
+        public String withoutSwaps() {
+            return rejected.isEmpty() ? NOTHING_COMPARED : "No material that fits is cheaper at any run size.";
         }
 
         /** All joint swaps that save at some run size; the place in this list, from one, is a blend's number. */

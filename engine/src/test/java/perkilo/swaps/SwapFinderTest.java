@@ -77,6 +77,15 @@ final class SwapFinderTest {
                 .allSatisfy(no -> assertThat(no.reason()).isNotBlank());
     }
 
+    @Test
+    void asked_for_one_material_it_finds_swaps_and_blends_of_that_alone() {
+        SwapOutcome.Found found = find(SwapOptions.usual().only(null, "Octyldodecanol", null));
+        assertThat(found.swaps()).extracting(swap -> swap.trial().from().name()).containsOnly("Octyldodecanol");
+        assertThat(found.studies()).extracting(BlendStudy::function).containsOnly("emollients that spread");
+        assertThat(find(SwapOptions.usual().only(null, "Phenoxyethanol", null)).studies())
+                .noneMatch(BlendStudy::isSought);
+    }
+
     /** The search asks this before it doses anything; the gate itself says the same in words. */
     @Test
     void the_question_before_the_gate_is_answered_as_the_gate_does() {

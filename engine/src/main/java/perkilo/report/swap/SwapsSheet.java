@@ -69,7 +69,7 @@ final class SwapsSheet {
                         + found.book().settings().costingDate() + ".");
         page.cautions();
         if (found.swaps().isEmpty()) {
-            sheet.text(page.take(), 0, "No material that fits is cheaper at any run size.", Look.ANSWER);
+            sheet.text(page.take(), 0, found.withoutSwaps(), Look.ANSWER);
         } else {
             swaps();
         }

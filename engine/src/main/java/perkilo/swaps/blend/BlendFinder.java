@@ -60,13 +60,15 @@ public final class BlendFinder {
      *
      * @param formula its name
      * @param function only of this; null for all
+     * @param material only groups that it is in; null for all
      * @return one study for each kind of material that stands there at least twice, or that is asked for
      */
-    public List<BlendStudy> find(String formula, @Nullable String function) {
+    public List<BlendStudy> find(String formula, @Nullable String function, @Nullable String material) {
         Recipe recipe = Recipe.of(book, book.formula(formula).orElseThrow());
         List<BlendStudy> studies = new ArrayList<>();
-        new Groups(recipe, function).sought().forEach(group -> studies.add(study(recipe, group)));
-        studies.addAll(new Groups(recipe, function).refused());
+        Groups groups = new Groups(recipe, function, material);
+        groups.sought().forEach(group -> studies.add(study(recipe, group)));
+        studies.addAll(groups.refused());
         return studies;
     }
 

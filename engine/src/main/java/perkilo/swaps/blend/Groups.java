@@ -19,15 +19,18 @@ final class Groups {
 
     private final Recipe recipe;
     private final @Nullable String asked;
+    private final @Nullable String material;
 
     /**
      * Groups of a recipe.
      *
      * @param asked only of this function; null for all
+     * @param material only those that it is in; null for all
      */
-    Groups(Recipe recipe, @Nullable String asked) {
+    Groups(Recipe recipe, @Nullable String asked, @Nullable String material) {
         this.recipe = recipe;
         this.asked = asked == null ? null : Functions.named(asked);
+        this.material = material == null ? null : Names.key(material);
     }
 
     private record Place(Kind kind, String phase) {}
@@ -36,7 +39,7 @@ final class Groups {
     List<Group> sought() {
         List<Group> groups = new ArrayList<>();
         places().forEach((place, lines) -> {
-            if (lines.size() > 1) {
+            if (lines.size() > 1 && isWanted(lines)) {
                 groups.add(new Group(place.kind(), phases(lines), lines));
             }
         });
@@ -47,12 +50,12 @@ final class Groups {
     List<BlendStudy> refused() {
         List<BlendStudy> refused = new ArrayList<>();
         others().forEach((work, lines) -> {
-            if (lines.size() > 1 || asked != null) {
+            if (isWanted(lines) && (lines.size() > 1 || isAsked())) {
                 refused.add(BlendStudy.refused(recipe.formula().name(), work, phases(lines), Refusal.of(work)));
             }
         });
         places().forEach((place, lines) -> {
-            if (lines.size() == 1 && asked != null) {
+            if (lines.size() == 1 && isAsked() && isWanted(lines)) {
                 refused.add(BlendStudy.refused(
                         recipe.formula().name(),
                         place.kind().title(),
@@ -93,6 +96,17 @@ final class Groups {
             }
         }
         return others;
+    }
+
+    private boolean isAsked() {
+        return asked != null || material != null;
+    }
+
+    private boolean isWanted(List<Integer> lines) {
+        return material == null
+                || lines.stream()
+                        .map(line -> recipe.portions().get(line).material().name())
+                        .anyMatch(name -> Names.key(name).equals(material));
     }
 
     private boolean isWanted(Portion portion) {

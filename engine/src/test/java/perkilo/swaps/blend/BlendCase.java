@@ -70,7 +70,7 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
                 levels.add(i < HELD ? BigDecimal.valueOf(10 + random.nextInt(50), 3) : BigDecimal.ZERO);
             }
             Recipe recipe = recipe(materials, levels);
-            Group group = new Groups(recipe, null)
+            Group group = new Groups(recipe, null, null)
                     .sought().stream()
                             .filter(one -> one.kind() == kind)
                             .findFirst()

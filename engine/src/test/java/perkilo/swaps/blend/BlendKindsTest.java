@@ -46,7 +46,7 @@ final class BlendKindsTest {
     }
 
     private static Group only(Recipe recipe, Kind kind) {
-        return new Groups(recipe, null)
+        return new Groups(recipe, null, null)
                 .sought().stream()
                         .filter(group -> group.kind() == kind)
                         .findFirst()
@@ -240,7 +240,7 @@ final class BlendKindsTest {
 
     @Test
     void preservatives_are_refused_with_the_reason() {
-        List<BlendStudy> refused = new Groups(gel().recipe(), null).refused();
+        List<BlendStudy> refused = new Groups(gel().recipe(), null, null).refused();
 
         assertThat(refused).singleElement().satisfies(study -> {
             assertThat(study.isSought()).isFalse();
@@ -248,7 +248,7 @@ final class BlendKindsTest {
             assertThat(study.function()).isEqualTo("preservative");
             assertThat(study.refusal()).contains("challenge").contains("qualified safety assessor");
         });
-        assertThat(new Groups(gel().recipe(), "preservatives").sought()).isEmpty();
+        assertThat(new Groups(gel().recipe(), "preservatives", null).sought()).isEmpty();
     }
 
     @Test
