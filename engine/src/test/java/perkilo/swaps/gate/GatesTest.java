@@ -3,6 +3,7 @@ package perkilo.swaps.gate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import perkilo.model.Material;
 import perkilo.model.Traits;
@@ -10,6 +11,8 @@ import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.swaps.Kit;
 import perkilo.swaps.Varied;
+import perkilo.swaps.trial.Dosing;
+import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
 
 /** Each gate lets through what fits and says why something does not. */
@@ -158,6 +161,18 @@ final class GatesTest {
                 .containsExactly(false, "works from pH 3 to 5.5, the final pH is 6.5");
         assertThat(of("pH", cream().trial(3, Kit.catalogued("Sodium benzoate"))).ok())
                 .isTrue();
+    }
+
+    @Test
+    void required_tags_however_they_are_spelled() {
+        Material shea = Kit.catalogued("Shea butter refined");
+        Recipe asked = Varied.of(cream().recipe(), "requiredTags", Set.of("vegan", "palm free"));
+        Dosing dosing = new Dosing(asked);
+        Material spelledOtherwise = Varied.trait(shea, "tags", List.of("Vegan", "Palm-Free"));
+        assertThat(of("required tags", dosing.of(2, spelledOtherwise)).ok()).isTrue();
+        assertThat(of("required tags", dosing.of(2, Varied.trait(shea, "tags", List.of("vegan")))))
+                .extracting(Verdict::ok, Verdict::why)
+                .containsExactly(false, "Shea butter refined is not known to be palm free");
     }
 
     @Test
