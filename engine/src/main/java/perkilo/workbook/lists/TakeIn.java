@@ -73,14 +73,14 @@ public final class TakeIn {
         String supplier = supplier(file, said, layouts);
         if (supplier == null) {
             findings.error(whole, "it is not said whose list this is; name the supplier with --supplier");
-            return TakenIn.refused(file, findings.list(), List.of(), null);
         }
         return take(file, said, supplier, layouts, findings);
     }
 
-    private TakenIn take(Path file, Said said, String supplier, List<ListLayout> layouts, Findings findings)
+    /** Without a supplier the list is read all the same, so that all that is not clear is asked in one go. */
+    private TakenIn take(Path file, Said said, @Nullable String supplier, List<ListLayout> layouts, Findings findings)
             throws IOException {
-        Mapping mapping = folder.read(supplier);
+        Mapping mapping = supplier == null ? Mapping.empty("") : folder.read(supplier);
         List<Question> questions = new ArrayList<>();
         List<ListLine> lines = new ArrayList<>();
         TitleFacts title = null;
@@ -96,11 +96,16 @@ public final class TakeIn {
             title = title == null ? facts : title;
         }
         Days days = days(said, lines, Objects.requireNonNull(title), questions, findings, file);
-        lines.removeIf(line -> isOfAnother(line, supplier));
+        if (supplier != null) {
+            lines.removeIf(line -> isOfAnother(line, supplier));
+        }
         NameMatcher names = new NameMatcher(known, mapping);
         lines.forEach(names::of);
         new ListCheck(names, !known.isEmpty(), findings).check(lines, questions.isEmpty());
         Mapping confirmed = confirmed(mapping, names);
+        if (supplier == null) {
+            return TakenIn.refused(file, findings.list(), questions, null);
+        }
         boolean wrong = findings.list().stream().anyMatch(Finding::isError);
         if (wrong || !questions.isEmpty() || days == null) {
             Path asked = questions.isEmpty() ? null : folder.mapping(supplier);
@@ -145,6 +150,7 @@ public final class TakeIn {
         }
         Set<String> inRows = new LinkedHashSet<>();
         Set<String> inTitle = new LinkedHashSet<>();
+        Set<String> labelled = new LinkedHashSet<>();
         Set<String> all = new LinkedHashSet<>(suppliers);
         all.addAll(folder.suppliersWithMapping());
         for (ListLayout layout : layouts) {
@@ -157,11 +163,13 @@ public final class TakeIn {
                     }
                 }
             });
-            TitleFacts.of(layout, new ListDates(Optional.empty()))
-                    .lines()
-                    .forEach(line -> all.stream()
-                            .filter(name -> !name.isBlank() && Words.key(line).contains(Words.key(name)))
-                            .forEach(inTitle::add));
+            for (String line :
+                    TitleFacts.of(layout, new ListDates(Optional.empty())).lines()) {
+                all.stream()
+                        .filter(name -> !name.isBlank() && Words.key(line).contains(Words.key(name)))
+                        .forEach(inTitle::add);
+                labelled(line).ifPresent(labelled::add);
+            }
         }
         if (inRows.size() == 1) {
             String name = inRows.iterator().next();
@@ -170,11 +178,21 @@ public final class TakeIn {
         if (inTitle.size() == 1) {
             return inTitle.iterator().next();
         }
+        if (labelled.size() == 1) {
+            return labelled.iterator().next();
+        }
         String name = Words.key(String.valueOf(file.getFileName()));
         List<String> inName = all.stream()
                 .filter(supplier -> !supplier.isBlank() && name.startsWith(Words.key(supplier)))
                 .toList();
         return inName.size() == 1 ? inName.get(0) : null;
+    }
+
+    /** The name behind a word for a supplier and a colon: {@code Fournisseur : Havre Chimie}. */
+    private static Optional<String> labelled(String line) {
+        int colon = line.indexOf(':');
+        boolean label = colon > 0 && Words.is("supplier", line.substring(0, colon));
+        return Optional.of(line.substring(colon + 1).strip()).filter(name -> label && !name.isEmpty());
     }
 
     private Optional<String> known(String name) {

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.origin.Finding;
 import perkilo.workbook.read.grid.Grid;
 import perkilo.workbook.read.grid.Grids;
@@ -205,6 +207,33 @@ final class QuestionsTest {
         assertThat(takeIn.take(list, new TakeIn.Said("Fen & Moor", null, null)).findings())
                 .extracting(Finding::text)
                 .containsExactly("the list bears no date; say the day it holds from with --quoted YYYY-MM-DD");
+    }
+
+    @Test
+    void all_that_a_list_does_not_say_is_asked_in_one_go() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Product;Pack;Price EUR\nA;25 kg;1.50\n");
+        TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
+
+        TakenIn taken = takeIn.take(list, new TakeIn.Said(null, null, null));
+        assertThat(taken.findings())
+                .extracting(Finding::text)
+                .containsExactlyInAnyOrder(
+                        "it is not said whose list this is; name the supplier with --supplier",
+                        "the list bears no date; say the day it holds from with --quoted YYYY-MM-DD");
+        assertThat(taken.questions()).extracting(Question::field).containsExactly("price per");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Supplier: Havre Chimie", "Fournisseur : Havre Chimie", "Lieferant:  Havre Chimie "})
+    void a_supplier_nobody_knows_yet_may_be_named_in_the_title(String title) throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.csv"), title + "\n\nProduct;Pack;EUR/kg;Quoted\nA;25 kg;1.50;2026-11-20\n");
+        TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
+
+        TakenIn taken = takeIn.take(list, new TakeIn.Said(null, null, null));
+        assertThat(taken.findings()).filteredOn(Finding::isError).isEmpty();
+        assertThat(taken.supplier()).isEqualTo("Havre Chimie");
+        assertThat(taken.quotedOn()).isEqualTo(LocalDate.of(2026, 11, 20));
     }
 
     private static ListFolder.Kept.How how(TakenIn taken) {
