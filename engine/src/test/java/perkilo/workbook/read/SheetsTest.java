@@ -442,6 +442,63 @@ final class SheetsTest {
     }
 
     @Test
+    void a_rate_that_is_hardly_charged_is_suspected_to_be_a_fraction() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Settings",
+                                List.of("Setting", "Value"),
+                                List.of("Home currency", "EUR"),
+                                List.of("Costing date", LocalDate.of(2026, 11, 20)),
+                                List.of("Overhead", 0.15),
+                                List.of("Conversion margin", 0.015),
+                                List.of("Holding % per year", "0,12"),
+                                List.of("Leftover credit %", 0.5))
+                        .findings())
+                .containsExactly(
+                        "warning Settings!B4: Overhead % is 0.15, which means 0.15 %; "
+                                + "type 15 for 15 %, or format the cell as a percentage",
+                        "warning Settings!B5: Conversion margin % is 0.015, which means 0.015 %; "
+                                + "type 1.5 for 1.5 %, or format the cell as a percentage",
+                        "warning Settings!B6: Holding % per year is 0.12, which means 0.12 %; "
+                                + "type 12 for 12 %, or format the cell as a percentage",
+                        "warning Settings!B7: Leftover credit % is 0.5, which means 0.5 %; "
+                                + "type 50 for 50 %, or format the cell as a percentage");
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "D1", "Duty")
+                        .set("Suppliers", "D2", 0.065)
+                        .set("Products", "E1", "Overfill")
+                        .set("Products", "E2", 0.02)
+                        .findings())
+                .containsExactly(
+                        "warning Suppliers!D2: Duty % is 0.065, which means 0.065 %; "
+                                + "type 6.5 for 6.5 %, or format the cell as a percentage",
+                        "warning Products!E2: Overfill % is 0.02, which means 0.02 %; "
+                                + "type 2 for 2 %, or format the cell as a percentage");
+    }
+
+    @Test
+    void small_rates_are_ordinary_where_people_have_them() {
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Conversion margin %")
+                        .set("Settings", "B4", 0.5)
+                        .set("Settings", "A5", "Overhead %")
+                        .set("Settings", "B5", "0.15 %")
+                        .set("Suppliers", "D1", "Insurance %")
+                        .set("Suppliers", "D2", 0.05)
+                        .set("Suppliers", "E1", "Duty %")
+                        .set("Suppliers", "E2", 0.065, "0.0%")
+                        .set("Suppliers", "E3", 0)
+                        .set("Products", "E1", "Overfill %")
+                        .set("Products", "E2", 0.5)
+                        .set("Products", "F1", "Fill loss %")
+                        .set("Products", "F2", 0.05)
+                        .set("Materials", "D1", "Handling loss %")
+                        .set("Materials", "D2", 0.05)
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
     void a_sheet_called_like_a_table_without_headers_is_an_error() {
         assertThat(TestBook.sound()
                         .sheet("Stock", List.of("Shea butter", 5, "kg"))

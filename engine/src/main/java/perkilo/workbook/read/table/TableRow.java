@@ -109,6 +109,15 @@ public final class TableRow {
         return cell.isBlank() || (column.kind() != LEVEL && Values.isDash(cell));
     }
 
+    /** Whether a cell holds a mere number: neither its format nor words beside it say that it is in per cent. */
+    public boolean isBareNumber(Column column) {
+        Cell cell = cell(column);
+        return cell.kind() == Cell.Kind.TEXT
+                ? NumberText.parse(cell.text()) instanceof NumberText.Parsed parsed
+                        && parsed.words().isEmpty()
+                : cell.kind() == Cell.Kind.NUMBER && !cell.isPercentFormat();
+    }
+
     /** Reports each of some columns that is blank; true if none is. */
     public boolean require(Column... columns) {
         boolean all = true;
