@@ -499,6 +499,40 @@ final class SheetsTest {
     }
 
     @Test
+    void a_name_whose_own_row_is_faulty_is_known() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "G3", "bag of something")
+                        .set("Offers", "F4", "x")
+                        .findings())
+                .as("a material and a component")
+                .containsExactly(
+                        "error Offers!G3: Price per is \"bag of something\", which is not understood; "
+                                + "expected pack, kg, g, lb, oz, L, US gal or each",
+                        "error Offers!F4: Price is \"x\", which is not a number; type the figure alone, such as 1.74");
+        assertThat(TestBook.sound().set("Products", "C2", "thirty").findings())
+                .as("a product with components and a run")
+                .containsExactly("error Products!C2: Fill is \"thirty\", which is not a number; "
+                        + "type the figure alone, such as 200");
+        assertThat(TestBook.sound()
+                        .set("Balm", "C2", "some")
+                        .set("Balm", "C3", "more")
+                        .sheet("Batches", List.of("Formula", "Vessel max kg"), List.of("Balm", 50))
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit"),
+                                List.of("Shea butter", 5, "kg"),
+                                List.of("Sheabutter oil", 5, "kg"))
+                        .findings())
+                .as("a formula")
+                .containsExactly(
+                        "error Balm!C2: % w/w is \"some\", which is not a percentage or q.s.; "
+                                + "type the figure alone, such as 4",
+                        "error Balm!C3: % w/w is \"more\", which is not a percentage or q.s.; "
+                                + "type the figure alone, such as 4",
+                        "error Stock!A3: the item \"Sheabutter oil\" is neither offered nor used anywhere");
+    }
+
+    @Test
     void a_sheet_called_like_a_table_without_headers_is_an_error() {
         assertThat(TestBook.sound()
                         .sheet("Stock", List.of("Shea butter", 5, "kg"))
