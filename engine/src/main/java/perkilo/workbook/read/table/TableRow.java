@@ -118,19 +118,27 @@ public final class TableRow {
                 : cell.kind() == Cell.Kind.NUMBER && !cell.isPercentFormat();
     }
 
-    /** Reports each of some columns that is blank; true if none is. */
+    /**
+     * Reports each of some columns that is blank; true if none is. What the whole table lacks is reported at its head.
+     */
     public boolean require(Column... columns) {
         boolean all = true;
         for (Column column : columns) {
             if (isBlank(column)) {
                 all = false;
-                findings.error(
-                        origin(column),
-                        "%s is missing; expected %s, such as %s"
-                                .formatted(column.header(), column.kind().words(), column.example()));
+                reportBlank(column);
             }
         }
         return all;
+    }
+
+    private void reportBlank(Column column) {
+        if (table.has(column) || !table.schema().required().contains(column)) {
+            findings.error(
+                    origin(column),
+                    "%s is missing; expected %s, such as %s"
+                            .formatted(column.header(), column.kind().words(), column.example()));
+        }
     }
 
     /** The words in a column; empty where it is blank. */
