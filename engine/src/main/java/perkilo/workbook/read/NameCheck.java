@@ -54,7 +54,7 @@ final class NameCheck {
     void run() {
         materials();
         components();
-        products();
+        formulas();
         plans();
         stock();
         suppliers();
@@ -98,12 +98,14 @@ final class NameCheck {
         }
     }
 
-    private void products() {
-        for (Product product : book.products().values()) {
-            checkFormula(product.formula(), product.origin());
-        }
-        for (TableRow row : tables.rows(BatchesSheet.SCHEMA, new Findings())) {
-            checkFormula(row.text(BatchesSheet.FORMULA), row.origin(BatchesSheet.FORMULA));
+    private void formulas() {
+        formulas(ProductsSheet.SCHEMA, ProductsSheet.FORMULA);
+        formulas(BatchesSheet.SCHEMA, BatchesSheet.FORMULA);
+    }
+
+    private void formulas(SheetSchema schema, Column column) {
+        for (TableRow row : tables.rows(schema, new Findings())) {
+            checkFormula(row.text(column), row.origin(column));
         }
     }
 

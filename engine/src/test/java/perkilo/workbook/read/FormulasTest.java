@@ -228,7 +228,7 @@ final class FormulasTest {
         assertThat(TestBook.sound().drop("Balm").findings())
                 .contains(
                         "error book.xlsx: holds no formula; expected a sheet with the columns Material and % w/w",
-                        "error Products!A2: the formula \"Balm\" is on no sheet");
+                        "error Products!B2: the formula \"Balm\" is on no sheet");
         assertThat(TestBook.sound().drop("Offers").findings())
                 .contains("error book.xlsx: holds no offers; expected a sheet with the columns Supplier, Item, "
                         + "Pack size, Pack unit, Price and Price per");

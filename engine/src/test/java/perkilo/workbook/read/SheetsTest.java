@@ -324,7 +324,7 @@ final class SheetsTest {
     @Test
     void names_that_nobody_knows_are_errors() {
         assertThat(TestBook.sound().set("Products", "B2", "Blm").findings())
-                .containsExactly("error Products!A2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
+                .containsExactly("error Products!B2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
         assertThat(TestBook.sound().set("Runs", "A2", "Balm 3O").findings())
                 .containsExactly(
                         "error Runs!A2: the product \"Balm 3O\" has no row in Products; did you mean \"Balm 30\"?");
