@@ -20,7 +20,7 @@ final class CheckCommand extends Command {
 
     @Override
     public Integer call() throws IOException {
-        Reading<Book> reading = options.read();
+        Reading<Book> reading = options.readWithDemand();
         Console console = new Console(this, options);
         if (options.json()) {
             console.json(Json.onlyMessages(reading.findings()));

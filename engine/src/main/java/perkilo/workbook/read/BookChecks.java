@@ -51,7 +51,7 @@ final class BookChecks {
         new NameCheck(book, described, tables, findings).run();
         lookAlikes.run();
         new SupplierCheck(book, findings).run();
-        new PlanningCheck(book, findings).run();
+        new StockCheck(book, items, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();
         List<Offer> payable = new RateCheck(book.withOffers(kept), items, reports, findings).payable();
         return book.withOffers(payable);

@@ -386,7 +386,8 @@ final class SheetsTest {
                                 List.of("Item", "Quantity", "Unit", "Expires"),
                                 List.of("Shea butter", 5, "each", ""),
                                 List.of("Sunflower oil", 5, "L", ""),
-                                List.of("Shea butter", 5, "kg", LocalDate.of(2026, 1, 1)))
+                                List.of("Shea butter", 5, "kg", LocalDate.of(2026, 1, 1)),
+                                List.of("Jar", 5, "kg", ""))
                         .findings())
                 .containsExactly(
                         "error Stock!B2: the stock of \"Shea butter\" is in pieces, but it is a raw material; "
@@ -394,18 +395,9 @@ final class SheetsTest {
                         "error Stock!B3: the stock of \"Sunflower oil\" is in L, but its density is not known; "
                                 + "fill Density g/mL in Materials",
                         "warning Stock!A4: \"Shea butter\" expired on 2026-01-01, before the costing date 2026-11-20, "
-                                + "and is not used");
-    }
-
-    @Test
-    void demand_in_the_past_is_a_warning() {
-        assertThat(TestBook.sound()
-                        .sheet(
-                                "Demand",
-                                List.of("Product", "Units", "Needed by"),
-                                List.of("Balm 30", 5, LocalDate.of(2026, 1, 1)))
-                        .findings())
-                .containsExactly("warning Demand!A2: needed by 2026-01-01, before the costing date 2026-11-20");
+                                + "and is not used",
+                        "error Stock!B5: the stock of \"Jar\" is in kg, but it is a component; "
+                                + "expected pieces, with each as the unit");
     }
 
     @Test
