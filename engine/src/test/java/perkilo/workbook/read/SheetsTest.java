@@ -499,7 +499,7 @@ final class SheetsTest {
                 .as("a material and a component")
                 .containsExactly(
                         "error Offers!G3: Price per is \"bag of something\", which is not understood; "
-                                + "expected pack, kg, g, lb, oz, L, US gal or each",
+                                + "expected pack, kg, 100 g, g, lb, oz, L, US gal or each",
                         "error Offers!F4: Price is \"x\", which is not a number; type the figure alone, such as 1.74");
         assertThat(TestBook.sound().set("Products", "C2", "thirty").findings())
                 .as("a product with components and a run")
@@ -531,6 +531,29 @@ final class SheetsTest {
                         .findings())
                 .containsExactly(
                         "error Stock: no row of headers is found here; expected columns such as Item, Quantity, Unit");
+    }
+
+    @Test
+    void an_amount_for_something_else_is_refused() {
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "D1", "Freight per kg")
+                        .set("Suppliers", "D2", "0,30 €/lb")
+                        .set("Suppliers", "E1", "Minimum order value")
+                        .set("Suppliers", "E2", "250 €/kg")
+                        .set("Materials", "D1", "House price per 100 kg")
+                        .set("Materials", "D2", 4.5)
+                        .findings())
+                .containsExactly(
+                        "error Suppliers!D2: Freight per kg is per lb; expected an amount per kg",
+                        "error Suppliers!E2: Minimum order value is per kg; expected an amount",
+                        "error Materials!D2: House price is per 100 kg; expected an amount per kg");
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "D1", "Freight per kg")
+                        .set("Suppliers", "D2", "0,30 €/kg")
+                        .set("Products", "E1", "Target retail price")
+                        .set("Products", "E2", "29,90 € per each")
+                        .findings())
+                .isEmpty();
     }
 
     @Test
