@@ -176,6 +176,20 @@ final class HeadersTest {
                         + "(the price from that quantity upwards)");
     }
 
+    @Test
+    void words_between_two_quotations_are_told_whole() {
+        assertThat(TestBook.sound()
+                        .set("Balm", "A1", "Formula")
+                        .set("Balm", "A2", "Balm")
+                        .set("Balm", "A3", "Balm")
+                        .set("Balm", "C1", "Amount (g)")
+                        .with(book -> book.setSheetName(book.getSheetIndex("Balm"), "Formulas"))
+                        .findings())
+                .containsExactly("error Formulas!A1: the Formula table has no column \"% w/w\" "
+                        + "(of the material as supplied; q.s. for the one that takes the balance); "
+                        + "not understood: \"Amount (g)\" in Formulas!C1");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {"Price per 100 g", "Price €/100g", "Price (EUR per 100 g)", "Price/100 g", "Cost, EUR / 100 g"})
