@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.supply.Horizon;
 import perkilo.workbook.read.BookReader;
 import perkilo.workbook.read.Sources;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -39,6 +42,17 @@ final class BookOptions {
     Reading<Book> read() throws IOException {
         Sources all = new Sources(book(), sources.prices(), sources.rates(), sources.date());
         return new BookReader().read(all, LocalDate.now(ZoneId.systemDefault()));
+    }
+
+    /** Reads the same, with what keeps its demand from being planned, where it has any. */
+    Reading<Book> readWithDemand() throws IOException {
+        Reading<Book> reading = read();
+        if (reading.value().demand().isEmpty()) {
+            return reading;
+        }
+        List<Finding> all = new ArrayList<>(reading.findings());
+        all.addAll(Horizon.problems(reading.value()));
+        return new Reading<>(reading.value(), all);
     }
 
     /** Something about the workbook as a whole that keeps a command from an answer. */

@@ -20,23 +20,25 @@ final class CheckCommand extends Command {
 
     @Override
     public Integer call() throws IOException {
-        Reading<Book> reading = options.read();
+        Reading<Book> reading = options.readWithDemand();
         Console console = new Console(this, options);
         if (options.json()) {
             console.json(Json.onlyMessages(reading.findings()));
         }
         console.findings(reading.findings());
         Book book = reading.value();
-        console.say("%d formulas, %d materials, %d offers of %d suppliers, %d products, %d runs"
+        console.say("%s, %s, %s of %s, %s, %s"
                 .formatted(
-                        book.formulas().size(),
-                        book.materials().size(),
-                        book.offers().size(),
-                        book.suppliers().size(),
-                        book.products().size(),
-                        book.runs().size()));
-        console.say("%d errors, %d warnings"
-                .formatted(count(reading.findings(), Level.ERROR), count(reading.findings(), Level.WARNING)));
+                        Console.counted(book.formulas().size(), "formula"),
+                        Console.counted(book.materials().size(), "material"),
+                        Console.counted(book.offers().size(), "offer"),
+                        Console.counted(book.suppliers().size(), "supplier"),
+                        Console.counted(book.products().size(), "product"),
+                        Console.counted(book.runs().size(), "run")));
+        console.say("%s, %s"
+                .formatted(
+                        Console.counted(count(reading.findings(), Level.ERROR), "error"),
+                        Console.counted(count(reading.findings(), Level.WARNING), "warning")));
         return reading.hasErrors() ? Exit.BAD_INPUT : Exit.DONE;
     }
 

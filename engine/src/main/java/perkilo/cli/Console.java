@@ -53,9 +53,14 @@ final class Console {
         }
         findings(findings);
         long errors = findings.stream().filter(Finding::isError).count();
-        err.printf("%d %s; nothing was written.%n", errors, errors == 1 ? "error" : "errors");
+        err.printf("%s; nothing was written.%n", counted(errors, "error"));
         err.flush();
         return exit;
+    }
+
+    /** A number of things, such as {@code 1 error}; the words take an s for more. */
+    static String counted(long number, String word) {
+        return number + " " + word + (number == 1 ? "" : "s");
     }
 
     /** Whether the answer is printed as JSON. */
@@ -109,10 +114,10 @@ final class Console {
         }
     }
 
-    /** Says where the result is, and which of its sheets got another name. */
+    /** Says where the result is, and as a note which of its sheets got another name. */
     void written(Written written) {
         written.sheets().forEach((built, tab) -> {
-            if (!built.equals(tab)) {
+            if (!quiet && !built.equals(tab)) {
                 err.printf("note: a sheet of yours is called \"%s\"; the result is on \"%s\"%n", built, tab);
             }
         });

@@ -1,10 +1,13 @@
 package perkilo.cli;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * Options and parameters of the command line.
@@ -32,6 +35,22 @@ final class Options {
      */
     static OptionSpec value(Class<?> type, String label, String description, String... names) {
         return valueBuilder(type, label, description, names).build();
+    }
+
+    /** An option with a day for its value. */
+    static OptionSpec day(String description, String... names) {
+        return valueBuilder(LocalDate.class, "YYYY-MM-DD", description, names)
+                .converters(Options::dayOf)
+                .build();
+    }
+
+    private static LocalDate dayOf(String typed) {
+        try {
+            return LocalDate.parse(typed);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException(
+                    "%s is not a day as expected; type it as YYYY-MM-DD, such as 2026-11-20".formatted(typed));
+        }
     }
 
     /**

@@ -53,7 +53,7 @@ final class OrderCommand extends Command {
     public Integer call() throws IOException {
         output.checkUsage();
         Console console = new Console(this, options);
-        Reading<Book> reading = options.read();
+        Reading<Book> reading = options.readWithDemand();
         if (reading.hasErrors()) {
             return console.refuse(reading.findings(), Exit.BAD_INPUT);
         }

@@ -118,7 +118,7 @@ final class PortfolioTask {
         return new Result(
                 PortfolioBook.failed(names.apply(book), address(book), own(findings)),
                 json,
-                "%s: not costed, %d %s".formatted(names.apply(book), errors, errors == 1 ? "error" : "errors"),
+                "%s: not costed, %s".formatted(names.apply(book), Console.counted(errors, "error")),
                 List.of());
     }
 

@@ -21,13 +21,10 @@ final class PricesCommand extends Command {
             "prices", Path.class, "FOLDER", "The folder that lists are kept in; usually ${DEFAULT-VALUE}.", "--prices");
     private final OptionSpec supplier =
             Options.value(String.class, "NAME", "Whose list it is, where the list doesn't tell.", "--supplier");
-    private final OptionSpec quoted = Options.value(
-            LocalDate.class, "YYYY-MM-DD", "The day the list holds from, where the list doesn't tell.", "--quoted");
-    private final OptionSpec validUntil = Options.value(
-            LocalDate.class,
-            "YYYY-MM-DD",
-            "The last day the list holds, where the list doesn't tell.",
-            "--valid-until");
+    private final OptionSpec quoted =
+            Options.day("The day the list holds from, where the list doesn't tell.", "--quoted");
+    private final OptionSpec validUntil =
+            Options.day("The last day the list holds, where the list doesn't tell.", "--valid-until");
     private final OptionSpec book = Options.value(
             Path.class,
             "BOOK",
@@ -36,11 +33,8 @@ final class PricesCommand extends Command {
     private final OptionSpec changes = Options.flag("Show what rose or fell since the last lists.", "--changes");
     private final OptionSpec rates =
             Options.value(Path.class, "FILE", "With --changes: exchange rates, a dated table.", "--rates");
-    private final OptionSpec date = Options.value(
-            LocalDate.class,
-            "YYYY-MM-DD",
-            "With --changes: the day to look from, in place of the workbook's costing date.",
-            "--date");
+    private final OptionSpec date =
+            Options.day("With --changes: the day to look from, in place of the workbook's costing date.", "--date");
     private final PrintOptions printing;
     private final OutputOptions output;
     private final RunOptions runs;

@@ -47,11 +47,8 @@ final class RatesCommand extends Command {
     private final OptionSpec from =
             Options.value(String.class, "CODE", "Ask: one unit of this currency, such as USD …", "--from");
     private final OptionSpec to = Options.value(String.class, "CODE", "… in this one, such as EUR.", "--to");
-    private final OptionSpec date = Options.value(
-            LocalDate.class,
-            "YYYY-MM-DD",
-            "Ask for this day; usually today. The last rate on or before it holds.",
-            "--date");
+    private final OptionSpec date =
+            Options.day("Ask for this day; usually today. The last rate on or before it holds.", "--date");
     private final PrintOptions printing;
     private final Bank bank;
 

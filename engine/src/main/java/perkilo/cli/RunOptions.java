@@ -3,10 +3,14 @@ package perkilo.cli;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
+import perkilo.workbook.read.table.NumberText;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Run sizes that are given on the command line, in place of the Runs sheet. */
@@ -16,14 +20,18 @@ final class RunOptions {
     static final String NONE =
             "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
 
+    private static final Pattern WHOLE = Pattern.compile("[1-9]\\d*");
+    private static final Pattern WEIGHT = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
+    private static final int THOUSANDS = 3;
+
     private final Command command;
     private final OptionSpec units = Options.listed(
-            BigDecimal.class,
+            String.class,
             "UNITS",
             "Cost every product at these numbers of units, in place of the Runs sheet.",
             "--units");
     private final OptionSpec batchKg = Options.listed(
-            BigDecimal.class,
+            String.class,
             "KG",
             "Cost every formula's bulk at these batch sizes, in place of the Runs sheet.",
             "--batch-kg");
@@ -33,30 +41,47 @@ final class RunOptions {
         command.takes(units, batchKg);
     }
 
-    private List<BigDecimal> units() {
-        return Options.allSaid(units, BigDecimal.class);
+    private List<String> units() {
+        return Options.allSaid(units, String.class);
     }
 
-    private List<BigDecimal> batchKg() {
-        return Options.allSaid(batchKg, BigDecimal.class);
+    private List<String> batchKg() {
+        return Options.allSaid(batchKg, String.class);
     }
 
     /**
-     * Looks for sizes that nobody can make.
+     * Looks for sizes that nobody can make, and for those that can be read in two ways.
      *
      * @throws picocli.CommandLine.ParameterException if there are any
      */
     void checkUsage() {
-        for (BigDecimal one : units()) {
-            if (one.signum() <= 0 || one.stripTrailingZeros().scale() > 0) {
-                throw command.wrong("--units takes whole numbers above zero, but was given " + one.toPlainString());
+        if (!units().stream().allMatch(one -> WHOLE.matcher(one).matches())) {
+            throw command.wrong(("--units takes whole numbers above zero, but was given %s; "
+                            + "type them without points, with commas only between them, as in --units 500,1000")
+                    .formatted(String.join(",", units())));
+        }
+        for (String one : batchKg()) {
+            if (NumberText.parse(one) instanceof NumberText.Ambiguous two) {
+                throw command.wrong("--batch-kg was given %s, which can mean %s or %s; type it as %s or %s"
+                        .formatted(
+                                one, plain(two.large()), plain(two.small()), clear(two.large()), clear(two.small())));
+            }
+            if (!WEIGHT.matcher(one).matches() || new BigDecimal(one).signum() <= 0) {
+                throw command.wrong(("--batch-kg takes weights above zero, but was given %s; "
+                                + "type decimals with a point, and commas only between weights, as in --batch-kg 2.5,10")
+                        .formatted(String.join(",", batchKg())));
             }
         }
-        for (BigDecimal one : batchKg()) {
-            if (one.signum() <= 0) {
-                throw command.wrong("--batch-kg takes weights above zero, but was given " + one.toPlainString());
-            }
-        }
+    }
+
+    private static String plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+
+    /** As it can be read in one way only: three decimals could be thousands. */
+    private static String clear(BigDecimal number) {
+        return plain(number) + (number.stripTrailingZeros().scale() == THOUSANDS ? "0" : "");
     }
 
     /** Whether any sizes were given. */
@@ -70,14 +95,20 @@ final class RunOptions {
             return book;
         }
         List<Run> runs = new ArrayList<>();
-        book.products()
-                .values()
-                .forEach(product -> units().forEach(
-                                size -> runs.add(new Run.OfProduct(product.name(), Figure.of(size), Origin.NONE))));
-        book.formulas()
-                .values()
-                .forEach(formula -> batchKg()
-                        .forEach(size -> runs.add(new Run.OfBulk(formula.name(), Figure.of(size), Origin.NONE))));
+        for (Product product : book.products().values()) {
+            for (String size : units()) {
+                runs.add(new Run.OfProduct(product.name(), figure(size), Origin.NONE));
+            }
+        }
+        for (Formula formula : book.formulas().values()) {
+            for (String size : batchKg()) {
+                runs.add(new Run.OfBulk(formula.name(), figure(size), Origin.NONE));
+            }
+        }
         return book.withRuns(runs);
+    }
+
+    private static Figure figure(String size) {
+        return Figure.of(new BigDecimal(size));
     }
 }

@@ -19,8 +19,7 @@ final class SourceOptions {
             "FILE",
             "Exchange rates: a dated table, such as \"perkilo rates\" keeps, or a file of the European Central Bank.",
             "--rates");
-    private final OptionSpec date = Options.value(
-            LocalDate.class, "YYYY-MM-DD", "The costing date, in place of the one in the workbook.", "--date");
+    private final OptionSpec date = Options.day("The costing date, in place of the one in the workbook.", "--date");
 
     SourceOptions(Command command) {
         command.takes(prices, rates, date);

@@ -50,6 +50,11 @@ public record Figure(
         return value.signum() == 0;
     }
 
+    /** What a cell's figure is, times a factor: a price for 100 g as that of a kilogram. */
+    public Figure times(BigDecimal factor) {
+        return new Figure(value.multiply(factor), origin, perCell == null ? null : perCell.multiply(factor));
+    }
+
     /** The same place, another value: how a what-if keeps track of the cell that it stands for. */
     public Figure withValue(BigDecimal other) {
         return new Figure(other, origin, perCell);

@@ -64,6 +64,15 @@ public record ExchangeRates(List<DatedRate> rates) {
         return leg(newest(date), from, to).map(leg -> new Conversion(from, to, List.of(leg)));
     }
 
+    /**
+     * The newest rate in one direction, whatever the other direction says.
+     *
+     * @return empty if there is no such rate on or before the day
+     */
+    public Optional<DatedRate> oneWayOn(LocalDate date, CurrencyUnit from, CurrencyUnit to) {
+        return Optional.ofNullable(newest(date).get(new Pair(from, to)));
+    }
+
     private Map<Pair, DatedRate> newest(LocalDate date) {
         Map<Pair, DatedRate> newest = new LinkedHashMap<>();
         for (DatedRate rate : rates) {

@@ -98,6 +98,27 @@ final class UntouchedPartsTest {
     }
 
     @Test
+    void what_is_good_to_know_is_not_said_where_quiet_was_asked_for() throws IOException {
+        byte[] own = FeatureBooks.all().getOrDefault("own-cost-summary.xlsx", new byte[0]);
+        Path book = Files.write(folder.resolve("book.xlsx"), own);
+
+        CommandLineRun loud = CommandLineRun.of("cost", book);
+        CommandLineRun quiet = CommandLineRun.of("cost", "-q", book);
+
+        assertThat(loud.err()).contains("note: a sheet of yours");
+        assertThat(quiet.exit()).isEqualTo(Exit.DONE);
+        assertThat(quiet.err()).doesNotContain("note").isEqualTo(withoutNotes(loud.err()));
+        assertThat(quiet.out()).isEmpty();
+    }
+
+    private static String withoutNotes(String messages) {
+        return messages.lines()
+                .filter(line -> !line.startsWith("note"))
+                .map(line -> line + System.lineSeparator())
+                .collect(Collectors.joining());
+    }
+
+    @Test
     void a_protected_structure_is_refused_in_a_sentence() throws IOException {
         Ran ran = Ran.of(
                 folder,

@@ -35,9 +35,18 @@ class UsageTest {
     @CsvSource({
         "frob, Unmatched argument",
         "cost --frob book.xlsx, Unknown option: '--frob'",
-        "cost --units a book.xlsx, Invalid value for option '--units'",
+        "cost --units a book.xlsx, '--units takes whole numbers above zero, but was given a; type them without points, '",
+        "cost --units 1.000;5.000 book.xlsx, '--units takes whole numbers above zero, but was given 1.000,5.000; type'",
+        "cost --units 1;000 book.xlsx, '--units takes whole numbers above zero, but was given 1,000; type them'",
+        "swap --units 2.5 book.xlsx, '--units takes whole numbers above zero, but was given 2.5; type them'",
+        "cost --batch-kg 1.000 book.xlsx, '--batch-kg was given 1.000, which can mean 1000 or 1; type it as 1000 or 1'",
+        "cost --batch-kg 2.125 book.xlsx, '--batch-kg was given 2.125, which can mean 2125 or 2.125; type it as 2125 or 2.1250'",
+        "cost --batch-kg 1;000 book.xlsx, '--batch-kg takes weights above zero, but was given 1,000; type decimals with'",
+        "cost --batch-kg 0.0 book.xlsx, '--batch-kg takes weights above zero, but was given 0.0; type decimals with'",
+        "cost --batch-kg 5kg book.xlsx, '--batch-kg takes weights above zero, but was given 5kg; type decimals with'",
         "cost --units 0 book.xlsx, '--units takes whole numbers above zero, but was given 0'",
-        "cost --date 31.12.2026 book.xlsx, Invalid value for option '--date'",
+        "cost --date 31.12.2026 book.xlsx, 'Invalid value for option ''--date'': 31.12.2026 is not a day as expected; type it as YYYY-MM-DD'",
+        "prices --quoted 2026-2-30 list.csv, 'Invalid value for option ''--quoted'': 2026-2-30 is not a day as expected; type it as'",
         "cost --out, Missing required parameter for option '--out'",
         "cost --out a.xlsx --in-place book.xlsx, '--in-place writes into BOOK itself'",
         "check one.xlsx two.xlsx, Unmatched argument",
@@ -49,7 +58,8 @@ class UsageTest {
         "rates --from EUR, --from and --to go together"
     })
     void what_is_wrong_is_said_first(String typed, String said) {
-        CommandLineRun run = CommandLineRun.of((Object[]) typed.split(" "));
+        CommandLineRun run =
+                CommandLineRun.of((Object[]) typed.replace(';', ',').split(" "));
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
         assertThat(run.err()).startsWith(said);
     }

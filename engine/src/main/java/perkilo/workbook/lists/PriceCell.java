@@ -14,6 +14,7 @@ import perkilo.units.Measure;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.table.CurrencySign;
 import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.PriceBasis;
 
 /**
  * Reads prices: how much, in which currency, for what.
@@ -24,7 +25,6 @@ import perkilo.workbook.read.table.Findings;
 final class PriceCell {
 
     private static final int LONG_WORDS = 20;
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
     private final DecimalMark mark;
     private final Mapping mapping;
@@ -257,14 +257,11 @@ final class PriceCell {
                             .formatted(per.measure().symbol(), pack));
             return null;
         }
-        if (per.measure() == Measure.G && per.amount().compareTo(HUNDRED) == 0) {
-            return new For(Measure.KG, BigDecimal.TEN);
-        }
-        try {
-            return new For(per.measure(), BigDecimal.ONE.divide(per.amount()));
-        } catch (ArithmeticException endless) {
+        PriceBasis one = PriceBasis.of(per.amount(), per.measure()).orElse(null);
+        if (one == null) {
             findings.error(origin, "the price is for %s; expected 1, 10, 100 or 1,000 of a unit".formatted(per));
             return null;
         }
+        return new For(one.per(), one.factor());
     }
 }

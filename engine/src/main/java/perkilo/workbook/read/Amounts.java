@@ -1,16 +1,25 @@
 package perkilo.workbook.read;
 
+import java.math.BigDecimal;
+import java.util.Set;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
+import perkilo.units.Measure;
 import perkilo.workbook.read.table.Amount;
 import perkilo.workbook.read.table.CurrencySign;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.schema.Column;
+import perkilo.workbook.schema.MaterialsSheet;
+import perkilo.workbook.schema.SettingsSheet;
+import perkilo.workbook.schema.SuppliersSheet;
 
 /** Amounts of money whose currency is known from elsewhere: a sign beside them must not say otherwise. */
 final class Amounts {
+
+    private static final Set<Column> PER_KG =
+            Set.of(MaterialsSheet.HOUSE_PRICE, SuppliersSheet.FREIGHT_PER_KG, SettingsSheet.PROCESS_WATER);
 
     private Amounts() {}
 
@@ -22,6 +31,9 @@ final class Amounts {
      */
     static @Nullable Figure in(TableRow row, Column column, @Nullable CurrencyUnit expected) {
         Amount amount = row.amount(column);
+        if (amount != null) {
+            checkBasis(row, column, amount);
+        }
         if (amount == null || expected == null) {
             return amount == null ? null : amount.figure();
         }
@@ -36,6 +48,20 @@ final class Amounts {
             }
         }
         return amount.figure();
+    }
+
+    /** Reports an amount that is said to be for something else than what the column asks for. */
+    private static void checkBasis(TableRow row, Column column, Amount amount) {
+        Measure asked = PER_KG.contains(column) ? Measure.KG : Measure.EACH;
+        boolean other = amount.measure().map(said -> said != asked).orElse(amount.perPack())
+                || amount.count().compareTo(BigDecimal.ONE) != 0;
+        if (other) {
+            row.findings()
+                    .error(
+                            row.origin(column),
+                            "%s is per %s; expected an amount%s"
+                                    .formatted(column.header(), amount.per(), asked == Measure.KG ? " per kg" : ""));
+        }
     }
 
     /** An amount in a currency, or what holds where the cell is blank. */

@@ -214,7 +214,7 @@ final class BookAssembler {
     }
 
     private void checkAnything(Book book) {
-        if (book.formulas().isEmpty()) {
+        if (book.formulas().isEmpty() && FormulaTables.names(tables).isEmpty()) {
             findings.error(file, "holds no formula; expected a sheet with the columns Material and % w/w");
         }
         if (tables.of(OffersSheet.SCHEMA).isEmpty()) {

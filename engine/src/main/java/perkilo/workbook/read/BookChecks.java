@@ -48,10 +48,10 @@ final class BookChecks {
     /** Reports what does not fit together; the book without the offers that nothing needs and nothing can measure. */
     Book run() {
         Items items = Items.of(book);
-        new NameCheck(book, items, described, tables, findings).run();
+        new NameCheck(book, described, tables, findings).run();
         lookAlikes.run();
         new SupplierCheck(book, findings).run();
-        new PlanningCheck(book, findings).run();
+        new StockCheck(book, items, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();
         List<Offer> payable = new RateCheck(book.withOffers(kept), items, reports, findings).payable();
         return book.withOffers(payable);

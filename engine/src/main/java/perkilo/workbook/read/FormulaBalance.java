@@ -5,13 +5,9 @@ import java.util.List;
 import perkilo.model.Formula;
 import perkilo.workbook.read.table.Findings;
 import perkilo.workbook.read.table.TableRow;
-import perkilo.workbook.schema.FormulaSheet;
 
 /** Whether a formula adds up to 100 %. */
 final class FormulaBalance {
-
-    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
-    private static final BigDecimal ROUGHLY = new BigDecimal("0.0005");
 
     private FormulaBalance() {}
 
@@ -31,6 +27,7 @@ final class FormulaBalance {
         BigDecimal sum = formula.stated();
         if (!balances.isEmpty()) {
             balance(formula, balances.get(0), sum, findings);
+            FormulaFractions.of(formula, rows).warnBesideBalance(findings);
         } else if (sum.subtract(BigDecimal.ONE).abs().compareTo(Formula.TOLERANCE) > 0) {
             unbalanced(formula, rows, sum, findings);
         }
@@ -41,19 +38,16 @@ final class FormulaBalance {
             findings.error(
                     line.origin(),
                     "the other lines of \"%s\" already add up to %s %%, so nothing is left for q.s."
-                            .formatted(formula.name(), percent(sum)));
+                            .formatted(formula.name(), Percents.words(sum)));
         }
     }
 
     private static void unbalanced(Formula formula, List<TableRow> rows, BigDecimal sum, Findings findings) {
-        boolean fractions = sum.subtract(HUNDREDTH).abs().compareTo(ROUGHLY) <= 0
-                && rows.stream()
-                        .noneMatch(row -> row.cell(FormulaSheet.LEVEL_OF).isPercentFormat());
-        if (fractions) {
+        if (FormulaFractions.of(formula, rows).addUp()) {
             findings.error(
                     formula.origin(),
                     "\"%s\" sums to %s %%; are these fractions? Format the cells as percentages, or type 2.5 for 2.5 %%"
-                            .formatted(formula.name(), percent(sum)));
+                            .formatted(formula.name(), Percents.words(sum)));
             return;
         }
         BigDecimal difference = sum.subtract(BigDecimal.ONE);
@@ -62,13 +56,8 @@ final class FormulaBalance {
                 "\"%s\" sums to %s %%, %s %% too %s; expected 100 %%"
                         .formatted(
                                 formula.name(),
-                                percent(sum),
-                                percent(difference.abs()),
+                                Percents.words(sum),
+                                Percents.words(difference.abs()),
                                 difference.signum() > 0 ? "much" : "little"));
-    }
-
-    private static String percent(BigDecimal fraction) {
-        BigDecimal percent = fraction.movePointRight(2).stripTrailingZeros();
-        return (percent.scale() < 0 ? percent.setScale(0) : percent).toPlainString();
     }
 }

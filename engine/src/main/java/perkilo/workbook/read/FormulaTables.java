@@ -40,6 +40,14 @@ final class FormulaTables {
         this.findings = findings;
     }
 
+    /** The names of all formulas, whatever is wrong with their lines. */
+    static List<String> names(Tables tables) {
+        FormulaTables unread = new FormulaTables(Map.of(), new Findings());
+        return tables.of(FormulaSheet.SCHEMA).stream()
+                .flatMap(table -> unread.parts(table).keySet().stream())
+                .toList();
+    }
+
     /** All formulas, by {@link Names#key}. */
     Map<String, Formula> read(Tables tables) {
         NamedThings<Formula> formulas = new NamedThings<>("formula", findings);

@@ -1,10 +1,8 @@
 package perkilo.workbook.read;
 
-import static perkilo.workbook.schema.ComponentsSheet.PRODUCT;
-
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import perkilo.model.Book;
@@ -21,48 +19,56 @@ import perkilo.workbook.read.table.Findings;
 import perkilo.workbook.read.table.Spelling;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.schema.BatchesSheet;
+import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.ComponentsSheet;
 import perkilo.workbook.schema.FormulaSheet;
+import perkilo.workbook.schema.OffersSheet;
+import perkilo.workbook.schema.ProductsSheet;
+import perkilo.workbook.schema.SheetSchema;
 import perkilo.workbook.schema.SuppliersSheet;
 
 /** Whether every name that is used is known, with the nearest known spelling where it is not. */
 final class NameCheck {
 
     private final Book book;
-    private final BookChecks.Items items;
     private final Set<String> described;
     private final Tables tables;
     private final Findings findings;
-    private final List<String> offered;
+    private final Vocabulary offered;
+    private final Vocabulary products;
+    private final Vocabulary formulas;
 
-    NameCheck(Book book, BookChecks.Items items, Set<String> described, Tables tables, Findings findings) {
+    NameCheck(Book book, Set<String> described, Tables tables, Findings findings) {
         this.book = book;
-        this.items = items;
         this.described = described;
         this.tables = tables;
         this.findings = findings;
-        this.offered = book.offers().stream().map(Offer::item).distinct().toList();
+        this.offered = new Vocabulary(book.offers().stream().map(Offer::item).toList(), this::inOffers);
+        this.products = new Vocabulary(
+                book.products().values().stream().map(Product::name).toList(),
+                () -> names(ProductsSheet.SCHEMA, ProductsSheet.PRODUCT));
+        this.formulas = new Vocabulary(
+                book.formulas().values().stream().map(Formula::name).toList(), () -> FormulaTables.names(tables));
     }
 
     void run() {
         materials();
         components();
-        products();
+        formulas();
         plans();
         stock();
         suppliers();
     }
 
     private void materials() {
-        List<String> known = new ArrayList<>(offered);
-        book.materials().values().stream()
-                .filter(material -> described.contains(Names.key(material.name())))
+        List<String> rows = book.materials().values().stream()
                 .map(Material::name)
-                .forEach(known::add);
-        Set<String> keys = keys(known);
+                .filter(name -> described.contains(Names.key(name)))
+                .toList();
+        Vocabulary known = new Vocabulary(joined(offered.names(), rows), this::inOffers);
         for (TableRow row : tables.rows(FormulaSheet.SCHEMA, new Findings())) {
             String name = row.text(FormulaSheet.MATERIAL);
-            if (!keys.contains(Names.key(name)) && !Material.of(name).isWater()) {
+            if (!known.has(name) && !Material.of(name).isWater()) {
                 unknown(
                         row.origin(FormulaSheet.MATERIAL),
                         "material",
@@ -74,76 +80,73 @@ final class NameCheck {
     }
 
     private void components() {
-        Set<String> keys = keys(offered);
         for (Product product : book.products().values()) {
             for (Product.Component component : product.components()) {
-                String key = Names.key(component.name());
-                if (!keys.contains(key)) {
-                    unknown(component.origin(), "component", component.name(), "has no offer", offered);
-                } else if (described.contains(key)) {
+                String name = component.name();
+                if (!offered.has(name)) {
+                    unknown(component.origin(), "component", name, "has no offer", offered);
+                } else if (described.contains(Names.key(name))) {
                     findings.error(
                             component.origin(),
                             "\"%s\" is a component here, but Materials has it as a raw material; rename one"
-                                    .formatted(component.name()));
+                                    .formatted(name));
                 }
             }
         }
-        List<String> names =
-                names(book.products().values().stream().map(Product::name).toList());
         for (TableRow row : tables.rows(ComponentsSheet.SCHEMA, new Findings())) {
-            checkProduct(row.text(PRODUCT), row.origin(PRODUCT), names);
+            checkProduct(row.text(ComponentsSheet.PRODUCT), row.origin(ComponentsSheet.PRODUCT));
         }
     }
 
-    private void products() {
-        List<String> formulas =
-                names(book.formulas().values().stream().map(Formula::name).toList());
-        for (Product product : book.products().values()) {
-            checkFormula(product.formula(), product.origin(), formulas);
-        }
-        for (TableRow row : tables.rows(BatchesSheet.SCHEMA, new Findings())) {
-            checkFormula(row.text(BatchesSheet.FORMULA), row.origin(BatchesSheet.FORMULA), formulas);
+    private void formulas() {
+        formulas(ProductsSheet.SCHEMA, ProductsSheet.FORMULA);
+        formulas(BatchesSheet.SCHEMA, BatchesSheet.FORMULA);
+    }
+
+    private void formulas(SheetSchema schema, Column column) {
+        for (TableRow row : tables.rows(schema, new Findings())) {
+            checkFormula(row.text(column), row.origin(column));
         }
     }
 
     private void plans() {
-        List<String> products =
-                names(book.products().values().stream().map(Product::name).toList());
-        List<String> formulas =
-                names(book.formulas().values().stream().map(Formula::name).toList());
         for (Run run : book.runs()) {
             if (run instanceof Run.OfProduct units) {
-                checkProduct(units.product(), units.origin(), products);
+                checkProduct(units.product(), units.origin());
             } else if (run instanceof Run.OfBulk bulk) {
-                checkFormula(bulk.formula(), bulk.origin(), formulas);
+                checkFormula(bulk.formula(), bulk.origin());
             }
         }
         for (Demand demand : book.demand()) {
-            checkProduct(demand.product(), demand.origin(), products);
+            checkProduct(demand.product(), demand.origin());
         }
     }
 
     private void stock() {
-        List<String> known = new ArrayList<>(offered);
-        book.materials().values().forEach(material -> known.add(material.name()));
-        items.components().values().forEach(component -> known.add(component.name()));
-        Set<String> keys = keys(known);
+        List<String> materials =
+                book.materials().values().stream().map(Material::name).toList();
+        Vocabulary known = new Vocabulary(joined(offered.names(), materials), this::whatIsOfferedOrUsed);
         for (StockLot lot : book.stock()) {
-            if (!keys.contains(Names.key(lot.item()))) {
+            if (!known.has(lot.item())) {
                 unknown(lot.origin(), "item", lot.item(), "is neither offered nor used anywhere", known);
             }
         }
+    }
+
+    private List<String> whatIsOfferedOrUsed() {
+        List<String> used = joined(
+                names(ComponentsSheet.SCHEMA, ComponentsSheet.COMPONENT),
+                names(FormulaSheet.SCHEMA, FormulaSheet.MATERIAL));
+        return joined(inOffers(), used);
     }
 
     private void suppliers() {
         if (tables.of(SuppliersSheet.SCHEMA).isEmpty()) {
             return;
         }
-        List<String> known = new ArrayList<>();
-        for (TableRow row : tables.rows(SuppliersSheet.SCHEMA, new Findings())) {
-            known.add(row.text(SuppliersSheet.SUPPLIER));
-        }
-        Set<String> keys = keys(known);
+        List<String> known = names(SuppliersSheet.SCHEMA, SuppliersSheet.SUPPLIER);
+        Set<String> keys = new HashSet<>();
+        known.forEach(name -> keys.add(Names.key(name)));
         for (Offer offer : book.offers()) {
             if (keys.add(Names.key(offer.supplier()))) {
                 findings.warning(
@@ -154,20 +157,23 @@ final class NameCheck {
         }
     }
 
-    private void checkProduct(String name, Origin origin, List<String> known) {
-        if (!keys(known).contains(Names.key(name))) {
-            unknown(origin, "product", name, "has no row in Products", known);
+    private void checkProduct(String name, Origin origin) {
+        if (!products.has(name)) {
+            unknown(origin, "product", name, "has no row in Products", products);
         }
     }
 
-    private void checkFormula(String name, Origin origin, List<String> known) {
-        if (!keys(known).contains(Names.key(name))) {
-            unknown(origin, "formula", name, "is on no sheet", known);
+    private void checkFormula(String name, Origin origin) {
+        if (!formulas.has(name)) {
+            unknown(origin, "formula", name, "is on no sheet", formulas);
         }
     }
 
-    private void unknown(Origin origin, String kind, String name, String what, Collection<String> known) {
-        findings.error(origin, "the %s \"%s\" %s%s".formatted(kind, name, what, proposal(name, known)));
+    /** Reports a name that nothing has; where there is none, the cell was reported before. */
+    private void unknown(Origin origin, String kind, String name, String what, Vocabulary known) {
+        if (!name.isEmpty()) {
+            findings.error(origin, "the %s \"%s\" %s%s".formatted(kind, name, what, proposal(name, known.names())));
+        }
     }
 
     private static String proposal(String name, Collection<String> known) {
@@ -179,13 +185,20 @@ final class NameCheck {
                 .orElse("");
     }
 
-    private static List<String> names(List<String> names) {
-        return names.stream().distinct().toList();
+    private List<String> inOffers() {
+        return names(OffersSheet.SCHEMA, OffersSheet.ITEM);
     }
 
-    private static Set<String> keys(Collection<String> names) {
-        Set<String> keys = new LinkedHashSet<>();
-        names.forEach(name -> keys.add(Names.key(name)));
-        return keys;
+    private static List<String> joined(List<String> some, List<String> others) {
+        List<String> all = new ArrayList<>(some);
+        all.addAll(others);
+        return all;
+    }
+
+    /** What stands in a column of all tables of one kind. */
+    private List<String> names(SheetSchema schema, Column column) {
+        return tables.stream(schema, new Findings())
+                .map(row -> row.text(column))
+                .toList();
     }
 }

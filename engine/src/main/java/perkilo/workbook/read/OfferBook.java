@@ -43,6 +43,7 @@ final class OfferBook {
                 Offer offer = new OneOffer(quote, findings).offer();
                 if (quote == holds) {
                     offers.add(offer);
+                    quote.forEach(this::checkDuty);
                     checkDates(offer, quote.get(0).row());
                 } else {
                     superseded(quote.get(0), holds.get(0));
@@ -124,6 +125,11 @@ final class OfferBook {
 
     private static String listOf(OfferRow row) {
         return row.origin().file() + " " + row.origin().sheet();
+    }
+
+    private void checkDuty(OfferRow row) {
+        SuspectedFractions.in(row.row(), OffersSheet.DUTY, row.duty())
+                .ifPresent(text -> oncePerList.warning(row.row().origin(OffersSheet.DUTY), "low duty", text));
     }
 
     private void checkDates(Offer offer, TableRow row) {

@@ -18,6 +18,7 @@ import perkilo.origin.Figure;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Amount;
 import perkilo.workbook.read.table.Findings;
+import perkilo.workbook.read.table.PriceBasis;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.read.table.UnitText;
 import perkilo.workbook.schema.OffersSheet;
@@ -59,7 +60,9 @@ final class OfferRowReader {
                 size.figure(),
                 unit,
                 from,
-                price.figure(),
+                per.factor().compareTo(BigDecimal.ONE) == 0
+                        ? price.figure()
+                        : price.figure().times(per.factor()),
                 per.measure(),
                 currency,
                 minimum,
@@ -109,25 +112,31 @@ final class OfferRowReader {
     private @Nullable Priced said(TableRow row, Amount price) {
         String text = row.text(PRICE_PER);
         if (text.isEmpty()) {
-            return price.perPack()
-                    ? Priced.PACK
-                    : new Priced(price.measure().orElse(null), price.measure().isEmpty());
+            Measure measure = price.measure().orElse(null);
+            return price.perPack() ? Priced.PACK : measure == null ? Priced.UNKNOWN : one(price.count(), measure);
         }
-        UnitText unit = UnitText.parse(text).orElse(UnitText.NONE);
-        if (!unit.pack() && unit.measure() == null) {
+        UnitText unit =
+                UnitText.parse(text).or(() -> UnitText.parse("per " + text)).orElse(UnitText.NONE);
+        Measure measure = unit.measure();
+        if (!unit.pack() && measure == null) {
             findings.error(
                     row.origin(PRICE_PER),
-                    "Price per is \"%s\", which is not understood; expected pack, kg, g, lb, oz, L, US gal or each"
+                    "Price per is \"%s\", which is not understood; expected pack, kg, 100 g, g, lb, oz, L, US gal or each"
                             .formatted(text));
             return null;
         }
         Measure beside = price.beside().measure();
-        if (beside != null && beside != unit.measure()) {
-            findings.error(
-                    row.origin(PRICE), "Price is per %s, but Price per says %s".formatted(beside.symbol(), text));
+        if (beside != null && (beside != measure || price.count().compareTo(unit.count()) != 0)) {
+            findings.error(row.origin(PRICE), "Price is per %s, but Price per says %s".formatted(price.per(), text));
             return null;
         }
-        return unit.pack() ? Priced.PACK : new Priced(unit.measure(), false);
+        return measure == null ? Priced.PACK : one(unit.count(), measure);
+    }
+
+    /** A price for so many of a unit, as that for one. */
+    private static Priced one(BigDecimal count, Measure measure) {
+        PriceBasis basis = PriceBasis.of(count, measure).orElseThrow(); // texts name powers of ten alone
+        return new Priced(basis.per(), false, basis.factor());
     }
 
     /**
@@ -135,9 +144,11 @@ final class OfferRowReader {
      *
      * @param measure null for one pack
      * @param unknown whether nothing says
+     * @param factor what the price is multiplied by, to be that for one
      */
-    private record Priced(@Nullable Measure measure, boolean unknown) {
+    private record Priced(@Nullable Measure measure, boolean unknown, BigDecimal factor) {
 
-        static final Priced PACK = new Priced(null, false);
+        static final Priced PACK = new Priced(null, false, BigDecimal.ONE);
+        static final Priced UNKNOWN = new Priced(null, true, BigDecimal.ONE);
     }
 }

@@ -6,7 +6,6 @@ import static perkilo.workbook.schema.ProductsSheet.FILL_UNIT;
 import static perkilo.workbook.schema.ProductsSheet.FORMULA;
 import static perkilo.workbook.schema.ProductsSheet.PRODUCT;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
@@ -16,7 +15,6 @@ import perkilo.origin.Figure;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Amount;
 import perkilo.workbook.read.table.TableRow;
-import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.ProductsSheet;
 
 /** Reads a product. */
@@ -38,35 +36,10 @@ final class ProductRow {
         if (unit != null) {
             checkUnit(row, unit);
         }
-        suspectFraction(row, ProductsSheet.TARGET_MARGIN);
-        suspectFraction(row, ProductsSheet.RETAILER_MARGIN);
-        suspectFraction(row, ProductsSheet.VAT);
+        SuspectedFractions.warn(row);
         Product product =
                 fill == null || unit == null ? null : product(row, fill.figure(), unit, density, components, home);
         return complete ? Optional.ofNullable(product) : Optional.empty();
-    }
-
-    /** Margins and taxes below one per cent are hardly meant: somebody typed 0.55 for 55 %. */
-    private static void suspectFraction(TableRow row, Column column) {
-        BigDecimal typed = row.cell(column).number();
-        boolean percent = row.cell(column).isPercentFormat();
-        if (typed != null && !percent && typed.signum() > 0 && typed.compareTo(BigDecimal.ONE) < 0) {
-            row.findings()
-                    .warning(
-                            row.origin(column),
-                            "%s is %s, which means %s %%; type %s for %s %%, or format the cell as a percentage"
-                                    .formatted(
-                                            column.header(),
-                                            typed.toPlainString(),
-                                            typed.toPlainString(),
-                                            percent(typed),
-                                            percent(typed)));
-        }
-    }
-
-    private static String percent(BigDecimal fraction) {
-        BigDecimal percent = fraction.movePointRight(2).stripTrailingZeros();
-        return (percent.scale() < 0 ? percent.setScale(0) : percent).toPlainString();
     }
 
     private static void checkUnit(TableRow row, Measure unit) {

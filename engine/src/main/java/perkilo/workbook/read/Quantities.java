@@ -1,6 +1,5 @@
 package perkilo.workbook.read;
 
-import java.math.BigDecimal;
 import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
@@ -65,13 +64,6 @@ final class Quantities {
                             "%s is in %s, but %s is expected".formatted(column.header(), said.symbol(), unit.symbol()));
             return null;
         }
-        return converted(amount.figure(), said, unit);
-    }
-
-    private static Figure converted(Figure figure, Measure from, Measure to) {
-        BigDecimal factor = from.inBase().divide(to.inBase(), MathContext.DECIMAL128);
-        BigDecimal perCell = figure.perCell();
-        return new Figure(
-                figure.value().multiply(factor), figure.origin(), perCell == null ? null : perCell.multiply(factor));
+        return amount.figure().times(said.inBase().divide(unit.inBase(), MathContext.DECIMAL128));
     }
 }

@@ -18,7 +18,9 @@ import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 import perkilo.workbook.read.table.Findings;
 
-/** Whether every currency that is paid or reported can be converted on the costing date. */
+/**
+ * Whether every currency that is paid or reported can be converted on the costing date, and by rates that make sense.
+ */
 final class RateCheck {
 
     /** A fresher cross that differs by one per cent or more from the rate it replaces (common practice, no source). */
@@ -30,6 +32,7 @@ final class RateCheck {
     private final Findings findings;
     private final LocalDate date;
     private final CurrencyUnit home;
+    private final OppositeRates opposites;
     private final Map<List<CurrencyUnit>, Boolean> told = new HashMap<>();
 
     RateCheck(Book book, BookChecks.Items items, Origin reports, Findings findings) {
@@ -39,6 +42,7 @@ final class RateCheck {
         this.findings = findings;
         this.date = book.settings().costingDate();
         this.home = book.settings().home();
+        this.opposites = new OppositeRates(book.rates(), date, findings);
     }
 
     /** Reports missing and old rates; the offers that can be paid. */
@@ -73,6 +77,7 @@ final class RateCheck {
         } else {
             age(conversion.get());
             passedOver(conversion.get());
+            conversion.get().legs().forEach(leg -> opposites.check(leg.rate()));
         }
         return conversion.isPresent();
     }

@@ -36,6 +36,7 @@ final class SettingRows {
         for (TableRow row : tables.rows(SettingsSheet.SCHEMA, findings)) {
             keep(row);
         }
+        rows.values().forEach(SuspectedFractions::warn);
     }
 
     private void keep(TableRow row) {

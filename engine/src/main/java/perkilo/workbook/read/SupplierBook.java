@@ -29,6 +29,7 @@ final class SupplierBook {
         for (TableRow row : tables.rows(SuppliersSheet.SCHEMA, findings)) {
             SupplierRow supplier = SupplierRow.of(row);
             suppliers.add(supplier.name(), supplier.origin(), supplier);
+            SuspectedFractions.warn(row);
         }
         this.rows = suppliers.byKey();
     }

@@ -58,7 +58,7 @@ final class CellsTest {
                 "C2|25 lb|Offers!C2: Pack size is in lb, but Pack unit says kg",
                 "D2|barrel|Offers!D2: Pack unit is \"barrel\", which is not a known unit; expected kg, g, lb, oz, L, mL, US gal or each",
                 "D2||Offers!D2: Pack unit is missing; expected a unit such as kg, L or each",
-                "G2|crate|Offers!G2: Price per is \"crate\", which is not understood; expected pack, kg, g, lb, oz, L, US gal or each",
+                "G2|crate|Offers!G2: Price per is \"crate\", which is not understood; expected pack, kg, 100 g, g, lb, oz, L, US gal or each",
                 "G2||Offers!G2: it is not said what the price of 6.5 is for; fill Price per with pack, kg …",
                 "G2|each|Offers!G2: the price is per each, but the pack is measured in kg",
                 "H2|EURO2|Offers!H2: Currency is \"EURO2\", which is not a known currency; expected an ISO 4217 code such as EUR",

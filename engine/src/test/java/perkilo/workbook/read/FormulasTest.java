@@ -35,6 +35,54 @@ final class FormulasTest {
     }
 
     @Test
+    void fractions_are_suspected_where_some_cells_say_per_cent_and_the_others_make_it_a_whole() {
+        assertThat(TestBook.sound()
+                        .set("Balm", "C2", 0.4, "0%")
+                        .set("Balm", "C3", 0.6)
+                        .findings())
+                .containsExactly("error Balm!C1: \"Balm\" sums to 40.6 %; are these fractions? "
+                        + "Format the cells as percentages, or type 2.5 for 2.5 %");
+    }
+
+    @Test
+    void fractions_are_suspected_beside_the_line_that_takes_the_balance() {
+        assertThat(besideWater(0.10, 0.05).findings())
+                .containsExactly("warning Balm!C3: 0.1 is read as 0.1 %, and so on in Balm!C4; are these fractions? "
+                        + "Format the cells as percentages, or type 10 for 10 %");
+        assertThat(besideWater("0,10", "0.05").findings())
+                .containsExactly("warning Balm!C3: 0.1 is read as 0.1 %, and so on in Balm!C4; are these fractions? "
+                        + "Format the cells as percentages, or type 10 for 10 %");
+        assertThat(besideWater(0.6, 0.4).findings()).hasSize(1);
+        assertThat(besideWater(0.015, 0.005).findings()).hasSize(1);
+    }
+
+    @Test
+    void one_mere_number_is_suspicious_where_another_cell_says_per_cent() {
+        assertThat(besideWater(0.10, 0.05).set("Balm", "C3", 0.10, "0%").findings())
+                .containsExactly("warning Balm!C4: 0.05 is read as 0.05 %, but Balm!C3 says 10 %; "
+                        + "are these fractions? Format the cells as percentages, or type 5 for 5 %");
+        assertThat(besideWater("0,10", "5 %").findings())
+                .containsExactly("warning Balm!C3: 0.1 is read as 0.1 %, but Balm!C4 says 5 %; "
+                        + "are these fractions? Format the cells as percentages, or type 10 for 10 %");
+    }
+
+    @Test
+    void small_levels_in_an_ordinary_formula_are_no_fractions() {
+        assertThat(besideWater(5, 0.3).findings()).as("beside one above 1").isEmpty();
+        assertThat(besideWater(1, 0.3).findings()).as("beside a whole per cent").isEmpty();
+        assertThat(besideWater(0.9).findings()).as("a preservative alone").isEmpty();
+        assertThat(besideWater(0.9, 0).findings()).as("and none of another").isEmpty();
+        assertThat(besideWater(0.9, 0.3).findings()).as("120 % as fractions").isEmpty();
+        assertThat(besideWater(0.01, 0.009).findings())
+                .as("less than 2 % as fractions")
+                .isEmpty();
+        assertThat(besideWater("0.1 %", "0.05 %").findings())
+                .as("said in words")
+                .isEmpty();
+        assertThat(besideWater("80 %", 0.3).findings()).as("110 % as fractions").isEmpty();
+    }
+
+    @Test
     void percent_cells_are_read_as_they_show() {
         Formula formula =
                 formula(TestBook.sound().set("Balm", "C2", 0.4, "0.00%").set("Balm", "C3", 0.6, "0%"), "Balm");
@@ -180,10 +228,20 @@ final class FormulasTest {
         assertThat(TestBook.sound().drop("Balm").findings())
                 .contains(
                         "error book.xlsx: holds no formula; expected a sheet with the columns Material and % w/w",
-                        "error Products!A2: the formula \"Balm\" is on no sheet");
+                        "error Products!B2: the formula \"Balm\" is on no sheet");
         assertThat(TestBook.sound().drop("Offers").findings())
                 .contains("error book.xlsx: holds no offers; expected a sheet with the columns Supplier, Item, "
                         + "Pack size, Pack unit, Price and Price per");
+    }
+
+    /** The oils of the balm at some levels, in water. */
+    private static TestBook besideWater(Object... levels) {
+        TestBook book = TestBook.sound().set("Balm", "B2", "Water").set("Balm", "C2", "q.s.");
+        List<String> oils = List.of("Shea butter", "Sunflower oil");
+        for (int i = 0; i < levels.length; i++) {
+            book.set("Balm", "B" + (3 + i), oils.get(i)).set("Balm", "C" + (3 + i), levels[i]);
+        }
+        return levels.length == 1 ? book.set("Balm", "B4", "").set("Balm", "C4", "") : book;
     }
 
     private static Formula formula(TestBook book, String name) {

@@ -6,9 +6,11 @@ import static perkilo.workbook.read.TestBook.value;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.model.Book;
 import perkilo.model.Offer;
 import perkilo.origin.Figure;
@@ -139,9 +141,8 @@ final class HeadersTest {
         assertThat(TestBook.sound()
                         .sheet("Demand", List.of("Product", "Units"), List.of("Balm 30", 5))
                         .findings())
-                .containsExactly(
-                        "error Demand!A1: the Demand table has no column \"Needed by\" (the run is made in this day's month)",
-                        "error Demand!A2: Needed by is missing; expected a date, such as 2027-01-29");
+                .containsExactly("error Demand!A1: the Demand table has no column \"Needed by\" "
+                        + "(the run is made in this day's month)");
     }
 
     @Test
@@ -150,6 +151,105 @@ final class HeadersTest {
                         .sheet("Runs", List.of("Product", "Units", "Units"), List.of("Balm 30", 500, 700))
                         .findings())
                 .containsExactly("error Runs!C1: \"Units\" is a second column for Units; keep one");
+    }
+
+    @Test
+    void a_column_that_is_missed_may_be_one_whose_header_is_not_understood() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "F1", "Price (per kg) excl. VAT")
+                        .set("Offers", "I1", "Our remarks")
+                        .set("Offers", "I2", "good")
+                        .findings())
+                .as("said once, and not again for each row")
+                .containsExactly("error Offers!A1: the Offers table has no column \"Price\" "
+                        + "(the price from that quantity upwards); "
+                        + "not understood: \"Price (per kg) excl. VAT\" in Offers!F1, \"Our remarks\" in Offers!I1");
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Offers",
+                                List.of("Supplier", "Item", "Pack size", "Pack unit"),
+                                List.of("Tarnholt Oleo", "Shea butter", 25, "kg"),
+                                List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg"),
+                                List.of("Jarrowglass", "Jar", 100, "each"))
+                        .findings())
+                .containsExactly("error Offers!A1: the Offers table has no column \"Price\" "
+                        + "(the price from that quantity upwards)");
+    }
+
+    @Test
+    void words_between_two_quotations_are_told_whole() {
+        assertThat(TestBook.sound()
+                        .set("Balm", "A1", "Formula")
+                        .set("Balm", "A2", "Balm")
+                        .set("Balm", "A3", "Balm")
+                        .set("Balm", "C1", "Amount (g)")
+                        .with(book -> book.setSheetName(book.getSheetIndex("Balm"), "Formulas"))
+                        .findings())
+                .containsExactly("error Formulas!A1: the Formula table has no column \"% w/w\" "
+                        + "(of the material as supplied; q.s. for the one that takes the balance); "
+                        + "not understood: \"Amount (g)\" in Formulas!C1");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"Price per 100 g", "Price €/100g", "Price (EUR per 100 g)", "Price/100 g", "Cost, EUR / 100 g"})
+    void a_price_may_be_for_a_hundred_grams(String header) {
+        checkPrice(offer(header, 0.65, ""), "6.5", Measure.KG, "10");
+    }
+
+    @Test
+    void a_price_may_be_for_so_many_of_a_unit_by_a_column_of_its_own() {
+        checkPrice(offer("Price", 0.65, "100 g"), "6.5", Measure.KG, "10");
+        checkPrice(offer("Price", 0.65, "EUR/100g"), "6.5", Measure.KG, "10");
+        checkPrice(offer("Price", "0,65 €", "100 g"), "6.5", Measure.KG, null);
+        checkPrice(offer("Price", 65, "10 kg"), "6.5", Measure.KG, "0.1");
+        Offer jars = sound(TestBook.sound().set("Offers", "F4", 620).set("Offers", "G4", "1000 pcs"))
+                .offersFor("Jar")
+                .get(0);
+        checkPrice(jars, "0.62", Measure.EACH, "0.001");
+    }
+
+    @Test
+    void so_many_of_a_unit_are_refused_where_that_says_nothing_sure() {
+        assertThat(TestBook.sound().set("Offers", "G2", "25 kg").findings())
+                .as("per 25 kg, or from 25 kg on?")
+                .containsExactly("error Offers!G2: Price per is \"25 kg\", which is not understood; "
+                        + "expected pack, kg, 100 g, g, lb, oz, L, US gal or each");
+        assertThat(TestBook.sound()
+                        .set("Offers", "F2", "6,50 €/kg")
+                        .set("Offers", "G2", "100 kg")
+                        .findings())
+                .containsExactly("error Offers!F2: Price is per kg, but Price per says 100 kg");
+        assertThat(TestBook.sound().set("Offers", "F1", "Price 100 kg").findings())
+                .as("per 100 kg, or from 100 kg on?")
+                .containsExactly("error Offers!A1: the Offers table has no column \"Price\" "
+                        + "(the price from that quantity upwards); not understood: \"Price 100 kg\" in Offers!F1");
+        assertThat(TestBook.sound().set("Offers", "C1", "Pack size (per 100 g)").findings())
+                .contains("error Offers!C1: the unit \"per 100 g\" of Pack size is not understood");
+    }
+
+    /** The offer of shea butter, with a header, a price and what its own column says that it is for. */
+    private static Offer offer(String header, Object price, String per) {
+        return sound(TestBook.sound()
+                        .sheet(
+                                "Offers",
+                                List.of("Supplier", "Item", "Pack size", "Pack unit", header, "Price per", "Currency"),
+                                List.of("Tarnholt Oleo", "Shea butter", 25, "kg", price, per, "EUR"),
+                                List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg", price, per, "EUR"),
+                                List.of("Jarrowglass", "Jar", 1, "each", 0.62, "pack", "EUR")))
+                .offersFor("Shea butter")
+                .get(0);
+    }
+
+    private static void checkPrice(Offer offer, String price, Measure per, @Nullable String perCell) {
+        Offer.PriceBreak only = offer.breaks().get(0);
+        assertThat(only.price().value()).isEqualByComparingTo(price);
+        assertThat(only.per()).isEqualTo(per);
+        if (perCell == null) {
+            assertThat(only.price().perCell()).as("no formula over a text").isNull();
+        } else {
+            assertThat(only.price().perCell()).isEqualByComparingTo(perCell);
+        }
     }
 
     @Test

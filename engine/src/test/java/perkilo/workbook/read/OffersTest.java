@@ -139,6 +139,18 @@ final class OffersTest {
     }
 
     @Test
+    void a_duty_typed_as_a_fraction_is_pointed_out_once_for_a_list() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "I1", "Duty %")
+                        .set("Offers", "I2", 0.065)
+                        .set("Offers", "I3", 0.017)
+                        .set("Offers", "I4", 6.5)
+                        .findings())
+                .containsExactly("warning Offers!I2: Duty % is 0.065, which means 0.065 %; type 6.5 for 6.5 %, "
+                        + "or format the cell as a percentage (and so for 1 more quote of this list)");
+    }
+
+    @Test
     void the_rows_of_one_offer_must_agree() {
         assertThat(offers(
                                 row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2027, 1, 31)),

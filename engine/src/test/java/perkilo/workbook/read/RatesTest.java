@@ -62,6 +62,25 @@ final class RatesTest {
     }
 
     @Test
+    void two_directions_that_contradict_each_other_are_a_warning() {
+        String contradicted = "warning Rates!C3: the rate from GBP to EUR of 2026-11-19 is 0.86, "
+                + "but that from EUR to GBP of 2026-11-18 in Rates!C2 is 0.86, the other way round 1.1628; "
+                + "one of them may stand the wrong way round";
+        assertThat(bothWays(0.86, DAY.minusDays(1)).findings()).containsExactly(contradicted);
+        assertThat(bothWays(1.1628, DAY.minusDays(1)).findings()).isEmpty();
+        assertThat(bothWays(1.22, DAY.minusDays(1)).findings())
+                .as("4.9 % apart")
+                .isEmpty();
+        assertThat(bothWays(1.222, DAY.minusDays(1)).findings())
+                .as("5.1 % apart")
+                .hasSize(1);
+        assertThat(bothWays(0.86, DAY.minusDays(31)).findings()).hasSize(1);
+        assertThat(bothWays(0.86, DAY.minusDays(32)).findings())
+                .as("from long before")
+                .isEmpty();
+    }
+
+    @Test
     void a_rate_must_be_above_zero_dated_and_single() {
         assertThat(withRate(0, DAY).findings()).contains("error Rates!C2: Rate is 0; expected above zero");
         assertThat(withRate(0.86, DAY)
@@ -237,6 +256,18 @@ final class RatesTest {
         Reading<List<DatedRate>> reading = new RatesReader().read(file);
         assertThat(reading.findings()).filteredOn(Finding::isError).isEmpty();
         return reading;
+    }
+
+    /** An offer in pounds, a rate to them of some day and one back of the day. */
+    private static TestBook bothWays(double back, LocalDate there) {
+        return withRate(0.86, there)
+                .set("Offers", "H2", "GBP")
+                .set("Settings", "A4", "Report currencies")
+                .set("Settings", "B4", "GBP")
+                .set("Rates", "A3", "GBP")
+                .set("Rates", "B3", "EUR")
+                .set("Rates", "C3", back)
+                .set("Rates", "D3", DAY);
     }
 
     private static TestBook withRate(double rate, LocalDate date) {

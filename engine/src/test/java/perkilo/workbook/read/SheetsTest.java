@@ -324,7 +324,7 @@ final class SheetsTest {
     @Test
     void names_that_nobody_knows_are_errors() {
         assertThat(TestBook.sound().set("Products", "B2", "Blm").findings())
-                .containsExactly("error Products!A2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
+                .containsExactly("error Products!B2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
         assertThat(TestBook.sound().set("Runs", "A2", "Balm 3O").findings())
                 .containsExactly(
                         "error Runs!A2: the product \"Balm 3O\" has no row in Products; did you mean \"Balm 30\"?");
@@ -386,7 +386,8 @@ final class SheetsTest {
                                 List.of("Item", "Quantity", "Unit", "Expires"),
                                 List.of("Shea butter", 5, "each", ""),
                                 List.of("Sunflower oil", 5, "L", ""),
-                                List.of("Shea butter", 5, "kg", LocalDate.of(2026, 1, 1)))
+                                List.of("Shea butter", 5, "kg", LocalDate.of(2026, 1, 1)),
+                                List.of("Jar", 5, "kg", ""))
                         .findings())
                 .containsExactly(
                         "error Stock!B2: the stock of \"Shea butter\" is in pieces, but it is a raw material; "
@@ -394,18 +395,9 @@ final class SheetsTest {
                         "error Stock!B3: the stock of \"Sunflower oil\" is in L, but its density is not known; "
                                 + "fill Density g/mL in Materials",
                         "warning Stock!A4: \"Shea butter\" expired on 2026-01-01, before the costing date 2026-11-20, "
-                                + "and is not used");
-    }
-
-    @Test
-    void demand_in_the_past_is_a_warning() {
-        assertThat(TestBook.sound()
-                        .sheet(
-                                "Demand",
-                                List.of("Product", "Units", "Needed by"),
-                                List.of("Balm 30", 5, LocalDate.of(2026, 1, 1)))
-                        .findings())
-                .containsExactly("warning Demand!A2: needed by 2026-01-01, before the costing date 2026-11-20");
+                                + "and is not used",
+                        "error Stock!B5: the stock of \"Jar\" is in kg, but it is a component; "
+                                + "expected pieces, with each as the unit");
     }
 
     @Test
@@ -442,12 +434,126 @@ final class SheetsTest {
     }
 
     @Test
+    void a_rate_that_is_hardly_charged_is_suspected_to_be_a_fraction() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Settings",
+                                List.of("Setting", "Value"),
+                                List.of("Home currency", "EUR"),
+                                List.of("Costing date", LocalDate.of(2026, 11, 20)),
+                                List.of("Overhead", 0.15),
+                                List.of("Conversion margin", 0.015),
+                                List.of("Holding % per year", "0,12"),
+                                List.of("Leftover credit %", 0.5))
+                        .findings())
+                .containsExactly(
+                        "warning Settings!B4: Overhead % is 0.15, which means 0.15 %; "
+                                + "type 15 for 15 %, or format the cell as a percentage",
+                        "warning Settings!B5: Conversion margin % is 0.015, which means 0.015 %; "
+                                + "type 1.5 for 1.5 %, or format the cell as a percentage",
+                        "warning Settings!B6: Holding % per year is 0.12, which means 0.12 %; "
+                                + "type 12 for 12 %, or format the cell as a percentage",
+                        "warning Settings!B7: Leftover credit % is 0.5, which means 0.5 %; "
+                                + "type 50 for 50 %, or format the cell as a percentage");
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "D1", "Duty")
+                        .set("Suppliers", "D2", 0.065)
+                        .set("Products", "E1", "Overfill")
+                        .set("Products", "E2", 0.02)
+                        .findings())
+                .containsExactly(
+                        "warning Suppliers!D2: Duty % is 0.065, which means 0.065 %; "
+                                + "type 6.5 for 6.5 %, or format the cell as a percentage",
+                        "warning Products!E2: Overfill % is 0.02, which means 0.02 %; "
+                                + "type 2 for 2 %, or format the cell as a percentage");
+    }
+
+    @Test
+    void small_rates_are_ordinary_where_people_have_them() {
+        assertThat(TestBook.sound()
+                        .set("Settings", "A4", "Conversion margin %")
+                        .set("Settings", "B4", 0.5)
+                        .set("Settings", "A5", "Overhead %")
+                        .set("Settings", "B5", "0.15 %")
+                        .set("Suppliers", "D1", "Insurance %")
+                        .set("Suppliers", "D2", 0.05)
+                        .set("Suppliers", "E1", "Duty %")
+                        .set("Suppliers", "E2", 0.065, "0.0%")
+                        .set("Suppliers", "E3", 0)
+                        .set("Products", "E1", "Overfill %")
+                        .set("Products", "E2", 0.5)
+                        .set("Products", "F1", "Fill loss %")
+                        .set("Products", "F2", 0.05)
+                        .set("Materials", "D1", "Handling loss %")
+                        .set("Materials", "D2", 0.05)
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
+    void a_name_whose_own_row_is_faulty_is_known() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "G3", "bag of something")
+                        .set("Offers", "F4", "x")
+                        .findings())
+                .as("a material and a component")
+                .containsExactly(
+                        "error Offers!G3: Price per is \"bag of something\", which is not understood; "
+                                + "expected pack, kg, 100 g, g, lb, oz, L, US gal or each",
+                        "error Offers!F4: Price is \"x\", which is not a number; type the figure alone, such as 1.74");
+        assertThat(TestBook.sound().set("Products", "C2", "thirty").findings())
+                .as("a product with components and a run")
+                .containsExactly("error Products!C2: Fill is \"thirty\", which is not a number; "
+                        + "type the figure alone, such as 200");
+        assertThat(TestBook.sound()
+                        .set("Balm", "C2", "some")
+                        .set("Balm", "C3", "more")
+                        .sheet("Batches", List.of("Formula", "Vessel max kg"), List.of("Balm", 50))
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit"),
+                                List.of("Shea butter", 5, "kg"),
+                                List.of("Sheabutter oil", 5, "kg"))
+                        .findings())
+                .as("a formula")
+                .containsExactly(
+                        "error Balm!C2: % w/w is \"some\", which is not a percentage or q.s.; "
+                                + "type the figure alone, such as 4",
+                        "error Balm!C3: % w/w is \"more\", which is not a percentage or q.s.; "
+                                + "type the figure alone, such as 4",
+                        "error Stock!A3: the item \"Sheabutter oil\" is neither offered nor used anywhere");
+    }
+
+    @Test
     void a_sheet_called_like_a_table_without_headers_is_an_error() {
         assertThat(TestBook.sound()
                         .sheet("Stock", List.of("Shea butter", 5, "kg"))
                         .findings())
                 .containsExactly(
                         "error Stock: no row of headers is found here; expected columns such as Item, Quantity, Unit");
+    }
+
+    @Test
+    void an_amount_for_something_else_is_refused() {
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "D1", "Freight per kg")
+                        .set("Suppliers", "D2", "0,30 €/lb")
+                        .set("Suppliers", "E1", "Minimum order value")
+                        .set("Suppliers", "E2", "250 €/kg")
+                        .set("Materials", "D1", "House price per 100 kg")
+                        .set("Materials", "D2", 4.5)
+                        .findings())
+                .containsExactly(
+                        "error Suppliers!D2: Freight per kg is per lb; expected an amount per kg",
+                        "error Suppliers!E2: Minimum order value is per kg; expected an amount",
+                        "error Materials!D2: House price is per 100 kg; expected an amount per kg");
+        assertThat(TestBook.sound()
+                        .set("Suppliers", "D1", "Freight per kg")
+                        .set("Suppliers", "D2", "0,30 €/kg")
+                        .set("Products", "E1", "Target retail price")
+                        .set("Products", "E2", "29,90 € per each")
+                        .findings())
+                .isEmpty();
     }
 
     @Test

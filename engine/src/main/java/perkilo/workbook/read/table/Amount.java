@@ -1,5 +1,6 @@
 package perkilo.workbook.read.table;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
@@ -30,6 +31,22 @@ public record Amount(
     /** The unit, from the cell, else the header. */
     public Optional<Measure> measure() {
         return beside.measure() != null ? Optional.of(beside.measure()) : Optional.ofNullable(header.measure());
+    }
+
+    /** How many of the unit: 100 where the cell or the header says {@code €/100 g}. */
+    public BigDecimal count() {
+        return beside.measure() != null ? beside.count() : header.count();
+    }
+
+    /** What it is for, in words: {@code 100 g}, {@code pack}; empty where nothing says. */
+    public String per() {
+        String one = perPack() ? "pack" : "";
+        return measure().map(said -> words(count(), said)).orElse(one);
+    }
+
+    /** So many of a unit, in words; the number of one is left out. */
+    public static String words(BigDecimal count, Measure measure) {
+        return (count.compareTo(BigDecimal.ONE) == 0 ? "" : count.toPlainString() + " ") + measure.symbol();
     }
 
     /** Whether the cell or the header says "per pack". */

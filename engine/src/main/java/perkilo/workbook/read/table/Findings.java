@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -13,7 +15,9 @@ import perkilo.origin.Origin;
 public final class Findings {
 
     /** Whole essays get into cells by mistake; their beginning is enough to find them again. */
-    private static final Pattern LONG_QUOTATION = Pattern.compile("\"([^\"]{80})[^\"]+\"");
+    private static final int LONGEST_QUOTATION = 80;
+
+    private static final Pattern QUOTATION = Pattern.compile("\"([^\"]*)\"");
 
     private final Set<Finding> all = new LinkedHashSet<>();
 
@@ -42,7 +46,17 @@ public final class Findings {
         return new ArrayList<>(all);
     }
 
+    /** Quotations are taken in pairs of marks, so that long words between two of them stay whole. */
     private static String shortened(String text) {
-        return LONG_QUOTATION.matcher(text).replaceAll("\"$1…\"");
+        return text.length() <= LONGEST_QUOTATION
+                ? text
+                : QUOTATION.matcher(text).replaceAll(quotation -> Matcher.quoteReplacement(shortened(quotation)));
+    }
+
+    private static String shortened(MatchResult quotation) {
+        String words = quotation.group(1);
+        return words.length() <= LONGEST_QUOTATION
+                ? quotation.group()
+                : "\"" + words.substring(0, LONGEST_QUOTATION) + "…\"";
     }
 }

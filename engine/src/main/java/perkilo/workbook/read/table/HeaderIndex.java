@@ -84,7 +84,7 @@ final class HeaderIndex {
             return FixedUnit.factor(column.unit(), words).isPresent();
         }
         return UnitText.parse(words)
-                .map(unit -> column.kind() == ValueKind.MONEY || unit.currency() == null)
+                .map(unit -> column.kind() == ValueKind.MONEY || (unit.currency() == null && unit.isOne()))
                 .orElse(false);
     }
 

@@ -102,8 +102,27 @@ final class HeaderRows {
             best.found()
                     .forEach((column, found) -> columns.put(
                             column, new Table.Place(found.index(), found.match().unit())));
-            return new Header(best.schema(), row, cells.firstKey(), cells.lastKey(), columns);
+            return new Header(
+                    best.schema(),
+                    row,
+                    cells.firstKey(),
+                    cells.lastKey(),
+                    columns,
+                    unknown(grid, row, best.schema(), cells));
         });
+    }
+
+    /** Where the words stand that head no column of a kind of table. */
+    private List<Integer> unknown(Grid grid, int row, SheetSchema schema, NavigableMap<Integer, Cell> cells) {
+        List<Integer> unknown = new ArrayList<>();
+        cells.forEach((index, cell) -> {
+            boolean known = candidates(grid, row, index, cell).stream()
+                    .anyMatch(candidate -> candidate.schema().equals(schema));
+            if (cell.kind() == Cell.Kind.TEXT && !known) {
+                unknown.add(index);
+            }
+        });
+        return unknown;
     }
 
     private Optional<Kind> best(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
@@ -249,8 +268,15 @@ final class HeaderRows {
      * @param firstColumn the first cell of the row that belongs to it
      * @param lastColumn the last cell of the row that belongs to it
      * @param columns where each column stands
+     * @param unknown where words stand that head none
      */
-    record Header(SheetSchema schema, int row, int firstColumn, int lastColumn, Map<Column, Table.Place> columns) {
+    record Header(
+            SheetSchema schema,
+            int row,
+            int firstColumn,
+            int lastColumn,
+            Map<Column, Table.Place> columns,
+            List<Integer> unknown) {
 
         boolean overlaps(Header other) {
             return firstColumn <= other.lastColumn && other.firstColumn <= lastColumn;

@@ -19,6 +19,7 @@ import perkilo.workbook.schema.SheetSchema;
 public final class TableFinder {
 
     private static final int NAMED_COLUMNS = 3;
+    private static final int NAMED_HEADERS = 8;
 
     private final List<SheetSchema> schemas;
     private final HeaderRows headerRows;
@@ -91,7 +92,7 @@ public final class TableFinder {
                     .min()
                     .orElse(grid.rows().last());
             Table table = new Table(header.schema(), grid, header.row(), last, header.columns());
-            reportMissing(table);
+            reportMissing(table, header.unknown());
             reportHidden(table);
             tables.add(table);
         }
@@ -144,14 +145,35 @@ public final class TableFinder {
                                         .text())));
     }
 
-    private void reportMissing(Table table) {
+    private void reportMissing(Table table, List<Integer> unknown) {
         for (Column column : table.schema().required()) {
             if (!table.has(column)) {
                 findings.error(
                         table.header(),
-                        "the %s table has no column \"%s\" (%s)"
-                                .formatted(table.schema().name(), column.header(), column.explanation()));
+                        "the %s table has no column \"%s\" (%s)%s"
+                                .formatted(
+                                        table.schema().name(),
+                                        column.header(),
+                                        column.explanation(),
+                                        notUnderstood(table, unknown)));
             }
         }
+    }
+
+    /** The headers one of which may be what is missed, spelled in a way that nobody foresaw. */
+    private static String notUnderstood(Table table, List<Integer> unknown) {
+        return unknown.isEmpty()
+                ? ""
+                : unknown.stream()
+                        .limit(NAMED_HEADERS)
+                        .map(index -> "\"%s\" in %s"
+                                .formatted(
+                                        table.grid()
+                                                .at(table.headerRow(), index)
+                                                .text(),
+                                        table.grid()
+                                                .origin(table.headerRow(), index)
+                                                .where()))
+                        .collect(Collectors.joining(", ", "; not understood: ", ""));
     }
 }

@@ -109,19 +109,36 @@ public final class TableRow {
         return cell.isBlank() || (column.kind() != LEVEL && Values.isDash(cell));
     }
 
-    /** Reports each of some columns that is blank; true if none is. */
+    /** Whether a cell holds a mere number: neither its format nor words beside it say that it is in per cent. */
+    public boolean isBareNumber(Column column) {
+        Cell cell = cell(column);
+        return cell.kind() == Cell.Kind.TEXT
+                ? NumberText.parse(cell.text()) instanceof NumberText.Parsed parsed
+                        && parsed.words().isEmpty()
+                : cell.kind() == Cell.Kind.NUMBER && !cell.isPercentFormat();
+    }
+
+    /**
+     * Reports each of some columns that is blank; true if none is. What the whole table lacks is reported at its head.
+     */
     public boolean require(Column... columns) {
         boolean all = true;
         for (Column column : columns) {
             if (isBlank(column)) {
                 all = false;
-                findings.error(
-                        origin(column),
-                        "%s is missing; expected %s, such as %s"
-                                .formatted(column.header(), column.kind().words(), column.example()));
+                reportBlank(column);
             }
         }
         return all;
+    }
+
+    private void reportBlank(Column column) {
+        if (table.has(column) || !table.schema().required().contains(column)) {
+            findings.error(
+                    origin(column),
+                    "%s is missing; expected %s, such as %s"
+                            .formatted(column.header(), column.kind().words(), column.example()));
+        }
     }
 
     /** The words in a column; empty where it is blank. */

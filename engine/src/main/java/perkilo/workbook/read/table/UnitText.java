@@ -1,5 +1,6 @@
 package perkilo.workbook.read.table;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -15,18 +16,23 @@ import perkilo.units.Measure;
  * @param currency null where it names none
  * @param measure null where it names none
  * @param pack whether it says "per pack"
+ * @param count how many of the measure: 100 in {@code €/100 g}; one where it names none
  */
 public record UnitText(
         String words,
         @Nullable CurrencySign currency,
         @Nullable Measure measure,
-        boolean pack) {
+        boolean pack,
+        BigDecimal count) {
 
     /** Nothing said. */
-    public static final UnitText NONE = new UnitText("", null, null, false);
+    public static final UnitText NONE = new UnitText("", null, null, false, BigDecimal.ONE);
 
     private static final Pattern PER =
             Pattern.compile("^(.*?)(?:/|(?:^|\\s)per(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
+
+    /** As prices are asked in; a price for another number, such as 25 kg, is as likely one from that quantity on. */
+    private static final Pattern COUNTED = Pattern.compile("(10|100|1000)\\s*(\\p{L}.*)");
 
     private static final Pattern IN = Pattern.compile("^in\\s+", Pattern.CASE_INSENSITIVE);
     private static final Pattern COMMA = Pattern.compile("^,\\s*");
@@ -77,15 +83,20 @@ public record UnitText(
         return PACKS.contains(word.strip().toLowerCase(Locale.ROOT));
     }
 
+    /** Whether it is one of a unit, or none. */
+    boolean isOne() {
+        return count.compareTo(BigDecimal.ONE) == 0;
+    }
+
     private static Optional<UnitText> simple(String text) {
         Optional<Measure> measure = Measure.parse(text);
         if (measure.isPresent()) {
-            return Optional.of(new UnitText(text, null, measure.get(), false));
+            return Optional.of(new UnitText(text, null, measure.get(), false, BigDecimal.ONE));
         }
         if (isPack(text)) {
-            return Optional.of(new UnitText(text, null, null, true));
+            return Optional.of(new UnitText(text, null, null, true, BigDecimal.ONE));
         }
-        return CurrencySign.parse(text).map(sign -> new UnitText(text, sign, null, false));
+        return CurrencySign.parse(text).map(sign -> new UnitText(text, sign, null, false, BigDecimal.ONE));
     }
 
     private static Optional<UnitText> joined(String words, String before, String after) {
@@ -94,11 +105,14 @@ public record UnitText(
             return Optional.empty();
         }
         if (currency != null && COUNTED_BY.contains(after.toLowerCase(Locale.ROOT))) {
-            return Optional.of(new UnitText(words, currency, null, false));
+            return Optional.of(new UnitText(words, currency, null, false, BigDecimal.ONE));
         }
         if (isPack(after)) {
-            return Optional.of(new UnitText(words, currency, null, true));
+            return Optional.of(new UnitText(words, currency, null, true, BigDecimal.ONE));
         }
-        return Measure.parse(after).map(measure -> new UnitText(words, currency, measure, false));
+        Matcher counted = COUNTED.matcher(after);
+        String measured = counted.matches() ? counted.group(2) : after;
+        BigDecimal count = counted.matches() ? new BigDecimal(counted.group(1)) : BigDecimal.ONE;
+        return Measure.parse(measured).map(measure -> new UnitText(words, currency, measure, false, count));
     }
 }

@@ -158,14 +158,14 @@ final class Values {
     private boolean fits(UnitText beside) {
         return switch (column.kind()) {
             case MONEY -> true;
-            case QUANTITY -> beside.currency() == null && !beside.pack();
+            case QUANTITY -> beside.currency() == null && !beside.pack() && beside.isOne();
             case WHOLE, NUMBER -> beside.currency() == null && !beside.pack() && isCount(beside);
             default -> false;
         };
     }
 
     private static boolean isCount(UnitText beside) {
-        return beside.measure() == null || beside.measure() == Measure.EACH;
+        return beside.measure() == null || (beside.measure() == Measure.EACH && beside.isOne());
     }
 
     private String expected() {

@@ -1,33 +1,28 @@
 package perkilo.workbook.read;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import perkilo.model.Book;
-import perkilo.model.Demand;
 import perkilo.model.Material;
+import perkilo.model.Names;
 import perkilo.model.StockLot;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Findings;
 
-/** Whether demand and stock can be planned with. */
-final class PlanningCheck {
+/** Whether stock is measured in units that fit its items, and may still be used. */
+final class StockCheck {
 
     private final Book book;
+    private final BookChecks.Items items;
     private final Findings findings;
 
-    PlanningCheck(Book book, Findings findings) {
+    StockCheck(Book book, BookChecks.Items items, Findings findings) {
         this.book = book;
+        this.items = items;
         this.findings = findings;
     }
 
     void run() {
         LocalDate date = book.settings().costingDate();
-        for (Demand demand : book.demand()) {
-            if (demand.neededBy().isBefore(date)) {
-                findings.warning(
-                        demand.origin(), "needed by %s, before the costing date %s".formatted(demand.neededBy(), date));
-            }
-        }
         for (StockLot lot : book.stock()) {
             check(lot, date);
         }
@@ -41,16 +36,30 @@ final class PlanningCheck {
                     "\"%s\" expired on %s, before the costing date %s, and is not used"
                             .formatted(lot.item(), expires, date));
         }
-        Optional<Material> material = book.material(lot.item());
-        if (material.isPresent() && lot.unit().kind() == Measure.Kind.COUNT) {
+        if (items.components().containsKey(Names.key(lot.item()))) {
+            checkPieces(lot);
+        } else {
+            book.material(lot.item()).ifPresent(material -> checkWeight(lot, material));
+        }
+    }
+
+    private void checkPieces(StockLot lot) {
+        if (lot.unit().kind() != Measure.Kind.COUNT) {
+            findings.error(
+                    lot.quantity().origin(),
+                    "the stock of \"%s\" is in %s, but it is a component; expected pieces, with each as the unit"
+                            .formatted(lot.item(), lot.unit().symbol()));
+        }
+    }
+
+    private void checkWeight(StockLot lot, Material material) {
+        if (lot.unit().kind() == Measure.Kind.COUNT) {
             findings.error(
                     lot.quantity().origin(),
                     "the stock of \"%s\" is in pieces, but it is a raw material; expected a unit such as kg"
                             .formatted(lot.item()));
         }
-        if (material.isPresent()
-                && lot.unit().kind() == Measure.Kind.VOLUME
-                && material.get().density() == null) {
+        if (lot.unit().kind() == Measure.Kind.VOLUME && material.density() == null) {
             findings.error(
                     lot.quantity().origin(),
                     "the stock of \"%s\" is in %s, but its density is not known; fill Density g/mL in Materials"
