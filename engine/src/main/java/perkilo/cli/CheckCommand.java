@@ -1,7 +1,9 @@
 package perkilo.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import perkilo.costing.RunCheck;
 import perkilo.json.Json;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
@@ -21,12 +23,14 @@ final class CheckCommand extends Command {
     @Override
     public Integer call() throws IOException {
         Reading<Book> reading = options.readWithDemand();
+        Book book = reading.value();
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(RunCheck.of(book));
         Console console = new Console(this, options);
         if (options.json()) {
-            console.json(Json.onlyMessages(reading.findings()));
+            console.json(Json.onlyMessages(findings));
         }
-        console.findings(reading.findings());
-        Book book = reading.value();
+        console.findings(findings);
         console.say("%s, %s, %s of %s, %s, %s"
                 .formatted(
                         Console.counted(book.formulas().size(), "formula"),
@@ -37,9 +41,9 @@ final class CheckCommand extends Command {
                         Console.counted(book.runs().size(), "run")));
         console.say("%s, %s"
                 .formatted(
-                        Console.counted(count(reading.findings(), Level.ERROR), "error"),
-                        Console.counted(count(reading.findings(), Level.WARNING), "warning")));
-        return reading.hasErrors() ? Exit.BAD_INPUT : Exit.DONE;
+                        Console.counted(count(findings, Level.ERROR), "error"),
+                        Console.counted(count(findings, Level.WARNING), "warning")));
+        return findings.stream().anyMatch(Finding::isError) ? Exit.BAD_INPUT : Exit.DONE;
     }
 
     private static long count(List<Finding> findings, Level level) {

@@ -46,7 +46,7 @@ final class AppliedFormulaTest {
         List<DynamicTest> tests = new ArrayList<>();
         for (String template : List.of("emollients", "launch", "orders")) {
             Path book = TEMPLATES.resolve(template + ".xlsx");
-            JsonNode found = swapped(book, "--material", "Water");
+            JsonNode found = swapped(book);
             Map<String, Integer> last = new LinkedHashMap<>();
             found.get("blends")
                     .forEach(blend -> last.put(
@@ -74,8 +74,8 @@ final class AppliedFormulaTest {
         String formula = blend.get("formula").asText();
         String number = blend.get("number").asText();
         Path result = folder.resolve("applied.xlsx");
-        CommandLineRun run = CommandLineRun.of(
-                "swap", book, "--material", "Water", "--date", "2026-11-19", "--apply", "blend", number, "-o", result);
+        CommandLineRun run =
+                CommandLineRun.of("swap", book, "--date", "2026-11-19", "--apply", "blend", number, "-o", result);
         assertThat(run.exit()).as(run.err()).isEqualTo(Exit.DONE);
         String name = formula + " blend " + number;
 
@@ -126,8 +126,6 @@ final class AppliedFormulaTest {
                 prices,
                 "--formula",
                 "Dry body oil",
-                "--material",
-                "Water",
                 "--apply",
                 "blend 1");
         Path result = folder.resolve("found.xlsx");

@@ -26,6 +26,11 @@ final class BulkRunsTest {
                         "error Runs!A4: 4 kg of Balm: a batch of 4 kg leaves nothing beyond its hold-up of 4 kg")
                 .doesNotContain("Runs!A3");
         assertThat(folder.resolve("book-costed.xlsx")).doesNotExist();
+
+        CommandLineRun check = CommandLineRun.of("check", book);
+        assertThat(check.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(check.err()).contains("Runs!A2").contains("Runs!A4");
+        assertThat(check.out()).contains("2 errors");
     }
 
     @Test
