@@ -15,7 +15,8 @@ import perkilo.origin.Origin;
  *
  * @param name as its tab shows it, unless a person's own sheet is called so
  * @param cells by row, then column, both from zero
- * @param columnWidths in characters, by column from zero; columns that are not named keep the usual width
+ * @param columnWidths in characters, by column from zero; columns that are not named keep the usual width. Where a
+ *     number needs more, it gets more
  * @param frozenRows rows at the top that stay in sight
  * @param frozenColumns columns at the left that stay in sight
  * @param filter the table that can be filtered, such as {@code A5:K40}; null for none
@@ -44,6 +45,22 @@ public record ResultSheet(
         pageBreaksBefore = List.copyOf(pageBreaksBefore);
         charts = List.copyOf(charts);
         highlights = List.copyOf(highlights);
+    }
+
+    /** The same sheet with other widths of its columns. */
+    public ResultSheet withColumnWidths(SortedMap<Integer, Integer> widths) {
+        return new ResultSheet(
+                name,
+                cells,
+                widths,
+                frozenRows,
+                frozenColumns,
+                filter,
+                pageBreaksBefore,
+                landscape,
+                pages,
+                charts,
+                highlights);
     }
 
     /**

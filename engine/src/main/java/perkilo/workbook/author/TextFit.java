@@ -26,7 +26,7 @@ final class TextFit {
     private static final float ANSWER_POINTS = 21;
 
     /** Bold words are wider than a column's count of characters says. */
-    private static final double BOLD_WIDTH = 1.1;
+    static final double BOLD_WIDTH = 1.1;
 
     private final ResultSheet sheet;
 
