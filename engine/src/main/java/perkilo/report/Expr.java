@@ -14,8 +14,8 @@ import perkilo.origin.Figure;
 /**
  * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
  *
- * <p>Only functions that every office suite computes alike are used: SUM, ROUND, ROUNDUP, MAX, MIN, IF, DATE and plain
- * arithmetic.
+ * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF, DATE and
+ * plain arithmetic.
  */
 public sealed interface Expr {
 
@@ -84,7 +84,31 @@ public sealed interface Expr {
      * @param value what the cells add up to
      */
     static Expr sumOf(String sheet, String range, BigDecimal value) {
-        return new RangeSum(sheet, range, value);
+        return new OverRange("SUM", sheet, range, value);
+    }
+
+    /**
+     * The lowest number in a rectangle of cells of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param range such as {@code C4:C9}
+     * @param value the lowest of them; zero where there is no number
+     */
+    static Expr lowestOf(String sheet, String range, BigDecimal value) {
+        return new OverRange("MIN", sheet, range, value);
+    }
+
+    /**
+     * The sum of those cells of a result sheet's column that have a word beside them.
+     *
+     * @param sheet the name it was built with
+     * @param words where the word may stand, such as {@code A4:A90}
+     * @param word it
+     * @param range what is added up, such as {@code C4:C90}
+     * @param value what the cells add up to
+     */
+    static Expr sumWhere(String sheet, String words, String word, String range, BigDecimal value) {
+        return new SumWhere(sheet, words, word, range, value);
     }
 
     /** The sum of several. */
@@ -257,12 +281,32 @@ public sealed interface Expr {
         }
     }
 
-    /** The sum of a rectangle of cells. */
-    record RangeSum(String sheet, String range, BigDecimal value) implements Expr {
+    /** What a function makes of a rectangle of cells. */
+    record OverRange(String function, String sheet, String range, BigDecimal value) implements Expr {
 
         @Override
         public String formula(UnaryOperator<String> names) {
-            return "SUM(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+            return function + "(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+    }
+
+    /** The sum of cells that have a word beside them. */
+    record SumWhere(String sheet, String words, String word, String range, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String in = SheetNames.quoted(names.apply(sheet)) + "!";
+            return "SUMIF(" + in + words + ",\"" + word + "\"," + in + range + ")";
         }
 
         @Override

@@ -120,6 +120,11 @@ public record ResultSheet(
 
         /** The part in a formula. */
         String formula(UnaryOperator<String> names);
+
+        /** The same part without any reference to a person's own cells. */
+        default Part alone() {
+            return this;
+        }
     }
 
     /** Words of a sentence. */
@@ -159,6 +164,61 @@ public record ResultSheet(
         @Override
         public String formula(UnaryOperator<String> names) {
             return "FIXED(" + expr.formula(names) + "," + decimals + ")";
+        }
+
+        @Override
+        public Part alone() {
+            return new Fixed(expr.alone(), decimals);
+        }
+    }
+
+    /**
+     * A figure before further words of a sentence, with no more decimals than it has.
+     *
+     * @param expr the figure
+     * @param decimals how many are shown at the most
+     */
+    public record Rounded(Expr expr, int decimals) implements Part {
+
+        @Override
+        public String text() {
+            return Decimals.plain(expr.rounded(decimals).value());
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return expr.rounded(decimals).formula(names);
+        }
+
+        @Override
+        public Part alone() {
+            return new Rounded(expr.alone(), decimals);
+        }
+    }
+
+    /**
+     * Words that hang on a figure.
+     *
+     * @param figure what decides
+     * @param belowZero what is said where the figure is below zero
+     * @param elsewhere what is said where it is not
+     */
+    public record Depending(Expr figure, String belowZero, String elsewhere) implements Part {
+
+        @Override
+        public String text() {
+            return figure.value().signum() < 0 ? belowZero : elsewhere;
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(" + figure.formula(names) + "<0," + new Words(belowZero).formula(names) + ","
+                    + new Words(elsewhere).formula(names) + ")";
+        }
+
+        @Override
+        public Part alone() {
+            return new Depending(figure.alone(), belowZero, elsewhere);
         }
     }
 

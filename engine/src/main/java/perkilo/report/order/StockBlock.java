@@ -27,6 +27,11 @@ final class StockBlock {
     private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
     private static final int MISSING_DIGITS = 9;
 
+    /** The name of the row that holds, in the column of quantities, all that is missing of an item. */
+    static final String MISSING = "Missing";
+
+    static final int MISSING_COLUMN = 1;
+
     private final MonthRows months;
     private final SheetBuilder sheet;
     private final OrderOutcome.Planned planned;
@@ -130,15 +135,16 @@ final class StockBlock {
     /** What a change of the packs leaves uncovered; nothing in the plan as it stands. */
     private void missing(List<Expr> needed, List<Expr> used) {
         int row = next++;
-        months.checked(
+        List<Expr> missing = months.checked(
                 row,
-                "Missing",
+                MISSING,
                 period -> needed.get(period).minus(used.get(period)).rounded(MISSING_DIGITS),
                 period -> BigDecimal.ZERO,
                 format);
+        sheet.value(row, MISSING_COLUMN, months.sum(row, missing, months.count()), format, Look.PLAIN);
         sheet.highlight(
                 row,
-                months.column(0),
+                MISSING_COLUMN,
                 row,
                 months.column(months.count() - 1),
                 ResultSheet.Condition.ABOVE_ZERO,

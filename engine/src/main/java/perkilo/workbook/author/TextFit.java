@@ -37,13 +37,14 @@ final class TextFit {
     /** Whether a cell's words run over several lines: heads of columns, and words that the next cell would cut off. */
     boolean isWrapped(int row, int column) {
         Cell cell = cell(row, column);
-        if (cell == null || !(cell.content() instanceof ResultSheet.Text text)) {
+        String words = cell == null ? null : words(cell);
+        if (cell == null || words == null) {
             return false;
         }
         return switch (cell.look()) {
             case HEADER -> true;
             case TITLE, ANSWER, SECTION, HINT -> false;
-            default -> text.text().contains("\n") || (lines(text.text(), column, 1) > 1 && !standsAlone(row, column));
+            default -> words.contains("\n") || (lines(words, column, 1) > 1 && !standsAlone(row, column));
         };
     }
 
@@ -64,8 +65,9 @@ final class TextFit {
 
     private float height(int row, int column, Cell cell) {
         boolean header = cell.look() == Look.HEADER;
-        if (isWrapped(row, column) && cell.content() instanceof ResultSheet.Text text) {
-            int lines = lines(text.text(), column, header ? BOLD_WIDTH : 1);
+        String words = words(cell);
+        if (words != null && isWrapped(row, column)) {
+            int lines = lines(words, column, header ? BOLD_WIDTH : 1);
             return lines * LINE_POINTS + (header ? HEADER_PADDING_POINTS : LINE_PADDING_POINTS);
         }
         return switch (cell.look()) {
@@ -119,6 +121,13 @@ final class TextFit {
         return before != null
                 && (before.content() instanceof ResultSheet.Value
                         || (before.look() == Look.HEADER && standsOverNumbers(row, column - 1)));
+    }
+
+    private static @Nullable String words(Cell cell) {
+        if (cell.content() instanceof ResultSheet.Text text) {
+            return text.text();
+        }
+        return cell.content() instanceof ResultSheet.Sentence sentence ? sentence.text() : null;
     }
 
     private @Nullable Cell cell(int row, int column) {
