@@ -22,6 +22,7 @@ import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.core.data.Percentage;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,6 +32,10 @@ import perkilo.costing.CostRuns;
 import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
 import perkilo.ordering.CheapestPlan;
+import perkilo.purchasing.PlanCost;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.cost.CostReport;
 import perkilo.workbook.read.BookReader;
@@ -59,11 +64,15 @@ final class EditedResultTest {
     }
 
     private static CostOutcome.Costed cost(Path file) {
+        return cost(file, new CheapestPlan());
+    }
+
+    private static CostOutcome.Costed cost(Path file, PlanPurchases planner) {
         try {
             var book = new BookReader()
                     .read(new Sources(file, List.of(), null, null), DAY)
                     .value();
-            return (CostOutcome.Costed) new CostRuns(new CheapestPlan(), SearchLimits.usual()).cost(book);
+            return (CostOutcome.Costed) new CostRuns(planner, SearchLimits.usual()).cost(book);
         } catch (IOException failed) {
             throw new AssertionError(failed);
         }
@@ -127,6 +136,128 @@ final class EditedResultTest {
                 assertThat(texts(book, sheet)).contains("900 × Hand balm").doesNotContain("300 × Hand balm");
             }
         }
+    }
+
+    /** Where a person left a cell blank or typed words, a number that is typed there in the result counts. */
+    @Test
+    void numbers_in_cells_that_held_words_or_nothing_count_as_the_engine_counts_them() throws IOException {
+        Path bare = folder.resolve("bare.xlsx");
+        try (XSSFWorkbook book = open(TEMPLATE);
+                OutputStream out = Files.newOutputStream(bare)) {
+            for (Typed typed : LATER) {
+                Cell cell = typed.in(book);
+                cell.setBlank();
+                if (!typed.before().isEmpty()) {
+                    cell.setCellValue(typed.before());
+                }
+            }
+            book.write(out);
+        }
+        costed = cost(bare);
+        new WorkbookWriter().write(bare, CostReport.of(costed, List.of()), result);
+        try (XSSFWorkbook book = open(result)) {
+            areClose("as written", unitCosts(book), engine(costed));
+            for (Typed typed : LATER) {
+                List<Double> before = unitCosts(book);
+                typed.in(book).setCellValue(typed.later());
+                Path edited = folder.resolve("edited.xlsx");
+                try (OutputStream out = Files.newOutputStream(edited)) {
+                    book.write(out);
+                }
+                List<Double> expected = engine(cost(edited, samePurchases()));
+                List<Double> computed = unitCosts(book);
+                assertThat(moved(before, computed)).as(typed.toString()).isTrue();
+                areClose(typed.toString(), computed, expected);
+            }
+        }
+    }
+
+    /**
+     * A cell of the demo launch.
+     *
+     * @param before what it holds when the workbook is costed; empty for nothing
+     * @param later the number that is typed into it in the result
+     */
+    private record Typed(String sheet, String header, int row, String before, double later) {
+
+        Cell in(XSSFWorkbook book) {
+            Sheet sheet = EditedResultTest.sheet(book, this.sheet);
+            for (Cell head : sheet.getRow(0)) {
+                if (head.getStringCellValue().equals(header)) {
+                    return sheet.getRow(row).getCell(head.getColumnIndex(), Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+                }
+            }
+            throw new AssertionError(this);
+        }
+    }
+
+    private static final List<Typed> LATER = List.of(
+            new Typed("Suppliers", "Freight per order", 2, "", 12.5),
+            new Typed("Suppliers", "Freight per kg", 2, "–", 0.75),
+            new Typed("Suppliers", "Insurance %", 2, "", 0.4),
+            new Typed("Suppliers", "Duty %", 2, "", 6.5),
+            new Typed("Offers", "Price", 270, "31,95", 33.1),
+            new Typed("Offers", "Price", 400, "0,62 €/each", 0.66),
+            new Typed("Offers", "Pack size", 270, "1,00 kg", 1.25),
+            new Typed("Rates", "Rate", 1, "0,8642", 0.87),
+            new Typed("Hand balm", "% w/w", 1, "9 %", 9.001),
+            new Typed("Components", "Loss %", 1, "", 0.001),
+            new Typed("Materials", "Handling loss %", 7, "", 0.1),
+            new Typed("Batches", "Hours per batch", 1, "", 1.25),
+            new Typed("Batches", "Hours per kg", 1, "2 h", 0.04),
+            new Typed("Batches", "Quality control per batch", 1, "", 18),
+            new Typed("Batches", "Hold-up kg", 3, "", 0.001),
+            new Typed("Products", "Fill loss %", 1, "0,5 %", 0.51),
+            new Typed("Products", "Filling set-up hours", 1, "", 1.5),
+            new Typed("Products", "Filling people", 1, "", 3),
+            new Typed("Products", "One-off costs", 1, "1 450 EUR", 1500),
+            new Typed("Settings", "Value", 7, "25,5", 26));
+
+    /** Buys for each run what was bought before, in the order of the runs. */
+    private PlanPurchases samePurchases() {
+        List<PurchasePlan> plans =
+                costed.runs().stream().map(run -> run.purchase().plan()).toList();
+        int[] next = {0};
+        return (problem, limits) -> {
+            PurchasePlan plan = plans.get(next[0]++);
+            PlanCost cost = PlanCost.of(problem, plan);
+            return new PlanOutcome.Proven(plan, cost, cost.objective());
+        };
+    }
+
+    private static boolean moved(List<Double> before, List<Double> now) {
+        for (int run = 0; run < before.size(); run++) {
+            if (Math.abs(now.get(run) / before.get(run) - 1) > 1e-7) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static void areClose(String what, List<Double> computed, List<Double> expected) {
+        assertThat(computed).as(what).hasSameSizeAs(expected);
+        for (int run = 0; run < expected.size(); run++) {
+            assertThat(computed.get(run))
+                    .as(what + ", run " + run)
+                    .isCloseTo(expected.get(run), Percentage.withPercentage(1e-7));
+        }
+    }
+
+    private static List<Double> engine(CostOutcome.Costed costed) {
+        return costed.runs().stream()
+                .map(run -> run.unitCost().orElseThrow().doubleValue())
+                .toList();
+    }
+
+    private static List<Double> unitCosts(XSSFWorkbook book) {
+        FormulaEvaluator evaluator = evaluator(book);
+        List<Double> costs = new ArrayList<>();
+        for (Row row : sheet(book, "Cost detail")) {
+            if (text(evaluator, row.getCell(0)).equals("Unit cost")) {
+                costs.add(evaluator.evaluate(row.getCell(1)).getNumberValue());
+            }
+        }
+        return costs;
     }
 
     private static void setUnits(XSSFWorkbook book, double units) {

@@ -14,8 +14,8 @@ import perkilo.origin.Figure;
 /**
  * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
  *
- * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF, DATE and
- * plain arithmetic.
+ * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF,
+ * ISNUMBER, DATE and plain arithmetic.
  */
 public sealed interface Expr {
 
@@ -55,14 +55,20 @@ public sealed interface Expr {
         return new Day(day);
     }
 
-    /** What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. */
+    /**
+     * What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. A cell that holds
+     * words or nothing counts as soon as a number is typed into it.
+     */
     static Expr input(Figure figure) {
         BigDecimal perCell = figure.perCell();
         if (perCell == null || !figure.origin().isKnown()) {
             return new Plain(figure.value());
         }
-        Expr cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
-        return perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
+        Cell cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
+        Expr number = perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
+        boolean countsAsIt =
+                figure.held() == Figure.Held.NUMBER || (figure.held() == Figure.Held.NOTHING && figure.isZero());
+        return countsAsIt ? number : new IfNumber(cell, number, figure.value());
     }
 
     /**
@@ -247,6 +253,26 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return ours ? this : new Plain(value);
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+    }
+
+    /** A number once a person's cell holds one, and until then what stands in for it. */
+    record IfNumber(Cell cell, Expr number, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(ISNUMBER(" + cell.formula(names) + ")," + number.formula(names) + "," + Decimals.plain(value)
+                    + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Plain(value);
         }
 
         @Override

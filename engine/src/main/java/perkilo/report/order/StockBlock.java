@@ -11,6 +11,7 @@ import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.Need;
 import perkilo.report.Expr;
+import perkilo.report.Inputs;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
@@ -224,7 +225,7 @@ final class StockBlock {
     /** {@code Leftover credit % × lowest price × MIN( bought and left , what can be used in time )}. */
     private Expr credit(LotTable lots, Expr price, Expr needed) {
         Figure credit = planned.book().settings().leftoverCredit();
-        if (credit.isZero() && !credit.origin().isKnown()) {
+        if (Inputs.isNone(credit)) {
             return Expr.of(0);
         }
         Expr left = lots.left(lot -> lot.source() instanceof LotUse.Bought

@@ -41,8 +41,9 @@ final class ProductRow {
         suspectFraction(row, ProductsSheet.TARGET_MARGIN);
         suspectFraction(row, ProductsSheet.RETAILER_MARGIN);
         suspectFraction(row, ProductsSheet.VAT);
-        Product product =
-                fill == null || unit == null ? null : product(row, fill.figure(), unit, density, components, home);
+        Product product = fill == null || unit == null
+                ? null
+                : product(row, Quantities.in(row, FILL_UNIT, fill, unit), unit, density, components, home);
         return complete ? Optional.ofNullable(product) : Optional.empty();
     }
 
