@@ -69,7 +69,8 @@ final class NumberFitTest {
     /** How many digits' widths a number takes: points and commas are half as wide, letters are a little wider. */
     private static double digits(String shown) {
         double digits = 0;
-        for (char sign : shown.toCharArray()) {
+        for (int at = 0; at < shown.length(); at++) {
+            char sign = shown.charAt(at);
             digits += ",. -".indexOf(sign) >= 0 ? 0.5 : Character.isLetter(sign) ? 1.15 : 1;
         }
         return digits;
