@@ -6,8 +6,8 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.StringJoiner;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 
@@ -388,9 +388,11 @@ public sealed interface Expr {
 
         @Override
         public String formula(UnaryOperator<String> names) {
-            return arguments.stream()
-                    .map(argument -> argument.formula(names))
-                    .collect(Collectors.joining(",", function + "(", ")"));
+            StringJoiner formula = new StringJoiner(",", function + "(", ")");
+            for (Expr argument : arguments) {
+                formula.add(argument.formula(names));
+            }
+            return formula.toString();
         }
 
         @Override
@@ -400,7 +402,12 @@ public sealed interface Expr {
 
         @Override
         public boolean isLive() {
-            return arguments.stream().anyMatch(Expr::isLive);
+            for (Expr argument : arguments) {
+                if (argument.isLive()) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 

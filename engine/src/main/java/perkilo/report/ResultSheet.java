@@ -5,7 +5,6 @@ import java.util.SortedMap;
 import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
@@ -99,7 +98,11 @@ public record ResultSheet(
 
         /** The sentence as it reads now. */
         public String text() {
-            return parts.stream().map(Part::text).collect(Collectors.joining());
+            StringBuilder text = new StringBuilder();
+            for (Part part : parts) {
+                text.append(part.text());
+            }
+            return text.toString();
         }
 
         /**
@@ -108,7 +111,11 @@ public record ResultSheet(
          * @param names gives the name that a result sheet finally got for the name it was built with
          */
         public String formula(UnaryOperator<String> names) {
-            return parts.stream().map(part -> part.formula(names)).collect(Collectors.joining("&"));
+            StringJoiner formula = new StringJoiner("&");
+            for (Part part : parts) {
+                formula.add(part.formula(names));
+            }
+            return formula.toString();
         }
     }
 

@@ -37,15 +37,16 @@ final class TextFit {
     /** Whether a cell's words run over several lines: heads of columns, and words that the next cell would cut off. */
     boolean isWrapped(int row, int column) {
         Cell cell = cell(row, column);
-        String words = cell == null ? null : words(cell);
-        if (cell == null || words == null) {
-            return false;
-        }
-        return switch (cell.look()) {
-            case HEADER -> true;
-            case TITLE, ANSWER, SECTION, HINT -> false;
-            default -> words.contains("\n") || (lines(words, column, 1) > 1 && !standsAlone(row, column));
-        };
+        return cell != null
+                && switch (cell.look()) {
+                    case HEADER -> words(cell) != null;
+                    case TITLE, ANSWER, SECTION, HINT -> false;
+                    default -> needsLines(row, column, words(cell));
+                };
+    }
+
+    private boolean needsLines(int row, int column, @Nullable String words) {
+        return words != null && (words.contains("\n") || (lines(words, column, 1) > 1 && !standsAlone(row, column)));
     }
 
     /** Whether no other cell of the row is filled, so that the words may run on over the next columns. */
@@ -65,8 +66,8 @@ final class TextFit {
 
     private float height(int row, int column, Cell cell) {
         boolean header = cell.look() == Look.HEADER;
-        String words = words(cell);
-        if (words != null && isWrapped(row, column)) {
+        String words = isWrapped(row, column) ? words(cell) : null;
+        if (words != null) {
             int lines = lines(words, column, header ? BOLD_WIDTH : 1);
             return lines * LINE_POINTS + (header ? HEADER_PADDING_POINTS : LINE_PADDING_POINTS);
         }
