@@ -6,18 +6,29 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A number that somebody typed, with the place where it stands.
+ * A number that somebody typed, or what holds while nobody did, with the place where it stands.
  *
  * <p>Percentages are held as fractions: 0.025 for 2.5 %. {@code perCell} says how a spreadsheet formula gets from the
  * cell to the value: {@code value = cell × perCell}, so 0.01 for a cell that holds 2.5 and means 2.5 %.
  *
  * @param value exact, in the unit that the field's name says
  * @param origin the cell, or {@link Origin#NONE} for a default
- * @param perCell what the cell's number is multiplied by; null where no formula can refer to the cell (it holds text,
- *     or it stands in another file, or there is none)
+ * @param perCell what a number in the cell is multiplied by; null where no formula can refer to the cell (it stands in
+ *     another file, or there is none, or it is not known what a number there would mean)
+ * @param held what the cell holds now
  */
 public record Figure(
-        BigDecimal value, Origin origin, @Nullable BigDecimal perCell) {
+        BigDecimal value, Origin origin, @Nullable BigDecimal perCell, Held held) {
+
+    /** What a cell can hold. */
+    public enum Held {
+        /** The number. */
+        NUMBER,
+        /** Words that say the number, or that there is none. */
+        WORDS,
+        /** Nothing; the value is what holds by default. */
+        NOTHING
+    }
 
     /** Nothing, by default. */
     public static final Figure ZERO = of(BigDecimal.ZERO);
@@ -28,6 +39,12 @@ public record Figure(
     public Figure {
         requireNonNull(value, "value");
         requireNonNull(origin, "origin");
+        requireNonNull(held, "held");
+    }
+
+    /** A figure whose cell holds the number. */
+    public Figure(BigDecimal value, Origin origin, @Nullable BigDecimal perCell) {
+        this(value, origin, perCell, Held.NUMBER);
     }
 
     /** A figure that no file holds. */
@@ -52,11 +69,18 @@ public record Figure(
 
     /** What a cell's figure is, times a factor: a price for 100 g as that of a kilogram. */
     public Figure times(BigDecimal factor) {
-        return new Figure(value.multiply(factor), origin, perCell == null ? null : perCell.multiply(factor));
+        return factor.compareTo(BigDecimal.ONE) == 0
+                ? this
+                : new Figure(value.multiply(factor), origin, perCell == null ? null : perCell.multiply(factor), held);
     }
 
     /** The same place, another value: how a what-if keeps track of the cell that it stands for. */
     public Figure withValue(BigDecimal other) {
-        return new Figure(other, origin, perCell);
+        return new Figure(other, origin, perCell, held);
+    }
+
+    /** The same figure, to which no formula refers. */
+    public Figure asConstant() {
+        return new Figure(value, origin, null, held);
     }
 }

@@ -6,16 +6,16 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.StringJoiner;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 
 /**
  * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
  *
- * <p>Only functions that every office suite computes alike are used: SUM, ROUND, ROUNDUP, MAX, MIN, IF, DATE and plain
- * arithmetic.
+ * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF,
+ * ISNUMBER, DATE and plain arithmetic.
  */
 public sealed interface Expr {
 
@@ -55,14 +55,20 @@ public sealed interface Expr {
         return new Day(day);
     }
 
-    /** What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. */
+    /**
+     * What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. A cell that holds
+     * words or nothing counts as soon as a number is typed into it.
+     */
     static Expr input(Figure figure) {
         BigDecimal perCell = figure.perCell();
         if (perCell == null || !figure.origin().isKnown()) {
             return new Plain(figure.value());
         }
-        Expr cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
-        return perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
+        Cell cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
+        Expr number = perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
+        boolean countsAsIt =
+                figure.held() == Figure.Held.NUMBER || (figure.held() == Figure.Held.NOTHING && figure.isZero());
+        return countsAsIt ? number : new IfNumber(cell, number, figure.value());
     }
 
     /**
@@ -84,7 +90,31 @@ public sealed interface Expr {
      * @param value what the cells add up to
      */
     static Expr sumOf(String sheet, String range, BigDecimal value) {
-        return new RangeSum(sheet, range, value);
+        return new OverRange("SUM", sheet, range, value);
+    }
+
+    /**
+     * The lowest number in a rectangle of cells of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param range such as {@code C4:C9}
+     * @param value the lowest of them; zero where there is no number
+     */
+    static Expr lowestOf(String sheet, String range, BigDecimal value) {
+        return new OverRange("MIN", sheet, range, value);
+    }
+
+    /**
+     * The sum of those cells of a result sheet's column that have a word beside them.
+     *
+     * @param sheet the name it was built with
+     * @param words where the word may stand, such as {@code A4:A90}
+     * @param word it
+     * @param range what is added up, such as {@code C4:C90}
+     * @param value what the cells add up to
+     */
+    static Expr sumWhere(String sheet, String words, String word, String range, BigDecimal value) {
+        return new SumWhere(sheet, words, word, range, value);
     }
 
     /** The sum of several. */
@@ -231,6 +261,26 @@ public sealed interface Expr {
         }
     }
 
+    /** A number once a person's cell holds one, and until then what stands in for it. */
+    record IfNumber(Cell cell, Expr number, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(ISNUMBER(" + cell.formula(names) + ")," + number.formula(names) + "," + Decimals.plain(value)
+                    + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Plain(value);
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+    }
+
     /** A person's cell times what makes it the value: 0.01 for a percentage typed as 2.5. */
     record Scaled(Expr cell, BigDecimal perCell, BigDecimal value) implements Expr {
 
@@ -257,12 +307,32 @@ public sealed interface Expr {
         }
     }
 
-    /** The sum of a rectangle of cells. */
-    record RangeSum(String sheet, String range, BigDecimal value) implements Expr {
+    /** What a function makes of a rectangle of cells. */
+    record OverRange(String function, String sheet, String range, BigDecimal value) implements Expr {
 
         @Override
         public String formula(UnaryOperator<String> names) {
-            return "SUM(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+            return function + "(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+
+        @Override
+        public boolean isLive() {
+            return true;
+        }
+    }
+
+    /** The sum of cells that have a word beside them. */
+    record SumWhere(String sheet, String words, String word, String range, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String in = SheetNames.quoted(names.apply(sheet)) + "!";
+            return "SUMIF(" + in + words + ",\"" + word + "\"," + in + range + ")";
         }
 
         @Override
@@ -318,9 +388,11 @@ public sealed interface Expr {
 
         @Override
         public String formula(UnaryOperator<String> names) {
-            return arguments.stream()
-                    .map(argument -> argument.formula(names))
-                    .collect(Collectors.joining(",", function + "(", ")"));
+            StringJoiner formula = new StringJoiner(",", function + "(", ")");
+            for (Expr argument : arguments) {
+                formula.add(argument.formula(names));
+            }
+            return formula.toString();
         }
 
         @Override
@@ -330,7 +402,12 @@ public sealed interface Expr {
 
         @Override
         public boolean isLive() {
-            return arguments.stream().anyMatch(Expr::isLive);
+            for (Expr argument : arguments) {
+                if (argument.isLive()) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 

@@ -10,6 +10,11 @@ public final class Inputs {
 
     private Inputs() {}
 
+    /** Whether a figure is a zero that no cell can change. */
+    public static boolean isNone(Figure figure) {
+        return figure.isZero() && (figure.perCell() == null || !figure.origin().isKnown());
+    }
+
     /** What was typed, or zero where nothing was. */
     public static Expr orZero(@Nullable Figure figure) {
         return figure == null ? Expr.of(0) : Expr.input(figure);

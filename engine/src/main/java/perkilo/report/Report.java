@@ -55,14 +55,8 @@ public record Report(List<ResultSheet> sheets, Set<String> given) {
             content = new ResultSheet.Value(value.expr().alone());
         } else if (content instanceof ResultSheet.Sentence sentence) {
             content = new ResultSheet.Sentence(
-                    sentence.parts().stream().map(Report::alone).toList());
+                    sentence.parts().stream().map(ResultSheet.Part::alone).toList());
         }
         return new ResultSheet.Cell(content, cell.look(), cell.format(), cell.link());
-    }
-
-    private static ResultSheet.Part alone(ResultSheet.Part part) {
-        return part instanceof ResultSheet.Fixed fixed
-                ? new ResultSheet.Fixed(fixed.expr().alone(), fixed.decimals())
-                : part;
     }
 }

@@ -5,7 +5,6 @@ import java.util.SortedMap;
 import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
@@ -15,7 +14,8 @@ import perkilo.origin.Origin;
  *
  * @param name as its tab shows it, unless a person's own sheet is called so
  * @param cells by row, then column, both from zero
- * @param columnWidths in characters, by column from zero; columns that are not named keep the usual width
+ * @param columnWidths in characters, by column from zero; columns that are not named keep the usual width. Where a
+ *     number needs more, it gets more
  * @param frozenRows rows at the top that stay in sight
  * @param frozenColumns columns at the left that stay in sight
  * @param filter the table that can be filtered, such as {@code A5:K40}; null for none
@@ -44,6 +44,22 @@ public record ResultSheet(
         pageBreaksBefore = List.copyOf(pageBreaksBefore);
         charts = List.copyOf(charts);
         highlights = List.copyOf(highlights);
+    }
+
+    /** The same sheet with other widths of its columns. */
+    public ResultSheet withColumnWidths(SortedMap<Integer, Integer> widths) {
+        return new ResultSheet(
+                name,
+                cells,
+                widths,
+                frozenRows,
+                frozenColumns,
+                filter,
+                pageBreaksBefore,
+                landscape,
+                pages,
+                charts,
+                highlights);
     }
 
     /**
@@ -82,7 +98,11 @@ public record ResultSheet(
 
         /** The sentence as it reads now. */
         public String text() {
-            return parts.stream().map(Part::text).collect(Collectors.joining());
+            StringBuilder text = new StringBuilder();
+            for (Part part : parts) {
+                text.append(part.text());
+            }
+            return text.toString();
         }
 
         /**
@@ -91,7 +111,11 @@ public record ResultSheet(
          * @param names gives the name that a result sheet finally got for the name it was built with
          */
         public String formula(UnaryOperator<String> names) {
-            return parts.stream().map(part -> part.formula(names)).collect(Collectors.joining("&"));
+            StringJoiner formula = new StringJoiner("&");
+            for (Part part : parts) {
+                formula.add(part.formula(names));
+            }
+            return formula.toString();
         }
     }
 
@@ -103,6 +127,11 @@ public record ResultSheet(
 
         /** The part in a formula. */
         String formula(UnaryOperator<String> names);
+
+        /** The same part without any reference to a person's own cells. */
+        default Part alone() {
+            return this;
+        }
     }
 
     /** Words of a sentence. */
@@ -142,6 +171,61 @@ public record ResultSheet(
         @Override
         public String formula(UnaryOperator<String> names) {
             return "FIXED(" + expr.formula(names) + "," + decimals + ")";
+        }
+
+        @Override
+        public Part alone() {
+            return new Fixed(expr.alone(), decimals);
+        }
+    }
+
+    /**
+     * A figure before further words of a sentence, with no more decimals than it has.
+     *
+     * @param expr the figure
+     * @param decimals how many are shown at the most
+     */
+    public record Rounded(Expr expr, int decimals) implements Part {
+
+        @Override
+        public String text() {
+            return Decimals.plain(expr.rounded(decimals).value());
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return expr.rounded(decimals).formula(names);
+        }
+
+        @Override
+        public Part alone() {
+            return new Rounded(expr.alone(), decimals);
+        }
+    }
+
+    /**
+     * Words that hang on a figure.
+     *
+     * @param figure what decides
+     * @param belowZero what is said where the figure is below zero
+     * @param elsewhere what is said where it is not
+     */
+    public record Depending(Expr figure, String belowZero, String elsewhere) implements Part {
+
+        @Override
+        public String text() {
+            return figure.value().signum() < 0 ? belowZero : elsewhere;
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(" + figure.formula(names) + "<0," + new Words(belowZero).formula(names) + ","
+                    + new Words(elsewhere).formula(names) + ")";
+        }
+
+        @Override
+        public Part alone() {
+            return new Depending(figure.alone(), belowZero, elsewhere);
         }
     }
 

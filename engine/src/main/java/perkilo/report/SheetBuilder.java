@@ -64,8 +64,13 @@ public final class SheetBuilder {
 
     /** Writes a sentence whose figures stay live. */
     public SheetBuilder sentence(int row, int column, Look look, ResultSheet.Part... parts) {
-        ResultSheet.Sentence sentence = new ResultSheet.Sentence(List.of(parts));
-        return put(row, column, new Cell(sentence, look, NumberFormat.GENERAL, null));
+        return sentence(row, column, look, Origin.NONE, List.of(parts));
+    }
+
+    /** Writes a sentence whose figures stay live, and that leads to a cell. */
+    public SheetBuilder sentence(int row, int column, Look look, Origin link, List<ResultSheet.Part> parts) {
+        ResultSheet.Sentence sentence = new ResultSheet.Sentence(parts);
+        return put(row, column, new Cell(sentence, look, NumberFormat.GENERAL, linkTo(link)));
     }
 
     /** Gives a cell a look without writing anything into it. */
@@ -114,18 +119,40 @@ public final class SheetBuilder {
     /** The sum of cells in one column, from one row to another, both included. */
     public Expr sumOfColumn(int column, int fromRow, int toRow) {
         BigDecimal sum = BigDecimal.ZERO;
+        for (BigDecimal value : numbers(column, fromRow, toRow)) {
+            sum = sum.add(value);
+        }
+        return Expr.sumOf(name, rectangle(fromRow, column, toRow, column), sum);
+    }
+
+    /** The lowest number in one column, from one row to another, both included; zero where there is none. */
+    public Expr lowestOfColumn(int column, int fromRow, int toRow) {
+        List<BigDecimal> numbers = numbers(column, fromRow, toRow);
+        BigDecimal lowest = numbers.isEmpty() ? BigDecimal.ZERO : numbers.get(0);
+        for (BigDecimal value : numbers) {
+            lowest = lowest.min(value);
+        }
+        return Expr.lowestOf(name, rectangle(fromRow, column, toRow, column), lowest);
+    }
+
+    private List<BigDecimal> numbers(int column, int fromRow, int toRow) {
+        List<BigDecimal> numbers = new ArrayList<>();
         for (int row = fromRow; row <= toRow; row++) {
             Cell cell = cells.getOrDefault(row, new TreeMap<>()).get(column);
             if (cell != null && cell.content() instanceof ResultSheet.Value value) {
-                sum = sum.add(value.expr().value());
+                numbers.add(value.expr().value());
             }
         }
-        return Expr.sumOf(name, SheetNames.cell(fromRow, column) + ":" + SheetNames.cell(toRow, column), sum);
+        return numbers;
+    }
+
+    private static String rectangle(int fromRow, int fromColumn, int toRow, int toColumn) {
+        return SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
     }
 
     /** A rectangle of this sheet, for a chart; both corners included. */
     public Chart.Range range(int fromRow, int fromColumn, int toRow, int toColumn) {
-        return new Chart.Range(name, SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn));
+        return new Chart.Range(name, rectangle(fromRow, fromColumn, toRow, toColumn));
     }
 
     /** Sets the widths of the first columns, in characters. */
@@ -151,7 +178,7 @@ public final class SheetBuilder {
 
     /** Lets a table be filtered; both corners included. */
     public SheetBuilder filter(int fromRow, int fromColumn, int toRow, int toColumn) {
-        filter = SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
+        filter = rectangle(fromRow, fromColumn, toRow, toColumn);
         return this;
     }
 
@@ -182,8 +209,7 @@ public final class SheetBuilder {
     /** Lets cells change their look by their value; both corners included. */
     public SheetBuilder highlight(
             int fromRow, int fromColumn, int toRow, int toColumn, ResultSheet.When condition, Look look) {
-        String range = SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
-        highlights.add(new ResultSheet.Highlight(range, condition, look));
+        highlights.add(new ResultSheet.Highlight(rectangle(fromRow, fromColumn, toRow, toColumn), condition, look));
         return this;
     }
 

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
@@ -76,6 +77,29 @@ final class ExprTest {
         assertThat(expr.value()).isEqualByComparingTo(value);
         assertThat(expr.isLive()).isTrue();
         assertThat(sheets.compute(expr)).isCloseTo(value.doubleValue(), within(1e-12));
+    }
+
+    /** Words, or nothing where something else than nothing is meant: a number counts once it is there. */
+    @ParameterizedTest
+    @CsvSource({"WORDS, 0.05, 0.01", "WORDS, 0, 1", "NOTHING, 1, 1", "NOTHING, 0, 0.01"})
+    void a_number_counts_once_it_is_typed(Figure.Held held, BigDecimal value, BigDecimal perCell) {
+        Expr expr = Expr.input(new Figure(value, new Origin("book.xlsx", "Offers", "C4"), perCell, held));
+
+        sheets.type("Offers", "D4", BigDecimal.ONE);
+        assertThat(sheets.compute(expr)).isEqualTo(value.doubleValue());
+        assertThat(sheets.compute(Expr.of(2).minus(expr))).isEqualTo(2 - value.doubleValue());
+        sheets.type("Offers", "C4", new BigDecimal("7.5"));
+        assertThat(sheets.compute(expr)).isCloseTo(7.5 * perCell.doubleValue(), within(1e-12));
+        assertThat(formula(expr).startsWith("IF(ISNUMBER(")).isEqualTo(held == Figure.Held.WORDS || value.signum() > 0);
+        assertThat(formula(expr.alone())).isEqualTo(Decimals.plain(value));
+    }
+
+    @Test
+    void words_in_a_cell_count_as_what_they_say() {
+        sheets.type("Offers", "C4", "8,90 €");
+        Origin cell = new Origin("book.xlsx", "Offers", "C4");
+        Expr expr = Expr.input(new Figure(new BigDecimal("8.9"), cell, BigDecimal.ONE, Figure.Held.WORDS));
+        assertThat(sheets.compute(expr)).isEqualTo(8.9);
     }
 
     @Test

@@ -20,10 +20,19 @@ final class Sheets {
 
     /** Types a number into a cell. */
     void type(String sheet, String cell, BigDecimal number) {
+        cell(sheet, cell).setCellValue(number.doubleValue());
+    }
+
+    /** Types words into a cell. */
+    void type(String sheet, String cell, String words) {
+        cell(sheet, cell).setCellValue(words);
+    }
+
+    private Cell cell(String sheet, String cell) {
         CellReference at = new CellReference(cell);
         Sheet target = workbook.getSheet(sheet) == null ? workbook.createSheet(sheet) : workbook.getSheet(sheet);
         Row row = target.getRow(at.getRow()) == null ? target.createRow(at.getRow()) : target.getRow(at.getRow());
-        row.createCell(at.getCol()).setCellValue(number.doubleValue());
+        return row.createCell(at.getCol());
     }
 
     /** What the formula of a figure comes to. */

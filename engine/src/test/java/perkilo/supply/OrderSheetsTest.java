@@ -115,6 +115,51 @@ final class OrderSheetsTest {
         }
     }
 
+    @Test
+    void a_plan_is_called_proven_only_while_it_is_the_one_that_was_proven() throws IOException {
+        OrderOutcome.Planned planned = planned(Balm.book());
+        assertThat(planned.plan().proven()).isTrue();
+        Path file = folder.resolve("changed.xlsx");
+        Report report = OrderReport.of(planned, Reasons.NONE, planned.findings());
+        new WorkbookWriter().writeAlone(report.alone(), file);
+        try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+            Cell packs = workbook.getSheet("Supplier orders").getRow(10).getCell(2);
+            double asPlanned = packs.getNumericCellValue();
+            assertThat(words(workbook))
+                    .contains("proven: no plan is cheaper")
+                    .noneMatch(word -> word.contains("Not enough") || word.contains("changed since"));
+
+            packs.setCellValue(asPlanned + 1);
+            assertThat(words(workbook))
+                    .contains("changed since it was planned: run perkilo order again")
+                    .noneMatch(word -> word.contains("proven") || word.contains("Not enough"));
+
+            packs.setCellValue(0);
+            assertThat(words(workbook))
+                    .contains(
+                            "changed since it was planned: run perkilo order again",
+                            "Not enough is ordered for these needs: run perkilo order again")
+                    .anyMatch(word -> word.startsWith("4 orders to 3 suppliers")
+                            && word.endsWith("Not enough is ordered for these needs: run perkilo order again"));
+        }
+    }
+
+    private static List<String> words(XSSFWorkbook workbook) {
+        FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+        List<String> words = new ArrayList<>();
+        for (String name : List.of("Order plan", "Stock and leftovers")) {
+            for (Row row : workbook.getSheet(name)) {
+                for (Cell cell : row) {
+                    CellValue value = evaluator.evaluate(cell);
+                    if (value != null && value.getCellType() == CellType.STRING) {
+                        words.add(value.getStringValue());
+                    }
+                }
+            }
+        }
+        return words;
+    }
+
     /** The engine warns of offers that have lapsed when their order is placed; the sheet marks the same ones. */
     @Test
     void offers_that_have_lapsed_by_the_day_of_the_order_are_marked() throws IOException {

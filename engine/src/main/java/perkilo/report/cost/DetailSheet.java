@@ -6,6 +6,7 @@ import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.RunCost;
 import perkilo.model.Settings;
+import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
 import perkilo.report.Look;
 import perkilo.report.ResultSheet;
@@ -13,6 +14,7 @@ import perkilo.report.SheetBuilder;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
+import perkilo.report.part.RunTitle;
 
 /**
  * Cost detail: one block for each run, in which everything is computed.
@@ -53,8 +55,9 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
 
     private static RunCells block(Rows rows, CostOutcome.Costed costed, RunCost cost, QuoteDates dates) {
         int first = rows.next();
-        rows.section(cost.needs().title(), Look.ANSWER);
+        rows.skip(1);
         MakingPart making = MakingPart.write(rows, cost.needs());
+        rows.sheet().sentence(first, 0, Look.ANSWER, Origin.NONE, RunTitle.of(cost.needs(), making, ""));
         rows.skip(1);
         IdentityHashMap<LineCost, PurchasePart.LineCells> lines =
                 new PurchasePart(rows, costed.market(), cost.purchase(), dates).write();

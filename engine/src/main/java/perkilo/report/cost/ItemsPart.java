@@ -23,6 +23,7 @@ import perkilo.report.SheetNames;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.NeedFormulas;
 import perkilo.report.part.Rows;
+import perkilo.report.part.Shortage;
 
 /**
  * The part of a run's block that says what each item costs: what is used, what is left, what is wasted.
@@ -34,6 +35,7 @@ import perkilo.report.part.Rows;
  * @param wasted what will expire, landed
  * @param outlay everything paid for
  * @param rawMaterialPerKg cost of the recipe for one kilogram
+ * @param lowestLeft the least that is left over of any item: below zero where not enough is bought
  */
 record ItemsPart(
         Expr rawMaterials,
@@ -42,7 +44,8 @@ record ItemsPart(
         Expr used,
         Expr wasted,
         Expr outlay,
-        Expr rawMaterialPerKg) {
+        Expr rawMaterialPerKg,
+        Expr lowestLeft) {
 
     static ItemsPart write(
             Rows rows, RunCost cost, MakingPart making, IdentityHashMap<LineCost, PurchasePart.LineCells> lines) {
@@ -62,6 +65,7 @@ record ItemsPart(
         private static final int WASTED = 10;
         private static final int PAID = 11;
         private static final int STOCK = 12;
+        private static final int SHORT = 13;
 
         private final Rows rows;
         private final SheetBuilder sheet;
@@ -135,6 +139,7 @@ record ItemsPart(
                     Look.PLAIN);
             Expr left =
                     sheet.checked(row, LEFT, ordered.minus(needed), item.leftover(), NumberFormat.QUANTITY, Look.PLAIN);
+            sheet.sentence(row, SHORT, Look.HINT, Shortage.words(left, "", "bought for this: run perkilo cost again"));
             Expr usable = sheet.checked(
                     row, USABLE, usable(what, needed, left), item.usableLeftover(), NumberFormat.QUANTITY, Look.PLAIN);
             Expr landed = sum(item, PurchasePart.LineCells::landed);
@@ -225,6 +230,8 @@ record ItemsPart(
             Expr paid = total(row, PAID, first, last, cost.outlay());
             total(row, STOCK, first, last, cost.stockLeft());
             rows.skip(1);
+            Shortage.markBelowZero(sheet, first, LEFT, last);
+            Shortage.markWords(sheet, first, SHORT, last);
             Expr packaging = last > lastMaterial ? sheet.sumOfColumn(GOODS, lastMaterial + 1, last) : Expr.of(ZERO);
             return new ItemsPart(
                     sheet.sumOfColumn(GOODS, first, lastMaterial),
@@ -233,7 +240,8 @@ record ItemsPart(
                     used,
                     wasted,
                     paid,
-                    Expr.sum(recipe));
+                    Expr.sum(recipe),
+                    sheet.lowestOfColumn(LEFT, first, last));
         }
 
         private Expr total(int row, int column, int first, int last, BigDecimal engine) {

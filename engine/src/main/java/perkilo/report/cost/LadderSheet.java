@@ -11,6 +11,7 @@ import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
+import perkilo.report.part.RunTitle;
 
 /** Price ladder: from what a unit costs to its price in the shop, and from a price in the shop to the margin. */
 final class LadderSheet {
@@ -79,7 +80,8 @@ final class LadderSheet {
     private void writeRun(int row, RunCells run) {
         Product product = Objects.requireNonNull(run.cost().needs().product());
         PriceLadder ladder = Objects.requireNonNull(run.cost().ladder());
-        sheet.text(row, 0, run.cost().needs().title(), Look.LABEL, product.origin());
+        sheet.sentence(
+                row, 0, Look.LABEL, product.origin(), RunTitle.of(run.cost().needs(), run.making(), ""));
         sheet.value(row, 1, Objects.requireNonNull(run.making().units()), NumberFormat.WHOLE, Look.PLAIN);
         Expr cost = sheet.value(row, 2, Objects.requireNonNull(run.unitCost()), money, Look.KEY);
         Expr retailer = sheet.value(

@@ -229,7 +229,20 @@ final class ResultPart {
         Expr units = making.units();
         Expr oneOffPerUnit = units == null ? null : head(heads, Head.ONE_OFFS).over(units);
         return new RunCells(
-                cost, making, perKg, bulk, total, unit, cash, paid, stock, wasted, oneOffPerUnit, heads, blockRow);
+                cost,
+                making,
+                perKg,
+                bulk,
+                total,
+                unit,
+                cash,
+                paid,
+                stock,
+                items.lowestLeft(),
+                wasted,
+                oneOffPerUnit,
+                heads,
+                blockRow);
     }
 
     private @Nullable Expr perUnit(String name, Expr total, @Nullable BigDecimal engine, String unit, String meaning) {

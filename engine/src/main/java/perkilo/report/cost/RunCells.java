@@ -19,6 +19,7 @@ import perkilo.report.part.MakingPart;
  * @param cashPerUnit cash for one unit; null for bulk that is not filled
  * @param outlay everything paid for items
  * @param stockLeft what is left of it and can be used
+ * @param lowestLeft the least that is left over of any item: below zero where not enough is bought
  * @param wasted what is left of it and will expire
  * @param oneOffPerUnit one-off costs in the unit cost; null for bulk that is not filled
  * @param heads by head, for the whole run
@@ -34,6 +35,7 @@ record RunCells(
         @Nullable Expr cashPerUnit,
         Expr outlay,
         Expr stockLeft,
+        Expr lowestLeft,
         Expr wasted,
         @Nullable Expr oneOffPerUnit,
         Map<Head, Expr> heads,

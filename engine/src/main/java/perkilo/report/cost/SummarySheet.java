@@ -17,6 +17,8 @@ import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
+import perkilo.report.part.RunTitle;
+import perkilo.report.part.Shortage;
 
 /** Cost summary: the answer in a sentence, a row for each run, and two charts. */
 final class SummarySheet {
@@ -63,32 +65,26 @@ final class SummarySheet {
     }
 
     private void answers() {
+        int first = next;
         for (RunCells run : runs) {
-            Expr unit = run.unitCost();
-            Expr units = run.making().units();
-            if (unit != null && units != null) {
-                sheet.sentence(
-                        next++,
-                        0,
-                        Look.ANSWER,
-                        new ResultSheet.Fixed(units, 0),
-                        new ResultSheet.Words(" × " + run.cost().needs().name() + " cost "),
-                        new ResultSheet.Fixed(unit, 2),
-                        new ResultSheet.Words(" " + home + " each; "),
-                        new ResultSheet.Fixed(run.stockLeft(), 0),
-                        new ResultSheet.Words(" " + home + " of cash stays in stock"));
-            } else {
-                sheet.sentence(
-                        next++,
-                        0,
-                        Look.ANSWER,
-                        new ResultSheet.Words(run.cost().needs().title() + " costs "),
-                        new ResultSheet.Fixed(run.bulkPerKg(), 2),
-                        new ResultSheet.Words(" " + home + " per kg; "),
-                        new ResultSheet.Fixed(run.stockLeft(), 0),
-                        new ResultSheet.Words(" " + home + " of cash stays in stock"));
-            }
+            sheet.sentence(next++, 0, Look.ANSWER, Origin.NONE, answer(run));
         }
+        if (next > first) {
+            Shortage.markWords(sheet, first, 0, next - 1);
+        }
+    }
+
+    private List<ResultSheet.Part> answer(RunCells run) {
+        Expr unit = run.unitCost();
+        boolean filled = unit != null;
+        List<ResultSheet.Part> parts =
+                new ArrayList<>(RunTitle.of(run.cost().needs(), run.making(), filled ? " cost " : " costs "));
+        parts.add(new ResultSheet.Fixed(unit == null ? run.bulkPerKg() : unit, 2));
+        parts.add(new ResultSheet.Words(" " + home + (filled ? " each; " : " per kg; ")));
+        parts.add(new ResultSheet.Fixed(run.stockLeft(), 0));
+        parts.add(new ResultSheet.Words(" " + home + " of cash stays in stock"));
+        parts.add(Shortage.words(run.lowestLeft(), ". ", "bought for this: run perkilo cost again"));
+        return parts;
     }
 
     private void runTable() {
@@ -111,8 +107,18 @@ final class SummarySheet {
             sheet.text(next, column, heads.get(column), Look.HEADER);
         }
         next++;
+        int first = next;
         for (RunCells run : runs) {
             runRow(next++, run);
+        }
+        if (next > first) {
+            sheet.highlight(
+                    first,
+                    9,
+                    next - 1,
+                    9,
+                    new ResultSheet.Holds("ROUND(" + SheetNames.cell(first, 9) + ",2)<0"),
+                    Look.ERROR);
         }
     }
 
@@ -168,13 +174,12 @@ final class SummarySheet {
         for (RunCells run : runs) {
             Expr units = run.making().units();
             Expr per = units == null ? run.making().output() : units;
-            sheet.text(
+            sheet.sentence(
                     next,
                     0,
-                    units == null
-                            ? run.cost().needs().title() + " (per kg)"
-                            : run.cost().needs().title(),
-                    Look.LABEL);
+                    Look.LABEL,
+                    Origin.NONE,
+                    RunTitle.of(run.cost().needs(), run.making(), units == null ? " (per kg)" : ""));
             column = 1;
             for (Head head : Head.values()) {
                 sheet.value(

@@ -14,6 +14,7 @@ import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
 import perkilo.report.SheetNames;
+import perkilo.report.part.Shortage;
 import perkilo.supply.OrderOutcome;
 import perkilo.supply.OrderPlan;
 import perkilo.supply.SupplierOrder;
@@ -22,6 +23,8 @@ import perkilo.supply.SupplierOrder;
 final class PlanSheet {
 
     private static final String NAME = "Order plan";
+    private static final String CHANGED = "changed since it was planned: run perkilo order again";
+    private static final BigDecimal HALF_A_CENT = new BigDecimal("0.005");
 
     private final OrderOutcome.Planned planned;
     private final OrderPlan plan;
@@ -74,18 +77,18 @@ final class PlanSheet {
     private void answer(Expr outlay) {
         String text = plan.answer(home);
         SupplierOrder first = plan.next().orElse(null);
+        List<ResultSheet.Part> parts = new ArrayList<>();
         if (first == null) {
-            sheet.text(3, 0, text, Look.ANSWER);
-            return;
+            parts.add(new ResultSheet.Words(text));
+        } else {
+            int at = text.indexOf(", ") + 2;
+            parts.add(new ResultSheet.Words(text.substring(0, at)));
+            parts.add(new ResultSheet.Fixed(outlay, 2));
+            parts.add(new ResultSheet.Words(text.substring(text.indexOf(" " + home, at))));
         }
-        int at = text.indexOf(", ") + 2;
-        sheet.sentence(
-                3,
-                0,
-                Look.ANSWER,
-                new ResultSheet.Words(text.substring(0, at)),
-                new ResultSheet.Fixed(outlay, 2),
-                new ResultSheet.Words(text.substring(text.indexOf(" " + home, at))));
+        parts.add(Shortage.words(Expr.of(0).minus(stock.missing()), ". ", StockSheet.NOT_ENOUGH));
+        sheet.sentence(3, 0, Look.ANSWER, Origin.NONE, parts);
+        Shortage.markWords(sheet, 3, 0, 3);
     }
 
     private void figures(Expr outlay, int first) {
@@ -95,15 +98,30 @@ final class PlanSheet {
                 figure(row++, "Holding of stock", stock.holding(), plan.cost().holding());
         Expr credit = figure(
                 row++, "Credit for leftovers", stock.credit(), plan.cost().credit());
-        figure(
+        Expr made = figure(
                 row++,
                 "Made as small as possible",
                 paid.plus(holding).minus(credit),
                 plan.cost().objective());
         sheet.text(row, 0, "No plan can cost less than", Look.LABEL);
         sheet.value(row, 1, Expr.of(plan.bound()), money, Look.PLAIN);
-        sheet.text(
-                row, 2, plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed", Look.HINT);
+        sheet.sentence(
+                row,
+                2,
+                Look.HINT,
+                new ResultSheet.Depending(
+                        unchanged(made),
+                        CHANGED,
+                        plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed"));
+        String changed = "ISNUMBER(SEARCH(\"" + CHANGED + "\"," + SheetNames.cell(row, 2) + "))";
+        sheet.highlight(row, 2, row, 2, new ResultSheet.Holds(changed), Look.WARNING);
+    }
+
+    /** Below zero once the plan costs something else than what was planned, or leaves anything uncovered. */
+    private Expr unchanged(Expr made) {
+        Expr planned = Expr.of(plan.cost().objective());
+        Expr apart = made.minus(planned).max(planned.minus(made));
+        return Expr.of(HALF_A_CENT).minus(apart).min(Expr.of(0).minus(stock.missing()));
     }
 
     private Expr figure(int row, String name, Expr expr, BigDecimal engine) {

@@ -12,6 +12,7 @@ import perkilo.report.SheetBuilder;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.NeedFormulas;
 import perkilo.report.part.Rows;
+import perkilo.report.part.RunTitle;
 import perkilo.supply.Horizon;
 import perkilo.supply.OrderOutcome;
 import perkilo.supply.PlannedRun;
@@ -57,14 +58,15 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
 
         private void write(PlannedRun run) {
             Horizon horizon = planned.plan().basis().horizon();
-            sheet.text(
-                    rows.next(),
-                    0,
-                    "%s in %s".formatted(run.needs().title(), horizon.name(run.period())),
-                    Look.ANSWER,
-                    run.demand().origin());
+            int title = rows.next();
             rows.skip(1);
             MakingPart making = MakingPart.write(rows, run.needs());
+            sheet.sentence(
+                    title,
+                    0,
+                    Look.ANSWER,
+                    run.demand().origin(),
+                    RunTitle.of(run.needs(), making, " in " + horizon.name(run.period())));
             rows.skip(1);
             rows.section("Needed", Look.SECTION);
             rows.heads("Item", "Share of the bulk", "Needed", "Unit");

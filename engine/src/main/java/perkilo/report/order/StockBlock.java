@@ -11,6 +11,7 @@ import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.Need;
 import perkilo.report.Expr;
+import perkilo.report.Inputs;
 import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
@@ -26,6 +27,11 @@ final class StockBlock {
 
     private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
     private static final int MISSING_DIGITS = 9;
+
+    /** The name of the row that holds, in the column of quantities, all that is missing of an item. */
+    static final String MISSING = "Missing";
+
+    static final int MISSING_COLUMN = 1;
 
     private final MonthRows months;
     private final SheetBuilder sheet;
@@ -130,15 +136,16 @@ final class StockBlock {
     /** What a change of the packs leaves uncovered; nothing in the plan as it stands. */
     private void missing(List<Expr> needed, List<Expr> used) {
         int row = next++;
-        months.checked(
+        List<Expr> missing = months.checked(
                 row,
-                "Missing",
+                MISSING,
                 period -> needed.get(period).minus(used.get(period)).rounded(MISSING_DIGITS),
                 period -> BigDecimal.ZERO,
                 format);
+        sheet.value(row, MISSING_COLUMN, months.sum(row, missing, months.count()), format, Look.PLAIN);
         sheet.highlight(
                 row,
-                months.column(0),
+                MISSING_COLUMN,
                 row,
                 months.column(months.count() - 1),
                 ResultSheet.Condition.ABOVE_ZERO,
@@ -218,7 +225,7 @@ final class StockBlock {
     /** {@code Leftover credit % × lowest price × MIN( bought and left , what can be used in time )}. */
     private Expr credit(LotTable lots, Expr price, Expr needed) {
         Figure credit = planned.book().settings().leftoverCredit();
-        if (credit.isZero() && !credit.origin().isKnown()) {
+        if (Inputs.isNone(credit)) {
             return Expr.of(0);
         }
         Expr left = lots.left(lot -> lot.source() instanceof LotUse.Bought

@@ -1,5 +1,6 @@
 package perkilo.report.order;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -11,6 +12,8 @@ import perkilo.report.Look;
 import perkilo.report.NumberFormat;
 import perkilo.report.ResultSheet;
 import perkilo.report.SheetBuilder;
+import perkilo.report.SheetNames;
+import perkilo.report.part.Shortage;
 import perkilo.supply.LotUse;
 import perkilo.supply.OrderOutcome;
 import perkilo.supply.OrderPlan;
@@ -23,8 +26,11 @@ import perkilo.supply.StockFlow;
  * @param sheet the sheet
  * @param holding of all items, in home currency
  * @param credit of all items, in home currency
+ * @param missing of all items, in kilograms and pieces together: above zero where not enough is ordered
  */
-record StockSheet(ResultSheet sheet, Expr holding, Expr credit) {
+record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
+
+    static final String NOT_ENOUGH = "ordered for these needs: run perkilo order again";
 
     static StockSheet of(
             OrderOutcome.Planned planned,
@@ -58,7 +64,8 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit) {
                 IdentityHashMap<Item, Expr> needs, IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> lines) {
             frame();
             int leftovers = VALUES + 5 + CHART_ROWS;
-            int row = leftovers + 4 + leftoverCount();
+            int firstItem = leftovers + 4 + leftoverCount();
+            int row = firstItem;
             List<StockBlock.Cells> items = new ArrayList<>();
             for (int index = 0; index < plan.stock().size(); index++) {
                 StockBlock block = new StockBlock(months, planned, index, row);
@@ -67,10 +74,25 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit) {
             }
             values(items);
             leftovers(items, leftovers);
+            Expr missing = missing(firstItem, row);
+            sheet.sentence(2, 0, Look.HINT, Shortage.words(Expr.of(0).minus(missing), "", NOT_ENOUGH));
+            Shortage.markWords(sheet, 2, 0, 2);
             return new StockSheet(
                     sheet.build(),
                     Expr.sum(items.stream().map(StockBlock.Cells::holding).toList()),
-                    Expr.sum(items.stream().map(StockBlock.Cells::credit).toList()));
+                    Expr.sum(items.stream().map(StockBlock.Cells::credit).toList()),
+                    missing);
+        }
+
+        /** Nothing in the plan as it stands; each item's block says so too. */
+        private static Expr missing(int first, int last) {
+            int column = StockBlock.MISSING_COLUMN;
+            return Expr.sumWhere(
+                    NAME,
+                    SheetNames.cell(first, 0) + ":" + SheetNames.cell(last, 0),
+                    StockBlock.MISSING,
+                    SheetNames.cell(first, column) + ":" + SheetNames.cell(last, column),
+                    BigDecimal.ZERO);
         }
 
         private void frame() {

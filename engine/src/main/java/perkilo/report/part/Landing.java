@@ -38,7 +38,7 @@ public final class Landing {
                 .map(leg -> leg.rate().rate().origin())
                 .orElse(Origin.NONE);
         Figure margin = market.margin(supplier);
-        this.onePlusMargin = margin.isZero() ? Expr.of(1) : Inputs.onePlus(margin);
+        this.onePlusMargin = Inputs.isNone(margin) ? Expr.of(1) : Inputs.onePlus(margin);
     }
 
     /** The supplier. */
@@ -189,8 +189,8 @@ public final class Landing {
                 .over(Inputs.basePer(priced.per(), listing.density()));
     }
 
-    /** Nothing where the rate is a zero that nobody typed; live where a person may change it. */
+    /** Nothing where the rate is a zero without a cell; live where a person may change it. */
     private static Expr unlessNone(Figure rate, Expr otherwise) {
-        return rate.isZero() && !rate.origin().isKnown() ? Expr.of(0) : otherwise;
+        return Inputs.isNone(rate) ? Expr.of(0) : otherwise;
     }
 }

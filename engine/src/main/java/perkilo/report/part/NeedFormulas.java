@@ -29,8 +29,7 @@ public final class NeedFormulas {
     public static Expr kilograms(Material material, Expr charged, Expr share) {
         Expr needed = charged.times(share);
         Figure loss = material.handlingLoss();
-        boolean without = loss.isZero() && !loss.origin().isKnown();
-        return without ? needed : needed.times(Inputs.onePlus(loss));
+        return Inputs.isNone(loss) ? needed : needed.times(Inputs.onePlus(loss));
     }
 
     /** Pieces of a component: {@code ⌈ units × per unit × (1 + loss) ⌉}. */

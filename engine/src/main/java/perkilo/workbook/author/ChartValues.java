@@ -48,6 +48,9 @@ final class ChartValues {
         if (cell != null && cell.content() instanceof ResultSheet.Text text) {
             return CellText.storable(text.text());
         }
+        if (cell != null && cell.content() instanceof ResultSheet.Sentence sentence) {
+            return CellText.storable(sentence.text());
+        }
         if (cell != null && cell.content() instanceof ResultSheet.Value value) {
             return Decimals.plain(value.expr().value());
         }

@@ -26,7 +26,7 @@ final class TextFit {
     private static final float ANSWER_POINTS = 21;
 
     /** Bold words are wider than a column's count of characters says. */
-    private static final double BOLD_WIDTH = 1.1;
+    static final double BOLD_WIDTH = 1.1;
 
     private final ResultSheet sheet;
 
@@ -37,14 +37,16 @@ final class TextFit {
     /** Whether a cell's words run over several lines: heads of columns, and words that the next cell would cut off. */
     boolean isWrapped(int row, int column) {
         Cell cell = cell(row, column);
-        if (cell == null || !(cell.content() instanceof ResultSheet.Text text)) {
-            return false;
-        }
-        return switch (cell.look()) {
-            case HEADER -> true;
-            case TITLE, ANSWER, SECTION, HINT -> false;
-            default -> text.text().contains("\n") || (lines(text.text(), column, 1) > 1 && !standsAlone(row, column));
-        };
+        return cell != null
+                && switch (cell.look()) {
+                    case HEADER -> words(cell) != null;
+                    case TITLE, ANSWER, SECTION, HINT -> false;
+                    default -> needsLines(row, column, words(cell));
+                };
+    }
+
+    private boolean needsLines(int row, int column, @Nullable String words) {
+        return words != null && (words.contains("\n") || (lines(words, column, 1) > 1 && !standsAlone(row, column)));
     }
 
     /** Whether no other cell of the row is filled, so that the words may run on over the next columns. */
@@ -64,8 +66,9 @@ final class TextFit {
 
     private float height(int row, int column, Cell cell) {
         boolean header = cell.look() == Look.HEADER;
-        if (isWrapped(row, column) && cell.content() instanceof ResultSheet.Text text) {
-            int lines = lines(text.text(), column, header ? BOLD_WIDTH : 1);
+        String words = isWrapped(row, column) ? words(cell) : null;
+        if (words != null) {
+            int lines = lines(words, column, header ? BOLD_WIDTH : 1);
             return lines * LINE_POINTS + (header ? HEADER_PADDING_POINTS : LINE_PADDING_POINTS);
         }
         return switch (cell.look()) {
@@ -119,6 +122,13 @@ final class TextFit {
         return before != null
                 && (before.content() instanceof ResultSheet.Value
                         || (before.look() == Look.HEADER && standsOverNumbers(row, column - 1)));
+    }
+
+    private static @Nullable String words(Cell cell) {
+        if (cell.content() instanceof ResultSheet.Text text) {
+            return text.text();
+        }
+        return cell.content() instanceof ResultSheet.Sentence sentence ? sentence.text() : null;
     }
 
     private @Nullable Cell cell(int row, int column) {

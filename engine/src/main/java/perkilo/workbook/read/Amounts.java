@@ -67,6 +67,6 @@ final class Amounts {
     /** An amount in a currency, or what holds where the cell is blank. */
     static Figure in(TableRow row, Column column, @Nullable CurrencyUnit expected, Figure byDefault) {
         Figure figure = in(row, column, expected);
-        return figure == null ? byDefault : figure;
+        return figure == null ? row.standIn(column, byDefault) : figure;
     }
 }

@@ -56,6 +56,15 @@ final class OfferCurrency {
         return settled;
     }
 
+    /** Whether a price would be in the same currency if no sign stood beside it. */
+    boolean isSaidWithoutSign(TableRow row, Amount price, CurrencyUnit settled) {
+        CurrencySign header = price.header().currency();
+        if (!row.isBlank(CURRENCY_OF_PRICE) || price.beside().currency() == null) {
+            return true;
+        }
+        return header == null ? settled.equals(supplierCurrency(row)) : header.canMean(settled);
+    }
+
     private @Nullable CurrencyUnit settled(
             TableRow row, CurrencySign said, @Nullable CurrencySign price, @Nullable CurrencyUnit suppliers) {
         if (said.isClear()) {

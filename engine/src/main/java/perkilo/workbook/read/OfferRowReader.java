@@ -57,12 +57,10 @@ final class OfferRowReader {
                 row.origin(),
                 supplier(row.text(SUPPLIER)),
                 row.text(ITEM),
-                size.figure(),
+                Quantities.in(row, PACK_UNIT, size, unit),
                 unit,
                 from,
-                per.factor().compareTo(BigDecimal.ONE) == 0
-                        ? price.figure()
-                        : price.figure().times(per.factor()),
+                liveOnlyIfPlain(row, price, currency).times(per.factor()),
                 per.measure(),
                 currency,
                 minimum,
@@ -70,6 +68,25 @@ final class OfferRowReader {
                 duty,
                 quotedOn,
                 validUntil));
+    }
+
+    /**
+     * A price in words, such as {@code 8.90 €/kg}, can be typed over by a number only where the row or the header says
+     * without them what it is for and in which currency.
+     */
+    private Figure liveOnlyIfPlain(TableRow row, Amount price, CurrencyUnit currency) {
+        Figure figure = price.figure();
+        if (figure.held() != Figure.Held.WORDS || figure.perCell() == null) {
+            return figure;
+        }
+        UnitText beside = price.beside();
+        boolean saysWhatFor = beside.measure() != null || beside.pack();
+        boolean known = !saysWhatFor || !row.isBlank(PRICE_PER) || isSameIn(price.header(), beside);
+        return known && currencies.isSaidWithoutSign(row, price, currency) ? figure : figure.asConstant();
+    }
+
+    private static boolean isSameIn(UnitText header, UnitText beside) {
+        return header.measure() == beside.measure() && header.pack() == beside.pack();
     }
 
     /** A list is mostly one supplier's: his name is kept once. */

@@ -82,7 +82,11 @@ final class PlanRows {
             LocalDate expires = row.date(StockSheet.EXPIRES);
             if (quantity != null && unit != null) {
                 stock.add(new StockLot(
-                        row.text(StockSheet.ITEM), quantity.figure(), unit, expires, row.origin(StockSheet.ITEM)));
+                        row.text(StockSheet.ITEM),
+                        Quantities.in(row, StockSheet.UNIT_OF, quantity, unit),
+                        unit,
+                        expires,
+                        row.origin(StockSheet.ITEM)));
             }
         }
         return stock;

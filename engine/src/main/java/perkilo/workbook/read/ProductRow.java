@@ -37,8 +37,9 @@ final class ProductRow {
             checkUnit(row, unit);
         }
         SuspectedFractions.warn(row);
-        Product product =
-                fill == null || unit == null ? null : product(row, fill.figure(), unit, density, components, home);
+        Product product = fill == null || unit == null
+                ? null
+                : product(row, Quantities.in(row, FILL_UNIT, fill, unit), unit, density, components, home);
         return complete ? Optional.ofNullable(product) : Optional.empty();
     }
 

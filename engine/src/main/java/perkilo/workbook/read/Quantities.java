@@ -1,5 +1,6 @@
 package perkilo.workbook.read;
 
+import java.math.BigDecimal;
 import java.math.MathContext;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
@@ -54,9 +55,6 @@ final class Quantities {
             return null;
         }
         Measure said = amount.measure().orElse(unit);
-        if (said == unit) {
-            return amount.figure();
-        }
         if (said.kind() != unit.kind()) {
             row.findings()
                     .error(
@@ -64,6 +62,39 @@ final class Quantities {
                             "%s is in %s, but %s is expected".formatted(column.header(), said.symbol(), unit.symbol()));
             return null;
         }
-        return amount.figure().times(said.inBase().divide(unit.inBase(), MathContext.DECIMAL128));
+        Measure header = amount.header().measure();
+        return converted(amount.figure(), said, header == null ? unit : header, unit);
+    }
+
+    /**
+     * A quantity in the unit that {@link #unit} has found for it. A number that is typed over words counts only where
+     * it would be in the same unit.
+     */
+    static Figure in(TableRow row, Column unitColumn, Amount amount, Measure unit) {
+        Measure header = amount.header().measure();
+        boolean otherUnit = row.isBlank(unitColumn) && header != null && header != unit;
+        return otherUnit ? amount.figure().asConstant() : amount.figure();
+    }
+
+    /**
+     * The same quantity in another unit.
+     *
+     * @param said what it is in
+     * @param plain what a number without words would be in
+     */
+    private static Figure converted(Figure figure, Measure said, Measure plain, Measure to) {
+        if (said == to && plain == to) {
+            return figure;
+        }
+        BigDecimal perCell = figure.perCell();
+        return new Figure(
+                said == to ? figure.value() : figure.value().multiply(factor(said, to)),
+                figure.origin(),
+                perCell == null || plain.kind() != to.kind() ? null : perCell.multiply(factor(plain, to)),
+                figure.held());
+    }
+
+    private static BigDecimal factor(Measure from, Measure to) {
+        return from.inBase().divide(to.inBase(), MathContext.DECIMAL128);
     }
 }

@@ -131,8 +131,8 @@ final class SettingRows {
     }
 
     private Figure money(Column setting, CurrencyUnit home, Figure byDefault) {
-        Figure figure = limit(setting, home);
-        return figure == null ? byDefault : figure;
+        TableRow row = rows.get(setting);
+        return row == null ? byDefault : Amounts.in(row, setting, home, byDefault);
     }
 
     private @Nullable Figure limit(Column setting, CurrencyUnit home) {

@@ -27,7 +27,7 @@ final class CellsTest {
         Figure price = price(TestBook.sound().set("Offers", "F2", text));
 
         assertThat(price.value()).isEqualByComparingTo(expected);
-        assertThat(price.perCell()).as("no formula can refer to text").isNull();
+        assertThat(price.held()).isEqualTo(Figure.Held.WORDS);
     }
 
     @Test
@@ -183,7 +183,9 @@ final class CellsTest {
                 .allSatisfy(loss -> assertThat(loss).isEqualByComparingTo("0.025"));
         assertThat(components.get(0).loss().perCell()).isEqualByComparingTo("0.01");
         assertThat(components.get(1).loss().perCell()).isEqualByComparingTo("1");
-        assertThat(components.get(2).loss().perCell()).isNull();
+        assertThat(components.get(2).loss().perCell())
+                .as("what a number there would mean is not known")
+                .isNull();
     }
 
     @ParameterizedTest

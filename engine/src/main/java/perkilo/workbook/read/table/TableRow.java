@@ -2,6 +2,7 @@ package perkilo.workbook.read.table;
 
 import static perkilo.workbook.schema.ValueKind.LEVEL;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -19,11 +20,13 @@ public final class TableRow {
 
     private final Table table;
     private final int row;
+    private final PercentCells percents;
     private final Findings findings;
 
-    TableRow(Table table, int row, Findings findings) {
+    TableRow(Table table, int row, PercentCells percents, Findings findings) {
         this.table = table;
         this.row = row;
+        this.percents = percents;
         this.findings = findings;
     }
 
@@ -53,7 +56,7 @@ public final class TableRow {
         Map<Column, Table.Place> columns =
                 place == null ? Map.of() : Map.of(as.column(), new Table.Place(place.index(), as.unit()));
         Table other = new Table(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
-        return new TableRow(other, row, findings);
+        return new TableRow(other, row, PercentCells.UNKNOWN, findings);
     }
 
     /** What stands in a column; blank where there is no such column. A cell merged downwards counts for each row. */
@@ -163,14 +166,7 @@ public final class TableRow {
 
     /** The number in a column, with what was said of its unit; null where it is blank or was reported. */
     public @Nullable Amount amount(Column column) {
-        return new Values(
-                        column,
-                        cell(column),
-                        unit(column),
-                        origin(column),
-                        table.grid().ofBook(),
-                        findings)
-                .amount();
+        return values(column).amount();
     }
 
     /** The number in a column; null where it is blank or was reported. */
@@ -182,12 +178,25 @@ public final class TableRow {
     /** The number in a column, or what holds where it is blank. */
     public Figure figure(Column column, Figure byDefault) {
         Figure figure = figure(column);
-        return figure == null ? byDefault : figure;
+        return figure == null ? standIn(column, byDefault) : figure;
+    }
+
+    /**
+     * What holds while a cell is blank. It keeps the cell where it is known what a number there would mean, so that the
+     * results follow when one is typed.
+     */
+    public Figure standIn(Column column, Figure byDefault) {
+        if (!table.has(column) || !table.grid().ofBook() || !isBlank(column)) {
+            return byDefault;
+        }
+        BigDecimal perCell = values(column).perNumber(null);
+        Figure.Held held = cell(column).isBlank() ? Figure.Held.NOTHING : Figure.Held.WORDS;
+        return perCell == null ? byDefault : new Figure(byDefault.value(), origin(column), perCell, held);
     }
 
     /** The day in a column; null where it is blank or was reported. */
     public @Nullable LocalDate date(Column column) {
-        return new Values(column, cell(column), "", origin(column), false, findings).date();
+        return values(column).date();
     }
 
     /** The unit in a column; null where it is blank or was reported. */
@@ -220,6 +229,11 @@ public final class TableRow {
                             .formatted(column.header(), text));
         }
         return sign;
+    }
+
+    private Values values(Column column) {
+        boolean ofBook = table.grid().ofBook();
+        return new Values(column, cell(column), unit(column), origin(column), ofBook, percents, findings);
     }
 
     private String unit(Column column) {

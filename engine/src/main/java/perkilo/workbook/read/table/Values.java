@@ -15,7 +15,6 @@ import perkilo.workbook.schema.ValueKind;
 /** The value of one cell, as its column asks for it. */
 final class Values {
 
-    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
     private static final Set<String> DASHES = Set.of("-", "–", "—", "n/a", "N/A", "n.a.", "na", "NA");
 
     private final Column column;
@@ -23,14 +22,23 @@ final class Values {
     private final String headerUnit;
     private final Origin origin;
     private final boolean ofBook;
+    private final PercentCells percents;
     private final Findings findings;
 
-    Values(Column column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
+    Values(
+            Column column,
+            Cell cell,
+            String headerUnit,
+            Origin origin,
+            boolean ofBook,
+            PercentCells percents,
+            Findings findings) {
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;
         this.origin = origin;
         this.ofBook = ofBook;
+        this.percents = percents;
         this.findings = findings;
     }
 
@@ -91,7 +99,7 @@ final class Values {
         CurrencySign format = column.kind() == ValueKind.MONEY
                 ? CurrencySign.ofFormat(cell.format()).orElse(null)
                 : null;
-        return checked(number, factor, ofBook ? factor : null, UnitText.NONE, format);
+        return checked(number, factor, ofBook ? factor : null, Figure.Held.NUMBER, UnitText.NONE, format);
     }
 
     private @Nullable Amount fromText() {
@@ -113,7 +121,24 @@ final class Values {
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
-        return factor == null ? null : checked(parsed.value(), factor, null, beside, null);
+        BigDecimal perCell = ofBook ? perNumber(PercentCells.TYPED) : null;
+        return factor == null ? null : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, null);
+    }
+
+    /**
+     * What a number would be multiplied by that is typed into the cell.
+     *
+     * @param percent what holds for a percentage where the column has no number to go by
+     * @return null where that is not known
+     */
+    @Nullable BigDecimal perNumber(@Nullable BigDecimal percent) {
+        if (column.kind().isPercent()) {
+            return percents.perNumber(column, percent);
+        }
+        boolean plain = column.unit().isEmpty() || headerUnit.isEmpty();
+        return plain
+                ? BigDecimal.ONE
+                : FixedUnit.factor(column.unit(), headerUnit).orElse(null);
     }
 
     /** What the number is multiplied by to be in the column's own unit; null if the unit is not one of it. */
@@ -124,7 +149,7 @@ final class Values {
             if (other) {
                 return noFactor("is \"%s\", but a percentage is expected".formatted(cell.text()));
             }
-            return percentFormat ? BigDecimal.ONE : HUNDREDTH;
+            return percentFormat ? PercentCells.FORMATTED : PercentCells.TYPED;
         }
         String words = besideWords.isEmpty() ? headerUnit : besideWords;
         if (column.unit().isEmpty() || words.isEmpty()) {
@@ -138,6 +163,7 @@ final class Values {
             BigDecimal number,
             BigDecimal factor,
             @Nullable BigDecimal perCell,
+            Figure.Held held,
             UnitText beside,
             @Nullable CurrencySign format) {
         BigDecimal value = number.multiply(factor);
@@ -152,7 +178,7 @@ final class Values {
             return wrong("is %s; expected %s".formatted(shown(typed), least));
         }
         UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
-        return new Amount(new Figure(value, origin, perCell), beside, header, format);
+        return new Amount(new Figure(value, origin, perCell, held), beside, header, format);
     }
 
     private boolean fits(UnitText beside) {

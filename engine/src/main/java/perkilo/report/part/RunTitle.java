@@ -1,0 +1,28 @@
+package perkilo.report.part;
+
+import java.util.List;
+import perkilo.costing.RunNeeds;
+import perkilo.report.Expr;
+import perkilo.report.ResultSheet;
+
+/** A run as a person says it, with its units or kilograms as they now are: {@code 1,000 × Hand balm}. */
+public final class RunTitle {
+
+    private static final int DIGITS_OF_KILOGRAMS = 3;
+
+    private RunTitle() {}
+
+    /**
+     * The title's parts.
+     *
+     * @param behind what is said behind it
+     */
+    public static List<ResultSheet.Part> of(RunNeeds needs, MakingPart making, String behind) {
+        Expr units = making.units();
+        return units == null
+                ? List.of(
+                        new ResultSheet.Rounded(making.charged(), DIGITS_OF_KILOGRAMS),
+                        new ResultSheet.Words(" kg of " + needs.formula().name() + behind))
+                : List.of(new ResultSheet.Fixed(units, 0), new ResultSheet.Words(" × " + needs.name() + behind));
+    }
+}
