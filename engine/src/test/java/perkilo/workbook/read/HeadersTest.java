@@ -6,7 +6,6 @@ import static perkilo.workbook.read.TestBook.value;
 
 import java.math.BigDecimal;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -201,7 +200,7 @@ final class HeadersTest {
     void a_price_may_be_for_so_many_of_a_unit_by_a_column_of_its_own() {
         checkPrice(offer("Price", 0.65, "100 g"), "6.5", Measure.KG, "10");
         checkPrice(offer("Price", 0.65, "EUR/100g"), "6.5", Measure.KG, "10");
-        checkPrice(offer("Price", "0,65 €", "100 g"), "6.5", Measure.KG, null);
+        checkPrice(offer("Price", "0,65 €", "100 g"), "6.5", Measure.KG, "10");
         checkPrice(offer("Price", 65, "10 kg"), "6.5", Measure.KG, "0.1");
         Offer jars = sound(TestBook.sound().set("Offers", "F4", 620).set("Offers", "G4", "1000 pcs"))
                 .offersFor("Jar")
@@ -241,15 +240,11 @@ final class HeadersTest {
                 .get(0);
     }
 
-    private static void checkPrice(Offer offer, String price, Measure per, @Nullable String perCell) {
+    private static void checkPrice(Offer offer, String price, Measure per, String perCell) {
         Offer.PriceBreak only = offer.breaks().get(0);
         assertThat(only.price().value()).isEqualByComparingTo(price);
         assertThat(only.per()).isEqualTo(per);
-        if (perCell == null) {
-            assertThat(only.price().perCell()).as("no formula over a text").isNull();
-        } else {
-            assertThat(only.price().perCell()).isEqualByComparingTo(perCell);
-        }
+        assertThat(only.price().perCell()).isEqualByComparingTo(perCell);
     }
 
     @Test
