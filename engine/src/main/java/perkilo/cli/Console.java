@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import perkilo.json.Json;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
@@ -123,9 +124,13 @@ final class Console {
         });
         err.flush();
         say("Written to " + written.file());
-        Path backup = written.backup();
+        kept("it", written.backup());
+    }
+
+    /** Says where what stood in a result's place is kept, if it is. */
+    void kept(String result, @Nullable Path backup) {
         if (backup != null) {
-            say("What it was before is in " + backup);
+            say("What " + result + " was before is in " + backup);
         }
     }
 }

@@ -199,7 +199,9 @@ final class Portfolio {
         }
         console.answers(Json.array(results, PortfolioTask.Result::json));
         console.table(table);
-        results.forEach(
-                result -> console.findingsOf(result.book().name(), result.book().findings()));
+        for (PortfolioTask.Result result : results) {
+            console.findingsOf(result.book().name(), result.book().findings());
+            console.kept("the result of " + result.book().name(), result.backup());
+        }
     }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.json.CostJson;
 import perkilo.json.Json;
@@ -59,8 +60,14 @@ final class PortfolioTask {
      * @param json the answer as {@code --json} gives it for the book alone, with the book's name
      * @param heading the book in the table
      * @param lines its runs in the table
+     * @param backup where what stood in the result's place is kept; null where nothing was worth it
      */
-    record Result(PortfolioBook book, ObjectNode json, String heading, List<List<String>> lines) {
+    record Result(
+            PortfolioBook book,
+            ObjectNode json,
+            String heading,
+            List<List<String>> lines,
+            @Nullable Path backup) {
 
         /** Whether it has costs. */
         boolean isCosted() {
@@ -69,7 +76,7 @@ final class PortfolioTask {
 
         /** The same, without findings that are said elsewhere; the answer of the book alone keeps them. */
         Result without(Set<Finding> others) {
-            return new Result(book.without(others), json, heading, lines);
+            return new Result(book.without(others), json, heading, lines, backup);
         }
     }
 
@@ -108,7 +115,8 @@ final class PortfolioTask {
                 PortfolioBook.costed(names.apply(book), address(book), result, costed, own(findings)),
                 json,
                 "%s (%s)".formatted(names.apply(book), home),
-                lines);
+                lines,
+                written.backup());
     }
 
     private Result failed(Path book, List<Finding> findings) {
@@ -119,7 +127,8 @@ final class PortfolioTask {
                 PortfolioBook.failed(names.apply(book), address(book), own(findings)),
                 json,
                 "%s: not costed, %s".formatted(names.apply(book), Console.counted(errors, "error")),
-                List.of());
+                List.of(),
+                null);
     }
 
     /** What is said of this book, without what is said of the files that all books share. */

@@ -177,6 +177,23 @@ final class PortfolioTest {
     }
 
     @Test
+    void what_stood_in_the_place_of_a_result_is_kept_and_named() throws IOException {
+        Path place = folder.resolve("balm-costed.xlsx");
+        Files.copy(folder.resolve("Launch & co.xlsx"), place);
+        byte[] before = Files.readAllBytes(place);
+        CommandLineRun run = CommandLineRun.of("cost", folder, "--date", DAY, "--units", "500");
+
+        String told = "What the result of balm.xlsx was before is in ";
+        assertThat(run.out()).containsOnlyOnce("was before is in").contains(told);
+        String kept = run.out()
+                .substring(run.out().indexOf(told) + told.length())
+                .lines()
+                .findFirst()
+                .orElseThrow();
+        assertThat(Path.of(kept)).hasBinaryContent(before);
+    }
+
+    @Test
     void out_names_a_folder() {
         CommandLineRun run = CommandLineRun.of("cost", folder, "-o", folder.resolve("all.xlsx"));
 
