@@ -129,8 +129,15 @@ final class Console {
 
     /** Says where what stood in a result's place is kept, if it is. */
     void kept(String result, @Nullable Path backup) {
-        if (backup != null) {
-            say("What " + result + " was before is in " + backup);
+        if (backup == null) {
+            return;
+        }
+        String told = "What " + result + " was before is in " + backup;
+        if (json || quiet) {
+            err.println(told); // it must not be missed
+            err.flush();
+        } else {
+            say(told);
         }
     }
 }

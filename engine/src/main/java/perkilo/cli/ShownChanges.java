@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostRuns;
+import perkilo.costing.RunCheck;
 import perkilo.costing.RunCost;
 import perkilo.json.PricesJson;
 import perkilo.model.Book;
@@ -84,6 +85,11 @@ final class ShownChanges {
         List<Finding> findings = new ArrayList<>(reading.findings());
         if (priced.runs().isEmpty()) {
             findings.add(Finding.error(new Origin(String.valueOf(book.getFileName()), "", ""), RunOptions.NONE));
+            return console.refuse(findings, Exit.BAD_INPUT);
+        }
+        List<Finding> problems = RunCheck.of(priced);
+        findings.addAll(problems);
+        if (!problems.isEmpty()) {
             return console.refuse(findings, Exit.BAD_INPUT);
         }
         List<Offer> quotes = new QuoteReader().read(book, List.of(folder)).value();

@@ -66,9 +66,7 @@ public sealed interface Expr {
         }
         Cell cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
         Expr number = perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
-        boolean countsAsIt =
-                figure.held() == Figure.Held.NUMBER || (figure.held() == Figure.Held.NOTHING && figure.isZero());
-        return countsAsIt ? number : new IfNumber(cell, number, figure.value());
+        return figure.held() == Figure.Held.NUMBER ? number : new IfNumber(cell, number, figure.value());
     }
 
     /**

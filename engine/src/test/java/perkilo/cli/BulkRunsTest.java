@@ -43,6 +43,16 @@ final class BulkRunsTest {
         assertThat(CommandLineRun.of("cost", book, "--batch-kg", "10").exit()).isEqualTo(Exit.DONE);
     }
 
+    @Test
+    void and_those_of_a_look_at_price_changes() throws IOException {
+        Path book = book(List.of("Product", "Units"), List.of("Balm 30", 500));
+        Path prices = Files.createDirectory(folder.resolve("prices"));
+        CommandLineRun changes =
+                CommandLineRun.of("prices", "--changes", book, "--prices", prices, "--batch-kg", "3");
+        assertThat(changes.exit()).as(changes.err()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(changes.err()).contains("3 kg of Balm: a batch of 3 kg");
+    }
+
     private Path book(List<?>... runs) throws IOException {
         RawBook book = RawBook.sound()
                 .sheet("Batches", List.of("Formula", "Vessel max kg", "Hold-up kg"), List.of("Balm", 7, 4))

@@ -53,7 +53,7 @@ final class Amounts {
     /** Reports an amount that is said to be for something else than what the column asks for. */
     private static void checkBasis(TableRow row, Column column, Amount amount) {
         Measure asked = PER_KG.contains(column) ? Measure.KG : Measure.EACH;
-        boolean other = amount.measure().map(said -> said != asked).orElse(amount.perPack())
+        boolean other = amount.measure().map(said -> said != asked).orElse(asked == Measure.KG && amount.perPack())
                 || amount.count().compareTo(BigDecimal.ONE) != 0;
         if (other) {
             row.findings()

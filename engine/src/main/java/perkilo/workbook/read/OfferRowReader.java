@@ -86,7 +86,9 @@ final class OfferRowReader {
     }
 
     private static boolean isSameIn(UnitText header, UnitText beside) {
-        return header.measure() == beside.measure() && header.pack() == beside.pack();
+        return header.measure() == beside.measure()
+                && header.pack() == beside.pack()
+                && header.count().compareTo(beside.count()) == 0;
     }
 
     /** A list is mostly one supplier's: his name is kept once. */

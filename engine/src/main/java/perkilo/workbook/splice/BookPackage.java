@@ -17,8 +17,8 @@ import perkilo.workbook.parts.PartNames;
 /** The person's workbook as a zip of parts, and what is to change in it. */
 final class BookPackage implements Parts, Closeable {
 
-    /** A part from here on, in bytes unpacked, is worth being copied without unpacking it. */
-    private static final int LONG = 1 << 20;
+    /** Parts of so many bytes unpacked, together, are worth being copied without unpacking them. */
+    private static final long LONG = 1 << 20;
 
     private final Path file;
     private final ZippedParts parts;
@@ -87,7 +87,7 @@ final class BookPackage implements Parts, Closeable {
 
     /** Writes all parts: those untouched as they are, byte for byte, in their order. */
     void writeTo(OutputStream stream) throws IOException {
-        try (PackageOutput out = copiesLongParts() ? new RawOutput(file, stream) : new RepackedOutput(parts, stream)) {
+        try (PackageOutput out = bytesKept() >= LONG ? new RawOutput(file, stream) : new RepackedOutput(parts, stream)) {
             Set<String> left = new LinkedHashSet<>(written.keySet());
             for (String key : parts.keys()) {
                 ZipEntry kept = kept(key);
@@ -103,14 +103,13 @@ final class BookPackage implements Parts, Closeable {
         }
     }
 
-    private boolean copiesLongParts() {
+    private long bytesKept() {
+        long bytes = 0;
         for (String key : parts.keys()) {
             ZipEntry kept = kept(key);
-            if (kept != null && kept.getSize() >= LONG && !written.containsKey(key)) {
-                return true;
-            }
+            bytes += kept == null || written.containsKey(key) ? 0 : kept.getSize();
         }
-        return false;
+        return bytes;
     }
 
     private void write(PackageOutput out, String key) throws IOException {

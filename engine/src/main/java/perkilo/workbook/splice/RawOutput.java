@@ -24,7 +24,10 @@ final class RawOutput implements PackageOutput {
      * @param source the file that copied parts come from
      */
     RawOutput(Path source, OutputStream out) throws IOException {
-        this.source = ZipFile.builder().setPath(source).get();
+        this.source = ZipFile.builder()
+                .setPath(source)
+                .setUseUnicodeExtraFields(false) // so that parts are called as the JDK calls them
+                .get();
         this.out = new ZipArchiveOutputStream(out);
     }
 

@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** Unpacks and packs what it copies: the quickest way for short parts, as the JDK alone does it. */
+/** Unpacks and packs what it copies: the quickest way for few and short parts, as the JDK alone does it. */
 final class RepackedOutput implements PackageOutput {
 
     private final ZippedParts source;

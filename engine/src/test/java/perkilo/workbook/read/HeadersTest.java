@@ -144,6 +144,17 @@ final class HeadersTest {
                         + "(the run is made in this day's month)");
     }
 
+    /** Both tables know as many of the headers: the kind that comes first in the book's own order is taken. */
+    @Test
+    void a_table_that_could_be_of_two_kinds_is_of_the_first() {
+        TestBook kettles = TestBook.sound()
+                .sheet("Kettles", List.of("Formula", "Vessel max kg", "Batch kg"), List.of("Balm", 100, 20));
+        Book book = kettles.read().value();
+        assertThat(book.runs()).as("a batch of 20 kg is no run").hasSize(1);
+        assertThat(requireNonNull(book.formula("Balm").orElseThrow().batching().vesselMax()).value())
+                .isEqualByComparingTo("100");
+    }
+
     @Test
     void the_same_header_twice_is_an_error() {
         assertThat(TestBook.sound()

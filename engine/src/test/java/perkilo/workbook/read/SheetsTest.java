@@ -554,6 +554,11 @@ final class SheetsTest {
                         .set("Products", "E2", "29,90 € per each")
                         .findings())
                 .isEmpty();
+        assertThat(TestBook.sound()
+                        .set("Products", "E1", "Target retail price (€/bottle)")
+                        .set("Products", "E2", 29.9)
+                        .findings())
+                .isEmpty();
     }
 
     @Test

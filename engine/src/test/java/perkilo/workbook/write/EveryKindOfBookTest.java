@@ -3,6 +3,7 @@ package perkilo.workbook.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +14,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.Deflater;
+import java.util.zip.ZipFile;
+import org.apache.commons.compress.archivers.zip.UnicodePathExtraField;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
@@ -75,6 +80,33 @@ final class EveryKindOfBookTest {
         Map<String, String> before = new HashMap<>(Zips.raw(book));
         before.keySet().removeAll(MAY_CHANGE);
         assertThat(Zips.raw(result)).containsAllEntriesOf(before);
+    }
+
+    /** One library calls a part by another name that an extra field of it gives, the other does not. */
+    @Test
+    void a_part_with_a_second_name_is_copied_under_its_first() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipArchiveOutputStream zip = new ZipArchiveOutputStream(bytes)) {
+            zip.setUseLanguageEncodingFlag(false); // with it, no second name counts
+            for (Map.Entry<String, byte[]> part :
+                    SampleBooks.longPicture().parts().entrySet()) {
+                zip.putArchiveEntry(new ZipArchiveEntry(part.getKey()));
+                zip.write(part.getValue());
+                zip.closeArchiveEntry();
+            }
+            ZipArchiveEntry named = new ZipArchiveEntry("docProps/note.xml");
+            byte[] first = "docProps/note.xml".getBytes(StandardCharsets.UTF_8);
+            named.addExtraField(new UnicodePathExtraField("docProps/nöte.xml", first));
+            zip.putArchiveEntry(named);
+            zip.write("<note/>".getBytes(StandardCharsets.UTF_8));
+            zip.closeArchiveEntry();
+        }
+        Path book = Files.write(folder.resolve("book.xlsx"), bytes.toByteArray());
+        Path result = folder.resolve("result.xlsx");
+        new WorkbookWriter().write(book, SampleReport.build(), result);
+        try (ZipFile zip = new ZipFile(result.toFile())) {
+            assertThat(zip.getEntry("docProps/note.xml")).isNotNull();
+        }
     }
 
     @Test

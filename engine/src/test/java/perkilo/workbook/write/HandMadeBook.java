@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.zip.Deflater;
@@ -44,6 +45,11 @@ final class HandMadeBook {
     HandMadeBook part(String name, byte[] bytes) {
         parts.put(name, bytes);
         return this;
+    }
+
+    /** The parts as they are now. */
+    Map<String, byte[]> parts() {
+        return Collections.unmodifiableMap(parts);
     }
 
     HandMadeBook without(String name) {

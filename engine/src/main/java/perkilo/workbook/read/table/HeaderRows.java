@@ -136,7 +136,7 @@ final class HeaderRows {
         Kind best = null;
         for (Map.Entry<SheetSchema, Map<Column, Found>> schema : bySchema.entrySet()) {
             Kind kind = new Kind(schema.getKey(), schema.getValue());
-            if (kind.isEnough(grid) && (best == null || kind.score(grid) >= best.score(grid))) {
+            if (kind.isEnough(grid) && (best == null || kind.score(grid) > best.score(grid))) {
                 best = kind;
             }
         }

@@ -41,9 +41,8 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
     public Stream<TableRow> stream(Findings findings) {
         List<Column> keys = schema.keys().stream().filter(this::has).toList();
         boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
-        PercentCells percents = PercentCells.of(this);
         return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
-                .mapToObj(row -> new TableRow(this, row, percents, findings))
+                .mapToObj(row -> new TableRow(this, row, findings))
                 .filter(row -> isRow(row, keys, anyKeyWillDo, findings));
     }
 

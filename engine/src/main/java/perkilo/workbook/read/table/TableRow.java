@@ -20,13 +20,11 @@ public final class TableRow {
 
     private final Table table;
     private final int row;
-    private final PercentCells percents;
     private final Findings findings;
 
-    TableRow(Table table, int row, PercentCells percents, Findings findings) {
+    TableRow(Table table, int row, Findings findings) {
         this.table = table;
         this.row = row;
-        this.percents = percents;
         this.findings = findings;
     }
 
@@ -56,7 +54,7 @@ public final class TableRow {
         Map<Column, Table.Place> columns =
                 place == null ? Map.of() : Map.of(as.column(), new Table.Place(place.index(), as.unit()));
         Table other = new Table(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
-        return new TableRow(other, row, PercentCells.UNKNOWN, findings);
+        return new TableRow(other, row, findings);
     }
 
     /** What stands in a column; blank where there is no such column. A cell merged downwards counts for each row. */
@@ -189,7 +187,7 @@ public final class TableRow {
         if (!table.has(column) || !table.grid().ofBook() || !isBlank(column)) {
             return byDefault;
         }
-        BigDecimal perCell = values(column).perNumber(null);
+        BigDecimal perCell = values(column).perNumber();
         Figure.Held held = cell(column).isBlank() ? Figure.Held.NOTHING : Figure.Held.WORDS;
         return perCell == null ? byDefault : new Figure(byDefault.value(), origin(column), perCell, held);
     }
@@ -233,7 +231,7 @@ public final class TableRow {
 
     private Values values(Column column) {
         boolean ofBook = table.grid().ofBook();
-        return new Values(column, cell(column), unit(column), origin(column), ofBook, percents, findings);
+        return new Values(column, cell(column), unit(column), origin(column), ofBook, findings);
     }
 
     private String unit(Column column) {

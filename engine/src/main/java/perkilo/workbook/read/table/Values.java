@@ -17,12 +17,13 @@ final class Values {
 
     private static final Set<String> DASHES = Set.of("-", "–", "—", "n/a", "N/A", "n.a.", "na", "NA");
 
+    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
+
     private final Column column;
     private final Cell cell;
     private final String headerUnit;
     private final Origin origin;
     private final boolean ofBook;
-    private final PercentCells percents;
     private final Findings findings;
 
     Values(
@@ -31,14 +32,12 @@ final class Values {
             String headerUnit,
             Origin origin,
             boolean ofBook,
-            PercentCells percents,
             Findings findings) {
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;
         this.origin = origin;
         this.ofBook = ofBook;
-        this.percents = percents;
         this.findings = findings;
     }
 
@@ -121,19 +120,18 @@ final class Values {
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
-        BigDecimal perCell = ofBook ? perNumber(PercentCells.TYPED) : null;
+        BigDecimal perCell = ofBook ? perNumber() : null;
         return factor == null ? null : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, null);
     }
 
     /**
      * What a number would be multiplied by that is typed into the cell.
      *
-     * @param percent what holds for a percentage where the column has no number to go by
-     * @return null where that is not known
+     * @return null where that is not known: of a percentage the cell's format decides, which typing may change
      */
-    @Nullable BigDecimal perNumber(@Nullable BigDecimal percent) {
+    @Nullable BigDecimal perNumber() {
         if (column.kind().isPercent()) {
-            return percents.perNumber(column, percent);
+            return null;
         }
         boolean plain = column.unit().isEmpty() || headerUnit.isEmpty();
         return plain
@@ -149,7 +147,7 @@ final class Values {
             if (other) {
                 return noFactor("is \"%s\", but a percentage is expected".formatted(cell.text()));
             }
-            return percentFormat ? PercentCells.FORMATTED : PercentCells.TYPED;
+            return percentFormat ? BigDecimal.ONE : HUNDREDTH;
         }
         String words = besideWords.isEmpty() ? headerUnit : besideWords;
         if (column.unit().isEmpty() || words.isEmpty()) {
