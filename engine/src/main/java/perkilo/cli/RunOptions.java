@@ -20,8 +20,8 @@ final class RunOptions {
     static final String NONE =
             "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
 
-    private static final Pattern WHOLE = Pattern.compile("[1-9]\\d*");
-    private static final Pattern WEIGHT = Pattern.compile("(0|[1-9]\\d*)(\\.\\d+)?");
+    private static final Pattern WHOLE = Pattern.compile("[1-9]\\d{0,8}");
+    private static final Pattern WEIGHT = Pattern.compile("(0|[1-9]\\d{0,8})(\\.\\d+)?");
     private static final int THOUSANDS = 3;
 
     private final Command command;
@@ -56,7 +56,7 @@ final class RunOptions {
      */
     void checkUsage() {
         if (!units().stream().allMatch(one -> WHOLE.matcher(one).matches())) {
-            throw command.wrong(("--units takes whole numbers above zero, but was given %s; "
+            throw command.wrong(("--units takes whole numbers above zero and below a billion, but was given %s; "
                             + "type them without points, with commas only between them, as in --units 500,1000")
                     .formatted(String.join(",", units())));
         }
@@ -67,7 +67,7 @@ final class RunOptions {
                                 one, plain(two.large()), plain(two.small()), clear(two.large()), clear(two.small())));
             }
             if (!WEIGHT.matcher(one).matches() || new BigDecimal(one).signum() <= 0) {
-                throw command.wrong(("--batch-kg takes weights above zero, but was given %s; "
+                throw command.wrong(("--batch-kg takes weights above zero and below a billion, but was given %s; "
                                 + "type decimals with a point, and commas only between weights, as in --batch-kg 2.5,10")
                         .formatted(String.join(",", batchKg())));
             }

@@ -56,6 +56,9 @@ final class TakeInLists {
             console.complain(list.source() + " is not taken in.");
             if (list.mapping() != null) {
                 console.complain("Answer what is null in " + list.mapping() + " and run the command again.");
+            } else if (!list.questions().isEmpty()) {
+                console.complain(
+                        "Name the supplier and run the command again: the mapping to answer in is one of his.");
             }
             return;
         }

@@ -47,8 +47,7 @@ final class BulkRunsTest {
     void and_those_of_a_look_at_price_changes() throws IOException {
         Path book = book(List.of("Product", "Units"), List.of("Balm 30", 500));
         Path prices = Files.createDirectory(folder.resolve("prices"));
-        CommandLineRun changes =
-                CommandLineRun.of("prices", "--changes", book, "--prices", prices, "--batch-kg", "3");
+        CommandLineRun changes = CommandLineRun.of("prices", "--changes", book, "--prices", prices, "--batch-kg", "3");
         assertThat(changes.exit()).as(changes.err()).isEqualTo(Exit.BAD_INPUT);
         assertThat(changes.err()).contains("3 kg of Balm: a batch of 3 kg");
     }

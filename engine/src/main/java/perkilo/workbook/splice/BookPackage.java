@@ -87,7 +87,8 @@ final class BookPackage implements Parts, Closeable {
 
     /** Writes all parts: those untouched as they are, byte for byte, in their order. */
     void writeTo(OutputStream stream) throws IOException {
-        try (PackageOutput out = bytesKept() >= LONG ? new RawOutput(file, stream) : new RepackedOutput(parts, stream)) {
+        try (PackageOutput out =
+                bytesKept() >= LONG ? new RawOutput(file, stream) : new RepackedOutput(parts, stream)) {
             Set<String> left = new LinkedHashSet<>(written.keySet());
             for (String key : parts.keys()) {
                 ZipEntry kept = kept(key);

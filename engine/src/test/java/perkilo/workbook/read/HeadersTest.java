@@ -151,7 +151,8 @@ final class HeadersTest {
                 .sheet("Kettles", List.of("Formula", "Vessel max kg", "Batch kg"), List.of("Balm", 100, 20));
         Book book = kettles.read().value();
         assertThat(book.runs()).as("a batch of 20 kg is no run").hasSize(1);
-        assertThat(requireNonNull(book.formula("Balm").orElseThrow().batching().vesselMax()).value())
+        assertThat(requireNonNull(book.formula("Balm").orElseThrow().batching().vesselMax())
+                        .value())
                 .isEqualByComparingTo("100");
     }
 

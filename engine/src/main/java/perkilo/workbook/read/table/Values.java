@@ -26,13 +26,7 @@ final class Values {
     private final boolean ofBook;
     private final Findings findings;
 
-    Values(
-            Column column,
-            Cell cell,
-            String headerUnit,
-            Origin origin,
-            boolean ofBook,
-            Findings findings) {
+    Values(Column column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;
