@@ -23,6 +23,9 @@ import perkilo.report.part.Shortage;
 /** Cost summary: the answer in a sentence, a row for each run, and two charts. */
 final class SummarySheet {
 
+    /** The column of what stays in stock, from zero. */
+    private static final int STOCK_LEFT = 9;
+
     private static final int CHART_ROWS = 19;
 
     private final CostOutcome.Costed costed;
@@ -114,10 +117,10 @@ final class SummarySheet {
         if (next > first) {
             sheet.highlight(
                     first,
-                    9,
+                    STOCK_LEFT,
                     next - 1,
-                    9,
-                    new ResultSheet.Holds("ROUND(" + SheetNames.cell(first, 9) + ",2)<0"),
+                    STOCK_LEFT,
+                    new ResultSheet.Holds("ROUND(" + SheetNames.cell(first, STOCK_LEFT) + ",2)<0"),
                     Look.ERROR);
         }
     }
@@ -143,7 +146,7 @@ final class SummarySheet {
             sheet.value(row, 7, Objects.requireNonNull(run.cashPerUnit()), money, Look.PLAIN);
         }
         sheet.value(row, 8, run.outlay(), money, Look.PLAIN);
-        sheet.value(row, 9, run.stockLeft(), money, Look.PLAIN);
+        sheet.value(row, STOCK_LEFT, run.stockLeft(), money, Look.PLAIN);
         sheet.value(row, 10, run.wasted(), money, Look.PLAIN);
         int column = 11;
         for (CurrencyUnit currency : costed.book().settings().reportCurrencies()) {
