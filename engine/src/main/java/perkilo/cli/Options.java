@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -40,16 +41,21 @@ final class Options {
     /** An option with a day for its value. */
     static OptionSpec day(String description, String... names) {
         return valueBuilder(LocalDate.class, "YYYY-MM-DD", description, names)
-                .converters(Options::dayOf)
+                .converters(new Day())
                 .build();
     }
 
-    private static LocalDate dayOf(String typed) {
-        try {
-            return LocalDate.parse(typed);
-        } catch (DateTimeParseException e) {
-            throw new TypeConversionException(
-                    "%s is not a day as expected; type it as YYYY-MM-DD, such as 2026-11-20".formatted(typed));
+    /** A class, as a lambda would keep all converters of the library out of the archive that a start is made from. */
+    private static final class Day implements ITypeConverter<LocalDate> {
+
+        @Override
+        public LocalDate convert(String typed) {
+            try {
+                return LocalDate.parse(typed);
+            } catch (DateTimeParseException e) {
+                throw new TypeConversionException(
+                        "%s is not a day as expected; type it as YYYY-MM-DD, such as 2026-11-20".formatted(typed));
+            }
         }
     }
 

@@ -1,7 +1,5 @@
 package perkilo.workbook.author;
 
-import java.util.List;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.report.Chart;
 
@@ -21,13 +19,17 @@ record LogarithmicScale(double base, double from, double to) {
         if (!chart.logarithmicAcross()) {
             return null;
         }
-        List<Double> across = chart.series().stream()
-                .flatMap(series -> values.values(series.across()).stream())
-                .filter(Objects::nonNull)
-                .toList();
-        double least = across.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-        double greatest = across.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-        if (least <= 0) {
+        double least = Double.POSITIVE_INFINITY;
+        double greatest = 0;
+        for (Chart.Series series : chart.series()) {
+            for (Double value : values.values(series.across())) {
+                if (value != null) {
+                    least = Math.min(least, value);
+                    greatest = Math.max(greatest, value);
+                }
+            }
+        }
+        if (least <= 0 || greatest == 0) {
             return null;
         }
         double from = Math.pow(BASE, Math.floor(Math.log10(least)));

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 import perkilo.workbook.read.table.Findings;
@@ -19,10 +18,6 @@ final class OppositeRates {
 
     private static final int NEAR_IN_DAYS = 31;
     private static final MathContext SHOWN = new MathContext(5);
-
-    /** By day; of one day by currency, so that a pair is told of once, whichever way it is used. */
-    private static final Comparator<DatedRate> BY_DAY = Comparator.comparing(DatedRate::date)
-            .thenComparing(rate -> rate.from().getCurrencyCode());
 
     private final ExchangeRates rates;
     private final LocalDate date;
@@ -40,9 +35,16 @@ final class OppositeRates {
             BigDecimal roundTrip = used.rate().value().multiply(back.rate().value());
             boolean apart = roundTrip.subtract(BigDecimal.ONE).abs().compareTo(TOO_FAR_APART) > 0;
             if (apart && Math.abs(ChronoUnit.DAYS.between(used.date(), back.date())) <= NEAR_IN_DAYS) {
-                warn(BY_DAY.compare(used, back) > 0 ? used : back, BY_DAY.compare(used, back) > 0 ? back : used);
+                boolean usedIsNewer = isNewer(used, back);
+                warn(usedIsNewer ? used : back, usedIsNewer ? back : used);
             }
         });
+    }
+
+    /** By day; of one day by currency, so that a pair is told of once, whichever way it is used. */
+    private static boolean isNewer(DatedRate one, DatedRate other) {
+        int byDay = one.date().compareTo(other.date());
+        return byDay == 0 ? one.from().getCurrencyCode().compareTo(other.from().getCurrencyCode()) > 0 : byDay > 0;
     }
 
     private void warn(DatedRate newer, DatedRate older) {
