@@ -1,5 +1,5 @@
 @echo off
-rem Starts Perkilo; see the file "perkilo" beside this one, which does the same elsewhere.
+rem Starts Perkilo; see the file "perkilo" beside this one, which does the same elsewhere, and from Java 24 on archives linked classes.
 setlocal
 set "jar=%~dp0..\target\perkilo.jar"
 if not exist "%jar%" (
