@@ -6,10 +6,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
-import perkilo.costing.RunCheck;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
-import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 
@@ -29,12 +27,7 @@ record CostedBook(CostOutcome.@Nullable Costed costed, List<Finding> findings, i
             return new CostedBook(null, findings, Exit.BAD_INPUT);
         }
         Book book = runs.applyTo(reading.value());
-        if (book.runs().isEmpty()) {
-            Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
-            findings.add(Finding.error(whole, RunOptions.NONE));
-            return new CostedBook(null, findings, Exit.BAD_INPUT);
-        }
-        List<Finding> problems = RunCheck.of(book);
+        List<Finding> problems = RunOptions.problems(file, book);
         findings.addAll(problems);
         if (!problems.isEmpty()) {
             return new CostedBook(null, findings, Exit.BAD_INPUT);

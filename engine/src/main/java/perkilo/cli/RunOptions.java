@@ -1,14 +1,18 @@
 package perkilo.cli;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import perkilo.costing.RunCheck;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
+import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.table.NumberText;
 import picocli.CommandLine.Model.OptionSpec;
@@ -17,7 +21,7 @@ import picocli.CommandLine.Model.OptionSpec;
 final class RunOptions {
 
     /** What a command says that finds no run to cost. */
-    static final String NONE =
+    private static final String NONE =
             "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
 
     private static final Pattern WHOLE = Pattern.compile("[1-9]\\d{0,8}");
@@ -64,7 +68,11 @@ final class RunOptions {
             if (NumberText.parse(one) instanceof NumberText.Ambiguous two) {
                 throw command.wrong("--batch-kg was given %s, which can mean %s or %s; type it as %s or %s"
                         .formatted(
-                                one, plain(two.large()), plain(two.small()), clear(two.large()), clear(two.small())));
+                                one,
+                                Decimals.plain(two.large()),
+                                Decimals.plain(two.small()),
+                                clear(two.large()),
+                                clear(two.small())));
             }
             if (!WEIGHT.matcher(one).matches() || new BigDecimal(one).signum() <= 0) {
                 throw command.wrong(("--batch-kg takes weights above zero and below a billion, but was given %s; "
@@ -74,14 +82,9 @@ final class RunOptions {
         }
     }
 
-    private static String plain(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
-        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
-    }
-
     /** As it can be read in one way only: three decimals could be thousands. */
     private static String clear(BigDecimal number) {
-        return plain(number) + (number.stripTrailingZeros().scale() == THOUSANDS ? "0" : "");
+        return Decimals.plain(number) + (number.stripTrailingZeros().scale() == THOUSANDS ? "0" : "");
     }
 
     /** Whether any sizes were given. */
@@ -106,6 +109,13 @@ final class RunOptions {
             }
         }
         return book.withRuns(runs);
+    }
+
+    /** What keeps the runs of a book from being made at all; none where nothing does. */
+    static List<Finding> problems(Path file, Book book) {
+        return book.runs().isEmpty()
+                ? List.of(Finding.error(new Origin(String.valueOf(file.getFileName()), "", ""), NONE))
+                : RunCheck.of(book);
     }
 
     private static Figure figure(String size) {

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostRuns;
-import perkilo.costing.RunCheck;
 import perkilo.costing.RunCost;
 import perkilo.json.PricesJson;
 import perkilo.model.Book;
@@ -18,7 +17,6 @@ import perkilo.model.Offer;
 import perkilo.model.Settings;
 import perkilo.origin.Decimals;
 import perkilo.origin.Finding;
-import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.quotes.CostEffect;
@@ -83,11 +81,7 @@ final class ShownChanges {
         }
         Book priced = runs.applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
-        if (priced.runs().isEmpty()) {
-            findings.add(Finding.error(new Origin(String.valueOf(book.getFileName()), "", ""), RunOptions.NONE));
-            return console.refuse(findings, Exit.BAD_INPUT);
-        }
-        List<Finding> problems = RunCheck.of(priced);
+        List<Finding> problems = RunOptions.problems(book, priced);
         findings.addAll(problems);
         if (!problems.isEmpty()) {
             return console.refuse(findings, Exit.BAD_INPUT);

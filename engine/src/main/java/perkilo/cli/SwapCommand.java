@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import perkilo.costing.RunCheck;
 import perkilo.json.SwapJson;
 import perkilo.model.Book;
 import perkilo.model.Formula;
@@ -71,7 +70,7 @@ final class SwapCommand extends Command {
         Book book = runs.applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
         complaints(book).forEach(findings::add);
-        findings.addAll(RunCheck.of(book));
+        findings.addAll(RunOptions.problems(options.book(), book));
         if (findings.stream().anyMatch(Finding::isError)) {
             return console.refuse(findings, Exit.BAD_INPUT);
         }
@@ -112,9 +111,6 @@ final class SwapCommand extends Command {
         String ofMaterial = said(material);
         String work = said(function);
         List<Finding> complaints = new ArrayList<>();
-        if (book.runs().isEmpty()) {
-            complaints.add(options.complaint(RunOptions.NONE));
-        }
         if (inFormula != null && book.formula(inFormula).isEmpty()) {
             complaints.add(options.complaint("there is no formula \"%s\"".formatted(inFormula)));
         }

@@ -30,7 +30,9 @@ public sealed interface Expr {
     String formula(UnaryOperator<String> names);
 
     /** Whether the formula refers to any cell; a plain number is written as a number. */
-    boolean isLive();
+    default boolean isLive() {
+        return true;
+    }
 
     /** The same figure without any reference to a person's own cells: their values stand as plain numbers. */
     Expr alone();
@@ -233,11 +235,6 @@ public sealed interface Expr {
         public Expr alone() {
             return this;
         }
-
-        @Override
-        public boolean isLive() {
-            return true;
-        }
     }
 
     /** One cell; {@code ours} tells a result sheet's cell from a person's. */
@@ -251,11 +248,6 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return ours ? this : new Plain(value);
-        }
-
-        @Override
-        public boolean isLive() {
-            return true;
         }
     }
 
@@ -272,11 +264,6 @@ public sealed interface Expr {
         public Expr alone() {
             return new Plain(value);
         }
-
-        @Override
-        public boolean isLive() {
-            return true;
-        }
     }
 
     /** A person's cell times what makes it the value: 0.01 for a percentage typed as 2.5. */
@@ -292,11 +279,6 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return new Plain(value);
-        }
-
-        @Override
-        public boolean isLive() {
-            return true;
         }
 
         @Override
@@ -317,11 +299,6 @@ public sealed interface Expr {
         public Expr alone() {
             return this;
         }
-
-        @Override
-        public boolean isLive() {
-            return true;
-        }
     }
 
     /** The sum of cells that have a word beside them. */
@@ -336,11 +313,6 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return this;
-        }
-
-        @Override
-        public boolean isLive() {
-            return true;
         }
     }
 

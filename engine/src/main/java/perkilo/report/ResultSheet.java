@@ -249,7 +249,13 @@ public record ResultSheet(
      *
      * @param formula for the range's first cell, without its equals sign; what it refers to moves along with the cells
      */
-    public record Holds(String formula) implements When {}
+    public record Holds(String formula) implements When {
+
+        /** Where the range's first cell, and so each of them, says certain words. */
+        public static Holds saying(String firstCell, String words) {
+            return new Holds("ISNUMBER(SEARCH(\"" + words + "\"," + firstCell + "))");
+        }
+    }
 
     /**
      * How a wide table is printed: on several pages side by side, its heads and first columns on each of them.

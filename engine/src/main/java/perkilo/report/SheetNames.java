@@ -23,6 +23,11 @@ public final class SheetNames {
         return column(column) + (row + 1);
     }
 
+    /** A cell's name that stays when a formula is copied: {@code $A$1}. Row and column from zero. */
+    public static String absolute(int row, int column) {
+        return "$" + column(column) + "$" + (row + 1);
+    }
+
     /**
      * A column's letters.
      *

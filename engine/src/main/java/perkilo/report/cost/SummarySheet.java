@@ -115,13 +115,7 @@ final class SummarySheet {
             runRow(next++, run);
         }
         if (next > first) {
-            sheet.highlight(
-                    first,
-                    STOCK_LEFT,
-                    next - 1,
-                    STOCK_LEFT,
-                    new ResultSheet.Holds("ROUND(" + SheetNames.cell(first, STOCK_LEFT) + ",2)<0"),
-                    Look.ERROR);
+            Shortage.markBelowZero(sheet, first, STOCK_LEFT, next - 1);
         }
     }
 

@@ -113,8 +113,7 @@ final class PlanSheet {
                         unchanged(made),
                         CHANGED,
                         plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed"));
-        String changed = "ISNUMBER(SEARCH(\"" + CHANGED + "\"," + SheetNames.cell(row, 2) + "))";
-        sheet.highlight(row, 2, row, 2, new ResultSheet.Holds(changed), Look.WARNING);
+        sheet.highlight(row, 2, row, 2, ResultSheet.Holds.saying(SheetNames.cell(row, 2), CHANGED), Look.WARNING);
     }
 
     /** Below zero once the plan costs something else than what was planned, or leaves anything uncovered. */

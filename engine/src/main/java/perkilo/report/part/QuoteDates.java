@@ -88,16 +88,12 @@ public final class QuoteDates {
     }
 
     private static String next(Rows rows) {
-        return absolute(rows.next(), 1);
-    }
-
-    private static String absolute(int row, int column) {
-        return "$" + SheetNames.column(column) + "$" + (row + 1);
+        return SheetNames.absolute(rows.next(), 1);
     }
 
     /** The same limits, held against a day that stands in another cell. */
     public QuoteDates seenOn(int row, int column) {
-        return new QuoteDates(sheet, absolute(row, column), limit, soon);
+        return new QuoteDates(sheet, SheetNames.absolute(row, column), limit, soon);
     }
 
     /** Writes the dates of an offer beside each other. */

@@ -33,8 +33,8 @@ public final class Shortage {
 
     /** Marks cells whose words say so; both corners included. */
     public static void markWords(SheetBuilder sheet, int fromRow, int column, int toRow) {
-        String said = "ISNUMBER(SEARCH(\"" + NOT_ENOUGH + "\"," + SheetNames.cell(fromRow, column) + "))";
-        sheet.highlight(fromRow, column, toRow, column, new ResultSheet.Holds(said), Look.ERROR);
+        ResultSheet.Holds said = ResultSheet.Holds.saying(SheetNames.cell(fromRow, column), NOT_ENOUGH);
+        sheet.highlight(fromRow, column, toRow, column, said, Look.ERROR);
     }
 
     /** Marks figures that are below zero; both corners included. */

@@ -46,10 +46,6 @@ record CellRange(int firstRow, int firstColumn, int lastRow, int lastColumn) {
 
     /** Such as {@code $A$5:$K$40}. */
     String absolute() {
-        return absolute(firstRow, firstColumn) + ":" + absolute(lastRow, lastColumn);
-    }
-
-    private static String absolute(int row, int column) {
-        return "$" + SheetNames.column(column) + "$" + (row + 1);
+        return SheetNames.absolute(firstRow, firstColumn) + ":" + SheetNames.absolute(lastRow, lastColumn);
     }
 }

@@ -1,6 +1,7 @@
 package perkilo.workbook.read;
 
 import java.math.BigDecimal;
+import perkilo.origin.Decimals;
 
 /** Fractions as people say them. */
 final class Percents {
@@ -9,7 +10,6 @@ final class Percents {
 
     /** The per cents of a fraction, without the sign: {@code 2.5} for 0.025. */
     static String words(BigDecimal fraction) {
-        BigDecimal percent = fraction.movePointRight(2).stripTrailingZeros();
-        return (percent.scale() < 0 ? percent.setScale(0) : percent).toPlainString();
+        return Decimals.plain(fraction.movePointRight(2));
     }
 }
