@@ -148,44 +148,53 @@ public final class TakeIn {
         if (said.supplier() != null) {
             return known(said.supplier()).orElse(said.supplier());
         }
-        Set<String> inRows = new LinkedHashSet<>();
-        Set<String> inTitle = new LinkedHashSet<>();
-        Set<String> labelled = new LinkedHashSet<>();
+        Set<String> inRows = inRows(layouts);
+        if (inRows.size() == 1) {
+            String name = inRows.iterator().next();
+            return known(name).orElse(name);
+        }
         Set<String> all = new LinkedHashSet<>(suppliers);
         all.addAll(folder.suppliersWithMapping());
+        all.removeIf(String::isBlank);
+        Set<String> inTitle = new LinkedHashSet<>();
+        Set<String> labelled = new LinkedHashSet<>();
+        for (String line : titles(layouts)) {
+            all.stream()
+                    .filter(name -> Words.key(line).contains(Words.key(name)))
+                    .forEach(inTitle::add);
+            labelled(line).ifPresent(labelled::add);
+        }
+        Set<String> titled = inTitle.size() == 1 ? inTitle : labelled;
+        if (titled.size() == 1) {
+            return titled.iterator().next();
+        }
+        String name = Words.key(String.valueOf(file.getFileName()));
+        List<String> inName = all.stream()
+                .filter(supplier -> name.startsWith(Words.key(supplier)))
+                .toList();
+        return inName.size() == 1 ? inName.get(0) : null;
+    }
+
+    private static Set<String> inRows(List<ListLayout> layouts) {
+        Set<String> names = new LinkedHashSet<>();
         for (ListLayout layout : layouts) {
             layout.readings().forEach((column, reading) -> {
                 ColumnUse use = reading.use();
                 if (use != null && use.meaning() == Meaning.SUPPLIER) {
                     Grid grid = layout.grid();
                     for (int row : grid.rows().below(layout.lastHeader())) {
-                        Optional.ofNullable(grid.row(row).get(column)).ifPresent(cell -> inRows.add(cell.text()));
+                        Optional.ofNullable(grid.row(row).get(column)).ifPresent(cell -> names.add(cell.text()));
                     }
                 }
             });
-            for (String line :
-                    TitleFacts.of(layout, new ListDates(Optional.empty())).lines()) {
-                all.stream()
-                        .filter(name -> !name.isBlank() && Words.key(line).contains(Words.key(name)))
-                        .forEach(inTitle::add);
-                labelled(line).ifPresent(labelled::add);
-            }
         }
-        if (inRows.size() == 1) {
-            String name = inRows.iterator().next();
-            return known(name).orElse(name);
-        }
-        if (inTitle.size() == 1) {
-            return inTitle.iterator().next();
-        }
-        if (labelled.size() == 1) {
-            return labelled.iterator().next();
-        }
-        String name = Words.key(String.valueOf(file.getFileName()));
-        List<String> inName = all.stream()
-                .filter(supplier -> !supplier.isBlank() && name.startsWith(Words.key(supplier)))
+        return names;
+    }
+
+    private static List<String> titles(List<ListLayout> layouts) {
+        return layouts.stream()
+                .flatMap(layout -> TitleFacts.of(layout, new ListDates(Optional.empty())).lines().stream())
                 .toList();
-        return inName.size() == 1 ? inName.get(0) : null;
     }
 
     /** The name behind a word for a supplier and a colon: {@code Fournisseur : Havre Chimie}. */
