@@ -12,6 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.ZipFile;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -69,6 +75,46 @@ final class TemplatesTest {
                         .mapToInt(offer -> offer.breaks().size())
                         .sum())
                 .isEqualTo(rows(source.resolve("Offers.csv")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"launch", "orders", "emollients", "minimal"})
+    void the_first_page_shows_every_line_whole(String name) throws IOException {
+        try (XSSFWorkbook book =
+                new XSSFWorkbook(TEMPLATES.resolve(name + ".xlsx").toFile())) {
+            XSSFSheet start = book.getSheet("Start here");
+            double charactersWide = start.getColumnWidth(0) / 256.0;
+            for (Row row : start) {
+                String words = row.getCell(0).getStringCellValue();
+                double lines = Math.ceil(words.length() / charactersWide);
+                assertThat((double) row.getHeightInPoints()).as(words).isGreaterThanOrEqualTo(15 * lines);
+            }
+            double centimetresWide = start.getColumnWidthInPixels(0) / 96.0 * 2.54;
+            assertThat(start.getPrintSetup().getLandscape()).isTrue();
+            assertThat(centimetresWide).as("between the margins of A4").isLessThan(29.7 - 2 * 0.7 * 2.54);
+        } catch (InvalidFormatException e) {
+            throw new IOException(e);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"launch", "orders", "emollients", "minimal"})
+    void no_word_of_a_head_is_broken(String name) throws IOException {
+        try (XSSFWorkbook book =
+                new XSSFWorkbook(TEMPLATES.resolve(name + ".xlsx").toFile())) {
+            for (Sheet sheet : book) {
+                for (Cell head : sheet.getRow(0)) {
+                    double charactersWide = sheet.getColumnWidth(head.getColumnIndex()) / 256.0;
+                    for (String word : head.getStringCellValue().split(" ", -1)) {
+                        assertThat((double) word.length())
+                                .as("%s on %s", word, sheet.getSheetName())
+                                .isLessThan(charactersWide);
+                    }
+                }
+            }
+        } catch (InvalidFormatException e) {
+            throw new IOException(e);
+        }
     }
 
     private static int rows(Path csv) throws IOException {

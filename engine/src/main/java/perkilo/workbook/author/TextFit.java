@@ -82,26 +82,7 @@ final class TextFit {
     /** How many lines words take, broken between words where they can be. */
     private int lines(String text, int column, double widthPerCharacter) {
         int width = sheet.columnWidths().getOrDefault(column, USUAL_WIDTH);
-        int lines = 0;
-        for (String paragraph : text.split("\n", -1)) {
-            lines += linesOfParagraph(paragraph, Math.max(1, (int) (width / widthPerCharacter)));
-        }
-        return lines;
-    }
-
-    private static int linesOfParagraph(String paragraph, int width) {
-        int lines = 1;
-        int filled = 0;
-        for (String word : paragraph.split(" ", -1)) {
-            int needed = filled == 0 ? word.length() : filled + 1 + word.length();
-            if (needed > width && filled > 0) {
-                lines++;
-                needed = word.length();
-            }
-            lines += Math.max(0, (needed - 1) / width);
-            filled = needed > width ? needed % width : needed;
-        }
-        return lines;
+        return WrappedWords.lines(text, (int) (width / widthPerCharacter));
     }
 
     /** Whether the first thing below a column's head is a number. */

@@ -3,6 +3,7 @@ package perkilo.workbook.template;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFColor;
@@ -19,7 +20,9 @@ final class TemplateStyles {
 
     private final XSSFWorkbook book;
     private final XSSFCellStyle header;
+    private final XSSFCellStyle numberHeader;
     private final XSSFCellStyle input;
+    private final XSSFCellStyle text;
     private final XSSFCellStyle day;
     private final XSSFCellStyle title;
     private final XSSFCellStyle words;
@@ -27,19 +30,35 @@ final class TemplateStyles {
     TemplateStyles(XSSFWorkbook book) {
         this.book = book;
         this.header = header();
+        this.numberHeader = header();
+        this.numberHeader.setAlignment(HorizontalAlignment.RIGHT);
         this.input = input("General");
+        this.text = input("General");
+        indent(header);
+        indent(text);
         this.day = input("yyyy\\-mm\\-dd");
         this.title = plain(16, true);
         this.words = plain(11, false);
         this.words.setWrapText(true);
     }
 
+    /** The head of a column of words. */
     CellStyle headerStyle() {
         return header;
     }
 
+    /** The head of a column of numbers or dates: it stands on the right, as they do. */
+    CellStyle numberHeaderStyle() {
+        return numberHeader;
+    }
+
     CellStyle inputStyle() {
         return input;
+    }
+
+    /** Words, a little apart from a number on their left. */
+    CellStyle textStyle() {
+        return text;
     }
 
     CellStyle dayStyle() {
@@ -59,6 +78,11 @@ final class TemplateStyles {
         fill(style, HEAD);
         style.setWrapText(true);
         return style;
+    }
+
+    private static void indent(XSSFCellStyle style) {
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setIndention((short) 1);
     }
 
     private XSSFCellStyle input(String format) {

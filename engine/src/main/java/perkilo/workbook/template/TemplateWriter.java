@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.PrintSetup;
@@ -30,6 +31,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import perkilo.workbook.author.WrappedWords;
 import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.SettingsSheet;
 import perkilo.workbook.schema.SheetSchema;
@@ -40,6 +42,16 @@ public final class TemplateWriter {
 
     private static final int CHARACTER = 256;
     private static final int WIDEST = 60;
+    private static final int NARROWEST = 10;
+
+    /** What a bold head needs more than its characters: their weight, an indent, and the button of the filter. */
+    private static final double BOLD = 1.1;
+
+    private static final int BUTTON = 4;
+    private static final int PROSE_WIDTH = 110;
+    private static final float LINE_POINTS = 15;
+    private static final float PARAGRAPH_GAP_POINTS = 5;
+    private static final float TITLE_POINTS = 26;
     private static final Date MADE =
             Date.from(LocalDateTime.of(2026, Month.NOVEMBER, 20, 0, 0).toInstant(ZoneOffset.UTC));
 
@@ -92,17 +104,20 @@ public final class TemplateWriter {
     private void startHere() {
         XSSFSheet sheet = book.createSheet("Start here");
         sheet.setDisplayGridlines(false);
-        sheet.setColumnWidth(0, 110 * CHARACTER);
-        int row = 0;
+        sheet.setColumnWidth(0, PROSE_WIDTH * CHARACTER);
+        int at = 0;
         for (String line : source.startHere()) {
-            XSSFCell cell = sheet.createRow(row).createCell(0);
+            XSSFRow row = sheet.createRow(at);
+            row.setHeightInPoints(
+                    at == 0
+                            ? TITLE_POINTS
+                            : WrappedWords.lines(line, PROSE_WIDTH) * LINE_POINTS + PARAGRAPH_GAP_POINTS);
+            XSSFCell cell = row.createCell(0);
             cell.setCellValue(line);
-            cell.setCellStyle(row == 0 ? styles.titleStyle() : styles.wordsStyle());
-            row++;
+            cell.setCellStyle(at == 0 ? styles.titleStyle() : styles.wordsStyle());
+            at++;
         }
-        sheet.getPrintSetup().setPaperSize(PrintSetup.A4_PAPERSIZE);
-        sheet.setFitToPage(true);
-        sheet.getPrintSetup().setFitHeight((short) 0);
+        print(sheet);
     }
 
     private void sheet(String name, TemplateSource.Table table) {
@@ -114,16 +129,26 @@ public final class TemplateWriter {
                 String text = column < table.rows().get(row).size()
                         ? table.rows().get(row).get(column)
                         : "";
-                write(cells.createCell(column), row, text, kind(table, row, column));
+                ValueKind kind = kind(table, row, column);
+                if (row == 0) {
+                    writeHead(cells.createCell(column), text, kind);
+                } else {
+                    write(cells.createCell(column), text, kind);
+                }
             }
         }
+        int lines = 1;
         for (int column = 0; column < heads.size(); column++) {
             describe(sheet, name, table.schema(), heads.get(column), column);
-            sheet.setColumnWidth(column, width(table, column) * CHARACTER);
+            int width = width(table, column);
+            sheet.setColumnWidth(column, width * CHARACTER);
+            lines = Math.max(lines, WrappedWords.lines(heads.get(column), (int) ((width - BUTTON) / BOLD)));
         }
+        sheet.getRow(0).setHeightInPoints(lines * LINE_POINTS + PARAGRAPH_GAP_POINTS);
         makeTable(sheet, name, heads.size(), table.rows().size());
         sheet.createFreezePane(1, 1);
         print(sheet);
+        sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     }
 
     private static void print(XSSFSheet sheet) {
@@ -131,29 +156,37 @@ public final class TemplateWriter {
         sheet.getPrintSetup().setLandscape(true);
         sheet.setFitToPage(true);
         sheet.getPrintSetup().setFitHeight((short) 0);
-        sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
     }
 
-    private void write(XSSFCell cell, int row, String text, ValueKind kind) {
-        cell.setCellStyle(row == 0 ? styles.headerStyle() : styles.inputStyle());
-        if (row == 0 || text.isBlank()) {
-            if (row == 0) {
-                cell.setCellValue(text);
-            }
+    private void writeHead(XSSFCell cell, String text, ValueKind kind) {
+        boolean numbers = kind.isNumber() || kind == ValueKind.DATE;
+        cell.setCellStyle(numbers ? styles.numberHeaderStyle() : styles.headerStyle());
+        cell.setCellValue(text);
+    }
+
+    private void write(XSSFCell cell, String text, ValueKind kind) {
+        cell.setCellStyle(style(kind, text));
+        if (text.isBlank()) {
             return;
         }
         if (kind == ValueKind.DATE) {
             cell.setCellValue(LocalDate.parse(text));
-            cell.setCellStyle(styles.dayStyle());
-        } else if (isNumber(kind) && text.matches("-?\\d+(\\.\\d+)?")) {
+        } else if (isNumber(kind, text)) {
             cell.setCellValue(Double.parseDouble(text));
         } else {
             cell.setCellValue(text);
         }
     }
 
-    private static boolean isNumber(ValueKind kind) {
-        return kind.isNumber() || kind == ValueKind.ANY;
+    private CellStyle style(ValueKind kind, String text) {
+        if (kind == ValueKind.DATE) {
+            return styles.dayStyle();
+        }
+        return kind.isNumber() || isNumber(kind, text) ? styles.inputStyle() : styles.textStyle();
+    }
+
+    private static boolean isNumber(ValueKind kind, String text) {
+        return (kind.isNumber() || kind == ValueKind.ANY) && text.matches("-?\\d+(\\.\\d+)?");
     }
 
     /** What stands in a cell; on the settings' sheet each row has its own kind. */
@@ -218,7 +251,10 @@ public final class TemplateWriter {
     }
 
     private static int width(TemplateSource.Table table, int column) {
-        int longest = 10;
+        int longest = NARROWEST;
+        for (String word : table.rows().get(0).get(column).split(" ", -1)) {
+            longest = Math.max(longest, (int) Math.ceil(word.length() * BOLD) + BUTTON);
+        }
         for (int row = 1; row < table.rows().size(); row++) {
             List<String> cells = table.rows().get(row);
             longest =
