@@ -73,11 +73,6 @@ public final class SheetBuilder {
         return put(row, column, new Cell(sentence, look, NumberFormat.GENERAL, linkTo(link)));
     }
 
-    /** Gives a cell a look without writing anything into it. */
-    public SheetBuilder blank(int row, int column, Look look) {
-        return put(row, column, new Cell(new ResultSheet.Blank(), look, NumberFormat.GENERAL, null));
-    }
-
     /**
      * Writes a figure.
      *
@@ -217,7 +212,7 @@ public final class SheetBuilder {
     public ResultSheet build() {
         return new ResultSheet(
                 name,
-                cells,
+                TableRules.drawn(cells),
                 widths,
                 frozenRows,
                 frozenColumns,

@@ -221,9 +221,6 @@ record ItemsPart(
         private ItemsPart totals(int first, int lastMaterial, int last) {
             int row = rows.next();
             sheet.text(row, 0, "Total", Look.TOTAL);
-            for (int column = 1; column < USED; column++) {
-                sheet.blank(row, column, Look.TOTAL);
-            }
             Expr used = total(row, USED, first, last, cost.used());
             sheet.value(row, GOODS, sheet.sumOfColumn(GOODS, first, last), money, Look.TOTAL);
             Expr wasted = total(row, WASTED, first, last, cost.wasted());

@@ -85,9 +85,6 @@ final class OrderBlock {
         }
         Expr landed = sheet.sumOfColumn(LANDED, firstLine, lastLine);
         sheet.text(next, 0, "Landed, " + home, Look.TOTAL);
-        for (int column = 1; column < GOODS; column++) {
-            sheet.blank(next, column, Look.TOTAL);
-        }
         Expr total = sheet.checked(next++, GOODS, landed, cost.landed(), inHome, Look.KEY);
         return new SupplierOrdersSheet.OrderCells(goods, total, first);
     }

@@ -197,7 +197,6 @@ final class PlanSheet {
             next++;
         }
         sheet.text(next, 0, "Cash by month", Look.TOTAL);
-        sheet.blank(next, 1, Look.TOTAL);
         for (int period = 0; period < months.count(); period++) {
             sheet.checked(
                     next,

@@ -92,9 +92,7 @@ final class CurrencyPart {
             next++;
         }
         sheet.text(next, 0, "All books", Look.TOTAL);
-        sheet.blank(next, 1, Look.TOTAL);
         sheet.value(next, 2, sheet.sumOfColumn(2, row + 1, next - 1), NumberFormat.WHOLE, Look.TOTAL);
-        sheet.blank(next, 3, Look.TOTAL);
         outlay = sheet.value(next, 4, sheet.sumOfColumn(4, row + 1, next - 1), money, Look.TOTAL);
         stockLeft = sheet.value(next, 5, sheet.sumOfColumn(5, row + 1, next - 1), money, Look.TOTAL);
         share(next, 6, stockLeft, outlay, Look.TOTAL);
@@ -121,8 +119,6 @@ final class CurrencyPart {
             Expr unit = sheet.value(row, 4, Expr.of(run.unitCost()), money, Look.KEY);
             sheet.value(row, 5, Expr.of(run.cashPerUnit()), money, Look.PLAIN);
             sheet.value(row, 6, units.times(unit), money, Look.PLAIN);
-        } else {
-            List.of(2, 4, 5, 6).forEach(column -> sheet.blank(row, column, Look.PLAIN));
         }
         sheet.value(row, 3, Expr.of(run.bulkPerKg()), money, Look.PLAIN);
         Expr paid = sheet.value(row, 7, Expr.of(run.outlay()), money, Look.PLAIN);
@@ -132,9 +128,7 @@ final class CurrencyPart {
     }
 
     private void share(int row, int column, Expr part, Expr whole, Look look) {
-        if (whole.value().signum() == 0) {
-            sheet.blank(row, column, look);
-        } else {
+        if (whole.value().signum() != 0) {
             sheet.value(row, column, part.over(whole), NumberFormat.PERCENT, look);
         }
     }

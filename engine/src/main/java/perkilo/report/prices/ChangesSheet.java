@@ -110,9 +110,6 @@ final class ChangesSheet {
         RunCost now = run.now();
         boolean units = now.unitCost().isPresent();
         NumberFormat money = NumberFormat.money(now.home().getCurrencyCode(), PRICE_DECIMALS);
-        for (int column = 1; column <= LAST_COLUMN; column++) {
-            sheet.blank(row, column, Look.PLAIN);
-        }
         sheet.text(row, 0, now.needs().title(), Look.LABEL);
         sheet.text(row, 4, units ? "unit" : "kg", Look.PLAIN);
         Expr cost = sheet.value(row, 8, Expr.of(now.unitCost().orElseGet(now::bulkPerKg)), money, Look.KEY);

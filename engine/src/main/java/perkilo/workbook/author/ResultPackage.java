@@ -54,7 +54,7 @@ public final class ResultPackage {
         ChartValues values = new ChartValues(report, names);
         for (ResultSheet sheet : report.sheets()) {
             String part = parts.free("/xl/worksheets/sheet1.xml");
-            new SheetPart(NumberFit.of(sheet), styles, links, names).write(part, values, parts);
+            new SheetPart(HeadFit.of(NumberFit.of(sheet)), styles, links, names).write(part, values, parts);
             relationships.add("worksheet", part);
         }
         relationships.add("styles", STYLES);

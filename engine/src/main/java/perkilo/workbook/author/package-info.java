@@ -10,8 +10,9 @@
  *   <li>{@link perkilo.workbook.author.ResultPackage} puts the parts together;
  *   <li>{@link perkilo.workbook.author.SheetPart} writes a sheet, {@link perkilo.workbook.author.SheetCells} its cells,
  *       {@link perkilo.workbook.author.ChartPart} a chart;
- *   <li>{@link perkilo.workbook.author.NumberFit} sees to it that no number is cut off,
- *       {@link perkilo.workbook.author.TextFit} that no words are;
+ *   <li>{@link perkilo.workbook.author.NumberFit} sees to it that no number is cut off, and
+ *       {@link perkilo.workbook.author.HeadFit} that heads stand apart, {@link perkilo.workbook.author.TextFit} that no
+ *       words are;
  *   <li>{@link perkilo.workbook.author.StyleSheet} numbers what cells look like.
  * </ul>
  *

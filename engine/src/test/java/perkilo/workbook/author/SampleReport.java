@@ -50,9 +50,6 @@ public final class SampleReport {
             detailRow(sheet, 4 + item, item);
         }
         sheet.text(8, 0, "Total", Look.TOTAL);
-        for (int column = 1; column < heads.length; column++) {
-            sheet.blank(8, column, Look.TOTAL);
-        }
         goods.add(sheet.value(8, 5, sheet.sumOfColumn(5, 4, 7), EUR, Look.TOTAL));
         return sheet.freeze(4, 1)
                 .filter(3, 0, 7, 7)
@@ -86,9 +83,6 @@ public final class SampleReport {
         sheet.text(0, 0, "Cost summary", Look.TITLE);
         sheet.text(1, 0, "1,000 jars of day cream cost 1.21 EUR each; the materials cost 523.53 EUR.", Look.ANSWER);
         sheet.text(3, 0, "By run", Look.SECTION);
-        for (int column = 1; column < 7; column++) {
-            sheet.blank(3, column, Look.SECTION);
-        }
         String[] heads = {
             "Units", "Raw materials", "Packaging", "Labour", "Set-up", "Cost per unit", "Margin at 1.50 EUR"
         };
