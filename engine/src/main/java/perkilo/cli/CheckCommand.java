@@ -9,6 +9,7 @@ import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.origin.Reading;
+import perkilo.swaps.RecipeCheck;
 
 /** Reads everything and lists every problem with its cell. */
 final class CheckCommand extends Command {
@@ -26,6 +27,7 @@ final class CheckCommand extends Command {
         Book book = reading.value();
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(RunCheck.of(book));
+        findings.addAll(RecipeCheck.of(book));
         Console console = new Console(this, options);
         if (options.json()) {
             console.json(Json.onlyMessages(findings));

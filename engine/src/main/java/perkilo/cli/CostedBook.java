@@ -10,6 +10,7 @@ import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
+import perkilo.swaps.RecipeCheck;
 
 /**
  * What costing one book came to.
@@ -34,6 +35,7 @@ record CostedBook(CostOutcome.@Nullable Costed costed, List<Finding> findings, i
         }
         CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book);
         findings.addAll(outcome.findings());
+        findings.addAll(RecipeCheck.of(book));
         return outcome instanceof CostOutcome.Costed costed
                 ? new CostedBook(costed, findings, Exit.DONE)
                 : new CostedBook(null, findings, Exit.NO_PLAN);

@@ -17,6 +17,7 @@ import perkilo.purchasing.SearchLimits;
 import perkilo.report.Report;
 import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
+import perkilo.swaps.RecipeCheck;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
@@ -77,6 +78,7 @@ final class SwapCommand extends Command {
         SwapOutcome outcome =
                 new SwapFinder(Planners.forWhatIfs(), SearchLimits.usual(), new OjalgoSolver()).find(book, wanted());
         findings.addAll(outcome.findings());
+        findings.addAll(RecipeCheck.of(book));
         if (outcome instanceof SwapOutcome.Found found) {
             return answer(console, found, findings);
         }

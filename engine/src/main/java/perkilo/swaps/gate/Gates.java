@@ -24,6 +24,12 @@ public final class Gates {
             new AllergenGate(),
             new HlbGuide());
 
+    /** The name of the gate that holds levels against the law. */
+    public static final String LEGAL_MAXIMUM = "legal maximum";
+
+    private static final List<Gate> OF_A_PLACE =
+            List.of(new HeatGate(), new MeltingGate(), new ChargeGate(), new PhGate());
+
     private Gates() {}
 
     /** Whether a material shares the function of what it would replace: the gate that keeps most out. */
@@ -50,6 +56,20 @@ public final class Gates {
                 .filter(gate -> !(gate instanceof DependsOnLevel))
                 .map(gate -> gate.judge(trial))
                 .toList();
+    }
+
+    /** What the gates say about a material's place: the phase's temperature, the others' charges, the final pH. */
+    public static List<Verdict> judgePlace(Trial trial) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Gate gate : OF_A_PLACE) {
+            verdicts.add(gate.judge(trial));
+        }
+        return verdicts;
+    }
+
+    /** Whether it has the tags that the products require. */
+    public static Verdict judgeTags(Trial trial) {
+        return new TagsGate().judge(trial);
     }
 
     /**

@@ -25,7 +25,7 @@ final class LegalLimitGate implements DependsOnLevel {
 
     @Override
     public String name() {
-        return "legal maximum";
+        return Gates.LEGAL_MAXIMUM;
     }
 
     @Override

@@ -40,6 +40,9 @@ public final class Dosing {
         Draft draft = replaced(line, to, level);
         List<String> cautions = new ArrayList<>();
         String why = why(at, to, cautions);
+        if (draft.caution != null) {
+            cautions.add(draft.caution);
+        }
         String trouble = draft.trouble;
         Dose dose = new Dose(at.level(), level, trouble == null, trouble == null ? why : trouble, cautions);
         return new Trial(recipe, recipe.with(draft.formula, draft.portions), line, at.material(), to, dose);
@@ -83,9 +86,14 @@ public final class Dosing {
         List<Portion> portions = new ArrayList<>(recipe.portions());
         portions.set(line, new Portion(line(at.line(), to.name(), level, at.level()), to, level));
         String trouble = null;
+        String caution = null;
         if (giver >= 0) {
             Portion gives = portions.get(giver);
             BigDecimal left = gives.level().subtract(difference);
+            caution = gives.line().isBalance()
+                    ? null
+                    : "no line takes the balance (q.s.), so %s goes from %s to %s"
+                            .formatted(gives.material().name(), Words.percent(gives.level()), Words.percent(left));
             portions.set(
                     giver,
                     new Portion(
@@ -101,7 +109,7 @@ public final class Dosing {
         Formula old = recipe.formula();
         Formula formula =
                 new Formula(old.name(), portions.stream().map(Portion::line).toList(), old.batching(), old.origin());
-        return new Draft(formula, portions, trouble);
+        return new Draft(formula, portions, trouble, caution);
     }
 
     /** Who takes the difference: the q.s. line, else the largest line of water; −1 where there is neither. */
@@ -133,5 +141,6 @@ public final class Dosing {
     private record Draft(
             Formula formula,
             List<Portion> portions,
-            @Nullable String trouble) {}
+            @Nullable String trouble,
+            @Nullable String caution) {}
 }

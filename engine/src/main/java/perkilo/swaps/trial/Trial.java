@@ -1,5 +1,6 @@
 package perkilo.swaps.trial;
 
+import java.util.List;
 import perkilo.model.Material;
 
 /**
@@ -13,6 +14,13 @@ import perkilo.model.Material;
  * @param dose how much of it
  */
 public record Trial(Recipe before, Recipe after, int line, Material from, Material to, Dose dose) {
+
+    /** A line as it stands, as if its own material were tried in it: what the recipe keeps without any change. */
+    public static Trial ofNothing(Recipe recipe, int line) {
+        Portion portion = recipe.portions().get(line);
+        Dose same = new Dose(portion.level(), portion.level(), true, "as it is", List.of());
+        return new Trial(recipe, recipe, line, portion.material(), portion.material(), same);
+    }
 
     /** The line as it is now. */
     public Portion portion() {

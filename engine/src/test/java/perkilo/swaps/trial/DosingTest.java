@@ -27,6 +27,7 @@ final class DosingTest {
         assertThat(trial.after().portions().get(0).level().movePointRight(2).doubleValue())
                 .isCloseTo(92.3913043478261, within(1e-12));
         assertThat(trial.after().formula().lines().get(0).isBalance()).isTrue();
+        assertThat(trial.dose().cautions()).isEmpty();
     }
 
     @Test
@@ -39,6 +40,9 @@ final class DosingTest {
 
         assertThat(trial.dose().balanced()).isTrue();
         assertThat(after.stated().doubleValue()).isEqualTo(1);
+        assertThat(trial.dose().cautions())
+                .as("a level that somebody typed is another")
+                .containsExactly("no line takes the balance (q.s.), so Water goes from 90 % to 92.3913 %");
     }
 
     @Test
