@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.model.Book;
 import perkilo.model.Offer;
+import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.origin.Reading;
 import perkilo.units.Measure;
@@ -37,7 +38,16 @@ final class HeadersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Price (USD/kg)", "Price USD/kg", "Unit price [USD per kg]", "PRICE in USD/kg", "Cost ($/kg)"})
+    @CsvSource({
+        "Price (USD/kg)",
+        "Price USD/kg",
+        "Unit price [USD per kg]",
+        "PRICE in USD/kg",
+        "Cost ($/kg)",
+        "Price per kg (USD)",
+        "Price / kg [USD]",
+        "Price per kg USD"
+    })
     void a_unit_in_the_header_counts(String price) {
         Book book = sound(TestBook.sound()
                 .sheet("Settings", List.of("Setting", "Value"), List.of("Home currency", "USD"))
@@ -55,6 +65,50 @@ final class HeadersTest {
         assertThat(offer.currency().getCurrencyCode()).isEqualTo("USD");
         assertThat(offer.packUnit()).isEqualTo(Measure.KG);
         assertThat(offer.breaks().get(0).per()).isEqualTo(Measure.KG);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Freight/kg", "Freight €/kg", "Freight per kg (EUR)", "Shipping EUR per kg"})
+    void an_amount_per_kilogram_is_not_one_per_order(String freight) {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Suppliers",
+                        List.of("Supplier", "Currency", "Freight", freight),
+                        List.of("Tarnholt Oleo", "EUR", 85, 0.28),
+                        List.of("Jarrowglass", "EUR", "", "")));
+
+        Supplier supplier = book.supplier("Tarnholt Oleo").orElseThrow();
+        assertThat(supplier.freightPerKg().value()).isEqualByComparingTo("0.28");
+        assertThat(supplier.freightPerOrder().value()).isEqualByComparingTo("85");
+    }
+
+    @Test
+    void a_header_that_is_nearly_one_of_ours_is_told() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Suppliers",
+                                List.of("Supplier", "Currency", "Terms", "Frieght per order", "Contact"),
+                                List.of("Tarnholt Oleo", "EUR", "FCA", 10, "Kim"),
+                                List.of("Jarrowglass", "EUR", "DAP", "", "Lou"))
+                        .sheet("Batches", List.of("Formula", "Vessel maximum", "Hold-up kg"), List.of("Balm", 4, 0.5))
+                        .findings())
+                .containsExactlyInAnyOrder(
+                        "warning Suppliers!D1: the column \"Frieght per order\" is not read. If it is meant for"
+                                + " \"Freight per order\" (freight for each order, whatever it weighs), call it so",
+                        "warning Batches!B1: the column \"Vessel maximum\" is not read. If it is meant for"
+                                + " \"Vessel max kg\" (the largest batch that the vessel takes), call it so");
+    }
+
+    @Test
+    void a_header_that_is_like_a_column_which_is_there_is_a_persons_own() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Suppliers",
+                                List.of("Supplier", "Supplier code", "Currency", "Terms"),
+                                List.of("Tarnholt Oleo", "TO-1", "EUR", "FCA"),
+                                List.of("Jarrowglass", "JG-7", "EUR", "DAP"))
+                        .findings())
+                .isEmpty();
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import perkilo.units.Measure;
 import perkilo.workbook.schema.Column;
 import perkilo.workbook.schema.ValueKind;
 
@@ -56,12 +57,27 @@ final class HeaderIndex {
             return Optional.of(bracketed(named, header.inside()));
         }
         for (HeaderText.Cut cut : header.cuts()) {
-            HeaderMatch match = trailing(spellings.get(cut.name()), cut.rest());
+            HeaderMatch match = per(cut);
+            match = match == null ? trailing(spellings.get(cut.name()), cut.rest()) : match;
             if (match != null) {
                 return Optional.of(match);
             }
         }
         return Optional.empty();
+    }
+
+    /** An amount for one of a unit that has a column of its own: {@code Freight €/kg} for {@code Freight per kg}. */
+    private @Nullable HeaderMatch per(HeaderText.Cut cut) {
+        UnitText unit = UnitText.parse(cut.rest()).orElse(UnitText.NONE);
+        Measure measure = unit.measure();
+        if (measure == null || !unit.isOne() || !spellings.containsKey(cut.name())) {
+            return null;
+        }
+        Spelling own = spellings.get(cut.name() + "per" + HeaderText.key(measure.symbol()));
+        CurrencySign currency = unit.currency();
+        return own == null || own.column().kind() != ValueKind.MONEY
+                ? null
+                : new HeaderMatch(own.column(), WITH_UNIT + own.rank(), currency == null ? "" : currency.text(), "");
     }
 
     private static HeaderMatch bracketed(Spelling spelling, String inside) {

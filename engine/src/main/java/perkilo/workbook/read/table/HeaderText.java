@@ -11,7 +11,8 @@ import java.util.Locale;
  * @param key letters, digits and the per cent sign, in lower case
  * @param name the key of what stands before brackets; empty where there are none
  * @param inside what stands in brackets at the end; empty where there are none
- * @param cuts every way to part it into a name and words after it, the longest name first
+ * @param cuts every way to part it into a name and words after it, the longest name first; what stands in brackets are
+ *     words like others: {@code Price per kg (EUR)}
  */
 record HeaderText(String key, String name, String inside, List<Cut> cuts) {
 
@@ -23,11 +24,12 @@ record HeaderText(String key, String name, String inside, List<Cut> cuts) {
         String text = header.strip();
         int open = Math.max(text.lastIndexOf('('), text.lastIndexOf('['));
         boolean bracketed = open > 0 && (text.endsWith(")") || text.endsWith("]"));
-        return new HeaderText(
-                key(text),
-                bracketed ? key(text.substring(0, open)) : "",
-                bracketed ? text.substring(open + 1, text.length() - 1).strip() : "",
-                cuts(text));
+        if (!bracketed) {
+            return new HeaderText(key(text), "", "", cuts(text));
+        }
+        String before = text.substring(0, open).strip();
+        String inside = text.substring(open + 1, text.length() - 1).strip();
+        return new HeaderText(key(text), key(before), inside, cuts(before + " " + inside));
     }
 
     /**

@@ -23,6 +23,7 @@ public final class TableFinder {
 
     private final List<SheetSchema> schemas;
     private final HeaderRows headerRows;
+    private final NearHeaders nearHeaders;
     private final Findings findings;
 
     /**
@@ -34,6 +35,7 @@ public final class TableFinder {
     public TableFinder(List<SheetSchema> schemas, Findings findings) {
         this.schemas = schemas;
         this.headerRows = new HeaderRows(schemas, findings);
+        this.nearHeaders = new NearHeaders(findings);
         this.findings = findings;
     }
 
@@ -93,6 +95,7 @@ public final class TableFinder {
                     .orElse(grid.rows().last());
             Table table = new Table(header.schema(), grid, header.row(), last, header.columns());
             reportMissing(table, header.unknown());
+            nearHeaders.report(table, header.unknown());
             reportHidden(table);
             tables.add(table);
         }

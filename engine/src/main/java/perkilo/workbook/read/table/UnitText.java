@@ -75,7 +75,17 @@ public record UnitText(
         if (!per.matches()) {
             return Optional.empty();
         }
-        return joined(text, per.group(1).strip(), per.group(2).strip());
+        String before = per.group(1).strip();
+        String after = per.group(2).strip();
+        int last = after.lastIndexOf(' ');
+        return before.isEmpty()
+                        && last > 0
+                        && CurrencySign.parse(after.substring(last + 1)).isPresent()
+                ? joined(
+                        text,
+                        after.substring(last + 1),
+                        after.substring(0, last).strip())
+                : joined(text, before, after);
     }
 
     /** Whether a word means one pack, whatever is in it. */
