@@ -1,5 +1,6 @@
 package perkilo.report.cost;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Objects;
 import javax.money.CurrencyUnit;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.Head;
+import perkilo.costing.RunNeeds;
 import perkilo.origin.Origin;
 import perkilo.report.Chart;
 import perkilo.report.Expr;
@@ -37,13 +39,34 @@ final class SummarySheet {
 
     private SummarySheet(CostOutcome.Costed costed, List<RunCells> runs) {
         this.costed = costed;
-        this.runs = runs;
+        this.runs = grouped(runs);
         this.home = costed.book().settings().home();
         this.money = NumberFormat.money(home.getCurrencyCode(), 2);
     }
 
     static ResultSheet of(CostOutcome.Costed costed, List<RunCells> runs) {
         return new SummarySheet(costed, runs).write();
+    }
+
+    /** The runs of a product one below the other, rising in size: as a chart draws them. */
+    private static List<RunCells> grouped(List<RunCells> runs) {
+        Map<String, List<RunCells>> byName = new LinkedHashMap<>();
+        for (RunCells run : runs) {
+            RunNeeds needs = run.cost().needs();
+            byName.computeIfAbsent((needs.product() == null ? "bulk " : "") + needs.name(), name -> new ArrayList<>())
+                    .add(run);
+        }
+        List<RunCells> grouped = new ArrayList<>();
+        for (List<RunCells> ofName : byName.values()) {
+            ofName.sort((one, other) -> size(one).compareTo(size(other)));
+            grouped.addAll(ofName);
+        }
+        return grouped;
+    }
+
+    private static BigDecimal size(RunCells run) {
+        BigDecimal units = run.cost().needs().units();
+        return units == null ? run.cost().needs().batches().charged() : units;
     }
 
     private ResultSheet write() {
@@ -238,7 +261,7 @@ final class SummarySheet {
                 left + 7));
     }
 
-    /** The rows of each product that has several runs in a row of the table, rising in size. */
+    /** The rows of each product in the table: they stand together, rising in size. */
     private Map<String, List<Integer>> rowsByProduct(int first) {
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
         for (int i = 0; i < runs.size(); i++) {
@@ -247,7 +270,6 @@ final class SummarySheet {
                         .add(first + i);
             }
         }
-        rows.values().removeIf(list -> list.get(list.size() - 1) - list.get(0) != list.size() - 1);
         return rows;
     }
 }

@@ -186,7 +186,7 @@ final class PlanSheet {
 
     /** Writes what each item costs month by month, and returns the total. */
     private Expr landed() {
-        sheet.text(next++, 0, "Landed cost by item and month", Look.SECTION);
+        sheet.text(next++, 0, "Landed cost by item and month of arrival", Look.SECTION);
         heads("Item", "Landed per unit");
         months.heads(next - 1);
         int totalColumn = months.column(months.count());
@@ -196,7 +196,7 @@ final class PlanSheet {
             landed(item);
             next++;
         }
-        sheet.text(next, 0, "Cash by month", Look.TOTAL);
+        sheet.text(next, 0, "All, by month of arrival", Look.TOTAL);
         for (int period = 0; period < months.count(); period++) {
             sheet.checked(
                     next,

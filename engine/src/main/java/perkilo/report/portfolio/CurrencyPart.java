@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import perkilo.origin.Origin;
 import perkilo.report.Expr;
 import perkilo.report.Look;
@@ -59,11 +60,27 @@ final class CurrencyPart {
                 row,
                 0,
                 Look.ANSWER,
-                new ResultSheet.Words("All runs together take "),
+                new ResultSheet.Words(
+                        hasAlternatives()
+                                ? "If every run were made, all sizes of a product, items would take "
+                                : "All runs together take "),
                 new ResultSheet.Fixed(outlay, 0),
-                new ResultSheet.Words(" " + home + " for items; "),
+                new ResultSheet.Words(" " + home + (hasAlternatives() ? "; " : " for items; ")),
                 new ResultSheet.Fixed(stockLeft, 0),
                 new ResultSheet.Words(" " + home + " of that stays in stock"));
+    }
+
+    /** Whether a book makes something in several sizes: its runs stand for one another, and their sum is no budget. */
+    private boolean hasAlternatives() {
+        for (PortfolioBook book : books) {
+            List<String> products = requireNonNull(book.costs()).runs().stream()
+                    .map(PortfolioRun::product)
+                    .toList();
+            if (Set.copyOf(products).size() < products.size()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void bookTable(int row, Map<PortfolioBook, Integer> firstRows) {

@@ -57,6 +57,18 @@ final class PortfolioReportTest {
     }
 
     @Test
+    void several_sizes_of_a_product_are_not_called_a_sum_that_anybody_pays() {
+        assertThat(sentences(sheet(BALMS, CREAMS)))
+                .containsExactly(
+                        "If every run were made, all sizes of a product, items would take 12,500 EUR; 1,550 EUR"
+                                + " of that stays in stock");
+        assertThat(sentences(sheet(CREAMS, SOAPS)))
+                .containsExactly(
+                        "All runs together take 500 EUR for items; 50 EUR of that stays in stock",
+                        "All runs together take 400 USD for items; 0 USD of that stays in stock");
+    }
+
+    @Test
     void a_whole_run_is_its_units_times_the_unit_cost_and_stays_live() {
         ResultSheet sheet = sheet(BALMS);
 
@@ -216,6 +228,16 @@ final class PortfolioReportTest {
 
     private static Cell cell(Map<Integer, Cell> row, int column) {
         return Objects.requireNonNull(row.get(column));
+    }
+
+    private static List<String> sentences(ResultSheet sheet) {
+        return sheet.cells().values().stream()
+                .flatMap(row -> row.values().stream())
+                .map(Cell::content)
+                .filter(ResultSheet.Sentence.class::isInstance)
+                .map(content -> ((ResultSheet.Sentence) content).text())
+                .filter(text -> text.contains("stays in stock"))
+                .toList();
     }
 
     private static List<String> texts(ResultSheet sheet) {
