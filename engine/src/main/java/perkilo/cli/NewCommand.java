@@ -8,6 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -37,6 +38,9 @@ final class NewCommand extends Command {
         Path target = Options.said(book, Path.class);
         if (word == null || target == null) {
             throw wrong("name a template and the workbook to write; --list shows the templates");
+        }
+        if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
+            throw wrong("a new workbook's name ends in .xlsx, but %s was given".formatted(target.getFileName()));
         }
         write(
                 Template.find(word)

@@ -58,6 +58,13 @@ public enum DeliveryTerm {
         return freight != Bears.NOTHING;
     }
 
+    /**
+     * Whether the seller pays the freight to the port of destination, and the buyer no more than that from there on.
+     */
+    public boolean buyerPaysOnCarriageAlone() {
+        return freight == Bears.ON_CARRIAGE;
+    }
+
     /** Whether insurance of the carriage, if there is any, is the buyer's. */
     public boolean buyerPaysInsurance() {
         return insurance;

@@ -1,6 +1,8 @@
 package perkilo.model;
 
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
@@ -29,8 +31,12 @@ public record Material(
         Traits traits,
         Origin origin) {
 
-    /** Process water, by its name in the ingredient list (INCI). */
-    private static final String WATER = "aqua";
+    private static final String AQUA = "aqua";
+
+    /** Process water, by its names in ingredient lists: INCI, American, and French as in Canada. */
+    private static final Set<String> WATER = Set.of(AQUA, "water", "eau");
+
+    private static final Pattern BETWEEN_NAMES = Pattern.compile("[ /(),]+");
 
     public Material {
         functions = List.copyOf(functions);
@@ -42,16 +48,19 @@ public record Material(
     }
 
     /**
-     * Whether this is water: its INCI name is Aqua, alone or beside Water, or its own name is where no INCI name is
-     * given.
+     * Whether this is water: its INCI name is that of water in the languages of labels, one or several; or its own name
+     * is where no INCI name is given.
      */
     public boolean isWater() {
         String key = Names.key(inci.isBlank() ? name : inci);
-        return key.equals(WATER)
-                || key.equals("aqua (water)")
-                || key.equals("water (aqua)")
-                || key.equals("water/aqua")
-                || key.equals("aqua/water")
-                || (inci.isBlank() && key.equals("water"));
+        if (key.equals(AQUA)) {
+            return true;
+        }
+        for (String word : BETWEEN_NAMES.split(key, 0)) {
+            if (!WATER.contains(word)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

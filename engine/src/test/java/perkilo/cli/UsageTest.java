@@ -78,6 +78,14 @@ class UsageTest {
     }
 
     @Test
+    void a_new_workbook_is_called_like_one() {
+        CommandLineRun run = CommandLineRun.of("new", "minimal", folder.resolve("balm.csv"));
+        assertThat(run.exit()).isEqualTo(Exit.USAGE);
+        assertThat(run.err()).startsWith("a new workbook's name ends in .xlsx, but balm.csv was given");
+        assertThat(folder.resolve("balm.csv")).doesNotExist();
+    }
+
+    @Test
     void a_flag_of_the_whole_tool_may_stand_before_and_behind_the_command() {
         Path missing = folder.resolve("missing.xlsx");
         CommandLineRun before = CommandLineRun.of("--debug", "cost", missing);

@@ -54,7 +54,17 @@ final class FormulaTest {
 
     /** Aqua is water's INCI name; in the trade it is written alone or beside Water. */
     @ParameterizedTest
-    @ValueSource(strings = {"Aqua", "AQUA", "Aqua (Water)", "Water (Aqua)", "Water/Aqua", "aqua/water"})
+    @ValueSource(
+            strings = {
+                "Aqua",
+                "AQUA",
+                "Aqua (Water)",
+                "Water (Aqua)",
+                "Water/Aqua",
+                "aqua/water",
+                "Aqua/Water/Eau",
+                "Water"
+            })
     void process_water_is_known_by_its_ingredient_name(String inci) {
         assertThat(named("Demineralised", inci).isWater()).isTrue();
     }

@@ -45,11 +45,25 @@ final class SupplierCheck {
             contradiction(supplier.freightPerOrder(), "Freight per order", "freight", terms);
             contradiction(supplier.freightPerKg(), "Freight per kg", "freight", terms);
         }
+        if (terms.buyerPaysOnCarriageAlone()) {
+            onCarriage(supplier.freightPerOrder(), "Freight per order", terms);
+            onCarriage(supplier.freightPerKg(), "Freight per kg", terms);
+        }
         if (!terms.buyerPaysInsurance()) {
             contradiction(supplier.insurance(), "Insurance %", "insurance", terms);
         }
         if (!terms.buyerPaysDuty()) {
             contradiction(supplier.duty(), "Duty %", "duty", terms);
+        }
+    }
+
+    private void onCarriage(Figure freight, String column, DeliveryTerm terms) {
+        if (!freight.isZero()) {
+            findings.warning(
+                    freight.origin(),
+                    ("%s is given; under %s the seller pays the freight to the port of destination, so this is taken as that"
+                                    + " from the port on, and counts")
+                            .formatted(column, terms));
         }
     }
 

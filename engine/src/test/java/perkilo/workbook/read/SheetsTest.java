@@ -125,6 +125,20 @@ final class SheetsTest {
     }
 
     @Test
+    void freight_beyond_the_port_counts_and_is_told() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Suppliers",
+                                List.of("Supplier", "Currency", "Terms", "Freight per order", "Freight per kg"),
+                                List.of("Tarnholt Oleo", "EUR", "CFR Hamburg", 10, 0),
+                                List.of("Jarrowglass", "EUR", "CPT", 0, 0))
+                        .findings())
+                .containsExactly(
+                        "warning Suppliers!D2: Freight per order is given; under CFR the seller pays the freight to"
+                                + " the port of destination, so this is taken as that from the port on, and counts");
+    }
+
+    @Test
     void charges_that_the_seller_bears_are_left_out_with_a_warning() {
         assertThat(TestBook.sound()
                         .sheet(
