@@ -9,6 +9,7 @@ import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.origin.Reading;
+import perkilo.swaps.FunctionCheck;
 import perkilo.swaps.RecipeCheck;
 
 /** Reads everything and lists every problem with its cell. */
@@ -28,6 +29,7 @@ final class CheckCommand extends Command {
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(RunCheck.of(book));
         findings.addAll(RecipeCheck.of(book));
+        findings.addAll(FunctionCheck.of(book));
         Console console = new Console(this, options);
         if (options.json()) {
             console.json(Json.onlyMessages(findings));

@@ -17,6 +17,7 @@ import perkilo.purchasing.SearchLimits;
 import perkilo.report.Report;
 import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
+import perkilo.swaps.FunctionCheck;
 import perkilo.swaps.RecipeCheck;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
@@ -79,6 +80,7 @@ final class SwapCommand extends Command {
                 new SwapFinder(Planners.forWhatIfs(), SearchLimits.usual(), new OjalgoSolver()).find(book, wanted());
         findings.addAll(outcome.findings());
         findings.addAll(RecipeCheck.of(book));
+        findings.addAll(FunctionCheck.of(book));
         if (outcome instanceof SwapOutcome.Found found) {
             return answer(console, found, findings);
         }

@@ -18,7 +18,7 @@ public final class Names {
      * @param name as typed
      */
     public static String key(String name) {
-        return switch (spelling(name)) {
+        return switch (typing(name)) {
             case IS_KEY -> name;
             case PLAIN -> name.toLowerCase(Locale.ROOT);
             case OTHER -> normalized(name);
@@ -32,26 +32,26 @@ public final class Names {
                 .toLowerCase(Locale.ROOT);
     }
 
-    private enum Spelling {
+    private enum Typing {
         IS_KEY,
         /** Small letters are all that it takes: printable ASCII with single spaces inside. */
         PLAIN,
         OTHER
     }
 
-    private static Spelling spelling(String name) {
+    private static Typing typing(String name) {
         char before = ' ';
-        Spelling spelling = Spelling.IS_KEY;
+        Typing typing = Typing.IS_KEY;
         for (int at = 0; at < name.length(); at++) {
             char letter = name.charAt(at);
             if (letter < ' ' || letter > '~' || (letter == ' ' && before == ' ')) {
-                return Spelling.OTHER;
+                return Typing.OTHER;
             }
             if (letter >= 'A' && letter <= 'Z') {
-                spelling = Spelling.PLAIN;
+                typing = Typing.PLAIN;
             }
             before = letter;
         }
-        return name.endsWith(" ") ? Spelling.OTHER : spelling;
+        return name.endsWith(" ") ? Typing.OTHER : typing;
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import perkilo.model.Material;
 import perkilo.model.Names;
@@ -40,7 +41,18 @@ public final class Functions {
     private static final Map<String, String> WORDS = FactTable.read(Functions.class, "function-words.csv").stream()
             .collect(Collectors.toUnmodifiableMap(row -> row.get(0), row -> row.get(1)));
 
+    private static final Set<String> GLOSSARY = FactTable.read(Functions.class, "function-glossary.csv").stream()
+            .map(row -> row.get(0))
+            .collect(Collectors.toUnmodifiableSet());
+
     private Functions() {}
+
+    /** All words of the glossary, and all that stand for one, as they are compared. */
+    public static Set<String> words() {
+        Set<String> all = new TreeSet<>(GLOSSARY);
+        all.addAll(WORDS.keySet());
+        return all;
+    }
 
     /** The glossary's word for what a person calls a function: {@code emulsifying} for {@code Emulsifier}. */
     public static String named(String asked) {
@@ -56,10 +68,10 @@ public final class Functions {
         return work(material).equals(function) || (ACCOMPANYING.contains(function) && does(material, function));
     }
 
-    /** All functions of a material, as they are compared. */
+    /** All functions of a material in the glossary's words; a word that is not there as it is compared. */
     public static List<String> of(Material material) {
         return material.functions().stream()
-                .map(Names::key)
+                .map(Functions::named)
                 .filter(word -> !word.isEmpty())
                 .toList();
     }
@@ -88,6 +100,6 @@ public final class Functions {
 
     /** Whether a material can do a work. */
     public static boolean does(Material material, String work) {
-        return of(material).contains(Names.key(work));
+        return of(material).contains(named(work));
     }
 }

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import perkilo.model.Names;
-import perkilo.workbook.read.table.Spelling;
+import perkilo.model.Spelling;
 
 /**
  * Finds whom a name on a list means. A person's own answer goes first; then the same name, the INCI name, the CAS

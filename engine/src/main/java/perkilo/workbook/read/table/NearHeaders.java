@@ -3,6 +3,7 @@ package perkilo.workbook.read.table;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Spelling;
 import perkilo.workbook.schema.Column;
 
 /** Headers that are not read, but are spelled much like one that would be: a slip there costs money in silence. */

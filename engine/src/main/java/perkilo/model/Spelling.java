@@ -1,10 +1,9 @@
-package perkilo.workbook.read.table;
+package perkilo.model;
 
 import java.text.Normalizer;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
-import perkilo.model.Names;
 
 /** How close two spellings of a name are. */
 public final class Spelling {
