@@ -83,6 +83,22 @@ final class HeadersTest {
     }
 
     @Test
+    void headers_may_take_two_rows_without_merged_cells() {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Offers",
+                        List.of("Supplier", "Item", "Pack", "", "Price", "", "Currency"),
+                        List.of("", "", "size", "unit", "", "per", ""),
+                        List.of("Tarnholt Oleo", "Shea butter", 25, "kg", 6.5, "kg", "EUR"),
+                        List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg", 3.2, "kg", "EUR"),
+                        List.of("Jarrowglass", "Jar", 100, "each", 0.62, "each", "EUR")));
+
+        assertThat(book.offers()).hasSize(3);
+        assertThat(book.offersFor("Jar").get(0).packUnit()).isEqualTo(Measure.EACH);
+        assertThat(value(book.offersFor("Shea butter").get(0).packSize())).isEqualByComparingTo("25");
+    }
+
+    @Test
     void a_header_that_is_nearly_one_of_ours_is_told() {
         assertThat(TestBook.sound()
                         .sheet(

@@ -79,9 +79,29 @@ final class HeaderRows {
         return best(grid, row, cells).isPresent();
     }
 
+    /**
+     * The cells of a row that may head a table: where the row above it begins headers that go on here, with those of
+     * that row that are whole.
+     */
+    NavigableMap<Integer, Cell> heads(Grid grid, int row) {
+        NavigableMap<Integer, Cell> own = cells(grid, row);
+        NavigableMap<Integer, Cell> above = row == 0 ? new TreeMap<>() : cells(grid, row - 1);
+        return !above.isEmpty() && mayBeHeader(grid, row - 1) && isTitleOver(grid, row - 1, above)
+                ? carriedDown(own, above)
+                : own;
+    }
+
+    private static NavigableMap<Integer, Cell> carriedDown(
+            NavigableMap<Integer, Cell> own, NavigableMap<Integer, Cell> above) {
+        NavigableMap<Integer, Cell> all = new TreeMap<>(own);
+        above.forEach(all::putIfAbsent);
+        return all;
+    }
+
     /** Whether the row below heads the same kind of table and names more of its columns: then this one is a title. */
     boolean isTitleOver(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
-        NavigableMap<Integer, Cell> below = cells(grid, row + 1);
+        NavigableMap<Integer, Cell> next = cells(grid, row + 1);
+        NavigableMap<Integer, Cell> below = next.isEmpty() ? next : carriedDown(next, cells);
         if (below.isEmpty() || !mayBeHeader(grid, row + 1)) {
             return false;
         }

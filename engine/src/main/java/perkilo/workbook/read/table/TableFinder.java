@@ -83,7 +83,7 @@ public final class TableFinder {
         List<HeaderRows.Header> headers = new ArrayList<>();
         for (int row : grid.rows().numbers()) {
             if (headerRows.mayBeHeader(grid, row)) {
-                headers.addAll(headers(grid, row, HeaderRows.cells(grid, row)));
+                headers.addAll(headers(grid, row, headerRows.heads(grid, row)));
             }
         }
         List<Table> tables = new ArrayList<>();
