@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.RunCost;
+import perkilo.costing.UnitDecimals;
 import perkilo.origin.Decimals;
 import perkilo.units.Currencies;
 
@@ -31,15 +32,16 @@ final class CostTable {
     /** The lines of a book, a line for each run. */
     static List<List<String>> lines(CostOutcome.Costed costed) {
         int minor = Currencies.minorDigits(costed.book().settings().home());
-        return costed.runs().stream().map(run -> line(run, minor)).toList();
+        int ofUnits = UnitDecimals.of(costed.runs(), minor);
+        return costed.runs().stream().map(run -> line(run, minor, ofUnits)).toList();
     }
 
-    private static List<String> line(RunCost run, int minor) {
+    private static List<String> line(RunCost run, int minor, int ofUnits) {
         return List.of(
                 run.needs().title(),
                 Decimals.amount(run.bulkPerKg(), minor),
-                run.unitCost().map(cost -> Decimals.amount(cost, minor)).orElse("–"),
-                run.cashPerUnit().map(cost -> Decimals.amount(cost, minor)).orElse("–"),
+                run.unitCost().map(cost -> Decimals.amount(cost, ofUnits)).orElse("–"),
+                run.cashPerUnit().map(cost -> Decimals.amount(cost, ofUnits)).orElse("–"),
                 Decimals.amount(run.outlay(), minor),
                 Decimals.amount(run.stockLeft(), minor),
                 provenOrGap(run));

@@ -3,6 +3,7 @@ package perkilo.report.cost;
 import java.util.List;
 import java.util.Objects;
 import perkilo.costing.PriceLadder;
+import perkilo.costing.UnitDecimals;
 import perkilo.model.Product;
 import perkilo.origin.Figure;
 import perkilo.report.Expr;
@@ -17,16 +18,20 @@ import perkilo.report.part.RunTitle;
 final class LadderSheet {
 
     private static final int HEADS = 3;
+    private static final int DECIMALS = 2;
 
     private final SheetBuilder sheet = new SheetBuilder("Price ladder");
     private final NumberFormat money;
+    private final NumberFormat unitMoney;
 
-    private LadderSheet(String home) {
-        this.money = NumberFormat.money(home, 2);
+    private LadderSheet(String home, List<RunCells> runs) {
+        this.money = NumberFormat.money(home, DECIMALS);
+        int unitDecimals = UnitDecimals.of(runs.stream().map(RunCells::cost).toList(), DECIMALS);
+        this.unitMoney = NumberFormat.money(home, unitDecimals);
     }
 
     static ResultSheet of(String home, List<RunCells> runs) {
-        return new LadderSheet(home).write(home, runs);
+        return new LadderSheet(home, runs).write(home, runs);
     }
 
     private ResultSheet write(String home, List<RunCells> runs) {
@@ -83,7 +88,7 @@ final class LadderSheet {
         sheet.sentence(
                 row, 0, Look.LABEL, product.origin(), RunTitle.of(run.cost().needs(), run.making(), ""));
         sheet.value(row, 1, Objects.requireNonNull(run.making().units()), NumberFormat.WHOLE, Look.PLAIN);
-        Expr cost = sheet.value(row, 2, Objects.requireNonNull(run.unitCost()), money, Look.KEY);
+        Expr cost = sheet.value(row, 2, Objects.requireNonNull(run.unitCost()), unitMoney, Look.KEY);
         Expr retailer = sheet.value(
                 row,
                 5,

@@ -10,6 +10,7 @@ import javax.money.CurrencyUnit;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.Head;
 import perkilo.costing.RunNeeds;
+import perkilo.costing.UnitDecimals;
 import perkilo.origin.Origin;
 import perkilo.report.Chart;
 import perkilo.report.Expr;
@@ -29,11 +30,14 @@ final class SummarySheet {
     private static final int STOCK_LEFT = 9;
 
     private static final int CHART_ROWS = 19;
+    private static final int DECIMALS = 2;
 
     private final CostOutcome.Costed costed;
     private final List<RunCells> runs;
     private final CurrencyUnit home;
     private final NumberFormat money;
+    private final int unitDecimals;
+    private final NumberFormat unitMoney;
     private final SheetBuilder sheet = new SheetBuilder("Cost summary");
     private int next;
 
@@ -41,7 +45,9 @@ final class SummarySheet {
         this.costed = costed;
         this.runs = grouped(runs);
         this.home = costed.book().settings().home();
-        this.money = NumberFormat.money(home.getCurrencyCode(), 2);
+        this.money = NumberFormat.money(home.getCurrencyCode(), DECIMALS);
+        this.unitDecimals = UnitDecimals.of(costed.runs(), DECIMALS);
+        this.unitMoney = NumberFormat.money(home.getCurrencyCode(), unitDecimals);
     }
 
     static ResultSheet of(CostOutcome.Costed costed, List<RunCells> runs) {
@@ -105,7 +111,10 @@ final class SummarySheet {
         boolean filled = unit != null;
         List<ResultSheet.Part> parts =
                 new ArrayList<>(RunTitle.of(run.cost().needs(), run.making(), filled ? " cost " : " costs "));
-        parts.add(new ResultSheet.Fixed(unit == null ? run.bulkPerKg() : unit, 2));
+        parts.add(
+                unit == null
+                        ? new ResultSheet.Fixed(run.bulkPerKg(), DECIMALS)
+                        : new ResultSheet.Fixed(unit, unitDecimals));
         parts.add(new ResultSheet.Words(" " + home + (filled ? " each; " : " per kg; ")));
         parts.add(new ResultSheet.Fixed(run.stockLeft(), 0));
         parts.add(new ResultSheet.Words(" " + home + " of cash stays in stock"));
@@ -159,8 +168,8 @@ final class SummarySheet {
         sheet.value(row, 5, run.bulkPerKg(), money, Look.PLAIN);
         Expr unitCost = run.unitCost();
         if (unitCost != null) {
-            sheet.value(row, 6, unitCost, money, Look.KEY);
-            sheet.value(row, 7, Objects.requireNonNull(run.cashPerUnit()), money, Look.PLAIN);
+            sheet.value(row, 6, unitCost, unitMoney, Look.KEY);
+            sheet.value(row, 7, Objects.requireNonNull(run.cashPerUnit()), unitMoney, Look.PLAIN);
         }
         sheet.value(row, 8, run.outlay(), money, Look.PLAIN);
         sheet.value(row, STOCK_LEFT, run.stockLeft(), money, Look.PLAIN);
@@ -174,7 +183,7 @@ final class SummarySheet {
                         row,
                         column,
                         unitCost.times(rate),
-                        NumberFormat.money(currency.getCurrencyCode(), 2),
+                        NumberFormat.money(currency.getCurrencyCode(), unitDecimals),
                         Look.PLAIN);
             }
             column++;
@@ -206,10 +215,10 @@ final class SummarySheet {
                         next,
                         column++,
                         Objects.requireNonNull(run.heads().get(head)).over(per),
-                        money,
+                        unitMoney,
                         Look.PLAIN);
             }
-            sheet.value(next, column, run.total().over(per), money, Look.TOTAL);
+            sheet.value(next, column, run.total().over(per), unitMoney, Look.TOTAL);
             next++;
         }
     }
