@@ -9,7 +9,7 @@ import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.SearchLimits;
 
-/** Finds the cheapest plan and proves it. */
+/** Finds the cheapest plan and proves it; among plans that cost the same, one that a buyer would choose. */
 public final class CheapestPlan implements PlanPurchases {
     /** Half a minor unit of home currency: a smaller gap proves a plan. */
     private static final BigDecimal PROVEN = new BigDecimal("0.005");
@@ -26,7 +26,7 @@ public final class CheapestPlan implements PlanPurchases {
         double bound = new BranchAndBound(planning, deadline).search();
         JointPlan best = planning.incumbent.best();
         if (best != null) {
-            return outcome(problem, best.plan(), bound);
+            return outcome(problem, new Consolidation(planning, limits).of(best.plan()), bound);
         }
         return bound == Double.POSITIVE_INFINITY
                 ? new PlanOutcome.Impossible(List.of(new CashShortfall(problem, deadline).shortfall()))

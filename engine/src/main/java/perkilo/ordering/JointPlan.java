@@ -107,9 +107,7 @@ final class JointPlan {
         List<PurchasePlan.Line> lines = new ArrayList<>();
         for (Picks item : picks) {
             for (int l = 0; l < item.lines(); l++) {
-                Offer offer = market.offers.get(item.offer(l));
-                int multiple = market.problem.quotes().get(offer.quote).multiple();
-                lines.add(new PurchasePlan.Line(offer.quote, offer.period, item.steps(l) * multiple));
+                lines.add(market.line(item, l));
             }
         }
         return new PurchasePlan(lines);

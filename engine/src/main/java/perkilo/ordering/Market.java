@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
+import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
@@ -54,6 +55,13 @@ final class Market {
 
     private static double limit(@Nullable BigDecimal most) {
         return most == null ? Double.POSITIVE_INFINITY : most.doubleValue();
+    }
+
+    /** A line of what is bought of an item, as a plan has it. */
+    PurchasePlan.Line line(Picks picks, int index) {
+        Offer offer = offers.get(picks.offer(index));
+        long packs = picks.steps(index) * problem.quotes().get(offer.quote).multiple();
+        return new PurchasePlan.Line(offer.quote, offer.period, packs);
     }
 
     boolean limitsCash() {

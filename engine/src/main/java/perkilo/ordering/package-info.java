@@ -6,7 +6,9 @@
  * program ({@code ItemProgram}), and all items together give a bound that no plan can beat ({@code Relaxation}, raised
  * by {@code Ascent}, which climbs on guesses from known plans, {@code PlanPool}, between the exact evaluations). Good
  * plans come from the items' own choices, repaired and improved ({@code Incumbent}, {@code LocalSearch});
- * {@code BranchAndBound} closes what is left between plan and bound.
+ * {@code BranchAndBound} closes what is left between plan and bound. Of plans that cost the same it takes any; what a
+ * buyer would choose among them ({@code perkilo.purchasing.Preference}) is looked for afterwards, by
+ * {@code Consolidation}.
  *
  * <ul>
  *   <li>decisions count steps, never time, so that the same problem gets the same plan everywhere;

@@ -68,6 +68,21 @@ public record Need(
         return Shelf.of(this).uncovered();
     }
 
+    /** What keeping a shelf of it costs, in home currency. */
+    BigDecimal holding(Shelf shelf) {
+        return shelf.closing().stream().reduce(BigDecimal.ZERO, BigDecimal::add).multiply(holdingPerUnit);
+    }
+
+    /** What is left on a shelf of it is worth, in home currency. */
+    BigDecimal credit(Shelf shelf) {
+        return shelf.leftFromPurchases().min(creditable).multiply(creditPerUnit);
+    }
+
+    /** What a shelf of it adds to the cost of a plan, in home currency: holding, less the credit for leftovers. */
+    public BigDecimal stockCost(Shelf shelf) {
+        return holding(shelf).subtract(credit(shelf));
+    }
+
     /**
      * Something on the shelf.
      *

@@ -48,6 +48,11 @@ public record OrderCost(
         return smallOrderCharge.add(insurance()).add(freight());
     }
 
+    /** Whether the vendor does not take so small an order. */
+    public boolean isRefused() {
+        return terms.refusesSmallOrders() && goods().compareTo(terms.minimumOrderValue()) < 0;
+    }
+
     private BigDecimal sum(Function<OwnCost, BigDecimal> amount) {
         BigDecimal sum = ZERO;
         for (LineCost line : lines) {

@@ -133,7 +133,7 @@ public final class PlanCheck {
     private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {
         for (OrderCost order : cost.orders()) {
             Vendor vendor = problem.vendors().get(order.vendor());
-            if (vendor.refusesSmallOrders() && order.goods().compareTo(vendor.minimumOrderValue()) < 0) {
+            if (order.isRefused()) {
                 broken.add("%s in period %d: goods of %s are below the minimum order value of %s"
                         .formatted(vendor.name(), order.period() + 1, order.goods(), vendor.minimumOrderValue()));
             }

@@ -47,10 +47,23 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
      * @throws IllegalArgumentException if a line is below its quote's first price
      */
     public static PlanCost of(PurchaseProblem problem, PurchasePlan plan) {
-        return of(problem, plan, (index, packs) -> {
+        return of(problem, plan, ownCosts(problem));
+    }
+
+    /**
+     * What the orders of a plan cost, by period, then vendor, whatever else is planned.
+     *
+     * @throws IllegalArgumentException if a line is below its quote's first price
+     */
+    public static List<OrderCost> ordersOf(PurchaseProblem problem, PurchasePlan plan) {
+        return orders(problem, plan, ownCosts(problem));
+    }
+
+    private static Lines ownCosts(PurchaseProblem problem) {
+        return (index, packs) -> {
             Quote quote = problem.quotes().get(index);
             return OwnCost.of(quote, problem.vendorOf(quote), packs);
-        });
+        };
     }
 
     /**
@@ -73,9 +86,8 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
                 continue;
             }
             Shelf shelf = Shelf.of(need, boughtPerPeriod(problem, plan, item));
-            holding = holding.add(
-                    shelf.closing().stream().reduce(ZERO, BigDecimal::add).multiply(need.holdingPerUnit()));
-            credit = credit.add(shelf.leftFromPurchases().min(need.creditable()).multiply(need.creditPerUnit()));
+            holding = holding.add(need.holding(shelf));
+            credit = credit.add(need.credit(shelf));
         }
         return new PlanCost(orders, outlay, holding, credit);
     }

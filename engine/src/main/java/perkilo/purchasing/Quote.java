@@ -24,6 +24,8 @@ import org.jspecify.annotations.Nullable;
  * @param minorDigits decimals that a line's goods value is rounded to, half up; null where nothing is rounded
  * @param firstPeriod the first period it can arrive in, from zero
  * @param lastPeriod the last period it can be ordered for
+ * @param heldUntil the last period whose orders are placed while the price holds; later ones are planned at it, but the
+ *     vendor has to be asked
  */
 public record Quote(
         int item,
@@ -37,7 +39,8 @@ public record Quote(
         BigDecimal toVendorCurrency,
         @Nullable Integer minorDigits,
         int firstPeriod,
-        int lastPeriod) {
+        int lastPeriod,
+        int heldUntil) {
 
     public Quote {
         requireNonNull(kgPerPack, "kgPerPack");
@@ -58,8 +61,56 @@ public record Quote(
         }
     }
 
+    /** A quote whose price holds for as long as it can be ordered. */
+    public Quote(
+            int item,
+            int vendor,
+            BigDecimal packSize,
+            BigDecimal kgPerPack,
+            int multiple,
+            BigDecimal minimum,
+            List<Tier> tiers,
+            BigDecimal duty,
+            BigDecimal toVendorCurrency,
+            @Nullable Integer minorDigits,
+            int firstPeriod,
+            int lastPeriod) {
+        this(
+                item,
+                vendor,
+                packSize,
+                kgPerPack,
+                multiple,
+                minimum,
+                tiers,
+                duty,
+                toVendorCurrency,
+                minorDigits,
+                firstPeriod,
+                lastPeriod,
+                lastPeriod);
+    }
+
+    /** The same quote, whose price holds for orders of the periods to {@code last} alone. */
+    public Quote heldUntil(int last) {
+        return new Quote(
+                item,
+                vendor,
+                packSize,
+                kgPerPack,
+                multiple,
+                minimum,
+                tiers,
+                duty,
+                toVendorCurrency,
+                minorDigits,
+                firstPeriod,
+                lastPeriod,
+                last);
+    }
+
     /**
-     * The same quote for another place in a problem.
+     * The same quote for another place in a problem, its price held.
      *
      * @param index of the need it covers
      * @param first the first period it can arrive in

@@ -106,6 +106,11 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
         return months.get(0).plusMonths(period).atDay(1);
     }
 
+    /** The last day to order goods for a period that take {@code leadDays} from order to arrival. */
+    public LocalDate orderBy(int period, int leadDays) {
+        return firstDay(period).minusDays(leadDays);
+    }
+
     /**
      * The first period that goods can be there for, if they take {@code leadDays} from order to arrival: the order is
      * placed that many days before the first day of the month, and not before the costing date. May lie beyond the last

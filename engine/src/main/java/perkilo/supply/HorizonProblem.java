@@ -3,6 +3,7 @@ package perkilo.supply;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +58,8 @@ public record HorizonProblem(
                 int first = horizon.firstPeriod(leadDays(listing.supplier()));
                 if (first < horizon.periods()) {
                     listings.add(listing);
-                    quotes.add(listing.quote(index, first, horizon.periods() - 1));
+                    quotes.add(
+                            listing.quote(index, first, horizon.periods() - 1).heldUntil(heldUntil(horizon, listing)));
                 }
             }
         }
@@ -83,6 +85,16 @@ public record HorizonProblem(
         List<Reasons.Packs> all = new ArrayList<>();
         packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count)));
         return all;
+    }
+
+    /** The last period whose order is placed before the offer ends; −1 where it ends before the first. */
+    private static int heldUntil(Horizon horizon, Listing listing) {
+        LocalDate end = listing.offer().validUntil();
+        int period = horizon.periods() - 1;
+        while (end != null && period >= 0 && end.isBefore(horizon.orderBy(period, leadDays(listing.supplier())))) {
+            period--;
+        }
+        return period;
     }
 
     /** Days from order to arrival; part of a day counts as one. */

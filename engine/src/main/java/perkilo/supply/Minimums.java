@@ -181,7 +181,8 @@ final class Minimums {
                 quote.toVendorCurrency(),
                 quote.minorDigits(),
                 quote.firstPeriod(),
-                quote.lastPeriod());
+                quote.lastPeriod(),
+                quote.heldUntil());
     }
 
     private static Vendor withoutMinimum(Vendor vendor) {

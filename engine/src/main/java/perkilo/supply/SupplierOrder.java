@@ -28,12 +28,11 @@ public record SupplierOrder(
 
     static SupplierOrder of(Market market, HorizonProblem basis, OrderCost cost) {
         Supplier supplier = market.suppliers().get(cost.vendor());
-        LocalDate neededBy = basis.horizon().firstDay(cost.period());
         return new SupplierOrder(
                 supplier,
                 cost.period(),
-                neededBy.minusDays(HorizonProblem.leadDays(supplier)),
-                neededBy,
+                basis.horizon().orderBy(cost.period(), HorizonProblem.leadDays(supplier)),
+                basis.horizon().firstDay(cost.period()),
                 cost,
                 cost.lines().stream()
                         .map(line -> basis.listings().get(line.line().quote()))

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Duration;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import perkilo.json.OrderJson;
 import perkilo.model.Book;
@@ -132,14 +133,15 @@ final class OrderBookTest {
                 .demand("Mask", "10", "2028-03-01")
                 .book();
         StockFlow clay = planned(book).plan().stock().get(0);
-        // bought in January: may be used in January and February, its last day is 29 February; as is the 7 kg lot's
+        // bought in January: may be used in January and February, its last day is 29 February; as is the 7 kg lot's;
+        // the 3 kg that are missing in February are on the shelf, so that the other purchase can wait until March
         assertThat(clay.lots())
                 .extracting(lot -> lot.lastDay() + " " + lot.quantity().toPlainString() + " used " + lot.used())
                 .containsExactly(
                         "2028-02-29 7 used [7, 0, 0]",
                         "2028-02-29 50 used [23, 27, 0]",
-                        "2028-03-31 50 used [0, 3, 10]",
-                        "null 5 used [0, 0, 0]");
+                        "2028-04-30 50 used [0, 0, 10]",
+                        "null 5 used [0, 3, 0]");
     }
 
     @Test
@@ -168,7 +170,10 @@ final class OrderBookTest {
 
     @Test
     void a_price_that_ends_before_its_order_is_said_once() {
-        Book book = one().supplier("Fast", 1)
+        Book book = new Trade("2026-11-25")
+                .supplier("Fast", 1)
+                .material("Clay", "1", "0")
+                .product("Mask", List.of(), "Clay", "1")
                 .offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-12-31", "0", "4")
                 .demand("Mask", "10", "2027-01-15")
                 .demand("Mask", "10", "2027-02-15")
@@ -179,6 +184,27 @@ final class OrderBookTest {
                 .containsExactly(
                         "warning Offers!A5: Fast's price for \"Clay\" holds until 2026-12-31, but some is to be"
                                 + " ordered by 2027-01-31: it is planned at that price, ask for a new quote");
+    }
+
+    @Test
+    void goods_are_ordered_while_their_price_holds_where_that_costs_the_same() {
+        // for 1 January the order would be placed on 31 December, for 1 February on 31 January
+        assertThat(ordersOf("2026-12-31")).containsExactly("2026-12-31");
+        assertThat(ordersOf("2026-12-30")).containsExactly("2026-11-30");
+        assertThat(ordersOf("2027-01-31")).containsExactly("2027-01-31");
+        assertThat(ordersOf(null)).containsExactly("2027-02-28");
+    }
+
+    private static List<String> ordersOf(@Nullable String validUntil) {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, null, 1, validUntil, "0", "4")
+                .demand("Mask", "10", "2027-03-15")
+                .book();
+        OrderOutcome.Planned planned = planned(book);
+        assertThat(planned.findings()).isEmpty();
+        return planned.plan().orders().stream()
+                .map(order -> order.orderBy().toString())
+                .toList();
     }
 
     @Test
