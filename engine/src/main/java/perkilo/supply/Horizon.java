@@ -112,9 +112,23 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
      * period.
      */
     public int firstPeriod(int leadDays) {
-        LocalDate earliest = today.plusDays(leadDays);
-        int period = periodOf(earliest);
-        return firstDay(period).isBefore(earliest) ? period + 1 : period;
+        return firstPeriodFrom(today.plusDays(leadDays));
+    }
+
+    /** The first period whose month begins on or after a day; may lie beyond the last period. */
+    int firstPeriodFrom(LocalDate day) {
+        int period = periodOf(day);
+        return firstDay(period).isBefore(day) ? period + 1 : period;
+    }
+
+    /** Whether goods that are expected on a day should be there by now. */
+    public boolean isOverdue(LocalDate expected) {
+        return !expected.isAfter(today);
+    }
+
+    /** The period that goods which are expected on a day are there for: the first where they are overdue. */
+    int arrival(LocalDate expected) {
+        return isOverdue(expected) ? 0 : firstPeriodFrom(expected);
     }
 
     /**

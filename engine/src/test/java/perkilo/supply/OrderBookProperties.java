@@ -66,7 +66,7 @@ final class OrderBookProperties {
                 if (lot.source() instanceof LotUse.Bought) {
                     LocalDate last = lot.lastDay();
                     LocalDate from = plan.basis().horizon().firstDay(lot.arrival());
-                    bought.add(new OnPaper.Lot(lot.quantity(), from, last == null ? LocalDate.MAX : last));
+                    bought.add(new OnPaper.Lot(lot.quantity(), from, last == null ? LocalDate.MAX : last, true));
                 }
             }
             OnPaper.Shelf shelf = paper.shelf(flow.item().name(), plan.months(), bought);

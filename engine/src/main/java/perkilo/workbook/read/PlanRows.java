@@ -6,6 +6,7 @@ import java.util.List;
 import perkilo.model.Demand;
 import perkilo.model.Run;
 import perkilo.model.StockLot;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Amount;
@@ -72,20 +73,22 @@ final class PlanRows {
         return demand;
     }
 
-    /** What is on the shelf. */
+    /** What is on the shelf, and what is on order. */
     List<StockLot> stock() {
         List<StockLot> stock = new ArrayList<>();
         for (TableRow row : tables.rows(StockSheet.SCHEMA, findings)) {
             row.require(StockSheet.QUANTITY_OF);
             Amount quantity = row.amount(StockSheet.QUANTITY_OF);
             Measure unit = Quantities.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
-            LocalDate expires = row.date(StockSheet.EXPIRES);
+            Day expires = row.day(StockSheet.EXPIRES);
+            Day expected = row.day(StockSheet.EXPECTED);
             if (quantity != null && unit != null) {
                 stock.add(new StockLot(
                         row.text(StockSheet.ITEM),
                         Quantities.in(row, StockSheet.UNIT_OF, quantity, unit),
                         unit,
                         expires,
+                        expected,
                         row.origin(StockSheet.ITEM)));
             }
         }
