@@ -379,6 +379,44 @@ final class SheetsTest {
     }
 
     @Test
+    void goods_on_order_have_the_day_they_are_expected() {
+        for (String head : List.of("Expected on", "Expected", "Due", "due date", "Arrival", "Delivery date", "ETA")) {
+            Book book = TestBook.sound()
+                    .sheet(
+                            "On the way",
+                            List.of("Item", "Quantity", "Unit", head),
+                            List.of("Shea butter", 5, "kg", LocalDate.of(2027, 3, 15)),
+                            List.of("Shea butter", 2, "kg", ""))
+                    .read()
+                    .value();
+
+            assertThat(book.stock())
+                    .as(head)
+                    .extracting(
+                            lot -> lot.quantity().value() + " expected " + lot.expected() + " expires " + lot.expires())
+                    .containsExactly("5 expected 2027-03-15 expires null", "2 expected null expires null");
+        }
+    }
+
+    @Test
+    void goods_that_should_be_there_by_now_are_pointed_out() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit", "Expires", "Expected on"),
+                                List.of("Shea butter", 5, "kg", "", TestBook.TODAY),
+                                List.of("Shea butter", 5, "kg", "", TestBook.TODAY.plusDays(1)),
+                                List.of("Jar", 5, "each", LocalDate.of(2027, 1, 31), LocalDate.of(2027, 2, 1)))
+                        .findings())
+                .containsExactly(
+                        "warning Stock!E2: \"Shea butter\" was expected on 2026-11-20, and the costing date is 2026-11-20: "
+                                + "it is counted as there from this month on. Type a new date, or clear it once the "
+                                + "goods are on the shelf",
+                        "warning Stock!D4: \"Jar\" expires on 2027-01-31, before it is expected on 2027-02-01, and is not "
+                                + "used; correct one of the two");
+    }
+
+    @Test
     void stock_is_in_the_unit_of_the_item() {
         assertThat(TestBook.sound()
                         .sheet(
