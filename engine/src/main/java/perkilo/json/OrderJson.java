@@ -53,7 +53,11 @@ public final class OrderJson {
                 .put("supplier", order.supplier().name())
                 .put("orderBy", order.orderBy().toString())
                 .put("neededBy", order.neededBy().toString())
-                .put("leadTimeDays", HorizonProblem.leadDays(order.supplier()))
+                .put(
+                        "leadTimeDays",
+                        order.supplier().leadTimeDays() == null
+                                ? null
+                                : Integer.valueOf(HorizonProblem.leadDays(order.supplier())))
                 .put("currency", order.supplier().currency().getCurrencyCode());
         List<Integer> lines =
                 IntStream.range(0, order.cost().lines().size()).boxed().toList();

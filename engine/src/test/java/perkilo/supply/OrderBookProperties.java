@@ -123,8 +123,7 @@ final class OrderBookProperties {
         for (SupplierOrder order : plan.orders()) {
             assertThat(order.orderBy()).isAfterOrEqualTo(before);
             assertThat(order.neededBy().getDayOfMonth()).isEqualTo(1);
-            assertThat(order.orderBy()
-                            .plusDays(order.supplier().leadTimeDays().value().longValueExact()))
+            assertThat(order.orderBy().plusDays(HorizonProblem.leadDays(order.supplier())))
                     .isEqualTo(order.neededBy());
             before = order.orderBy();
         }
