@@ -9,8 +9,9 @@ import java.time.LocalDate;
  *
  * @param date the day
  * @param origin its cell, or {@link Origin#NONE} where no file holds it
+ * @param isLive whether a formula can refer to the cell: it holds a date, not words, and stands in the workbook itself
  */
-public record Day(LocalDate date, Origin origin) {
+public record Day(LocalDate date, Origin origin, boolean isLive) {
 
     public Day {
         requireNonNull(date, "date");
@@ -19,7 +20,7 @@ public record Day(LocalDate date, Origin origin) {
 
     /** A day that no file holds. */
     public static Day of(LocalDate date) {
-        return new Day(date, Origin.NONE);
+        return new Day(date, Origin.NONE, false);
     }
 
     @Override

@@ -43,7 +43,7 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
     public static Horizon of(Book book) {
         LocalDate today = book.settings().costingDate();
         LocalDate last = book.demand().stream()
-                .map(Demand::neededBy)
+                .map(demand -> demand.neededBy().date())
                 .max(LocalDate::compareTo)
                 .orElseThrow(() -> new IllegalArgumentException("no demand"));
         YearMonth first = YearMonth.from(today);
@@ -68,7 +68,7 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
         }
         List<Finding> problems = new ArrayList<>();
         for (Demand demand : book.demand()) {
-            String why = why(book.settings().costingDate(), demand.neededBy());
+            String why = why(book.settings().costingDate(), demand.neededBy().date());
             if (why != null) {
                 problems.add(Finding.error(
                         demand.origin(),

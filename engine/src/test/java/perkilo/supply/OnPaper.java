@@ -39,7 +39,7 @@ final class OnPaper {
     BigDecimal needed(String item, YearMonth month) {
         BigDecimal needed = ZERO;
         for (Demand demand : book.demand()) {
-            if (YearMonth.from(demand.neededBy()).equals(month)) {
+            if (YearMonth.from(demand.neededBy().date()).equals(month)) {
                 needed = needed.add(needed(item, demand));
             }
         }

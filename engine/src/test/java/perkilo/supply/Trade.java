@@ -207,7 +207,7 @@ final class Trade {
         demand.add(new Demand(
                 product,
                 cell("Demand", "B" + at, units),
-                LocalDate.parse(neededBy),
+                new Day(LocalDate.parse(neededBy), new Origin("trade.xlsx", "Demand", "C" + at), true),
                 new Origin("trade.xlsx", "Demand", "A" + at)));
         return this;
     }
@@ -229,7 +229,7 @@ final class Trade {
     }
 
     private static @Nullable Day day(String cell, @Nullable String date) {
-        return date == null ? null : new Day(LocalDate.parse(date), new Origin("trade.xlsx", "Stock", cell));
+        return date == null ? null : new Day(LocalDate.parse(date), new Origin("trade.xlsx", "Stock", cell), true);
     }
 
     Book book() {

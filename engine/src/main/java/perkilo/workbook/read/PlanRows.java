@@ -1,6 +1,5 @@
 package perkilo.workbook.read;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Demand;
@@ -65,7 +64,7 @@ final class PlanRows {
         for (TableRow row : tables.rows(DemandSheet.SCHEMA, findings)) {
             row.require(DemandSheet.UNITS, DemandSheet.NEEDED_BY);
             Figure units = row.figure(DemandSheet.UNITS);
-            LocalDate neededBy = row.date(DemandSheet.NEEDED_BY);
+            Day neededBy = row.day(DemandSheet.NEEDED_BY);
             if (units != null && neededBy != null) {
                 demand.add(new Demand(row.text(DemandSheet.PRODUCT), units, neededBy, row.origin(DemandSheet.PRODUCT)));
             }

@@ -201,7 +201,8 @@ public final class TableRow {
     /** The day in a column with its place; null where it is blank or was reported. */
     public @Nullable Day day(Column column) {
         LocalDate date = date(column);
-        return date == null ? null : new Day(date, origin(column));
+        boolean live = table.grid().ofBook() && cell(column).kind() == Cell.Kind.DATE;
+        return date == null ? null : new Day(date, origin(column), live);
     }
 
     /** The unit in a column; null where it is blank or was reported. */
