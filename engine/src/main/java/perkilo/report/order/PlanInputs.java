@@ -118,6 +118,11 @@ final class PlanInputs {
             next++;
         }
         sheet.highlight(first, CHANGED, next - 1, CHANGED, ResultSheet.Condition.ABOVE_ZERO, Look.WARNING);
+        sheet.text(
+                next,
+                0,
+                "Not seen here: rows that were added, and how long an offer holds. Run perkilo order again after such a change.",
+                Look.HINT);
         return sheet.sumOfColumn(CHANGED, first, next - 1);
     }
 }
