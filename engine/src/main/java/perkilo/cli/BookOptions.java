@@ -11,6 +11,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.supply.Horizon;
+import perkilo.supply.LeadTimes;
 import perkilo.workbook.read.BookReader;
 import perkilo.workbook.read.Sources;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -44,7 +45,7 @@ final class BookOptions {
         return new BookReader().read(all, LocalDate.now(ZoneId.systemDefault()));
     }
 
-    /** Reads the same, with what keeps its demand from being planned, where it has any. */
+    /** Reads the same, with what keeps its demand from being planned, or makes the plan doubtful, where it has any. */
     Reading<Book> readWithDemand() throws IOException {
         Reading<Book> reading = read();
         if (reading.value().demand().isEmpty()) {
@@ -52,6 +53,7 @@ final class BookOptions {
         }
         List<Finding> all = new ArrayList<>(reading.findings());
         all.addAll(Horizon.problems(reading.value()));
+        all.addAll(LeadTimes.unknown(reading.value()));
         return new Reading<>(reading.value(), all);
     }
 

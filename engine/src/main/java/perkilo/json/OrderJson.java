@@ -3,6 +3,7 @@ package perkilo.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import perkilo.costing.Listing;
 import perkilo.model.Offer;
@@ -52,7 +53,11 @@ public final class OrderJson {
                 .put("supplier", order.supplier().name())
                 .put("orderBy", order.orderBy().toString())
                 .put("neededBy", order.neededBy().toString())
-                .put("leadTimeDays", HorizonProblem.leadDays(order.supplier()))
+                .put(
+                        "leadTimeDays",
+                        order.supplier().leadTimeDays() == null
+                                ? null
+                                : Integer.valueOf(HorizonProblem.leadDays(order.supplier())))
                 .put("currency", order.supplier().currency().getCurrencyCode());
         List<Integer> lines =
                 IntStream.range(0, order.cost().lines().size()).boxed().toList();
@@ -102,6 +107,7 @@ public final class OrderJson {
                 .put("unit", flow.item().item().unit());
         List<Integer> periods = IntStream.range(0, plan.months().size()).boxed().toList();
         json.set("months", Json.array(periods, period -> month(flow, period)));
+        json.set("onOrder", Json.array(flow.onOrder(), this::onOrder));
         json.set("leftovers", Json.array(flow.leftovers(plan.basis().horizon()), OrderJson::leftover));
         return json;
     }
@@ -112,17 +118,32 @@ public final class OrderJson {
                 .put("month", plan.months().get(period).toString())
                 .put("needed", Json.amount(flow.item().needed().get(period)))
                 .put("opening", Json.amount(month.opening()))
+                .put("delivered", Json.amount(month.delivered()))
                 .put("bought", Json.amount(month.bought()))
                 .put("used", Json.amount(month.used()))
                 .put("expired", Json.amount(month.expired()))
                 .put("closing", Json.amount(month.closing()));
     }
 
+    /** Goods that were on order at the start; without a month where they come after the last that is planned for. */
+    private ObjectNode onOrder(LotUse lot) {
+        return Json.object()
+                .put("quantity", Json.amount(lot.quantity()))
+                .put("expectedOn", Objects.toString(lot.expected(), null))
+                .put(
+                        "usableFrom",
+                        lot.arrivesIn(plan.basis().horizon())
+                                ? plan.months().get(lot.arrival()).toString()
+                                : null)
+                .put("usableUntil", Objects.toString(lot.lastDay(), null))
+                .put("left", Json.amount(lot.left()));
+    }
+
     private static ObjectNode leftover(LotUse lot) {
         return Json.object()
                 .put("quantity", Json.amount(lot.left()))
                 .put("usableUntil", lot.lastDay() == null ? null : lot.lastDay().toString())
-                .put("bought", lot.source() instanceof LotUse.Bought);
+                .put("bought", lot.isBought());
     }
 
     private ObjectNode plan() {

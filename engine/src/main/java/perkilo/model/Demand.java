@@ -1,6 +1,6 @@
 package perkilo.model;
 
-import java.time.LocalDate;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
@@ -12,4 +12,4 @@ import perkilo.origin.Origin;
  * @param neededBy the run is made in this day's month
  * @param origin its row
  */
-public record Demand(String product, Figure units, LocalDate neededBy, Origin origin) {}
+public record Demand(String product, Figure units, Day neededBy, Origin origin) {}

@@ -19,6 +19,9 @@ public final class Spelling {
     private static final String BETWEEN_WORDS = "[^\\p{L}\\p{N}]+";
     private static final double FOR_THE_WORDS = 0.6;
 
+    /** From here on two names are so much {@link #likeness alike} that one may be meant by the other. */
+    public static final double LIKE_ENOUGH = 0.7;
+
     private Spelling() {}
 
     /** The name that is nearest to another, if it is near enough to be meant. */
@@ -31,6 +34,15 @@ public final class Spelling {
                 .filter(near -> near.slips() <= most)
                 .min(Comparator.comparingInt(Near::slips).thenComparing(Near::name))
                 .map(Near::name);
+    }
+
+    /** The name that is most like another, if it is like enough that a person should have a look. */
+    public static Optional<String> mostAlike(String name, Collection<String> names) {
+        return names.stream()
+                .map(other -> new Alike(other, likeness(name, other)))
+                .filter(alike -> alike.likeness() >= LIKE_ENOUGH)
+                .max(Comparator.comparingDouble(Alike::likeness).thenComparing(Alike::name, Comparator.reverseOrder()))
+                .map(Alike::name);
     }
 
     /** Whether a name can look like another that it is not: it is not its own {@link #skeleton}. */
@@ -119,4 +131,6 @@ public final class Spelling {
     }
 
     private record Near(String name, int slips) {}
+
+    private record Alike(String name, double likeness) {}
 }

@@ -17,7 +17,7 @@ import perkilo.origin.Origin;
  * @param freightPerKg for each kilogram
  * @param insurance of the goods value, as a fraction
  * @param duty as a fraction; holds for offers that name none of their own
- * @param leadTimeDays from order to arrival
+ * @param leadTimeDays from order to arrival; null where not known: then orders are planned as if delivered at once
  * @param origin the supplier's row
  */
 public record Supplier(
@@ -30,7 +30,7 @@ public record Supplier(
         Figure freightPerKg,
         Figure insurance,
         Figure duty,
-        Figure leadTimeDays,
+        @Nullable Figure leadTimeDays,
         Origin origin) {
 
     /** A supplier of whom only the name and the currency are known. */
@@ -45,7 +45,7 @@ public record Supplier(
                 Figure.ZERO,
                 Figure.ZERO,
                 Figure.ZERO,
-                Figure.ZERO,
+                null,
                 Origin.NONE);
     }
 }

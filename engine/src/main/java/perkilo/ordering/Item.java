@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param grid the positions of its supply
  * @param linksByPeriod by period: the orders it may stand in
- * @param holdingOfNeeds what the stock at the start less all needs costs to keep: the part of the holding cost that no
- *     purchase changes (it may be negative, as every purchase is counted from its period to the end)
+ * @param holdingOfNeeds what the stock, from its arrival on, less all needs costs to keep: the part of the holding cost
+ *     that no purchase changes (it may be negative, as every purchase is counted from its period to the end)
  */
 record Item(SupplyGrid grid, List<List<Link>> linksByPeriod, double holdingOfNeeds) {
 

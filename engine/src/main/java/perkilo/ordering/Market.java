@@ -162,11 +162,13 @@ final class Market {
     }
 
     private static double holdingOfNeeds(Need need) {
-        BigDecimal onShelf = need.stock().stream().map(Need.Lot::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal kept = BigDecimal.ZERO;
-        for (BigDecimal used : need.perPeriod()) {
-            onShelf = onShelf.subtract(used);
-            kept = kept.add(onShelf);
+        int periods = need.perPeriod().size();
+        for (int t = 0; t < periods; t++) {
+            kept = kept.subtract(need.perPeriod().get(t).multiply(BigDecimal.valueOf((long) periods - t)));
+        }
+        for (Need.Lot lot : need.stock()) {
+            kept = kept.add(lot.quantity().multiply(BigDecimal.valueOf(Math.max(0L, (long) periods - lot.arrival()))));
         }
         return kept.multiply(need.holdingPerUnit()).doubleValue();
     }

@@ -5,62 +5,44 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 
 /**
- * The dynamic program of one item with stock that outlasts purchases.
+ * The dynamic program of one item with stock, or goods on order, that outlast purchases.
  *
  * <p>Besides the effective supply, a position holds what is left of each such lot. In a period that the supply does not
  * cover, lots make up what is missing, the first to expire first. From the period on whose purchases expire after a
- * lot, the lot comes before them: it joins the supply.
+ * lot, the lot comes before them ({@link ShelfLots}).
  */
 final class ShelfProgram implements ItemProgram {
     private final Item item;
     private final SupplyGrid grid;
-    private final List<Need.Lot> lots;
-    private final int usablePeriods;
+    private final ShelfLots lots;
     private Shelved end;
 
     ShelfProgram(Item item, Need need) {
         this.item = item;
         grid = item.grid();
-        lots = Outlasting.lots(need);
-        usablePeriods = need.usablePeriods();
+        lots = new ShelfLots(grid, need);
         end = start();
     }
 
     private Shelved start() {
-        return new Shelved(
-                BigDecimal.ZERO, lots.stream().map(Need.Lot::quantity).toList(), 0, null, null, 0);
+        return new Shelved(BigDecimal.ZERO, lots.quantities(), 0, null, null, 0);
     }
 
     @Override
     public double solve(Terms terms) {
         List<Shelved> now = List.of(start());
         for (int t = 0; t < grid.periods; t++) {
-            now = join(t, now);
+            int period = t;
+            now = now.stream().map(at -> lots.join(at, period)).toList();
             for (Link link : item.linksByPeriod().get(t)) {
                 now = buy(link, terms, now);
             }
             now = use(t, now);
         }
         return end(now);
-    }
-
-    /** Lots that expire no later than purchases of this period come before them, as far as needs go. */
-    private List<Shelved> join(int period, List<Shelved> positions) {
-        List<Shelved> joined = positions;
-        for (int l = 0; l < lots.size(); l++) {
-            long outlasts = (long) lots.get(l).usablePeriods() - usablePeriods;
-            if (outlasts == period) {
-                int lot = l;
-                BigDecimal most =
-                        grid.covered(Math.min(grid.periods, lots.get(l).usablePeriods()) - 1);
-                joined = joined.stream().map(at -> at.joined(lot, most)).toList();
-            }
-        }
-        return joined;
     }
 
     private List<Shelved> buy(Link link, Terms terms, List<Shelved> before) {
@@ -95,31 +77,24 @@ final class ShelfProgram implements ItemProgram {
         long least = Math.max(Math.max(1, offer.costs.fewestSteps), terms.atLeast[offer.id]);
         long most = Math.min(offer.mostSteps, terms.atMost[offer.id]);
         BigDecimal step = grid.unit.multiply(BigDecimal.valueOf(offer.units));
-        BigDecimal cap = grid.cap(offer.period);
-        BigDecimal toCap = cap.subtract(at.supply()).max(BigDecimal.ZERO);
+        BigDecimal toCap = grid.cap(offer.period).subtract(at.supply()).max(BigDecimal.ZERO);
         long filling =
                 Math.max(least, toCap.divide(step, 0, RoundingMode.CEILING).longValueExact());
         for (long n = least; n < filling && n <= most; n++) {
-            BigDecimal lifted = at.supply().add(step.multiply(BigDecimal.valueOf(n)));
-            to.add(at.bought(lifted, terms.cost(offer, n), offer, n));
+            to.add(lots.bought(at, offer, n, terms.cost(offer, n)));
         }
         if (filling <= most) {
             long n = terms.cheapestFrom(offer, filling, most);
-            to.add(at.bought(at.supply().max(cap), terms.cost(offer, n), offer, n));
+            to.add(lots.bought(at, offer, n, terms.cost(offer, n)));
         }
     }
 
     /** Covers the needs up to and with the period, from lots where the supply falls short. */
     private List<Shelved> use(int period, List<Shelved> positions) {
         List<Shelved> covered = new ArrayList<>();
+        BigDecimal needed = grid.covered(period);
         for (Shelved at : positions) {
-            Shelved used = at;
-            BigDecimal needed = grid.covered(period);
-            for (int l = 0; l < lots.size() && used.supply().compareTo(needed) < 0; l++) {
-                if (lots.get(l).usablePeriods() > period) {
-                    used = used.joined(l, needed);
-                }
-            }
+            Shelved used = lots.use(at, period);
             if (used.supply().compareTo(needed) >= 0) {
                 covered.add(used);
             }
@@ -162,50 +137,5 @@ final class ShelfProgram implements ItemProgram {
             }
         }
         return picked.reversed(grid.credit(end.supply()));
-    }
-
-    /**
-     * A position and the cheapest way to it.
-     *
-     * @param left by lot: what is left of it
-     */
-    private record Shelved(
-            BigDecimal supply,
-            List<BigDecimal> left,
-            double cost,
-            @Nullable Shelved before,
-            @Nullable Offer offer,
-            long steps) {
-
-        /** Lifts the supply to {@code most} from a lot, as far as that goes. */
-        Shelved joined(int lot, BigDecimal most) {
-            BigDecimal lift = most.subtract(supply).max(BigDecimal.ZERO).min(left.get(lot));
-            if (lift.signum() == 0) {
-                return this;
-            }
-            List<BigDecimal> rest = new ArrayList<>(left);
-            rest.set(lot, left.get(lot).subtract(lift));
-            return new Shelved(supply.add(lift), List.copyOf(rest), cost, this, null, 0);
-        }
-
-        Shelved bought(BigDecimal lifted, double lineCost, Offer byOffer, long stepsOfIt) {
-            return new Shelved(lifted, left, cost + lineCost, this, byOffer, stepsOfIt);
-        }
-
-        Shelved charged(double charge) {
-            return new Shelved(supply, left, cost + charge, this, null, 0);
-        }
-
-        boolean covers(Shelved other) {
-            if (supply.compareTo(other.supply) < 0) {
-                return false;
-            }
-            for (int l = 0; l < left.size(); l++) {
-                if (left.get(l).compareTo(other.left.get(l)) < 0) {
-                    return false;
-                }
-            }
-            return true;
-        }
     }
 }

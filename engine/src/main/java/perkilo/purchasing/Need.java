@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param item the item's name
  * @param perPeriod what is used up in each period, in the base unit; as many as the problem has periods
- * @param stock what is on the shelf at the start
+ * @param stock what is on the shelf at the start, and what is on order already
  * @param usablePeriods how many periods a purchase may be used in, counting the period it arrives in; at least one, and
  *     {@link #UNLIMITED} where no shelf life is known
  * @param holdingPerUnit what one unit in stock at the end of a period costs, in home currency
@@ -46,6 +46,19 @@ public record Need(
         if (holdingPerUnit.signum() < 0 || creditPerUnit.signum() < 0 || creditable.signum() < 0) {
             throw new IllegalArgumentException("holding, credit and creditable must be zero or more");
         }
+    }
+
+    /**
+     * The last period that something can be used in; never earlier because the sum is too large for a number.
+     *
+     * @param arrival the first
+     * @param usablePeriods how many, counting the first
+     * @return {@link #UNLIMITED} where no shelf life is known
+     */
+    public static int lastPeriod(int arrival, int usablePeriods) {
+        return usablePeriods == UNLIMITED
+                ? UNLIMITED
+                : (int) Math.min((long) arrival + usablePeriods - 1, UNLIMITED - 1L);
     }
 
     /** A need in one period, bought for at once, with nothing on the shelf and nothing for leftovers. */
@@ -84,18 +97,30 @@ public record Need(
     }
 
     /**
-     * Something on the shelf.
+     * Something on the shelf, or on order.
      *
      * @param quantity in the base unit
-     * @param usablePeriods it can be used in this many periods from the first; zero if it has expired already
+     * @param arrival the period that it is there for: zero if it is on the shelf; may lie beyond the last
+     * @param usablePeriods how many periods it can be used in, counting the one it arrives in; zero if it has expired
+     *     by then
      */
-    public record Lot(BigDecimal quantity, int usablePeriods) {
+    public record Lot(BigDecimal quantity, int arrival, int usablePeriods) {
 
         public Lot {
-            if (quantity.signum() < 0 || usablePeriods < 0) {
-                throw new IllegalArgumentException("a lot must be zero or more, but was %s for %s periods"
-                        .formatted(quantity.toPlainString(), usablePeriods));
+            if (quantity.signum() < 0 || arrival < 0 || usablePeriods < 0) {
+                throw new IllegalArgumentException("a lot must be zero or more, but was %s from %s for %s periods"
+                        .formatted(quantity.toPlainString(), arrival, usablePeriods));
             }
+        }
+
+        /** A lot on the shelf. */
+        public Lot(BigDecimal quantity, int usablePeriods) {
+            this(quantity, 0, usablePeriods);
+        }
+
+        /** The last period it can be used in; before its arrival if it has expired by then. */
+        public int lastPeriod() {
+            return Need.lastPeriod(arrival, usablePeriods);
         }
     }
 }

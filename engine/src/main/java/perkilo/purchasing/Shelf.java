@@ -6,7 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How the stock and the purchases of one item are used up: what expires first is used first.
+ * How the stock and the purchases of one item are used up: what expires first is used first, and of equal ones what
+ * there is, or is on order already, before what the plan buys.
  *
  * @param uncovered per period what nothing on the shelf could cover, in the base unit
  * @param closing per period what lies on the shelf at its end, expired goods included, in the base unit
@@ -48,20 +49,21 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
      * @param quantity in the base unit, above zero
      * @param lastPeriod the last period, from zero, that it can be used in; {@link Need#UNLIMITED} where no shelf life
      *     is known
-     * @param bought whether it was bought in the plan, rather than there at the start
+     * @param bought whether it was bought in the plan, rather than there, or on order, at the start
      */
     public record Left(BigDecimal quantity, int lastPeriod, boolean bought) {}
 
     private static final class Run {
+        /** What expires first; of equal ones what there was, or was to come, before what is bought; then by arrival. */
+        private static final Comparator<Left> ORDER_OF_USE =
+                Comparator.comparingInt(Left::lastPeriod).thenComparing(Left::bought);
+
         private final Need need;
         private final List<Left> lots = new ArrayList<>();
         private BigDecimal onShelf = BigDecimal.ZERO;
 
         Run(Need need) {
             this.need = need;
-            for (Need.Lot lot : need.stock()) {
-                put(lot.quantity(), lastPeriod(0, lot.usablePeriods()), false);
-            }
         }
 
         Shelf through(List<BigDecimal> bought) {
@@ -69,9 +71,10 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
             List<BigDecimal> closing = new ArrayList<>();
             List<BigDecimal> expired = new ArrayList<>();
             for (int period = 0; period < need.perPeriod().size(); period++) {
-                put(bought.get(period), lastPeriod(period, need.usablePeriods()), true);
+                BigDecimal tooLate = arrive(period);
+                put(bought.get(period), Need.lastPeriod(period, need.usablePeriods()), true);
                 uncovered.add(use(need.perPeriod().get(period), period));
-                expired.add(expiringIn(period));
+                expired.add(tooLate.add(expiringIn(period)));
                 closing.add(onShelf);
             }
             int after = need.perPeriod().size();
@@ -82,18 +85,23 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
                     lots.stream().filter(lot -> lot.lastPeriod() >= after).toList());
         }
 
-        /** The last period that something can be used in; never earlier because the sum is too large for a number. */
-        private static int lastPeriod(int arrival, int usablePeriods) {
-            return usablePeriods == Need.UNLIMITED
-                    ? Need.UNLIMITED
-                    : (int) Math.min((long) arrival + usablePeriods - 1, Need.UNLIMITED - 1L);
+        /** Puts what is there from a period on onto the shelf, and returns what of it has expired already. */
+        private BigDecimal arrive(int period) {
+            BigDecimal tooLate = BigDecimal.ZERO;
+            for (Need.Lot lot : need.stock()) {
+                if (lot.arrival() == period) {
+                    put(lot.quantity(), lot.lastPeriod(), false);
+                    tooLate = lot.lastPeriod() < period ? tooLate.add(lot.quantity()) : tooLate;
+                }
+            }
+            return tooLate;
         }
 
         private void put(BigDecimal quantity, int lastPeriod, boolean bought) {
             if (quantity.signum() > 0) {
                 onShelf = onShelf.add(quantity);
                 lots.add(new Left(quantity, lastPeriod, bought));
-                lots.sort(Comparator.comparingInt(Left::lastPeriod));
+                lots.sort(ORDER_OF_USE);
             }
         }
 
@@ -116,7 +124,7 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
 
         private BigDecimal expiringIn(int period) {
             return lots.stream()
-                    .filter(lot -> lot.lastPeriod() == period || (period == 0 && lot.lastPeriod() < 0))
+                    .filter(lot -> lot.lastPeriod() == period)
                     .map(Left::quantity)
                     .reduce(BigDecimal.ZERO, BigDecimal::add);
         }

@@ -8,14 +8,16 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.StringJoiner;
 import java.util.function.UnaryOperator;
+import perkilo.origin.Day;
 import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
+import perkilo.origin.Origin;
 
 /**
  * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
  *
  * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF,
- * ISNUMBER, DATE and plain arithmetic.
+ * ROUNDDOWN, ISNUMBER, DATE and plain arithmetic.
  */
 public sealed interface Expr {
 
@@ -54,7 +56,15 @@ public sealed interface Expr {
 
     /** A day, to be compared with other days. */
     static Expr day(LocalDate day) {
-        return new Day(day);
+        return new Date(day);
+    }
+
+    /** A day that a person typed: refers to its cell where a formula can; nothing where it holds no date by now. */
+    static Expr input(Day day) {
+        Origin origin = day.origin();
+        return day.isLive() && origin.isKnown()
+                ? new TypedDay(new Cell(origin.sheet(), origin.cell(), false, new Date(day.date()).value()), day.date())
+                : day(day.date());
     }
 
     /**
@@ -187,6 +197,12 @@ public sealed interface Expr {
         return choose(left, ">=", right, left.value().compareTo(right.value()) >= 0, then, otherwise);
     }
 
+    /** One where two are not the same but for what binary fractions leave, and zero where they are. */
+    static Expr differs(Expr one, Expr other) {
+        Expr apart = one.minus(other).rounded(9);
+        return choose(apart, "=", of(0), apart.value().signum() == 0, of(0), of(1));
+    }
+
     private static Expr choose(Expr left, String sign, Expr right, boolean holds, Expr then, Expr otherwise) {
         return new Choice(left, sign, right, then, otherwise, (holds ? then : otherwise).value());
     }
@@ -216,7 +232,7 @@ public sealed interface Expr {
     }
 
     /** A day: a formula, as workbooks differ in the day that they count from. */
-    record Day(LocalDate day) implements Expr {
+    record Date(LocalDate day) implements Expr {
 
         /** The usual count of days has the first of March 1900 as its 61st. */
         private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
@@ -234,6 +250,26 @@ public sealed interface Expr {
         @Override
         public Expr alone() {
             return this;
+        }
+    }
+
+    /** A person's cell that holds a day, whatever the time of day. */
+    record TypedDay(Cell cell, LocalDate day) implements Expr {
+
+        @Override
+        public BigDecimal value() {
+            return cell.value();
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String typed = cell.formula(names);
+            return "IF(ISNUMBER(" + typed + "),ROUNDDOWN(" + typed + ",0),0)";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Date(day);
         }
     }
 

@@ -43,7 +43,7 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
     public static Horizon of(Book book) {
         LocalDate today = book.settings().costingDate();
         LocalDate last = book.demand().stream()
-                .map(Demand::neededBy)
+                .map(demand -> demand.neededBy().date())
                 .max(LocalDate::compareTo)
                 .orElseThrow(() -> new IllegalArgumentException("no demand"));
         YearMonth first = YearMonth.from(today);
@@ -68,7 +68,7 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
         }
         List<Finding> problems = new ArrayList<>();
         for (Demand demand : book.demand()) {
-            String why = why(book.settings().costingDate(), demand.neededBy());
+            String why = why(book.settings().costingDate(), demand.neededBy().date());
             if (why != null) {
                 problems.add(Finding.error(
                         demand.origin(),
@@ -117,9 +117,23 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
      * period.
      */
     public int firstPeriod(int leadDays) {
-        LocalDate earliest = today.plusDays(leadDays);
-        int period = periodOf(earliest);
-        return firstDay(period).isBefore(earliest) ? period + 1 : period;
+        return firstPeriodFrom(today.plusDays(leadDays));
+    }
+
+    /** The first period whose month begins on or after a day; may lie beyond the last period. */
+    int firstPeriodFrom(LocalDate day) {
+        int period = periodOf(day);
+        return firstDay(period).isBefore(day) ? period + 1 : period;
+    }
+
+    /** Whether goods that are expected on a day should be there by now. */
+    public boolean isOverdue(LocalDate expected) {
+        return !expected.isAfter(today);
+    }
+
+    /** The period that goods which are expected on a day are there for: the first where they are overdue. */
+    int arrival(LocalDate expected) {
+        return isOverdue(expected) ? 0 : firstPeriodFrom(expected);
     }
 
     /**

@@ -22,7 +22,7 @@ import perkilo.purchasing.Need;
  * @param item as the first run that needs it has it
  * @param uses the runs that need it, in the order of the demand
  * @param needed per month, as many as the horizon has
- * @param stock on the shelf, what expires first at the front
+ * @param stock on the shelf and on order, what expires first at the front
  * @param usablePeriods how many months a purchase may be used in, counting the one it arrives for;
  *     {@link Need#UNLIMITED} where no shelf life is known
  */
@@ -72,7 +72,7 @@ public record HorizonItem(
     }
 
     /** Whole months of shelf life; goods that arrive on the first of a month may be used in that month in any case. */
-    private static int usablePeriods(Item item) {
+    static int usablePeriods(Item item) {
         Material material = item.material();
         Figure months = material == null ? null : material.shelfLifeMonths();
         return months == null

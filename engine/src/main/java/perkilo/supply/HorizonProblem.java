@@ -97,9 +97,10 @@ public record HorizonProblem(
         return period;
     }
 
-    /** Days from order to arrival; part of a day counts as one. */
+    /** Days from order to arrival; part of a day counts as one; none where it is not known. */
     public static int leadDays(Supplier supplier) {
-        return supplier.leadTimeDays().value().setScale(0, RoundingMode.CEILING).intValueExact();
+        Figure days = supplier.leadTimeDays();
+        return days == null ? 0 : days.value().setScale(0, RoundingMode.CEILING).intValueExact();
     }
 
     /**

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
+import perkilo.origin.Day;
 import perkilo.purchasing.LineCost;
 
 /**
@@ -12,7 +13,7 @@ import perkilo.purchasing.LineCost;
  *
  * @param source where it comes from
  * @param quantity what there is at first
- * @param arrival the period it is there for; zero for what is on the shelf already
+ * @param arrival the period it is there for; zero for what is on the shelf already; may lie beyond the last
  * @param lastPeriod the last period it can be used in; below zero if it has expired already, a large number where no
  *     shelf life is known
  * @param lastDay the last day it may be used; null where no shelf life is known
@@ -34,11 +35,11 @@ public record LotUse(
     public sealed interface Source {}
 
     /**
-     * It is on the shelf already.
+     * It is on the shelf, or on order already.
      *
      * @param stock its row
      */
-    public record OnShelf(StockOnHand stock) implements Source {}
+    public record Held(StockOnHand stock) implements Source {}
 
     /**
      * It is bought in the plan.
@@ -47,6 +48,31 @@ public record LotUse(
      * @param listing the offer
      */
     public record Bought(LineCost line, Listing listing) implements Source {}
+
+    /** Whether it was on the shelf at the start. */
+    public boolean isOnShelf() {
+        return source instanceof Held held && !held.stock().lot().isOnOrder();
+    }
+
+    /** Whether it was on order at the start. */
+    public boolean isOnOrder() {
+        return source instanceof Held held && held.stock().lot().isOnOrder();
+    }
+
+    /** The day that goods on order are expected; null for other lots. */
+    public @Nullable Day expected() {
+        return source instanceof Held held ? held.stock().lot().expected() : null;
+    }
+
+    /** Whether it is bought in the plan. */
+    public boolean isBought() {
+        return source instanceof Bought;
+    }
+
+    /** Whether it arrives for a month of the horizon. */
+    public boolean arrivesIn(Horizon horizon) {
+        return arrival < horizon.periods();
+    }
 
     /** Whether it can be used in a period. */
     public boolean isUsableIn(int period) {
@@ -66,7 +92,12 @@ public record LotUse(
         return Math.max(arrival, lastPeriod);
     }
 
-    /** Whether what is not used can still be used after the horizon. */
+    /** Whether some of it is there at the end of the horizon and can be used later. */
+    public boolean isLeftAfter(Horizon horizon) {
+        return arrivesIn(horizon) && outlives(horizon) && left().signum() > 0;
+    }
+
+    /** Whether what is not used can still be used after the horizon; also of what arrives only then. */
     public boolean outlives(Horizon horizon) {
         return lastPeriod >= horizon.periods();
     }

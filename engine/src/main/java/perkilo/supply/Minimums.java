@@ -118,7 +118,7 @@ final class Minimums {
     /** What is bought of an item and not used: left over, or expired. */
     private BigDecimal excess(int item) {
         return plan.stock().get(item).lots().stream()
-                .filter(lot -> lot.source() instanceof LotUse.Bought)
+                .filter(LotUse::isBought)
                 .map(LotUse::left)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }

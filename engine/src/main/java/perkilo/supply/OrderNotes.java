@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Offer;
+import perkilo.origin.Day;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
@@ -23,6 +24,7 @@ final class OrderNotes {
         quotes(plan, notes);
         plan.orders().forEach(order -> freight(order, notes));
         plan.stock().forEach(flow -> expired(plan, flow, notes));
+        plan.stock().forEach(flow -> tooLate(plan, flow, notes));
         neverOrdered(market, plan, notes);
         return List.copyOf(notes);
     }
@@ -68,16 +70,32 @@ final class OrderNotes {
 
     private static void expired(OrderPlan plan, StockFlow flow, Set<Finding> notes) {
         for (LotUse lot : flow.lots()) {
-            if (lot.source() instanceof LotUse.OnShelf shelf
+            if (lot.source() instanceof LotUse.Held held
                     && !lot.outlives(plan.basis().horizon())
                     && lot.left().signum() > 0) {
                 notes.add(Finding.warning(
-                        shelf.stock().lot().origin(),
+                        held.stock().lot().origin(),
                         "%s of \"%s\" cannot be used before it expires on %s"
                                 .formatted(
                                         Quantities.of(lot.left(), flow.item()),
                                         flow.item().name(),
                                         lot.lastDay())));
+            }
+        }
+    }
+
+    /** A note for goods on order that come too late for anything that is planned. */
+    private static void tooLate(OrderPlan plan, StockFlow flow, Set<Finding> notes) {
+        for (LotUse lot : flow.onOrder()) {
+            Day expected = lot.expected();
+            if (expected != null && !lot.arrivesIn(plan.basis().horizon())) {
+                notes.add(Finding.note(
+                        expected.origin(),
+                        "%s of \"%s\" are expected on %s, too late for the last month that is planned for, and are not used"
+                                .formatted(
+                                        Quantities.of(lot.quantity(), flow.item()),
+                                        flow.item().name(),
+                                        expected)));
             }
         }
     }

@@ -16,6 +16,6 @@ public record PlannedRun(Demand demand, int period, RunNeeds needs) {
 
     static PlannedRun of(Book book, Horizon horizon, Demand demand) {
         Run run = new Run.OfProduct(demand.product(), demand.units(), demand.origin());
-        return new PlannedRun(demand, horizon.periodOf(demand.neededBy()), RunNeeds.of(book, run));
+        return new PlannedRun(demand, horizon.periodOf(demand.neededBy().date()), RunNeeds.of(book, run));
     }
 }

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import perkilo.purchasing.Need;
 
@@ -13,8 +14,8 @@ import perkilo.purchasing.Need;
  * The stock of one item, month by month. Quantities are in kilograms or pieces.
  *
  * @param item the item
- * @param lots what is on the shelf and what is bought, in the order in which they are used: by the last month they can
- *     be used in, then by arrival
+ * @param lots what is on the shelf, on order, and bought, in the order in which they are used: by the last month they
+ *     can be used in, what is bought after the rest, then by arrival
  * @param months as many as the horizon has
  */
 public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months) {
@@ -28,14 +29,16 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
      * One month.
      *
      * @param opening what can be used, or has just expired, at its start
-     * @param bought what arrives for it
+     * @param delivered what arrives for it of goods that were on order at the start
+     * @param bought what arrives for it of what the plan buys
      * @param used what is used in it
      * @param expired what could be used in it for the last time and was not
-     * @param closing {@code opening + bought − used − expired}: what can be used later
+     * @param closing {@code opening + delivered + bought − used − expired}: what can be used later
      * @param onShelf what lies on the shelf at its end with what has expired: holding is charged on that
      */
     public record Month(
             BigDecimal opening,
+            BigDecimal delivered,
             BigDecimal bought,
             BigDecimal used,
             BigDecimal expired,
@@ -47,32 +50,34 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
         List<LotUse> lots = new ArrayList<>();
         item.stock().forEach(stock -> lots.add(unused(stock)));
         purchases.forEach(bought -> lots.add(unused(horizon, item, bought)));
-        lots.sort(Comparator.comparingInt(LotUse::lastPeriod).thenComparingInt(LotUse::arrival));
+        lots.sort(Comparator.comparingInt(LotUse::lastPeriod)
+                .thenComparing(LotUse::isBought)
+                .thenComparingInt(LotUse::arrival));
         List<LotUse> used = useUp(horizon, item, lots);
         return new StockFlow(item, used, months(horizon, used));
     }
 
-    /** What is left at the end of the horizon and can be used later. */
+    /** What is there at the end of the horizon and can be used later. */
     public List<LotUse> leftovers(Horizon horizon) {
+        return lots.stream().filter(lot -> lot.isLeftAfter(horizon)).toList();
+    }
+
+    /** What was on order at the start, in the order of its arrival. */
+    public List<LotUse> onOrder() {
         return lots.stream()
-                .filter(lot -> lot.outlives(horizon) && lot.left().signum() > 0)
+                .filter(LotUse::isOnOrder)
+                .sorted(Comparator.comparingInt(LotUse::arrival))
                 .toList();
     }
 
     private static LotUse unused(StockOnHand stock) {
-        int last = stock.usablePeriods() == Need.UNLIMITED ? Need.UNLIMITED : stock.usablePeriods() - 1;
-        return new LotUse(
-                new LotUse.OnShelf(stock),
-                stock.quantity(),
-                0,
-                last,
-                stock.lot().expires(),
-                List.of());
+        int last = Need.lastPeriod(stock.arrival(), stock.usablePeriods());
+        return new LotUse(new LotUse.Held(stock), stock.quantity(), stock.arrival(), last, stock.lastDay(), List.of());
     }
 
     private static LotUse unused(Horizon horizon, HorizonItem item, LotUse.Bought bought) {
         int arrival = bought.line().line().period();
-        int last = item.usablePeriods() == Need.UNLIMITED ? Need.UNLIMITED : arrival + item.usablePeriods() - 1;
+        int last = Need.lastPeriod(arrival, item.usablePeriods());
         return new LotUse(bought, bought.line().quantity(), arrival, last, item.lastDay(horizon, arrival), List.of());
     }
 
@@ -103,29 +108,33 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
 
     private static List<Month> months(Horizon horizon, List<LotUse> lots) {
         List<Month> months = new ArrayList<>();
-        BigDecimal opening = lots.stream()
-                .filter(lot -> lot.source() instanceof LotUse.OnShelf)
-                .map(LotUse::quantity)
-                .reduce(ZERO, BigDecimal::add);
+        BigDecimal opening =
+                lots.stream().filter(LotUse::isOnShelf).map(LotUse::quantity).reduce(ZERO, BigDecimal::add);
         BigDecimal expiredSoFar = ZERO;
         for (int each = 0; each < horizon.periods(); each++) {
             int period = each;
-            BigDecimal bought = sum(lots.stream()
-                    .filter(lot -> lot.source() instanceof LotUse.Bought && lot.arrival() == period)
-                    .map(LotUse::quantity)
-                    .toList());
+            BigDecimal delivered = arriving(lots, period, LotUse::isOnOrder);
+            BigDecimal bought = arriving(lots, period, LotUse::isBought);
             BigDecimal used =
                     sum(lots.stream().map(lot -> lot.used().get(period)).toList());
             BigDecimal expired = sum(lots.stream()
                     .filter(lot -> lot.givenUpIn() == period)
                     .map(LotUse::left)
                     .toList());
-            BigDecimal closing = opening.add(bought).subtract(used).subtract(expired);
+            BigDecimal closing =
+                    opening.add(delivered).add(bought).subtract(used).subtract(expired);
             expiredSoFar = expiredSoFar.add(expired);
-            months.add(new Month(opening, bought, used, expired, closing, closing.add(expiredSoFar)));
+            months.add(new Month(opening, delivered, bought, used, expired, closing, closing.add(expiredSoFar)));
             opening = closing;
         }
         return months;
+    }
+
+    private static BigDecimal arriving(List<LotUse> lots, int period, Predicate<LotUse> which) {
+        return sum(lots.stream()
+                .filter(lot -> lot.arrival() == period && which.test(lot))
+                .map(LotUse::quantity)
+                .toList());
     }
 
     private static BigDecimal sum(List<BigDecimal> amounts) {

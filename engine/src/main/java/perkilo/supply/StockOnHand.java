@@ -1,6 +1,7 @@
 package perkilo.supply;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,14 +18,22 @@ import perkilo.purchasing.Need;
 import perkilo.units.Measure;
 
 /**
- * A lot on the shelf, in the item's base unit.
+ * A lot on the shelf or on order, in the item's base unit.
  *
  * @param lot its row
  * @param quantity in kilograms or pieces
- * @param usablePeriods how many months from the first on it may be used in: those that end on or before its last day;
+ * @param arrival the month that it is there for: the first where it is on the shelf or overdue; may lie beyond the last
+ * @param lastDay the last day it may be used: as typed, else goods on order keep for the material's shelf life from the
+ *     day they arrive; null where that is not known
+ * @param usablePeriods how many months from its arrival on it may be used in: those that end on or before its last day;
  *     {@link Need#UNLIMITED} where no last day is known
  */
-public record StockOnHand(StockLot lot, BigDecimal quantity, int usablePeriods) {
+public record StockOnHand(
+        StockLot lot,
+        BigDecimal quantity,
+        int arrival,
+        @Nullable LocalDate lastDay,
+        int usablePeriods) {
 
     /** The lots of an item, what expires first at the front, then in the order of the sheet. */
     static List<StockOnHand> of(Book book, Horizon horizon, Item item) {
@@ -32,12 +41,31 @@ public record StockOnHand(StockLot lot, BigDecimal quantity, int usablePeriods) 
         return book.stock().stream()
                 .filter(lot -> Names.key(lot.item()).equals(key))
                 .filter(lot -> perUnit(lot, item).isPresent())
-                .sorted(Comparator.comparing(StockLot::expires, Comparator.nullsLast(Comparator.naturalOrder())))
-                .map(lot -> new StockOnHand(
-                        lot,
-                        lot.quantity().value().multiply(perUnit(lot, item).orElseThrow()),
-                        lot.expires() == null ? Need.UNLIMITED : horizon.usablePeriods(lot.expires())))
+                .map(lot -> of(lot, horizon, item))
+                .sorted(Comparator.comparing(StockOnHand::lastDay, Comparator.nullsLast(Comparator.naturalOrder())))
                 .toList();
+    }
+
+    private static StockOnHand of(StockLot lot, Horizon horizon, Item item) {
+        BigDecimal quantity = lot.quantity().value().multiply(perUnit(lot, item).orElseThrow());
+        int arrival =
+                lot.expected() == null ? 0 : horizon.arrival(lot.expected().date());
+        LocalDate last = lastDay(lot, horizon, item);
+        int usable = last == null ? Need.UNLIMITED : Math.max(0, horizon.usablePeriods(last) - arrival);
+        return new StockOnHand(lot, quantity, arrival, last, usable);
+    }
+
+    private static @Nullable LocalDate lastDay(StockLot lot, Horizon horizon, Item item) {
+        if (lot.expires() != null) {
+            return lot.expires().date();
+        }
+        int months = HorizonItem.usablePeriods(item);
+        if (lot.expected() == null || months == Need.UNLIMITED) {
+            return null;
+        }
+        LocalDate expected = lot.expected().date();
+        LocalDate arrives = horizon.isOverdue(expected) ? horizon.today() : expected;
+        return arrives.plusMonths(months).minusDays(1);
     }
 
     /** An error for each lot of an item that is measured in a unit that does not fit it. */
@@ -52,7 +80,7 @@ public record StockOnHand(StockLot lot, BigDecimal quantity, int usablePeriods) 
 
     /** The lot as the planner sees it. */
     Need.Lot asLot() {
-        return new Need.Lot(quantity, usablePeriods);
+        return new Need.Lot(quantity, arrival, usablePeriods);
     }
 
     /** The material's density; null for a component, and where it is not known. */

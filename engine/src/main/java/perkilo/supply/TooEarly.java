@@ -73,7 +73,7 @@ final class TooEarly {
                 use.run().demand().origin(),
                 ("\"%s\" cannot be there in time for %s: %s are missing, and the earliest is %s from %s, ordered on %s."
                                 + " Goods have to be there on the first of the month they are used in; make it in %s or"
-                                + " later, or find a supplier with a shorter lead time.")
+                                + " later, or find a supplier with a shorter lead time.%s")
                         .formatted(
                                 item.name(),
                                 months,
@@ -81,6 +81,18 @@ final class TooEarly {
                                 horizon.today().plusDays(HorizonProblem.leadDays(fastest)),
                                 fastest.name(),
                                 horizon.today(),
-                                horizon.name(first)));
+                                horizon.name(first),
+                                onOrder(item, periods.get(0))));
+    }
+
+    /** What is on order and comes later than it is needed. */
+    private String onOrder(HorizonItem item, int from) {
+        return item.stock().stream()
+                .filter(stock -> stock.lot().isOnOrder() && stock.arrival() > from)
+                .map(stock -> " %s are on order, but expected only on %s."
+                        .formatted(
+                                Quantities.of(stock.quantity(), item),
+                                stock.lot().expected()))
+                .collect(Collectors.joining());
     }
 }

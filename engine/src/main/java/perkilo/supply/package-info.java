@@ -10,7 +10,10 @@
  *   <li>the {@link perkilo.supply.Horizon} begins with the month of the costing date and ends with the last month that
  *       anything is wanted in; goods for a month have to be there on its first day;
  *   <li>a lot may be used in every month that ends on or before its last day; of all lots that may be used, the one
- *       whose last month comes first is used first, and what was there before what came later;
+ *       whose last month comes first is used first, and of equal ones what is there, or on order, before what is
+ *       bought;
+ *   <li>goods on order are there for the first month that begins on or after the day they are expected, and for the
+ *       first of all where they are overdue;
  *   <li>quantities are in kilograms of a material and pieces of a component, amounts in home currency, unless the name
  *       says otherwise;
  *   <li>who finds the cheapest plan is given from outside, as {@link perkilo.purchasing.PlanPurchases}; what else could

@@ -14,6 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a check says of a workbook as a whole. */
 final class CheckCommandTest {
 
+    private static final int LEAD_TIME = 9;
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -47,6 +49,38 @@ final class CheckCommandTest {
                         .exit())
                 .as("a cost needs no demand")
                 .isEqualTo(Exit.DONE);
+    }
+
+    @Test
+    void what_orders_are_planned_for_is_told_with_its_sheets() throws IOException {
+        Path orders = template("orders");
+        assertThat(CommandLineRun.of("check", orders).out())
+                .contains("26 rows of demand (Demand), 26 rows of stock (Stock)\n");
+
+        CommandLineRun onOrder = CommandLineRun.of("check", with(orders, "Stock", 2, 4, "2099-01-31"));
+        assertThat(onOrder.out()).contains(", 25 rows of stock (Stock), 1 row of goods on order (Stock)\n");
+    }
+
+    @Test
+    void a_supplier_whose_lead_time_nobody_knows_is_pointed_out_where_orders_are_planned() throws IOException {
+        Path orders = template("orders");
+        String told =
+                "warning Suppliers!A2: Quillfen Small Lots has no lead time: orders are planned as if delivered on"
+                        + " the day they are placed. Fill Lead time days, with 0 where that is so";
+
+        Path blank = with(orders, "Suppliers", 1, LEAD_TIME, "");
+        assertThat(CommandLineRun.of("check", blank).err()).containsOnlyOnce(told);
+        assertThat(CommandLineRun.of("order", "-q", "--why", "0", blank, "-o", folder.resolve("ordered.xlsx"))
+                        .err())
+                .containsOnlyOnce(told);
+        assertThat(CommandLineRun.of("cost", "-q", blank, "-o", folder.resolve("costed.xlsx"))
+                        .err())
+                .as("a cost knows no time")
+                .doesNotContain("lead time");
+        assertThat(CommandLineRun.of("check", with(orders, "Suppliers", 1, LEAD_TIME, "0"))
+                        .err())
+                .as("at once, as somebody says")
+                .doesNotContain("lead time");
     }
 
     private Path template(String name) {

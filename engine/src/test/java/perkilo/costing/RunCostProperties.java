@@ -261,7 +261,7 @@ final class RunCostProperties {
     void stock_on_hand_plays_no_part(@ForAll @LongRange(min = 0, max = Long.MAX_VALUE - 1) long seed) {
         Book book = RandomBooks.any(seed);
         List<StockLot> shelf = book.materials().values().stream()
-                .map(material -> new StockLot(material.name(), Figure.of("1000"), Measure.KG, null, Origin.NONE))
+                .map(material -> new StockLot(material.name(), Figure.of("1000"), Measure.KG, null, null, Origin.NONE))
                 .toList();
 
         RunCost without = cost(book);

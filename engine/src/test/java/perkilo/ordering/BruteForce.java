@@ -180,7 +180,10 @@ final class BruteForce {
                 .doubleValue();
     }
 
-    /** The lots of one item, used up oldest expiry first. */
+    /**
+     * The lots of one item, used up oldest expiry first, and what is bought last: last period, quantity, bought,
+     * arrival.
+     */
     private final class Lots {
         private final List<double[]> lots = new ArrayList<>();
         private final int item;
@@ -189,8 +192,14 @@ final class BruteForce {
         Lots(int item) {
             this.item = item;
             for (Need.Lot lot : problem.needs().get(item).stock()) {
-                lots.add(new double[] {lot.usablePeriods() - 1.0, lot.quantity().doubleValue(), 0});
+                lots.add(new double[] {
+                    last(lot.arrival(), lot.usablePeriods()), lot.quantity().doubleValue(), 0, lot.arrival()
+                });
             }
+        }
+
+        private static double last(int arrival, int usable) {
+            return usable == Need.UNLIMITED ? Double.POSITIVE_INFINITY : (double) arrival + usable - 1;
         }
 
         double shortOf() {
@@ -200,14 +209,18 @@ final class BruteForce {
                 arrive(need, t);
                 double wanted = need.perPeriod().get(t).doubleValue();
                 for (double[] lot : lots) {
-                    if (lot[0] >= t) {
+                    if (lot[3] <= t && lot[0] >= t) {
                         double used = Math.min(wanted, lot[1]);
                         lot[1] -= used;
                         wanted -= used;
                     }
                 }
                 missing = Math.max(missing, wanted);
-                kept += lots.stream().mapToDouble(lot -> lot[1]).sum();
+                int now = t;
+                kept += lots.stream()
+                        .filter(lot -> lot[3] <= now)
+                        .mapToDouble(lot -> lot[1])
+                        .sum();
             }
             return missing;
         }
@@ -217,13 +230,11 @@ final class BruteForce {
                 Quote quote = problem.quotes().get(offers.get(o)[0]);
                 if (quote.item() == item && offers.get(o)[1] == period && packs[o] > 0) {
                     lots.add(new double[] {
-                        (double) period + need.usablePeriods() - 1,
-                        quote.packSize().doubleValue() * packs[o],
-                        1
+                        last(period, need.usablePeriods()), quote.packSize().doubleValue() * packs[o], 1, period
                     });
                 }
             }
-            lots.sort(Comparator.comparingDouble(lot -> lot[0]));
+            lots.sort(Comparator.comparingDouble((double[] lot) -> lot[0]).thenComparingDouble(lot -> lot[2]));
         }
 
         double left() {

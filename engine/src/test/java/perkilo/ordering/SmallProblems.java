@@ -18,8 +18,10 @@ final class SmallProblems {
     private final int periods;
     private final int items;
     private final int vendors;
+    private final boolean onOrder;
 
-    private SmallProblems(long seed) {
+    private SmallProblems(long seed, boolean onOrder) {
+        this.onOrder = onOrder;
         random = new Random(seed);
         periods = 1 + random.nextInt(3);
         items = 1 + random.nextInt(3);
@@ -28,7 +30,12 @@ final class SmallProblems {
 
     /** The same problem for the same seed. */
     static PurchaseProblem random(long seed) {
-        return new SmallProblems(seed).problem();
+        return new SmallProblems(seed, false).problem();
+    }
+
+    /** The same problem for the same seed: some of the stock is on order, for one of the periods or the one after. */
+    static PurchaseProblem withGoodsOnOrder(long seed) {
+        return new SmallProblems(seed, true).problem();
     }
 
     private PurchaseProblem problem() {
@@ -63,7 +70,8 @@ final class SmallProblems {
         int usable = oneIn(3) ? Need.UNLIMITED : 1 + random.nextInt(3);
         List<Need.Lot> stock = new ArrayList<>();
         for (int l = random.nextInt(3); l > 0; l--) {
-            stock.add(new Need.Lot(decimal(0, 4, 1), random.nextInt(5)));
+            int arrival = onOrder ? random.nextInt(periods + 1) : 0;
+            stock.add(new Need.Lot(decimal(0, 4, 1), arrival, random.nextInt(5)));
         }
         boolean credits = oneIn(3);
         return new Need(

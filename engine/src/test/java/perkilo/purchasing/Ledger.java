@@ -12,20 +12,20 @@ import perkilo.Ratio;
  */
 final class Ledger {
 
-    /** A row: when it came, the last period it can be used in, what is left of it. */
+    /** A row: when it came, the last period it can be used in, whether it is bought, what is left of it. */
     private static final class Row {
         private final int came;
         private final long last;
+        private final boolean bought;
         private Ratio left;
 
-        Row(int came, long last, BigDecimal quantity) {
+        Row(int came, long last, boolean bought, BigDecimal quantity) {
             this.came = came;
             this.last = last;
+            this.bought = bought;
             this.left = Ratio.of(quantity);
         }
     }
-
-    private static final int BEFORE = -1;
 
     private final List<Row> rows = new ArrayList<>();
     private final List<Ratio> uncovered = new ArrayList<>();
@@ -35,20 +35,26 @@ final class Ledger {
 
     Ledger(Need need, List<BigDecimal> bought) {
         periods = need.perPeriod().size();
-        need.stock().forEach(lot -> rows.add(new Row(BEFORE, lot.usablePeriods() - 1L, lot.quantity())));
+        need.stock()
+                .forEach(lot -> rows.add(
+                        new Row(lot.arrival(), last(lot.arrival(), lot.usablePeriods()), false, lot.quantity())));
         for (int period = 0; period < periods; period++) {
-            rows.add(new Row(period, (long) period + need.usablePeriods() - 1, bought.get(period)));
+            rows.add(new Row(period, last(period, need.usablePeriods()), true, bought.get(period)));
         }
         for (int period = 0; period < periods; period++) {
             walk(period, Ratio.of(need.perPeriod().get(period)));
         }
     }
 
+    private static long last(int came, int usable) {
+        return usable == Need.UNLIMITED ? Long.MAX_VALUE : (long) came + usable - 1;
+    }
+
     private void walk(int period, Ratio wanted) {
         Ratio missing = wanted;
         List<Row> usable = rows.stream()
                 .filter(row -> row.came <= period && row.last >= period)
-                .sorted(Comparator.comparingLong((Row row) -> row.last))
+                .sorted(Comparator.comparingLong((Row row) -> row.last).thenComparing(row -> row.bought))
                 .toList();
         for (Row row : usable) {
             Ratio taken = row.left.min(missing);
@@ -58,7 +64,7 @@ final class Ledger {
         uncovered.add(missing);
         closing.add(Ratio.sum(rows.stream().filter(row -> row.came <= period).map(row -> row.left)));
         expired.add(Ratio.sum(rows.stream()
-                .filter(row -> row.last == period || (period == 0 && row.last < 0))
+                .filter(row -> row.came <= period && Math.max(row.came, row.last) == period)
                 .map(row -> row.left)));
     }
 
@@ -79,12 +85,13 @@ final class Ledger {
     }
 
     Ratio left() {
-        return Ratio.sum(rows.stream().filter(row -> row.last >= periods).map(row -> row.left));
+        return Ratio.sum(rows.stream()
+                .filter(row -> row.came < periods && row.last >= periods)
+                .map(row -> row.left));
     }
 
     Ratio leftFromPurchases() {
-        return Ratio.sum(rows.stream()
-                .filter(row -> row.last >= periods && row.came != BEFORE)
-                .map(row -> row.left));
+        return Ratio.sum(
+                rows.stream().filter(row -> row.last >= periods && row.bought).map(row -> row.left));
     }
 }

@@ -125,7 +125,10 @@ final class Problems {
     }
 
     private static Arbitrary<NeedSeed> need() {
-        Arbitrary<Need.Lot> lot = Combinators.combine(decimal(0, 50, 3), Arbitraries.of(0, 1, 2, 3, 5, Need.UNLIMITED))
+        Arbitrary<Need.Lot> lot = Combinators.combine(
+                        decimal(0, 50, 3),
+                        Arbitraries.of(0, 0, 0, 1, 2, 3),
+                        Arbitraries.of(0, 1, 2, 3, 5, Need.UNLIMITED))
                 .as(Need.Lot::new);
         return Combinators.combine(
                         decimal(0, 80, 3).list().ofSize(3),

@@ -46,6 +46,7 @@ final class ShelfProperties {
         Shelf shelf = Shelf.of(need, arriving);
 
         BigDecimal in = need.stock().stream()
+                .filter(lot -> lot.arrival() < need.perPeriod().size())
                 .map(Need.Lot::quantity)
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
                 .add(arriving.stream().reduce(BigDecimal.ZERO, BigDecimal::add));

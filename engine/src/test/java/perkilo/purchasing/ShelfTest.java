@@ -57,6 +57,56 @@ final class ShelfTest {
                         new Shelf.Left(d("3"), Need.UNLIMITED, false), new Shelf.Left(d("2"), Need.UNLIMITED, true));
     }
 
+    /** 6 kg come for the third of four months of 4 kg: months 1 and 2 go without, 2 kg of month 4 are missing. */
+    @Test
+    void goods_on_order_are_used_from_their_arrival_on() {
+        Need need = need(Collections.nCopies(4, d("4")), List.of(new Need.Lot(d("6"), 2, 9)), Need.UNLIMITED);
+
+        Shelf shelf = Shelf.of(need);
+
+        assertThat(shelf.uncovered())
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(d("4"), d("4"), d("0"), d("2"));
+        assertThat(shelf.closing())
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(d("0"), d("0"), d("2"), d("0"));
+    }
+
+    @Test
+    void goods_that_come_after_the_last_month_are_not_on_the_shelf() {
+        Need need = need(List.of(d("4"), d("4")), List.of(new Need.Lot(d("6"), 2, Need.UNLIMITED)), Need.UNLIMITED);
+
+        Shelf shelf = Shelf.of(need);
+
+        assertThat(shelf.uncovered()).containsExactly(d("4"), d("4"));
+        assertThat(shelf.left()).isEmpty();
+    }
+
+    @Test
+    void goods_that_have_expired_on_arrival_are_given_up_in_the_month_they_come() {
+        Need need = need(List.of(d("4"), d("4")), List.of(new Need.Lot(d("6"), 1, 0)), Need.UNLIMITED);
+
+        Shelf shelf = Shelf.of(need);
+
+        assertThat(shelf.uncovered()).containsExactly(d("4"), d("4"));
+        assertThat(shelf.expired())
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(d("0"), d("6"));
+    }
+
+    /**
+     * Both keep for ever: 5 kg on order for month 2 go before the 8 kg that were bought for month 1, of which 3 are
+     * needed.
+     */
+    @Test
+    void of_equal_ones_what_is_on_order_goes_before_what_is_bought() {
+        Need need = need(List.of(d("3"), d("5")), List.of(new Need.Lot(d("5"), 1, Need.UNLIMITED)), Need.UNLIMITED);
+
+        Shelf shelf = Shelf.of(need, List.of(d("8"), d("0")));
+
+        assertThat(shelf.left()).containsExactly(new Shelf.Left(d("5"), Need.UNLIMITED, true));
+    }
+
     @Test
     void a_shelf_life_longer_than_anybody_plans_is_no_mistake() {
         Need need = need(Collections.nCopies(4, d("5")), List.of(), Need.UNLIMITED - 1);

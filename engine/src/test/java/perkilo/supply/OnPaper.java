@@ -21,10 +21,13 @@ import perkilo.model.Offer;
 import perkilo.model.Product;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 
 /** The arithmetic of a plan done again, plainly, by days and from the book alone. */
 final class OnPaper {
+
+    private static final LocalDate DISTANT_PAST = LocalDate.of(1, 1, 1);
 
     private final Book book;
 
@@ -36,7 +39,7 @@ final class OnPaper {
     BigDecimal needed(String item, YearMonth month) {
         BigDecimal needed = ZERO;
         for (Demand demand : book.demand()) {
-            if (YearMonth.from(demand.neededBy()).equals(month)) {
+            if (YearMonth.from(demand.neededBy().date()).equals(month)) {
                 needed = needed.add(needed(item, demand));
             }
         }
@@ -72,7 +75,13 @@ final class OnPaper {
     record Shelf(Map<LocalDate, BigDecimal> left, BigDecimal missing) {}
 
     /** A lot that is there from one day and may be used until another. */
-    record Lot(BigDecimal quantity, LocalDate from, LocalDate lastDay) {
+    record Lot(BigDecimal quantity, LocalDate from, LocalDate lastDay, boolean bought) {
+
+        /** The first month that begins on or after the day it is there. */
+        YearMonth firstMonth() {
+            YearMonth month = YearMonth.from(from);
+            return month.atDay(1).isBefore(from) ? month.plusMonths(1) : month;
+        }
 
         /** The last month that ends on or before the last day. */
         YearMonth lastMonth() {
@@ -86,11 +95,13 @@ final class OnPaper {
         for (StockLot lot : book.stock()) {
             if (lot.item().equals(item)) {
                 BigDecimal kg = lot.quantity().value().multiply(lot.unit().inBase());
-                LocalDate last = lot.expires();
-                lots.add(new Lot(kg, LocalDate.MIN, last == null ? LocalDate.MAX : last));
+                lots.add(new Lot(kg, from(lot), lastDay(lot), false));
             }
         }
-        lots.sort(Comparator.comparing(Lot::lastMonth).thenComparing(Lot::from).thenComparing(Lot::lastDay));
+        lots.sort(Comparator.comparing(Lot::lastMonth)
+                .thenComparing(Lot::bought)
+                .thenComparing(Lot::firstMonth)
+                .thenComparing(Lot::lastDay));
         BigDecimal missing = ZERO;
         for (YearMonth month : months) {
             BigDecimal wanted = needed(item, month);
@@ -100,7 +111,7 @@ final class OnPaper {
                         !lot.from().isAfter(month.atDay(1)) && !lot.lastDay().isBefore(month.atEndOfMonth());
                 BigDecimal taken = fits ? wanted.min(lot.quantity()) : ZERO;
                 wanted = wanted.subtract(taken);
-                lots.set(i, new Lot(lot.quantity().subtract(taken), lot.from(), lot.lastDay()));
+                lots.set(i, new Lot(lot.quantity().subtract(taken), lot.from(), lot.lastDay(), lot.bought()));
             }
             missing = missing.add(wanted);
         }
@@ -109,6 +120,30 @@ final class OnPaper {
                 .filter(lot -> lot.quantity().signum() > 0)
                 .forEach(lot -> left.merge(lot.lastDay(), lot.quantity(), BigDecimal::add));
         return new Shelf(left, missing);
+    }
+
+    /** Goods that should be there by the costing date count as there. */
+    private LocalDate from(StockLot lot) {
+        Day expected = lot.expected();
+        boolean there =
+                expected == null || !expected.date().isAfter(book.settings().costingDate());
+        return expected == null || there ? DISTANT_PAST : expected.date();
+    }
+
+    /** As typed; goods on order else keep for the shelf life from the day they come, the rest for ever. */
+    private LocalDate lastDay(StockLot lot) {
+        Day expires = lot.expires();
+        if (expires != null) {
+            return expires.date();
+        }
+        Figure months = book.material(lot.item()).map(Material::shelfLifeMonths).orElse(null);
+        Day expected = lot.expected();
+        if (expected == null || months == null) {
+            return LocalDate.MAX;
+        }
+        LocalDate today = book.settings().costingDate();
+        LocalDate comes = expected.date().isBefore(today) ? today : expected.date();
+        return comes.plusMonths(months.value().longValueExact()).minusDays(1);
     }
 
     /** An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}, duty on goods and freight. */

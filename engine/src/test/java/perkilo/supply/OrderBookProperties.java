@@ -66,7 +66,7 @@ final class OrderBookProperties {
                 if (lot.source() instanceof LotUse.Bought) {
                     LocalDate last = lot.lastDay();
                     LocalDate from = plan.basis().horizon().firstDay(lot.arrival());
-                    bought.add(new OnPaper.Lot(lot.quantity(), from, last == null ? LocalDate.MAX : last));
+                    bought.add(new OnPaper.Lot(lot.quantity(), from, last == null ? LocalDate.MAX : last, true));
                 }
             }
             OnPaper.Shelf shelf = paper.shelf(flow.item().name(), plan.months(), bought);
@@ -123,8 +123,7 @@ final class OrderBookProperties {
         for (SupplierOrder order : plan.orders()) {
             assertThat(order.orderBy()).isAfterOrEqualTo(before);
             assertThat(order.neededBy().getDayOfMonth()).isEqualTo(1);
-            assertThat(order.orderBy()
-                            .plusDays(order.supplier().leadTimeDays().value().longValueExact()))
+            assertThat(order.orderBy().plusDays(HorizonProblem.leadDays(order.supplier())))
                     .isEqualTo(order.neededBy());
             before = order.orderBy();
         }

@@ -59,6 +59,18 @@ final class RandomTrades {
                 trade.stock(name, kg, Measure.KG, random.nextInt(4) == 0 ? null : expires.toString());
             }
         }
+        for (String name : names) {
+            for (int i = random.nextInt(2); i > 0; i--) {
+                LocalDate expected = today.plusDays(random.nextInt(200) - 20);
+                LocalDate expires = expected.plusDays(random.nextInt(150) - 20);
+                trade.onOrder(
+                        name,
+                        Integer.toString(1 + random.nextInt(30)),
+                        Measure.KG,
+                        random.nextBoolean() ? null : expires.toString(),
+                        expected.toString());
+            }
+        }
         return trade;
     }
 

@@ -19,6 +19,7 @@ import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.DutyBasis;
@@ -206,20 +207,29 @@ final class Trade {
         demand.add(new Demand(
                 product,
                 cell("Demand", "B" + at, units),
-                LocalDate.parse(neededBy),
+                new Day(LocalDate.parse(neededBy), new Origin("trade.xlsx", "Demand", "C" + at), true),
                 new Origin("trade.xlsx", "Demand", "A" + at)));
         return this;
     }
 
     Trade stock(String item, String quantity, Measure unit, @Nullable String expires) {
+        return onOrder(item, quantity, unit, expires, null);
+    }
+
+    Trade onOrder(String item, String quantity, Measure unit, @Nullable String expires, @Nullable String expected) {
         int at = ++row;
         stock.add(new StockLot(
                 item,
                 cell("Stock", "B" + at, quantity),
                 unit,
-                expires == null ? null : LocalDate.parse(expires),
+                day("D" + at, expires),
+                day("E" + at, expected),
                 new Origin("trade.xlsx", "Stock", "A" + at)));
         return this;
+    }
+
+    private static @Nullable Day day(String cell, @Nullable String date) {
+        return date == null ? null : new Day(LocalDate.parse(date), new Origin("trade.xlsx", "Stock", cell), true);
     }
 
     Book book() {

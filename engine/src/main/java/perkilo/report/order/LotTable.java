@@ -1,5 +1,6 @@
 package perkilo.report.order;
 
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -7,6 +8,7 @@ import java.util.Objects;
 import java.util.function.Predicate;
 import perkilo.costing.Item;
 import perkilo.model.StockLot;
+import perkilo.origin.Day;
 import perkilo.purchasing.LineCost;
 import perkilo.report.Expr;
 import perkilo.report.Inputs;
@@ -112,10 +114,14 @@ final class LotTable {
         for (int period = 0; period < months.count(); period++) {
             used.add(lot.isUsableIn(period) ? use(lot, row, period, quantity, used) : Expr.of(0));
         }
-        int column = months.column(months.count()) + (lot.outlives(horizon) ? 0 : 1);
         Expr rest = quantity.minus(months.sum(row, used, months.count()));
-        left.add(sheet.checked(row, column, rest, lot.left(), format, Look.PLAIN));
+        left.add(lot.arrivesIn(horizon) ? rest(lot, row, rest) : rest);
         quantities.add(quantity);
+    }
+
+    private Expr rest(LotUse lot, int row, Expr rest) {
+        int column = months.column(months.count()) + (lot.outlives(horizon) ? 0 : 1);
+        return sheet.checked(row, column, rest, lot.left(), format, Look.PLAIN);
     }
 
     private Expr use(LotUse lot, int row, int period, Expr quantity, List<Expr> usedBefore) {
@@ -127,9 +133,9 @@ final class LotTable {
     }
 
     private Expr quantity(LotUse lot, int row) {
-        if (lot.source() instanceof LotUse.OnShelf shelf) {
-            StockLot stock = shelf.stock().lot();
-            sheet.text(row, 0, "On the shelf", Look.LABEL, stock.origin());
+        if (lot.source() instanceof LotUse.Held held) {
+            StockLot stock = held.stock().lot();
+            sheet.text(row, 0, held(stock, lot), Look.LABEL, stock.origin());
             return Landing.times(
                     Expr.input(stock.quantity()),
                     Inputs.basePer(stock.unit(), StockOnHand.density(flow.item().item())));
@@ -139,6 +145,23 @@ final class LotTable {
             return Objects.requireNonNull(lines.get(bought.line())).quantity();
         }
         throw new AssertionError(lot.source());
+    }
+
+    private String held(StockLot stock, LotUse lot) {
+        Day expected = stock.expected();
+        if (expected == null) {
+            return "On the shelf";
+        }
+        if (horizon.isOverdue(expected.date())) {
+            return "On order, overdue since %s, counted from %s on".formatted(expected, month(0));
+        }
+        return lot.arrivesIn(horizon)
+                ? "On order, expected on %s, here for %s".formatted(expected, month(lot.arrival()))
+                : "On order, expected on %s, after these months".formatted(expected);
+    }
+
+    private YearMonth month(int period) {
+        return horizon.months().get(period);
     }
 
     private String bought(LotUse lot, LotUse.Bought bought) {

@@ -103,11 +103,13 @@ final class OrderBlock {
         sheet.text(
                 next++,
                 0,
-                "In %s%s; %d days from order to arrival."
+                "In %s%s; %s."
                         .formatted(
                                 currency,
                                 terms == null ? "" : ", delivery term " + terms.name(),
-                                HorizonProblem.leadDays(supplier)),
+                                supplier.leadTimeDays() == null
+                                        ? "lead time not known, taken as delivered on the day it is ordered"
+                                        : HorizonProblem.leadDays(supplier) + " days from order to arrival"),
                 Look.HINT);
         List<String> heads = new ArrayList<>(List.of("Item", "Pack"));
         heads.addAll(LandedLine.heads(home));

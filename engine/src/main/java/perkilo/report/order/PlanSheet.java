@@ -69,8 +69,9 @@ final class PlanSheet {
         packs();
         next++;
         Expr outlay = landed();
+        Expr changed = PlanInputs.write(planned, sheet, next + 2);
         answer(outlay);
-        figures(outlay, figures);
+        figures(outlay, changed, figures);
         return sheet.build();
     }
 
@@ -91,7 +92,7 @@ final class PlanSheet {
         Shortage.markWords(sheet, 3, 0, 3);
     }
 
-    private void figures(Expr outlay, int first) {
+    private void figures(Expr outlay, Expr changed, int first) {
         int row = first;
         Expr paid = figure(row++, "Paid for all orders", outlay, plan.outlay());
         Expr holding =
@@ -110,17 +111,23 @@ final class PlanSheet {
                 2,
                 Look.HINT,
                 new ResultSheet.Depending(
-                        unchanged(made),
+                        unchanged(made, changed),
                         CHANGED,
                         plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed"));
         sheet.highlight(row, 2, row, 2, ResultSheet.Holds.saying(SheetNames.cell(row, 2), CHANGED), Look.WARNING);
     }
 
-    /** Below zero once the plan costs something else than what was planned, or leaves anything uncovered. */
-    private Expr unchanged(Expr made) {
+    /**
+     * Below zero once the plan costs something else than what was planned, leaves anything uncovered, or rests on
+     * something else.
+     */
+    private Expr unchanged(Expr made, Expr changed) {
         Expr planned = Expr.of(plan.cost().objective());
         Expr apart = made.minus(planned).max(planned.minus(made));
-        return Expr.of(HALF_A_CENT).minus(apart).min(Expr.of(0).minus(stock.missing()));
+        return Expr.of(HALF_A_CENT)
+                .minus(apart)
+                .min(Expr.of(0).minus(stock.missing()))
+                .min(Expr.of(0).minus(changed));
     }
 
     private Expr figure(int row, String name, Expr expr, BigDecimal engine) {

@@ -154,10 +154,11 @@ final class StockBlock {
 
     /** Writes how the stock goes on, adds what can be used to {@code closing}, and returns all that is on the shelf. */
     private List<Expr> stock(LotTable lots, List<Expr> used, List<Expr> closing) {
+        List<Expr> delivered = delivered(lots);
         List<Expr> bought = months.checked(
                 next++,
                 "Bought",
-                period -> lots.quantities(lot -> lot.source() instanceof LotUse.Bought && lot.arrival() == period),
+                period -> lots.quantities(lot -> lot.isBought() && lot.arrival() == period),
                 period -> month(period).bought(),
                 format);
         int expiredRow = next++;
@@ -167,7 +168,7 @@ final class StockBlock {
                 period -> lots.left(lot -> lot.givenUpIn() == period),
                 period -> month(period).expired(),
                 format);
-        Expr atFirst = lots.quantities(lot -> lot.source() instanceof LotUse.OnShelf);
+        Expr atFirst = lots.quantities(LotUse::isOnShelf);
         int openingRow = next++;
         int closingRow = next++;
         sheet.text(openingRow, 0, "Opening", Look.LABEL);
@@ -177,7 +178,8 @@ final class StockBlock {
             int column = months.column(period);
             Expr opening =
                     sheet.checked(openingRow, column, before, month(period).opening(), format, Look.PLAIN);
-            Expr end = opening.plus(bought.get(period)).minus(used.get(period)).minus(expired.get(period));
+            Expr in = delivered.isEmpty() ? opening : opening.plus(delivered.get(period));
+            Expr end = in.plus(bought.get(period)).minus(used.get(period)).minus(expired.get(period));
             closing.add(sheet.checked(closingRow, column, end, month(period).closing(), format, Look.TOTAL));
         }
         return months.checked(
@@ -186,6 +188,18 @@ final class StockBlock {
                 period -> closing.get(period).plus(months.sum(expiredRow, expired, period + 1)),
                 period -> month(period).onShelf(),
                 format);
+    }
+
+    /** What arrives of goods that are on order already; nothing where there are none. */
+    private List<Expr> delivered(LotTable lots) {
+        return flow.onOrder().isEmpty()
+                ? List.of()
+                : months.checked(
+                        next++,
+                        "Arriving of what is on order",
+                        period -> lots.quantities(lot -> lot.isOnOrder() && lot.arrival() == period),
+                        period -> month(period).delivered(),
+                        format);
     }
 
     private Expr price() {
@@ -228,8 +242,8 @@ final class StockBlock {
         if (Inputs.isNone(credit)) {
             return Expr.of(0);
         }
-        Expr left = lots.left(lot -> lot.source() instanceof LotUse.Bought
-                && lot.outlives(planned.plan().basis().horizon()));
+        Expr left = lots.left(
+                lot -> lot.isBought() && lot.outlives(planned.plan().basis().horizon()));
         Expr counted = item.usablePeriods() == Need.UNLIMITED
                 ? left
                 : left.min(needed.times(Expr.of(item.usablePeriods() - 1L)).over(Expr.of(months.count())));

@@ -105,7 +105,8 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
                     1,
                     0,
                     "What expires first is used first. A lot is used in the months that end on or before its last day; what is"
-                            + " left of it in the last of them stands there as expired.",
+                            + " left of it in the last of them stands there as expired. Goods on order are used from"
+                            + " the first month that begins on or after the day they are expected.",
                     Look.HINT);
         }
 
@@ -171,7 +172,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
                 StockFlow flow = plan.stock().get(index);
                 for (int lot = 0; lot < flow.lots().size(); lot++) {
                     LotUse use = flow.lots().get(lot);
-                    if (use.outlives(plan.basis().horizon()) && use.left().signum() > 0) {
+                    if (use.isLeftAfter(plan.basis().horizon())) {
                         leftover(
                                 row++,
                                 flow,

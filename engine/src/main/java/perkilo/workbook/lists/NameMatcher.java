@@ -15,9 +15,8 @@ import perkilo.model.Spelling;
 final class NameMatcher {
 
     /** How like a name must be to be worth a proposal. Common practice, no source. */
-    private static final double LIKE_ENOUGH = 0.7;
-
     private final KnownNames known;
+
     private final Mapping mapping;
     private final Map<String, Match> found = new LinkedHashMap<>();
 
@@ -105,7 +104,7 @@ final class NameMatcher {
         record Near(String name, double likeness) {}
         return known.near(item).stream()
                 .map(other -> new Near(other, Spelling.likeness(item, other)))
-                .filter(near -> near.likeness() >= LIKE_ENOUGH)
+                .filter(near -> near.likeness() >= Spelling.LIKE_ENOUGH)
                 .max(Comparator.comparingDouble(Near::likeness).thenComparing(Near::name, Comparator.reverseOrder()))
                 .map(near -> new Match(item, By.LIKE, near.name(), near.likeness()))
                 .orElseGet(() -> new Match(item, By.NOTHING, "", 0));

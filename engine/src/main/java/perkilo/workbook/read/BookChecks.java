@@ -50,6 +50,7 @@ final class BookChecks {
         Items items = Items.of(book);
         new NameCheck(book, described, tables, findings).run();
         lookAlikes.run();
+        new SeveralSheets(tables, findings).run();
         new SupplierCheck(book, findings).run();
         new StockCheck(book, items, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();

@@ -14,7 +14,6 @@ import perkilo.model.Offer;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.model.Spelling;
-import perkilo.model.StockLot;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.table.Findings;
 import perkilo.workbook.read.table.TableRow;
@@ -126,11 +125,7 @@ final class NameCheck {
         List<String> materials =
                 book.materials().values().stream().map(Material::name).toList();
         Vocabulary known = new Vocabulary(joined(offered.names(), materials), this::whatIsOfferedOrUsed);
-        for (StockLot lot : book.stock()) {
-            if (!known.has(lot.item())) {
-                unknown(lot.origin(), "item", lot.item(), "is neither offered nor used anywhere", known);
-            }
-        }
+        new StockNames(known, findings).check(book.stock());
     }
 
     private List<String> whatIsOfferedOrUsed() {
@@ -178,11 +173,17 @@ final class NameCheck {
 
     private static String proposal(String name, Collection<String> known) {
         return Spelling.nearest(name, known)
-                .map(nearest -> "; did you mean \"" + nearest + "\"?"
-                        + (Spelling.skeleton(nearest).equals(Spelling.skeleton(name))
-                                ? " The two only look alike: some letters are of another alphabet or invisible"
-                                : ""))
+                .map(nearest -> proposal(name, nearest))
                 .orElse("");
+    }
+
+    /** The end of a sentence that asks whether another name was meant. */
+    static String proposal(String name, String meant) {
+        boolean lookAlike = Spelling.skeleton(meant).equals(Spelling.skeleton(name));
+        return "; did you mean \"%s\"?%s"
+                .formatted(
+                        meant,
+                        lookAlike ? " The two only look alike: some letters are of another alphabet or invisible" : "");
     }
 
     private List<String> inOffers() {

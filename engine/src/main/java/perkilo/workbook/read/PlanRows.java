@@ -1,11 +1,11 @@
 package perkilo.workbook.read;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Demand;
 import perkilo.model.Run;
 import perkilo.model.StockLot;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Amount;
@@ -64,7 +64,7 @@ final class PlanRows {
         for (TableRow row : tables.rows(DemandSheet.SCHEMA, findings)) {
             row.require(DemandSheet.UNITS, DemandSheet.NEEDED_BY);
             Figure units = row.figure(DemandSheet.UNITS);
-            LocalDate neededBy = row.date(DemandSheet.NEEDED_BY);
+            Day neededBy = row.day(DemandSheet.NEEDED_BY);
             if (units != null && neededBy != null) {
                 demand.add(new Demand(row.text(DemandSheet.PRODUCT), units, neededBy, row.origin(DemandSheet.PRODUCT)));
             }
@@ -72,20 +72,22 @@ final class PlanRows {
         return demand;
     }
 
-    /** What is on the shelf. */
+    /** What is on the shelf, and what is on order. */
     List<StockLot> stock() {
         List<StockLot> stock = new ArrayList<>();
         for (TableRow row : tables.rows(StockSheet.SCHEMA, findings)) {
             row.require(StockSheet.QUANTITY_OF);
             Amount quantity = row.amount(StockSheet.QUANTITY_OF);
             Measure unit = Quantities.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
-            LocalDate expires = row.date(StockSheet.EXPIRES);
+            Day expires = row.day(StockSheet.EXPIRES);
+            Day expected = row.day(StockSheet.EXPECTED);
             if (quantity != null && unit != null) {
                 stock.add(new StockLot(
                         row.text(StockSheet.ITEM),
                         Quantities.in(row, StockSheet.UNIT_OF, quantity, unit),
                         unit,
                         expires,
+                        expected,
                         row.origin(StockSheet.ITEM)));
             }
         }

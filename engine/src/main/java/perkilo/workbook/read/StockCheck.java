@@ -5,10 +5,11 @@ import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.model.StockLot;
+import perkilo.origin.Day;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Findings;
 
-/** Whether stock is measured in units that fit its items, and may still be used. */
+/** Whether stock is measured in units that fit its items, may still be used, and is not overdue. */
 final class StockCheck {
 
     private final Book book;
@@ -29,17 +30,33 @@ final class StockCheck {
     }
 
     private void check(StockLot lot, LocalDate date) {
-        LocalDate expires = lot.expires();
-        if (expires != null && expires.isBefore(date)) {
-            findings.warning(
-                    lot.origin(),
-                    "\"%s\" expired on %s, before the costing date %s, and is not used"
-                            .formatted(lot.item(), expires, date));
-        }
+        checkDays(lot, date);
         if (items.components().containsKey(Names.key(lot.item()))) {
             checkPieces(lot);
         } else {
             book.material(lot.item()).ifPresent(material -> checkWeight(lot, material));
+        }
+    }
+
+    private void checkDays(StockLot lot, LocalDate date) {
+        Day expires = lot.expires();
+        Day expected = lot.expected();
+        if (expires != null && expires.date().isBefore(date)) {
+            findings.warning(
+                    lot.origin(),
+                    "\"%s\" expired on %s, before the costing date %s, and is not used"
+                            .formatted(lot.item(), expires, date));
+        } else if (expires != null && expected != null && expires.date().isBefore(expected.date())) {
+            findings.warning(
+                    expires.origin(),
+                    "\"%s\" expires on %s, before it is expected on %s, and is not used; correct one of the two"
+                            .formatted(lot.item(), expires, expected));
+        } else if (expected != null && !expected.date().isAfter(date)) {
+            findings.warning(
+                    expected.origin(),
+                    ("\"%s\" was expected on %s, and the costing date is %s: it is counted as there from this month on."
+                                    + " Type a new date, or clear it once the goods are on the shelf")
+                            .formatted(lot.item(), expected, date));
         }
     }
 

@@ -52,7 +52,7 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
                 Amounts.in(row, SuppliersSheet.FREIGHT_PER_KG, currency, Figure.ZERO),
                 row.figure(SuppliersSheet.INSURANCE, Figure.ZERO),
                 row.figure(SuppliersSheet.DUTY, Figure.ZERO),
-                row.figure(SuppliersSheet.LEAD_TIME, Figure.ZERO),
+                row.figure(SuppliersSheet.LEAD_TIME),
                 origin());
     }
 

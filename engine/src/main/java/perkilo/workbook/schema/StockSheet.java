@@ -7,7 +7,7 @@ import static perkilo.workbook.schema.ValueKind.UNIT;
 
 import java.util.List;
 
-/** What is on the shelf. */
+/** What is on the shelf, and what is on order already. */
 public final class StockSheet {
 
     public static final Column ITEM = Column.of("Item", TEXT, "the material or component", "Glycerin")
@@ -26,13 +26,46 @@ public final class StockSheet {
             .also("Expiry", "Expiry date", "Best before", "Use by", "Retest date", "Expires on")
             .orElse("it keeps");
 
+    public static final Column EXPECTED = Column.of(
+                    "Expected on",
+                    DATE,
+                    "for goods on order: the day they are expected; they count from the first month that begins on or after"
+                            + " it, as purchases are there on a month's first day",
+                    "2027-02-15")
+            .also(
+                    "Expected",
+                    "Expected date",
+                    "Expected delivery",
+                    "Expected arrival",
+                    "Due",
+                    "Due on",
+                    "Due date",
+                    "Arrives",
+                    "Arrives on",
+                    "Arrival",
+                    "Arrival date",
+                    "Delivery",
+                    "Delivery date",
+                    "Delivery on",
+                    "ETA",
+                    "Available from")
+            .orElse("it is on the shelf");
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Stock",
-            List.of("Inventory", "On hand", "Stock on hand", "Warehouse"),
+            List.of(
+                    "Inventory",
+                    "On hand",
+                    "Stock on hand",
+                    "Warehouse",
+                    "On order",
+                    "Goods on order",
+                    "On the way",
+                    "In transit"),
             List.of(ITEM),
             List.of(List.of(ITEM, QUANTITY_OF, UNIT_OF), List.of(ITEM, QUANTITY_OF, EXPIRES)),
-            List.of(ITEM, QUANTITY_OF, UNIT_OF, EXPIRES),
-            "What is on the shelf; used before anything is bought, oldest expiry first.");
+            List.of(ITEM, QUANTITY_OF, UNIT_OF, EXPIRES, EXPECTED),
+            "What is on the shelf and what is on order; used before anything is bought, oldest expiry first.");
 
     private StockSheet() {}
 }

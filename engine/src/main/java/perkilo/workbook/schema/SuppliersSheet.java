@@ -62,7 +62,7 @@ public final class SuppliersSheet {
     public static final Column LEAD_TIME = Column.of("Lead time days", WHOLE, "from order to arrival", "14")
             .in("days")
             .also("Lead time", "Delivery time", "Delivery time days", "Leadtime")
-            .orElse("0");
+            .orElse("not known: an order is planned as if delivered on the day it is placed");
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Suppliers",

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,6 +16,7 @@ import perkilo.oracle.Solver;
 import perkilo.ordering.CheapestPlan;
 import perkilo.ordering.oracle.SampleMarket.Size;
 import perkilo.ordering.sets.QuickPlanner;
+import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
@@ -65,6 +69,37 @@ final class AgainstSolversTest {
         } else {
             assertProven(outcome, problem, theirs);
         }
+    }
+
+    static Stream<Arguments> quarters() {
+        return problems(Size.QUARTER, Solver.CBC, 1, 4);
+    }
+
+    /** Each item gets a lot that comes in the second or third month and expires at some time after. */
+    @ParameterizedTest(name = "{0}, problem {1}, {2}")
+    @MethodSource("quarters")
+    void both_prove_the_same_cost_with_goods_on_order(Size size, int seed, Solver solver) {
+        PurchaseProblem problem = withGoodsOnOrder(SampleMarket.of(size, seed), new Random(seed));
+        assertProven(new CheapestPlan().plan(problem, SearchLimits.usual()), problem, leastCost(problem, solver));
+    }
+
+    private static PurchaseProblem withGoodsOnOrder(PurchaseProblem problem, Random random) {
+        List<Need> needs = problem.needs().stream()
+                .map(need -> {
+                    int arrival = 1 + random.nextInt(2);
+                    List<Need.Lot> stock = new ArrayList<>(need.stock());
+                    stock.add(new Need.Lot(need.perPeriod().get(arrival), arrival, random.nextInt(4)));
+                    return new Need(
+                            need.item(),
+                            need.perPeriod(),
+                            stock,
+                            need.usablePeriods(),
+                            need.holdingPerUnit(),
+                            need.creditPerUnit(),
+                            need.creditable());
+                })
+                .toList();
+        return new PurchaseProblem(problem.periods(), needs, problem.vendors(), problem.quotes(), null, null);
     }
 
     static Stream<Arguments> fewVendors() {

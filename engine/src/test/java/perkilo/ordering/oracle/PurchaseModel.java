@@ -218,9 +218,10 @@ public final class PurchaseModel {
 
     private void addNeed(int item) {
         Need need = problem.needs().get(item);
-        boolean outlasts = need.stock().stream()
-                .anyMatch(lot -> lot.quantity().signum() > 0 && lot.usablePeriods() > need.usablePeriods());
-        if (outlasts) {
+        boolean flows = need.stock().stream()
+                .anyMatch(lot -> lot.quantity().signum() > 0
+                        && (lot.arrival() > 0 || lot.usablePeriods() > need.usablePeriods()));
+        if (flows) {
             addFlows(item, need);
         } else {
             addSpans(item, need);
@@ -265,7 +266,7 @@ public final class PurchaseModel {
         for (int l = 0; l < need.stock().size(); l++) {
             LpText.Row out = lp.row();
             Need.Lot lot = need.stock().get(l);
-            for (int use = 0; use < Math.min(periods, lot.usablePeriods()); use++) {
+            for (int use = lot.arrival(); use < periods && use <= lot.lastPeriod(); use++) {
                 out.plus(1, "y_%d_%d_%d".formatted(item, l, use));
             }
             out.atMost(lot.quantity().doubleValue());
@@ -278,7 +279,8 @@ public final class PurchaseModel {
                 }
             }
             for (int l = 0; l < need.stock().size(); l++) {
-                if (use < need.stock().get(l).usablePeriods()) {
+                Need.Lot lot = need.stock().get(l);
+                if (lot.arrival() <= use && use <= lot.lastPeriod()) {
                     in.plus(1, "y_%d_%d_%d".formatted(item, l, use));
                 }
             }

@@ -153,9 +153,9 @@ final class HeadersTest {
                 requireNonNull(book.formula("Balm").orElseThrow().batching().vesselMax());
         assertThat(vessel.value()).isEqualByComparingTo("45.359237");
         assertThat(vessel.perCell()).isEqualByComparingTo("0.45359237");
-        assertThat(book.supplier("Tarnholt Oleo").orElseThrow().leadTimeDays().value())
+        assertThat(TestBook.value(book.supplier("Tarnholt Oleo").orElseThrow().leadTimeDays()))
                 .isEqualByComparingTo("14");
-        assertThat(book.supplier("Jarrowglass").orElseThrow().leadTimeDays().value())
+        assertThat(TestBook.value(book.supplier("Jarrowglass").orElseThrow().leadTimeDays()))
                 .isEqualByComparingTo("10");
     }
 

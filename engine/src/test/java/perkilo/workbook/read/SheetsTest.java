@@ -121,7 +121,7 @@ final class SheetsTest {
         assertThat(supplier.freightPerOrder().value()).isEqualByComparingTo("85");
         assertThat(supplier.insurance().value()).isEqualByComparingTo("0.002");
         assertThat(supplier.duty().value()).isEqualByComparingTo("0.065");
-        assertThat(supplier.leadTimeDays().value()).isEqualByComparingTo("14");
+        assertThat(TestBook.value(supplier.leadTimeDays())).isEqualByComparingTo("14");
     }
 
     @Test
@@ -349,8 +349,9 @@ final class SheetsTest {
         assertThat(TestBook.sound()
                         .sheet("Stock", List.of("Item", "Quantity", "Unit"), List.of("Sheabutter", 5, "kg"))
                         .findings())
-                .containsExactly("error Stock!A2: the item \"Sheabutter\" is neither offered nor used anywhere; "
-                        + "did you mean \"Shea butter\"?");
+                .containsExactly(
+                        "warning Stock!A2: the item \"Sheabutter\" is neither offered nor used anywhere, so this "
+                                + "stock is not counted; did you mean \"Shea butter\"?");
         assertThat(TestBook.sound()
                         .sheet(
                                 "Demand",
@@ -390,6 +391,101 @@ final class SheetsTest {
                 .containsExactly("error Runs!B2: Units is 10.5; expected a whole number");
         assertThat(TestBook.sound().set("Runs", "B2", "").findings())
                 .containsExactly("error Runs!B2: Units is missing; expected a whole number, such as 1000");
+    }
+
+    @Test
+    void goods_on_order_have_the_day_they_are_expected() {
+        for (String head : List.of("Expected on", "Expected", "Due", "due date", "Arrival", "Delivery date", "ETA")) {
+            Book book = TestBook.sound()
+                    .sheet(
+                            "On the way",
+                            List.of("Item", "Quantity", "Unit", head),
+                            List.of("Shea butter", 5, "kg", LocalDate.of(2027, 3, 15)),
+                            List.of("Shea butter", 2, "kg", ""))
+                    .read()
+                    .value();
+
+            assertThat(book.stock())
+                    .as(head)
+                    .extracting(
+                            lot -> lot.quantity().value() + " expected " + lot.expected() + " expires " + lot.expires())
+                    .containsExactly("5 expected 2027-03-15 expires null", "2 expected null expires null");
+        }
+    }
+
+    @Test
+    void goods_that_should_be_there_by_now_are_pointed_out() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit", "Expires", "Expected on"),
+                                List.of("Shea butter", 5, "kg", "", TestBook.TODAY),
+                                List.of("Shea butter", 5, "kg", "", TestBook.TODAY.plusDays(1)),
+                                List.of("Jar", 5, "each", LocalDate.of(2027, 1, 31), LocalDate.of(2027, 2, 1)))
+                        .findings())
+                .containsExactly(
+                        "warning Stock!E2: \"Shea butter\" was expected on 2026-11-20, and the costing date is 2026-11-20: "
+                                + "it is counted as there from this month on. Type a new date, or clear it once the "
+                                + "goods are on the shelf",
+                        "warning Stock!D4: \"Jar\" expires on 2027-01-31, before it is expected on 2027-02-01, and is not "
+                                + "used; correct one of the two");
+    }
+
+    @Test
+    void stock_that_nothing_is_made_of_is_told_in_one_note_and_asked_about_where_it_may_be_meant() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit"),
+                                List.of("Fragrance no. 7", 5, "kg"),
+                                List.of("Fragrance no. 7", 2, "kg"),
+                                List.of("Gift ribbon", 80, "each"),
+                                List.of("Butter, Shea (refined)", 5, "kg"),
+                                List.of("Shea butter", 5, "kg"))
+                        .findings())
+                .containsExactly(
+                        "note Stock!A2: in stock, but neither offered nor used anywhere, and not counted: "
+                                + "\"Fragrance no. 7\", \"Gift ribbon\"",
+                        "warning Stock!A5: the item \"Butter, Shea (refined)\" is neither offered nor used anywhere, so "
+                                + "this stock is not counted; did you mean \"Shea butter\"?");
+    }
+
+    @Test
+    void stock_demand_and_runs_on_several_sheets_are_pointed_out_once_each() {
+        List<Object> demand = List.of("Product", "Units", "Needed by");
+        List<Object> stock = List.of("Item", "Quantity", "Unit");
+        assertThat(TestBook.sound()
+                        .sheet("Demand", demand, List.of("Balm 30", 5, LocalDate.of(2027, 1, 1)))
+                        .sheet("Demand draft", demand, List.of("Balm 30", 5, LocalDate.of(2027, 1, 1)))
+                        .sheet("Stock", stock, List.of("Shea butter", 5, "kg"), List.of("Jar", 5, "each"))
+                        .sheet("Stock (old)", stock, List.of("Shea butter", 4, "kg"))
+                        .sheet("Sales history", List.of("Product", "Units"), List.of("Balm 30", 700))
+                        .findings())
+                .containsExactly(
+                        "warning Demand draft!A1: Demand: 2 tables are read and added up: Demand (1 row), "
+                                + "Demand draft (1 row). If one of them is old or a draft, hide its sheet or delete its "
+                                + "row of headers",
+                        "warning Stock (old)!A1: Stock: 2 tables are read and added up: Stock (2 rows), "
+                                + "Stock (old) (1 row). If one of them is old or a draft, hide its sheet or delete its "
+                                + "row of headers",
+                        "warning Sales history!A1: Runs: 2 tables are read and all costed: Runs (1 row), "
+                                + "Sales history (1 row). If one of them is old or a draft, hide its sheet or delete its "
+                                + "row of headers");
+    }
+
+    @Test
+    void goods_on_order_beside_the_stock_are_meant() {
+        List<Object> heads = List.of("Item", "Quantity", "Unit", "Expected on");
+        TestBook book = TestBook.sound()
+                .sheet("Stock", List.of("Item", "Quantity", "Unit"), List.of("Shea butter", 5, "kg"))
+                .sheet("On the way", heads, List.of("Shea butter", 4, "kg", LocalDate.of(2027, 1, 1)));
+        assertThat(book.findings()).isEmpty();
+
+        assertThat(book.sheet("On the way (old)", heads, List.of("Shea butter", 4, "kg", LocalDate.of(2027, 1, 1)))
+                        .findings())
+                .singleElement()
+                .asString()
+                .startsWith("warning On the way (old)!A1: Goods on order: 2 tables are read and added up: ");
     }
 
     @Test
@@ -535,7 +631,8 @@ final class SheetsTest {
                                 + "type the figure alone, such as 4",
                         "error Balm!C3: % w/w is \"more\", which is not a percentage or q.s.; "
                                 + "type the figure alone, such as 4",
-                        "error Stock!A3: the item \"Sheabutter oil\" is neither offered nor used anywhere");
+                        "note Stock!A3: in stock, but neither offered nor used anywhere, and not counted: "
+                                + "\"Sheabutter oil\"");
     }
 
     @Test

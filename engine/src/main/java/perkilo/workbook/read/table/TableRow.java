@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Measure;
@@ -195,6 +196,13 @@ public final class TableRow {
     /** The day in a column; null where it is blank or was reported. */
     public @Nullable LocalDate date(Column column) {
         return values(column).date();
+    }
+
+    /** The day in a column with its place; null where it is blank or was reported. */
+    public @Nullable Day day(Column column) {
+        LocalDate date = date(column);
+        boolean live = table.grid().ofBook() && cell(column).kind() == Cell.Kind.DATE;
+        return date == null ? null : new Day(date, origin(column), live);
     }
 
     /** The unit in a column; null where it is blank or was reported. */
