@@ -3,6 +3,7 @@ package perkilo.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import perkilo.costing.Listing;
 import perkilo.model.Offer;
@@ -92,6 +93,7 @@ public final class OrderJson {
                 .put("price", Json.amount(price.price().value()))
                 .put("pricePer", price.per() == null ? "pack" : price.per().symbol())
                 .put("currency", offer.currency().getCurrencyCode())
+                .put("quotedOn", Objects.toString(offer.quotedOn(), null))
                 .put("goods", Json.amount(line.goodsQuoted()))
                 .put("landedHome", Json.amount(line.landed()));
     }

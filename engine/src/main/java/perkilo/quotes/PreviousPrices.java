@@ -9,6 +9,7 @@ import java.util.Set;
 import perkilo.model.Book;
 import perkilo.model.Names;
 import perkilo.model.Offer;
+import perkilo.model.PackOffered;
 
 /**
  * A book as if the newest lists had not come: each pack at its previous prices.

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Names;
 import perkilo.model.Offer;
+import perkilo.model.PackOffered;
 
 /**
  * What rose or fell since each supplier's last list.

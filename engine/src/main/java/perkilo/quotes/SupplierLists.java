@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import perkilo.model.Offer;
+import perkilo.model.PackOffered;
 
 /** The lists of one supplier: a list is what one file holds of his quotes, and its day is that of its newest quote. */
 final class SupplierLists {

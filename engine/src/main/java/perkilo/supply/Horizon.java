@@ -106,13 +106,27 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
         return months.get(0).plusMonths(period).atDay(1);
     }
 
+    /** The day that an order for a period is placed on, if goods take {@code leadDays} from order to arrival. */
+    public LocalDate orderDay(int period, int leadDays) {
+        return firstDay(period).minusDays(leadDays);
+    }
+
+    /** No order is placed later than on this day. */
+    public LocalDate lastOrderDay() {
+        return firstDay(periods() - 1);
+    }
+
     /**
      * The first period that goods can be there for, if they take {@code leadDays} from order to arrival: the order is
      * placed that many days before the first day of the month, and not before the costing date. May lie beyond the last
      * period.
      */
     public int firstPeriod(int leadDays) {
-        LocalDate earliest = today.plusDays(leadDays);
+        return firstPeriodFrom(today.plusDays(leadDays));
+    }
+
+    /** The first period whose month begins on a day or after it. */
+    int firstPeriodFrom(LocalDate earliest) {
         int period = periodOf(earliest);
         return firstDay(period).isBefore(earliest) ? period + 1 : period;
     }

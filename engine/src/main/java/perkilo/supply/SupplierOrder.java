@@ -32,7 +32,7 @@ public record SupplierOrder(
         return new SupplierOrder(
                 supplier,
                 cost.period(),
-                neededBy.minusDays(HorizonProblem.leadDays(supplier)),
+                basis.horizon().orderDay(cost.period(), HorizonProblem.leadDays(supplier)),
                 neededBy,
                 cost,
                 cost.lines().stream()
@@ -49,8 +49,7 @@ public record SupplierOrder(
     List<Integer> expiredOffers() {
         return IntStream.range(0, listings.size())
                 .filter(index -> {
-                    LocalDate until = listings.get(index).offer().validUntil();
-                    return until != null && until.isBefore(orderBy);
+                    return listings.get(index).offer().isExpiredOn(orderBy);
                 })
                 .boxed()
                 .toList();
