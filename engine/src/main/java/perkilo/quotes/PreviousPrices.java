@@ -35,7 +35,7 @@ final class PreviousPrices {
         }
         Set<String> offeredBefore = new HashSet<>();
         book.offers().stream()
-                .filter(offer -> !fresh.contains(PackOffered.of(offer)))
+                .filter(offer -> offer.isValidOn(changes.on()) && !fresh.contains(PackOffered.of(offer)))
                 .forEach(offer -> offeredBefore.add(Names.key(offer.item())));
         List<Offer> offers = new ArrayList<>();
         for (Offer offer : book.offers()) {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,9 +27,21 @@ final class OfferBook {
     private final LocalDate costingDate;
     private final BigDecimal ageLimitDays;
     private final Findings findings;
+    private final Map<PackOffered, Unpriced> unpriced = new HashMap<>();
     private final OncePerList oncePerList = new OncePerList();
 
-    OfferBook(Settings settings, Findings findings) {
+    /**
+     * Ready to make offers.
+     *
+     * @param unpriced packs that lists name without a price
+     */
+    OfferBook(Settings settings, List<Unpriced> unpriced, Findings findings) {
+        for (Unpriced one : unpriced) {
+            if (!one.quotedOn().isAfter(settings.costingDate())) {
+                this.unpriced.merge(
+                        one.pack(), one, (first, other) -> other.quotedOn().isAfter(first.quotedOn()) ? other : first);
+            }
+        }
         this.costingDate = settings.costingDate();
         this.ageLimitDays = settings.priceAgeLimitDays().value();
         this.findings = findings;
@@ -40,7 +53,11 @@ final class OfferBook {
         for (List<OfferRow> pack : byPack(rows)) {
             Collection<List<OfferRow>> quotes = byDay(pack);
             OfferRow holds = holding(quotes);
+            boolean isUnpriced = holds != null && isUnpriced(holds);
             for (List<OfferRow> quote : quotes) {
+                if (isUnpriced && !isFuture(quote.get(0))) {
+                    continue;
+                }
                 Offer offer = new OneOffer(quote, findings).offer();
                 OfferRow first = quote.get(0);
                 if (holds == null || isFuture(first) || day(first).equals(day(holds))) {
@@ -93,6 +110,27 @@ final class OfferBook {
             }
         }
         return newest;
+    }
+
+    /** Whether a list that is not older than a quote names its pack without a price; a warning says so. */
+    private boolean isUnpriced(OfferRow holds) {
+        Unpriced later = unpriced.isEmpty() ? null : unpriced.get(holds.pack());
+        if (later == null
+                || later.quotedOn().isBefore(day(holds))
+                || later.origin().file().equals(holds.origin().file())) {
+            return false;
+        }
+        findings.warning(
+                later.origin(),
+                "\"%s\" in packs of %s %s has no price on %s's list of %s, so the older one in %s is not used; ask him"
+                        .formatted(
+                                holds.item(),
+                                holds.packSize().value().stripTrailingZeros().toPlainString(),
+                                holds.packUnit().symbol(),
+                                holds.supplier(),
+                                later.quotedOn(),
+                                holds.origin().where()));
+        return true;
     }
 
     private static LocalDate day(OfferRow row) {

@@ -100,6 +100,9 @@ public final class OffersSheet {
                     "Valid until", DATE, "the last day the price holds", "2027-03-31")
             .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
 
+    /** What stands in a kept list for a price that its supplier does not give: on request, discontinued. */
+    public static final String NO_PRICE = "no price";
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Offers",
             List.of("Offer", "Prices", "Price list", "Pricelist", "Quotes", "Supplier prices", "Quotations"),
