@@ -30,6 +30,7 @@ final class ListRows {
 
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_REMARK = 40;
+    private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");
     private static final Pattern ZERO = Pattern.compile("0+(?:[.,]0+)?");
 
     private final ListColumns columns;
@@ -225,11 +226,18 @@ final class ListRows {
     }
 
     private static boolean isNoPrice(Cell cell) {
+        if (cell.kind() == Cell.Kind.TEXT) {
+            return isOnRequest(cell) || isZero(cell.text());
+        }
         BigDecimal number = cell.kind() == Cell.Kind.NUMBER ? cell.number() : null;
-        boolean zero = number != null && number.signum() == 0;
-        return zero
-                || isOnRequest(cell)
-                || (cell.kind() == Cell.Kind.TEXT && ZERO.matcher(cell.text()).matches());
+        return number != null && number.signum() == 0;
+    }
+
+    private static boolean isZero(String price) {
+        return FIRST_DIGIT_ZERO.matcher(price).lookingAt()
+                && NumberWords.of(price)
+                        .filter(parts -> ZERO.matcher(parts.digits()).matches())
+                        .isPresent();
     }
 
     /**

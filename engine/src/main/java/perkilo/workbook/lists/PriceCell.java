@@ -246,7 +246,7 @@ final class PriceCell {
         if (pieces && pack.content().measure() != Measure.EACH) {
             said = new PriceNote(said.currency(), null, true, null);
         }
-        if (!said.saysWhatFor() || said.isSameBasis(ofList)) {
+        if (!said.saysWhatFor() || !ofList.saysWhatFor() || said.isSameBasis(ofList)) {
             return ofList;
         }
         String answer = mapping.answer(Mapping.ROW_BASIS).orElse("");
@@ -261,7 +261,7 @@ final class PriceCell {
         ask.accept(Question.of(
                 Mapping.ROW_BASIS,
                 origin,
-                "\"%s\" stands in the row, and the list says otherwise of what its prices are for".formatted(remark),
+                "\"%s\" stands in the row: does that hold for its price, or what holds for the list".formatted(remark),
                 "row",
                 "list"));
         return null;

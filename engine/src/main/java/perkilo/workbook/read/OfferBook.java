@@ -122,7 +122,7 @@ final class OfferBook {
         }
         findings.warning(
                 later.origin(),
-                "\"%s\" in packs of %s %s has no price on %s's list of %s, so the older one in %s is not used; ask him"
+                "\"%s\" in packs of %s %s has no price on %s's list of %s, so the older one in %s is not used; ask him, and type what he says as an offer of a later day"
                         .formatted(
                                 holds.item(),
                                 holds.packSize().value().stripTrailingZeros().toPlainString(),

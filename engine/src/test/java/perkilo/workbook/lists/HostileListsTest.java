@@ -95,11 +95,15 @@ final class HostileListsTest {
 
     @Test
     void what_has_no_price_is_named_and_kept_without_one() throws IOException {
-        TakenIn taken = take(HEADER + "A;25 kg;0\nB;25 kg;auf Anfrage\nC;25 kg;1,50\nD;25 kg;\n");
+        TakenIn taken = take(HEADER + "A;25 kg;0\nB;25 kg;auf Anfrage\nC;25 kg;1,50\nD;25 kg;\nE;25 kg;0,00 €\n");
 
         assertThat(LayoutsProperties.rows(taken))
                 .containsExactly(
-                        "C|25|kg||1.5|kg|EUR", "A|25|kg||no price||", "B|25|kg||no price||", "D|25|kg||no price||");
+                        "C|25|kg||1.5|kg|EUR",
+                        "A|25|kg||no price||",
+                        "B|25|kg||no price||",
+                        "D|25|kg||no price||",
+                        "E|25|kg||no price||");
         assertThat(taken.prices()).isEqualTo(1);
         assertThat(taken.findings())
                 .extracting(Finding::toString)

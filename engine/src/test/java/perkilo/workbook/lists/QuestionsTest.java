@@ -105,6 +105,11 @@ final class QuestionsTest {
     }
 
     @Test
+    void a_row_is_asked_about_only_once_it_is_known_what_the_list_says() throws IOException {
+        asks("Product;Pack;Price EUR;Remarks\nA;25 kg;4.10;per kg\n", "price per", "kg", "A|25|kg||4.1|kg|EUR");
+    }
+
+    @Test
     void each_beside_a_pack_by_weight_means_the_pack() throws IOException {
         asks("Product;Pack;EUR/kg;Remarks\nA;25 kg;41.50;each\n", "basis in rows", "row", "A|25|kg||41.5|pack|EUR");
     }

@@ -210,7 +210,7 @@ final class PriceFilesTest {
                 .extracting(Finding::toString)
                 .containsExactly(
                         "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's"
-                                + " list of 2026-11-01, so the older one in Offers!A2 is not used; ask him");
+                                + " list of 2026-11-01, so the older one in Offers!A2 is not used; ask him, and type what he says as an offer of a later day");
         assertThat(reading.value().offersFor("Shea butter")).isEmpty();
         Path later = write("moor.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,6.2,kg,EUR,2026-11-02\n");
         assertThat(TestBook.sound().readWith(list, later).value().offersFor("Shea butter"))
