@@ -2,6 +2,7 @@ package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,22 +14,27 @@ import perkilo.purchasing.Vendor;
  * What a market offers of one item, and what of that is the same for every run.
  *
  * @param listings in the order of the sheets
+ * @param current those of them that hold on the costing date; all where none does
  * @param quotes the listings as a planner sees them
- * @param lowestPrice the lowest goods price of a kilogram or piece, in home currency; null where nobody offers any
+ * @param lowestPrice the lowest goods price of a kilogram or piece of the current ones, in home currency; null where
+ *     nobody offers any
  * @param beyondNeed what may be bought on top of a need: for each offer what reaches its last price break, its minimum
  *     and its supplier's minimum order value
  */
 record Assortment(
         List<Listing> listings,
+        List<Listing> current,
         NumberedQuotes quotes,
         @Nullable BigDecimal lowestPrice,
         BigDecimal beyondNeed) {
 
     /** Nothing is offered. */
-    static final Assortment NONE = new Assortment(List.of(), new NumberedQuotes(List.of()), null, BigDecimal.ZERO);
+    static final Assortment NONE =
+            new Assortment(List.of(), List.of(), new NumberedQuotes(List.of()), null, BigDecimal.ZERO);
 
     Assortment {
         listings = List.copyOf(listings);
+        current = List.copyOf(current);
     }
 
     /**
@@ -36,19 +42,38 @@ record Assortment(
      *
      * @param listings of one item
      * @param vendors of the market
+     * @param costingDate its first day
      */
-    static Assortment of(List<Listing> listings, List<Vendor> vendors) {
+    static Assortment of(List<Listing> listings, List<Vendor> vendors, LocalDate costingDate) {
+        List<Listing> current = current(listings, costingDate);
         List<Quote> quotes = new ArrayList<>();
         BigDecimal lowest = null;
         BigDecimal beyond = BigDecimal.ZERO;
         for (Listing listing : listings) {
             Quote quote = listing.quote(0, 0, 0);
             quotes.add(quote);
-            BigDecimal price = listing.lowestPrice();
-            lowest = lowest == null ? price : lowest.min(price);
             beyond = beyond.add(largestLine(quote, vendors.get(quote.vendor())));
         }
-        return new Assortment(listings, new NumberedQuotes(quotes), lowest, beyond);
+        for (Listing listing : current) {
+            BigDecimal price = listing.lowestPrice();
+            lowest = lowest == null ? price : lowest.min(price);
+        }
+        return new Assortment(listings, current, new NumberedQuotes(quotes), lowest, beyond);
+    }
+
+    private static List<Listing> current(List<Listing> listings, LocalDate costingDate) {
+        List<Listing> current = new ArrayList<>(listings.size());
+        for (Listing listing : listings) {
+            if (listing.offer().isValidOn(costingDate)) {
+                current.add(listing);
+            }
+        }
+        return current.isEmpty() ? listings : current;
+    }
+
+    /** Whether any of it is offered on a day. */
+    boolean isOfferedOn(LocalDate day) {
+        return !current.isEmpty() && current.get(0).offer().isValidOn(day);
     }
 
     private static BigDecimal largestLine(Quote quote, Vendor vendor) {

@@ -15,7 +15,7 @@ import perkilo.units.Currencies;
 import perkilo.units.Measure;
 
 /**
- * An offer that holds on the costing date, with its supplier, in base units.
+ * An offer that a market has, with its supplier, in base units.
  *
  * @param offer as it stands
  * @param supplier who makes it

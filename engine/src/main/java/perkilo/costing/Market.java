@@ -1,6 +1,7 @@
 package perkilo.costing;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
@@ -20,10 +22,9 @@ import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.purchasing.Vendor;
 import perkilo.units.Conversion;
-import perkilo.units.Measure;
 
 /**
- * Who sells what on the costing date, and what the suppliers charge on top.
+ * Who sells what on the costing date, or in a time that begins with it, and what the suppliers charge on top.
  *
  * <p>Which charges are the buyer's follows the delivery term: what the seller bears is left out, whatever the
  * supplier's row says.
@@ -44,11 +45,28 @@ public final class Market {
      * @throws IllegalArgumentException if a rate is missing
      */
     public Market(Book book) {
+        this(book, offer -> offer.isValidOn(book.settings().costingDate()));
+    }
+
+    /**
+     * The market of orders: what holds on the costing date, and what is announced to hold on a later day on which an
+     * order may be placed.
+     *
+     * @param book free of errors
+     * @param lastDay on which an order may be placed
+     * @throws IllegalArgumentException if a rate is missing
+     */
+    public static Market forOrdersUntil(Book book, LocalDate lastDay) {
+        LocalDate today = book.settings().costingDate();
+        return new Market(book, offer -> offer.isValidOn(today) || offer.isAnnouncedBetween(today, lastDay));
+    }
+
+    private Market(Book book, Predicate<Offer> holds) {
         this.book = book;
         Map<String, Integer> indexes = new LinkedHashMap<>();
         List<Supplier> sellers = new ArrayList<>();
         for (Offer offer : book.offers()) {
-            if (offer.isValidOn(book.settings().costingDate()) && canBeMeasured(offer)) {
+            if (holds.test(offer) && canBeMeasured(offer)) {
                 int vendor = indexes.computeIfAbsent(Names.key(offer.supplier()), key -> {
                     sellers.add(supplierOf(offer));
                     return sellers.size() - 1;
@@ -71,6 +89,11 @@ public final class Market {
         return assortment(Names.key(item)).listings();
     }
 
+    /** What is offered of an item on the costing date; where nothing is, all that is announced. */
+    public List<Listing> currentListings(String item) {
+        return assortment(Names.key(item)).current();
+    }
+
     /**
      * What is offered of an item, with what is the same for every run; worked out when it is first asked for.
      *
@@ -83,7 +106,9 @@ public final class Market {
 
     private Assortment assort(String key) {
         List<Listing> listings = byItem.get(key);
-        return listings == null ? Assortment.NONE : Assortment.of(listings, vendors);
+        return listings == null
+                ? Assortment.NONE
+                : Assortment.of(listings, vendors, book.settings().costingDate());
     }
 
     /** The suppliers who offer anything, by vendor index. */
@@ -103,14 +128,14 @@ public final class Market {
 
     @Nullable Figure housePrice(Item item, Assortment offered) {
         Material material = item.material();
-        if (material == null || !offered.listings().isEmpty()) {
+        if (material == null || offered.isOfferedOn(book.settings().costingDate())) {
             return null;
         }
         Figure house = material.housePrice();
         return house == null && material.isWater() ? book.settings().processWaterPerKg() : house;
     }
 
-    /** The lowest goods price of a kilogram or piece that anybody lists, in home currency; empty where nobody does. */
+    /** The lowest goods price of a kilogram or piece of the current listings, in home currency; empty for none. */
     public Optional<BigDecimal> lowestPrice(String item) {
         return Optional.ofNullable(assortment(Names.key(item)).lowestPrice());
     }
@@ -167,7 +192,7 @@ public final class Market {
     }
 
     private boolean canBeMeasured(Offer offer) {
-        return offer.packUnit().kind() != Measure.Kind.VOLUME || density(offer) != null;
+        return !offer.needsDensity() || density(offer) != null;
     }
 
     private @Nullable Figure density(Offer offer) {

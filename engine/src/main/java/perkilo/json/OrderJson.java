@@ -97,6 +97,7 @@ public final class OrderJson {
                 .put("price", Json.amount(price.price().value()))
                 .put("pricePer", price.per() == null ? "pack" : price.per().symbol())
                 .put("currency", offer.currency().getCurrencyCode())
+                .put("quotedOn", Objects.toString(offer.quotedOn(), null))
                 .put("goods", Json.amount(line.goodsQuoted()))
                 .put("landedHome", Json.amount(line.landed()));
     }

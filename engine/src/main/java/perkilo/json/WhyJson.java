@@ -1,6 +1,7 @@
 package perkilo.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Objects;
 import perkilo.costing.Listing;
 import perkilo.model.Offer;
 import perkilo.supply.Difference;
@@ -45,7 +46,8 @@ final class WhyJson {
                 .put("supplier", listing.supplier().name())
                 .put("item", offer.item())
                 .put("packSize", Json.amount(offer.packSize().value()))
-                .put("packUnit", offer.packUnit().symbol());
+                .put("packUnit", offer.packUnit().symbol())
+                .put("quotedOn", Objects.toString(offer.quotedOn(), null));
     }
 
     private static ObjectNode without(Reasons.Without without) {

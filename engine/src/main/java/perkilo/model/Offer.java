@@ -48,8 +48,30 @@ public record Offer(
 
     /** Whether it holds on a day: quoted on or before it, and not expired. */
     public boolean isValidOn(LocalDate day) {
-        boolean quoted = quotedOn == null || !quotedOn.isAfter(day);
-        return quoted && (validUntil == null || !validUntil.isBefore(day));
+        return !isAnnouncedOn(day) && !isExpiredOn(day);
+    }
+
+    /** Whether it is quoted for later than a day. */
+    public boolean isAnnouncedOn(LocalDate day) {
+        return quotedOn != null && quotedOn.isAfter(day);
+    }
+
+    /** Whether its last day lies before a day. */
+    public boolean isExpiredOn(LocalDate day) {
+        return validUntil != null && validUntil.isBefore(day);
+    }
+
+    /** Whether it holds on some day after the first of two, up to the second. */
+    public boolean isAnnouncedBetween(LocalDate first, LocalDate last) {
+        return quotedOn != null && isAnnouncedOn(first) && !isAnnouncedOn(last) && !isExpiredOn(quotedOn);
+    }
+
+    /** Whether it can be measured in kilograms only if its item's density is known. */
+    public boolean needsDensity() {
+        return packUnit.kind() == Measure.Kind.VOLUME
+                || breaks.stream()
+                        .map(PriceBreak::per)
+                        .anyMatch(per -> per != null && per.kind() == Measure.Kind.VOLUME);
     }
 
     /** The pack as a person says it: {@code 25 kg}. */

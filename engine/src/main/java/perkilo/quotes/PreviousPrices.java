@@ -9,6 +9,7 @@ import java.util.Set;
 import perkilo.model.Book;
 import perkilo.model.Names;
 import perkilo.model.Offer;
+import perkilo.model.PackOffered;
 
 /**
  * A book as if the newest lists had not come: each pack at its previous prices.
@@ -34,7 +35,7 @@ final class PreviousPrices {
         }
         Set<String> offeredBefore = new HashSet<>();
         book.offers().stream()
-                .filter(offer -> !fresh.contains(PackOffered.of(offer)))
+                .filter(offer -> offer.isValidOn(changes.on()) && !fresh.contains(PackOffered.of(offer)))
                 .forEach(offer -> offeredBefore.add(Names.key(offer.item())));
         List<Offer> offers = new ArrayList<>();
         for (Offer offer : book.offers()) {

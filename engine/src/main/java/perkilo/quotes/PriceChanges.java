@@ -4,23 +4,26 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.NavigableSet;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Names;
 import perkilo.model.Offer;
+import perkilo.model.PackOffered;
+import perkilo.model.SupplierLists;
 
 /**
  * What rose or fell since each supplier's last list.
  *
  * @param on the day that it is looked at
  * @param all what became of every price of the newest lists; those that changed most come first
- * @param alone suppliers of whom there is only one list, so that nothing can be compared
+ * @param alone suppliers of whom there is one list and nothing earlier, so that nothing can be compared
  */
 public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alone) {
 
@@ -32,50 +35,70 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
     /**
      * The changes on a day.
      *
-     * @param quotes the history; quotes without a day are left out
+     * @param quotes the history; of those without a day, the workbook's are its oldest, and others are left out
      * @param book the file whose quotes are no list of a supplier's: they are compared with, but nothing is missing
      *     from a list because it stands in a workbook; empty for none
      */
     public static PriceChanges on(LocalDate day, List<Offer> quotes, String book) {
         Map<String, SupplierLists> lists = new LinkedHashMap<>();
         Map<PackOffered, NavigableMap<LocalDate, Offer>> history = new LinkedHashMap<>();
+        Set<String> inBook = new HashSet<>();
         for (Offer quote : quotes) {
-            LocalDate quoted = quote.quotedOn();
-            if (quoted != null && !quoted.isAfter(day)) {
-                SupplierLists ofSupplier =
-                        lists.computeIfAbsent(Names.key(quote.supplier()), key -> new SupplierLists(quote.supplier()));
-                if (!quote.origin().file().equals(book)) {
-                    ofSupplier.add(quote, quoted);
-                }
-                history.computeIfAbsent(PackOffered.of(quote), any -> new TreeMap<>())
-                        .put(quoted, quote);
+            boolean ofBook = quote.origin().file().equals(book);
+            LocalDate quoted = quote.quotedOn() == null && ofBook ? LocalDate.MIN : quote.quotedOn();
+            if (quoted == null || quoted.isAfter(day)) {
+                continue;
             }
+            PackOffered pack = PackOffered.of(quote);
+            if (ofBook) {
+                inBook.add(pack.supplier());
+            } else {
+                lists.computeIfAbsent(pack.supplier(), key -> new SupplierLists(quote.supplier()))
+                        .add(pack, quote.origin().file(), quoted);
+            }
+            history.computeIfAbsent(pack, any -> new TreeMap<>()).put(quoted, quote);
         }
         List<PriceChange> changes = new ArrayList<>();
         history.forEach((pack, byDay) -> {
             SupplierLists ofSupplier = lists.get(pack.supplier());
-            if (ofSupplier != null) {
-                changes.addAll(of(pack, byDay, ofSupplier));
-            }
+            changes.addAll(
+                    ofSupplier == null
+                            ? ofBookAlone(byDay)
+                            : of(pack, byDay, ofSupplier, inBook.contains(pack.supplier())));
         });
-        List<String> alone = lists.values().stream()
-                .filter(SupplierLists::isAlone)
-                .map(SupplierLists::supplier)
+        List<String> alone = lists.entrySet().stream()
+                .filter(one -> one.getValue().count() == 1 && !inBook.contains(one.getKey()))
+                .map(one -> one.getValue().supplier())
                 .toList();
         changes.sort(mostFirst());
         return new PriceChanges(day, changes, alone);
     }
 
-    private static List<PriceChange> of(PackOffered pack, NavigableMap<LocalDate, Offer> byDay, SupplierLists lists) {
+    /**
+     * What became of the prices of a pack.
+     *
+     * @param inBook whether the workbook has quotes of the supplier's, so that even his first list is not the first
+     */
+    private static List<PriceChange> of(
+            PackOffered pack, NavigableMap<LocalDate, Offer> byDay, SupplierLists lists, boolean inBook) {
         Offer last = byDay.lastEntry().getValue();
         if (lists.isGone(pack)) {
             return of(last, null);
         }
-        Map.Entry<LocalDate, Offer> earlier = byDay.lowerEntry(byDay.lastKey());
-        if (earlier != null) {
-            return lists.isInNewest(pack) || lists.isEmpty() ? of(earlier.getValue(), last) : List.of();
+        if (!lists.isInNewest(pack)) {
+            return List.of();
         }
-        return lists.isNew(pack) ? of(null, last) : List.of();
+        Map.Entry<LocalDate, Offer> earlier = byDay.lowerEntry(byDay.lastKey());
+        boolean somethingEarlier = inBook || lists.count() > 1;
+        return earlier == null && !somethingEarlier ? List.of() : of(earlier == null ? null : earlier.getValue(), last);
+    }
+
+    /** Quotes of a supplier who has sent no list: only those that stand in the workbook twice can be compared. */
+    private static List<PriceChange> ofBookAlone(NavigableMap<LocalDate, Offer> byDay) {
+        Map.Entry<LocalDate, Offer> earlier = byDay.lowerEntry(byDay.lastKey());
+        return earlier == null
+                ? List.of()
+                : of(earlier.getValue(), byDay.lastEntry().getValue());
     }
 
     /** What became of each price of a pack, at every quantity at which either list begins a new price. */

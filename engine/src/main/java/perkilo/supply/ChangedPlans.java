@@ -3,9 +3,11 @@ package perkilo.supply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import perkilo.costing.Listing;
+import perkilo.model.Offer;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanCost;
@@ -62,30 +64,37 @@ final class ChangedPlans {
         int to = order.period() + months;
         boolean joins = plan.orders().stream()
                 .anyMatch(other -> other.cost().vendor() == order.cost().vendor() && other.period() == to);
-        boolean inTime = order.cost().lines().stream()
-                .map(line -> problem.quotes().get(line.line().quote()))
-                .allMatch(quote -> quote.firstPeriod() <= to && to <= quote.lastPeriod());
-        Difference difference = inTime
-                ? compare(moved(order, to))
-                : new Difference.NotPossible(
-                        "it cannot be here by " + plan.basis().horizon().firstDay(to));
-        return new Reasons.Shift(index, months, joins, difference);
+        return new Reasons.Shift(index, months, joins, moved(order, to));
     }
 
-    private PurchasePlan moved(SupplierOrder order, int to) {
+    /** An order in another month, at the prices that hold there, together with what is ordered for it already. */
+    private Difference moved(SupplierOrder order, int to) {
         Map<Integer, Long> packs = new TreeMap<>();
         List<PurchasePlan.Line> lines = new ArrayList<>();
         for (PurchasePlan.Line line : plan.plan().lines()) {
             boolean sameVendor =
                     problem.quotes().get(line.quote()).vendor() == order.cost().vendor();
             if (sameVendor && (line.period() == order.period() || line.period() == to)) {
-                packs.merge(line.quote(), line.packs(), Long::sum);
+                OptionalInt then = plan.basis().quoteFor(line.quote(), to);
+                if (then.isEmpty()) {
+                    return new Difference.NotPossible(whyNot(order, line, to));
+                }
+                packs.merge(then.getAsInt(), line.packs(), Long::sum);
             } else {
                 lines.add(line);
             }
         }
         packs.forEach((quote, count) -> lines.add(new PurchasePlan.Line(quote, to, count)));
-        return new PurchasePlan(lines);
+        return compare(new PurchasePlan(lines));
+    }
+
+    private String whyNot(SupplierOrder order, PurchasePlan.Line line, int to) {
+        Horizon horizon = plan.basis().horizon();
+        boolean inTime = horizon.firstPeriod(HorizonProblem.leadDays(order.supplier())) <= to;
+        Offer offer = plan.basis().listings().get(line.quote()).offer();
+        return inTime
+                ? "no price of \"%s\" in packs of %s holds then".formatted(offer.item(), offer.pack())
+                : "it cannot be here by " + horizon.firstDay(to);
     }
 
     private Reasons.MorePacks more(int order, LineCost line, Listing listing, long packs, boolean toNextBreak) {

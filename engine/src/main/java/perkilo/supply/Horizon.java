@@ -106,9 +106,14 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
         return months.get(0).plusMonths(period).atDay(1);
     }
 
-    /** The last day to order goods for a period that take {@code leadDays} from order to arrival. */
-    public LocalDate orderBy(int period, int leadDays) {
+    /** The day that an order for a period is placed on, if goods take {@code leadDays} from order to arrival. */
+    public LocalDate orderDay(int period, int leadDays) {
         return firstDay(period).minusDays(leadDays);
+    }
+
+    /** No order is placed later than on this day. */
+    public LocalDate lastOrderDay() {
+        return firstDay(periods() - 1);
     }
 
     /**

@@ -7,10 +7,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
+import perkilo.model.Announced;
+import perkilo.model.Offer;
+import perkilo.model.PackOffered;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.origin.Figure;
@@ -49,17 +54,18 @@ public record HorizonProblem(
                 .map(demand -> PlannedRun.of(market.book(), horizon, demand))
                 .toList();
         List<HorizonItem> items = HorizonItem.of(market, horizon, runs);
+        Announced announced = new Announced(market.book().offers(), horizon.today());
         List<Listing> listings = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         List<Need> needs = new ArrayList<>();
         for (int index = 0; index < items.size(); index++) {
             needs.add(need(market, items.get(index)));
             for (Listing listing : market.listings(items.get(index).name())) {
-                int first = horizon.firstPeriod(leadDays(listing.supplier()));
-                if (first < horizon.periods()) {
+                OrderMonths months = OrderMonths.of(horizon, listing, announced);
+                if (!months.isEmpty()) {
                     listings.add(listing);
                     quotes.add(
-                            listing.quote(index, first, horizon.periods() - 1).heldUntil(heldUntil(horizon, listing)));
+                            listing.quote(index, months.first(), months.last()).heldUntil(months.heldUntil()));
                 }
             }
         }
@@ -74,6 +80,20 @@ public record HorizonProblem(
         return new HorizonProblem(horizon, runs, items, listings, problem);
     }
 
+    /**
+     * The quote that a pack is bought at for another month: the same where it still holds, or else the one that holds
+     * of the same pack; empty where none does.
+     */
+    OptionalInt quoteFor(int quote, int period) {
+        PackOffered pack = PackOffered.of(listings.get(quote).offer());
+        return IntStream.concat(IntStream.of(quote), IntStream.range(0, listings.size()))
+                .filter(other -> problem.quotes().get(other).firstPeriod() <= period
+                        && period <= problem.quotes().get(other).lastPeriod())
+                .filter(other -> other == quote
+                        || PackOffered.of(listings.get(other).offer()).equals(pack))
+                .findFirst();
+    }
+
     /** What a plan buys of an item, in all months together. */
     List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
         Map<Integer, Long> packs = new TreeMap<>();
@@ -83,18 +103,14 @@ public record HorizonProblem(
             }
         }
         List<Reasons.Packs> all = new ArrayList<>();
-        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count)));
+        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count, announcedFor(quote))));
         return all;
     }
 
-    /** The last period whose order is placed before the offer ends; −1 where it ends before the first. */
-    private static int heldUntil(Horizon horizon, Listing listing) {
-        LocalDate end = listing.offer().validUntil();
-        int period = horizon.periods() - 1;
-        while (end != null && period >= 0 && end.isBefore(horizon.orderBy(period, leadDays(listing.supplier())))) {
-            period--;
-        }
-        return period;
+    /** The day from which an announced price holds; null for a price that holds on the costing date. */
+    private @Nullable LocalDate announcedFor(int quote) {
+        Offer offer = listings.get(quote).offer();
+        return offer.isAnnouncedOn(horizon.today()) ? offer.quotedOn() : null;
     }
 
     /** Days from order to arrival; part of a day counts as one; none where it is not known. */

@@ -41,16 +41,26 @@ public final class OrderBook {
         if (!badDemand.isEmpty()) {
             return new OrderOutcome.NoPlan(badDemand, true);
         }
-        Market market = new Market(book);
-        HorizonProblem basis = HorizonProblem.of(market, Horizon.of(book));
-        List<Finding> badStock = basis.items().stream()
-                .flatMap(item -> StockOnHand.problems(book, item.item()).stream())
-                .toList();
-        if (!badStock.isEmpty()) {
-            return new OrderOutcome.NoPlan(badStock, true);
+        Horizon horizon = Horizon.of(book);
+        Market market = Market.forOrdersUntil(book, horizon.lastOrderDay());
+        HorizonProblem basis = HorizonProblem.of(market, horizon);
+        List<Finding> unmeasured = unmeasured(book, basis);
+        if (!unmeasured.isEmpty()) {
+            return new OrderOutcome.NoPlan(unmeasured, true);
         }
         List<Finding> unsupplied = unsupplied(market, basis);
         return unsupplied.isEmpty() ? search(market, basis) : new OrderOutcome.NoPlan(unsupplied, false);
+    }
+
+    /** Stock and announced prices of what is needed, in units that do not fit it. */
+    private static List<Finding> unmeasured(Book book, HorizonProblem basis) {
+        List<Finding> problems = new ArrayList<>();
+        AnnouncedPrices announced = new AnnouncedPrices(book, basis);
+        for (HorizonItem item : basis.items()) {
+            problems.addAll(StockOnHand.problems(book, item.item()));
+            problems.addAll(announced.unmeasured(item.item()));
+        }
+        return problems;
     }
 
     /** What nobody sells although the shelf does not cover it, and what cannot be there in time. */
@@ -78,6 +88,7 @@ public final class OrderBook {
         if (outcome instanceof PlanOutcome.Impossible impossible) {
             List<Finding> problems = new ArrayList<>();
             impossible.shortfalls().forEach(shortfall -> problems.add(problem(basis, shortfall)));
+            problems.addAll(new AnnouncedPrices(market.book(), basis).gaps());
             return new OrderOutcome.NoPlan(problems, false);
         }
         return new OrderOutcome.NoPlan(

@@ -22,6 +22,7 @@ final class OrderNotes {
         Set<Finding> notes = new LinkedHashSet<>();
         gap(market, plan, notes);
         quotes(plan, notes);
+        notes.addAll(new AnnouncedPrices(market.book(), plan.basis()).gaps());
         plan.orders().forEach(order -> freight(order, notes));
         plan.stock().forEach(flow -> expired(plan, flow, notes));
         plan.stock().forEach(flow -> tooLate(plan, flow, notes));

@@ -1,6 +1,7 @@
 package perkilo.supply;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
@@ -46,13 +47,19 @@ public record Reasons(
      *
      * @param listing the offer
      * @param packs how many
+     * @param from the day from which the price holds, if that is announced for later than the costing date; or null
      */
-    public record Packs(Listing listing, long packs) {
+    public record Packs(
+            Listing listing, long packs, @Nullable LocalDate from) {
 
-        /** As a person says it: {@code 3 × 25 kg from Oleo}. */
+        /** As a person says it: {@code 3 × 25 kg from Oleo}, and {@code at the price of} a day that is announced. */
         public String words() {
-            return "%s × %s from %s"
-                    .formatted(packs, listing.offer().pack(), listing.supplier().name());
+            return "%s × %s from %s%s"
+                    .formatted(
+                            packs,
+                            listing.offer().pack(),
+                            listing.supplier().name(),
+                            from == null ? "" : " at the price of " + from);
         }
     }
 

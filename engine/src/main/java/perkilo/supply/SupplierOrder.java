@@ -31,7 +31,7 @@ public record SupplierOrder(
         return new SupplierOrder(
                 supplier,
                 cost.period(),
-                basis.horizon().orderBy(cost.period(), HorizonProblem.leadDays(supplier)),
+                basis.horizon().orderDay(cost.period(), HorizonProblem.leadDays(supplier)),
                 basis.horizon().firstDay(cost.period()),
                 cost,
                 cost.lines().stream()
@@ -48,8 +48,7 @@ public record SupplierOrder(
     List<Integer> expiredOffers() {
         return IntStream.range(0, listings.size())
                 .filter(index -> {
-                    LocalDate until = listings.get(index).offer().validUntil();
-                    return until != null && until.isBefore(orderBy);
+                    return listings.get(index).offer().isExpiredOn(orderBy);
                 })
                 .boxed()
                 .toList();

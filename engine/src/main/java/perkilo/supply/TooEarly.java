@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
-import perkilo.model.Supplier;
+import perkilo.model.Offer;
 import perkilo.origin.Finding;
 
 /** Months that come too soon: what is needed in them cannot be there in time. */
@@ -32,10 +32,10 @@ final class TooEarly {
         List<Finding> problems = new ArrayList<>();
         for (int index = 0; index < basis.items().size(); index++) {
             HorizonItem item = basis.items().get(index);
-            Optional<Supplier> fastest = fastest(item);
+            Optional<Listing> fastest = fastest(item);
             if (fastest.isPresent()) {
                 List<BigDecimal> missing = basis.problem().needs().get(index).net();
-                int first = horizon.firstPeriod(HorizonProblem.leadDays(fastest.orElseThrow()));
+                int first = horizon.firstPeriodFrom(OrderMonths.arrival(horizon, fastest.orElseThrow()));
                 List<Integer> late = shortPeriods(missing, first);
                 if (!late.isEmpty()) {
                     problems.add(problem(item, fastest.orElseThrow(), late, missing, first));
@@ -45,10 +45,9 @@ final class TooEarly {
         return problems;
     }
 
-    private Optional<Supplier> fastest(HorizonItem item) {
+    private Optional<Listing> fastest(HorizonItem item) {
         return market.listings(item.name()).stream()
-                .map(Listing::supplier)
-                .min(Comparator.comparing(HorizonProblem::leadDays));
+                .min(Comparator.comparing(listing -> OrderMonths.arrival(horizon, listing)));
     }
 
     private List<Integer> shortPeriods(List<BigDecimal> missing, int before) {
@@ -62,7 +61,7 @@ final class TooEarly {
     }
 
     private Finding problem(
-            HorizonItem item, Supplier fastest, List<Integer> periods, List<BigDecimal> missing, int first) {
+            HorizonItem item, Listing fastest, List<Integer> periods, List<BigDecimal> missing, int first) {
         String months = periods.stream().map(period -> horizon.name(period)).collect(Collectors.joining(", "));
         BigDecimal quantity = periods.stream().map(missing::get).reduce(BigDecimal.ZERO, BigDecimal::add);
         HorizonItem.Use use = item.uses().stream()
@@ -78,9 +77,9 @@ final class TooEarly {
                                 item.name(),
                                 months,
                                 Quantities.of(quantity, item),
-                                horizon.today().plusDays(HorizonProblem.leadDays(fastest)),
-                                fastest.name(),
-                                horizon.today(),
+                                OrderMonths.arrival(horizon, fastest),
+                                fastest.supplier().name(),
+                                ordered(fastest.offer()),
                                 horizon.name(first),
                                 onOrder(item, periods.get(0))));
     }
@@ -94,5 +93,10 @@ final class TooEarly {
                                 Quantities.of(stock.quantity(), item),
                                 stock.lot().expected()))
                 .collect(Collectors.joining());
+    }
+
+    private String ordered(Offer offer) {
+        String day = OrderMonths.firstOrderDay(horizon, offer).toString();
+        return offer.isAnnouncedOn(horizon.today()) ? day + ", when the price holds that he has announced" : day;
     }
 }

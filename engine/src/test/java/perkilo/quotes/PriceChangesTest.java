@@ -100,6 +100,47 @@ final class PriceChangesTest {
     }
 
     @Test
+    void the_first_list_is_compared_with_the_workbooks_own_offers() {
+        Offer dated = inBook(quote("Fen", "Wax", FIRST, "EUR", Measure.KG, "0", "10"), FIRST);
+        Offer undated = inBook(quote("Fen", "Oil", FIRST, "EUR", Measure.KG, "0", "4"), null);
+        Offer kept = inBook(quote("Fen", "Clay", FIRST, "EUR", Measure.KG, "0", "7"), FIRST);
+        PriceChanges changes = PriceChanges.on(
+                TODAY,
+                List.of(
+                        dated,
+                        undated,
+                        kept,
+                        quote("Fen", "Wax", THIRD, "EUR", Measure.KG, "0", "11"),
+                        quote("Fen", "Oil", THIRD, "EUR", Measure.KG, "0", "3"),
+                        quote("Fen", "New", THIRD, "EUR", Measure.KG, "0", "1"),
+                        quote("Moor", "Alone", THIRD, "EUR", Measure.KG, "0", "1")),
+                "book.xlsx");
+
+        assertThat(changes.answer())
+                .isEqualTo("1 price rose, 1 fell, 0 stayed the same; new: 1; no longer on the newest list: 0.");
+        assertThat(changes.of(PriceChange.Kind.NEW))
+                .extracting(change -> change.offer().item())
+                .containsExactly("New");
+        assertThat(changes.alone()).containsExactly("Moor");
+    }
+
+    private static Offer inBook(Offer quote, @Nullable LocalDate day) {
+        return new Offer(
+                quote.supplier(),
+                quote.item(),
+                quote.packSize(),
+                quote.packUnit(),
+                quote.breaks(),
+                quote.currency(),
+                null,
+                Figure.ONE,
+                null,
+                day,
+                null,
+                new Origin("book.xlsx", "Offers", "A2"));
+    }
+
+    @Test
     void breaks_that_moved_are_compared_at_every_quantity_of_either_list() {
         PriceChanges changes = PriceChanges.on(
                 TODAY,

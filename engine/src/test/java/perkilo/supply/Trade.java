@@ -163,15 +163,43 @@ final class Trade {
         return this;
     }
 
+    /** Gives the last offer its day. */
+    Trade quoted(String day) {
+        Offer last = offers.remove(offers.size() - 1);
+        offers.add(new Offer(
+                last.supplier(),
+                last.item(),
+                last.packSize(),
+                last.packUnit(),
+                last.breaks(),
+                last.currency(),
+                last.minimumOrder(),
+                last.orderMultiple(),
+                last.duty(),
+                LocalDate.parse(day),
+                last.validUntil(),
+                last.origin()));
+        return this;
+    }
+
     /** A material with a shelf life in months; null where it is not known. */
     Trade material(String name, @Nullable String shelfLife, String handlingLoss) {
+        return material(name, Figure.of("0.9"), shelfLife, handlingLoss);
+    }
+
+    /** A material of which no density is known. */
+    Trade materialWithoutDensity(String name) {
+        return material(name, null, null, "0");
+    }
+
+    private Trade material(String name, @Nullable Figure density, @Nullable String shelfLife, String handlingLoss) {
         materials.put(
                 name.toLowerCase(java.util.Locale.ROOT),
                 new Material(
                         name,
                         "",
                         List.of(),
-                        Figure.of("0.9"),
+                        density,
                         null,
                         cell("Materials", "F" + ++row, handlingLoss),
                         shelfLife == null ? null : cell("Materials", "G" + row, shelfLife),

@@ -204,7 +204,7 @@ final class StockBlock {
 
     private Expr price() {
         sheet.text(next, 0, "Lowest listed price", Look.LABEL);
-        Expr lowest = planned.market().listings(item.name()).stream()
+        Expr lowest = planned.market().currentListings(item.name()).stream()
                 .map(Landing::lowestPrice)
                 .reduce(Expr::min)
                 .orElse(Expr.of(0));

@@ -32,6 +32,7 @@ final class KnownNames {
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d{2}-\\d");
 
     private final Map<String, String> byKey = new LinkedHashMap<>();
+    private final Map<String, Set<String>> byLetters = new HashMap<>();
     private final Map<String, Set<String>> byInci = new HashMap<>();
     private final Map<String, Set<String>> byCas = new HashMap<>();
     private final Map<String, Set<String>> bySynonym = new HashMap<>();
@@ -91,6 +92,7 @@ final class KnownNames {
 
     private void add(String name) {
         if (!name.isBlank() && byKey.putIfAbsent(Names.key(name), name) == null) {
+            put(byLetters, Names.withoutMarks(name), name);
             for (String part : parts(name)) {
                 put(byWord, part, name);
             }
@@ -129,6 +131,11 @@ final class KnownNames {
     /** The name that is the same but for case and spaces; none where there is no such name. */
     Set<String> same(String name) {
         return set(byKey.get(Names.key(name)));
+    }
+
+    /** The names that have the same letters and digits. */
+    Set<String> sameLetters(String name) {
+        return byLetters.getOrDefault(Names.withoutMarks(name), Set.of());
     }
 
     /** The names of an INCI name. */

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Names;
@@ -34,7 +35,9 @@ final class ListCheck {
      * @param clear whether nothing is open: as long as something is, there may be no prices at all
      */
     void check(List<ListLine> lines, boolean clear) {
-        if (lines.isEmpty() && clear && findings.list().stream().noneMatch(finding -> finding.isError())) {
+        if (lines.stream().noneMatch(ListLine::isPriced)
+                && clear
+                && findings.list().stream().noneMatch(finding -> finding.isError())) {
             findings.error(Origin.NONE, "the list holds no price");
         }
         doubles(lines);
@@ -47,6 +50,9 @@ final class ListCheck {
         Map<String, ListLine> items = new HashMap<>(2 * lines.size());
         Map<Place, ListLine> seen = new HashMap<>();
         for (ListLine line : lines) {
+            if (!line.isPriced()) {
+                continue;
+            }
             String item = Names.key(names.of(line).name());
             ListLine firstOfItem = items.putIfAbsent(item, line);
             if (firstOfItem == null) {
@@ -86,9 +92,13 @@ final class ListCheck {
     }
 
     private static boolean samePrice(ListLine one, ListLine other) {
-        return one.price().compareTo(other.price()) == 0
+        BigDecimal price = one.price();
+        BigDecimal otherPrice = other.price();
+        return price != null
+                && otherPrice != null
+                && price.compareTo(otherPrice) == 0
                 && one.per() == other.per()
-                && one.currency().equals(other.currency());
+                && Objects.equals(one.currency(), other.currency());
     }
 
     private void unknown(List<ListLine> lines) {
@@ -118,9 +128,12 @@ final class ListCheck {
             String some = proposed.keySet().stream().limit(NAMED).collect(Collectors.joining("; "));
             findings.warning(
                     proposed.values().iterator().next(),
-                    "%s only like known ones, and keep their own name until the mapping says what they are: %s%s"
+                    "%s: %s%s"
                             .formatted(
-                                    proposed.size() == 1 ? "1 name is" : proposed.size() + " names are",
+                                    proposed.size() == 1
+                                            ? "1 name is only like a known one, and keeps its own name until the mapping says what it is"
+                                            : proposed.size()
+                                                    + " names are only like known ones, and keep their own names until the mapping says what they are",
                                     some,
                                     proposed.size() > NAMED ? " …" : ""));
         }

@@ -17,9 +17,9 @@ import perkilo.units.Measure;
  * @param code the supplier's number for it; empty where the list doesn't say
  * @param pack what one pack holds
  * @param from the quantity that the price begins at, in the pack's unit; null for the first pack
- * @param price in {@code currency}
+ * @param price in {@code currency}; null where the list says that there is none: on request, discontinued
  * @param per what the price is for; null for one pack
- * @param currency what the price is in
+ * @param currency what the price is in; null without a price
  * @param minimumOrder in the pack's unit; null where the list doesn't say
  * @param orderMultiple in packs; null where the list doesn't say
  * @param duty in per cent; null where the list doesn't say
@@ -35,12 +35,18 @@ record ListLine(
         String code,
         Quantity pack,
         @Nullable BigDecimal from,
-        BigDecimal price,
+        @Nullable BigDecimal price,
         @Nullable Measure per,
-        CurrencyUnit currency,
+        @Nullable CurrencyUnit currency,
         @Nullable BigDecimal minimumOrder,
         @Nullable BigDecimal orderMultiple,
         @Nullable BigDecimal duty,
         @Nullable LocalDate quotedOn,
         @Nullable LocalDate validUntil,
-        Origin origin) {}
+        Origin origin) {
+
+    /** Whether it has a price. */
+    boolean isPriced() {
+        return price != null && currency != null;
+    }
+}

@@ -4,13 +4,20 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Names;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.grid.Cell;
 import perkilo.workbook.read.grid.Grid;
@@ -22,6 +29,9 @@ import perkilo.workbook.read.table.Findings;
 final class ListRows {
 
     private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_REMARK = 40;
+    private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");
+    private static final Pattern ZERO = Pattern.compile("0+(?:[.,]0+)?");
 
     private final ListColumns columns;
     private final Grid grid;
@@ -35,10 +45,11 @@ final class ListRows {
     private final Map<String, Optional<Quantity>> units = new HashMap<>();
     private final Map<String, Optional<ListDates.Read>> days = new HashMap<>();
     private final Map<Meaning, Integer> places = new HashMap<>();
+    private final Map<ListLine, String> unpriced = new LinkedHashMap<>();
     private String above = "";
     private int left;
     private int currentRow = -1;
-    private Map<Integer, Cell> current = Map.of();
+    private NavigableMap<Integer, Cell> current = new TreeMap<>();
 
     ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
         this.columns = columns;
@@ -54,12 +65,16 @@ final class ListRows {
         }
     }
 
-    private Cell at(int row, int column) {
+    private NavigableMap<Integer, Cell> at(int row) {
         if (row != currentRow) {
             currentRow = row;
             current = grid.row(row);
         }
-        return current.getOrDefault(column, Cell.BLANK);
+        return current;
+    }
+
+    private Cell at(int row, int column) {
+        return at(row).getOrDefault(column, Cell.BLANK);
     }
 
     /** The lines of all rows. */
@@ -72,6 +87,7 @@ final class ListRows {
                 read(row, lines);
             }
         }
+        addUnpriced(lines);
         if (left > 0) {
             findings.note(
                     grid.origin(),
@@ -99,27 +115,170 @@ final class ListRows {
                 asked.put(column, cell);
             }
         }
-        String item = item(row, asked);
-        if (item.isEmpty() || asked.isEmpty()) {
+        if (!asked.isEmpty() && isTotalOrNote(row)) {
+            findings.warning(
+                    grid.origin(row, at(row).firstKey()),
+                    "\"%s\" is no offer and is left out".formatted(shortened(words(row))));
             return;
         }
-        PackText shared = null;
-        boolean tried = false;
-        for (Map.Entry<Integer, Cell> price : asked.entrySet()) {
-            ColumnUse use = columns.uses().get(price.getKey());
-            if (use == null || isOnRequest(price.getValue())) {
-                left++;
-                continue;
-            }
-            if (use.packText().isEmpty() && !tried) {
-                shared = pack(row);
-                tried = true;
-            }
-            PackText pack = use.packText().isEmpty() ? shared : packOfHeader(price.getKey(), use);
-            if (pack != null) {
-                line(row, item, price.getKey(), use, pack).ifPresent(lines::add);
+        String item = item(row, asked);
+        if (item.isEmpty()) {
+            return;
+        }
+        Map<String, List<Integer>> byPack = new LinkedHashMap<>();
+        for (int column : priceColumns) {
+            ColumnUse use = columns.uses().get(column);
+            if (use != null) {
+                byPack.computeIfAbsent(use.packText(), pack -> new ArrayList<>())
+                        .add(column);
             }
         }
+        byPack.forEach((pack, inColumns) -> read(row, item, pack, inColumns, lines));
+    }
+
+    /** The prices of one pack of a row: that of its own cell, or that of a header. */
+    private void read(int row, String item, String packText, List<Integer> inColumns, List<ListLine> lines) {
+        List<Integer> priced = inColumns.stream()
+                .filter(column -> !at(row, column).isBlank() && !isNoPrice(at(row, column)))
+                .toList();
+        if (priced.isEmpty()) {
+            withoutPrice(row, item, packText, inColumns);
+            return;
+        }
+        left += (int)
+                inColumns.stream().filter(column -> isNoPrice(at(row, column))).count();
+        PackText pack = packText.isEmpty() ? pack(row) : packOfHeader(inColumns.get(0), packText);
+        String remark = remark(row, text -> Words.is("on request", text));
+        if (pack != null && !remark.isEmpty()) {
+            findings.warning(
+                    grid.origin(row, priced.get(0)),
+                    "\"%s\" has a price and the remark \"%s\": the price is taken, ask whether it holds"
+                            .formatted(item, shortened(remark)));
+        }
+        if (pack != null) {
+            for (int column : priced) {
+                ColumnUse use = Objects.requireNonNull(columns.uses().get(column));
+                line(row, item, column, use, pack).ifPresent(lines::add);
+            }
+        }
+    }
+
+    /** A pack that the list names without a price: on request, discontinued, or nothing at all. */
+    private void withoutPrice(int row, String item, String packText, List<Integer> inColumns) {
+        Optional<Integer> marked =
+                inColumns.stream().filter(column -> isNoPrice(at(row, column))).findFirst();
+        boolean ownPack = packText.isEmpty()
+                && places.containsKey(Meaning.PACK)
+                && !packCell(row).isBlank();
+        if (marked.isEmpty() && !ownPack) {
+            return;
+        }
+        Origin origin = grid.origin(row, marked.orElse(inColumns.get(0)));
+        PackText pack = packText.isEmpty()
+                ? ownPack ? packIn(packCell(row), packUnit(row)) : null
+                : packIn(Cell.text(packText), null);
+        String said = marked.map(column -> at(row, column).text()).orElse("the cell is blank");
+        String remark = remark(row, text -> Words.is("on request", text));
+        String why = remark.isEmpty() || remark.equals(said) ? said : said + ", " + remark;
+        if (pack == null) {
+            findings.warning(
+                    origin,
+                    "\"%s\" has no price (%s); it is left out, as its pack is not told, so an older price may still be used: ask"
+                            .formatted(item, shortened(why)));
+            return;
+        }
+        unpriced.put(
+                new ListLine(
+                        text(row, Meaning.SUPPLIER),
+                        item,
+                        text(row, Meaning.INCI),
+                        text(row, Meaning.CAS),
+                        text(row, Meaning.CODE),
+                        pack.content(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        date(row, Meaning.QUOTED_ON),
+                        date(row, Meaning.VALID_UNTIL),
+                        origin),
+                why);
+    }
+
+    /** Names the packs that have a price nowhere in the list, and adds them. */
+    private void addUnpriced(List<ListLine> lines) {
+        Set<List<Object>> priced = new HashSet<>();
+        if (!unpriced.isEmpty()) {
+            lines.forEach(line -> priced.add(List.of(Names.key(line.item()), line.pack())));
+        }
+        unpriced.forEach((line, why) -> {
+            if (priced.add(List.of(Names.key(line.item()), line.pack()))) {
+                lines.add(line);
+                findings.warning(
+                        line.origin(),
+                        "\"%s\" in packs of %s has no price (%s); an older price of it is not used any more, ask for one"
+                                .formatted(line.item(), line.pack(), shortened(why)));
+            }
+        });
+    }
+
+    private static boolean isNoPrice(Cell cell) {
+        if (cell.kind() == Cell.Kind.TEXT) {
+            return isOnRequest(cell) || isZero(cell.text());
+        }
+        BigDecimal number = cell.kind() == Cell.Kind.NUMBER ? cell.number() : null;
+        return number != null && number.signum() == 0;
+    }
+
+    private static boolean isZero(String price) {
+        return FIRST_DIGIT_ZERO.matcher(price).lookingAt()
+                && NumberWords.of(price)
+                        .filter(parts -> ZERO.matcher(parts.digits()).matches())
+                        .isPresent();
+    }
+
+    /**
+     * Whether a row that holds a figure is a total or a note: it lacks its item or its pack, and says so, or it lacks
+     * both.
+     */
+    private boolean isTotalOrNote(int row) {
+        Integer item = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        boolean named = item != null && !merged(row, item).isBlank();
+        boolean hasPackColumn = places.containsKey(Meaning.PACK);
+        boolean packed = hasPackColumn && !packCell(row).isBlank();
+        if (named && packed) {
+            return false;
+        }
+        Integer from = places.get(Meaning.FROM);
+        boolean breaks = from != null && !at(row, from).isBlank();
+        boolean neither = hasPackColumn && !named && !packed && !breaks;
+        return neither
+                || at(row).values().stream()
+                        .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && Words.is("total", cell.text()));
+    }
+
+    private String words(int row) {
+        return at(row).values().stream()
+                .map(Cell::text)
+                .filter(text -> !text.isBlank())
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The first text of a kind in the columns that are of no use; empty for none. */
+    private String remark(int row, Predicate<String> kind) {
+        for (Map.Entry<Integer, Cell> cell : at(row).entrySet()) {
+            String text = cell.getValue().text();
+            boolean free = cell.getValue().kind() == Cell.Kind.TEXT
+                    && text.length() <= LONGEST_REMARK
+                    && !columns.uses().containsKey(cell.getKey());
+            if (free && kind.test(text)) {
+                return text;
+            }
+        }
+        return "";
     }
 
     private static boolean isOnRequest(Cell cell) {
@@ -149,7 +308,7 @@ final class ListRows {
             above = own;
             return own;
         }
-        if (asked.values().stream().allMatch(ListRows::isOnRequest)) {
+        if (asked.values().stream().allMatch(ListRows::isNoPrice)) {
             return "";
         }
         Optional<String> merged = grid.mergedAt(row, column)
@@ -183,13 +342,19 @@ final class ListRows {
                     "pack"));
             return null;
         }
-        Cell cell = merged(row, column);
+        return pack(packCell(row), grid.origin(row, column), packUnit(row));
+    }
+
+    private Cell packCell(int row) {
+        return merged(row, Objects.requireNonNull(places.get(Meaning.PACK)));
+    }
+
+    private @Nullable Quantity packUnit(int row) {
         Integer units = places.get(Meaning.PACK_UNIT);
         Quantity unit = units == null ? null : unit(merged(row, units).text());
-        return pack(
-                cell,
-                grid.origin(row, column),
-                unit == null ? columns.note(column).per() : unit);
+        return unit == null
+                ? columns.note(Objects.requireNonNull(places.get(Meaning.PACK))).per()
+                : unit;
     }
 
     private @Nullable Quantity unit(String word) {
@@ -211,9 +376,9 @@ final class ListRows {
                 : cell;
     }
 
-    private @Nullable PackText packOfHeader(int column, ColumnUse use) {
+    private @Nullable PackText packOfHeader(int column, String packText) {
         Origin header = grid.origin(columns.layout().lastHeader(), column);
-        return pack(Cell.text(use.packText()), header, null);
+        return pack(Cell.text(packText), header, null);
     }
 
     private @Nullable PackText pack(Cell cell, Origin origin, @Nullable Quantity unit) {
@@ -221,15 +386,7 @@ final class ListRows {
             findings.error(origin, "it is not said what the pack holds; expected a pack such as 25 kg");
             return null;
         }
-        if (cell.kind() == Cell.Kind.NUMBER
-                && cell.number() != null
-                && unit != null
-                && cell.number().signum() > 0) {
-            return new PackText(unit.times(cell.number()), 1);
-        }
-        PackText pack = cell.kind() == Cell.Kind.TEXT
-                ? PackText.of(cell.text(), sense.mark(), unit).orElse(null)
-                : null;
+        PackText pack = packIn(cell, unit);
         if (pack == null) {
             boolean doubtful = sense.mark() == DecimalMark.UNKNOWN && PackText.isAmbiguous(cell.text());
             if (!doubtful) {
@@ -238,9 +395,20 @@ final class ListRows {
                         "the pack \"%s\" is not understood; expected one such as 25 kg, or 25 with a column that says the unit"
                                 .formatted(shortened(cell.text())));
             }
-            return null;
         }
         return pack;
+    }
+
+    private @Nullable PackText packIn(Cell cell, @Nullable Quantity unit) {
+        if (cell.kind() == Cell.Kind.NUMBER
+                && cell.number() != null
+                && unit != null
+                && cell.number().signum() > 0) {
+            return new PackText(unit.times(cell.number()), 1);
+        }
+        return cell.kind() == Cell.Kind.TEXT
+                ? PackText.of(cell.text(), sense.mark(), unit).orElse(null)
+                : null;
     }
 
     private Optional<ListLine> line(int row, String item, int column, ColumnUse use, PackText packed) {
@@ -248,7 +416,8 @@ final class ListRows {
         Origin origin = grid.origin(row, column);
         String per = text(row, Meaning.PER);
         String currency = text(row, Meaning.CURRENCY);
-        PriceCell.Price price = prices.read(at(row, column), origin, use.note(), per, currency, packed);
+        PriceCell.Price price = prices.read(
+                at(row, column), origin, use.note(), per, currency, packed, remark(row, PriceNote::saysWhatFor));
         Bare from = use.from() == null ? cellFrom(row) : Bare.of(use.from());
         Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, origin);
         Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, origin);

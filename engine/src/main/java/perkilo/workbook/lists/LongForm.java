@@ -3,7 +3,9 @@ package perkilo.workbook.lists;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.workbook.schema.OffersSheet;
 
 /**
  * Lists in the long form: CSV with a comma, quoted as RFC 4180, UTF-8.
@@ -29,9 +31,16 @@ final class LongForm {
         next(number(line.pack().amount()));
         next(line.pack().measure().symbol());
         next(number(line.from()));
-        next(number(line.price()));
-        next(line.per() == null ? "pack" : line.per().symbol());
-        next(line.currency().getCurrencyCode());
+        CurrencyUnit currency = line.currency();
+        if (currency == null) {
+            next(OffersSheet.NO_PRICE);
+            next("");
+            next("");
+        } else {
+            next(number(line.price()));
+            next(line.per() == null ? "pack" : line.per().symbol());
+            next(currency.getCurrencyCode());
+        }
         next(number(line.minimumOrder()));
         next(number(line.orderMultiple()));
         next(number(line.duty()));

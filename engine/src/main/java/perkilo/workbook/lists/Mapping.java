@@ -29,6 +29,7 @@ public record Mapping(
     static final String MINIMUMS_IN = "minimums in";
     static final String MULTI_PACKS = "multi-packs";
     static final String BLANK_ITEMS = "blank items";
+    static final String ROW_BASIS = "basis in rows";
     static final String COLUMNS = "columns";
 
     public Mapping {

@@ -9,8 +9,9 @@ import perkilo.model.Names;
 import perkilo.model.Spelling;
 
 /**
- * Finds whom a name on a list means. A person's own answer goes first; then the same name, the INCI name, the CAS
- * number, a synonym, each only where it leads to one name. A name that is merely like another is proposed.
+ * Finds whom a name on a list means. A person's own answer goes first; then the same name, the same letters and digits
+ * (spaces, hyphens and other marks aside), the INCI name, the CAS number, a synonym, each only where it leads to one
+ * name. A name that is merely like another is proposed.
  */
 final class NameMatcher {
 
@@ -39,6 +40,7 @@ final class NameMatcher {
     enum By {
         ANSWER(""),
         SAME("same name"),
+        LETTERS("same letters"),
         INCI("INCI"),
         CAS("CAS"),
         SYNONYM("synonym"),
@@ -73,6 +75,7 @@ final class NameMatcher {
             return new Match(line.item(), By.NOTHING, "", 0);
         }
         return one(known.same(line.item()), By.SAME)
+                .or(() -> one(known.sameLetters(line.item()), By.LETTERS))
                 .or(() -> one(known.ofInci(line.inci()), By.INCI))
                 .or(() -> one(known.ofInci(line.item()), By.INCI))
                 .or(() -> one(known.ofCas(line.cas()), By.CAS))

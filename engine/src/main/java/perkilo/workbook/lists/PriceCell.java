@@ -58,9 +58,17 @@ final class PriceCell {
      * @param perCell what the row's column says that the price is for; empty for nothing
      * @param currencyCell what the row's column says of the currency; empty for nothing
      * @param pack what is sold
+     * @param remark what else in the row sounds as if it said what the price is for; empty for nothing
      * @return null where it was reported or asked about
      */
-    @Nullable Price read(Cell cell, Origin origin, PriceNote header, String perCell, String currencyCell, PackText pack) {
+    @Nullable Price read(
+            Cell cell,
+            Origin origin,
+            PriceNote header,
+            String perCell,
+            String currencyCell,
+            PackText pack,
+            String remark) {
         NumberWords parts =
                 cell.kind() == Cell.Kind.TEXT ? NumberWords.of(cell.text()).orElse(null) : null;
         PriceNote beside = parts == null ? PriceNote.NONE : note(parts.words()).orElse(null);
@@ -78,7 +86,7 @@ final class PriceCell {
             return null;
         }
         CurrencyUnit currency = currency(cell, origin, beside, header, currencyCell, perCell);
-        For basis = basis(origin, beside, header, perCell, pack);
+        For basis = basis(origin, beside, header, perCell, pack, remark);
         if (number == null) {
             ask.accept(Question.of(
                     Mapping.DECIMALS, origin, "\"%s\" can be two numbers".formatted(cell.text()), "point", "comma"));
@@ -183,7 +191,8 @@ final class PriceCell {
         }
     }
 
-    private @Nullable For basis(Origin origin, PriceNote beside, PriceNote header, String perCell, PackText pack) {
+    private @Nullable For basis(
+            Origin origin, PriceNote beside, PriceNote header, String perCell, PackText pack, String remark) {
         PriceNote row = PriceNote.NONE;
         if (!perCell.isEmpty()) {
             row = note(perCell).filter(PriceNote::saysWhatFor).orElse(null);
@@ -195,11 +204,15 @@ final class PriceCell {
                 return null;
             }
         }
-        Optional<PriceNote> answer = mapping.answer(Mapping.PRICE_PER).flatMap(this::note);
-        for (PriceNote note : List.of(beside, row, header, title, answer.orElse(PriceNote.NONE))) {
-            if (note.saysWhatFor()) {
-                return note.pack() ? ofPack(origin, note, pack) : of(origin, note, pack.content());
-            }
+        PriceNote answer = mapping.answer(Mapping.PRICE_PER).flatMap(this::note).orElse(PriceNote.NONE);
+        PriceNote inRow = firstSaying(beside, row);
+        PriceNote ofList = firstSaying(header, title, answer);
+        PriceNote holds = inRow.saysWhatFor() ? inRow : unlessRemarked(origin, ofList, remark, pack);
+        if (holds == null) {
+            return null;
+        }
+        if (holds.saysWhatFor()) {
+            return holds.pack() ? ofPack(origin, holds, pack) : of(origin, holds, pack.content());
         }
         ask.accept(Question.of(
                 Mapping.PRICE_PER,
@@ -210,6 +223,47 @@ final class PriceCell {
                 "100 g",
                 "L",
                 "each"));
+        return null;
+    }
+
+    private static PriceNote firstSaying(PriceNote... notes) {
+        for (PriceNote note : notes) {
+            if (note.saysWhatFor()) {
+                return note;
+            }
+        }
+        return PriceNote.NONE;
+    }
+
+    /**
+     * What the list says its prices are for; where a remark in the row says otherwise, only a person knows which holds.
+     *
+     * @return null where it was asked about
+     */
+    private @Nullable PriceNote unlessRemarked(Origin origin, PriceNote ofList, String remark, PackText pack) {
+        PriceNote said = remark.isEmpty() ? PriceNote.NONE : note(remark).orElse(PriceNote.NONE);
+        boolean pieces = said.per() != null && said.per().measure() == Measure.EACH;
+        if (pieces && pack.content().measure() != Measure.EACH) {
+            said = new PriceNote(said.currency(), null, true, null);
+        }
+        if (!said.saysWhatFor() || !ofList.saysWhatFor() || said.isSameBasis(ofList)) {
+            return ofList;
+        }
+        String answer = mapping.answer(Mapping.ROW_BASIS).orElse("");
+        boolean row = answer.equalsIgnoreCase("row");
+        if (row || answer.equalsIgnoreCase("list")) {
+            findings.warning(
+                    origin,
+                    "\"%s\" stands in the row, and the mapping says that %s holds"
+                            .formatted(remark, row ? "this" : "what the list says of its prices"));
+            return row ? said : ofList;
+        }
+        ask.accept(Question.of(
+                Mapping.ROW_BASIS,
+                origin,
+                "\"%s\" stands in the row: does that hold for its price, or what holds for the list".formatted(remark),
+                "row",
+                "list"));
         return null;
     }
 

@@ -4,10 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import perkilo.units.Measure;
 import perkilo.workbook.read.table.CurrencySign;
 
 /**
@@ -137,6 +139,21 @@ record PriceNote(
 
     private PriceNote in(@Nullable CurrencySign other) {
         return other == null ? this : new PriceNote(other, per, pack, content);
+    }
+
+    /** Whether words say of a price what it is for, and cannot be anything else: {@code per lb}, {@code each}. */
+    static boolean saysWhatFor(String words) {
+        String text = Words.tidy(words);
+        boolean sounds = PER.matcher(text).find()
+                || Quantity.unit(text)
+                        .filter(unit -> unit.measure() == Measure.EACH)
+                        .isPresent();
+        return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();
+    }
+
+    /** Whether another note says that prices are for the same. */
+    boolean isSameBasis(PriceNote other) {
+        return pack == other.pack && Objects.equals(per, other.per);
     }
 
     /** Whether it says what the price is for. */

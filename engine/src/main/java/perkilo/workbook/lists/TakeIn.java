@@ -124,7 +124,7 @@ public final class TakeIn {
                 supplier,
                 days.quotedOn,
                 days.validUntil,
-                lines.size(),
+                (int) lines.stream().filter(ListLine::isPriced).count(),
                 items,
                 kept,
                 folder.mapping(supplier),
@@ -257,7 +257,7 @@ public final class TakeIn {
         Map<String, Mapping.NameAnswer> all = new LinkedHashMap<>(mapping.names());
         names.found().forEach((listed, match) -> {
             switch (match.by()) {
-                case INCI, CAS, SYNONYM ->
+                case LETTERS, INCI, CAS, SYNONYM ->
                     all.put(
                             listed,
                             new Mapping.NameAnswer(match.name(), match.by().word(), "", 0));

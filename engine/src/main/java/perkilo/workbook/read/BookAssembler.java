@@ -60,10 +60,11 @@ final class BookAssembler {
     Book assemble(@Nullable LocalDate costingDate, LocalDate today) {
         SettingRows rows = new SettingRows(tables, findings);
         SupplierBook suppliers = new SupplierBook(tables, findings);
-        List<OfferRow> offerRows = offerRows(suppliers.rows());
+        OfferRowReader offerReader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
+        List<OfferRow> offerRows = offerRows(offerReader);
         CurrencyUnit home = home(rows, offerRows);
         Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
-        List<Offer> offers = new OfferBook(settings, findings).offers(offerRows);
+        List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(offerRows);
         Map<String, Batching> batching = batching(home);
         Map<String, Formula> formulas = new FormulaTables(batching, findings).read(tables);
         Map<String, Product> products = products(home);
@@ -84,7 +85,8 @@ final class BookAssembler {
                 new ExchangeRates(rates(settings)));
         checkAnything(book);
         Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
-        return new BookChecks(book, described, tables, lookAlikes, reports, findings).run();
+        WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, settings.costingDate());
+        return new BookChecks(book, described, tables, lookAlikes, withdrawn, reports, findings).run();
     }
 
     private LocalDate costingDate(SettingRows rows, @Nullable LocalDate given, LocalDate today) {
@@ -128,8 +130,7 @@ final class BookAssembler {
                 currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList());
     }
 
-    private List<OfferRow> offerRows(Map<String, SupplierRow> suppliers) {
-        OfferRowReader reader = new OfferRowReader(new OfferCurrency(suppliers, findings), findings);
+    private List<OfferRow> offerRows(OfferRowReader reader) {
         return tables.stream(OffersSheet.SCHEMA, findings)
                 .peek(lookAlikes::noteOffer)
                 .flatMap(row -> reader.read(row).stream())

@@ -19,6 +19,7 @@ final class BookChecks {
     private final Set<String> described;
     private final Tables tables;
     private final LookAlikeCheck lookAlikes;
+    private final WithdrawnPacks withdrawn;
     private final Origin reports;
     private final Findings findings;
 
@@ -28,6 +29,7 @@ final class BookChecks {
      * @param book as read
      * @param described materials that have a row of their own, by {@link Names#key}
      * @param lookAlikes has seen the offers
+     * @param withdrawn knows what newer lists no longer have
      * @param reports where the report currencies are set
      */
     BookChecks(
@@ -35,9 +37,11 @@ final class BookChecks {
             Set<String> described,
             Tables tables,
             LookAlikeCheck lookAlikes,
+            WithdrawnPacks withdrawn,
             Origin reports,
             Findings findings) {
         this.lookAlikes = lookAlikes;
+        this.withdrawn = withdrawn;
         this.reports = reports;
         this.book = book;
         this.described = described;
@@ -55,7 +59,9 @@ final class BookChecks {
         new StockCheck(book, items, findings).run();
         List<Offer> kept = new OfferCheck(book, items, findings).kept();
         List<Offer> payable = new RateCheck(book.withOffers(kept), items, reports, findings).payable();
-        return book.withOffers(payable);
+        Book checked = book.withOffers(payable);
+        withdrawn.report(checked, items, findings);
+        return checked;
     }
 
     /**

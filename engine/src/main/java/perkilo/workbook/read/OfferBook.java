@@ -5,48 +5,67 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Offer;
+import perkilo.model.PackOffered;
 import perkilo.model.Settings;
 import perkilo.workbook.read.table.Findings;
 import perkilo.workbook.read.table.TableRow;
 import perkilo.workbook.schema.OffersSheet;
 
 /**
- * Makes offers of price breaks: of one supplier's quotes for one item in one pack the newest holds, older ones are
- * history.
+ * Makes offers of price breaks: of one supplier's quotes for one item in one pack the newest on or before the costing
+ * date holds; older ones are history, later ones announced.
  */
 final class OfferBook {
 
     private final LocalDate costingDate;
     private final BigDecimal ageLimitDays;
     private final Findings findings;
+    private final Map<PackOffered, Unpriced> unpriced = new HashMap<>();
     private final OncePerList oncePerList = new OncePerList();
 
-    OfferBook(Settings settings, Findings findings) {
+    /**
+     * Ready to make offers.
+     *
+     * @param unpriced packs that lists name without a price
+     */
+    OfferBook(Settings settings, List<Unpriced> unpriced, Findings findings) {
+        for (Unpriced one : unpriced) {
+            if (!one.quotedOn().isAfter(settings.costingDate())) {
+                this.unpriced.merge(
+                        one.pack(), one, (first, other) -> other.quotedOn().isAfter(first.quotedOn()) ? other : first);
+            }
+        }
         this.costingDate = settings.costingDate();
         this.ageLimitDays = settings.priceAgeLimitDays().value();
         this.findings = findings;
     }
 
-    /** The offers that hold, in the order of their first rows. */
+    /** The offers that hold on the costing date or are announced for later, in the order of their first rows. */
     List<Offer> offers(List<OfferRow> rows) {
         List<Offer> offers = new ArrayList<>();
         for (List<OfferRow> pack : byPack(rows)) {
             Collection<List<OfferRow>> quotes = byDay(pack);
-            List<OfferRow> holds = holding(quotes);
+            OfferRow holds = holding(quotes);
+            boolean isUnpriced = holds != null && isUnpriced(holds);
             for (List<OfferRow> quote : quotes) {
+                if (isUnpriced && !isFuture(quote.get(0))) {
+                    continue;
+                }
                 Offer offer = new OneOffer(quote, findings).offer();
-                if (quote == holds) {
+                OfferRow first = quote.get(0);
+                if (holds == null || isFuture(first) || day(first).equals(day(holds))) {
                     offers.add(offer);
                     quote.forEach(this::checkDuty);
-                    checkDates(offer, quote.get(0).row());
+                    checkDates(offer, first, holds);
                 } else {
-                    superseded(quote.get(0), holds.get(0));
+                    superseded(first, holds);
                 }
             }
         }
@@ -56,7 +75,7 @@ final class OfferBook {
 
     /** The rows of each pack of each supplier; most packs of a long list have one. */
     static Collection<List<OfferRow>> byPack(List<OfferRow> rows) {
-        Map<OfferRow.Pack, List<OfferRow>> packs = new LinkedHashMap<>();
+        Map<PackOffered, List<OfferRow>> packs = new LinkedHashMap<>();
         for (OfferRow row : rows) {
             packs.merge(row.pack(), List.of(row), OfferBook::joined);
         }
@@ -81,18 +100,41 @@ final class OfferBook {
         return quotes.values();
     }
 
-    /** The newest quote on or before the costing date; the earliest of all where there is none. */
-    private List<OfferRow> holding(Collection<List<OfferRow>> quotes) {
-        if (quotes.size() == 1) {
-            return quotes.iterator().next();
+    /** The first row of the newest quote on or before the costing date; null where there is none. */
+    private @Nullable OfferRow holding(Collection<List<OfferRow>> quotes) {
+        OfferRow newest = null;
+        for (List<OfferRow> quote : quotes) {
+            OfferRow first = quote.get(0);
+            if (!isFuture(first) && (newest == null || day(first).isAfter(day(newest)))) {
+                newest = first;
+            }
         }
-        Comparator<List<OfferRow>> byDay =
-                Comparator.comparing(quote -> quote.get(0).quoted().orElse(LocalDate.MIN));
-        return quotes.stream()
-                .filter(quote -> !isFuture(quote.get(0)))
-                .max(byDay)
-                .or(() -> quotes.stream().min(byDay))
-                .orElseThrow();
+        return newest;
+    }
+
+    /** Whether a list that is not older than a quote names its pack without a price; a warning says so. */
+    private boolean isUnpriced(OfferRow holds) {
+        Unpriced later = unpriced.isEmpty() ? null : unpriced.get(holds.pack());
+        if (later == null
+                || later.quotedOn().isBefore(day(holds))
+                || later.origin().file().equals(holds.origin().file())) {
+            return false;
+        }
+        findings.warning(
+                later.origin(),
+                "\"%s\" in packs of %s %s has no price on %s's list of %s, so the older one in %s is not used; ask him, and type what he says as an offer of a later day"
+                        .formatted(
+                                holds.item(),
+                                holds.packSize().value().stripTrailingZeros().toPlainString(),
+                                holds.packUnit().symbol(),
+                                holds.supplier(),
+                                later.quotedOn(),
+                                holds.origin().where()));
+        return true;
+    }
+
+    private static LocalDate day(OfferRow row) {
+        return row.quoted().orElse(LocalDate.MIN);
     }
 
     private boolean isFuture(OfferRow row) {
@@ -100,15 +142,6 @@ final class OfferBook {
     }
 
     private void superseded(OfferRow old, OfferRow holds) {
-        if (isFuture(old)) {
-            oncePerList.warning(
-                    old.origin(),
-                    "future " + old.quotedOn() + listOf(holds),
-                    "quoted on %s, after the costing date %s, so the quote in %s holds"
-                            .formatted(
-                                    old.quotedOn(), costingDate, holds.origin().where()));
-            return;
-        }
         String newer = holds.quoted().map(day -> "of " + day + " ").orElse("");
         String text = "the newer quote %sin %s holds; this one is history"
                 .formatted(newer, holds.origin().where());
@@ -132,23 +165,21 @@ final class OfferBook {
                 .ifPresent(text -> oncePerList.warning(row.row().origin(OffersSheet.DUTY), "low duty", text));
     }
 
-    private void checkDates(Offer offer, TableRow row) {
-        LocalDate until = offer.validUntil();
-        if (until != null && until.isBefore(costingDate)) {
+    private void checkDates(Offer offer, OfferRow first, @Nullable OfferRow holds) {
+        LocalDate quoted = offer.quotedOn();
+        if (quoted != null && isFuture(first)) {
+            announced(offer, quoted, first, holds);
+            return;
+        }
+        TableRow row = first.row();
+        if (offer.isExpiredOn(costingDate)) {
             findings.warning(
                     row.origin(OffersSheet.VALID_UNTIL),
                     "the offer of \"%s\" by %s expired on %s, before the costing date %s, and is not used"
-                            .formatted(offer.item(), offer.supplier(), until, costingDate));
+                            .formatted(offer.item(), offer.supplier(), offer.validUntil(), costingDate));
         }
-        LocalDate quoted = offer.quotedOn();
         if (quoted == null) {
             return;
-        }
-        if (quoted.isAfter(costingDate)) {
-            oncePerList.warning(
-                    row.origin(OffersSheet.QUOTED_ON),
-                    "future " + quoted,
-                    "quoted on %s, after the costing date %s, so it is not used".formatted(quoted, costingDate));
         }
         long age = ChronoUnit.DAYS.between(quoted, costingDate);
         if (BigDecimal.valueOf(age).compareTo(ageLimitDays) > 0) {
@@ -158,6 +189,27 @@ final class OfferBook {
                     "quoted on %s, %d days before the costing date; the limit is %s days, ask for a new quote"
                             .formatted(quoted, age, ageLimitDays.toPlainString()));
         }
+    }
+
+    private void announced(Offer offer, LocalDate quoted, OfferRow first, @Nullable OfferRow holds) {
+        if (offer.isExpiredOn(quoted)) {
+            findings.warning(
+                    first.row().origin(OffersSheet.VALID_UNTIL),
+                    "the offer of \"%s\" by %s is quoted on %s, but valid until %s, and is not used"
+                            .formatted(offer.item(), offer.supplier(), quoted, offer.validUntil()));
+            return;
+        }
+        oncePerList.warning(
+                first.row().origin(OffersSheet.QUOTED_ON),
+                "future " + quoted + (holds == null ? "" : listOf(holds)),
+                "quoted on %s, after the costing date %s: orders placed from that day on are planned at this price; costs are not, %s"
+                        .formatted(
+                                quoted,
+                                costingDate,
+                                holds == null
+                                        ? "as it does not hold yet"
+                                        : "for them the quote in %s holds"
+                                                .formatted(holds.origin().where())));
     }
 
     /** Whether two decimals are the same number. */

@@ -55,9 +55,16 @@ final class OfferCheck {
         }
     }
 
+    /**
+     * What has expired takes no part, and whether an announced price does only orders can tell: those judge it
+     * themselves.
+     */
     private boolean hasDensity(Offer offer) {
-        if (!needsDensity(offer)
+        if (!offer.needsDensity()
                 || book.material(offer.item()).map(Material::density).isPresent()) {
+            return true;
+        }
+        if (items.isUsed(offer) && !offer.isValidOn(book.settings().costingDate())) {
             return true;
         }
         String what = "\"%s\" is sold by volume, but its density is not known; fill Density g/mL in Materials"
@@ -68,12 +75,5 @@ final class OfferCheck {
             findings.warning(offer.packSize().origin(), what + ". The offer is left out, as no formula uses it");
         }
         return false;
-    }
-
-    private static boolean needsDensity(Offer offer) {
-        return offer.packUnit().kind() == Measure.Kind.VOLUME
-                || offer.breaks().stream()
-                        .map(Offer.PriceBreak::per)
-                        .anyMatch(per -> per != null && per.kind() == Measure.Kind.VOLUME);
     }
 }

@@ -1,12 +1,10 @@
 package perkilo.workbook.read;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Objects;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Names;
+import perkilo.model.PackOffered;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Measure;
@@ -49,38 +47,12 @@ record OfferRow(
         @Nullable LocalDate validUntil) {
 
     /** Supplier, item and pack: what newer quotes supersede older ones of. */
-    Pack pack() {
-        return new Pack(Names.key(supplier), Names.key(item), packSize.value().stripTrailingZeros(), packUnit);
+    PackOffered pack() {
+        return PackOffered.of(supplier, item, packSize.value(), packUnit);
     }
 
     /** The day of the quote; empty where it is not known. */
     Optional<LocalDate> quoted() {
         return Optional.ofNullable(quotedOn);
-    }
-
-    /**
-     * What is sold, and in which pack.
-     *
-     * @param supplier by {@link Names#key}
-     * @param item by {@link Names#key}
-     * @param size in {@code unit}, without zeros at its end
-     * @param unit what the pack is measured in
-     */
-    record Pack(String supplier, String item, BigDecimal size, Measure unit) {
-
-        /** Written out, as a record's own takes its milliseconds when it is first asked. */
-        @Override
-        public boolean equals(@Nullable Object other) {
-            return other instanceof Pack pack
-                    && supplier.equals(pack.supplier)
-                    && item.equals(pack.item)
-                    && size.equals(pack.size)
-                    && unit.equals(pack.unit);
-        }
-
-        @Override
-        public int hashCode() {
-            return Objects.hash(supplier, item, size, unit);
-        }
     }
 }

@@ -11,9 +11,12 @@ import static perkilo.workbook.schema.OffersSheet.SUPPLIER;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.PackOffered;
 import perkilo.origin.Figure;
 import perkilo.units.Measure;
 import perkilo.workbook.read.table.Amount;
@@ -28,6 +31,7 @@ final class OfferRowReader {
 
     private final OfferCurrency currencies;
     private final Findings findings;
+    private final List<Unpriced> unpriced = new ArrayList<>();
     private String lastSupplier = "";
 
     OfferRowReader(OfferCurrency currencies, Findings findings) {
@@ -35,8 +39,28 @@ final class OfferRowReader {
         this.findings = findings;
     }
 
+    /** The packs that lists name without a price, of all rows so far. */
+    List<Unpriced> unpriced() {
+        return List.copyOf(unpriced);
+    }
+
+    private void withoutPrice(TableRow row) {
+        Amount size = row.amount(PACK_SIZE);
+        Measure unit = Quantities.unit(row, PACK_UNIT, PACK_SIZE, size);
+        LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
+        if (size != null && unit != null && quotedOn != null) {
+            BigDecimal holds = Quantities.in(row, PACK_UNIT, size, unit).value();
+            unpriced.add(new Unpriced(
+                    PackOffered.of(row.text(SUPPLIER), row.text(ITEM), holds, unit), quotedOn, row.origin()));
+        }
+    }
+
     /** What a row says; empty where it was reported. */
     Optional<OfferRow> read(TableRow row) {
+        if (!row.table().grid().ofBook() && row.text(PRICE).equals(OffersSheet.NO_PRICE)) {
+            withoutPrice(row);
+            return Optional.empty();
+        }
         boolean complete = row.require(PACK_SIZE, PRICE);
         Amount size = row.amount(PACK_SIZE);
         Amount price = row.amount(PRICE);

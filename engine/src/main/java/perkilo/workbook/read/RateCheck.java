@@ -54,7 +54,7 @@ final class RateCheck {
     }
 
     private boolean isPayable(Offer offer) {
-        boolean used = items.isUsed(offer);
+        boolean used = items.isUsed(offer) && !offer.isExpiredOn(date);
         Origin origin = offer.breaks().get(0).price().origin();
         CurrencyUnit supplier =
                 book.supplier(offer.supplier()).map(Supplier::currency).orElse(offer.currency());
@@ -135,7 +135,7 @@ final class RateCheck {
             findings.error(origin, what);
         } else {
             told.remove(List.of(from, to));
-            findings.warning(origin, what + ". The offer is left out, as nothing uses its item");
+            findings.warning(origin, what + ". The offer is left out, as it is not used");
         }
     }
 

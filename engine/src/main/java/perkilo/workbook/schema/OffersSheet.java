@@ -90,12 +90,18 @@ public final class OffersSheet {
     public static final Column DUTY = SuppliersSheet.DUTY.orElse("the supplier's");
 
     public static final Column QUOTED_ON = Column.of(
-                    "Quoted on", DATE, "the day of the quote; a newer one supersedes it", "2026-10-13")
+                    "Quoted on",
+                    DATE,
+                    "the day of the quote; a newer one supersedes it, a coming day announces the price for orders from then on",
+                    "2026-10-13")
             .also("Quote date", "Date quoted", "Date", "Price date", "Quoted", "Valid from", "Date of quote");
 
     public static final Column VALID_UNTIL = Column.of(
                     "Valid until", DATE, "the last day the price holds", "2027-03-31")
             .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
+
+    /** What stands in a kept list for a price that its supplier does not give: on request, discontinued. */
+    public static final String NO_PRICE = "no price";
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Offers",

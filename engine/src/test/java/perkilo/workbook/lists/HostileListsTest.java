@@ -94,13 +94,61 @@ final class HostileListsTest {
     }
 
     @Test
-    void zero_is_not_a_price_and_on_request_is_none() throws IOException {
-        TakenIn taken = take(HEADER + "A;25 kg;0\nB;25 kg;auf Anfrage\nC;25 kg;1,50\nD;25 kg;sur demande\n");
+    void what_has_no_price_is_named_and_kept_without_one() throws IOException {
+        TakenIn taken = take(HEADER + "A;25 kg;0\nB;25 kg;auf Anfrage\nC;25 kg;1,50\nD;25 kg;\nE;25 kg;0,00 €\n");
 
-        assertThat(LayoutsProperties.rows(taken)).containsExactly("C|25|kg||1.5|kg|EUR");
+        assertThat(LayoutsProperties.rows(taken))
+                .containsExactly(
+                        "C|25|kg||1.5|kg|EUR",
+                        "A|25|kg||no price||",
+                        "B|25|kg||no price||",
+                        "D|25|kg||no price||",
+                        "E|25|kg||no price||");
+        assertThat(taken.prices()).isEqualTo(1);
         assertThat(taken.findings())
                 .extracting(Finding::toString)
-                .contains("warning list.csv line 2: 0 is not taken as a price");
+                .contains(
+                        "warning list.csv line 2: \"A\" in packs of 25 kg has no price (0); an older price of it is not used"
+                                + " any more, ask for one",
+                        "warning list.csv line 3: \"B\" in packs of 25 kg has no price (auf Anfrage); an older price of it is"
+                                + " not used any more, ask for one",
+                        "warning list.csv line 5: \"D\" in packs of 25 kg has no price (the cell is blank); an older price of"
+                                + " it is not used any more, ask for one");
+    }
+
+    @Test
+    void a_pack_whose_price_stands_in_another_row_has_one() throws IOException {
+        TakenIn taken = take(HEADER + "A;25 kg;\nA;25 kg;1,50\n");
+
+        assertThat(LayoutsProperties.rows(taken)).containsExactly("A|25|kg||1.5|kg|EUR");
+        assertThat(taken.findings()).extracting(Finding::text).noneMatch(text -> text.contains("has no price"));
+    }
+
+    @Test
+    void totals_and_notes_are_left_out_by_name_and_offers_without_a_pack_are_not() throws IOException {
+        TakenIn taken = take(HEADER + "A;25 kg;1,50\nTotal;;1,50\n;;1,50\n");
+
+        assertThat(LayoutsProperties.rows(taken)).containsExactly("A|25|kg||1.5|kg|EUR");
+        assertThat(taken.findings())
+                .extracting(Finding::toString)
+                .contains(
+                        "warning list.csv line 3: \"Total 1,50\" is no offer and is left out",
+                        "warning list.csv line 4: \"1,50\" is no offer and is left out");
+        assertThat(take(HEADER + "A;25 kg;1,50\nTotal care oil;;1,50\n").isKept())
+                .isFalse();
+        assertThat(LayoutsProperties.rows(take(HEADER + "Total;25 kg;1,50\n")))
+                .containsExactly("Total|25|kg||1.5|kg|EUR");
+    }
+
+    @Test
+    void a_price_beside_a_word_that_it_is_given_up_is_taken_with_a_warning() throws IOException {
+        TakenIn taken = take(HEADER.strip() + ";Hinweis\nA;25 kg;1,50;discontinued\n");
+
+        assertThat(LayoutsProperties.rows(taken)).containsExactly("A|25|kg||1.5|kg|EUR");
+        assertThat(taken.findings())
+                .extracting(Finding::text)
+                .contains(
+                        "\"A\" has a price and the remark \"discontinued\": the price is taken, ask whether it holds");
     }
 
     @Test

@@ -93,6 +93,35 @@ final class QuestionsTest {
     }
 
     @Test
+    void a_row_that_says_otherwise_than_the_list_is_asked_about() throws IOException {
+        String list = "Product;Pack;EUR/kg;Remarks\nA;25 lb;4.10;per lb\nB;25 kg;1.50;new pack\n";
+        asks(list, "basis in rows", "row", "A|25|lb||4.1|lb|EUR");
+        assertThat(take(list, List.of()).findings())
+                .extracting(Finding::text)
+                .contains("\"per lb\" stands in the row, and the mapping says that this holds");
+        JSON.writeValue(mapping().toFile(), json().put("basis in rows", "list"));
+        assertThat(LayoutsProperties.rows(take(list, List.of())))
+                .contains("A|25|lb||4.1|kg|EUR", "B|25|kg||1.5|kg|EUR");
+    }
+
+    @Test
+    void a_row_is_asked_about_only_once_it_is_known_what_the_list_says() throws IOException {
+        asks("Product;Pack;Price EUR;Remarks\nA;25 kg;4.10;per kg\n", "price per", "kg", "A|25|kg||4.1|kg|EUR");
+    }
+
+    @Test
+    void each_beside_a_pack_by_weight_means_the_pack() throws IOException {
+        asks("Product;Pack;EUR/kg;Remarks\nA;25 kg;41.50;each\n", "basis in rows", "row", "A|25|kg||41.5|pack|EUR");
+    }
+
+    @Test
+    void a_row_that_says_the_same_as_the_list_asks_nothing() throws IOException {
+        assertThat(take("Product;Pack;EUR/kg;Remarks\nA;25 kg;4.10;per kg\n", List.of())
+                        .isKept())
+                .isTrue();
+    }
+
+    @Test
     void whether_breaks_count_packs_is_asked_about_where_both_make_sense() throws IOException {
         asks("Product;Pack;EUR/kg;50+ (EUR/kg)\nA;25 kg;2.50;1.50\n", "breaks in", "packs", "A|25|kg|1250|1.5|kg|EUR");
     }

@@ -66,17 +66,44 @@ final class OffersTest {
     }
 
     @Test
-    void a_quote_of_a_coming_day_is_not_used() {
+    void a_quote_of_a_coming_day_is_announced() {
         LocalDate future = LocalDate.of(2026, 12, 1);
         TestBook book = offers(shea("", 6.5, future), shea("", 6.4, OCTOBER));
 
         assertThat(book.findings())
-                .containsExactly("warning Offers!A2: quoted on 2026-12-01, after the costing date 2026-11-20, "
-                        + "so the quote in Offers!A3 holds");
-        assertThat(price(book)).isEqualTo("6.4");
+                .containsExactly("warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20: orders "
+                        + "placed from that day on are planned at this price; costs are not, for them the quote in "
+                        + "Offers!A3 holds");
+        assertThat(book.read().value().offersFor("Shea butter"))
+                .extracting(offer -> offer.quotedOn() + " "
+                        + offer.breaks().get(0).price().value().toPlainString())
+                .containsExactly("2026-12-01 6.5", "2026-10-01 6.4");
         assertThat(offers(shea("", 6.5, future)).findings())
-                .containsExactly(
-                        "warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20, so it is not used");
+                .containsExactly("warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20: orders "
+                        + "placed from that day on are planned at this price; costs are not, as it does not hold yet");
+    }
+
+    @Test
+    void an_announced_price_that_ends_before_it_begins_is_not_used() {
+        TestBook book = offers(
+                row("Shea butter", 25, "kg", "", 6.5, "kg", LocalDate.of(2026, 12, 1), LocalDate.of(2026, 11, 30)));
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!J2: the offer of \"Shea butter\" by Tarnholt Oleo is quoted on "
+                        + "2026-12-01, but valid until 2026-11-30, and is not used");
+    }
+
+    @Test
+    void litres_without_a_density_stop_nothing_where_they_take_no_part() {
+        List<?> announced = row("Sunflower oil", 5, "L", "", 3.0, "L", LocalDate.of(2026, 12, 1), "");
+        List<?> expired = row("Sunflower oil", 5, "L", "", 3.0, "L", OCTOBER, LocalDate.of(2026, 11, 19));
+        List<?> holds = row("Sunflower oil", 5, "L", "", 3.0, "L", OCTOBER, LocalDate.of(2026, 11, 20));
+
+        assertThat(offers(shea("", 6.5, OCTOBER), announced).findings()).noneMatch(one -> one.startsWith("error"));
+        assertThat(offers(shea("", 6.5, OCTOBER), expired).findings()).noneMatch(one -> one.startsWith("error"));
+        assertThat(offers(shea("", 6.5, OCTOBER), holds).findings())
+                .containsExactly("error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is not known; "
+                        + "fill Density g/mL in Materials");
     }
 
     @Test

@@ -179,6 +179,49 @@ final class PriceFilesTest {
                 .containsExactly("note words.csv: holds no price list and is left alone");
     }
 
+    @Test
+    void a_pack_that_the_newest_list_lacks_is_named_and_may_still_be_bought() throws IOException {
+        Path old = write(
+                "october.csv",
+                HEADERS + "Tarnholt Oleo,Shea butter,10,kg,5,kg,EUR,2026-10-01\n"
+                        + "Tarnholt Oleo,Argan oil,10,kg,9,kg,EUR,2026-10-01\n");
+        Path now = write("november.csv", HEADERS + "Tarnholt Oleo,Shea butter,190,kg,4,kg,EUR,2026-11-01\n");
+        Reading<Book> reading = TestBook.sound().readWith(old, now);
+
+        assertThat(reading.findings())
+                .extracting(Finding::toString)
+                .filteredOn(text -> text.contains("newest list"))
+                .containsExactly(
+                        "warning october.csv line 2: \"Shea butter\" in packs of 10 kg is not on Tarnholt Oleo's"
+                                + " newest list, november.csv of 2026-11-01; this price of 2026-10-01 may still be bought at, as a"
+                                + " list may be a part of what he sells: ask him");
+        assertThat(reading.value().offersFor("Shea butter"))
+                .extracting(Offer::pack)
+                .contains("10 kg");
+        assertThat(TestBook.sound().readWith(now).findings())
+                .extracting(Finding::text)
+                .noneMatch(text -> text.contains("newest list"));
+    }
+
+    @Test
+    void an_older_price_of_what_a_list_has_no_price_for_is_not_used() throws IOException {
+        Path list = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,no price,,,2026-11-01\n");
+        Reading<Book> reading = TestBook.sound().readWith(list);
+
+        assertThat(reading.findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's"
+                                + " list of 2026-11-01, so the older one in Offers!A2 is not used; ask him, and type what he says as an offer of a later day");
+        assertThat(reading.value().offersFor("Shea butter")).isEmpty();
+        Path later = write("moor.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,6.2,kg,EUR,2026-11-02\n");
+        assertThat(TestBook.sound().readWith(list, later).value().offersFor("Shea butter"))
+                .hasSize(1);
+        Path coming = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,no price,,,2026-12-01\n");
+        assertThat(TestBook.sound().readWith(coming).value().offersFor("Shea butter"))
+                .hasSize(1);
+    }
+
     private Path write(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
     }

@@ -49,7 +49,7 @@ final class RatesTest {
         assertThat(book.findings())
                 .containsExactly(
                         "warning Offers!F5: no rate leads from GBP to EUR on or before 2026-11-20; "
-                                + "add one to a Rates sheet, or name a file of rates. The offer is left out, as nothing uses its item");
+                                + "add one to a Rates sheet, or name a file of rates. The offer is left out, as it is not used");
         assertThat(book.read().value().offersFor("Argan oil")).isEmpty();
     }
 

@@ -1,0 +1,55 @@
+package perkilo.supply;
+
+import java.time.LocalDate;
+import perkilo.costing.Listing;
+import perkilo.model.Announced;
+import perkilo.model.Offer;
+
+/**
+ * The months that an offer can be ordered for.
+ *
+ * <p>What counts is the day that the order is placed on, the supplier's lead time before the month begins: not before
+ * the costing date, not before the day of the quote, and not after the last day on which an order can be placed at this
+ * price. A price that ends without another to follow is planned with beyond its end.
+ *
+ * @param first the first period
+ * @param last the last period; before the first where there is none
+ * @param heldUntil the last period whose order is placed before the offer ends; −1 where it ends before the first
+ */
+record OrderMonths(int first, int last, int heldUntil) {
+
+    /** The months of an offer. */
+    static OrderMonths of(Horizon horizon, Listing listing, Announced announced) {
+        int lead = HorizonProblem.leadDays(listing.supplier());
+        int first = horizon.firstPeriodFrom(arrival(horizon, listing));
+        int last = lastPeriod(
+                horizon, lead, announced.lastOrderDay(listing.offer()).orElse(LocalDate.MAX));
+        LocalDate end = listing.offer().validUntil();
+        return new OrderMonths(first, last, lastPeriod(horizon, lead, end == null ? LocalDate.MAX : end));
+    }
+
+    /** The last period whose order is placed on a day or before it. */
+    private static int lastPeriod(Horizon horizon, int leadDays, LocalDate day) {
+        int period = horizon.periods() - 1;
+        while (period >= 0 && horizon.orderDay(period, leadDays).isAfter(day)) {
+            period--;
+        }
+        return period;
+    }
+
+    /** The first day that an order can be placed on at an offer's price. */
+    static LocalDate firstOrderDay(Horizon horizon, Offer offer) {
+        LocalDate quoted = offer.quotedOn();
+        return quoted != null && offer.isAnnouncedOn(horizon.today()) ? quoted : horizon.today();
+    }
+
+    /** The first day that goods at an offer's price can be there. */
+    static LocalDate arrival(Horizon horizon, Listing listing) {
+        return firstOrderDay(horizon, listing.offer()).plusDays(HorizonProblem.leadDays(listing.supplier()));
+    }
+
+    /** Whether it cannot be ordered for any month. */
+    boolean isEmpty() {
+        return last < first;
+    }
+}
