@@ -2,7 +2,6 @@ package perkilo.model;
 
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
@@ -31,12 +30,8 @@ public record Material(
         Traits traits,
         Origin origin) {
 
-    private static final String AQUA = "aqua";
-
     /** Process water, by its names in ingredient lists: INCI, American, and French as in Canada. */
-    private static final Set<String> WATER = Set.of(AQUA, "water", "eau");
-
-    private static final Pattern BETWEEN_NAMES = Pattern.compile("[ /(),]+");
+    private static final Set<String> WATER = Set.of("aqua", "water", "eau");
 
     public Material {
         functions = List.copyOf(functions);
@@ -47,16 +42,25 @@ public record Material(
         return new Material(name, "", List.of(), null, null, Figure.ZERO, null, Traits.UNKNOWN, Origin.NONE);
     }
 
+    /** Whether no more than its name is known that says what it is like. */
+    public boolean isNameAlone() {
+        return inci.isEmpty() && functions.isEmpty() && !traits.isAnyKnown();
+    }
+
     /**
      * Whether this is water: its INCI name is that of water in the languages of labels, one or several; or its own name
      * is where no INCI name is given.
      */
     public boolean isWater() {
         String key = Names.key(inci.isBlank() ? name : inci);
-        if (key.equals(AQUA)) {
-            return true;
+        return WATER.contains(key) || isWaterInSeveralLanguages(key);
+    }
+
+    private static boolean isWaterInSeveralLanguages(String key) {
+        if (!key.startsWith("aqua") && !key.startsWith("water") && !key.startsWith("eau")) {
+            return false; // nearly all materials, and they are asked very often
         }
-        for (String word : BETWEEN_NAMES.split(key, 0)) {
+        for (String word : key.split("[ /(),]+", 0)) {
             if (!WATER.contains(word)) {
                 return false;
             }

@@ -56,6 +56,32 @@ public record Traits(
         allergens = List.copyOf(allergens);
     }
 
+    /** Whether anything is known. */
+    public boolean isAnyKnown() {
+        @Nullable Figure[] figures = {
+            active,
+            maxProcessC,
+            meltsAtC,
+            spreadingValue,
+            viscosity,
+            requiredHlb,
+            hlb,
+            useMin,
+            useMax,
+            legalMax,
+            phMin,
+            phMax,
+            naturalOriginIndex
+        };
+        for (Figure figure : figures) {
+            if (figure != null) {
+                return true;
+            }
+        }
+        boolean words = !solubleIn.isEmpty() || !charge.isEmpty() || !spreadingClass.isEmpty();
+        return words || !tags.isEmpty() || !allergens.isEmpty();
+    }
+
     /**
      * A fragrance allergen in a material.
      *

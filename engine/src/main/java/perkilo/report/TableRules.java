@@ -56,8 +56,12 @@ final class TableRules {
     }
 
     private static SortedMap<Integer, Cell> headsOf(SortedMap<Integer, Cell> row) {
-        SortedMap<Integer, Cell> heads = new TreeMap<>(row);
-        heads.values().removeIf(cell -> cell.look() != Look.HEADER);
+        SortedMap<Integer, Cell> heads = new TreeMap<>();
+        for (Map.Entry<Integer, Cell> cell : row.entrySet()) {
+            if (cell.getValue().look() == Look.HEADER) {
+                heads.put(cell.getKey(), cell.getValue());
+            }
+        }
         return heads;
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.origin.Finding;
 import perkilo.swaps.facts.NaturalOrigin;
@@ -49,7 +50,8 @@ public final class RecipeCheck {
     /** Of formulas whose materials are names and no more, nothing can be said. */
     private static boolean isAnythingKnown(Book book, Formula formula) {
         for (Formula.Line line : formula.lines()) {
-            if (book.materials().containsKey(Names.key(line.material()))) {
+            Material material = book.materials().get(Names.key(line.material()));
+            if (material != null && !material.isNameAlone()) {
                 return true;
             }
         }

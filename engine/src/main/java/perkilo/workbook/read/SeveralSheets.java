@@ -42,8 +42,12 @@ final class SeveralSheets {
     }
 
     private List<Counted> counted(SheetSchema schema) {
+        List<Table> all = tables.of(schema);
+        if (all.size() < 2) {
+            return List.of();
+        }
         List<Counted> counted = new ArrayList<>();
-        for (Table table : tables.of(schema)) {
+        for (Table table : all) {
             List<TableRow> rows = table.rows(new Findings());
             if (!rows.isEmpty()) {
                 counted.add(new Counted(table, rows));

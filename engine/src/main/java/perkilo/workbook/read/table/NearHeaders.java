@@ -24,6 +24,9 @@ final class NearHeaders {
      * @param unread where words stand that head no column
      */
     void report(Table table, List<Integer> unread) {
+        if (unread.isEmpty()) {
+            return;
+        }
         List<Column> missing = table.schema().columns().stream()
                 .filter(column -> !table.has(column) && !column.required())
                 .toList();
