@@ -84,7 +84,7 @@ final class PlanInputs {
     }
 
     private void add(String name, @Nullable Day day) {
-        if (day != null) {
+        if (day != null && day.isLive()) {
             add(new Input(name, day.origin(), Expr.input(day), Expr.day(day.date()), NumberFormat.DATE));
         }
     }
@@ -121,7 +121,8 @@ final class PlanInputs {
         sheet.text(
                 next,
                 0,
-                "Not seen here: rows that were added, and how long an offer holds. Run perkilo order again after such a change.",
+                "Not seen here: rows that were added, blanks that were filled, days typed as words, when a price was quoted and how"
+                        + " long it holds. Run perkilo order again after such a change.",
                 Look.HINT);
         return sheet.sumOfColumn(CHANGED, first, next - 1);
     }

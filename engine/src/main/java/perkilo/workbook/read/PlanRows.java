@@ -3,6 +3,7 @@ package perkilo.workbook.read;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Demand;
+import perkilo.model.Names;
 import perkilo.model.Run;
 import perkilo.model.StockLot;
 import perkilo.origin.Day;
@@ -81,6 +82,7 @@ final class PlanRows {
             Measure unit = Quantities.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
             Day expires = row.day(StockSheet.EXPIRES);
             Day expected = row.day(StockSheet.EXPECTED);
+            requireDayOfGoodsOnOrder(row);
             if (quantity != null && unit != null) {
                 stock.add(new StockLot(
                         row.text(StockSheet.ITEM),
@@ -92,5 +94,18 @@ final class PlanRows {
             }
         }
         return stock;
+    }
+
+    /** What stands on a sheet of goods on order is not on the shelf, so that a blank day has no meaning there. */
+    private void requireDayOfGoodsOnOrder(TableRow row) {
+        String sheet = Names.key(row.table().grid().title());
+        boolean onOrder =
+                StockSheet.ON_ORDER.stream().anyMatch(name -> Names.key(name).equals(sheet));
+        if (onOrder && row.isBlank(StockSheet.EXPECTED)) {
+            findings.error(
+                    row.origin(StockSheet.EXPECTED),
+                    "Expected on is blank on a sheet of goods on order; type the day they are expected, or move them to Stock"
+                            + " where they are on the shelf");
+        }
     }
 }

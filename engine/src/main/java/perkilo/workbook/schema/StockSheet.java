@@ -6,6 +6,7 @@ import static perkilo.workbook.schema.ValueKind.TEXT;
 import static perkilo.workbook.schema.ValueKind.UNIT;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What is on the shelf, and what is on order already. */
 public final class StockSheet {
@@ -51,17 +52,13 @@ public final class StockSheet {
                     "Available from")
             .orElse("it is on the shelf");
 
+    /** What sheets are called that hold nothing that is on the shelf. */
+    public static final List<String> ON_ORDER = List.of("On order", "Goods on order", "On the way", "In transit");
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Stock",
-            List.of(
-                    "Inventory",
-                    "On hand",
-                    "Stock on hand",
-                    "Warehouse",
-                    "On order",
-                    "Goods on order",
-                    "On the way",
-                    "In transit"),
+            Stream.concat(Stream.of("Inventory", "On hand", "Stock on hand", "Warehouse"), ON_ORDER.stream())
+                    .toList(),
             List.of(ITEM),
             List.of(List.of(ITEM, QUANTITY_OF, UNIT_OF), List.of(ITEM, QUANTITY_OF, EXPIRES)),
             List.of(ITEM, QUANTITY_OF, UNIT_OF, EXPIRES, EXPECTED),

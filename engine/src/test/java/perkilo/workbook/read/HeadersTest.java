@@ -111,8 +111,30 @@ final class HeadersTest {
                 .containsExactlyInAnyOrder(
                         "warning Suppliers!D1: the column \"Frieght per order\" is not read. If it is meant for"
                                 + " \"Freight per order\" (freight for each order, whatever it weighs), call it so",
-                        "warning Batches!B1: the column \"Vessel maximum\" is not read. If it is meant for"
+                        "warning Batches!B1: the column \"Vessel max stones\" is not read. If it is meant for"
                                 + " \"Vessel max kg\" (the largest batch that the vessel takes), call it so");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Payment terms",
+                "Freight terms",
+                "Order email",
+                "Units per case",
+                "Customer number",
+                "Our buyer",
+                "Phone"
+            })
+    void ordinary_headers_of_ones_own_are_left_alone(String header) {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Suppliers",
+                                List.of("Supplier", "Currency", header),
+                                List.of("Tarnholt Oleo", "EUR", "x"),
+                                List.of("Jarrowglass", "EUR", "y"))
+                        .findings())
+                .isEmpty();
     }
 
     @Test

@@ -125,6 +125,20 @@ final class SheetsTest {
     }
 
     @Test
+    void goods_on_order_have_a_day() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "On order",
+                                List.of("Item", "Quantity", "Unit", "Expected on"),
+                                List.of("Shea butter", 100, "kg", ""),
+                                List.of("Jar", 500, "each", LocalDate.of(2027, 2, 1)))
+                        .findings())
+                .containsExactly(
+                        "error On order!D2: Expected on is blank on a sheet of goods on order; type the day they are"
+                                + " expected, or move them to Stock where they are on the shelf");
+    }
+
+    @Test
     void freight_beyond_the_port_counts_and_is_told() {
         assertThat(TestBook.sound()
                         .sheet(

@@ -1,16 +1,23 @@
 package perkilo.workbook.read.table;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Spelling;
 import perkilo.workbook.schema.Column;
 
-/** Headers that are not read, but are spelled much like one that would be: a slip there costs money in silence. */
+/**
+ * Headers that are not read, but may well be meant for a column that is missing: a slip, or a unit that nobody foresaw,
+ * costs money in silence there.
+ */
 final class NearHeaders {
 
-    /** Rather a warning too many: a header of a person's own that is this much like one of ours is rare. */
-    private static final double NEAR = 0.7;
+    /** What is no unit of the column that it stands behind, or it would be read. */
+    private static final Pattern ANOTHER_UNIT = Pattern.compile(
+            "(per )?(min|minutes?|h|hours?|days?|weeks?|months?|years?|t|tons?|tonnes?|stones?|gal|gallons?|pallets?)",
+            Pattern.CASE_INSENSITIVE);
 
     private final Findings findings;
 
@@ -42,25 +49,30 @@ final class NearHeaders {
         }
     }
 
+    /** The column whose name a header is, but for slips, or for another unit at its end. */
     private static @Nullable Column nearest(String header, List<Column> columns) {
-        double most = NEAR;
-        Column nearest = null;
+        Map<String, Column> byName = new LinkedHashMap<>();
         for (Column column : columns) {
-            for (String name : names(column)) {
-                double likeness = Spelling.likeness(header, name);
-                if (likeness > most) {
-                    most = likeness;
-                    nearest = column;
+            byName.put(column.header(), column);
+            byName.put(column.bareHeader(), column);
+            column.synonyms().keySet().forEach(name -> byName.put(name, column));
+        }
+        return Spelling.nearest(header, byName.keySet())
+                .map(byName::get)
+                .orElseGet(() -> withAnotherUnit(header, byName));
+    }
+
+    private static @Nullable Column withAnotherUnit(String header, Map<String, Column> byName) {
+        for (HeaderText.Cut cut : HeaderText.of(header).cuts()) {
+            if (!ANOTHER_UNIT.matcher(cut.rest()).matches()) {
+                continue;
+            }
+            for (Map.Entry<String, Column> named : byName.entrySet()) {
+                if (HeaderText.key(named.getKey()).equals(cut.name())) {
+                    return named.getValue();
                 }
             }
         }
-        return nearest;
-    }
-
-    private static List<String> names(Column column) {
-        List<String> names = new ArrayList<>(column.synonyms().keySet());
-        names.add(column.header());
-        names.add(column.bareHeader());
-        return names;
+        return null;
     }
 }
