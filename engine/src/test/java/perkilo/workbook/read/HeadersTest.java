@@ -106,12 +106,15 @@ final class HeadersTest {
                                 List.of("Supplier", "Currency", "Terms", "Frieght per order", "Contact"),
                                 List.of("Tarnholt Oleo", "EUR", "FCA", 10, "Kim"),
                                 List.of("Jarrowglass", "EUR", "DAP", "", "Lou"))
-                        .sheet("Batches", List.of("Formula", "Vessel maximum", "Hold-up kg"), List.of("Balm", 4, 0.5))
+                        .sheet(
+                                "Batches",
+                                List.of("Formula", "Vessel max pallets", "Hold-up kg"),
+                                List.of("Balm", 4, 0.5))
                         .findings())
                 .containsExactlyInAnyOrder(
                         "warning Suppliers!D1: the column \"Frieght per order\" is not read. If it is meant for"
                                 + " \"Freight per order\" (freight for each order, whatever it weighs), call it so",
-                        "warning Batches!B1: the column \"Vessel max stones\" is not read. If it is meant for"
+                        "warning Batches!B1: the column \"Vessel max pallets\" is not read. If it is meant for"
                                 + " \"Vessel max kg\" (the largest batch that the vessel takes), call it so");
     }
 
