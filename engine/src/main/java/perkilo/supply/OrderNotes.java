@@ -10,6 +10,7 @@ import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Offer;
 import perkilo.origin.Day;
+import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
@@ -21,6 +22,7 @@ final class OrderNotes {
     static List<Finding> of(Market market, OrderPlan plan) {
         Set<Finding> notes = new LinkedHashSet<>();
         gap(market, plan, notes);
+        freeStock(market, notes);
         quotes(plan, notes);
         notes.addAll(new AnnouncedPrices(market.book(), plan.basis()).gaps());
         plan.orders().forEach(order -> freight(order, notes));
@@ -38,6 +40,17 @@ final class OrderNotes {
                             .formatted(
                                     Quantities.amount(plan.gap()),
                                     market.book().settings().home())));
+        }
+    }
+
+    /** Stock that costs nothing is bought months ahead wherever that saves an order. */
+    private static void freeStock(Market market, Set<Finding> notes) {
+        Figure holding = market.book().settings().holdingPerYear();
+        if (holding.isZero()) {
+            notes.add(Finding.note(
+                    holding.origin(),
+                    "Holding % per year is blank or 0, so stock costs nothing in this plan, and may be bought months ahead;"
+                            + " type what capital, space and risk cost you"));
         }
     }
 

@@ -11,6 +11,7 @@ import perkilo.json.OrderJson;
 import perkilo.model.Book;
 import perkilo.ordering.CheapestPlan;
 import perkilo.origin.Finding;
+import perkilo.origin.Level;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.SearchLimits;
 import perkilo.units.Measure;
@@ -114,9 +115,28 @@ final class OrderBookTest {
                 .book();
         OrderOutcome.Planned planned = planned(book);
         assertThat(planned.plan().orders()).hasSize(1);
-        assertThat(planned.findings())
-                .extracting(Finding::toString)
+        assertThat(warnings(planned.findings()))
                 .containsExactly("warning Stock!A6: 10 kg of \"Clay\" cannot be used before it expires on 2026-12-30");
+    }
+
+    @Test
+    void stock_that_costs_nothing_is_said() {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .demand("Mask", "10", "2027-01-15")
+                .book();
+        assertThat(planned(book).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "note: Holding % per year is blank or 0, so stock costs nothing in this plan, and may be"
+                                + " bought months ahead; type what capital, space and risk cost you");
+    }
+
+    private static List<String> warnings(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.level() == Level.WARNING)
+                .map(Finding::toString)
+                .toList();
     }
 
     @Test
@@ -179,8 +199,7 @@ final class OrderBookTest {
                 .demand("Mask", "10", "2027-02-15")
                 .demand("Mask", "10", "2027-03-15")
                 .book();
-        assertThat(planned(book).findings())
-                .extracting(Finding::toString)
+        assertThat(warnings(planned(book).findings()))
                 .containsExactly(
                         "warning Offers!A5: Fast's price for \"Clay\" holds until 2026-12-31, but some is to be"
                                 + " ordered by 2027-01-31: it is planned at that price, ask for a new quote");
@@ -201,7 +220,7 @@ final class OrderBookTest {
                 .demand("Mask", "10", "2027-03-15")
                 .book();
         OrderOutcome.Planned planned = planned(book);
-        assertThat(planned.findings()).isEmpty();
+        assertThat(warnings(planned.findings())).isEmpty();
         return planned.plan().orders().stream()
                 .map(order -> order.orderBy().toString())
                 .toList();
