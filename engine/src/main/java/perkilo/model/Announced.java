@@ -13,7 +13,8 @@ import java.util.TreeSet;
  *
  * <p>Of one supplier's quotes for one item in one pack the newest holds: an announced price holds for orders placed
  * from its day on, and the one before it until the day before. Where that one ends earlier still, nothing holds in
- * between. The last of them has no end here: what becomes of a price after its {@code Valid until} nobody has said.
+ * between. An announced price that ends before it begins holds for nobody. The last of them has no end here: what
+ * becomes of a price after its {@code Valid until} nobody has said.
  */
 public final class Announced {
 
@@ -23,7 +24,7 @@ public final class Announced {
     public Announced(Collection<Offer> offers, LocalDate costingDate) {
         for (Offer offer : offers) {
             LocalDate quoted = offer.quotedOn();
-            if (quoted != null && offer.isAnnouncedOn(costingDate)) {
+            if (quoted != null && offer.isAnnouncedOn(costingDate) && !offer.isExpiredOn(quoted)) {
                 days.computeIfAbsent(PackOffered.of(offer), pack -> new TreeSet<>())
                         .add(quoted);
             }

@@ -74,6 +74,23 @@ public record Offer(
                         .anyMatch(per -> per != null && per.kind() == Measure.Kind.VOLUME);
     }
 
+    /** The same offer, whose price ends with another day. */
+    public Offer until(LocalDate last) {
+        return new Offer(
+                supplier,
+                item,
+                packSize,
+                packUnit,
+                breaks,
+                currency,
+                minimumOrder,
+                orderMultiple,
+                duty,
+                quotedOn,
+                last,
+                origin);
+    }
+
     /** The pack as a person says it: {@code 25 kg}. */
     public String pack() {
         BigDecimal size = packSize.value().stripTrailingZeros();

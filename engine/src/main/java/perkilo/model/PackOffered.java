@@ -10,10 +10,10 @@ import perkilo.units.Measure;
  *
  * @param supplier by {@link Names#key}
  * @param item by {@link Names#key}
- * @param size in {@code unit}, without zeros at its end
- * @param unit what the pack is measured in
+ * @param size in kilograms, litres or pieces, without zeros at its end, so that 10 kg and 10,000 g are one pack
+ * @param kind what of it is measured
  */
-public record PackOffered(String supplier, String item, BigDecimal size, Measure unit) {
+public record PackOffered(String supplier, String item, BigDecimal size, Measure.Kind kind) {
 
     /** The pack of an offer. */
     public static PackOffered of(Offer offer) {
@@ -22,7 +22,11 @@ public record PackOffered(String supplier, String item, BigDecimal size, Measure
 
     /** The pack that names and a size stand for, as they are typed. */
     public static PackOffered of(String supplier, String item, BigDecimal size, Measure unit) {
-        return new PackOffered(Names.key(supplier), Names.key(item), size.stripTrailingZeros(), unit);
+        return new PackOffered(
+                Names.key(supplier),
+                Names.key(item),
+                size.multiply(unit.inBase()).stripTrailingZeros(),
+                unit.kind());
     }
 
     /** Written out, as a record's own takes its milliseconds when it is first asked. */
@@ -32,11 +36,11 @@ public record PackOffered(String supplier, String item, BigDecimal size, Measure
                 && supplier.equals(pack.supplier)
                 && item.equals(pack.item)
                 && size.equals(pack.size)
-                && unit.equals(pack.unit);
+                && kind == pack.kind;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(supplier, item, size, unit);
+        return Objects.hash(supplier, item, size, kind);
     }
 }

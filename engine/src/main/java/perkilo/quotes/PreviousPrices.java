@@ -52,8 +52,8 @@ final class PreviousPrices {
         return new Offer(
                 now.supplier(),
                 now.item(),
-                now.packSize(),
-                now.packUnit(),
+                before.packSize(),
+                before.packUnit(),
                 before.breaks(),
                 before.currency(),
                 before.minimumOrder(),

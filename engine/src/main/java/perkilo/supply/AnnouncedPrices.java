@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.costing.Item;
 import perkilo.costing.Listing;
+import perkilo.costing.Market;
 import perkilo.model.Announced;
-import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.model.Names;
 import perkilo.model.Offer;
@@ -15,16 +15,16 @@ import perkilo.origin.Finding;
 /** What a person should know about prices that change within a horizon. */
 final class AnnouncedPrices {
 
-    private final Book book;
+    private final Market market;
     private final HorizonProblem basis;
     private final Horizon horizon;
     private final List<Offer> byVolume;
 
-    AnnouncedPrices(Book book, HorizonProblem basis) {
-        this.book = book;
+    AnnouncedPrices(Market market, HorizonProblem basis) {
+        this.market = market;
         this.basis = basis;
         this.horizon = basis.horizon();
-        this.byVolume = book.offers().stream()
+        this.byVolume = market.book().offers().stream()
                 .filter(Offer::needsDensity)
                 .filter(offer -> offer.isAnnouncedBetween(horizon.today(), horizon.lastOrderDay()))
                 .toList();
@@ -53,9 +53,10 @@ final class AnnouncedPrices {
      * A warning for each price that ends before the next one of the same pack begins: in between nothing is ordered.
      */
     List<Finding> gaps() {
-        Announced announced = new Announced(book.offers(), horizon.today());
+        Announced announced = new Announced(market.book().offers(), horizon.today());
         List<Finding> gaps = new ArrayList<>();
-        for (Listing listing : basis.listings()) {
+        List<String> names = basis.items().stream().map(HorizonItem::name).toList();
+        for (Listing listing : market.listings(names)) {
             Offer offer = listing.offer();
             LocalDate next = announced.nextDay(offer).orElse(null);
             LocalDate last = announced.lastOrderDay(offer).orElse(null);

@@ -3,11 +3,12 @@ package perkilo.supply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import perkilo.costing.Listing;
 import perkilo.model.Offer;
+import perkilo.origin.Decimals;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanCost;
@@ -75,11 +76,11 @@ final class ChangedPlans {
             boolean sameVendor =
                     problem.quotes().get(line.quote()).vendor() == order.cost().vendor();
             if (sameVendor && (line.period() == order.period() || line.period() == to)) {
-                OptionalInt then = plan.basis().quoteFor(line.quote(), to);
+                Optional<Integer> then = plan.basis().quoteFor(line.quote(), to, line.packs());
                 if (then.isEmpty()) {
                     return new Difference.NotPossible(whyNot(order, line, to));
                 }
-                packs.merge(then.getAsInt(), line.packs(), Long::sum);
+                packs.merge(then.orElseThrow(), line.packs(), Long::sum);
             } else {
                 lines.add(line);
             }
@@ -123,8 +124,32 @@ final class ChangedPlans {
                 true);
     }
 
-    /** The first item that would be missing, or the limit that the changed plan does not keep. */
+    /** What the changed plan does not keep: a first price, what is needed of an item, or a limit. */
     private String why(PurchasePlan changed) {
+        return belowFirstPrice(changed)
+                .or(() -> missing(changed))
+                .orElse("it breaks a minimum order value or a limit on cash");
+    }
+
+    /** The first line that is too small to have a price; a plan with such a line cannot be costed. */
+    private Optional<String> belowFirstPrice(PurchasePlan changed) {
+        return changed.lines().stream()
+                .filter(line -> problem.quotes().get(line.quote()).tierFor(line.packs()) < 0)
+                .findFirst()
+                .map(line -> {
+                    Offer offer = plan.basis().listings().get(line.quote()).offer();
+                    return "%d × %s of \"%s\" are below the first price that holds then, which is from %s %s"
+                            .formatted(
+                                    line.packs(),
+                                    offer.pack(),
+                                    offer.item(),
+                                    Decimals.readable(offer.breaks().get(0).fromQuantity(), 3),
+                                    offer.packUnit().symbol());
+                });
+    }
+
+    /** The first item that there would be too little of. */
+    private Optional<String> missing(PurchasePlan changed) {
         for (int item = 0; item < plan.stock().size(); item++) {
             List<LotUse.Bought> bought = new ArrayList<>();
             for (LineCost line : PlanCost.of(problem, changed).lines()) {
@@ -137,11 +162,11 @@ final class ChangedPlans {
             StockFlow flow = StockFlow.of(plan.basis().horizon(), needed, bought);
             for (int period = 0; period < problem.periods(); period++) {
                 if (flow.months().get(period).used().compareTo(needed.needed().get(period)) < 0) {
-                    return "\"%s\" would be missing in %s"
-                            .formatted(needed.name(), plan.basis().horizon().name(period));
+                    return Optional.of("\"%s\" would be missing in %s"
+                            .formatted(needed.name(), plan.basis().horizon().name(period)));
                 }
             }
         }
-        return "it breaks a minimum order value or a limit on cash";
+        return Optional.empty();
     }
 }

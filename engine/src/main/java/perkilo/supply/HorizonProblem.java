@@ -5,9 +5,10 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -81,17 +82,27 @@ public record HorizonProblem(
     }
 
     /**
-     * The quote that a pack is bought at for another month: the same where it still holds, or else the one that holds
-     * of the same pack; empty where none does.
+     * The quote that packs are bought at for another month: of those of the same pack that hold then, the cheapest that
+     * so many are sold at, and of equals the same; empty where none holds.
      */
-    OptionalInt quoteFor(int quote, int period) {
+    Optional<Integer> quoteFor(int quote, int period, long packs) {
         PackOffered pack = PackOffered.of(listings.get(quote).offer());
         return IntStream.concat(IntStream.of(quote), IntStream.range(0, listings.size()))
                 .filter(other -> problem.quotes().get(other).firstPeriod() <= period
                         && period <= problem.quotes().get(other).lastPeriod())
                 .filter(other -> other == quote
                         || PackOffered.of(listings.get(other).offer()).equals(pack))
-                .findFirst();
+                .boxed()
+                .min(Comparator.comparing(
+                        other -> goods(problem.quotes().get(other), packs),
+                        Comparator.nullsLast(Comparator.naturalOrder())));
+    }
+
+    /** What packs cost, in the vendor's currency; null where so few are not sold. */
+    private static @Nullable BigDecimal goods(Quote quote, long packs) {
+        return quote.quantity(packs).compareTo(quote.smallestLine()) < 0
+                ? null
+                : quote.goods(packs).multiply(quote.toVendorCurrency());
     }
 
     /** What a plan buys of an item, in all months together. */

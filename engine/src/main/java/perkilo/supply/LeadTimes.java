@@ -1,6 +1,8 @@
 package perkilo.supply;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -23,6 +25,11 @@ public final class LeadTimes {
     /** A warning for each supplier without a lead time who could be ordered from for the demand of a book. */
     public static List<Finding> unknown(Book book) {
         Set<String> wanted = wanted(book);
+        LocalDate today = book.settings().costingDate();
+        LocalDate lastDay = book.demand().stream()
+                .map(demand -> demand.neededBy().date())
+                .max(Comparator.naturalOrder())
+                .orElse(today);
         Set<String> said = new HashSet<>();
         List<Finding> findings = new ArrayList<>();
         for (Offer offer : book.offers()) {
@@ -30,7 +37,7 @@ public final class LeadTimes {
             if (supplier != null
                     && supplier.leadTimeDays() == null
                     && wanted.contains(Names.key(offer.item()))
-                    && offer.isValidOn(book.settings().costingDate())
+                    && (offer.isValidOn(today) || offer.isAnnouncedBetween(today, lastDay))
                     && said.add(Names.key(supplier.name()))) {
                 findings.add(unknown(supplier, offer));
             }

@@ -3,6 +3,7 @@ package perkilo.supply;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import perkilo.costing.Market;
 import perkilo.costing.Unsold;
@@ -44,7 +45,7 @@ public final class OrderBook {
         Horizon horizon = Horizon.of(book);
         Market market = Market.forOrdersUntil(book, horizon.lastOrderDay());
         HorizonProblem basis = HorizonProblem.of(market, horizon);
-        List<Finding> unmeasured = unmeasured(book, basis);
+        List<Finding> unmeasured = unmeasured(market, basis);
         if (!unmeasured.isEmpty()) {
             return new OrderOutcome.NoPlan(unmeasured, true);
         }
@@ -53,11 +54,11 @@ public final class OrderBook {
     }
 
     /** Stock and announced prices of what is needed, in units that do not fit it. */
-    private static List<Finding> unmeasured(Book book, HorizonProblem basis) {
+    private static List<Finding> unmeasured(Market market, HorizonProblem basis) {
         List<Finding> problems = new ArrayList<>();
-        AnnouncedPrices announced = new AnnouncedPrices(book, basis);
+        AnnouncedPrices announced = new AnnouncedPrices(market, basis);
         for (HorizonItem item : basis.items()) {
-            problems.addAll(StockOnHand.problems(book, item.item()));
+            problems.addAll(StockOnHand.problems(market.book(), item.item()));
             problems.addAll(announced.unmeasured(item.item()));
         }
         return problems;
@@ -88,7 +89,7 @@ public final class OrderBook {
         if (outcome instanceof PlanOutcome.Impossible impossible) {
             List<Finding> problems = new ArrayList<>();
             impossible.shortfalls().forEach(shortfall -> problems.add(problem(basis, shortfall)));
-            problems.addAll(new AnnouncedPrices(market.book(), basis).gaps());
+            problems.addAll(new AnnouncedPrices(market, basis).gaps());
             return new OrderOutcome.NoPlan(problems, false);
         }
         return new OrderOutcome.NoPlan(
@@ -101,9 +102,10 @@ public final class OrderBook {
 
     private static Finding problem(HorizonProblem basis, PlanOutcome.Shortfall shortfall) {
         String when = basis.horizon().name(shortfall.period());
-        String remedy = shortfall.remedy().isEmpty() ? "" : " " + shortfall.remedy();
+        String remedy = shortfall.remedy().isEmpty() ? "" : " " + sentence(shortfall.remedy());
+        String reason = shortfall.remedy().isEmpty() ? shortfall.reason() : ended(shortfall.reason());
         if (shortfall.item() < 0) {
-            return Finding.error(Origin.NONE, "orders for %s: %s%s".formatted(when, shortfall.reason(), remedy));
+            return Finding.error(Origin.NONE, "orders for %s: %s%s".formatted(when, reason, remedy));
         }
         HorizonItem item = basis.items().get(shortfall.item());
         Origin origin = item.uses().stream()
@@ -113,6 +115,14 @@ public final class OrderBook {
                 .run()
                 .demand()
                 .origin();
-        return Finding.error(origin, "\"%s\" in %s: %s%s".formatted(item.name(), when, shortfall.reason(), remedy));
+        return Finding.error(origin, "\"%s\" in %s: %s%s".formatted(item.name(), when, reason, remedy));
+    }
+
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + ended(words.substring(1));
+    }
+
+    private static String ended(String words) {
+        return words.endsWith(".") ? words : words + ".";
     }
 }

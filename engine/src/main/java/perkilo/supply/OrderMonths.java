@@ -1,6 +1,10 @@
 package perkilo.supply;
 
 import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import perkilo.costing.Listing;
 import perkilo.model.Announced;
 import perkilo.model.Offer;
@@ -8,9 +12,11 @@ import perkilo.model.Offer;
 /**
  * The months that an offer can be ordered for.
  *
- * <p>What counts is the day that the order is placed on, the supplier's lead time before the month begins: not before
- * the costing date, not before the day of the quote, and not after the last day on which an order can be placed at this
- * price. A price that ends without another to follow is planned with beyond its end.
+ * <p>What counts is the day that the order is placed on: not before the costing date, not before the day of the quote,
+ * and not after the last day on which an order can be placed at this price. Usually that is the supplier's lead time
+ * before the month begins; where the price has gone by then, the order is placed on its last day, and serves the first
+ * month that begins when the goods can be there. A price that ends without another to follow is planned with beyond its
+ * end.
  *
  * @param first the first period
  * @param last the last period; before the first where there is none
@@ -22,10 +28,25 @@ record OrderMonths(int first, int last, int heldUntil) {
     static OrderMonths of(Horizon horizon, Listing listing, Announced announced) {
         int lead = HorizonProblem.leadDays(listing.supplier());
         int first = horizon.firstPeriodFrom(arrival(horizon, listing));
-        int last = lastPeriod(
-                horizon, lead, announced.lastOrderDay(listing.offer()).orElse(LocalDate.MAX));
+        Optional<LocalDate> lastDay = announced.lastOrderDay(listing.offer());
+        if (lastDay.isPresent()) {
+            int last = horizon.firstPeriodFrom(lastDay.orElseThrow().plusDays(lead));
+            int within = Math.min(last, horizon.periods() - 1);
+            return new OrderMonths(first, within, within);
+        }
         LocalDate end = listing.offer().validUntil();
-        return new OrderMonths(first, last, lastPeriod(horizon, lead, end == null ? LocalDate.MAX : end));
+        return new OrderMonths(
+                first, horizon.periods() - 1, lastPeriod(horizon, lead, end == null ? LocalDate.MAX : end));
+    }
+
+    /** The last day to place an order of several offers for a period, so that each of their prices holds. */
+    static LocalDate orderBy(Horizon horizon, int period, List<Listing> listings, Announced announced) {
+        return listings.stream()
+                .flatMap(listing -> Stream.concat(
+                        Stream.of(horizon.orderDay(period, HorizonProblem.leadDays(listing.supplier()))),
+                        announced.lastOrderDay(listing.offer()).stream()))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** The last period whose order is placed on a day or before it. */

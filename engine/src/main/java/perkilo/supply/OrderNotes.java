@@ -24,7 +24,8 @@ final class OrderNotes {
         gap(market, plan, notes);
         freeStock(market, notes);
         quotes(plan, notes);
-        notes.addAll(new AnnouncedPrices(market.book(), plan.basis()).gaps());
+        plan.orders().forEach(order -> twoDays(order, notes));
+        notes.addAll(new AnnouncedPrices(market, plan.basis()).gaps());
         plan.orders().forEach(order -> freight(order, notes));
         plan.stock().forEach(flow -> expired(plan, flow, notes));
         plan.stock().forEach(flow -> tooLate(plan, flow, notes));
@@ -70,6 +71,25 @@ final class OrderNotes {
     private static String expiredQuote(Offer offer, SupplierOrder order) {
         return "%s's price for \"%s\" holds until %s, but some is to be ordered by %s: it is planned at that price, ask for a new quote"
                 .formatted(offer.supplier(), offer.item(), offer.validUntil(), order.orderBy());
+    }
+
+    /**
+     * A warning for each line of an order that cannot be placed on the day of the others, as its price begins later.
+     */
+    private static void twoDays(SupplierOrder order, Set<Finding> notes) {
+        for (int line : order.notYetOffered()) {
+            Offer offer = order.listings().get(line).offer();
+            notes.add(Finding.warning(
+                    offer.origin(),
+                    "the order from %s for %s is to be placed by %s, before a price in it rises or ends, but \"%s\" only from %s on at the price it is planned at: place two orders; what %s charges for each order is planned once"
+                            .formatted(
+                                    offer.supplier(),
+                                    order.neededBy(),
+                                    order.orderBy(),
+                                    offer.item(),
+                                    offer.quotedOn(),
+                                    offer.supplier())));
+        }
     }
 
     private static void freight(SupplierOrder order, Set<Finding> notes) {

@@ -19,7 +19,8 @@ import perkilo.units.Measure;
 
 /**
  * Prices that are announced for a day within the horizon. Ten kilograms of clay are needed in each of the months that a
- * test names, and orders are placed on the first of the month unless the supplier has a lead time.
+ * test names, and orders are placed on the first of the month unless the supplier has a lead time, or the day before
+ * where the price rises on that day.
  */
 final class AnnouncedPricesTest {
 
@@ -27,20 +28,23 @@ final class AnnouncedPricesTest {
 
     @Test
     void before_a_rise_it_is_bought_ahead_where_holding_costs_little() {
-        // 12 % a year of 4 EUR are 0.04 a month; at the end of February, March and April 30, 20 and 10 kg are held
+        // March's is ordered on 28 February; 12 % a year of 4 EUR are 0.04 a month, for 20 and 10 kg that are held
         OrderPlan plan = planned(rising("0.12").book()).plan();
-        assertThat(lines(plan)).containsExactly("2027-01-01 10 at 4", "2027-02-01 40 at 4");
+        assertThat(lines(plan)).containsExactly("2027-01-01 10 at 4", "2027-02-01 10 at 4", "2027-03-01 30 at 4");
+        assertThat(orderDays(plan)).containsExactly("2027-01-01", "2027-02-01", "2027-02-28");
         assertThat(plan.outlay()).isEqualByComparingTo("200");
-        assertThat(plan.cost().objective()).isEqualByComparingTo("202.4");
+        assertThat(plan.cost().objective()).isEqualByComparingTo("201.2");
         assertThat(plan.proven()).isTrue();
     }
 
     @Test
     void as_far_ahead_as_holding_costs_less_than_the_rise() {
-        // 135 % a year are 0.45 a month: March and April are worth 0.45 and 0.90, May is not worth 1.35
-        OrderPlan plan = planned(rising("1.35").book()).plan();
-        assertThat(lines(plan)).containsExactly("2027-01-01 10 at 4", "2027-02-01 30 at 4", "2027-05-01 10 at 5");
-        assertThat(plan.cost().objective()).isEqualByComparingTo("223.5");
+        // 180 % a year are 0.60 a month: April is worth 0.60, May is not worth 1.20
+        OrderPlan plan = planned(rising("1.8").book()).plan();
+        assertThat(lines(plan))
+                .containsExactly(
+                        "2027-01-01 10 at 4", "2027-02-01 10 at 4", "2027-03-01 20 at 4", "2027-05-01 10 at 5");
+        assertThat(plan.cost().objective()).isEqualByComparingTo("216");
     }
 
     @Test
@@ -51,10 +55,10 @@ final class AnnouncedPricesTest {
                 .containsExactly(
                         "2027-01-01 10 at 4",
                         "2027-02-01 10 at 4",
-                        "2027-03-01 10 at 5",
+                        "2027-03-01 10 at 4",
                         "2027-04-01 10 at 5",
                         "2027-05-01 10 at 5");
-        assertThat(plan.outlay()).isEqualByComparingTo("230");
+        assertThat(plan.outlay()).isEqualByComparingTo("220");
     }
 
     @Test
@@ -98,9 +102,79 @@ final class AnnouncedPricesTest {
 
     @Test
     void the_day_that_counts_is_that_of_the_order() {
-        // 20 days before 1 March it is February still
+        // 20 days before 1 March it is 9 February; what is ordered on 28 February is there on 20 March, in time for
+        // April
         Trade trade = trade(20, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4");
         trade.offer("Fast", "Clay", "1", Measure.KG, "5").quoted(RISE);
+        OrderPlan plan = planned(wanted(trade, 3, 5).book()).plan();
+        assertThat(lines(plan)).containsExactly("2027-03-01 10 at 4", "2027-04-01 10 at 4", "2027-05-01 10 at 5");
+        assertThat(orderDays(plan)).containsExactly("2027-02-09", "2027-02-28", "2027-04-11");
+    }
+
+    @Test
+    void what_can_be_ordered_today_is_not_lost_to_a_rise() {
+        // today + 20 days is 15 December; ordered on 30 November at 4 it is there on 20 December, in time for January
+        Trade trade = trade(20, "0.12").offer("Fast", "Clay", "1", Measure.KG, "4");
+        trade.offer("Fast", "Clay", "1", Measure.KG, "8").quoted("2026-12-01");
+        OrderPlan plan = planned(wanted(trade, 1, 1).book()).plan();
+        assertThat(lines(plan)).containsExactly("2027-01-01 10 at 4");
+        assertThat(orderDays(plan)).containsExactly("2026-11-30");
+    }
+
+    @Test
+    void what_can_be_ordered_today_is_not_lost_to_a_time_without_a_price() {
+        Trade trade = trade(20, "0.12")
+                .offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-11-30", "0", "4")
+                .offer("Fast", "Clay", "1", Measure.KG, "8")
+                .quoted("2027-01-01");
+        OrderOutcome.Planned planned = planned(wanted(trade, 1, 1).book());
+        assertThat(lines(planned.plan())).containsExactly("2027-01-01 10 at 4");
+        assertThat(orderDays(planned.plan())).containsExactly("2026-11-30");
+        assertThat(planned.findings()).extracting(Finding::text).anyMatch(text -> text.contains("ends on 2026-11-30"));
+    }
+
+    @Test
+    void prices_of_different_days_in_one_order_are_pointed_out() {
+        // clay rises from 1 March on, chalk falls: April's clay is ordered by 28 February, its chalk on 12 March
+        Trade trade = new Trade("2026-11-25")
+                .supplier("Fast", 20)
+                .material("Clay", null, "0")
+                .material("Chalk", null, "0")
+                .product("Mask", List.of(), "Clay", "0.5", "Chalk", "0.5")
+                .holding("3.6")
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .offer("Fast", "Clay", "1", Measure.KG, "5")
+                .quoted(RISE)
+                .offer("Fast", "Chalk", "1", Measure.KG, "4")
+                .offer("Fast", "Chalk", "1", Measure.KG, "3")
+                .quoted(RISE);
+        OrderOutcome.Planned planned = planned(wanted(trade, 4, 4).book());
+        assertThat(orderDays(planned.plan())).containsExactly("2027-02-28");
+        assertThat(planned.plan().outlay()).isEqualByComparingTo("35");
+        assertThat(planned.findings())
+                .extracting(Finding::text)
+                .containsExactly(
+                        "the order from Fast for 2027-04-01 is to be placed by 2027-02-28, before a price in it rises or"
+                                + " ends, but \"Chalk\" only from 2027-03-01 on at the price it is planned at: place two"
+                                + " orders; what Fast charges for each order is planned once");
+    }
+
+    @Test
+    void an_announced_price_that_ends_before_it_begins_ends_no_other() {
+        Trade trade = trade(0, "3.6")
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .offer("Fast", "Clay", "1", Measure.KG, null, 1, "2027-01-31", "0", "5")
+                .quoted(RISE);
+        assertThat(lines(planned(wanted(trade, 3, 4).book()).plan()))
+                .containsExactly("2027-03-01 10 at 4", "2027-04-01 10 at 4");
+    }
+
+    @Test
+    void a_pack_typed_in_grams_is_the_same_pack() {
+        Trade trade = trade(0, "3.6")
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .offer("Fast", "Clay", "1000", Measure.G, "5")
+                .quoted(RISE);
         assertThat(lines(planned(wanted(trade, 3, 4).book()).plan()))
                 .containsExactly("2027-03-01 10 at 4", "2027-04-01 10 at 5");
     }
@@ -115,14 +189,16 @@ final class AnnouncedPricesTest {
                 .quoted("2027-02-01");
         assertThat(lines(planned(wanted(trade, 1, 4).book()).plan()))
                 .containsExactly(
-                        "2027-01-01 10 at 4", "2027-02-01 10 at 4.2", "2027-03-01 10 at 4.5", "2027-04-01 10 at 4.5");
+                        "2027-01-01 10 at 4", "2027-02-01 10 at 4", "2027-03-01 10 at 4.2", "2027-04-01 10 at 4.5");
     }
 
     @Test
     void between_the_end_of_a_price_and_the_next_one_nothing_is_ordered() {
         OrderOutcome.Planned planned =
-                planned(wanted(gap(trade(0, "3.6")), 1, 3).book());
-        assertThat(lines(planned.plan())).containsExactly("2027-01-01 20 at 4", "2027-03-01 10 at 5");
+                planned(wanted(gap(trade(0, "3.6"), RISE), 1, 3).book());
+        assertThat(lines(planned.plan()))
+                .containsExactly("2027-01-01 10 at 4", "2027-02-01 10 at 4", "2027-03-01 10 at 5");
+        assertThat(orderDays(planned.plan())).containsExactly("2027-01-01", "2027-01-31", "2027-03-01");
         assertThat(planned.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
@@ -137,11 +213,11 @@ final class AnnouncedPricesTest {
                 .supplier("Fast", 0)
                 .material("Clay", "1", "0")
                 .product("Mask", List.of(), "Clay", "1");
-        OrderOutcome outcome = plan(wanted(gap(trade), 1, 3).book());
+        OrderOutcome outcome = plan(wanted(gap(trade, "2027-04-01"), 1, 3).book());
         assertThat(outcome).isInstanceOf(OrderOutcome.NoPlan.class);
         assertThat(outcome.findings())
                 .extracting(Finding::text)
-                .anyMatch(text -> text.startsWith("\"Clay\" in February 2027"))
+                .anyMatch(text -> text.startsWith("\"Clay\" in March 2027"))
                 .anyMatch(text -> text.contains("nothing of it is planned to be ordered in between"));
     }
 
@@ -174,14 +250,14 @@ final class AnnouncedPricesTest {
     void an_order_that_is_moved_takes_the_price_of_its_new_month() {
         OrderOutcome.Planned planned = planned(rising("3.6").book());
         Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
-        // March's 10 kg with February's order: 10 less to pay, 12 for holding
+        // April's 10 kg with March's order: 10 less to pay, 12 for holding
         assertThat(reasons.shifts())
                 .filteredOn(shift -> planned.plan()
                                 .orders()
                                 .get(shift.order())
                                 .neededBy()
                                 .toString()
-                                .equals(RISE)
+                                .equals("2027-04-01")
                         && shift.months() == -1)
                 .extracting(Reasons.Shift::difference)
                 .first()
@@ -192,7 +268,23 @@ final class AnnouncedPricesTest {
                 });
         assertThat(reasons.items())
                 .extracting(best -> best.chosen().words())
-                .containsExactly("20 × 1 kg from Fast", "30 × 1 kg from Fast at the price of " + RISE);
+                .containsExactly("30 × 1 kg from Fast", "20 × 1 kg from Fast at the price of " + RISE);
+    }
+
+    @Test
+    void an_order_that_is_too_small_for_its_new_price_cannot_be_moved() {
+        Trade trade = trade(0, "3.6")
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .offer("Fast", "Clay", "1", Measure.KG, null, 1, null, "40", "3")
+                .quoted(RISE);
+        OrderOutcome.Planned planned = planned(wanted(trade, 3, 4).book());
+        Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
+        assertThat(lines(planned.plan())).containsExactly("2027-03-01 20 at 4");
+        assertThat(reasons.shifts())
+                .filteredOn(shift -> shift.months() == 1)
+                .extracting(Reasons.Shift::difference)
+                .containsExactly(new Difference.NotPossible(
+                        "20 × 1 kg of \"Clay\" are below the first price that holds then, which is from 40 kg"));
     }
 
     @Test
@@ -210,7 +302,7 @@ final class AnnouncedPricesTest {
                         : Stream.empty())
                 .filter(formula -> formula.startsWith("'Offers'!F"))
                 .toList();
-        assertThat(prices).containsExactly("'Offers'!F5", "'Offers'!F5", "'Offers'!F6", "'Offers'!F6", "'Offers'!F6");
+        assertThat(prices).containsExactly("'Offers'!F5", "'Offers'!F5", "'Offers'!F5", "'Offers'!F6", "'Offers'!F6");
     }
 
     /** 4 EUR, and 5 from March on; needed from January to May. */
@@ -238,10 +330,10 @@ final class AnnouncedPricesTest {
         return wanted(trade, 1, 4);
     }
 
-    private static Trade gap(Trade trade) {
+    private static Trade gap(Trade trade, String next) {
         return trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2027-01-31", "0", "4")
                 .offer("Fast", "Clay", "1", Measure.KG, "5")
-                .quoted(RISE);
+                .quoted(next);
     }
 
     private static Trade inLitres(String from) {
@@ -281,6 +373,10 @@ final class AnnouncedPricesTest {
                                         plain(line.quantity()),
                                         plain(line.goodsQuoted().divide(line.quantity(), MathContext.DECIMAL64)))))
                 .toList();
+    }
+
+    private static List<String> orderDays(OrderPlan plan) {
+        return plan.orders().stream().map(order -> order.orderBy().toString()).toList();
     }
 
     private static String plain(BigDecimal number) {

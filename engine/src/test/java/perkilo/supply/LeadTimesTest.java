@@ -32,6 +32,22 @@ final class LeadTimesTest {
     }
 
     @Test
+    void who_has_only_announced_his_price_is_asked_if_that_could_be_ordered() {
+        Book book = trade().offer("Soon", "Clay", "5", Measure.KG, "4")
+                .quoted("2027-01-01")
+                .offer("Later", "Clay", "5", Measure.KG, "4")
+                .quoted("2027-02-01")
+                .demand("Mask", "10", "2027-01-15")
+                .book();
+
+        assertThat(LeadTimes.unknown(without(book)))
+                .extracting(Finding::text)
+                .singleElement()
+                .asString()
+                .startsWith("Soon has no row in Suppliers");
+    }
+
+    @Test
     void who_says_that_he_delivers_at_once_is_not_asked() {
         Book book = trade().supplier("None", 0)
                 .offer("None", "Clay", "5", Measure.KG, "4")

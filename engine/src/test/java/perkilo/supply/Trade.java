@@ -141,7 +141,7 @@ final class Trade {
             int at = ++row;
             Figure from = cell("Offers", "E" + at, breaks[i]);
             prices.add(new Offer.PriceBreak(
-                    i == 0 ? null : from,
+                    i == 0 && from.value().signum() == 0 ? null : from,
                     cell("Offers", "F" + at, breaks[i + 1]),
                     null,
                     new Origin("trade.xlsx", "Offers", "A" + at)));

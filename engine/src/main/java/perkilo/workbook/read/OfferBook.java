@@ -9,7 +9,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Offer;
 import perkilo.model.PackOffered;
@@ -28,6 +29,7 @@ final class OfferBook {
     private final BigDecimal ageLimitDays;
     private final Findings findings;
     private final Map<PackOffered, Unpriced> unpriced = new HashMap<>();
+    private final Map<PackOffered, NavigableMap<LocalDate, Unpriced>> withdrawals = new HashMap<>();
     private final OncePerList oncePerList = new OncePerList();
 
     /**
@@ -37,7 +39,9 @@ final class OfferBook {
      */
     OfferBook(Settings settings, List<Unpriced> unpriced, Findings findings) {
         for (Unpriced one : unpriced) {
-            if (!one.quotedOn().isAfter(settings.costingDate())) {
+            if (one.quotedOn().isAfter(settings.costingDate())) {
+                withdrawals.computeIfAbsent(one.pack(), pack -> new TreeMap<>()).putIfAbsent(one.quotedOn(), one);
+            } else {
                 this.unpriced.merge(
                         one.pack(), one, (first, other) -> other.quotedOn().isAfter(first.quotedOn()) ? other : first);
             }
@@ -61,7 +65,7 @@ final class OfferBook {
                 Offer offer = new OneOffer(quote, findings).offer();
                 OfferRow first = quote.get(0);
                 if (holds == null || isFuture(first) || day(first).equals(day(holds))) {
-                    offers.add(offer);
+                    offers.add(untilWithdrawn(offer, first, quotes));
                     quote.forEach(this::checkDuty);
                     checkDates(offer, first, holds);
                 } else {
@@ -88,14 +92,15 @@ final class OfferBook {
         return all;
     }
 
-    /** The quotes of one pack, each the rows of one day. */
+    /** The quotes of one pack, each the rows of one day whose breaks are in the same unit. */
     static Collection<List<OfferRow>> byDay(List<OfferRow> pack) {
         if (pack.size() == 1) {
             return List.of(pack);
         }
-        Map<Optional<LocalDate>, List<OfferRow>> quotes = new LinkedHashMap<>();
+        Map<List<Object>, List<OfferRow>> quotes = new LinkedHashMap<>();
         for (OfferRow row : pack) {
-            quotes.computeIfAbsent(row.quoted(), day -> new ArrayList<>()).add(row);
+            List<Object> quote = List.of(row.quoted(), row.packSize().value().stripTrailingZeros(), row.packUnit());
+            quotes.computeIfAbsent(quote, any -> new ArrayList<>()).add(row);
         }
         return quotes.values();
     }
@@ -131,6 +136,39 @@ final class OfferBook {
                                 later.quotedOn(),
                                 holds.origin().where()));
         return true;
+    }
+
+    /** An offer that ends before the next list that names its pack without a price, if such a list is announced. */
+    private Offer untilWithdrawn(Offer offer, OfferRow row, Collection<List<OfferRow>> quotes) {
+        NavigableMap<LocalDate, Unpriced> ofPack = withdrawals.get(row.pack());
+        Map.Entry<LocalDate, Unpriced> next = ofPack == null ? null : ofPack.higherEntry(day(row));
+        if (next == null || isFollowed(row, next.getKey(), quotes)) {
+            return offer;
+        }
+        LocalDate last = next.getKey().minusDays(1);
+        LocalDate until = offer.validUntil();
+        if (until != null && !until.isAfter(last)) {
+            return offer;
+        }
+        findings.warning(
+                next.getValue().origin(),
+                "\"%s\" in packs of %s has no price on %s's list of %s, after the costing date %s: the price in %s is taken to end on %s"
+                        .formatted(
+                                offer.item(),
+                                offer.pack(),
+                                offer.supplier(),
+                                next.getKey(),
+                                costingDate,
+                                row.origin().where(),
+                                last));
+        return offer.until(last);
+    }
+
+    /** Whether another price of the pack takes over from a row's up to a day. */
+    private static boolean isFollowed(OfferRow row, LocalDate day, Collection<List<OfferRow>> quotes) {
+        return quotes.stream()
+                .map(quote -> day(quote.get(0)))
+                .anyMatch(other -> other.isAfter(day(row)) && !other.isAfter(day));
     }
 
     private static LocalDate day(OfferRow row) {

@@ -66,6 +66,20 @@ final class OffersTest {
     }
 
     @Test
+    void a_pack_in_grams_is_the_same_as_one_in_kilograms() {
+        Book book = offers(
+                        row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, ""),
+                        row("Shea butter", 25_000, "g", "", 6.4, "kg", NOVEMBER, ""))
+                .read()
+                .value();
+
+        assertThat(book.offersFor("Shea butter"))
+                .singleElement()
+                .extracting(Offer::pack)
+                .isEqualTo("25000 g");
+    }
+
+    @Test
     void a_quote_of_a_coming_day_is_announced() {
         LocalDate future = LocalDate.of(2026, 12, 1);
         TestBook book = offers(shea("", 6.5, future), shea("", 6.4, OCTOBER));

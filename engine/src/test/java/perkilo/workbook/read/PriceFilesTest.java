@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -218,8 +219,29 @@ final class PriceFilesTest {
         assertThat(TestBook.sound().readWith(list, later).value().offersFor("Shea butter"))
                 .hasSize(1);
         Path coming = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,no price,,,2026-12-01\n");
-        assertThat(TestBook.sound().readWith(coming).value().offersFor("Shea butter"))
-                .hasSize(1);
+        Reading<Book> before = TestBook.sound().readWith(coming);
+        assertThat(before.findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's list of"
+                                + " 2026-12-01, after the costing date 2026-11-20: the price in Offers!A2 is taken to end"
+                                + " on 2026-11-30");
+        assertThat(before.value().offersFor("Shea butter"))
+                .singleElement()
+                .extracting(Offer::validUntil)
+                .isEqualTo(LocalDate.of(2026, 11, 30));
+    }
+
+    @Test
+    void a_price_that_another_one_follows_is_not_ended_by_a_list_without_one() throws IOException {
+        Path list = write(
+                "fen.csv",
+                HEADERS
+                        + "Tarnholt Oleo,Shea butter,25,kg,6.2,kg,EUR,2026-12-01\n"
+                        + "Tarnholt Oleo,Shea butter,25,kg,no price,,,2027-01-01\n");
+        assertThat(TestBook.sound().readWith(list).value().offersFor("Shea butter"))
+                .extracting(Offer::validUntil)
+                .containsExactly(null, LocalDate.of(2026, 12, 31));
     }
 
     private Path write(String name, String text) throws IOException {
