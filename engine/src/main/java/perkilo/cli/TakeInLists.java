@@ -62,17 +62,21 @@ final class TakeInLists {
             }
             return;
         }
-        console.say("%s of %s: %d prices of %d items, %s in %s"
+        console.say("%s of %s: %s of %s, %s in %s"
                 .formatted(
                         list.supplier(),
                         list.quotedOn(),
-                        list.prices(),
-                        list.items(),
+                        counted(list.prices(), "price"),
+                        counted(list.items(), "item"),
                         switch (kept.how()) {
                             case NEW -> "kept";
                             case REPLACED -> "replaced (the one before is beside it as .bak)";
                             case THERE_ALREADY -> "there already";
                         },
                         kept.file()));
+    }
+
+    private static String counted(int number, String one) {
+        return "%d %s%s".formatted(number, one, number == 1 ? "" : "s");
     }
 }

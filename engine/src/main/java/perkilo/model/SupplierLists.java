@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The lists of one supplier: a list is what one file holds of his quotes, and its day is that of its newest quote. */
 public final class SupplierLists {
@@ -29,6 +31,14 @@ public final class SupplierLists {
 
         OneList(String file) {
             this.file = file;
+        }
+
+        Set<String> items() {
+            return packs.stream().map(PackOffered::item).collect(Collectors.toSet());
+        }
+
+        long countOf(Set<String> items) {
+            return items().stream().filter(items::contains).count();
         }
     }
 
@@ -67,13 +77,34 @@ public final class SupplierLists {
         return count() > 1 && !isInNewest(pack) && newestFirst().get(1).packs.contains(pack);
     }
 
-    /** The newest list, if a pack is not on it, but on an older one: that of a file; empty elsewhere. */
-    public Optional<Named> newestWithout(PackOffered pack, String file) {
-        if (count() < 2 || !byFile.containsKey(file) || isInNewest(pack)) {
+    /**
+     * The newest list that takes the place of an older one: it has at least half of the items of the older one. One
+     * that has fewer is another list, or a part of one, as of a supplier who quotes item by item; that an item is not
+     * on it says nothing.
+     *
+     * @param file the older list
+     */
+    public Optional<Named> successorOf(String file) {
+        OneList older = byFile.get(file);
+        if (older == null) {
             return Optional.empty();
         }
-        OneList newest = newestFirst().get(0);
-        return Optional.of(new Named(newest.file, newest.day));
+        Set<String> items = older.items();
+        return newerThan(older)
+                .filter(newer -> 2 * newer.countOf(items) >= items.size())
+                .findFirst()
+                .map(newer -> new Named(newer.file, newer.day));
+    }
+
+    /** Whether a pack is on a list that is newer than that of a file. */
+    public boolean isInNewerThan(String file, PackOffered pack) {
+        OneList older = byFile.get(file);
+        return older != null && newerThan(older).anyMatch(newer -> newer.packs.contains(pack));
+    }
+
+    /** Lists of a later day, the newest first; lists of one day are parts of one. */
+    private Stream<OneList> newerThan(OneList older) {
+        return newestFirst().stream().filter(list -> list.day.isAfter(older.day));
     }
 
     private List<OneList> newestFirst() {

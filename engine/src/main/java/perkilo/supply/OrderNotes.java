@@ -8,7 +8,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
+import perkilo.model.Book;
 import perkilo.model.Offer;
+import perkilo.model.StockLot;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
@@ -27,8 +29,8 @@ final class OrderNotes {
         plan.orders().forEach(order -> twoDays(order, notes));
         notes.addAll(new AnnouncedPrices(market, plan.basis()).gaps());
         plan.orders().forEach(order -> freight(order, notes));
-        plan.stock().forEach(flow -> expired(plan, flow, notes));
-        plan.stock().forEach(flow -> tooLate(plan, flow, notes));
+        plan.stock().forEach(flow -> expired(market.book(), plan, flow, notes));
+        plan.stock().forEach(flow -> tooLate(market.book(), plan, flow, notes));
         neverOrdered(market, plan, notes);
         return List.copyOf(notes);
     }
@@ -102,11 +104,13 @@ final class OrderNotes {
         }
     }
 
-    private static void expired(OrderPlan plan, StockFlow flow, Set<Finding> notes) {
+    private static void expired(Book book, OrderPlan plan, StockFlow flow, Set<Finding> notes) {
         for (LotUse lot : flow.lots()) {
             if (lot.source() instanceof LotUse.Held held
                     && !lot.outlives(plan.basis().horizon())
-                    && lot.left().signum() > 0) {
+                    && lot.left().signum() > 0
+                    && (lot.expected() == null || lot.arrivesIn(plan.basis().horizon()))
+                    && !isToldOfStock(held.stock().lot(), book)) {
                 notes.add(Finding.warning(
                         held.stock().lot().origin(),
                         "%s of \"%s\" cannot be used before it expires on %s"
@@ -118,11 +122,22 @@ final class OrderNotes {
         }
     }
 
+    /** Whether a lot is expired, or expires before it comes: that was told when the stock was read. */
+    private static boolean isToldOfStock(StockLot lot, Book book) {
+        Day expires = lot.expires();
+        Day expected = lot.expected();
+        return expires != null
+                && (expires.date().isBefore(book.settings().costingDate())
+                        || (expected != null && expires.date().isBefore(expected.date())));
+    }
+
     /** A note for goods on order that come too late for anything that is planned. */
-    private static void tooLate(OrderPlan plan, StockFlow flow, Set<Finding> notes) {
+    private static void tooLate(Book book, OrderPlan plan, StockFlow flow, Set<Finding> notes) {
         for (LotUse lot : flow.onOrder()) {
             Day expected = lot.expected();
-            if (expected != null && !lot.arrivesIn(plan.basis().horizon())) {
+            boolean told = lot.source() instanceof LotUse.Held held
+                    && isToldOfStock(held.stock().lot(), book);
+            if (expected != null && !told && !lot.arrivesIn(plan.basis().horizon())) {
                 notes.add(Finding.note(
                         expected.origin(),
                         "%s of \"%s\" are expected on %s, too late for the last month that is planned for, and are not used"

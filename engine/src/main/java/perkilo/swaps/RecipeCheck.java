@@ -24,6 +24,7 @@ import perkilo.swaps.trial.Words;
  */
 public final class RecipeCheck {
 
+    private static final String CHARGE = "charge";
     private static final String CAUTION = " Local rules and a qualified safety assessor decide.";
 
     private final Recipe recipe;
@@ -78,7 +79,7 @@ public final class RecipeCheck {
             verdicts.addAll(Gates.judgeLevel(asItStands));
         }
         for (Verdict verdict : verdicts) {
-            if (!verdict.ok()) {
+            if (!verdict.ok() && !isToldFromTheOtherSide(verdict, portion)) {
                 String caution = verdict.gate().equals(Gates.LEGAL_MAXIMUM) ? CAUTION : "";
                 findings.add(Finding.warning(
                         portion.line().origin(),
@@ -91,6 +92,12 @@ public final class RecipeCheck {
                                         caution)));
             }
         }
+    }
+
+    /** Two materials of opposite charges: the cationic one tells. */
+    private static boolean isToldFromTheOtherSide(Verdict verdict, Portion portion) {
+        return verdict.gate().equals(CHARGE)
+                && !Names.key(portion.material().traits().charge()).equals("cationic");
     }
 
     private void tags() {

@@ -90,6 +90,16 @@ final class PricesCommandTest {
         assertThat(kept).doesNotExist();
     }
 
+    @Test
+    void items_without_a_price_are_not_counted_among_those_that_have_one() throws IOException {
+        Path list = write("one.csv", "Item;Pack;Price EUR/kg\nA;25 kg;1,50\nB;25 kg;auf Anfrage\n");
+
+        Ran ran = take(list, "--quoted", "2026-11-15");
+
+        assertThat(ran.exit()).as(err).isZero();
+        assertThat(ran.out() + err).contains("Wending Supplies of 2026-11-15: 1 price of 1 item, kept in ");
+    }
+
     private Map<String, BigDecimal> unitCosts(String date) throws IOException {
         Ran ran = run(
                 "cost",

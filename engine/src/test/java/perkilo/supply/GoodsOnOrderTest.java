@@ -114,6 +114,21 @@ final class GoodsOnOrderTest {
                 .isEmpty();
     }
 
+    /** Of what comes too late, of what expires before it comes, and of what is expired no more is said. */
+    @Test
+    void of_one_lot_one_thing_is_told() {
+        OrderOutcome.Planned planned = planned(mask().onOrder("Clay", "25", Measure.KG, "2027-05-02", "2027-04-02")
+                .onOrder("Clay", "10", Measure.KG, "2027-02-01", "2027-03-20")
+                .onOrder("Clay", "10", Measure.KG, "2026-11-01", "2026-10-20")
+                .book());
+
+        assertThat(planned.findings())
+                .extracting(Finding::text)
+                .containsExactly(
+                        "25 kg of \"Clay\" are expected on 2027-04-02, too late for the last month that is planned"
+                                + " for, and are not used");
+    }
+
     @Test
     void the_sheet_says_what_is_on_order_and_from_which_month_it_counts() {
         assertThat(words(planned(mask().onOrder("Clay", "15", Measure.KG, null, "2027-02-12")

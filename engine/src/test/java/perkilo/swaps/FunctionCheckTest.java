@@ -40,6 +40,21 @@ final class FunctionCheckTest {
                         + " glossary; it is compared with materials of the very same word");
     }
 
+    @Test
+    void a_word_of_many_materials_is_told_once() {
+        Map<String, Material> materials = new LinkedHashMap<>();
+        for (String name : List.of("A", "B", "C", "D", "E", "F")) {
+            Material named = Varied.of(Kit.catalogued("Isopropyl palmitate"), "name", name);
+            materials.put(
+                    name, Varied.of(named, "functions", List.of(name.equals("B") ? "Velvet Touch" : "velvet touch")));
+        }
+
+        assertThat(FunctionCheck.of(Varied.of(DEMO, "materials", materials)))
+                .extracting(Finding::text)
+                .containsExactly("\"velvet touch\", a function of \"A\", \"B\", \"C\", \"D\" and 2 more, is no word of"
+                        + " the EU glossary; it is compared with materials of the very same word");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "Emulsifier, emulsifying",

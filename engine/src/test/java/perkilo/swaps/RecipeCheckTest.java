@@ -64,6 +64,18 @@ final class RecipeCheckTest {
     }
 
     @Test
+    void opposite_charges_are_told_once_from_the_cationic_side() {
+        Book charged =
+                with(with(DEMO, "Phenoxyethanol", "charge", "cationic"), "Cetearyl isononanoate", "charge", "anionic");
+
+        assertThat(texts(charged))
+                .filteredOn(text -> text.startsWith("charge"))
+                .singleElement()
+                .asString()
+                .startsWith("charge of \"Phenoxyethanol\" in Face cream: Phenoxyethanol is cationic, but ");
+    }
+
+    @Test
     void a_tag_that_nobody_gave_is_missing() {
         List<String> required = DEMO.products().values().stream()
                 .filter(product -> product.formula().equals(CREAM.name()))
@@ -104,9 +116,13 @@ final class RecipeCheckTest {
     }
 
     private static Book with(String material, String trait, @Nullable Object value) {
-        Map<String, Material> materials = new LinkedHashMap<>(DEMO.materials());
+        return with(DEMO, material, trait, value);
+    }
+
+    private static Book with(Book book, String material, String trait, @Nullable Object value) {
+        Map<String, Material> materials = new LinkedHashMap<>(book.materials());
         materials.replaceAll((key, one) -> one.name().equals(material) ? Varied.trait(one, trait, value) : one);
-        return Varied.of(DEMO, "materials", materials);
+        return Varied.of(book, "materials", materials);
     }
 
     private static List<String> texts(Book book) {

@@ -46,6 +46,7 @@ final class ListRows {
     private final Map<String, Optional<ListDates.Read>> days = new HashMap<>();
     private final Map<Meaning, Integer> places = new HashMap<>();
     private final Map<ListLine, String> unpriced = new LinkedHashMap<>();
+    private final DoubtedPrices doubted = new DoubtedPrices();
     private String above = "";
     private int left;
     private int currentRow = -1;
@@ -88,6 +89,7 @@ final class ListRows {
             }
         }
         addUnpriced(lines);
+        doubted.report(findings);
         if (left > 0) {
             findings.note(
                     grid.origin(),
@@ -150,10 +152,7 @@ final class ListRows {
         PackText pack = packText.isEmpty() ? pack(row) : packOfHeader(inColumns.get(0), packText);
         String remark = remark(row, text -> Words.is("on request", text));
         if (pack != null && !remark.isEmpty()) {
-            findings.warning(
-                    grid.origin(row, priced.get(0)),
-                    "\"%s\" has a price and the remark \"%s\": the price is taken, ask whether it holds"
-                            .formatted(item, shortened(remark)));
+            doubted.add(item, shortened(remark), grid.origin(row, priced.get(0)));
         }
         if (pack != null) {
             for (int column : priced) {
@@ -282,7 +281,8 @@ final class ListRows {
     }
 
     private static boolean isOnRequest(Cell cell) {
-        return cell.kind() == Cell.Kind.TEXT && Words.is("on request", cell.text());
+        return cell.kind() == Cell.Kind.TEXT
+                && (Words.is("on request", cell.text()) || Words.is("nothing said", cell.text()));
     }
 
     /** The item of a row: its own, that of a cell merged over several rows, or that above where a person said so. */

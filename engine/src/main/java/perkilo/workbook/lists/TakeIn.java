@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Names;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.workbook.read.grid.Grid;
@@ -118,14 +119,17 @@ public final class TakeIn {
         lines.forEach(line -> form.add(supplier, names.of(line).name(), line, days.quotedOn, days.validUntil));
         ListFolder.Kept kept = folder.keep(supplier, days.quotedOn, form.bytes());
         folder.keep(confirmed, List.of());
-        int items = names.found().size();
+        List<ListLine> priced = lines.stream().filter(ListLine::isPriced).toList();
         return new TakenIn(
                 file,
                 supplier,
                 days.quotedOn,
                 days.validUntil,
-                (int) lines.stream().filter(ListLine::isPriced).count(),
-                items,
+                priced.size(),
+                (int) priced.stream()
+                        .map(line -> Names.key(line.item()))
+                        .distinct()
+                        .count(),
                 kept,
                 folder.mapping(supplier),
                 List.of(),

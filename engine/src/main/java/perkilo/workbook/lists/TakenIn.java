@@ -14,7 +14,7 @@ import perkilo.origin.Finding;
  * @param quotedOn the day it holds from; null where it was not taken in
  * @param validUntil its last day; null where none is known
  * @param prices how many prices it holds
- * @param items how many items it names
+ * @param items how many items have one
  * @param kept where it is kept; null where it was not taken in
  * @param mapping the supplier's mapping; null where there is none
  * @param questions what a person has to say first

@@ -1,6 +1,7 @@
 package perkilo.workbook.read;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -49,8 +50,12 @@ final class StockNames {
         }
     }
 
+    /** Names that differ in a number or in a whole word are those of different goods. */
     private Optional<String> meant(String name) {
-        return Spelling.nearest(name, known.names()).or(() -> Spelling.mostAlike(name, known.names()));
+        return known.names().stream()
+                .filter(other -> SlipOfSpelling.is(name, other))
+                .max(Comparator.<String>comparingDouble(other -> Spelling.likeness(name, other))
+                        .thenComparing(Comparator.reverseOrder()));
     }
 
     private void ask(StockLot lot, String meant) {

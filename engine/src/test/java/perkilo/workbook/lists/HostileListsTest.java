@@ -152,6 +152,30 @@ final class HostileListsTest {
     }
 
     @Test
+    void prices_that_remarks_speak_against_are_told_in_one_warning() throws IOException {
+        TakenIn taken =
+                take(HEADER.strip() + ";Hinweis\nA;25 kg;1,50;discontinued\nB;25 kg;1,50;-\nC;25 kg;2;Auf Anfrage\n");
+
+        assertThat(taken.findings())
+                .extracting(Finding::toString)
+                .filteredOn(text -> text.contains("remark"))
+                .containsExactly(
+                        "warning list.csv line 2: 2 prices have a remark that speaks against them: \"A\" in line 2"
+                                + " (discontinued), \"C\" in line 4 (Auf Anfrage); they are taken, ask whether they hold");
+    }
+
+    @Test
+    void a_dash_beside_a_price_is_no_remark() throws IOException {
+        TakenIn taken = take(HEADER.strip() + ";Kosher;Hinweis\nA;25 kg;1,50;n/a;-\nB;25 kg;1,50;na;–\nC;25 kg;–;;\n");
+
+        assertThat(taken.findings()).extracting(Finding::text).noneMatch(text -> text.contains("remark"));
+        assertThat(LayoutsProperties.rows(taken))
+                .as("in place of a price it is none")
+                .contains("C|25|kg||no price||");
+        assertThat(taken.prices() + " of " + taken.items()).isEqualTo("2 of 2");
+    }
+
+    @Test
     void two_prices_for_the_same_are_an_error() throws IOException {
         TakenIn taken = take(HEADER + "A;25 kg;1,50\na ;25 kg;1,60\n");
 

@@ -205,6 +205,68 @@ final class PriceFilesTest {
     }
 
     @Test
+    void lists_of_one_supplier_are_his_however_his_name_is_written() throws IOException {
+        Path old = write(
+                "october.csv",
+                HEADERS + "Fen,Shea butter,10,kg,5,kg,EUR,2026-10-01\nFen,Argan oil,10,kg,9,kg,EUR,2026-10-01\n");
+        Path now = write("november.csv", HEADERS + "FEN,Argan oil,10,kg,8,kg,EUR,2026-11-01\n");
+
+        assertThat(newestList(old, now)).singleElement().asString().startsWith("warning october.csv line 2: ");
+    }
+
+    /** Half of the older list's items is enough to be its successor, less than half is not. */
+    @Test
+    void a_newer_list_of_other_items_withdraws_nothing() throws IOException {
+        Path shea = write("shea.csv", HEADERS + "Fen,Shea butter,10,kg,5,kg,EUR,2026-10-01\n");
+        Path sun = write("sun.csv", HEADERS + "Fen,Sunflower oil,10,kg,5,kg,EUR,2026-10-15\n");
+        Path three = write(
+                "three.csv",
+                HEADERS + "Fen,Shea butter,10,kg,5,kg,EUR,2026-09-01\nFen,Clay,10,kg,9,kg,EUR,2026-09-01\n"
+                        + "Fen,Argan oil,10,kg,9,kg,EUR,2026-09-01\n");
+        Path one = write("one.csv", HEADERS + "Fen,Clay,10,kg,9,kg,EUR,2026-11-01\n");
+        Path two = write(
+                "two.csv", HEADERS + "Fen,Clay,10,kg,9,kg,EUR,2026-11-01\nFen,Argan oil,10,kg,9,kg,EUR,2026-11-01\n");
+
+        assertThat(newestList(shea, sun)).isEmpty();
+        assertThat(newestList(three, one)).isEmpty();
+        assertThat(newestList(three, two)).singleElement().asString().contains("two.csv of 2026-11-01");
+        Path last = write("last.csv", HEADERS + "Fen,Sunflower oil,10,kg,5,kg,EUR,2026-11-10\n");
+        assertThat(newestList(three, two, last))
+                .as("a list of something else after it changes nothing")
+                .singleElement()
+                .asString()
+                .contains("two.csv of 2026-11-01");
+        Path elsewhere = write("last.csv", HEADERS + "Fen,Shea butter,10,kg,5,kg,EUR,2026-11-10\n");
+        assertThat(newestList(three, two, elsewhere))
+                .as("it is on a newer list")
+                .isEmpty();
+    }
+
+    @Test
+    void many_packs_that_the_newest_list_lacks_are_named_in_one_warning() throws IOException {
+        StringBuilder packs = new StringBuilder(HEADERS);
+        for (int size = 1; size <= 4; size++) {
+            packs.append("Fen,Shea butter,").append(size).append(",kg,5,kg,EUR,2026-10-01\n");
+        }
+        Path old = write("october.csv", packs.toString());
+        Path now = write("november.csv", HEADERS + "Fen,Shea butter,190,kg,4,kg,EUR,2026-11-01\n");
+
+        assertThat(newestList(old, now))
+                .containsExactly(
+                        "warning october.csv line 2: 4 packs of this list are not on Fen's newest list, november.csv"
+                                + " of 2026-11-01: \"Shea butter\" in packs of 1 kg, \"Shea butter\" in packs of 2 kg, \"Shea butter\""
+                                + " in packs of 3 kg, \"Shea butter\" in packs of 4 kg; they may still be bought at their older"
+                                + " prices, as a list may be a part of what he sells: ask him");
+    }
+
+    private List<String> newestList(Path... files) {
+        return TestBook.sound().readWith(files).findings().stream()
+                .map(Finding::toString)
+                .filter(text -> text.contains("newest list"))
+                .toList();
+    }
+
+    @Test
     void an_older_price_of_what_a_list_has_no_price_for_is_not_used() throws IOException {
         Path list = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,no price,,,2026-11-01\n");
         Reading<Book> reading = TestBook.sound().readWith(list);

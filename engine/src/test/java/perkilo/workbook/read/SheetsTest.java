@@ -446,6 +446,40 @@ final class SheetsTest {
     }
 
     @Test
+    void days_of_delivery_that_are_past_are_told_in_one_warning() {
+        assertThat(TestBook.sound()
+                        .sheet(
+                                "Stock",
+                                List.of("Item", "Quantity", "Unit", "Expires", "Delivery date"),
+                                List.of("Shea butter", 5, "kg", "", LocalDate.of(2026, 11, 19)),
+                                List.of("Shea butter", 5, "kg", "", LocalDate.of(2026, 3, 1)),
+                                List.of("Shea butter", 5, "kg", LocalDate.of(2028, 1, 31), LocalDate.of(2026, 11, 1)))
+                        .findings())
+                .containsExactly(
+                        "warning Stock!E2: the day of delivery is not after the costing date 2026-11-20 in E2, E3,"
+                                + " E4: these lots are counted as on the shelf. Type a new date for what is still to come, and"
+                                + " clear that of what is there");
+    }
+
+    @Test
+    void stock_whose_name_differs_in_a_number_or_a_word_is_other_goods() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "B2", "Jar 50 mL amber glass")
+                .set("Offers", "B3", "Oil")
+                .set("Materials", "A2", "Sodium lauroyl sarcosinate 30 %");
+        for (String other : List.of("Jar 100 mL amber glass", "Foil", "Sodium lauroyl lactylate", "Oil refined")) {
+            assertThat(book.sheet("Stock", List.of("Item", "Quantity", "Unit"), List.of(other, 5, "kg"))
+                            .findings())
+                    .as(other)
+                    .filteredOn(text -> text.contains("Stock!"))
+                    .singleElement()
+                    .asString()
+                    .startsWith("note Stock!A2: in stock, but neither offered nor used anywhere")
+                    .doesNotContain("did you mean");
+        }
+    }
+
+    @Test
     void stock_that_nothing_is_made_of_is_told_in_one_note_and_asked_about_where_it_may_be_meant() {
         assertThat(TestBook.sound()
                         .sheet(
@@ -454,13 +488,13 @@ final class SheetsTest {
                                 List.of("Fragrance no. 7", 5, "kg"),
                                 List.of("Fragrance no. 7", 2, "kg"),
                                 List.of("Gift ribbon", 80, "each"),
-                                List.of("Butter, Shea (refined)", 5, "kg"),
+                                List.of("Butter, Shea", 5, "kg"),
                                 List.of("Shea butter", 5, "kg"))
                         .findings())
                 .containsExactly(
                         "note Stock!A2: in stock, but neither offered nor used anywhere, and not counted: "
                                 + "\"Fragrance no. 7\", \"Gift ribbon\"",
-                        "warning Stock!A5: the item \"Butter, Shea (refined)\" is neither offered nor used anywhere, so "
+                        "warning Stock!A5: the item \"Butter, Shea\" is neither offered nor used anywhere, so "
                                 + "this stock is not counted; did you mean \"Shea butter\"?");
     }
 
