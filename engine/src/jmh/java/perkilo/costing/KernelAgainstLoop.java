@@ -55,7 +55,7 @@ public final class KernelAgainstLoop {
     private static final double DUTY = 0.02;
     private static final double HOURS_PER_KG = 0.02;
     private static final double LABOUR_RATE = 24;
-    private static final int ROUNDS = 8;
+    private static final int ROUNDS = 24;
 
     /** The loop is so quick that it is timed over so many goes. */
     private static final int LOOPS = 20;
