@@ -66,17 +66,13 @@ final class TakeInLists {
                 .formatted(
                         list.supplier(),
                         list.quotedOn(),
-                        counted(list.prices(), "price"),
-                        counted(list.items(), "item"),
+                        Console.counted(list.prices(), "price"),
+                        Console.counted(list.items(), "item"),
                         switch (kept.how()) {
                             case NEW -> "kept";
                             case REPLACED -> "replaced (the one before is beside it as .bak)";
                             case THERE_ALREADY -> "there already";
                         },
                         kept.file()));
-    }
-
-    private static String counted(int number, String one) {
-        return "%d %s%s".formatted(number, one, number == 1 ? "" : "s");
     }
 }

@@ -36,15 +36,6 @@ public final class Spelling {
                 .map(Near::name);
     }
 
-    /** The name that is most like another, if it is like enough that a person should have a look. */
-    public static Optional<String> mostAlike(String name, Collection<String> names) {
-        return names.stream()
-                .map(other -> new Alike(other, likeness(name, other)))
-                .filter(alike -> alike.likeness() >= LIKE_ENOUGH)
-                .max(Comparator.comparingDouble(Alike::likeness).thenComparing(Alike::name, Comparator.reverseOrder()))
-                .map(Alike::name);
-    }
-
     /** Whether a name can look like another that it is not: it is not its own {@link #skeleton}. */
     public static boolean mayLookLikeAnother(String name) {
         for (int at = 0; at < name.length(); at++) {
@@ -131,6 +122,4 @@ public final class Spelling {
     }
 
     private record Near(String name, int slips) {}
-
-    private record Alike(String name, double likeness) {}
 }

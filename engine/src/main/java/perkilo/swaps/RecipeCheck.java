@@ -24,7 +24,6 @@ import perkilo.swaps.trial.Words;
  */
 public final class RecipeCheck {
 
-    private static final String CHARGE = "charge";
     private static final String CAUTION = " Local rules and a qualified safety assessor decide.";
 
     private final Recipe recipe;
@@ -96,7 +95,7 @@ public final class RecipeCheck {
 
     /** Two materials of opposite charges: the cationic one tells. */
     private static boolean isToldFromTheOtherSide(Verdict verdict, Portion portion) {
-        return verdict.gate().equals(CHARGE)
+        return verdict.gate().equals(Gates.CHARGE)
                 && !Names.key(portion.material().traits().charge()).equals("cationic");
     }
 

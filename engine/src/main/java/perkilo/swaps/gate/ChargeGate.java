@@ -14,7 +14,7 @@ final class ChargeGate implements Gate {
 
     @Override
     public String name() {
-        return "charge";
+        return Gates.CHARGE;
     }
 
     @Override

@@ -27,6 +27,9 @@ public final class Gates {
     /** The name of the gate that holds levels against the law. */
     public static final String LEGAL_MAXIMUM = "legal maximum";
 
+    /** The name of the gate that keeps opposite charges apart. */
+    public static final String CHARGE = "charge";
+
     private static final List<Gate> OF_A_PLACE =
             List.of(new HeatGate(), new MeltingGate(), new ChargeGate(), new PhGate());
 

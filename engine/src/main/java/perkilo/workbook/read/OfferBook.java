@@ -167,8 +167,15 @@ final class OfferBook {
     /** Whether another price of the pack takes over from a row's up to a day. */
     private static boolean isFollowed(OfferRow row, LocalDate day, Collection<List<OfferRow>> quotes) {
         return quotes.stream()
-                .map(quote -> day(quote.get(0)))
+                .map(quote -> quote.get(0))
+                .filter(other -> !endsBeforeItBegins(other))
+                .map(OfferBook::day)
                 .anyMatch(other -> other.isAfter(day(row)) && !other.isAfter(day));
+    }
+
+    private static boolean endsBeforeItBegins(OfferRow row) {
+        LocalDate until = row.validUntil();
+        return until != null && until.isBefore(day(row));
     }
 
     private static LocalDate day(OfferRow row) {

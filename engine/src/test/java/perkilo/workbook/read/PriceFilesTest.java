@@ -306,6 +306,19 @@ final class PriceFilesTest {
                 .containsExactly(null, LocalDate.of(2026, 12, 31));
     }
 
+    @Test
+    void a_price_that_ends_before_it_begins_follows_no_other() throws IOException {
+        Path list = write(
+                "fen.csv",
+                HEADERS.strip() + ",Valid until\n"
+                        + "Tarnholt Oleo,Shea butter,25,kg,6.2,kg,EUR,2026-12-01,2026-06-30\n"
+                        + "Tarnholt Oleo,Shea butter,25,kg,no price,,,2027-01-01,\n");
+        assertThat(TestBook.sound().readWith(list).value().offersFor("Shea butter"))
+                .filteredOn(offer -> offer.quotedOn() == null)
+                .extracting(Offer::validUntil)
+                .containsExactly(LocalDate.of(2026, 12, 31));
+    }
+
     private Path write(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
     }
