@@ -31,16 +31,16 @@ import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
 import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
-import perkilo.ordering.CheapestPlan;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 import perkilo.report.cost.CostReport;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
-import perkilo.workbook.write.WorkbookWriter;
+import perkilo.xlsx.write.WorkbookWriter;
 
 /** A person changes a cell in the result workbook of the demo launch; another program's library recalculates it. */
 final class EditedResultTest {

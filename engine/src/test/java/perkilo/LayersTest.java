@@ -25,6 +25,7 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.syntax.elements.GivenClassesConjunction;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Random;
@@ -34,13 +35,15 @@ import org.jspecify.annotations.NullMarked;
  * The direction of dependencies: each package uses only what stands to its left.
  *
  * <pre>
- * origin ← units ←┐
- *      purchasing ← model ← costing ← swaps, supply, quotes ←┐
- *                 └──────── ordering ←─────────────── report ← workbook ← cli
+ * origin ← units ─┬─ offers ← model ← costing ←─┬─ orderplan, swaps, quotes ←─┐
+ *          names ─┘                             │                             ├─ report, json ← cli
+ *      purchasing ←───────── purchasing.search ←┼─────────────────────────────┘
+ *          origin ← sheet ← xlsx ←──────────────┘  (workbooks in general; knows nothing of costing)
+ *          schema ← reading ← pricelists, rates    (our tables, read from any workbook)
  * </pre>
  *
- * <p>Libraries stay at the edges: spreadsheets in {@code workbook}, the command line in {@code cli}, JSON in either,
- * the implementations of money and measures in {@code units}.
+ * <p>Libraries stay at the edges: spreadsheets in {@code xlsx}, the command line in {@code cli}, JSON in the packages
+ * that read or write it, the implementations of money and measures in {@code units}.
  */
 @AnalyzeClasses(packages = "perkilo", importOptions = ImportOption.DoNotIncludeTests.class)
 final class LayersTest {
@@ -51,14 +54,16 @@ final class LayersTest {
     /** What answers must not depend on: the core, without the edges. */
     private static final String[] CORE = {
         "perkilo.origin..",
+        "perkilo.names..",
         "perkilo.units..",
         "perkilo.purchasing..",
+        "perkilo.offers..",
         "perkilo.model..",
         "perkilo.costing..",
-        "perkilo.ordering..",
-        "perkilo.supply..",
+        "perkilo.orderplan..",
         "perkilo.swaps..",
         "perkilo.quotes..",
+        "perkilo.sheet..",
         "perkilo.report.."
     };
 
@@ -66,7 +71,13 @@ final class LayersTest {
     static final ArchRule origin_uses_the_jdk_alone = only("perkilo.origin..");
 
     @ArchTest
-    static final ArchRule purchasing_uses_the_jdk_alone = only("perkilo.purchasing..");
+    static final ArchRule names_use_the_jdk_alone = only("perkilo.names..");
+
+    @ArchTest
+    static final ArchRule purchasing_and_its_search_use_the_jdk_alone = only("perkilo.purchasing..");
+
+    @ArchTest
+    static final ArchRule the_purchase_problem_does_not_know_how_it_is_searched = only("perkilo.purchasing");
 
     @ArchTest
     static final ArchRule units_use_origin_and_the_two_standards = only(
@@ -79,8 +90,18 @@ final class LayersTest {
             "systems.uom.common..");
 
     @ArchTest
-    static final ArchRule the_model_uses_the_layers_under_it =
-            only("perkilo.model..", "perkilo.origin..", "perkilo.units..", "perkilo.purchasing..", "javax.money..");
+    static final ArchRule offers_use_the_layers_under_them =
+            only("perkilo.offers..", "perkilo.origin..", "perkilo.names..", "perkilo.units..", "javax.money..");
+
+    @ArchTest
+    static final ArchRule the_model_uses_the_layers_under_it = only(
+            "perkilo.model..",
+            "perkilo.origin..",
+            "perkilo.names..",
+            "perkilo.units..",
+            "perkilo.offers..",
+            "perkilo.purchasing",
+            "javax.money..");
 
     @ArchTest
     static final ArchRule of_purchasing_the_model_knows_the_basis_of_duty_alone = noClasses()
@@ -92,69 +113,51 @@ final class LayersTest {
             .allowEmptyShould(true);
 
     @ArchTest
-    static final ArchRule costing_uses_the_layers_under_it = only(
-            "perkilo.costing..",
-            "perkilo.origin..",
-            "perkilo.units..",
-            "perkilo.purchasing..",
-            "perkilo.model..",
-            "javax.money..");
+    static final ArchRule costing_uses_the_layers_under_it = core("perkilo.costing..");
 
     @ArchTest
-    static final ArchRule ordering_uses_purchasing_alone = only("perkilo.ordering..", "perkilo.purchasing..");
+    static final ArchRule order_plans_use_costing_and_know_no_planner =
+            core("perkilo.orderplan..", "perkilo.costing..");
 
     @ArchTest
-    static final ArchRule swaps_use_the_layers_under_them_and_not_ordering = only(
-            "perkilo.swaps..",
-            "org.ojalgo..",
-            "perkilo.origin..",
-            "perkilo.units..",
-            "perkilo.purchasing..",
-            "perkilo.model..",
-            "perkilo.costing..",
-            "javax.money..");
+    static final ArchRule price_changes_use_costing_and_know_no_planner = core("perkilo.quotes..", "perkilo.costing..");
 
     @ArchTest
-    static final ArchRule supply_uses_costing_and_knows_no_planner = only(
-            "perkilo.supply..",
-            "perkilo.origin..",
-            "perkilo.units..",
-            "perkilo.purchasing..",
-            "perkilo.model..",
-            "perkilo.costing..",
-            "javax.money..");
+    static final ArchRule swaps_use_costing_and_know_no_planner =
+            core("perkilo.swaps..", "perkilo.costing..", "org.ojalgo..");
 
     @ArchTest
-    static final ArchRule quotes_use_costing_and_know_no_planner = only(
-            "perkilo.quotes..",
-            "perkilo.origin..",
-            "perkilo.units..",
-            "perkilo.purchasing..",
-            "perkilo.model..",
-            "perkilo.costing..",
-            "javax.money..");
+    static final ArchRule sheets_know_nothing_of_costing = only("perkilo.sheet..", "perkilo.origin..");
+
+    @ArchTest
+    static final ArchRule workbooks_in_general_know_nothing_of_costing = noClasses()
+            .that()
+            .resideInAPackage("perkilo.xlsx..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("perkilo..")
+                    .and(DescribedPredicate.not(
+                            resideInAnyPackage("perkilo.xlsx..", "perkilo.sheet..", "perkilo.origin.."))));
 
     @ArchTest
     static final ArchRule suppliers_lists_are_read_and_written_without_the_core = noClasses()
             .that()
-            .resideInAPackage("perkilo.workbook.lists..")
+            .resideInAPackage("perkilo.pricelists..")
             .should()
-            .dependOnClassesThat(
-                    resideInAnyPackage("perkilo.costing..", "perkilo.supply..", "perkilo.swaps..", "perkilo.report.."));
+            .dependOnClassesThat(resideInAnyPackage(
+                    "perkilo.costing..",
+                    "perkilo.orderplan..",
+                    "perkilo.swaps..",
+                    "perkilo.report..",
+                    "perkilo.sheet.."));
 
     @ArchTest
-    static final ArchRule reports_use_all_answers_and_no_library = only(
+    static final ArchRule reports_use_all_answers_and_no_library = core(
             "perkilo.report..",
-            "perkilo.origin..",
-            "perkilo.units..",
-            "perkilo.purchasing..",
-            "perkilo.model..",
             "perkilo.costing..",
-            "perkilo.ordering..",
-            "perkilo.supply..",
+            "perkilo.orderplan..",
             "perkilo.swaps..",
             "perkilo.quotes..",
-            "javax.money..");
+            "perkilo.sheet..");
 
     @ArchTest
     static final ArchRule nothing_but_cli_uses_cli = noClasses()
@@ -166,23 +169,22 @@ final class LayersTest {
 
     @ArchTest
     static final ArchRule the_spreadsheet_library_computes_missing_values_and_writes_templates_alone = library(
-                    "perkilo.workbook.read.grid..", "perkilo.workbook.template..")
+                    "perkilo.xlsx.grid..", "perkilo.templates..")
             .should()
             .dependOnClassesThat(resideInAnyPackage(
                     "org.apache.poi..", "org.openxmlformats..", "org.apache.xmlbeans..", "com.microsoft.schemas.."));
 
     @ArchTest
     static final ArchRule result_sheets_are_written_by_the_standard_library = only(
-            "perkilo.workbook.author..",
+            "perkilo.xlsx.author..",
             "perkilo.origin..",
-            "perkilo.report..",
-            "perkilo.workbook.parts..",
+            "perkilo.sheet..",
+            "perkilo.xlsx.parts..",
             "javax.xml.stream..");
 
     @ArchTest
-    static final ArchRule the_parser_of_sheets_stays_in_its_package = library("perkilo.workbook.read.grid..")
-            .should()
-            .dependOnClassesThat(resideInAPackage("com.fasterxml.aalto.."));
+    static final ArchRule the_parser_of_sheets_stays_in_its_package =
+            library("perkilo.xlsx.grid..").should().dependOnClassesThat(resideInAPackage("com.fasterxml.aalto.."));
 
     @ArchTest
     static final ArchRule the_solver_of_linear_programs_stays_in_its_package =
@@ -193,7 +195,8 @@ final class LayersTest {
             library("perkilo.cli..").should().dependOnClassesThat(resideInAPackage("picocli.."));
 
     @ArchTest
-    static final ArchRule json_stays_at_the_edges = library("perkilo.cli..", "perkilo.json..", "perkilo.workbook..")
+    static final ArchRule json_stays_at_the_edges = library(
+                    "perkilo.cli..", "perkilo.json..", "perkilo.xlsx.grid..", "perkilo.pricelists..")
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.jackson.."));
 
@@ -217,8 +220,9 @@ final class LayersTest {
             "perkilo.rates..",
             "perkilo.origin..",
             "perkilo.units..",
-            "perkilo.workbook.read..",
-            "perkilo.workbook.write..",
+            "perkilo.reading..",
+            "perkilo.xlsx.grid..",
+            "perkilo.xlsx.write..",
             "javax.money..");
 
     @ArchTest
@@ -260,6 +264,21 @@ final class LayersTest {
                 .sorted()
                 .toList();
         assertThat(unmarked).isEmpty();
+    }
+
+    /** A package of the core: it may use what every one of them may use, and some more. */
+    private static ArchRule core(String first, String... more) {
+        List<String> packages = new ArrayList<>(List.of(
+                first,
+                "perkilo.origin..",
+                "perkilo.names..",
+                "perkilo.units..",
+                "perkilo.purchasing",
+                "perkilo.offers..",
+                "perkilo.model..",
+                "javax.money.."));
+        packages.addAll(List.of(more));
+        return only(packages.toArray(String[]::new));
     }
 
     private static ArchRule only(String... packages) {

@@ -27,7 +27,6 @@ import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
 import perkilo.costing.RunCost;
 import perkilo.model.Book;
-import perkilo.ordering.CheapestPlan;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
@@ -37,10 +36,11 @@ import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 import perkilo.report.cost.CostReport;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
-import perkilo.workbook.write.WorkbookWriter;
+import perkilo.xlsx.write.WorkbookWriter;
 
 /**
  * A person changes an input in the result workbook: what the office suite then computes is what the engine computes

@@ -23,9 +23,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
-import perkilo.workbook.template.TemplateWriter;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
+import perkilo.templates.TemplateWriter;
 
 /** The templates that are checked in. */
 final class TemplatesTest {

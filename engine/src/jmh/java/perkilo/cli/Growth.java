@@ -11,11 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import perkilo.ordering.CheapestPlan;
-import perkilo.ordering.oracle.SampleMarket;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.purchasing.search.oracle.SampleMarket;
 
 /**
  * How the time of a whole command grows with what it is given: formulas, offers, sizes of a run; and that of the

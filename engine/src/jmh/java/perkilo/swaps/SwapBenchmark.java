@@ -2,11 +2,11 @@ package perkilo.swaps;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import perkilo.model.Book;
-import perkilo.ordering.CheapestPlan;
-import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.purchasing.search.quick.QuickPlanner;
 import perkilo.swaps.lp.OjalgoSolver;
 
 /**

@@ -7,13 +7,13 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Book;
+import perkilo.orderplan.Horizon;
+import perkilo.orderplan.LeadTimes;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
-import perkilo.supply.Horizon;
-import perkilo.supply.LeadTimes;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** What every command on one workbook takes. */

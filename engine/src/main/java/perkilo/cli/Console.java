@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.json.Json;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
-import perkilo.workbook.write.Written;
+import perkilo.xlsx.write.Written;
 
 /** Prints answers and messages as a command's options ask. */
 final class Console {

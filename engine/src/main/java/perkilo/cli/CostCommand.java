@@ -8,10 +8,10 @@ import java.time.ZoneId;
 import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.json.CostJson;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 import perkilo.report.cost.CostReport;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
-import perkilo.workbook.write.Written;
+import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Costs every run of every product, of one book or of many. */

@@ -6,19 +6,19 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.json.OrderJson;
 import perkilo.model.Book;
-import perkilo.ordering.CheapestPlan;
+import perkilo.orderplan.OrderBook;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.Reasons;
+import perkilo.orderplan.SupplierOrder;
+import perkilo.orderplan.WhyThis;
 import perkilo.origin.Decimals;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
 import perkilo.report.order.OrderReport;
-import perkilo.supply.OrderBook;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.Reasons;
-import perkilo.supply.SupplierOrder;
-import perkilo.supply.WhyThis;
 import perkilo.units.Currencies;
-import perkilo.workbook.write.Written;
+import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Plans the purchases for all demand. */

@@ -1,9 +1,9 @@
 package perkilo.cli;
 
-import perkilo.ordering.CheapestPlan;
-import perkilo.ordering.sets.QuickPlanner;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.purchasing.search.quick.QuickPlanner;
 
 /** Which planner a command works with. */
 final class Planners {

@@ -20,12 +20,12 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.Json;
 import perkilo.origin.Finding;
-import perkilo.report.Report;
+import perkilo.reading.SharedSources;
 import perkilo.report.portfolio.PortfolioBook;
 import perkilo.report.portfolio.PortfolioReport;
-import perkilo.workbook.read.SharedSources;
-import perkilo.workbook.write.WorkbookWriter;
-import perkilo.workbook.write.Written;
+import perkilo.sheet.Report;
+import perkilo.xlsx.write.WorkbookWriter;
+import perkilo.xlsx.write.Written;
 
 /** Costs many books at once, each for itself, and sets them side by side. */
 final class Portfolio {

@@ -15,12 +15,12 @@ import perkilo.json.CostJson;
 import perkilo.json.Json;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.reading.BookReader;
+import perkilo.reading.SharedSources;
 import perkilo.report.cost.CostReport;
 import perkilo.report.portfolio.PortfolioBook;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.SharedSources;
-import perkilo.workbook.write.FileAddress;
-import perkilo.workbook.write.Written;
+import perkilo.xlsx.write.FileAddress;
+import perkilo.xlsx.write.Written;
 
 /** Costs one book of a portfolio; whatever is wrong with it becomes a finding, so that the others go on. */
 final class PortfolioTask {

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import perkilo.workbook.lists.ListFolder;
-import perkilo.workbook.lists.TakeIn;
+import perkilo.pricelists.ListFolder;
+import perkilo.pricelists.TakeIn;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 

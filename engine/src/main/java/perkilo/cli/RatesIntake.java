@@ -16,10 +16,10 @@ import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.rates.Bank;
 import perkilo.rates.RatesTable;
+import perkilo.reading.RatesReader;
 import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
-import perkilo.workbook.read.RatesReader;
-import perkilo.workbook.read.grid.UnreadableFileException;
+import perkilo.xlsx.grid.UnreadableFileException;
 
 /** Takes files of rates into the table, all of them or none. */
 final class RatesIntake {

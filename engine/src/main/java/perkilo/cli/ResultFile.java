@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import perkilo.report.Report;
-import perkilo.workbook.write.WorkbookWriter;
-import perkilo.workbook.write.Written;
+import perkilo.sheet.Report;
+import perkilo.xlsx.write.WorkbookWriter;
+import perkilo.xlsx.write.Written;
 
 /** Writes a report where a command's options ask. */
 final class ResultFile {

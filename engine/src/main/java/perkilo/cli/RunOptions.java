@@ -14,7 +14,7 @@ import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
-import perkilo.workbook.read.table.NumberText;
+import perkilo.reading.table.NumberText;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Run sizes that are given on the command line, in place of the Runs sheet. */

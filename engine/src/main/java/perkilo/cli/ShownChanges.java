@@ -13,8 +13,8 @@ import perkilo.costing.CostRuns;
 import perkilo.costing.RunCost;
 import perkilo.json.PricesJson;
 import perkilo.model.Book;
-import perkilo.model.Offer;
 import perkilo.model.Settings;
+import perkilo.offers.Offer;
 import perkilo.origin.Decimals;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
@@ -22,13 +22,13 @@ import perkilo.purchasing.SearchLimits;
 import perkilo.quotes.CostEffect;
 import perkilo.quotes.PriceChanges;
 import perkilo.quotes.QuotedPrice;
-import perkilo.report.Report;
+import perkilo.reading.BookReader;
+import perkilo.reading.QuoteReader;
+import perkilo.reading.Sources;
 import perkilo.report.prices.PriceChangesReport;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.QuoteReader;
-import perkilo.workbook.read.Sources;
-import perkilo.workbook.write.WorkbookWriter;
-import perkilo.workbook.write.Written;
+import perkilo.sheet.Report;
+import perkilo.xlsx.write.WorkbookWriter;
+import perkilo.xlsx.write.Written;
 
 /** Shows what rose or fell since the last lists, and writes it to a workbook. */
 final class ShownChanges {

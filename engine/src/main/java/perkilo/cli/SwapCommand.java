@@ -10,12 +10,12 @@ import perkilo.json.SwapJson;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
-import perkilo.report.Report;
 import perkilo.report.swap.SwapReport;
+import perkilo.sheet.Report;
 import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.FunctionCheck;
 import perkilo.swaps.RecipeCheck;
@@ -24,7 +24,7 @@ import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
-import perkilo.workbook.write.Written;
+import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Finds cheaper materials that do the same job. */

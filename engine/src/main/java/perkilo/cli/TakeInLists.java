@@ -10,11 +10,11 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.ListsJson;
 import perkilo.origin.Finding;
-import perkilo.workbook.lists.ListFolder;
-import perkilo.workbook.lists.Question;
-import perkilo.workbook.lists.TakeIn;
-import perkilo.workbook.lists.TakenIn;
-import perkilo.workbook.read.KnownSheets;
+import perkilo.pricelists.ListFolder;
+import perkilo.pricelists.Question;
+import perkilo.pricelists.TakeIn;
+import perkilo.pricelists.TakenIn;
+import perkilo.reading.KnownSheets;
 
 /** Takes lists in one after the other, and says what became of each. */
 final class TakeInLists {

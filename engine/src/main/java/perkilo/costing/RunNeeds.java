@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.model.Names;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.names.Names;
 import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 

@@ -3,7 +3,7 @@ package perkilo.costing;
 import java.time.LocalDate;
 import java.util.List;
 import perkilo.model.Book;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 
 /** Why an item cannot be bought on the costing date, in a person's words. */
 public final class Unsold {

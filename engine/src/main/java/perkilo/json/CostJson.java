@@ -15,7 +15,7 @@ import perkilo.costing.PriceLadder;
 import perkilo.costing.Purchase;
 import perkilo.costing.RunCost;
 import perkilo.costing.RunNeeds;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 import perkilo.purchasing.LineCost;
 import perkilo.units.Conversion;

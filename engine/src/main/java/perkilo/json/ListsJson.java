@@ -3,8 +3,8 @@ package perkilo.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Objects;
-import perkilo.workbook.lists.Question;
-import perkilo.workbook.lists.TakenIn;
+import perkilo.pricelists.Question;
+import perkilo.pricelists.TakenIn;
 
 /** Lists that were taken in as JSON. */
 public final class ListsJson {

@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import perkilo.costing.Listing;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
+import perkilo.orderplan.HorizonProblem;
+import perkilo.orderplan.LotUse;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.Reasons;
+import perkilo.orderplan.StockFlow;
+import perkilo.orderplan.SupplierOrder;
 import perkilo.origin.Finding;
 import perkilo.purchasing.LineCost;
-import perkilo.supply.HorizonProblem;
-import perkilo.supply.LotUse;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.OrderPlan;
-import perkilo.supply.Reasons;
-import perkilo.supply.StockFlow;
-import perkilo.supply.SupplierOrder;
 
 /** Orders as JSON. */
 public final class OrderJson {

@@ -3,11 +3,11 @@ package perkilo.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Objects;
 import perkilo.costing.Listing;
-import perkilo.model.Offer;
-import perkilo.supply.Difference;
-import perkilo.supply.OrderPlan;
-import perkilo.supply.Reasons;
-import perkilo.supply.SupplierOrder;
+import perkilo.offers.Offer;
+import perkilo.orderplan.Difference;
+import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.Reasons;
+import perkilo.orderplan.SupplierOrder;
 
 /** Why a plan of orders is as it is, as JSON. */
 final class WhyJson {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import perkilo.names.Names;
+import perkilo.offers.Offer;
 import perkilo.units.ExchangeRates;
 
 /**

@@ -3,6 +3,7 @@ package perkilo.model;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import perkilo.model.Book;
-import perkilo.model.Names;
-import perkilo.model.Offer;
-import perkilo.model.PackOffered;
+import perkilo.names.Names;
+import perkilo.offers.Offer;
+import perkilo.offers.PackOffered;
 
 /**
  * A book as if the newest lists had not come: each pack at its previous prices.

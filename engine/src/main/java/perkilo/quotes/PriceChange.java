@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 
 /**
  * What became of one price of one pack.

@@ -14,9 +14,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Offer;
-import perkilo.model.PackOffered;
-import perkilo.model.SupplierLists;
+import perkilo.offers.Offer;
+import perkilo.offers.PackOffered;
+import perkilo.offers.SupplierLists;
 
 /**
  * What rose or fell since each supplier's last list.

@@ -2,7 +2,7 @@ package perkilo.quotes;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 import perkilo.units.Measure;
 
 /**

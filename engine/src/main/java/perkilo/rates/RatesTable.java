@@ -14,11 +14,11 @@ import java.util.Map;
 import javax.money.CurrencyUnit;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
+import perkilo.reading.RatesReader;
 import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
-import perkilo.workbook.read.RatesReader;
-import perkilo.workbook.read.grid.UnreadableFileException;
-import perkilo.workbook.write.SavedFile;
+import perkilo.xlsx.grid.UnreadableFileException;
+import perkilo.xlsx.write.SavedFile;
 
 /** The rates that are kept in one file, each pair and day once. */
 public final class RatesTable {

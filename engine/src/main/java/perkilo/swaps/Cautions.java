@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 
 /** What holds for every swap, whatever its figures. */
 public final class Cautions {

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.closeness.Closeness;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.gate.Gates;

@@ -8,7 +8,7 @@ import java.util.Set;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.origin.Finding;
 import perkilo.swaps.facts.NaturalOrigin;
 import perkilo.swaps.gate.Gates;

@@ -10,7 +10,7 @@ import perkilo.costing.RunCost;
 import perkilo.costing.RunCoster;
 import perkilo.model.Book;
 import perkilo.model.Formula;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.origin.Finding;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;

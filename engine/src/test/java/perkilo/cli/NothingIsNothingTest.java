@@ -25,8 +25,8 @@ import perkilo.model.Run;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 
 /** What is nothing is shown as nothing, not as what divisions leave in the last digits ("-0.00 EUR"). */
 final class NothingIsNothingTest {

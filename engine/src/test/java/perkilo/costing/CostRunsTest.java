@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Batching;
-import perkilo.model.Offer;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
+import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -29,8 +29,8 @@ import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
-import perkilo.report.ResultSheet;
 import perkilo.report.cost.CostReport;
+import perkilo.sheet.ResultSheet;
 import perkilo.units.Measure;
 
 /** The cost of whole runs, on examples that can be worked out by hand, and what is said where there is none. */

@@ -9,7 +9,7 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Currencies;

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import perkilo.workbook.read.RatesReader;
+import perkilo.reading.RatesReader;
 
 /** Fetching, from a server on this machine that stands for the bank's. */
 final class BankTest {

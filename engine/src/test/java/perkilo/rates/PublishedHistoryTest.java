@@ -21,11 +21,11 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import perkilo.Ratio;
 import perkilo.origin.Reading;
+import perkilo.reading.RatesReader;
 import perkilo.units.Conversion;
 import perkilo.units.Currencies;
 import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
-import perkilo.workbook.read.RatesReader;
 
 /** 24 years of euro reference rates, read in each form that the bank publishes. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)

@@ -13,12 +13,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.ordering.CheapestPlan;
-import perkilo.ordering.sets.QuickPlanner;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.purchasing.search.quick.QuickPlanner;
 import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.lp.OjalgoSolver;
 

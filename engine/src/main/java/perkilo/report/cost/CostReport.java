@@ -3,7 +3,7 @@ package perkilo.report.cost;
 import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.origin.Finding;
-import perkilo.report.Report;
+import perkilo.sheet.Report;
 
 /** The sheets that answer what a launch costs. */
 public final class CostReport {

@@ -8,13 +8,13 @@ import perkilo.costing.RunCost;
 import perkilo.model.Settings;
 import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Look;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
 import perkilo.report.part.RunTitle;
+import perkilo.sheet.Look;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /**
  * Cost detail: one block for each run, in which everything is computed.

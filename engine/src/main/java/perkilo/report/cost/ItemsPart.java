@@ -15,15 +15,15 @@ import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.NeedFormulas;
 import perkilo.report.part.Rows;
 import perkilo.report.part.Shortage;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /**
  * The part of a run's block that says what each item costs: what is used, what is left, what is wasted.

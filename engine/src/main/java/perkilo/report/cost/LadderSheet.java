@@ -6,13 +6,13 @@ import perkilo.costing.PriceLadder;
 import perkilo.costing.UnitDecimals;
 import perkilo.model.Product;
 import perkilo.origin.Figure;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
+import perkilo.report.part.Inputs;
 import perkilo.report.part.RunTitle;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /** Price ladder: from what a unit costs to its price in the shop, and from a price in the shop to the margin. */
 final class LadderSheet {

@@ -2,9 +2,9 @@ package perkilo.report.cost;
 
 import java.util.List;
 import perkilo.origin.Finding;
-import perkilo.report.Look;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Look;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /** Messages: everything that a person should know about the workbook, each with the cell it is about. */
 public final class MessagesSheet {

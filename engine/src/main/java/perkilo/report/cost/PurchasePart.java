@@ -6,19 +6,19 @@ import java.util.List;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.costing.Purchase;
-import perkilo.model.Offer;
 import perkilo.model.Supplier;
+import perkilo.offers.Offer;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.OrderCost;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
 import perkilo.report.part.LandedLine;
 import perkilo.report.part.Landing;
 import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** The part of a block that says what is bought, from whom, and what it costs once it is here. */
 final class PurchasePart {

@@ -12,13 +12,13 @@ import perkilo.model.Batching;
 import perkilo.model.Product;
 import perkilo.model.Settings;
 import perkilo.origin.Figure;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.Rows;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** The part of a run's block that adds everything up: work, heads, cost per kilogram and per unit. */
 final class ResultPart {

@@ -4,8 +4,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Head;
 import perkilo.costing.RunCost;
-import perkilo.report.Expr;
 import perkilo.report.part.MakingPart;
+import perkilo.sheet.Expr;
 
 /**
  * The cells of a run's block on the detail sheet that other sheets refer to. Amounts are in home currency.

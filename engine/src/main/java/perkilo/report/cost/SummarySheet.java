@@ -12,16 +12,16 @@ import perkilo.costing.Head;
 import perkilo.costing.RunNeeds;
 import perkilo.costing.UnitDecimals;
 import perkilo.origin.Origin;
-import perkilo.report.Chart;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
+import perkilo.report.part.Inputs;
 import perkilo.report.part.RunTitle;
 import perkilo.report.part.Shortage;
+import perkilo.sheet.Chart;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** Cost summary: the answer in a sentence, a row for each run, and two charts. */
 final class SummarySheet {

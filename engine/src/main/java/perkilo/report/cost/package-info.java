@@ -3,7 +3,7 @@
  *
  * <p>The detail sheet computes everything, one block for each run, from the person's own cells and the chosen packs;
  * the other sheets refer to it. Each key figure is compared with the engine's own on the way
- * ({@link perkilo.report.SheetBuilder#checked}).
+ * ({@link perkilo.sheet.SheetBuilder#checked}).
  *
  * <p>Start at {@link perkilo.report.cost.CostReport}.
  */

@@ -8,18 +8,18 @@ import java.util.Objects;
 import java.util.function.Predicate;
 import perkilo.costing.Item;
 import perkilo.model.StockLot;
+import perkilo.orderplan.Horizon;
+import perkilo.orderplan.LotUse;
+import perkilo.orderplan.StockFlow;
+import perkilo.orderplan.StockOnHand;
 import perkilo.origin.Day;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
+import perkilo.report.part.Inputs;
 import perkilo.report.part.Landing;
-import perkilo.supply.Horizon;
-import perkilo.supply.LotUse;
-import perkilo.supply.StockFlow;
-import perkilo.supply.StockOnHand;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
 
 /**
  * The lots of one item, and how each is used up.

@@ -5,11 +5,11 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** Rows that have a column for each month. */
 final class MonthRows {

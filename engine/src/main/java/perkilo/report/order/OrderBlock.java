@@ -9,20 +9,20 @@ import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.DeliveryTerm;
-import perkilo.model.Offer;
 import perkilo.model.Supplier;
+import perkilo.offers.Offer;
+import perkilo.orderplan.HorizonProblem;
+import perkilo.orderplan.SupplierOrder;
 import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.OrderCost;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
 import perkilo.report.part.LandedLine;
 import perkilo.report.part.Landing;
 import perkilo.report.part.QuoteDates;
-import perkilo.supply.HorizonProblem;
-import perkilo.supply.SupplierOrder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
 
 /** One order on the sheet of supplier orders: its lines, what is charged on top, and what it costs once it is here. */
 final class OrderBlock {

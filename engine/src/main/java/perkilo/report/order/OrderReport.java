@@ -2,12 +2,12 @@ package perkilo.report.order;
 
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.Reasons;
 import perkilo.origin.Finding;
-import perkilo.report.Report;
-import perkilo.report.ResultSheet;
 import perkilo.report.cost.MessagesSheet;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.Reasons;
+import perkilo.sheet.Report;
+import perkilo.sheet.ResultSheet;
 
 /** The sheets that answer what to order, from whom and when. */
 public final class OrderReport {

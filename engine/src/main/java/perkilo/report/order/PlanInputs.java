@@ -10,20 +10,20 @@ import perkilo.costing.Listing;
 import perkilo.model.Book;
 import perkilo.model.Demand;
 import perkilo.model.Material;
-import perkilo.model.Names;
-import perkilo.model.Offer;
 import perkilo.model.Supplier;
+import perkilo.names.Names;
+import perkilo.offers.Offer;
+import perkilo.orderplan.HorizonItem;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.StockOnHand;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.supply.HorizonItem;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.StockOnHand;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /**
  * What a plan rests on besides prices, packs and quantities: days and limits that no amount on the sheets shows. Each

@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import perkilo.costing.Listing;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.SupplierOrder;
 import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
 import perkilo.report.part.Shortage;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.OrderPlan;
-import perkilo.supply.SupplierOrder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** Order plan: the answer in a sentence, the orders by date, and what is bought of each item month by month. */
 final class PlanSheet {

@@ -4,18 +4,18 @@ import java.util.IdentityHashMap;
 import java.util.Objects;
 import perkilo.costing.Item;
 import perkilo.model.Material;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
+import perkilo.orderplan.Horizon;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.PlannedRun;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.NeedFormulas;
 import perkilo.report.part.Rows;
 import perkilo.report.part.RunTitle;
-import perkilo.supply.Horizon;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.PlannedRun;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /**
  * Runs planned: what each row of the demand makes and needs.

@@ -7,20 +7,20 @@ import java.util.List;
 import java.util.Objects;
 import perkilo.costing.Item;
 import perkilo.model.Settings;
+import perkilo.orderplan.HorizonItem;
+import perkilo.orderplan.LotUse;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.StockFlow;
 import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.Need;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
+import perkilo.report.part.Inputs;
 import perkilo.report.part.Landing;
-import perkilo.supply.HorizonItem;
-import perkilo.supply.LotUse;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.StockFlow;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /** One item on the sheet of stock: its lots, its stock month by month, and what that costs. */
 final class StockBlock {

@@ -5,19 +5,19 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import perkilo.costing.Item;
+import perkilo.orderplan.LotUse;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.StockFlow;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Chart;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
 import perkilo.report.part.Shortage;
-import perkilo.supply.LotUse;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.OrderPlan;
-import perkilo.supply.StockFlow;
+import perkilo.sheet.Chart;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /**
  * Stock and leftovers: what the stock is worth over time, what is left at the end and until when it can be used, and

@@ -3,15 +3,15 @@ package perkilo.report.order;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.SupplierOrder;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
 import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.SupplierOrder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /**
  * Supplier orders: one block for each order, in the supplier's currency, as it can be sent.

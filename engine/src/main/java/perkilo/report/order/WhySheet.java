@@ -2,16 +2,16 @@ package perkilo.report.order;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.supply.Difference;
-import perkilo.supply.OrderOutcome;
-import perkilo.supply.OrderPlan;
-import perkilo.supply.Reasons;
-import perkilo.supply.SupplierOrder;
+import perkilo.orderplan.Difference;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.Reasons;
+import perkilo.orderplan.SupplierOrder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /** Why these orders: what else could have been done, and what that would cost. Values, as no formula can plan. */
 final class WhySheet {

@@ -7,7 +7,7 @@
  * plan refers to all three. Only the packs are plain values, and what Why these orders says: it compares with plans
  * that were not chosen, which no spreadsheet can follow.
  *
- * <p>Each key figure is compared with the engine's own on the way ({@link perkilo.report.SheetBuilder#checked}).
+ * <p>Each key figure is compared with the engine's own on the way ({@link perkilo.sheet.SheetBuilder#checked}).
  *
  * <p>Start at {@link perkilo.report.order.OrderReport}.
  */

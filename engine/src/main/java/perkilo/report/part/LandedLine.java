@@ -3,12 +3,12 @@ package perkilo.report.part;
 import java.util.List;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 import perkilo.purchasing.LineCost;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
 import perkilo.units.Currencies;
 
 /**

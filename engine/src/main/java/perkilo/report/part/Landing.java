@@ -4,13 +4,12 @@ import java.math.BigDecimal;
 import java.util.List;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
-import perkilo.model.Offer;
 import perkilo.model.Supplier;
+import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.DutyBasis;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
+import perkilo.sheet.Expr;
 
 /**
  * What an order to one supplier costs once it is here, as formulas. Amounts are in the supplier's currency unless the

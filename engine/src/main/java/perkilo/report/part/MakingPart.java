@@ -10,10 +10,9 @@ import perkilo.model.Batching;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.origin.Figure;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
 
 /**
  * The part of a run's block that says how much is filled and made.

@@ -7,8 +7,7 @@ import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.origin.Figure;
-import perkilo.report.Expr;
-import perkilo.report.Inputs;
+import perkilo.sheet.Expr;
 
 /** How much of an item a run needs, as formulas. */
 public final class NeedFormulas {

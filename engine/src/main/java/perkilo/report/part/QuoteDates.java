@@ -3,14 +3,14 @@ package perkilo.report.part;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Offer;
+import perkilo.offers.Offer;
 import perkilo.origin.Figure;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /**
  * The dates of the quotes that a sheet rests on, marked where they have ended, and where they soon will. The marks

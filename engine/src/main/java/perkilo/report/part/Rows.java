@@ -2,10 +2,10 @@ package perkilo.report.part;
 
 import java.math.BigDecimal;
 import perkilo.origin.Origin;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
 
 /** Writes one row after the other: a name, a figure, its unit and what it means. */
 public final class Rows {

@@ -2,8 +2,8 @@ package perkilo.report.part;
 
 import java.util.List;
 import perkilo.costing.RunNeeds;
-import perkilo.report.Expr;
-import perkilo.report.ResultSheet;
+import perkilo.sheet.Expr;
+import perkilo.sheet.ResultSheet;
 
 /** A run as a person says it, with its units or kilograms as they now are: {@code 1,000 × Hand balm}. */
 public final class RunTitle {

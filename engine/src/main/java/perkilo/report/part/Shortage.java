@@ -1,10 +1,10 @@
 package perkilo.report.part;
 
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /**
  * Says so where what is bought no longer covers what is needed, as after a change of units or packs in the result; says

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
-import perkilo.report.Look;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
-import perkilo.report.SheetNames;
+import perkilo.sheet.Look;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** Messages of all books, each with the cell it is about; what is said of shared files stands first, and once. */
 final class PortfolioMessages {

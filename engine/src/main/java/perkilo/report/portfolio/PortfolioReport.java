@@ -2,7 +2,7 @@ package perkilo.report.portfolio;
 
 import java.util.List;
 import perkilo.origin.Finding;
-import perkilo.report.Report;
+import perkilo.sheet.Report;
 
 /** The sheets that set the costs of many books side by side. */
 public final class PortfolioReport {

@@ -9,11 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import perkilo.costing.Head;
-import perkilo.report.Chart;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Chart;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
 
 /** Every product at its largest run: what a unit costs by head, what its items take, and charts of both. */
 final class ProductsPart {

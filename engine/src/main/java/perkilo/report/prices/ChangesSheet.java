@@ -10,14 +10,14 @@ import perkilo.quotes.CostEffect;
 import perkilo.quotes.PriceChange;
 import perkilo.quotes.PriceChanges;
 import perkilo.quotes.QuotedPrice;
-import perkilo.report.Chart;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
 import perkilo.report.part.QuoteDates;
 import perkilo.report.part.Rows;
+import perkilo.sheet.Chart;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /** Price changes: the effect on each run, then each price that changed, those that changed most first. */
 final class ChangesSheet {

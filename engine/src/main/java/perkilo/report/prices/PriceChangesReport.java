@@ -6,8 +6,8 @@ import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.quotes.CostEffect;
 import perkilo.quotes.PriceChanges;
-import perkilo.report.Report;
 import perkilo.report.cost.MessagesSheet;
+import perkilo.sheet.Report;
 
 /** The sheets that answer what changed prices mean. */
 public final class PriceChangesReport {

@@ -1,11 +1,11 @@
 package perkilo.report.swap;
 
 import java.util.List;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.blend.BlendStudy;

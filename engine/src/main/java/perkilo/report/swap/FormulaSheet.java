@@ -6,11 +6,11 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Formula;
 import perkilo.origin.Figure;
-import perkilo.report.Expr;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.ResultSheet;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
 
 /**
  * A formula as a person types it: phase, material, level in per cent or q.s., temperature; beside it how it is made, so

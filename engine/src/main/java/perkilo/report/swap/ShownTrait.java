@@ -4,9 +4,9 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Material;
 import perkilo.model.Traits;
 import perkilo.origin.Figure;
-import perkilo.report.Look;
-import perkilo.report.NumberFormat;
-import perkilo.report.SheetBuilder;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.SheetBuilder;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.facts.Functions;
 

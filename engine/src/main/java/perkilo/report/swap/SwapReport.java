@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import perkilo.model.Formula;
 import perkilo.origin.Finding;
-import perkilo.report.Report;
-import perkilo.report.ResultSheet;
 import perkilo.report.cost.MessagesSheet;
+import perkilo.sheet.Report;
+import perkilo.sheet.ResultSheet;
 import perkilo.swaps.SwapOutcome;
 
 /** The sheets that answer which cheaper materials could do the same job. */

@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.RunChange;
 import perkilo.swaps.trial.Recipe;

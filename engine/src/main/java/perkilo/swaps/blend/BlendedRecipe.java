@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Formula;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.swaps.trial.Portion;

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;

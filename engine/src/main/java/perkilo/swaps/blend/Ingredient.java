@@ -2,7 +2,7 @@ package perkilo.swaps.blend;
 
 import java.math.BigDecimal;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 
 /**
  * A material that may be in a blend.

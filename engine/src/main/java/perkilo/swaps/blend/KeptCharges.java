@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 
 /** The share of each charge stays within a tolerance, and no new one comes in. */
 final class KeptCharges implements Keeps {

@@ -13,7 +13,7 @@ import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
 import perkilo.model.Book;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.swaps.gate.Gates;
 import perkilo.swaps.money.LinePrices;

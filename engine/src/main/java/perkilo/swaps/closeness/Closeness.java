@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.facts.FactTable;
 import perkilo.swaps.facts.Functions;
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import perkilo.model.Names;
 import perkilo.model.Traits;
+import perkilo.names.Names;
 
 /** Fragrance allergens of a formula, by name, and which of them the label has to name. */
 public final class Allergens {

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Names;
+import perkilo.names.Names;
 
 /**
  * How polar an oil is, by two published scales that don't always agree.

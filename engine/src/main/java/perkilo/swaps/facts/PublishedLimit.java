@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
-import perkilo.model.Names;
+import perkilo.names.Names;
 
 /**
  * The most of a substance that the law allows, for substances whose limit is stated as another one, such as "as acid".

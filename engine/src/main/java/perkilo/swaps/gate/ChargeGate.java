@@ -2,7 +2,7 @@ package perkilo.swaps.gate;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Trial;
 

@@ -1,7 +1,7 @@
 package perkilo.swaps.gate;
 
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
 

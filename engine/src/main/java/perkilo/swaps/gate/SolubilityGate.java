@@ -1,6 +1,6 @@
 package perkilo.swaps.gate;
 
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.trial.PhaseNature;
 import perkilo.swaps.trial.Trial;
 

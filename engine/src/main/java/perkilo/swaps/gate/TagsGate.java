@@ -1,7 +1,7 @@
 package perkilo.swaps.gate;
 
 import java.util.List;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.swaps.trial.Trial;
 
 /**

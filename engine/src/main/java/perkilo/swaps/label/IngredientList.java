@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Portion;

@@ -10,7 +10,7 @@ import perkilo.costing.Item;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Material;
-import perkilo.model.Names;
+import perkilo.names.Names;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PurchasePlan;

@@ -13,9 +13,9 @@ import perkilo.costing.RunCoster;
 import perkilo.costing.RunNeeds;
 import perkilo.model.Book;
 import perkilo.model.Formula;
-import perkilo.model.Names;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.names.Names;
 import perkilo.swaps.trial.Words;
 
 /** The runs of one formula, costed as they are: what every changed formula is compared with. */

@@ -2,7 +2,7 @@ package perkilo.swaps.trial;
 
 import java.math.BigDecimal;
 import java.util.List;
-import perkilo.model.Names;
+import perkilo.names.Names;
 
 /**
  * What a phase dissolves.

@@ -14,15 +14,15 @@ import perkilo.costing.CostOutcome;
 import perkilo.costing.CostRuns;
 import perkilo.model.Book;
 import perkilo.model.Run;
-import perkilo.ordering.CheapestPlan;
-import perkilo.ordering.sets.QuickPlanner;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.SearchLimits;
-import perkilo.report.Chart;
-import perkilo.report.ResultSheet;
-import perkilo.workbook.read.BookReader;
-import perkilo.workbook.read.Sources;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.purchasing.search.quick.QuickPlanner;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
+import perkilo.sheet.Chart;
+import perkilo.sheet.ResultSheet;
 
 /** The summary of runs that were listed size by size, with bulk of the same name in between. */
 final class SummarySheetTest {

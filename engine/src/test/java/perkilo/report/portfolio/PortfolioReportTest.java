@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import perkilo.costing.Head;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
-import perkilo.report.Report;
-import perkilo.report.ResultSheet;
-import perkilo.report.ResultSheet.Cell;
+import perkilo.sheet.Report;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.ResultSheet.Cell;
 
 /** The sheets of a portfolio, from figures that were made up for the test. */
 final class PortfolioReportTest {

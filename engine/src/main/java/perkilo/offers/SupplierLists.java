@@ -1,0 +1,116 @@
+package perkilo.offers;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The lists of one supplier: a list is what one file holds of his quotes, and its day is that of its newest quote. */
+public final class SupplierLists {
+
+    private final String supplier;
+    private final Map<String, OneList> byFile = new LinkedHashMap<>();
+
+    /** No lists yet. */
+    public SupplierLists(String supplier) {
+        this.supplier = supplier;
+    }
+
+    /** One list: its file, its day, and the packs in it. */
+    private static final class OneList {
+
+        private final String file;
+        private LocalDate day = LocalDate.MIN;
+        private final Set<PackOffered> packs = new HashSet<>();
+
+        OneList(String file) {
+            this.file = file;
+        }
+
+        Set<String> items() {
+            return packs.stream().map(PackOffered::item).collect(Collectors.toSet());
+        }
+
+        long countOf(Set<String> items) {
+            return items().stream().filter(items::contains).count();
+        }
+    }
+
+    /**
+     * A list as it is named to a person.
+     *
+     * @param file its name
+     * @param day of its newest quote
+     */
+    public record Named(String file, LocalDate day) {}
+
+    /** Adds a quote of one of the lists. */
+    public void add(PackOffered pack, String file, LocalDate quoted) {
+        OneList list = byFile.computeIfAbsent(file, OneList::new);
+        list.day = quoted.isAfter(list.day) ? quoted : list.day;
+        list.packs.add(pack);
+    }
+
+    /** Whose lists they are. */
+    public String supplier() {
+        return supplier;
+    }
+
+    /** How many lists there are. */
+    public int count() {
+        return byFile.size();
+    }
+
+    /** Whether a pack is on the newest list. */
+    public boolean isInNewest(PackOffered pack) {
+        return count() > 0 && newestFirst().get(0).packs.contains(pack);
+    }
+
+    /** Whether a pack was on the last list but one, and is not on the newest. */
+    public boolean isGone(PackOffered pack) {
+        return count() > 1 && !isInNewest(pack) && newestFirst().get(1).packs.contains(pack);
+    }
+
+    /**
+     * The newest list that takes the place of an older one: it has at least half of the items of the older one. One
+     * that has fewer is another list, or a part of one, as of a supplier who quotes item by item; that an item is not
+     * on it says nothing.
+     *
+     * @param file the older list
+     */
+    public Optional<Named> successorOf(String file) {
+        OneList older = byFile.get(file);
+        if (older == null) {
+            return Optional.empty();
+        }
+        Set<String> items = older.items();
+        return newerThan(older)
+                .filter(newer -> 2 * newer.countOf(items) >= items.size())
+                .findFirst()
+                .map(newer -> new Named(newer.file, newer.day));
+    }
+
+    /** Whether a pack is on a list that is newer than that of a file. */
+    public boolean isInNewerThan(String file, PackOffered pack) {
+        OneList older = byFile.get(file);
+        return older != null && newerThan(older).anyMatch(newer -> newer.packs.contains(pack));
+    }
+
+    /** Lists of a later day, the newest first; lists of one day are parts of one. */
+    private Stream<OneList> newerThan(OneList older) {
+        return newestFirst().stream().filter(list -> list.day.isAfter(older.day));
+    }
+
+    private List<OneList> newestFirst() {
+        return byFile.values().stream()
+                .sorted(Comparator.<OneList, LocalDate>comparing(list -> list.day)
+                        .reversed())
+                .toList();
+    }
+}

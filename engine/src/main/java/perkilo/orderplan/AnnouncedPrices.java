@@ -1,0 +1,75 @@
+package perkilo.orderplan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.costing.Item;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Material;
+import perkilo.names.Names;
+import perkilo.offers.Announced;
+import perkilo.offers.Offer;
+import perkilo.origin.Finding;
+
+/** What a person should know about prices that change within a horizon. */
+final class AnnouncedPrices {
+
+    private final Market market;
+    private final HorizonProblem basis;
+    private final Horizon horizon;
+    private final List<Offer> byVolume;
+
+    AnnouncedPrices(Market market, HorizonProblem basis) {
+        this.market = market;
+        this.basis = basis;
+        this.horizon = basis.horizon();
+        this.byVolume = market.book().offers().stream()
+                .filter(Offer::needsDensity)
+                .filter(offer -> offer.isAnnouncedBetween(horizon.today(), horizon.lastOrderDay()))
+                .toList();
+    }
+
+    /** An error for each announced offer of an item that cannot be measured, as it needs a density. */
+    List<Finding> unmeasured(Item item) {
+        Material material = item.material();
+        String key = Names.key(item.name());
+        return material == null || material.density() != null
+                ? List.of()
+                : byVolume.stream()
+                        .filter(offer -> Names.key(offer.item()).equals(key))
+                        .map(AnnouncedPrices::unmeasured)
+                        .toList();
+    }
+
+    private static Finding unmeasured(Offer offer) {
+        return Finding.error(
+                offer.packSize().origin(),
+                "\"%s\" is sold by volume from %s on, but its density is not known; fill Density g/mL in Materials"
+                        .formatted(offer.item(), offer.quotedOn()));
+    }
+
+    /**
+     * A warning for each price that ends before the next one of the same pack begins: in between nothing is ordered.
+     */
+    List<Finding> gaps() {
+        Announced announced = new Announced(market.book().offers(), horizon.today());
+        List<Finding> gaps = new ArrayList<>();
+        List<String> names = basis.items().stream().map(HorizonItem::name).toList();
+        for (Listing listing : market.listings(names)) {
+            Offer offer = listing.offer();
+            LocalDate next = announced.nextDay(offer).orElse(null);
+            LocalDate last = announced.lastOrderDay(offer).orElse(null);
+            if (next != null
+                    && last != null
+                    && last.plusDays(1).isBefore(next)
+                    && !last.isAfter(horizon.lastOrderDay())) {
+                gaps.add(Finding.warning(
+                        offer.origin(),
+                        "%s's price for \"%s\" in packs of %s ends on %s, and his next one begins on %s: nothing of it is planned to be ordered in between, ask for a quote"
+                                .formatted(offer.supplier(), offer.item(), offer.pack(), last, next)));
+            }
+        }
+        return gaps;
+    }
+}

@@ -1,0 +1,172 @@
+package perkilo.orderplan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import perkilo.costing.Listing;
+import perkilo.offers.Offer;
+import perkilo.origin.Decimals;
+import perkilo.purchasing.LineCost;
+import perkilo.purchasing.PlanCheck;
+import perkilo.purchasing.PlanCost;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+
+/** What small changes of a plan would cost, with everything else as it is. */
+final class ChangedPlans {
+
+    private final OrderPlan plan;
+    private final PurchaseProblem problem;
+
+    ChangedPlans(OrderPlan plan) {
+        this.plan = plan;
+        this.problem = plan.basis().problem();
+    }
+
+    /** Each order a month earlier, and a month later. */
+    List<Reasons.Shift> shifts() {
+        List<Reasons.Shift> shifts = new ArrayList<>();
+        for (int order = 0; order < plan.orders().size(); order++) {
+            for (int months : new int[] {-1, 1}) {
+                int to = plan.orders().get(order).period() + months;
+                if (to >= 0 && to < problem.periods()) {
+                    shifts.add(shift(order, months));
+                }
+            }
+        }
+        return shifts;
+    }
+
+    /** Each line with the next number of packs that is sold, and with those that reach its next price break. */
+    List<Reasons.MorePacks> morePacks() {
+        List<Reasons.MorePacks> more = new ArrayList<>();
+        for (int order = 0; order < plan.orders().size(); order++) {
+            SupplierOrder to = plan.orders().get(order);
+            for (int index = 0; index < to.listings().size(); index++) {
+                LineCost line = to.cost().lines().get(index);
+                Listing listing = to.listings().get(index);
+                Quote quote = problem.quotes().get(line.line().quote());
+                more.add(more(order, line, listing, line.line().packs() + quote.multiple(), false));
+                OptionalLong next = packsAtNextBreak(quote, line);
+                if (next.isPresent()) {
+                    more.add(more(order, line, listing, next.getAsLong(), true));
+                }
+            }
+        }
+        return more;
+    }
+
+    private Reasons.Shift shift(int index, int months) {
+        SupplierOrder order = plan.orders().get(index);
+        int to = order.period() + months;
+        boolean joins = plan.orders().stream()
+                .anyMatch(other -> other.cost().vendor() == order.cost().vendor() && other.period() == to);
+        return new Reasons.Shift(index, months, joins, moved(order, to));
+    }
+
+    /** An order in another month, at the prices that hold there, together with what is ordered for it already. */
+    private Difference moved(SupplierOrder order, int to) {
+        Map<Integer, Long> packs = new TreeMap<>();
+        List<PurchasePlan.Line> lines = new ArrayList<>();
+        for (PurchasePlan.Line line : plan.plan().lines()) {
+            boolean sameVendor =
+                    problem.quotes().get(line.quote()).vendor() == order.cost().vendor();
+            if (sameVendor && (line.period() == order.period() || line.period() == to)) {
+                Optional<Integer> then = plan.basis().quoteFor(line.quote(), to, line.packs());
+                if (then.isEmpty()) {
+                    return new Difference.NotPossible(whyNot(order, line, to));
+                }
+                packs.merge(then.orElseThrow(), line.packs(), Long::sum);
+            } else {
+                lines.add(line);
+            }
+        }
+        packs.forEach((quote, count) -> lines.add(new PurchasePlan.Line(quote, to, count)));
+        return compare(new PurchasePlan(lines));
+    }
+
+    private String whyNot(SupplierOrder order, PurchasePlan.Line line, int to) {
+        Horizon horizon = plan.basis().horizon();
+        boolean inTime = horizon.firstPeriod(HorizonProblem.leadDays(order.supplier())) <= to;
+        Offer offer = plan.basis().listings().get(line.quote()).offer();
+        return inTime
+                ? "no price of \"%s\" in packs of %s holds then".formatted(offer.item(), offer.pack())
+                : "it cannot be here by " + horizon.firstDay(to);
+    }
+
+    private Reasons.MorePacks more(int order, LineCost line, Listing listing, long packs, boolean toNextBreak) {
+        List<PurchasePlan.Line> lines = new ArrayList<>(plan.plan().lines());
+        lines.remove(line.line());
+        lines.add(new PurchasePlan.Line(line.line().quote(), line.line().period(), packs));
+        return new Reasons.MorePacks(order, line, listing, packs, toNextBreak, compare(new PurchasePlan(lines)));
+    }
+
+    private static OptionalLong packsAtNextBreak(Quote quote, LineCost line) {
+        int next = line.tier() + 1;
+        return next < quote.tiers().size()
+                ? OptionalLong.of(quote.packsFor(quote.tiers().get(next).from()))
+                : OptionalLong.empty();
+    }
+
+    private Difference compare(PurchasePlan changed) {
+        List<String> broken = PlanCheck.violations(problem, changed);
+        if (!broken.isEmpty()) {
+            return new Difference.NotPossible(why(changed));
+        }
+        PlanCost cost = PlanCost.of(problem, changed);
+        return new Difference.Costs(
+                cost.objective().subtract(plan.cost().objective()),
+                cost.outlay().subtract(plan.outlay()),
+                true);
+    }
+
+    /** What the changed plan does not keep: a first price, what is needed of an item, or a limit. */
+    private String why(PurchasePlan changed) {
+        return belowFirstPrice(changed)
+                .or(() -> missing(changed))
+                .orElse("it breaks a minimum order value or a limit on cash");
+    }
+
+    /** The first line that is too small to have a price; a plan with such a line cannot be costed. */
+    private Optional<String> belowFirstPrice(PurchasePlan changed) {
+        return changed.lines().stream()
+                .filter(line -> problem.quotes().get(line.quote()).tierFor(line.packs()) < 0)
+                .findFirst()
+                .map(line -> {
+                    Offer offer = plan.basis().listings().get(line.quote()).offer();
+                    return "%d × %s of \"%s\" are below the first price that holds then, which is from %s %s"
+                            .formatted(
+                                    line.packs(),
+                                    offer.pack(),
+                                    offer.item(),
+                                    Decimals.readable(offer.breaks().get(0).fromQuantity(), 3),
+                                    offer.packUnit().symbol());
+                });
+    }
+
+    /** The first item that there would be too little of. */
+    private Optional<String> missing(PurchasePlan changed) {
+        for (int item = 0; item < plan.stock().size(); item++) {
+            List<LotUse.Bought> bought = new ArrayList<>();
+            for (LineCost line : PlanCost.of(problem, changed).lines()) {
+                if (problem.quotes().get(line.line().quote()).item() == item) {
+                    bought.add(new LotUse.Bought(
+                            line, plan.basis().listings().get(line.line().quote())));
+                }
+            }
+            HorizonItem needed = plan.basis().items().get(item);
+            StockFlow flow = StockFlow.of(plan.basis().horizon(), needed, bought);
+            for (int period = 0; period < problem.periods(); period++) {
+                if (flow.months().get(period).used().compareTo(needed.needed().get(period)) < 0) {
+                    return Optional.of("\"%s\" would be missing in %s"
+                            .formatted(needed.name(), plan.basis().horizon().name(period)));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

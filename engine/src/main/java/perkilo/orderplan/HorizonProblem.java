@@ -1,0 +1,162 @@
+package perkilo.orderplan;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Settings;
+import perkilo.model.Supplier;
+import perkilo.offers.Announced;
+import perkilo.offers.Offer;
+import perkilo.offers.PackOffered;
+import perkilo.origin.Figure;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+
+/**
+ * What has to be bought over the horizon, and who sells it.
+ *
+ * @param horizon the months
+ * @param runs what is made, in the order of the demand
+ * @param items what has to be bought for it, in the order of the problem's needs
+ * @param listings behind the problem's quotes, by quote index
+ * @param problem as the planner sees it
+ */
+public record HorizonProblem(
+        Horizon horizon,
+        List<PlannedRun> runs,
+        List<HorizonItem> items,
+        List<Listing> listings,
+        PurchaseProblem problem) {
+
+    private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
+
+    public HorizonProblem {
+        runs = List.copyOf(runs);
+        items = List.copyOf(items);
+        listings = List.copyOf(listings);
+    }
+
+    /** The problem of a market's book, whose demand can be planned. */
+    static HorizonProblem of(Market market, Horizon horizon) {
+        List<PlannedRun> runs = market.book().demand().stream()
+                .map(demand -> PlannedRun.of(market.book(), horizon, demand))
+                .toList();
+        List<HorizonItem> items = HorizonItem.of(market, horizon, runs);
+        Announced announced = new Announced(market.book().offers(), horizon.today());
+        List<Listing> listings = new ArrayList<>();
+        List<Quote> quotes = new ArrayList<>();
+        List<Need> needs = new ArrayList<>();
+        for (int index = 0; index < items.size(); index++) {
+            needs.add(need(market, items.get(index)));
+            for (Listing listing : market.listings(items.get(index).name())) {
+                OrderMonths months = OrderMonths.of(horizon, listing, announced);
+                if (!months.isEmpty()) {
+                    listings.add(listing);
+                    quotes.add(
+                            listing.quote(index, months.first(), months.last()).heldUntil(months.heldUntil()));
+                }
+            }
+        }
+        Settings settings = market.book().settings();
+        PurchaseProblem problem = new PurchaseProblem(
+                horizon.periods(),
+                needs,
+                market.vendors(),
+                quotes,
+                orNone(settings.cashPerMonth()),
+                orNone(settings.cashTotal()));
+        return new HorizonProblem(horizon, runs, items, listings, problem);
+    }
+
+    /**
+     * The quote that packs are bought at for another month: of those of the same pack that hold then, the cheapest that
+     * so many are sold at, and of equals the same; empty where none holds.
+     */
+    Optional<Integer> quoteFor(int quote, int period, long packs) {
+        PackOffered pack = PackOffered.of(listings.get(quote).offer());
+        return IntStream.concat(IntStream.of(quote), IntStream.range(0, listings.size()))
+                .filter(other -> problem.quotes().get(other).firstPeriod() <= period
+                        && period <= problem.quotes().get(other).lastPeriod())
+                .filter(other -> other == quote
+                        || PackOffered.of(listings.get(other).offer()).equals(pack))
+                .boxed()
+                .min(Comparator.comparing(
+                        other -> goods(problem.quotes().get(other), packs),
+                        Comparator.nullsLast(Comparator.naturalOrder())));
+    }
+
+    /** What packs cost, in the vendor's currency; null where so few are not sold. */
+    private static @Nullable BigDecimal goods(Quote quote, long packs) {
+        return quote.quantity(packs).compareTo(quote.smallestLine()) < 0
+                ? null
+                : quote.goods(packs).multiply(quote.toVendorCurrency());
+    }
+
+    /** What a plan buys of an item, in all months together. */
+    List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
+        Map<Integer, Long> packs = new TreeMap<>();
+        for (PurchasePlan.Line line : plan.lines()) {
+            if (problem.quotes().get(line.quote()).item() == item) {
+                packs.merge(line.quote(), line.packs(), Long::sum);
+            }
+        }
+        List<Reasons.Packs> all = new ArrayList<>();
+        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count, announcedFor(quote))));
+        return all;
+    }
+
+    /** The day from which an announced price holds; null for a price that holds on the costing date. */
+    private @Nullable LocalDate announcedFor(int quote) {
+        Offer offer = listings.get(quote).offer();
+        return offer.isAnnouncedOn(horizon.today()) ? offer.quotedOn() : null;
+    }
+
+    /** Days from order to arrival; part of a day counts as one; none where it is not known. */
+    public static int leadDays(Supplier supplier) {
+        Figure days = supplier.leadTimeDays();
+        return days == null ? 0 : days.value().setScale(0, RoundingMode.CEILING).intValueExact();
+    }
+
+    /**
+     * Holding is {@code Holding % per year / 12 × lowest listed goods price} for one unit and month; the credit is
+     * {@code Leftover credit % × lowest listed goods price}.
+     */
+    private static Need need(Market market, HorizonItem item) {
+        Settings settings = market.book().settings();
+        BigDecimal price = market.lowestPrice(item.name()).orElse(BigDecimal.ZERO);
+        return item.asNeed(
+                settings.holdingPerYear().value().multiply(price).divide(MONTHS_A_YEAR, MathContext.DECIMAL128),
+                settings.leftoverCredit().value().multiply(price),
+                creditable(market, item));
+    }
+
+    /**
+     * How much of what is left can be used before it expires, if things go on as in the horizon: what is needed in an
+     * average month, for the shelf life less the month of arrival. Where no shelf life is known all of it can.
+     */
+    private static BigDecimal creditable(Market market, HorizonItem item) {
+        if (item.usablePeriods() == Need.UNLIMITED) {
+            return market.mostThatIsBought(item.name(), item.total());
+        }
+        return item.total()
+                .multiply(BigDecimal.valueOf(item.usablePeriods() - 1L))
+                .divide(BigDecimal.valueOf(item.needed().size()), MathContext.DECIMAL128);
+    }
+
+    private static @Nullable BigDecimal orNone(@Nullable Figure limit) {
+        return limit == null ? null : limit.value();
+    }
+}

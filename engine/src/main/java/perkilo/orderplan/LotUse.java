@@ -1,0 +1,104 @@
+package perkilo.orderplan;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.costing.Listing;
+import perkilo.origin.Day;
+import perkilo.purchasing.LineCost;
+
+/**
+ * A lot and how it is used up. Quantities are in kilograms or pieces.
+ *
+ * @param source where it comes from
+ * @param quantity what there is at first
+ * @param arrival the period it is there for; zero for what is on the shelf already; may lie beyond the last
+ * @param lastPeriod the last period it can be used in; below zero if it has expired already, a large number where no
+ *     shelf life is known
+ * @param lastDay the last day it may be used; null where no shelf life is known
+ * @param used per period
+ */
+public record LotUse(
+        Source source,
+        BigDecimal quantity,
+        int arrival,
+        int lastPeriod,
+        @Nullable LocalDate lastDay,
+        List<BigDecimal> used) {
+
+    public LotUse {
+        used = List.copyOf(used);
+    }
+
+    /** Where a lot comes from. */
+    public sealed interface Source {}
+
+    /**
+     * It is on the shelf, or on order already.
+     *
+     * @param stock its row
+     */
+    public record Held(StockOnHand stock) implements Source {}
+
+    /**
+     * It is bought in the plan.
+     *
+     * @param line what is bought
+     * @param listing the offer
+     */
+    public record Bought(LineCost line, Listing listing) implements Source {}
+
+    /** Whether it was on the shelf at the start. */
+    public boolean isOnShelf() {
+        return source instanceof Held held && !held.stock().lot().isOnOrder();
+    }
+
+    /** Whether it was on order at the start. */
+    public boolean isOnOrder() {
+        return source instanceof Held held && held.stock().lot().isOnOrder();
+    }
+
+    /** The day that goods on order are expected; null for other lots. */
+    public @Nullable Day expected() {
+        return source instanceof Held held ? held.stock().lot().expected() : null;
+    }
+
+    /** Whether it is bought in the plan. */
+    public boolean isBought() {
+        return source instanceof Bought;
+    }
+
+    /** Whether it arrives for a month of the horizon. */
+    public boolean arrivesIn(Horizon horizon) {
+        return arrival < horizon.periods();
+    }
+
+    /** Whether it can be used in a period. */
+    public boolean isUsableIn(int period) {
+        return arrival <= period && period <= lastPeriod;
+    }
+
+    /** What is not used by the end of the horizon. */
+    public BigDecimal left() {
+        return used.stream().reduce(quantity, BigDecimal::subtract);
+    }
+
+    /**
+     * The period at whose end what is not used is given up: the last one it can be used in, or the first where it has
+     * expired already.
+     */
+    public int givenUpIn() {
+        return Math.max(arrival, lastPeriod);
+    }
+
+    /** Whether some of it is there at the end of the horizon and can be used later. */
+    public boolean isLeftAfter(Horizon horizon) {
+        return arrivesIn(horizon) && outlives(horizon) && left().signum() > 0;
+    }
+
+    /** Whether what is not used can still be used after the horizon; also of what arrives only then. */
+    public boolean outlives(Horizon horizon) {
+        return lastPeriod >= horizon.periods();
+    }
+}

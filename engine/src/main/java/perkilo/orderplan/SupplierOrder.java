@@ -1,0 +1,69 @@
+package perkilo.orderplan;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.IntStream;
+import perkilo.costing.Listing;
+import perkilo.costing.Market;
+import perkilo.model.Supplier;
+import perkilo.offers.Announced;
+import perkilo.purchasing.OrderCost;
+
+/**
+ * An order to one supplier for one month.
+ *
+ * @param supplier to whom
+ * @param period the month it is for
+ * @param orderBy the last day to place it: the supplier's lead time before {@code neededBy}, and not after the last day
+ *     of a price in it that another one follows
+ * @param neededBy the first day of the month it is for
+ * @param cost what it costs, in the supplier's currency; landed in home currency
+ * @param listings the offers behind the lines, as many as lines, in the same order
+ */
+public record SupplierOrder(
+        Supplier supplier, int period, LocalDate orderBy, LocalDate neededBy, OrderCost cost, List<Listing> listings) {
+
+    public SupplierOrder {
+        listings = List.copyOf(listings);
+    }
+
+    static SupplierOrder of(Market market, HorizonProblem basis, OrderCost cost) {
+        Supplier supplier = market.suppliers().get(cost.vendor());
+        List<Listing> listings = cost.lines().stream()
+                .map(line -> basis.listings().get(line.line().quote()))
+                .toList();
+        Announced announced =
+                new Announced(market.book().offers(), basis.horizon().today());
+        return new SupplierOrder(
+                supplier,
+                cost.period(),
+                OrderMonths.orderBy(basis.horizon(), cost.period(), listings, announced),
+                basis.horizon().firstDay(cost.period()),
+                cost,
+                listings);
+    }
+
+    /** What is paid for it all told, in home currency. */
+    public BigDecimal landed() {
+        return cost.landed();
+    }
+
+    /** The lines whose prices begin only after the order has to be placed for the sake of another line, by index. */
+    List<Integer> notYetOffered() {
+        return IntStream.range(0, listings.size())
+                .filter(index -> listings.get(index).offer().isAnnouncedOn(orderBy))
+                .boxed()
+                .toList();
+    }
+
+    /** The lines whose offers hold no longer when the order has to be placed, by index. */
+    List<Integer> expiredOffers() {
+        return IntStream.range(0, listings.size())
+                .filter(index -> {
+                    return listings.get(index).offer().isExpiredOn(orderBy);
+                })
+                .boxed()
+                .toList();
+    }
+}

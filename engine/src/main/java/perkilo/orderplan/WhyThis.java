@@ -1,0 +1,180 @@
+package perkilo.orderplan;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import perkilo.costing.Market;
+import perkilo.model.Supplier;
+import perkilo.purchasing.LineCost;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.SearchLimits;
+
+/**
+ * Answers why a plan is as it is, by asking what else could have been done.
+ *
+ * <p>What a plan without something would cost is found by planning again without it. What a change of the plan would
+ * cost, with everything else as it is, is computed exactly. The same book gets the same questions on every machine;
+ * only where time runs out some are left without an answer.
+ */
+public final class WhyThis {
+
+    private static final int MINIMUMS_SHOWN = 10;
+    private static final BigDecimal CENT = new BigDecimal("0.005");
+
+    private final PlanPurchases planner;
+    private final Limits limits;
+
+    /**
+     * Answers with a planner.
+     *
+     * @param planner finds the other plans
+     * @param limits how much is asked
+     */
+    public WhyThis(PlanPurchases planner, Limits limits) {
+        this.planner = planner;
+        this.limits = limits;
+    }
+
+    /**
+     * How much is asked.
+     *
+     * @param each for one new plan
+     * @param inAll the longest that all new plans may take
+     * @param items how many items are asked about
+     * @param suppliers how many suppliers
+     * @param minimums how many packs and minimums
+     */
+    public record Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
+
+        /** The things that cost most, with a sixth of the time for each new plan at the longest. */
+        public static Limits within(Duration inAll) {
+            return new Limits(SearchLimits.within(inAll.dividedBy(6)), inAll, 25, 15, 20);
+        }
+    }
+
+    /** Why a plan is as it is. */
+    public Reasons of(OrderOutcome.Planned planned) {
+        OrderPlan plan = planned.plan();
+        Replanning replanning = new Replanning(planner, limits, plan);
+        List<Integer> items = items(plan);
+        List<Integer> vendors = vendors(plan);
+        List<Minimums.Candidate> minimums = new Minimums(planned.market(), plan).candidates();
+        int leftOut = beyond(items, limits.items())
+                + beyond(vendors, limits.suppliers())
+                + beyond(minimums, limits.minimums());
+        ChangedPlans changed = new ChangedPlans(plan);
+        return new Reasons(
+                first(items, limits.items()).stream()
+                        .flatMap(item -> nextBest(plan, replanning, item).stream())
+                        .toList(),
+                first(vendors, limits.suppliers()).stream()
+                        .map(vendor -> without(planned.market(), plan, replanning, vendor))
+                        .toList(),
+                changed.shifts(),
+                changed.morePacks(),
+                minimums(replanning, first(minimums, limits.minimums())),
+                leftOut);
+    }
+
+    /** One answer for each offer that is chosen of an item. */
+    private static List<Reasons.NextBest> nextBest(OrderPlan plan, Replanning replanning, int item) {
+        return plan.basis().packsOf(item, plan.plan()).stream()
+                .map(chosen -> nextBest(plan, replanning, item, chosen))
+                .toList();
+    }
+
+    private static Reasons.NextBest nextBest(OrderPlan plan, Replanning replanning, int item, Reasons.Packs chosen) {
+        Replanning.Answer answer =
+                replanning.without(quote -> plan.basis().listings().get(quote).equals(chosen.listing()));
+        return new Reasons.NextBest(
+                item,
+                chosen,
+                answer.plan().map(other -> plan.basis().packsOf(item, other)).orElse(List.of()),
+                answer.difference());
+    }
+
+    private static Reasons.Without without(Market market, OrderPlan plan, Replanning replanning, int vendor) {
+        Supplier supplier = market.suppliers().get(vendor);
+        List<SupplierOrder> orders = plan.orders().stream()
+                .filter(order -> order.cost().vendor() == vendor)
+                .toList();
+        return new Reasons.Without(
+                supplier,
+                orders.size(),
+                landed(plan, vendor),
+                replanning
+                        .without(quote ->
+                                plan.basis().problem().quotes().get(quote).vendor() == vendor)
+                        .difference());
+    }
+
+    private static List<Reasons.Minimum> minimums(Replanning replanning, List<Minimums.Candidate> candidates) {
+        List<Reasons.Minimum> hurting = new ArrayList<>();
+        for (Minimums.Candidate candidate : candidates) {
+            Difference difference = replanning.with(candidate.relaxed()).difference();
+            if (difference instanceof Difference.Costs costs
+                    && costs.cost().negate().compareTo(CENT) >= 0) {
+                hurting.add(new Reasons.Minimum(
+                        candidate.kind(),
+                        candidate.supplier(),
+                        candidate.listing(),
+                        candidate.stated(),
+                        costs.cost().negate(),
+                        costs.cash().negate(),
+                        costs.proven()));
+            }
+        }
+        hurting.sort(Comparator.comparing(Reasons.Minimum::saves).reversed());
+        return first(hurting, MINIMUMS_SHOWN);
+    }
+
+    /** The items that are bought, those that cost most at the front. */
+    private static List<Integer> items(OrderPlan plan) {
+        return IntStream.range(0, plan.stock().size())
+                .boxed()
+                .filter(item -> !linesOf(plan, item).isEmpty())
+                .sorted(Comparator.comparing((Integer item) -> sum(linesOf(plan, item)))
+                        .reversed()
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
+    }
+
+    private static List<Integer> vendors(OrderPlan plan) {
+        return plan.cost().orders().stream()
+                .map(order -> order.vendor())
+                .distinct()
+                .sorted(Comparator.comparing((Integer vendor) -> landed(plan, vendor))
+                        .reversed()
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
+    }
+
+    private static BigDecimal landed(OrderPlan plan, int vendor) {
+        return plan.cost().orders().stream()
+                .filter(order -> order.vendor() == vendor)
+                .map(order -> order.landed())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static List<LineCost> linesOf(OrderPlan plan, int item) {
+        return IntStream.range(0, plan.months().size())
+                .boxed()
+                .flatMap(period -> plan.purchases(item, period).stream())
+                .toList();
+    }
+
+    private static BigDecimal sum(List<LineCost> lines) {
+        return lines.stream().map(LineCost::landed).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static <T> List<T> first(List<T> things, int most) {
+        return things.subList(0, Math.min(most, things.size()));
+    }
+
+    private static int beyond(List<?> things, int most) {
+        return Math.max(0, things.size() - most);
+    }
+}

@@ -1,0 +1,70 @@
+package perkilo.pricelists;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a column of a list is used for.
+ *
+ * @param meaning what stands in its cells
+ * @param from for a price: the break that it holds from; null where the column doesn't say
+ * @param packText for a price: the pack that it is the price of, as typed; empty where the column doesn't say
+ * @param note for a price what the header says of it
+ */
+record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, PriceNote note) {
+
+    private static final String FROM = "price from ";
+    private static final String OF = "price of ";
+
+    /** A column that needs no more words. */
+    static ColumnUse of(Meaning meaning) {
+        return new ColumnUse(meaning, null, "", PriceNote.NONE);
+    }
+
+    /** A column of prices. */
+    static ColumnUse price(PriceNote note) {
+        return new ColumnUse(Meaning.PRICE, null, "", note);
+    }
+
+    /** A column of prices from a quantity upwards. */
+    static ColumnUse priceFrom(BreakText from, PriceNote note) {
+        return new ColumnUse(Meaning.PRICE, from, "", note);
+    }
+
+    /** A column of prices of one pack. */
+    static ColumnUse priceOf(String pack, PriceNote note) {
+        return new ColumnUse(Meaning.PRICE, null, pack, note);
+    }
+
+    /**
+     * What a mapping file says of a column.
+     *
+     * @param words such as {@code item}, {@code price from 25 kg} or {@code price of 25 kg}
+     * @param note what the column's header says of its prices
+     * @return empty where the words are not understood
+     */
+    static Optional<ColumnUse> parse(String words, PriceNote note) {
+        String text = words.strip();
+        if (text.regionMatches(true, 0, FROM, 0, FROM.length())) {
+            return BreakText.of(text.substring("price ".length()))
+                    .filter(from -> from.kind() == BreakText.Kind.FROM)
+                    .map(from -> priceFrom(from, note));
+        }
+        if (text.regionMatches(true, 0, OF, 0, OF.length())) {
+            return Optional.of(priceOf(text.substring(OF.length()), note));
+        }
+        return Meaning.of(text)
+                .map(meaning -> new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE));
+    }
+
+    /** The words for a mapping file. */
+    String words() {
+        if (from != null) {
+            String unit = from.packs()
+                    ? " packs"
+                    : from.unit() == null ? "" : " " + from.unit().measure().symbol();
+            return FROM + from.digits() + unit;
+        }
+        return packText.isEmpty() ? meaning.word() : OF + packText;
+    }
+}

@@ -1,0 +1,197 @@
+package perkilo.pricelists;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a header says of its column.
+ *
+ * @param use what the column is used for; null where it can be several things
+ * @param note what it says of prices, if they are prices
+ * @param choices what it can be, in the words of a mapping file, where that is not clear; none elsewhere
+ */
+record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choices) {
+
+    private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
+    private static final Pattern BILINGUAL = Pattern.compile("\\s/\\s|\\n|\\|");
+    private static final Pattern LAST_COMMA = Pattern.compile("[,;]+$");
+    private static final int LONGEST = 120;
+
+    HeaderReading {
+        choices = List.copyOf(choices);
+    }
+
+    /** What a header says; empty where its words are not known. */
+    static Optional<HeaderReading> of(String header) {
+        if (header.isBlank() || header.length() > LONGEST) {
+            return Optional.empty();
+        }
+        Optional<HeaderReading> whole = plain(header);
+        if (whole.isPresent()) {
+            return whole;
+        }
+        HeaderReading said = null;
+        for (String part : BILINGUAL.split(header, -1)) {
+            HeaderReading one = plain(part).orElse(null);
+            if (one == null) {
+                continue;
+            }
+            if (said != null && !said.words().equals(one.words())) {
+                return Optional.empty();
+            }
+            said = one;
+        }
+        return Optional.ofNullable(said);
+    }
+
+    private String words() {
+        return use == null ? choices.toString() : use.words();
+    }
+
+    private static Optional<HeaderReading> plain(String header) {
+        Matcher brackets = BRACKETS.matcher(header);
+        List<String> inside = new ArrayList<>();
+        while (brackets.find()) {
+            inside.add(brackets.group(1));
+        }
+        String main = BRACKETS.matcher(header)
+                .replaceAll(" ")
+                .replaceAll("[\\s\\p{Z}]+", " ")
+                .replaceAll("[:*]+$", "")
+                .strip();
+        PriceNote note = PriceNote.NONE;
+        BreakText insideBreak = null;
+        for (String words : inside) {
+            PriceNote said = PriceNote.of(words).orElse(PriceNote.NONE);
+            note = note.equals(PriceNote.NONE) ? said : note;
+            insideBreak = said.equals(PriceNote.NONE) ? BreakText.of(words).orElse(insideBreak) : insideBreak;
+        }
+        BreakText alone = BreakText.of(main).orElse(null);
+        if (alone != null) {
+            return Optional.of(broken(alone, note, main));
+        }
+        PriceNote said = note;
+        return byWords(main, note, insideBreak).or(() -> words(main, said)).or(() -> byBasis(main));
+    }
+
+    /** A header that begins with a known word: {@code Preis ab 25 kg}, {@code Price EUR/kg}, {@code Pack (kg)}. */
+    private static Optional<HeaderReading> byWords(String main, PriceNote inside, @Nullable BreakText insideBreak) {
+        String[] words = main.split(" ", -1);
+        for (int end = words.length; end > 0; end--) {
+            String first = String.join(" ", List.of(words).subList(0, end));
+            String rest = String.join(" ", List.of(words).subList(end, words.length));
+            String kind = isWord(words[end - 1]) ? Words.header(first).orElse("") : "";
+            Optional<HeaderReading> reading =
+                    kind.isEmpty() ? Optional.empty() : ofKind(kind, rest, inside, insideBreak);
+            if (reading.isPresent()) {
+                return reading;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isWord(String word) {
+        return word.codePoints().anyMatch(letter -> Character.isLetterOrDigit(letter) || letter == '%');
+    }
+
+    private static Optional<HeaderReading> ofKind(
+            String kind, String rest, PriceNote inside, @Nullable BreakText insideBreak) {
+        boolean basis = kind.equals(Meaning.PER.word());
+        if (kind.startsWith(Meaning.PRICE.word()) && !basis) {
+            return priced(kind, rest, inside, insideBreak);
+        }
+        boolean understood = rest.isEmpty() || (!basis && PriceNote.of(rest).isPresent());
+        return understood
+                ? Meaning.of(kind)
+                        .map(meaning -> new HeaderReading(ColumnUse.of(meaning), noteOf(rest, inside), List.of()))
+                : Optional.empty();
+    }
+
+    private static PriceNote noteOf(String rest, PriceNote inside) {
+        return rest.isEmpty() ? inside : PriceNote.of(rest).orElse(inside);
+    }
+
+    private static Optional<HeaderReading> priced(
+            String kind, String rest, PriceNote inside, @Nullable BreakText insideBreak) {
+        PriceNote note = switch (kind) {
+            case "price per pack" -> new PriceNote(inside.currency(), null, true, null);
+            case "price per kg" -> joined(PriceNote.of("per kg").orElseThrow(), inside);
+            default -> inside;
+        };
+        if (rest.isEmpty()) {
+            return Optional.of(insideBreak == null ? price(note) : broken(insideBreak, note, ""));
+        }
+        Optional<PriceNote> said = PriceNote.of(rest);
+        if (said.isPresent()) {
+            PriceNote joined = joined(said.get(), note);
+            return Optional.of(insideBreak == null ? price(joined) : broken(insideBreak, joined, ""));
+        }
+        Optional<BreakText> from = BreakText.of(rest);
+        if (from.isPresent()) {
+            return Optional.of(broken(from.get(), note, rest));
+        }
+        return words(rest, note);
+    }
+
+    /** Words after "price" that hold both a basis and a break: {@code Price EUR/kg from 25 kg}. */
+    private static Optional<HeaderReading> words(String rest, PriceNote inside) {
+        for (int space = rest.indexOf(' '); space > 0; space = rest.indexOf(' ', space + 1)) {
+            String first = LAST_COMMA.matcher(rest.substring(0, space)).replaceFirst("");
+            String second = rest.substring(space + 1);
+            Optional<HeaderReading> read = broken(second, first, inside).or(() -> broken(first, second, inside));
+            if (read.isPresent()) {
+                return read;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<HeaderReading> broken(String quantity, String basis, PriceNote inside) {
+        return BreakText.of(quantity)
+                .flatMap(from -> PriceNote.of(basis).map(said -> broken(from, joined(said, inside), quantity)));
+    }
+
+    /** A header that says what prices are for and in which currency, and nothing else: {@code EUR/kg}. */
+    private static Optional<HeaderReading> byBasis(String main) {
+        return PriceNote.of(main)
+                .filter(note -> note.currency() != null && note.saysWhatFor())
+                .map(HeaderReading::price);
+    }
+
+    private static HeaderReading broken(BreakText from, PriceNote note, String typed) {
+        if (from.kind() == BreakText.Kind.FROM) {
+            return sure(ColumnUse.priceFrom(from, note), note);
+        }
+        String quantity = from.digits()
+                + (from.unit() == null ? "" : " " + from.unit().measure().symbol());
+        if (from.kind() == BreakText.Kind.ABOVE) {
+            return new HeaderReading(null, note, List.of("price from " + quantity, "nothing"));
+        }
+        return new HeaderReading(
+                null,
+                note,
+                List.of("price from " + quantity, "price of " + (typed.isEmpty() ? quantity : typed), "nothing"));
+    }
+
+    /** A column of prices; of one pack, where the header says what that holds: {@code Price per 25 kg drum}. */
+    private static HeaderReading price(PriceNote note) {
+        Quantity content = note.content();
+        return sure(content == null ? ColumnUse.price(note) : ColumnUse.priceOf(content.toString(), note), note);
+    }
+
+    private static HeaderReading sure(ColumnUse use, PriceNote note) {
+        return new HeaderReading(use, note, List.of());
+    }
+
+    private static PriceNote joined(PriceNote one, PriceNote other) {
+        return new PriceNote(
+                one.currency() != null ? one.currency() : other.currency(),
+                one.saysWhatFor() ? one.per() : other.per(),
+                one.saysWhatFor() ? one.pack() : other.pack(),
+                one.saysWhatFor() ? one.content() : other.content());
+    }
+}

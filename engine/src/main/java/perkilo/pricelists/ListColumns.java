@@ -1,0 +1,109 @@
+package perkilo.pricelists;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What each column of a layout is used for: by the supplier's mapping, else by its header.
+ *
+ * @param layout where they stand
+ * @param uses by column, from zero; columns that are of no use are missing
+ * @param questions what neither tells
+ */
+record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Question> questions) {
+
+    /** The columns of a layout. */
+    static ListColumns of(ListLayout layout, Mapping mapping) {
+        Map<Integer, ColumnUse> uses = new LinkedHashMap<>();
+        List<Question> questions = new ArrayList<>();
+        layout.headers().forEach((column, header) -> {
+            HeaderReading reading = layout.readings().get(column);
+            PriceNote note = reading == null ? PriceNote.NONE : reading.note();
+            Optional<String> said = mapping.column(header);
+            if (said.isPresent()) {
+                ColumnUse.parse(said.get(), note)
+                        .ifPresentOrElse(
+                                use -> uses.put(column, use),
+                                () -> questions.add(notUnderstood(layout, column, said.get())));
+            } else if (reading != null && reading.use() != null) {
+                uses.put(column, reading.use());
+            } else if (reading != null) {
+                questions.add(new Question(
+                        Mapping.COLUMNS,
+                        header,
+                        layout.grid().origin(layout.lastHeader(), column),
+                        "the column \"%s\" can mean different things".formatted(header),
+                        reading.choices()));
+            }
+        });
+        uses.values().removeIf(use -> use.meaning() == Meaning.NOTHING);
+        ListColumns columns = new ListColumns(layout, uses, questions);
+        columns.askAboutDoubles();
+        return columns;
+    }
+
+    private static Question notUnderstood(ListLayout layout, int column, String said) {
+        return new Question(
+                Mapping.COLUMNS,
+                layout.headers().getOrDefault(column, ""),
+                layout.grid().origin(layout.lastHeader(), column),
+                "\"%s\" in the mapping is not understood".formatted(said),
+                choices());
+    }
+
+    private static List<String> choices() {
+        return List.of(
+                "item", "INCI name", "CAS number", "pack", "price", "price from 25 kg", "price of 25 kg", "nothing");
+    }
+
+    /** Two columns of the same meaning: which one counts, only a person knows. */
+    private void askAboutDoubles() {
+        Map<String, List<Integer>> byWords = new LinkedHashMap<>();
+        uses.forEach((column, use) ->
+                byWords.computeIfAbsent(use.words(), words -> new ArrayList<>()).add(column));
+        byWords.forEach((words, columns) -> {
+            if (columns.size() > 1) {
+                String headers = columns.stream()
+                        .map(column -> "\"" + layout.headers().get(column) + "\"")
+                        .collect(Collectors.joining(" and "));
+                for (int column : columns) {
+                    questions.add(new Question(
+                            Mapping.COLUMNS,
+                            layout.headers().getOrDefault(column, ""),
+                            layout.grid().origin(layout.lastHeader(), column),
+                            "%s can all be the %s".formatted(headers, words),
+                            List.of(words, "nothing")));
+                }
+            }
+        });
+    }
+
+    /** The column of a meaning; empty where there is none. */
+    Optional<Integer> of(Meaning meaning) {
+        return uses.entrySet().stream()
+                .filter(use -> use.getValue().meaning() == meaning)
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
+    /** The columns that hold prices, from left to right. */
+    Map<Integer, ColumnUse> prices() {
+        Map<Integer, ColumnUse> prices = new LinkedHashMap<>();
+        uses.forEach((column, use) -> {
+            if (use.meaning() == Meaning.PRICE) {
+                prices.put(column, use);
+            }
+        });
+        return prices;
+    }
+
+    /** What a header says beside its meaning, such as the unit of packs. */
+    PriceNote note(int column) {
+        HeaderReading reading = layout.readings().get(column);
+        return reading == null ? PriceNote.NONE : reading.note();
+    }
+}

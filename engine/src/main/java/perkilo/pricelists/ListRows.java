@@ -1,0 +1,575 @@
+package perkilo.pricelists;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import perkilo.names.Names;
+import perkilo.origin.Origin;
+import perkilo.reading.table.Findings;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/**
+ * Reads the rows of a list into lines of the long form; what is wrong or not clear is collected, each with its cell.
+ */
+final class ListRows {
+
+    private static final int LONGEST_NAME = 200;
+    private static final int LONGEST_REMARK = 40;
+    private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");
+    private static final Pattern ZERO = Pattern.compile("0+(?:[.,]0+)?");
+
+    private final ListColumns columns;
+    private final Grid grid;
+    private final Mapping mapping;
+    private final ListSense sense;
+    private final ListDates dates;
+    private final Set<Integer> priceColumns;
+    private final PriceCell prices;
+    private final Findings findings;
+    private final Map<String, Question> questions = new LinkedHashMap<>();
+    private final Map<String, Optional<Quantity>> units = new HashMap<>();
+    private final Map<String, Optional<ListDates.Read>> days = new HashMap<>();
+    private final Map<Meaning, Integer> places = new HashMap<>();
+    private final Map<ListLine, String> unpriced = new LinkedHashMap<>();
+    private final DoubtedPrices doubted = new DoubtedPrices();
+    private String above = "";
+    private int left;
+    private int currentRow = -1;
+    private NavigableMap<Integer, Cell> current = new TreeMap<>();
+
+    ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
+        this.columns = columns;
+        this.grid = columns.layout().grid();
+        this.mapping = mapping;
+        this.sense = sense;
+        this.dates = new ListDates(mapping.answer(Mapping.DATES));
+        this.findings = findings;
+        this.priceColumns = columns.prices().keySet();
+        this.prices = new PriceCell(sense.mark(), mapping, title.note(), this::ask, findings);
+        for (Meaning meaning : Meaning.values()) {
+            columns.of(meaning).ifPresent(column -> places.put(meaning, column));
+        }
+    }
+
+    private NavigableMap<Integer, Cell> at(int row) {
+        if (row != currentRow) {
+            currentRow = row;
+            current = grid.row(row);
+        }
+        return current;
+    }
+
+    private Cell at(int row, int column) {
+        return at(row).getOrDefault(column, Cell.BLANK);
+    }
+
+    /** The lines of all rows. */
+    List<ListLine> read() {
+        List<ListLine> lines = new ArrayList<>();
+        ListLayout layout = columns.layout();
+        NavigableMap<Integer, Cell> header = grid.row(layout.lastHeader());
+        for (int row : grid.rows().below(layout.lastHeader())) {
+            if (!layout.repeatsHeaders(grid.row(row), header)) {
+                read(row, lines);
+            }
+        }
+        addUnpriced(lines);
+        doubted.report(findings);
+        if (left > 0) {
+            findings.note(
+                    grid.origin(),
+                    left == 1
+                            ? "1 price is on request and is left out"
+                            : left + " prices are on request and are left out");
+        }
+        return lines;
+    }
+
+    /** What the rows don't say. */
+    List<Question> questions() {
+        return List.copyOf(questions.values());
+    }
+
+    private void ask(Question question) {
+        questions.putIfAbsent(question.field() + question.key(), question);
+    }
+
+    private void read(int row, List<ListLine> lines) {
+        Map<Integer, Cell> asked = new LinkedHashMap<>();
+        for (int column : priceColumns) {
+            Cell cell = at(row, column);
+            if (!cell.isBlank()) {
+                asked.put(column, cell);
+            }
+        }
+        if (!asked.isEmpty() && isTotalOrNote(row)) {
+            findings.warning(
+                    grid.origin(row, at(row).firstKey()),
+                    "\"%s\" is no offer and is left out".formatted(shortened(words(row))));
+            return;
+        }
+        String item = item(row, asked);
+        if (item.isEmpty()) {
+            return;
+        }
+        Map<String, List<Integer>> byPack = new LinkedHashMap<>();
+        for (int column : priceColumns) {
+            ColumnUse use = columns.uses().get(column);
+            if (use != null) {
+                byPack.computeIfAbsent(use.packText(), pack -> new ArrayList<>())
+                        .add(column);
+            }
+        }
+        byPack.forEach((pack, inColumns) -> read(row, item, pack, inColumns, lines));
+    }
+
+    /** The prices of one pack of a row: that of its own cell, or that of a header. */
+    private void read(int row, String item, String packText, List<Integer> inColumns, List<ListLine> lines) {
+        List<Integer> priced = inColumns.stream()
+                .filter(column -> !at(row, column).isBlank() && !isNoPrice(at(row, column)))
+                .toList();
+        if (priced.isEmpty()) {
+            withoutPrice(row, item, packText, inColumns);
+            return;
+        }
+        left += (int)
+                inColumns.stream().filter(column -> isNoPrice(at(row, column))).count();
+        PackText pack = packText.isEmpty() ? pack(row) : packOfHeader(inColumns.get(0), packText);
+        String remark = remark(row, text -> Words.is("on request", text));
+        if (pack != null && !remark.isEmpty()) {
+            doubted.add(item, shortened(remark), grid.origin(row, priced.get(0)));
+        }
+        if (pack != null) {
+            for (int column : priced) {
+                ColumnUse use = Objects.requireNonNull(columns.uses().get(column));
+                line(row, item, column, use, pack).ifPresent(lines::add);
+            }
+        }
+    }
+
+    /** A pack that the list names without a price: on request, discontinued, or nothing at all. */
+    private void withoutPrice(int row, String item, String packText, List<Integer> inColumns) {
+        Optional<Integer> marked =
+                inColumns.stream().filter(column -> isNoPrice(at(row, column))).findFirst();
+        boolean ownPack = packText.isEmpty()
+                && places.containsKey(Meaning.PACK)
+                && !packCell(row).isBlank();
+        if (marked.isEmpty() && !ownPack) {
+            return;
+        }
+        Origin origin = grid.origin(row, marked.orElse(inColumns.get(0)));
+        PackText pack = packText.isEmpty()
+                ? ownPack ? packIn(packCell(row), packUnit(row)) : null
+                : packIn(Cell.text(packText), null);
+        String said = marked.map(column -> at(row, column).text()).orElse("the cell is blank");
+        String remark = remark(row, text -> Words.is("on request", text));
+        String why = remark.isEmpty() || remark.equals(said) ? said : said + ", " + remark;
+        if (pack == null) {
+            findings.warning(
+                    origin,
+                    "\"%s\" has no price (%s); it is left out, as its pack is not told, so an older price may still be used: ask"
+                            .formatted(item, shortened(why)));
+            return;
+        }
+        unpriced.put(
+                new ListLine(
+                        text(row, Meaning.SUPPLIER),
+                        item,
+                        text(row, Meaning.INCI),
+                        text(row, Meaning.CAS),
+                        text(row, Meaning.CODE),
+                        pack.content(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        date(row, Meaning.QUOTED_ON),
+                        date(row, Meaning.VALID_UNTIL),
+                        origin),
+                why);
+    }
+
+    /** Names the packs that have a price nowhere in the list, and adds them. */
+    private void addUnpriced(List<ListLine> lines) {
+        Set<List<Object>> priced = new HashSet<>();
+        if (!unpriced.isEmpty()) {
+            lines.forEach(line -> priced.add(List.of(Names.key(line.item()), line.pack())));
+        }
+        unpriced.forEach((line, why) -> {
+            if (priced.add(List.of(Names.key(line.item()), line.pack()))) {
+                lines.add(line);
+                findings.warning(
+                        line.origin(),
+                        "\"%s\" in packs of %s has no price (%s); an older price of it is not used any more, ask for one"
+                                .formatted(line.item(), line.pack(), shortened(why)));
+            }
+        });
+    }
+
+    private static boolean isNoPrice(Cell cell) {
+        if (cell.kind() == Cell.Kind.TEXT) {
+            return isOnRequest(cell) || isZero(cell.text());
+        }
+        BigDecimal number = cell.kind() == Cell.Kind.NUMBER ? cell.number() : null;
+        return number != null && number.signum() == 0;
+    }
+
+    private static boolean isZero(String price) {
+        return FIRST_DIGIT_ZERO.matcher(price).lookingAt()
+                && NumberWords.of(price)
+                        .filter(parts -> ZERO.matcher(parts.digits()).matches())
+                        .isPresent();
+    }
+
+    /**
+     * Whether a row that holds a figure is a total or a note: it lacks its item or its pack, and says so, or it lacks
+     * both.
+     */
+    private boolean isTotalOrNote(int row) {
+        Integer item = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        boolean named = item != null && !merged(row, item).isBlank();
+        boolean hasPackColumn = places.containsKey(Meaning.PACK);
+        boolean packed = hasPackColumn && !packCell(row).isBlank();
+        if (named && packed) {
+            return false;
+        }
+        Integer from = places.get(Meaning.FROM);
+        boolean breaks = from != null && !at(row, from).isBlank();
+        boolean neither = hasPackColumn && !named && !packed && !breaks;
+        return neither
+                || at(row).values().stream()
+                        .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && Words.is("total", cell.text()));
+    }
+
+    private String words(int row) {
+        return at(row).values().stream()
+                .map(Cell::text)
+                .filter(text -> !text.isBlank())
+                .collect(Collectors.joining(" "));
+    }
+
+    /** The first text of a kind in the columns that are of no use; empty for none. */
+    private String remark(int row, Predicate<String> kind) {
+        for (Map.Entry<Integer, Cell> cell : at(row).entrySet()) {
+            String text = cell.getValue().text();
+            boolean free = cell.getValue().kind() == Cell.Kind.TEXT
+                    && text.length() <= LONGEST_REMARK
+                    && !columns.uses().containsKey(cell.getKey());
+            if (free && kind.test(text)) {
+                return text;
+            }
+        }
+        return "";
+    }
+
+    private static boolean isOnRequest(Cell cell) {
+        return cell.kind() == Cell.Kind.TEXT
+                && (Words.is("on request", cell.text()) || Words.is("nothing said", cell.text()));
+    }
+
+    /** The item of a row: its own, that of a cell merged over several rows, or that above where a person said so. */
+    private String item(int row, Map<Integer, Cell> asked) {
+        Integer column = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        if (column == null) {
+            return "";
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.ERROR) {
+            findings.error(grid.origin(row, column), "the item is " + cell.text());
+            return "";
+        }
+        String own = cell.text();
+        if (own.length() > LONGEST_NAME) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the item's name has %d characters; expected a name of at most %d"
+                            .formatted(own.length(), LONGEST_NAME));
+            return "";
+        }
+        if (!own.isEmpty()) {
+            above = own;
+            return own;
+        }
+        if (asked.values().stream().allMatch(ListRows::isNoPrice)) {
+            return "";
+        }
+        Optional<String> merged = grid.mergedAt(row, column)
+                .map(block -> grid.at(block.firstRow(), block.firstColumn()).text());
+        return merged.orElseGet(() -> blankItem(row, column));
+    }
+
+    private String blankItem(int row, int column) {
+        String answer = mapping.answer(Mapping.BLANK_ITEMS).orElse("");
+        if (answer.equalsIgnoreCase("as above")) {
+            return above;
+        }
+        if (!answer.equalsIgnoreCase("skip")) {
+            ask(Question.of(
+                    Mapping.BLANK_ITEMS,
+                    grid.origin(row, column),
+                    "a price stands in a row without an item",
+                    "as above",
+                    "skip"));
+        }
+        return "";
+    }
+
+    private @Nullable PackText pack(int row) {
+        Integer column = places.get(Meaning.PACK);
+        if (column == null) {
+            ask(Question.of(
+                    Mapping.COLUMNS,
+                    grid.origin(columns.layout().lastHeader(), firstColumn()),
+                    "no column says what a pack holds; name one",
+                    "pack"));
+            return null;
+        }
+        return pack(packCell(row), grid.origin(row, column), packUnit(row));
+    }
+
+    private Cell packCell(int row) {
+        return merged(row, Objects.requireNonNull(places.get(Meaning.PACK)));
+    }
+
+    private @Nullable Quantity packUnit(int row) {
+        Integer units = places.get(Meaning.PACK_UNIT);
+        Quantity unit = units == null ? null : unit(merged(row, units).text());
+        return unit == null
+                ? columns.note(Objects.requireNonNull(places.get(Meaning.PACK))).per()
+                : unit;
+    }
+
+    private @Nullable Quantity unit(String word) {
+        return word.isEmpty()
+                ? null
+                : units.computeIfAbsent(word, Quantity::unit).orElse(null);
+    }
+
+    private int firstColumn() {
+        return columns.uses().keySet().stream().min(Integer::compare).orElse(0);
+    }
+
+    private Cell merged(int row, int column) {
+        Cell cell = at(row, column);
+        return cell.isBlank()
+                ? grid.mergedAt(row, column)
+                        .map(block -> grid.at(block.firstRow(), block.firstColumn()))
+                        .orElse(cell)
+                : cell;
+    }
+
+    private @Nullable PackText packOfHeader(int column, String packText) {
+        Origin header = grid.origin(columns.layout().lastHeader(), column);
+        return pack(Cell.text(packText), header, null);
+    }
+
+    private @Nullable PackText pack(Cell cell, Origin origin, @Nullable Quantity unit) {
+        if (cell.isBlank()) {
+            findings.error(origin, "it is not said what the pack holds; expected a pack such as 25 kg");
+            return null;
+        }
+        PackText pack = packIn(cell, unit);
+        if (pack == null) {
+            boolean doubtful = sense.mark() == DecimalMark.UNKNOWN && PackText.isAmbiguous(cell.text());
+            if (!doubtful) {
+                findings.error(
+                        origin,
+                        "the pack \"%s\" is not understood; expected one such as 25 kg, or 25 with a column that says the unit"
+                                .formatted(shortened(cell.text())));
+            }
+        }
+        return pack;
+    }
+
+    private @Nullable PackText packIn(Cell cell, @Nullable Quantity unit) {
+        if (cell.kind() == Cell.Kind.NUMBER
+                && cell.number() != null
+                && unit != null
+                && cell.number().signum() > 0) {
+            return new PackText(unit.times(cell.number()), 1);
+        }
+        return cell.kind() == Cell.Kind.TEXT
+                ? PackText.of(cell.text(), sense.mark(), unit).orElse(null)
+                : null;
+    }
+
+    private Optional<ListLine> line(int row, String item, int column, ColumnUse use, PackText packed) {
+        Quantity pack = packed.content();
+        Origin origin = grid.origin(row, column);
+        String per = text(row, Meaning.PER);
+        String currency = text(row, Meaning.CURRENCY);
+        PriceCell.Price price = prices.read(
+                at(row, column), origin, use.note(), per, currency, packed, remark(row, PriceNote::saysWhatFor));
+        Bare from = use.from() == null ? cellFrom(row) : Bare.of(use.from());
+        Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, origin);
+        Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, origin);
+        if (price == null || (from != null && quantity.isEmpty())) {
+            return Optional.empty();
+        }
+        BigDecimal begins =
+                quantity.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null);
+        return Optional.of(new ListLine(
+                text(row, Meaning.SUPPLIER),
+                item,
+                text(row, Meaning.INCI),
+                text(row, Meaning.CAS),
+                text(row, Meaning.CODE),
+                pack,
+                begins,
+                price.amount(),
+                price.per(),
+                price.currency(),
+                minimum.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null),
+                number(row, Meaning.MULTIPLE),
+                number(row, Meaning.DUTY),
+                date(row, Meaning.QUOTED_ON),
+                date(row, Meaning.VALID_UNTIL),
+                origin));
+    }
+
+    private String text(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        String text = column == null ? "" : merged(row, column).text();
+        if (text.length() > LONGEST_NAME && column != null) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the %s has %d characters, which can't be meant".formatted(meaning.word(), text.length()));
+            return "";
+        }
+        return text;
+    }
+
+    /** A quantity that may lack its unit. */
+    private record Bare(BreakText text, @Nullable BigDecimal number) {
+
+        private static Bare of(BreakText text) {
+            return new Bare(text, null);
+        }
+    }
+
+    private @Nullable Bare cellFrom(int row) {
+        return bare(row, Meaning.FROM);
+    }
+
+    private @Nullable Bare minimum(int row) {
+        return bare(row, Meaning.MINIMUM);
+    }
+
+    private @Nullable Bare bare(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || at(row, column).isBlank() || isOnRequest(at(row, column))) {
+            return null;
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.NUMBER) {
+            return new Bare(new BreakText("", null, false, BreakText.Kind.FROM), cell.number());
+        }
+        Optional<BreakText> text = BreakText.of(cell.text()).filter(from -> from.kind() != BreakText.Kind.ABOVE);
+        if (text.isEmpty()) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the %s \"%s\" is not understood; expected a quantity such as 100 kg or 5 packs"
+                            .formatted(meaning.word(), shortened(cell.text())));
+        }
+        return text.map(Bare::of).orElse(null);
+    }
+
+    /** A quantity in the unit of the pack; empty where there is none, or it can't be told. */
+    private Optional<BigDecimal> quantity(
+            @Nullable Bare bare, ListSense.@Nullable Counted counted, Quantity pack, Origin origin) {
+        if (bare == null) {
+            return Optional.empty();
+        }
+        BigDecimal number = bare.number() != null
+                ? bare.number()
+                : bare.text().quantity(sense.mark()).orElse(null);
+        if (number == null) {
+            return Optional.empty();
+        }
+        boolean packs = bare.text().packs() || (!bare.text().saysUnit() && counted != null && counted.packs());
+        if (packs) {
+            return Optional.of(number.multiply(pack.amount()));
+        }
+        Quantity unit = bare.text().unit() != null ? bare.text().unit() : counted == null ? null : counted.unit();
+        if (unit == null) {
+            boolean first = number.compareTo(BigDecimal.ONE) <= 0;
+            return counted != null ? Optional.of(number) : first ? Optional.of(BigDecimal.ZERO) : Optional.empty();
+        }
+        Optional<BigDecimal> converted = unit.times(number).in(pack.measure());
+        if (converted.isEmpty()) {
+            findings.error(
+                    origin,
+                    "a quantity in %s does not fit a pack in %s"
+                            .formatted(unit.measure().symbol(), pack.measure().symbol()));
+        }
+        return converted;
+    }
+
+    private @Nullable BigDecimal number(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || at(row, column).isBlank()) {
+            return null;
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.NUMBER && cell.number() != null) {
+            return cell.isPercentFormat() ? cell.number().movePointRight(2) : cell.number();
+        }
+        Optional<BigDecimal> number = NumberWords.of(cell.text())
+                .filter(parts -> parts.words().isEmpty() || parts.words().equals("%"))
+                .flatMap(parts -> sense.mark().number(parts.digits()));
+        if (number.isEmpty()) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the %s \"%s\" is not a number".formatted(meaning.word(), shortened(cell.text())));
+        }
+        return number.orElse(null);
+    }
+
+    private @Nullable LocalDate date(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || at(row, column).isBlank()) {
+            return null;
+        }
+        Cell cell = at(row, column);
+        if (cell.kind() == Cell.Kind.DATE) {
+            return cell.date();
+        }
+        Optional<ListDates.Read> read = days.computeIfAbsent(cell.text(), dates::one);
+        if (read.isPresent() && read.get().ambiguous()) {
+            ask(Question.of(
+                    Mapping.DATES,
+                    grid.origin(row, column),
+                    "\"%s\" can be two days".formatted(cell.text()),
+                    "day first",
+                    "month first"));
+        } else if (read.isEmpty()) {
+            findings.error(
+                    grid.origin(row, column),
+                    "%s is \"%s\", which is not a date".formatted(meaning.word(), shortened(cell.text())));
+        }
+        return read.map(ListDates.Read::day).orElse(null);
+    }
+
+    /** A text that a message can hold. */
+    static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 57) + "…";
+    }
+}

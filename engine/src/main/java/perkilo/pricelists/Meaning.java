@@ -1,0 +1,43 @@
+package perkilo.pricelists;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What a column of a supplier's list can hold; the words are those of a mapping file. */
+enum Meaning {
+    SUPPLIER("supplier"),
+    ITEM("item"),
+    INCI("INCI name"),
+    CAS("CAS number"),
+    CODE("code"),
+    PACK("pack"),
+    PACK_UNIT("pack unit"),
+    FROM("from quantity"),
+    PRICE("price"),
+    PER("price per"),
+    CURRENCY("currency"),
+    MINIMUM("minimum order"),
+    MULTIPLE("order multiple"),
+    DUTY("duty %"),
+    QUOTED_ON("quoted on"),
+    VALID_UNTIL("valid until"),
+    NOTHING("nothing");
+
+    private final String word;
+
+    Meaning(String word) {
+        this.word = word;
+    }
+
+    /** The word in a mapping file. */
+    String word() {
+        return word;
+    }
+
+    /** The meaning that a word of a mapping file stands for. */
+    static Optional<Meaning> of(String word) {
+        return Arrays.stream(values())
+                .filter(meaning -> meaning.word.equalsIgnoreCase(word.strip()))
+                .findFirst();
+    }
+}

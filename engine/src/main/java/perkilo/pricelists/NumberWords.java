@@ -1,0 +1,36 @@
+package perkilo.pricelists;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One number in a text, with the words around it: {@code 1.250,00 €/kg}.
+ *
+ * @param digits the number as typed, with its marks
+ * @param words what stands before and after it
+ */
+record NumberWords(String digits, String words) {
+
+    private static final int LONGEST = 80;
+    private static final Pattern SHAPE =
+            Pattern.compile("([^\\d]*?)([+\\-−]?\\d(?:[\\d.,'’]|[ \\u00A0\\u202F](?=\\d{3}(?!\\d)))*|[.,]\\d+)(.*)");
+    private static final Pattern LAST_MARKS = Pattern.compile("[.,'’]+$");
+
+    /** The parts of a text; empty where it holds no number, or is too long to be one. */
+    static Optional<NumberWords> of(String text) {
+        String tidy = text.length() > 2 * LONGEST ? text : Words.tidy(text);
+        if (tidy.length() > LONGEST) {
+            return Optional.empty();
+        }
+        Matcher shape = SHAPE.matcher(tidy);
+        if (!shape.matches()) {
+            return Optional.empty();
+        }
+        String digits = LAST_MARKS.matcher(shape.group(2)).replaceAll("").replaceAll("[ \\u202F]", " ");
+        String after = shape.group(3).strip();
+        String before = shape.group(1).strip();
+        boolean joined = before.isEmpty() || after.isEmpty() || after.startsWith("/");
+        return Optional.of(new NumberWords(digits, joined ? before + after : before + " " + after));
+    }
+}

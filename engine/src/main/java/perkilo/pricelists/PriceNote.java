@@ -1,0 +1,163 @@
+package perkilo.pricelists;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.reading.table.CurrencySign;
+import perkilo.units.Measure;
+
+/**
+ * What words beside or above a price say of it: {@code €/kg}, {@code EUR per 100 g}, {@code je Gebinde}.
+ *
+ * @param currency null where they name none
+ * @param per how much the price is for; null where they don't say, or it is for one pack
+ * @param pack whether it is for one pack
+ * @param content what that pack holds, where they say; null elsewhere
+ */
+record PriceNote(
+        @Nullable CurrencySign currency,
+        @Nullable Quantity per,
+        boolean pack,
+        @Nullable Quantity content) {
+
+    /** Nothing said. */
+    static final PriceNote NONE = new PriceNote(null, null, false, null);
+
+    private static final Pattern PER = Pattern.compile(
+            "(?i)(?:^|\\s)(?:per|pro|je|par|au|à la|le|la|l['’])(?=\\s|$)|/|(?<=\\s)(?:l['’])(?=\\p{L})");
+    private static final Pattern MARKS = Pattern.compile("[()\\[\\]:;*]");
+    private static final Pattern AMOUNT = Pattern.compile("(\\d+)\\s*(.*)");
+
+    /** What words say; empty where they are not understood. */
+    static Optional<PriceNote> of(String words) {
+        String text = MARKS.matcher(Words.tidy(words)).replaceAll(" ").strip();
+        if (isRemark(text)) {
+            return Optional.of(NONE);
+        }
+        Matcher per = PER.matcher(text);
+        if (per.find()) {
+            CurrencySign before = currency(text.substring(0, per.start())).orElse(null);
+            if (before == null && !isRemark(text.substring(0, per.start()))) {
+                return Optional.empty();
+            }
+            return basis(text.substring(per.end()).strip()).map(note -> note.in(before));
+        }
+        Optional<CurrencySign> sign = currency(text);
+        if (sign.isPresent()) {
+            return sign.map(found -> new PriceNote(found, null, false, null));
+        }
+        return basis(text);
+    }
+
+    /**
+     * What a price is for: {@code kg}, {@code 100 g}, {@code pack}, {@code 25 kg drum}, with a currency after it or
+     * not.
+     */
+    private static Optional<PriceNote> basis(String text) {
+        for (String[] cut : cuts(text)) {
+            Optional<CurrencySign> after = currency(cut[1]);
+            if (!isRemark(cut[1]) && after.isEmpty()) {
+                continue;
+            }
+            Optional<PriceNote> basis = plainBasis(cut[0]);
+            if (basis.isPresent()) {
+                return basis.map(note -> note.in(after.orElse(null)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<PriceNote> plainBasis(String text) {
+        if (Words.is("container", text)) {
+            return Optional.of(new PriceNote(null, null, true, null));
+        }
+        Optional<Quantity> unit = Quantity.unit(text);
+        if (unit.isPresent()) {
+            return unit.map(one -> new PriceNote(null, one, false, null));
+        }
+        Matcher amount = AMOUNT.matcher(text);
+        if (!amount.matches()) {
+            return Optional.empty();
+        }
+        BigDecimal number = new BigDecimal(amount.group(1));
+        if (number.signum() == 0) {
+            return Optional.empty();
+        }
+        Optional<Quantity> some = Quantity.unit(amount.group(2)).map(one -> one.times(number));
+        if (some.isPresent()) {
+            return some.map(quantity -> new PriceNote(null, quantity, false, null));
+        }
+        int space = amount.group(2).indexOf(' ');
+        if (space > 0 && Words.is("container", amount.group(2).substring(space + 1))) {
+            return Quantity.unit(amount.group(2).substring(0, space))
+                    .map(one -> new PriceNote(null, null, true, one.times(number)));
+        }
+        return Optional.empty();
+    }
+
+    /** Every way to part a text into words before and after a space, the whole first. */
+    private static List<String[]> cuts(String text) {
+        List<String[]> cuts = new ArrayList<>();
+        cuts.add(new String[] {text, ""});
+        for (int space = text.lastIndexOf(' '); space > 0; space = text.lastIndexOf(' ', space - 1)) {
+            cuts.add(new String[] {
+                text.substring(0, space).strip(), text.substring(space).strip()
+            });
+        }
+        return cuts;
+    }
+
+    private static Optional<CurrencySign> currency(String words) {
+        StringBuilder left = new StringBuilder();
+        for (String word : words.strip().split("[ ,]+", -1)) {
+            if (!isRemark(word)) {
+                left.append(left.length() == 0 ? "" : " ").append(word);
+            }
+        }
+        return left.length() == 0 ? Optional.empty() : CurrencySign.parse(left.toString());
+    }
+
+    private static boolean isRemark(String words) {
+        String text = words.strip();
+        if (text.isEmpty() || Words.is("remark", text)) {
+            return true;
+        }
+        String[] each = text.toLowerCase(Locale.ROOT).split("[ ,.]+", -1);
+        for (String word : each) {
+            if (!word.isEmpty() && !Words.is("remark", word)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private PriceNote in(@Nullable CurrencySign other) {
+        return other == null ? this : new PriceNote(other, per, pack, content);
+    }
+
+    /** Whether words say of a price what it is for, and cannot be anything else: {@code per lb}, {@code each}. */
+    static boolean saysWhatFor(String words) {
+        String text = Words.tidy(words);
+        boolean sounds = PER.matcher(text).find()
+                || Quantity.unit(text)
+                        .filter(unit -> unit.measure() == Measure.EACH)
+                        .isPresent();
+        return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();
+    }
+
+    /** Whether another note says that prices are for the same. */
+    boolean isSameBasis(PriceNote other) {
+        return pack == other.pack && Objects.equals(per, other.per);
+    }
+
+    /** Whether it says what the price is for. */
+    boolean saysWhatFor() {
+        return pack || per != null;
+    }
+}

@@ -1,0 +1,60 @@
+package perkilo.pricelists;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import perkilo.units.Measure;
+
+/**
+ * So much of something: 25 kg, 1,000 pieces.
+ *
+ * @param amount above zero
+ * @param measure what it is measured in
+ */
+record Quantity(BigDecimal amount, Measure measure) {
+
+    private static final BigDecimal TONNE = new BigDecimal("1000");
+    private static final int PLACES = 12;
+
+    /** The unit that a word stands for, in one of three languages; a tonne is a thousand kilograms. */
+    static Optional<Quantity> unit(String word) {
+        Optional<Measure> measure = Measure.parse(word);
+        if (measure.isPresent()) {
+            return measure.map(found -> new Quantity(BigDecimal.ONE, found));
+        }
+        if (Words.is("unit each", word)) {
+            return Optional.of(new Quantity(BigDecimal.ONE, Measure.EACH));
+        }
+        return Words.is("unit tonne", word) ? Optional.of(new Quantity(TONNE, Measure.KG)) : Optional.empty();
+    }
+
+    /** So many times this. */
+    Quantity times(BigDecimal factor) {
+        return new Quantity(amount.multiply(factor), measure);
+    }
+
+    /** The amount in another unit of the same kind, never less than it is; empty between weight and volume. */
+    Optional<BigDecimal> in(Measure other) {
+        if (other == measure) {
+            return Optional.of(amount);
+        }
+        if (other.kind() != measure.kind()) {
+            return Optional.empty();
+        }
+        return Optional.of(amount.multiply(measure.inBase()).divide(other.inBase(), PLACES, RoundingMode.UP));
+    }
+
+    @Override
+    public String toString() {
+        return plain(amount) + " " + measure.symbol();
+    }
+
+    /** A number without an exponent or trailing zeros. */
+    static String plain(BigDecimal number) {
+        if (number.scale() == 0) {
+            return number.toString();
+        }
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+}

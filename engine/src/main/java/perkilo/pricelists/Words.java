@@ -1,0 +1,129 @@
+package perkilo.pricelists;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import perkilo.xlsx.grid.Csv;
+
+/** The words of price lists in German, French and English, from {@code words.csv}. */
+final class Words {
+
+    private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
+    private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    private static final Map<String, Set<String>> KEYS = load();
+
+    private Words() {}
+
+    /** Whether a word or phrase is one of a kind, such as {@code container}. */
+    static boolean is(String kind, String phrase) {
+        return KEYS.getOrDefault(kind, Set.of()).contains(key(phrase));
+    }
+
+    /** What a header means, by its words alone; empty if it is not known. */
+    static Optional<String> header(String phrase) {
+        String key = key(phrase);
+        return HEADERS.stream()
+                .filter(kind -> KEYS.getOrDefault(kind, Set.of()).contains(key))
+                .findFirst();
+    }
+
+    /** What spellings of a phrase have in common: letters without accents, digits and the per cent sign. */
+    static String key(String phrase) {
+        String plain = isAscii(phrase) ? phrase.toLowerCase(Locale.ROOT) : withoutAccents(phrase);
+        StringBuilder key = new StringBuilder(plain.length());
+        plain.codePoints()
+                .filter(letter -> Character.isLetterOrDigit(letter) || letter == '%')
+                .forEach(key::appendCodePoint);
+        return key.length() == 0 ? phrase.strip() : key.toString();
+    }
+
+    private static boolean isAscii(String phrase) {
+        for (int at = 0; at < phrase.length(); at++) {
+            if (phrase.charAt(at) > '~') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A text with single spaces, whatever kind of spaces it has. */
+    static String tidy(String text) {
+        char before = 'x';
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            boolean odd = letter > '~' && (Character.isSpaceChar(letter) || Character.isWhitespace(letter));
+            if (odd || letter < ' ' || (letter == ' ' && before == ' ')) {
+                return SPACES.matcher(text).replaceAll(" ").strip();
+            }
+            before = letter;
+        }
+        return text.strip();
+    }
+
+    private static String withoutAccents(String phrase) {
+        return MARKS.matcher(Normalizer.normalize(phrase, Normalizer.Form.NFKD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT)
+                .replace("ß", "ss");
+    }
+
+    /** Kinds of words that head columns, the more telling ones first. */
+    private static final List<String> HEADERS = List.of(
+            "supplier",
+            "item",
+            "INCI name",
+            "CAS number",
+            "code",
+            "pack unit",
+            "pack",
+            "price per pack",
+            "price per kg",
+            "price",
+            "price per",
+            "from quantity",
+            "currency",
+            "minimum order",
+            "order multiple",
+            "duty %",
+            "quoted on",
+            "valid until");
+
+    private static Map<String, Set<String>> load() {
+        Map<String, Set<String>> keys = new HashMap<>();
+        for (List<String> row : rows("words.csv")) {
+            for (String word : row.get(2).split(";", -1)) {
+                if (!word.isBlank()) {
+                    keys.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(key(word));
+                }
+            }
+        }
+        return keys;
+    }
+
+    /** The rows of a data file of this package, without its header. */
+    static List<List<String>> rows(String file) {
+        try (InputStream in = Words.class.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new IllegalStateException(file + " is missing from this build");
+            }
+            List<List<String>> rows = new ArrayList<>();
+            for (Csv.Line line : Csv.read(new String(in.readAllBytes(), StandardCharsets.UTF_8), ',')) {
+                rows.add(line.fields().stream().map(Csv.Field::text).toList());
+            }
+            return rows.subList(1, rows.size());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

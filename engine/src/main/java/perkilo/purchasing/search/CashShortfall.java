@@ -1,0 +1,115 @@
+package perkilo.purchasing.search;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PlanCost;
+import perkilo.purchasing.PlanOutcome.Shortfall;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchaseProblem;
+
+/** Says how much money is missing where the limits on cash allow no plan. */
+final class CashShortfall {
+    /** How often the span of limits that may do is halved. */
+    private static final int HALVINGS = 10;
+
+    private final PurchaseProblem problem;
+    private final Deadline deadline;
+
+    CashShortfall(PurchaseProblem problem, Deadline deadline) {
+        this.problem = problem;
+        this.deadline = deadline;
+    }
+
+    Shortfall shortfall() {
+        PlanCost least = cheapestOutlay(null, null);
+        BigDecimal total = problem.cashTotal();
+        if (total != null && least != null && least.outlay().compareTo(total) > 0) {
+            return new Shortfall(
+                    -1,
+                    0,
+                    "covering all needs takes %s, and no more than %s may be paid out in all"
+                            .formatted(money(least.outlay()), money(total)),
+                    "allow %s more in all".formatted(money(least.outlay().subtract(total))));
+        }
+        return perPeriod(least);
+    }
+
+    private Shortfall perPeriod(@Nullable PlanCost least) {
+        BigDecimal limit = problem.cashPerPeriod();
+        if (limit == null || least == null) {
+            return new Shortfall(-1, 0, "the limits on cash allow no plan", "");
+        }
+        BigDecimal enough = enoughPerPeriod(limit, least);
+        return new Shortfall(
+                -1,
+                firstOver(limit, least),
+                "no plan covers all needs with payments of at most %s in each period".formatted(money(limit)),
+                "allow %s in each period".formatted(money(enough)));
+    }
+
+    private int firstOver(BigDecimal limit, PlanCost cost) {
+        int period = 0;
+        while (period < problem.periods() - 1 && cost.outlay(period).compareTo(limit) <= 0) {
+            period++;
+        }
+        return period;
+    }
+
+    /** A limit per period that allows a plan, close above one that does not. */
+    private BigDecimal enoughPerPeriod(BigDecimal limit, PlanCost least) {
+        BigDecimal tooLittle = limit;
+        BigDecimal enough = highestPeriod(least);
+        for (int i = 0; i < HALVINGS && !deadline.over(); i++) {
+            BigDecimal half = tooLittle.add(enough).divide(BigDecimal.valueOf(2));
+            PlanCost cost = cheapestOutlay(half, problem.cashTotal());
+            if (cost == null) {
+                tooLittle = half;
+            } else {
+                enough = highestPeriod(cost);
+            }
+        }
+        return enough;
+    }
+
+    private BigDecimal highestPeriod(PlanCost cost) {
+        BigDecimal highest = BigDecimal.ZERO;
+        for (int t = 0; t < problem.periods(); t++) {
+            highest = highest.max(cost.outlay(t));
+        }
+        return highest;
+    }
+
+    /** The plan that pays out the least, whatever keeping stock costs. */
+    private @Nullable PlanCost cheapestOutlay(@Nullable BigDecimal perPeriod, @Nullable BigDecimal total) {
+        List<Need> needs =
+                problem.needs().stream().map(CashShortfall::outlayAlone).toList();
+        PurchaseProblem asked =
+                new PurchaseProblem(problem.periods(), needs, problem.vendors(), problem.quotes(), perPeriod, total);
+        Planning planning = new Planning(new Market(asked));
+        new BranchAndBound(planning, deadline).search();
+        JointPlan best = planning.incumbent.best();
+        if (best == null) {
+            return null;
+        }
+        PurchasePlan plan = best.plan();
+        return PlanCost.of(asked, plan);
+    }
+
+    private static Need outlayAlone(Need need) {
+        return new Need(
+                need.item(),
+                need.perPeriod(),
+                need.stock(),
+                need.usablePeriods(),
+                BigDecimal.ZERO,
+                BigDecimal.ZERO,
+                BigDecimal.ZERO);
+    }
+
+    private static String money(BigDecimal amount) {
+        return amount.setScale(2, RoundingMode.CEILING).toPlainString();
+    }
+}

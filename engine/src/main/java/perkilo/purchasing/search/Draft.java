@@ -1,0 +1,243 @@
+package perkilo.purchasing.search;
+
+import static java.math.BigDecimal.ZERO;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.OrderCost;
+import perkilo.purchasing.PlanCost;
+import perkilo.purchasing.Preference;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchasePlan.Line;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.Shelf;
+
+/**
+ * A plan with what it costs, exactly, order by order and item by item: a change is costed, and checked, by the orders
+ * and items that it touches alone.
+ */
+final class Draft {
+    private final PurchaseProblem problem;
+    private final Orders index;
+    /** By order: what it costs; none where nothing is ordered. */
+    private final SortedMap<Integer, OrderCost> orders;
+    /** By item. */
+    private final List<List<Line>> lines;
+    /** By item. */
+    private final List<Shelf> shelves;
+    /** By period. */
+    private final BigDecimal[] outlay;
+
+    private int lineCount;
+    private int unheld;
+    private BigDecimal bought = ZERO;
+    private BigDecimal objective = ZERO;
+    private boolean possible = true;
+
+    private Draft(Market market) {
+        problem = market.problem;
+        index = market.orders;
+        orders = new TreeMap<>();
+        lines = new ArrayList<>();
+        shelves = new ArrayList<>();
+        for (Need need : problem.needs()) {
+            lines.add(List.of());
+            shelves.add(Shelf.of(need));
+            objective = objective.add(need.stockCost(shelves.get(shelves.size() - 1)));
+        }
+        outlay = new BigDecimal[market.periods];
+        Arrays.fill(outlay, ZERO);
+    }
+
+    private Draft(Draft other) {
+        problem = other.problem;
+        index = other.index;
+        orders = new TreeMap<>(other.orders);
+        lines = new ArrayList<>(other.lines);
+        shelves = new ArrayList<>(other.shelves);
+        outlay = other.outlay.clone();
+        lineCount = other.lineCount;
+        unheld = other.unheld;
+        bought = other.bought;
+        objective = other.objective;
+    }
+
+    /** A plan as it stands. */
+    static Draft of(Market market, PurchasePlan plan) {
+        Draft draft = new Draft(market);
+        Change all = new Change(List.of(), plan.lines());
+        draft.make(all);
+        return draft;
+    }
+
+    /** The plan with a change, where it keeps every rule, costs no more, and a buyer would rather have it. */
+    Optional<Draft> with(Change change) {
+        Draft changed = new Draft(this);
+        return changed.make(change)
+                        && changed.objective.compareTo(objective) <= 0
+                        && changed.preference().isBetterThan(preference())
+                ? Optional.of(changed)
+                : Optional.empty();
+    }
+
+    private Preference preference() {
+        return new Preference(orders.size(), lineCount, unheld, List.of(outlay), bought);
+    }
+
+    private boolean make(Change change) {
+        possible = change.in().stream().allMatch(this::canBeOrdered);
+        touched(change).map(line -> quote(line).item()).distinct().forEach(item -> {
+            if (possible) {
+                restock(item, change);
+            }
+        });
+        if (possible) {
+            reorder(change);
+            possible &= keepsLimits();
+        }
+        return possible;
+    }
+
+    private boolean canBeOrdered(Line line) {
+        Quote quote = quote(line);
+        return line.period() >= quote.firstPeriod()
+                && line.period() <= quote.lastPeriod()
+                && quote.quantity(line.packs()).compareTo(quote.smallestLine()) >= 0;
+    }
+
+    /** Sees what becomes of the shelf of an item. */
+    private void restock(int item, Change change) {
+        List<Line> changed = new ArrayList<>(lines.get(item));
+        changed.removeAll(change.out());
+        change.in().stream().filter(line -> quote(line).item() == item).forEach(changed::add);
+        lines.set(item, List.copyOf(changed));
+        Need need = problem.needs().get(item);
+        Shelf shelf = Shelf.of(need, arriving(changed));
+        possible &= shelf.uncovered().stream().allMatch(missing -> missing.signum() == 0);
+        BigDecimal before = need.stockCost(shelves.set(item, shelf));
+        objective = objective.subtract(before).add(need.stockCost(shelf));
+    }
+
+    private List<BigDecimal> arriving(List<Line> ofItem) {
+        BigDecimal[] arriving = new BigDecimal[outlay.length];
+        Arrays.fill(arriving, ZERO);
+        for (Line line : ofItem) {
+            arriving[line.period()] = arriving[line.period()].add(quantity(line));
+        }
+        return List.of(arriving);
+    }
+
+    /** Costs the orders that a change touches. */
+    private void reorder(Change change) {
+        List<Line> ordered = new ArrayList<>(change.in());
+        for (int order : new TreeSet<>(touched(change).map(this::orderOf).toList())) {
+            lines(order).stream().filter(line -> !change.out().contains(line)).forEach(ordered::add);
+            OrderCost before = orders.remove(order);
+            if (before != null) {
+                pay(before.period(), before.landed().negate());
+            }
+        }
+        for (OrderCost order : PlanCost.ordersOf(problem, new PurchasePlan(ordered))) {
+            orders.put(index.of(order.vendor(), order.period()), order);
+            pay(order.period(), order.landed());
+            possible &= !order.isRefused();
+        }
+        change.out().forEach(line -> count(line, -1));
+        change.in().forEach(line -> count(line, 1));
+    }
+
+    private void pay(int period, BigDecimal amount) {
+        outlay[period] = outlay[period].add(amount);
+        objective = objective.add(amount);
+    }
+
+    private void count(Line line, int times) {
+        lineCount += times;
+        unheld += isUnheld(line) ? times : 0;
+        bought = bought.add(quantity(line).multiply(BigDecimal.valueOf(times)));
+    }
+
+    private boolean keepsLimits() {
+        BigDecimal total = ZERO;
+        for (BigDecimal paid : outlay) {
+            total = total.add(paid);
+            if (isOver(paid, problem.cashPerPeriod())) {
+                return false;
+            }
+        }
+        return !isOver(total, problem.cashTotal());
+    }
+
+    private static boolean isOver(BigDecimal paid, @Nullable BigDecimal limit) {
+        return limit != null && paid.compareTo(limit) > 0;
+    }
+
+    /** Whether anything is ordered. */
+    boolean isPlaced(int order) {
+        return orders.containsKey(order);
+    }
+
+    /** The lines of an order. */
+    List<Line> lines(int order) {
+        OrderCost placed = orders.get(order);
+        return placed == null
+                ? List.of()
+                : placed.lines().stream().map(line -> line.line()).toList();
+    }
+
+    /** What is bought of an item. */
+    List<Line> linesOf(int item) {
+        return lines.get(item);
+    }
+
+    /** What is bought by a quote in a period; null where nothing is. */
+    @Nullable Line line(int quote, int period) {
+        for (Line line : lines.get(problem.quotes().get(quote).item())) {
+            if (line.quote() == quote && line.period() == period) {
+                return line;
+            }
+        }
+        return null;
+    }
+
+    /** How much of a line could arrive at another period, or never, by what lies on the shelf until then. */
+    BigDecimal spare(Line line, int period) {
+        return shelves.get(quote(line).item()).closing().subList(line.period(), period).stream()
+                .reduce(quantity(line), BigDecimal::min);
+    }
+
+    /** Whether a line is ordered when its price holds no longer. */
+    boolean isUnheld(Line line) {
+        return line.period() > quote(line).heldUntil();
+    }
+
+    private int orderOf(Line line) {
+        return index.of(quote(line).vendor(), line.period());
+    }
+
+    Quote quote(Line line) {
+        return problem.quotes().get(line.quote());
+    }
+
+    PurchasePlan plan() {
+        return new PurchasePlan(lines.stream().flatMap(List::stream).toList());
+    }
+
+    private BigDecimal quantity(Line line) {
+        return quote(line).quantity(line.packs());
+    }
+
+    private static Stream<Line> touched(Change change) {
+        return Stream.concat(change.out().stream(), change.in().stream());
+    }
+}

@@ -1,0 +1,18 @@
+package perkilo.purchasing.search;
+
+import java.util.List;
+
+/**
+ * One item with all that it can be bought by.
+ *
+ * @param grid the positions of its supply
+ * @param linksByPeriod by period: the orders it may stand in
+ * @param holdingOfNeeds what the stock, from its arrival on, less all needs costs to keep: the part of the holding cost
+ *     that no purchase changes (it may be negative, as every purchase is counted from its period to the end)
+ */
+record Item(SupplyGrid grid, List<List<Link>> linksByPeriod, double holdingOfNeeds) {
+
+    Item {
+        linksByPeriod = List.copyOf(linksByPeriod);
+    }
+}

@@ -1,0 +1,115 @@
+package perkilo.purchasing.search;
+
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.purchasing.PurchasePlan;
+
+/** The purchases of all items together, and what they come to as orders. */
+final class JointPlan {
+    /** So much of a minimum order value may be missing, or a limit be exceeded, by the rounding of doubles alone. */
+    static final double SLACK = 1e-9;
+
+    final Picks[] picks;
+
+    private final Market market;
+    /** By order: whether anything stands in it. */
+    private final boolean[] placed;
+    /** By order: how much of the minimum order value its goods make up. */
+    private final double[] share;
+    /** By period, then in all: what is paid out. */
+    private final double[] paid;
+
+    private double total;
+
+    JointPlan(Market market, Picks[] picks) {
+        this.market = market;
+        this.picks = picks;
+        placed = new boolean[market.orders.count];
+        share = new double[market.orders.count];
+        paid = new double[market.periods + 1];
+        sum();
+    }
+
+    private void sum() {
+        total = market.constant;
+        for (Picks item : picks) {
+            total += item.cost;
+            for (int l = 0; l < item.lines(); l++) {
+                Offer offer = market.offers.get(item.offer(l));
+                placed[offer.order] = true;
+                share[offer.order] += offer.costs.share(item.steps(l));
+                paid[offer.period] += offer.costs.landed(item.steps(l));
+            }
+        }
+        for (int j = 0; j < placed.length; j++) {
+            if (placed[j]) {
+                double charge = market.orders.opening[j] + (isSmall(j) ? market.orders.smallCharge[j] : 0);
+                total += charge;
+                paid[market.orders.period(j)] += charge;
+            }
+        }
+        for (int t = 0; t < market.periods; t++) {
+            paid[market.periods] += paid[t];
+        }
+    }
+
+    /** The objective, in doubles. */
+    double total() {
+        return total;
+    }
+
+    boolean placed(int order) {
+        return placed[order];
+    }
+
+    boolean[] placed() {
+        return placed.clone();
+    }
+
+    private boolean isSmall(int order) {
+        return market.orders.hasMinimum(order) && share[order] < 1 - SLACK;
+    }
+
+    /** How much of its minimum order value a refused order makes up; one where nothing is wrong. */
+    double shareOfRefused(int order) {
+        return placed[order] && market.orders.refusesSmall(order) && isSmall(order) ? share[order] : 1;
+    }
+
+    boolean keepsMinimums() {
+        for (int j = 0; j < placed.length; j++) {
+            if (shareOfRefused(j) < 1) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** By how much the plan exceeds a limit on cash: of a period, or in all. */
+    double overLimit(int limit) {
+        double most = market.cash[limit];
+        return paid[limit] > most + SLACK * Math.max(1, most) ? paid[limit] - most : 0;
+    }
+
+    boolean keepsLimits() {
+        for (int limit = 0; limit < paid.length; limit++) {
+            if (overLimit(limit) > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    boolean possible() {
+        return keepsMinimums() && keepsLimits();
+    }
+
+    PurchasePlan plan() {
+        List<PurchasePlan.Line> lines = new ArrayList<>();
+        for (Picks item : picks) {
+            for (int l = 0; l < item.lines(); l++) {
+                lines.add(market.line(item, l));
+            }
+        }
+        return new PurchasePlan(lines);
+    }
+}

@@ -1,0 +1,218 @@
+package perkilo.purchasing.search;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.DutyBasis;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.Tier;
+import perkilo.purchasing.Vendor;
+
+/**
+ * What a line of one quote costs and counts, by its size in steps (a step is the smallest multiple of packs).
+ *
+ * <p>Goods are rounded as they are invoiced, so that sums over lines are the exact ones but for the last bits of a
+ * {@code double}.
+ */
+final class LineCosts {
+    /** The most steps of a line for which figures are kept rather than worked out again. */
+    private static final int KEPT = 1 << 14;
+
+    final long fewestSteps;
+
+    private final Quote quote;
+    private final long[] tierFrom;
+    private final double perGoods;
+    private final double perStep;
+    private final double goodsForWhole;
+    private final long[] stepPrice;
+    private final int priceScale;
+    private final boolean rounds;
+    /** What goods are rounded to, in units of the finest price. */
+    private final long roundTo;
+    /** How many of what goods are counted in make up one unit of money. */
+    private final double perMinorUnit;
+
+    /** By price break: steps that make up the whole minimum. */
+    private final List<@Nullable Long> forWhole = new ArrayList<>();
+
+    private double[] landed = {};
+    private double[] shares = {};
+
+    LineCosts(Quote quote, Vendor vendor) {
+        this.quote = quote;
+        this.fewestSteps = steps(quote, quote.smallestLine());
+        List<Tier> tiers = quote.tiers();
+        tierFrom = tiers.stream().mapToLong(tier -> steps(quote, tier.from())).toArray();
+        int finest = tiers.stream()
+                .mapToInt(tier -> tier.pricePerPack().stripTrailingZeros().scale())
+                .max()
+                .orElse(0);
+        priceScale = Math.max(0, finest);
+        stepPrice = stepPrices(tiers);
+        rounds = minorDigits() < priceScale;
+        roundTo = rounds ? (long) Math.pow(10, priceScale - minorDigits()) : 1;
+        perMinorUnit = Math.pow(10, rounds ? minorDigits() : priceScale);
+        double insured = 1 + vendor.insurance().doubleValue();
+        double margin = 1 + vendor.margin().doubleValue();
+        double duty = quote.duty().doubleValue();
+        boolean onTransport = vendor.dutyBasis() == DutyBasis.CIF;
+        double toHome = vendor.toHome().doubleValue();
+        double toVendor = quote.toVendorCurrency().doubleValue();
+        perGoods = toVendor * toHome * (insured * margin + duty * (onTransport ? insured : 1));
+        double kg = quote.kgPerPack().doubleValue() * quote.multiple();
+        perStep = kg * vendor.freightPerKg().doubleValue() * toHome * (margin + (onTransport ? duty : 0));
+        double minimum = vendor.minimumOrderValue().doubleValue();
+        boolean counts = vendor.refusesSmallOrders()
+                || (minimum > 0 && vendor.smallOrderCost().signum() > 0);
+        goodsForWhole = counts ? minimum / toVendor : 0;
+        for (int tier = 0; tier < tiers.size(); tier++) {
+            forWhole.add(countForWhole(tier));
+        }
+    }
+
+    private static long steps(Quote quote, BigDecimal quantity) {
+        return quote.packsFor(quantity) / quote.multiple();
+    }
+
+    private long[] stepPrices(List<Tier> tiers) {
+        BigDecimal multiple = BigDecimal.valueOf(quote.multiple());
+        BigInteger most = BigInteger.valueOf(Long.MAX_VALUE / 4_000_000);
+        long[] prices = new long[tiers.size()];
+        for (int i = 0; i < prices.length; i++) {
+            BigInteger exact = tiers.get(i)
+                    .pricePerPack()
+                    .setScale(priceScale)
+                    .multiply(multiple)
+                    .unscaledValue();
+            prices[i] = exact.compareTo(most) > 0 ? -1 : exact.longValue();
+        }
+        return prices;
+    }
+
+    /** Keeps the figures of lines of up to {@code steps}. */
+    void keep(long steps) {
+        int from = landed.length;
+        int to = (int) Math.min(KEPT, steps + 1);
+        if (to > from) {
+            double[] more = Arrays.copyOf(landed, to);
+            double[] moreShares = Arrays.copyOf(shares, to);
+            for (int n = from; n < to; n++) {
+                more[n] = landedOf(n);
+                moreShares[n] = shareOf(n);
+            }
+            landed = more;
+            shares = moreShares;
+        }
+    }
+
+    /** What a line costs in home currency, without the order's charges; infinite below the quote's smallest line. */
+    double landed(long steps) {
+        return steps < landed.length ? landed[(int) steps] : landedOf(steps);
+    }
+
+    private double landedOf(long steps) {
+        return steps < fewestSteps ? Double.POSITIVE_INFINITY : goods(steps) * perGoods + steps * perStep;
+    }
+
+    /**
+     * How much of the vendor's minimum order value a line makes up, at most one; zero where that counts for nothing.
+     */
+    double share(long steps) {
+        return steps < shares.length ? shares[(int) steps] : shareOf(steps);
+    }
+
+    private double shareOf(long steps) {
+        return goodsForWhole == 0 || steps < fewestSteps ? 0 : Math.min(1, goods(steps) / goodsForWhole);
+    }
+
+    /** The most by which rounding moves the cost of a line. */
+    double roundingError() {
+        return rounds ? 0.5 * perGoods / perMinorUnit : 0;
+    }
+
+    /** What goods that make up the whole minimum order value cost, landed and without freight by weight. */
+    double landedOfWhole() {
+        return goodsForWhole * perGoods;
+    }
+
+    /** Whether a line's cost rises in a straight line within a price break, as long as rounding does not bend it. */
+    boolean straight() {
+        return !rounds;
+    }
+
+    /** The first line after {@code steps} that begins another straight piece: a price break, or the whole minimum. */
+    long nextPiece(long steps) {
+        int tier = tierFor(steps);
+        long next = tierEnd(tier) + 1;
+        Long whole = stepsForWhole(tier);
+        return whole != null && whole > 0 && steps < whole ? Math.min(next, Math.max(steps + 1, whole - 2)) : next;
+    }
+
+    private int minorDigits() {
+        Integer digits = quote.minorDigits();
+        return digits == null ? priceScale : digits;
+    }
+
+    private double goods(long steps) {
+        int tier = tierFor(steps);
+        long price = stepPrice[tier];
+        if (price < 0 || steps > 4_000_000) {
+            return quote.goods(steps * quote.multiple()).doubleValue();
+        }
+        long exact = price * steps;
+        long invoiced = rounds ? (exact + roundTo / 2) / roundTo : exact;
+        return invoiced / perMinorUnit;
+    }
+
+    private int tierFor(long steps) {
+        int tier = 0;
+        while (tier + 1 < tierFrom.length && tierFrom[tier + 1] <= steps) {
+            tier++;
+        }
+        return tier;
+    }
+
+    int tiers() {
+        return tierFrom.length;
+    }
+
+    /** The fewest steps of a line that gets the price of {@code tier} and meets the quote's minimum. */
+    long tierStart(int tier) {
+        return Math.max(fewestSteps, tierFrom[tier]);
+    }
+
+    /** The most steps of a line that gets the price of {@code tier}. */
+    long tierEnd(int tier) {
+        return tier + 1 < tierFrom.length ? tierFrom[tier + 1] - 1 : Long.MAX_VALUE / 2;
+    }
+
+    /**
+     * The fewest steps that make up the vendor's whole minimum order value at the price of {@code tier}.
+     *
+     * @return zero where there is no minimum; null where the goods are free
+     */
+    @Nullable Long stepsForWhole(int tier) {
+        return forWhole.get(tier);
+    }
+
+    private @Nullable Long countForWhole(int tier) {
+        if (goodsForWhole == 0) {
+            return 0L;
+        }
+        BigDecimal price = quote.tiers().get(tier).pricePerPack();
+        if (price.signum() == 0) {
+            return null;
+        }
+        BigDecimal roundedUp = BigDecimal.ONE.movePointLeft(minorDigits());
+        BigDecimal perStepPrice = price.multiply(BigDecimal.valueOf(quote.multiple()));
+        return BigDecimal.valueOf(goodsForWhole)
+                .add(roundedUp)
+                .divide(perStepPrice, 0, RoundingMode.CEILING)
+                .longValueExact();
+    }
+}

@@ -1,0 +1,55 @@
+package perkilo.purchasing.search;
+
+/**
+ * How long a line of one offer can usefully be.
+ *
+ * <p>A line that covers all the need that it can, and makes up the vendor's whole minimum order value by itself, is
+ * never worth lengthening at the same price. So in each price break only the shortest such line counts, and of the
+ * dearer ones none: buying more to reach a break pays only where the whole line gets cheaper.
+ */
+final class LongestLine {
+
+    private LongestLine() {}
+
+    /**
+     * The most steps that can be of use.
+     *
+     * @param usefulSteps steps that cover all need that the line could cover
+     * @return zero if no line is of any use
+     */
+    static long steps(LineCosts costs, long usefulSteps) {
+        if (usefulSteps == 0 && !countsForMinimum(costs)) {
+            return 0;
+        }
+        long longest = 0;
+        double cheapest = Double.POSITIVE_INFINITY;
+        for (int tier = 0; tier < costs.tiers(); tier++) {
+            long start = costs.tierStart(tier);
+            if (start > costs.tierEnd(tier)) {
+                continue;
+            }
+            long from = Math.max(start, usefulSteps);
+            if (costs.landed(Math.min(from, costs.tierEnd(tier))) >= cheapest && start > usefulSteps) {
+                continue;
+            }
+            Long whole = costs.stepsForWhole(tier);
+            long enough = Math.max(from, whole == null ? 0 : whole);
+            long here = Math.min(enough, costs.tierEnd(tier));
+            longest = Math.max(longest, here);
+            if (enough <= costs.tierEnd(tier) && whole != null) {
+                cheapest = Math.min(cheapest, costs.landed(here));
+            }
+        }
+        return longest;
+    }
+
+    private static boolean countsForMinimum(LineCosts costs) {
+        for (int tier = 0; tier < costs.tiers(); tier++) {
+            Long whole = costs.stepsForWhole(tier);
+            if (whole == null || whole > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

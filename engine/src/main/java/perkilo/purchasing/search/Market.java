@@ -1,0 +1,175 @@
+package perkilo.purchasing.search;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.Quote;
+
+/** A purchase problem in the form that the search works on: orders, items, the links between them, and offers. */
+final class Market {
+    /** So much dearer is an item's whole need when as much is left over: less than a search can tell, but for ties. */
+    private static final double TIE = 1e-8;
+
+    final PurchaseProblem problem;
+    final int periods;
+    final Orders orders;
+    final List<Item> items = new ArrayList<>();
+    final List<Link> links = new ArrayList<>();
+    final List<Offer> offers = new ArrayList<>();
+    /** By order: the links into it. */
+    final List<List<Link>> linksOf = new ArrayList<>();
+    /** By offer: the link it belongs to. */
+    final List<Link> linkOf = new ArrayList<>();
+    /** The part of the objective that no purchase changes. */
+    final double constant;
+    /** By period and then in all: the limit on what is paid out; infinite where there is none. */
+    final double[] cash;
+
+    private final List<LineCosts> costs;
+
+    Market(PurchaseProblem problem) {
+        this.problem = problem;
+        periods = problem.periods();
+        orders = new Orders(problem.vendors(), periods);
+        costs = problem.quotes().stream()
+                .map(quote -> new LineCosts(quote, problem.vendorOf(quote)))
+                .toList();
+        for (int j = 0; j < orders.count; j++) {
+            linksOf.add(new ArrayList<>());
+        }
+        double fixed = 0;
+        for (int i = 0; i < problem.needs().size(); i++) {
+            Item item = item(i);
+            items.add(item);
+            fixed += item.holdingOfNeeds();
+        }
+        constant = fixed;
+        cash = new double[periods + 1];
+        java.util.Arrays.fill(cash, limit(problem.cashPerPeriod()));
+        cash[periods] = limit(problem.cashTotal());
+    }
+
+    private static double limit(@Nullable BigDecimal most) {
+        return most == null ? Double.POSITIVE_INFINITY : most.doubleValue();
+    }
+
+    /** A line of what is bought of an item, as a plan has it. */
+    PurchasePlan.Line line(Picks picks, int index) {
+        Offer offer = offers.get(picks.offer(index));
+        long packs = picks.steps(index) * problem.quotes().get(offer.quote).multiple();
+        return new PurchasePlan.Line(offer.quote, offer.period, packs);
+    }
+
+    boolean limitsCash() {
+        return cash[0] < Double.POSITIVE_INFINITY || cash[periods] < Double.POSITIVE_INFINITY;
+    }
+
+    /** What no possible plan can cost more than: all the cash there is, and keeping the longest lines. */
+    double ceiling() {
+        double keeping = 0;
+        for (Offer offer : offers) {
+            keeping += offer.keepingPerStep * offer.mostSteps;
+        }
+        return 1 + constant + keeping + Math.min(cash[periods], cash[0] * periods);
+    }
+
+    /** What no plan can cost less than, whatever is bought. */
+    double floor() {
+        double most = 0;
+        for (Need need : problem.needs()) {
+            most += need.creditPerUnit().multiply(need.creditable()).doubleValue();
+        }
+        return constant - most;
+    }
+
+    private Item item(int index) {
+        Need need = problem.needs().get(index);
+        List<Integer> quotes = new ArrayList<>();
+        List<BigDecimal> steps = new ArrayList<>();
+        for (int q = 0; q < problem.quotes().size(); q++) {
+            if (problem.quotes().get(q).item() == index) {
+                quotes.add(q);
+                steps.add(step(problem.quotes().get(q)));
+            }
+        }
+        SupplyGrid grid = new SupplyGrid(need, steps);
+        List<List<Link>> byPeriod = new ArrayList<>();
+        for (int t = 0; t < periods; t++) {
+            byPeriod.add(links(index, t, quotes, grid));
+        }
+        return new Item(grid, byPeriod, holdingOfNeeds(need));
+    }
+
+    private static BigDecimal step(Quote quote) {
+        return quote.packSize().multiply(BigDecimal.valueOf(quote.multiple()));
+    }
+
+    private List<Link> links(int item, int period, List<Integer> quotes, SupplyGrid grid) {
+        List<Link> found = new ArrayList<>();
+        for (int v = 0; v < problem.vendors().size(); v++) {
+            List<Offer> here = new ArrayList<>();
+            for (int q : quotes) {
+                Quote quote = problem.quotes().get(q);
+                if (quote.vendor() == v && quote.firstPeriod() <= period && period <= quote.lastPeriod()) {
+                    long most = LongestLine.steps(costs.get(q), grid.usefulSteps(period, step(quote)));
+                    if (most > 0 && !refused(v)) {
+                        here.add(offer(q, period, grid, most));
+                    }
+                }
+            }
+            if (!here.isEmpty()) {
+                Link link = new Link(links.size(), item, orders.of(v, period), here, grid.canCover(period));
+                links.add(link);
+                linksOf.get(link.order()).add(link);
+                here.forEach(offer -> linkOf.add(link));
+                found.add(link);
+            }
+        }
+        return found;
+    }
+
+    /** Whether a vendor refuses small orders, and has only goods that cost nothing. */
+    private boolean refused(int vendor) {
+        return problem.vendors().get(vendor).refusesSmallOrders()
+                && problem.quotes().stream()
+                        .filter(quote -> quote.vendor() == vendor)
+                        .flatMap(quote -> quote.tiers().stream())
+                        .allMatch(tier -> tier.pricePerPack().signum() == 0);
+    }
+
+    private Offer offer(int index, int period, SupplyGrid grid, long most) {
+        Quote quote = problem.quotes().get(index);
+        Need need = problem.needs().get(quote.item());
+        BigDecimal step = step(quote);
+        double perStep = step.doubleValue();
+        double needed = Math.max(grid.netNeed().doubleValue(), perStep);
+        double keeping = need.holdingPerUnit().doubleValue() * perStep * (periods - period) + TIE * perStep / needed;
+        Offer offer = new Offer(
+                offers.size(),
+                index,
+                period,
+                orders.of(quote.vendor(), period),
+                costs.get(index),
+                grid.unitsOf(step),
+                keeping,
+                most);
+        offers.add(offer);
+        return offer;
+    }
+
+    private static double holdingOfNeeds(Need need) {
+        BigDecimal kept = BigDecimal.ZERO;
+        int periods = need.perPeriod().size();
+        for (int t = 0; t < periods; t++) {
+            kept = kept.subtract(need.perPeriod().get(t).multiply(BigDecimal.valueOf((long) periods - t)));
+        }
+        for (Need.Lot lot : need.stock()) {
+            kept = kept.add(lot.quantity().multiply(BigDecimal.valueOf(Math.max(0L, (long) periods - lot.arrival()))));
+        }
+        return kept.multiply(need.holdingPerUnit()).doubleValue();
+    }
+}

@@ -1,0 +1,55 @@
+package perkilo.purchasing.search;
+
+/** The prices that stand in for the rules that tie items together. */
+final class Multipliers {
+    /** By link: what an item pays towards opening the order. */
+    final double[] use;
+    /** By order: what making up the whole minimum order value is worth. */
+    final double[] minimum;
+    /** By period, then in all: what a unit of money is worth beyond itself. */
+    final double[] cash;
+
+    private Multipliers(double[] use, double[] minimum, double[] cash) {
+        this.use = use;
+        this.minimum = minimum;
+        this.cash = cash;
+    }
+
+    /** Openings shared evenly among the items that may stand in an order; nothing else priced. */
+    static Multipliers start(Market market) {
+        double[] use = new double[market.links.size()];
+        for (Link link : market.links) {
+            use[link.id()] = market.orders.opening[link.order()]
+                    / market.linksOf.get(link.order()).size();
+        }
+        return new Multipliers(use, new double[market.orders.count], new double[market.periods + 1]);
+    }
+
+    Multipliers copy() {
+        return new Multipliers(use.clone(), minimum.clone(), cash.clone());
+    }
+
+    void takeFrom(Multipliers other) {
+        System.arraycopy(other.use, 0, use, 0, use.length);
+        System.arraycopy(other.minimum, 0, minimum, 0, minimum.length);
+        System.arraycopy(other.cash, 0, cash, 0, cash.length);
+    }
+
+    /** Moves each price a share of the way to another. */
+    void moveTowards(Multipliers other, double share) {
+        moveTowards(use, other.use, share);
+        moveTowards(minimum, other.minimum, share);
+        moveTowards(cash, other.cash, share);
+    }
+
+    private static void moveTowards(double[] prices, double[] others, double share) {
+        for (int i = 0; i < prices.length; i++) {
+            prices[i] += share * (others[i] - prices[i]);
+        }
+    }
+
+    /** What a unit of money paid in a period counts for. */
+    double money(int period) {
+        return 1 + cash[period] + cash[cash.length - 1];
+    }
+}

@@ -1,0 +1,66 @@
+package perkilo.purchasing.search;
+
+/** A quote in a period in which it can be had: one line that a plan may hold. */
+final class Offer {
+    final int id;
+    final int quote;
+    final int period;
+    /** Index of the order that the line would stand in. */
+    final int order;
+
+    final LineCosts costs;
+    /** Units of the item's grid in one step. */
+    final long units;
+    /** What one step costs in stock until the end of the last period, and a hair more to prefer less leftover. */
+    final double keepingPerStep;
+    /** No longer line can be of any use. */
+    final long mostSteps;
+
+    private final double[] plain;
+    private final double[] cheapestFrom;
+
+    Offer(
+            int id,
+            int quote,
+            int period,
+            int order,
+            LineCosts costs,
+            long units,
+            double keepingPerStep,
+            long mostSteps) {
+        this.id = id;
+        this.quote = quote;
+        this.period = period;
+        this.order = order;
+        this.costs = costs;
+        this.units = units;
+        this.keepingPerStep = keepingPerStep;
+        this.mostSteps = mostSteps;
+        costs.keep(mostSteps);
+        int kept = mostSteps < Lines.LONGEST_TABLE ? (int) mostSteps + 1 : 0;
+        plain = new double[kept];
+        for (int n = 0; n < kept; n++) {
+            plain[n] = costOf(n);
+        }
+        cheapestFrom = Lines.cheapestFrom(plain, kept - 1);
+    }
+
+    /** What a line costs in home currency, with keeping it in stock, without the order's charges. */
+    double cost(long steps) {
+        return steps < plain.length ? plain[(int) steps] : costOf(steps);
+    }
+
+    private double costOf(long steps) {
+        return costs.landed(steps) + steps * keepingPerStep;
+    }
+
+    /** By steps: what a line costs; infinite at zero. */
+    double[] costs() {
+        return plain;
+    }
+
+    /** By steps: the least that a line of so many steps or more costs. */
+    double[] cheapestFrom() {
+        return cheapestFrom;
+    }
+}

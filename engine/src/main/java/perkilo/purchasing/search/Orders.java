@@ -1,0 +1,69 @@
+package perkilo.purchasing.search;
+
+import java.util.Arrays;
+import java.util.List;
+import perkilo.purchasing.Vendor;
+
+/**
+ * The orders that may be placed, one for each vendor and period, and what opening them costs in home currency.
+ *
+ * <p>A small-order rule is one of three: none, a refusal of orders below the minimum, or a charge on them.
+ */
+final class Orders {
+    final int periods;
+    final int count;
+    /** What opening the order costs, before any goods. */
+    final double[] opening;
+    /** What an order below the minimum costs on top; zero where there is no such charge. */
+    final double[] smallCharge;
+
+    /** The minimum order value in home currency. */
+    final double[] minimum;
+
+    private final boolean[] refusesSmall;
+
+    Orders(List<Vendor> vendors, int periods) {
+        this.periods = periods;
+        this.count = vendors.size() * periods;
+        opening = new double[count];
+        smallCharge = new double[count];
+        minimum = new double[count];
+        refusesSmall = new boolean[count];
+        for (int v = 0; v < vendors.size(); v++) {
+            Vendor vendor = vendors.get(v);
+            int from = of(v, 0);
+            int to = from + periods;
+            Arrays.fill(opening, from, to, vendor.openingCost().doubleValue());
+            Arrays.fill(
+                    minimum,
+                    from,
+                    to,
+                    vendor.minimumOrderValue().multiply(vendor.toHome()).doubleValue());
+            Arrays.fill(refusesSmall, from, to, vendor.refusesSmallOrders());
+            if (vendor.minimumOrderValue().signum() > 0) {
+                Arrays.fill(smallCharge, from, to, vendor.smallOrderCost().doubleValue());
+            }
+        }
+    }
+
+    int of(int vendor, int period) {
+        return vendor * periods + period;
+    }
+
+    int period(int order) {
+        return order % periods;
+    }
+
+    boolean refusesSmall(int order) {
+        return refusesSmall[order];
+    }
+
+    boolean chargesSmall(int order) {
+        return smallCharge[order] > 0;
+    }
+
+    /** Whether it matters what the goods of the order come to. */
+    boolean hasMinimum(int order) {
+        return refusesSmall[order] || smallCharge[order] > 0;
+    }
+}

@@ -1,0 +1,97 @@
+package perkilo.purchasing.search;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What covering the rest of the need takes at least, from any position on.
+ *
+ * <p>Every unit that is still missing costs at least as much as the best price per unit among the offers that are still
+ * to come; where a reward makes lines pay, they bring no more than each at its best. A position from which even that
+ * comes to more than a plan known already leads nowhere.
+ */
+final class Outlook {
+    private final SupplyGrid grid;
+    private final Terms terms;
+    private final double most;
+    private final Map<Offer, Rest> after = new HashMap<>();
+    private final Rest atStart;
+    private Rest now;
+
+    /**
+     * Prepares the prices.
+     *
+     * @param known total of a plan; infinite if none is known
+     */
+    Outlook(Item item, Terms terms, double known) {
+        grid = item.grid();
+        this.terms = terms;
+        most = known + 1e-9 * (1 + Math.abs(known)) + grid.mostCredit();
+        Rest rest = new Rest(Double.POSITIVE_INFINITY, 0);
+        for (int t = grid.periods - 1; t >= 0; t--) {
+            List<Link> links = item.linksByPeriod().get(t);
+            for (int l = links.size() - 1; l >= 0; l--) {
+                List<Offer> offers = links.get(l).offers();
+                boolean open = terms.charge[links.get(l).id()] < Double.POSITIVE_INFINITY;
+                for (int o = offers.size() - 1; o >= 0; o--) {
+                    after.put(offers.get(o), rest);
+                    rest = open ? rest.with(offers.get(o), leastPerUnit(offers.get(o))) : rest;
+                }
+            }
+        }
+        atStart = rest;
+        now = rest;
+    }
+
+    private double leastPerUnit(Offer offer) {
+        double least = Double.POSITIVE_INFINITY;
+        long last = Math.min(offer.mostSteps, terms.atMost[offer.id]);
+        long n = Math.max(1, offer.costs.fewestSteps);
+        double rounding = 4 * terms.roundingError(offer);
+        while (n <= last) {
+            long end = Math.min(last, offer.costs.nextPiece(n) - 1);
+            least = Math.min(least, (terms.cost(offer, n) - rounding) / (n * (double) offer.units));
+            least = Math.min(least, (terms.cost(offer, end) - rounding) / (end * (double) offer.units));
+            n = end + 1;
+        }
+        return least;
+    }
+
+    /** From here on, lines of the offer are no longer to come. */
+    void pass(Offer offer) {
+        now = after.getOrDefault(offer, now);
+    }
+
+    /** What any plan comes to at least: a rough bound, from prices per unit alone. */
+    double atLeast() {
+        return atStart.of(grid.toNeed[grid.periods - 1][0]) - grid.mostCredit();
+    }
+
+    /**
+     * By how much the need costs more, from a position on, than the plan known; zero or less if that may lead anywhere.
+     */
+    double excess(int base, long units, double cost) {
+        return cost + now.of(grid.toNeed[grid.periods - 1][base] - units) - most;
+    }
+
+    /**
+     * What is still to come.
+     *
+     * @param perUnit the best price per unit; zero where lines pay
+     * @param gain what lines that pay bring, at most; zero or below
+     */
+    private record Rest(double perUnit, double gain) {
+
+        Rest with(Offer offer, double leastPerUnit) {
+            double longest = offer.mostSteps * (double) offer.units;
+            return new Rest(
+                    Math.max(0, Math.min(perUnit, leastPerUnit)),
+                    gain + (leastPerUnit < 0 ? leastPerUnit * longest : 0));
+        }
+
+        double of(long missing) {
+            return missing > 0 ? gain + missing * perUnit : gain;
+        }
+    }
+}

@@ -1,0 +1,160 @@
+package perkilo.purchasing.search;
+
+import java.util.Arrays;
+
+/**
+ * One evaluation of the bound: every item planned on its own at the prices of the multipliers, every order placed or
+ * not as its own reduced cost says.
+ *
+ * <p>For multipliers λ (use of an order), μ (minimum order value) and ν (cash) the bound is the sum of the items' least
+ * totals with charge λ, reward μ and money weighed by 1 + ν, plus for each order what opening it, and its minimum, cost
+ * less the λ paid towards it, where that is negative or the order is decided on, less ν times the limits.
+ */
+final class Relaxation {
+    final Market market;
+    final ItemPlans plans;
+    final Terms terms;
+    /** By item: its plan. */
+    final Picks[] picks;
+    /** By link: whether the item stands in the order. */
+    final boolean[] used;
+    /** By order: how much of the minimum order value the items' goods make up. */
+    final double[] share;
+    /** By period: what the items' lines cost. */
+    final double[] paid;
+    /** By order: what placing it costs beyond what is paid towards it. */
+    final double[] reducedCost;
+
+    /**
+     * The bound of a market.
+     *
+     * @param plans the least totals of the items; what is more than the least makes a guess of the bound
+     */
+    Relaxation(Market market, ItemPlans plans) {
+        this.market = market;
+        this.plans = plans;
+        terms = new Terms(market);
+        picks = new Picks[market.items.size()];
+        Arrays.fill(picks, Picks.NOTHING);
+        used = new boolean[market.links.size()];
+        share = new double[market.orders.count];
+        paid = new double[market.periods];
+        reducedCost = new double[market.orders.count];
+    }
+
+    /**
+     * The bound at the multipliers.
+     *
+     * @return infinite if the decisions leave an item without a plan
+     */
+    double at(Multipliers prices, Decisions decisions) {
+        setTerms(prices, decisions);
+        Arrays.fill(used, false);
+        Arrays.fill(share, 0);
+        Arrays.fill(paid, 0);
+        double bound = market.constant;
+        for (int i = 0; i < picks.length; i++) {
+            double total = plans.solve(i, terms);
+            if (total == Double.POSITIVE_INFINITY) {
+                return total;
+            }
+            bound += total;
+            picks[i] = plans.picks(i, terms);
+            count(picks[i]);
+        }
+        return bound + orders(prices, decisions) - cash(prices);
+    }
+
+    private void setTerms(Multipliers prices, Decisions decisions) {
+        for (Link link : market.links) {
+            boolean closed = decisions.placed[link.order()] == Decisions.NO;
+            terms.charge[link.id()] = closed ? Double.POSITIVE_INFINITY : prices.use[link.id()];
+        }
+        System.arraycopy(prices.minimum, 0, terms.reward, 0, terms.reward.length);
+        for (int t = 0; t < market.periods; t++) {
+            terms.money[t] = prices.money(t);
+        }
+        decisions.limit(terms, market);
+    }
+
+    private void count(Picks plan) {
+        for (int l = 0; l < plan.lines(); l++) {
+            Offer offer = market.offers.get(plan.offer(l));
+            used[market.linkOf.get(offer.id).id()] = true;
+            share[offer.order] += offer.costs.share(plan.steps(l));
+            paid[offer.period] += offer.costs.landed(plan.steps(l));
+        }
+    }
+
+    private double orders(Multipliers prices, Decisions decisions) {
+        for (int j = 0; j < reducedCost.length; j++) {
+            double money = prices.money(market.orders.period(j));
+            reducedCost[j] = market.orders.opening[j] * money + minimumCost(j, prices, decisions);
+        }
+        for (Link link : market.links) {
+            reducedCost[link.order()] -= prices.use[link.id()];
+        }
+        double sum = 0;
+        for (int j = 0; j < reducedCost.length; j++) {
+            if (isPlaced(j, decisions)) {
+                sum += reducedCost[j];
+            }
+        }
+        return sum;
+    }
+
+    private double minimumCost(int order, Multipliers prices, Decisions decisions) {
+        if (!market.orders.hasMinimum(order)) {
+            return 0;
+        }
+        double reward = prices.minimum[order];
+        if (market.orders.refusesSmall(order) || decisions.small[order] == Decisions.NO) {
+            return reward;
+        }
+        double charge = market.orders.smallCharge[order] * prices.money(market.orders.period(order));
+        return decisions.small[order] == Decisions.YES ? charge : Math.min(reward, charge);
+    }
+
+    /** Whether the bound counts the order as placed. */
+    boolean isPlaced(int order, Decisions decisions) {
+        byte decided = decisions.placed[order];
+        return decided == Decisions.YES || (decided == Decisions.OPEN_QUESTION && reducedCost[order] < 0);
+    }
+
+    /** Whether the bound counts the order as placed and large enough. */
+    boolean isFull(int order, Multipliers prices, Decisions decisions) {
+        if (!isPlaced(order, decisions) || decisions.small[order] == Decisions.YES) {
+            return false;
+        }
+        double charge = market.orders.smallCharge[order] * prices.money(market.orders.period(order));
+        return market.orders.refusesSmall(order)
+                || decisions.small[order] == Decisions.NO
+                || prices.minimum[order] <= charge;
+    }
+
+    private double cash(Multipliers prices) {
+        double sum = 0;
+        for (int limit = 0; limit < market.cash.length; limit++) {
+            if (prices.cash[limit] > 0) {
+                sum += prices.cash[limit] * market.cash[limit];
+            }
+        }
+        return sum;
+    }
+
+    /** What is paid out in the bound's plan in a period, with the orders it counts as placed. */
+    double paid(int period, Multipliers prices, Decisions decisions) {
+        double sum = paid[period];
+        for (int j = 0; j < reducedCost.length; j++) {
+            if (market.orders.period(j) == period && isPlaced(j, decisions)) {
+                boolean small = market.orders.chargesSmall(j) && !isFull(j, prices, decisions);
+                sum += market.orders.opening[j] + (small ? market.orders.smallCharge[j] : 0);
+            }
+        }
+        return sum;
+    }
+
+    JointPlan joint() {
+        return new JointPlan(market, picks.clone());
+    }
+}

@@ -1,0 +1,136 @@
+package perkilo.purchasing.search;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Makes a possible plan of one that stays below a minimum order value or exceeds a limit on cash.
+ *
+ * <p>An order far below its minimum is given up; for one that is nearer, goods in it are rewarded more and more until
+ * the items bring enough there, or it is given up as well.
+ */
+final class Repair {
+    private static final int ROUNDS = 25;
+    private static final double FAR = 0.6;
+    private static final double FIRST_REWARD = 0.04;
+    private static final double MORE = 1.8;
+    private static final double MOST_REWARD = 5;
+    /** A plan dearer than this, by the best plan, is not worth repairing. */
+    private static final double HOPELESS = 1.15;
+
+    private final Planning planning;
+    private final Market market;
+    private double[] fairRewards;
+
+    Repair(Planning planning) {
+        this.planning = planning;
+        market = planning.market;
+        fairRewards = new double[market.orders.count];
+    }
+
+    /** Plans every item within the orders, and tries what comes out, repaired where it has to be. */
+    void tryOrders(boolean[] orders) {
+        Terms terms = planning.within(orders);
+        Picks[] picks = new Picks[planning.items()];
+        for (int i = 0; i < picks.length; i++) {
+            Picks plan = planning.within(i, terms);
+            if (plan == null) {
+                return;
+            }
+            picks[i] = plan;
+        }
+        tryPlan(picks, terms);
+    }
+
+    /**
+     * Tries a plan, repaired where it has to be.
+     *
+     * @param picks by item; changed on the way
+     * @param terms those that the items were planned with; changed on the way
+     */
+    void tryPlan(Picks[] picks, Terms terms) {
+        for (int round = 0; round < ROUNDS; round++) {
+            JointPlan plan = new JointPlan(market, picks.clone());
+            if (plan.total() > HOPELESS * planning.incumbent.total()) {
+                return;
+            }
+            int worst = furthestBelowMinimum(plan);
+            if (worst < 0) {
+                planning.incumbent.offer(plan);
+                if (plan.keepsLimits() || !save(plan, picks, terms)) {
+                    return;
+                }
+            } else if (!mend(worst, plan.shareOfRefused(worst), round, picks, terms)) {
+                return;
+            }
+        }
+    }
+
+    private int furthestBelowMinimum(JointPlan plan) {
+        int worst = -1;
+        double least = 1;
+        for (int j = 0; j < market.orders.count; j++) {
+            double share = plan.shareOfRefused(j);
+            if (share < least) {
+                least = share;
+                worst = j;
+            }
+        }
+        return worst;
+    }
+
+    private boolean mend(int order, double share, int round, Picks[] picks, Terms terms) {
+        double minimum = market.orders.minimum[order];
+        double reward = nextReward(order, terms.reward[order]);
+        if ((share < FAR && round < ROUNDS - 5) || reward > MOST_REWARD * minimum) {
+            for (Link link : market.linksOf.get(order)) {
+                terms.charge[link.id()] = Double.POSITIVE_INFINITY;
+            }
+        } else {
+            terms.reward[order] = reward;
+        }
+        for (Link link : market.linksOf.get(order)) {
+            if (!replan(link.item(), picks, terms)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** More than before: first a hair above what the bound found, then further and further from there. */
+    private double nextReward(int order, double reward) {
+        double fair = fairRewards[order];
+        if (fair == 0) {
+            return reward == 0 ? FIRST_REWARD * market.orders.minimum[order] : MORE * reward;
+        }
+        return reward <= fair ? 1.02 * fair : fair + 2 * (reward - fair);
+    }
+
+    /** Takes over what making up the minimum of each order is worth, as far as it is known. */
+    void learn(double[] rewards) {
+        fairRewards = rewards.clone();
+    }
+
+    /** Makes money dearer in the periods that pay out too much. */
+    private boolean save(JointPlan plan, Picks[] picks, Terms terms) {
+        for (int t = 0; t < market.periods; t++) {
+            if (plan.overLimit(t) > 0 || plan.overLimit(market.periods) > 0) {
+                terms.money[t] *= 1.3;
+            }
+        }
+        for (int i = 0; i < picks.length; i++) {
+            if (!replan(i, picks, terms)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean replan(int item, Picks[] picks, Terms terms) {
+        @Nullable Picks plan = planning.within(item, terms);
+        if (plan == null) {
+            return false;
+        }
+        picks[item] = plan;
+        return true;
+    }
+}

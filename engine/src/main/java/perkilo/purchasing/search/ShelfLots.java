@@ -1,0 +1,138 @@
+package perkilo.purchasing.search;
+
+import static java.math.BigDecimal.ZERO;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.purchasing.Need;
+
+/**
+ * The lots of an item that outlast a purchase, and how they lift its supply.
+ *
+ * <p>From its period on ({@link Outlasting#firstBefore}) a lot comes before what is bought: it joins the supply. A lot
+ * that is still on order then covers needs from its arrival on; where the supply does not reach so far yet, the lot is
+ * awaited, and joins as soon as the supply has come there.
+ */
+final class ShelfLots {
+    private final SupplyGrid grid;
+    private final Need need;
+    private final List<Need.Lot> lots;
+
+    ShelfLots(SupplyGrid grid, Need need) {
+        this.grid = grid;
+        this.need = need;
+        this.lots = Outlasting.lots(need);
+    }
+
+    List<BigDecimal> quantities() {
+        return lots.stream().map(Need.Lot::quantity).toList();
+    }
+
+    /** What lots that come before purchases from this period on make of a position. */
+    Shelved join(Shelved at, int period) {
+        Lift lift = new Lift(at, period);
+        for (int lot = 0; lot < lots.size(); lot++) {
+            boolean now = Outlasting.firstBefore(lots.get(lot), need) == period;
+            if (now && start(lot).compareTo(lift.supply) <= 0) {
+                lift.join(lot);
+            }
+        }
+        return lift.moved();
+    }
+
+    /** Covers the needs up to and with the period from what is there of lots, the first to expire first. */
+    Shelved use(Shelved at, int period) {
+        BigDecimal needed = grid.covered(period);
+        Lift lift = new Lift(at, period);
+        for (int lot = 0; lot < lots.size() && lift.supply.compareTo(needed) < 0; lot++) {
+            if (lots.get(lot).arrival() <= period && period <= lots.get(lot).lastPeriod()) {
+                lift.set(lot, lift.by(lift.left.get(lot), needed));
+            }
+        }
+        return lift.moved();
+    }
+
+    /** What steps of an offer make of a position. */
+    Shelved bought(Shelved at, Offer offer, long steps, double cost) {
+        Lift lift = new Lift(at, offer.period);
+        BigDecimal quantity =
+                grid.unit.multiply(BigDecimal.valueOf(offer.units)).multiply(BigDecimal.valueOf(steps));
+        lift.by(quantity, grid.cap(offer.period));
+        return at.bought(lift.supply, lift.left, cost, offer, steps);
+    }
+
+    /** The supply from which on a lot covers needs. */
+    private BigDecimal start(int lot) {
+        int arrival = lots.get(lot).arrival();
+        return arrival == 0 ? ZERO : grid.covered(arrival - 1);
+    }
+
+    /** The supply up to which a lot covers needs. */
+    private BigDecimal end(int lot) {
+        return grid.covered(Math.min(grid.periods - 1, lots.get(lot).lastPeriod()));
+    }
+
+    /** A position on its way. */
+    private final class Lift {
+        private final Shelved from;
+        private final int period;
+        private BigDecimal supply;
+        private List<BigDecimal> left;
+
+        Lift(Shelved from, int period) {
+            this.from = from;
+            this.period = period;
+            this.supply = from.supply();
+            this.left = from.left();
+        }
+
+        Shelved moved() {
+            return supply.compareTo(from.supply()) == 0 && left.equals(from.left()) ? from : from.moved(supply, left);
+        }
+
+        /** Lifts the supply by a quantity, no further than {@code most}, and returns what is not used of it. */
+        BigDecimal by(BigDecimal quantity, BigDecimal most) {
+            BigDecimal rest = quantity;
+            for (int lot = awaited(); lot >= 0; lot = awaited()) {
+                BigDecimal until = start(lot).subtract(supply);
+                if (start(lot).compareTo(most) > 0 || until.compareTo(rest) > 0) {
+                    break;
+                }
+                rest = rest.subtract(until);
+                supply = supply.add(until);
+                join(lot);
+            }
+            BigDecimal step = most.subtract(supply).max(ZERO).min(rest);
+            supply = supply.add(step);
+            return rest.subtract(step);
+        }
+
+        /** Lifts the supply by a lot; what it does not need by the lot's end is of no use to anybody. */
+        void join(int lot) {
+            BigDecimal all = left.get(lot);
+            set(lot, ZERO);
+            by(all, end(lot));
+        }
+
+        void set(int lot, BigDecimal rest) {
+            List<BigDecimal> changed = new ArrayList<>(left);
+            changed.set(lot, rest);
+            left = List.copyOf(changed);
+        }
+
+        /** The first lot that the supply will meet; below zero if there is none. */
+        private int awaited() {
+            int first = -1;
+            for (int lot = 0; lot < lots.size(); lot++) {
+                boolean waits = left.get(lot).signum() > 0
+                        && Outlasting.firstBefore(lots.get(lot), need) <= period
+                        && start(lot).compareTo(supply) > 0;
+                if (waits && (first < 0 || start(lot).compareTo(start(first)) < 0)) {
+                    first = lot;
+                }
+            }
+            return first;
+        }
+    }
+}

@@ -1,0 +1,131 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What a unit of missing goods is worth to each vendor's minimum order value, so that no choice of options costs less
+ * than its bound.
+ *
+ * <p>With goods paid at these prices every item takes an option by itself, and what that costs in all is a bound for
+ * any prices at all (Lagrangian relaxation; Held, Wolfe and Crowder, Validation of subgradient optimization, 1974, from
+ * memory). The prices are raised where goods are missing and lowered where there are more than enough, as long as the
+ * bound may climb.
+ */
+final class GoodsPrices {
+
+    private static final int MOST_STEPS = 30;
+    private static final double FIRST_STRIDE = 1.2;
+    private static final double SHORTER = 0.9;
+
+    /** All goods of a minimum are never worth more than so many times the whole cost. */
+    private static final double MOST_WORTH = 1e4;
+
+    private final List<Options.Found> items;
+    private final double[] minimum;
+    private final double[] shortfall;
+    private double[] prices;
+    private double[] best;
+    private double bound = Double.NEGATIVE_INFINITY;
+
+    /**
+     * Prices for a choice to be made.
+     *
+     * @param minimum what has to be met, one per vendor, above zero
+     * @param limit the bound need not climb beyond
+     */
+    GoodsPrices(List<Options.Found> items, double[] minimum, double limit) {
+        this.items = items;
+        this.minimum = minimum;
+        this.shortfall = new double[minimum.length];
+        this.prices = new double[minimum.length];
+        this.best = prices.clone();
+        climb(limit);
+    }
+
+    /** No choice costs less. */
+    double bound() {
+        return bound;
+    }
+
+    /** What the goods that are missing of the minimums are worth, where none are beyond them. */
+    double missing(double[] goods) {
+        double missing = 0;
+        for (int vendor = 0; vendor < best.length; vendor++) {
+            missing += best[vendor] * (minimum[vendor] - goods[vendor]);
+        }
+        return missing;
+    }
+
+    /** What an option costs less what its goods are worth. */
+    double net(Option option) {
+        return net(option, best);
+    }
+
+    private static double net(Option option, double[] prices) {
+        double net = option.cost();
+        for (int vendor = 0; vendor < prices.length; vendor++) {
+            net -= prices[vendor] * option.goods(vendor);
+        }
+        return net;
+    }
+
+    private void climb(double limit) {
+        double stride = FIRST_STRIDE;
+        for (int step = 0; step < MOST_STEPS && bound < limit; step++) {
+            double here = evaluate();
+            if (here > bound) {
+                bound = here;
+                best = prices.clone();
+            } else {
+                stride *= SHORTER;
+            }
+            double length = 0;
+            for (int vendor = 0; vendor < minimum.length; vendor++) {
+                double share = shortfall[vendor] / minimum[vendor];
+                length += share * share;
+            }
+            if (length < 1e-18) {
+                return;
+            }
+            double aim = Double.isInfinite(limit) ? Math.abs(here) * 0.2 + 1 : Math.max(limit - here, 1e-6);
+            move(stride * aim / length, MOST_WORTH * (Math.abs(here) + 1));
+        }
+    }
+
+    /** Prices beyond a most are of no use: what they bring in and give out are numbers that swallow the bound. */
+    private void move(double stride, double mostWorth) {
+        double[] next = new double[prices.length];
+        for (int vendor = 0; vendor < next.length; vendor++) {
+            double share = shortfall[vendor] / minimum[vendor];
+            double raised = prices[vendor] + stride * share / minimum[vendor];
+            next[vendor] = Math.min(Math.max(0, raised), mostWorth / minimum[vendor]);
+        }
+        prices = next;
+    }
+
+    /** The bound at the prices, and how much is then missing of each vendor's minimum. */
+    private double evaluate() {
+        Arrays.setAll(shortfall, vendor -> minimum[vendor]);
+        double sum = 0;
+        for (int vendor = 0; vendor < minimum.length; vendor++) {
+            sum += prices[vendor] * minimum[vendor];
+        }
+        for (Options.Found item : items) {
+            Option chosen = null;
+            double least = Double.POSITIVE_INFINITY;
+            for (Option option : item.options()) {
+                double net = net(option, prices);
+                if (net < least) {
+                    least = net;
+                    chosen = option;
+                }
+            }
+            sum += least;
+            for (int vendor = 0; chosen != null && vendor < prices.length; vendor++) {
+                shortfall[vendor] -= chosen.goods(vendor);
+            }
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,110 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The cheapest cover of one item's need for every set of vendors that sell it, each worked out when it is asked for.
+ */
+final class ItemCovers {
+
+    /** With more vendors for one item than this the planner is asked at once. */
+    static final int MOST_VENDORS = 6;
+
+    /** Ways to meet minimums are remembered for so many questions. */
+    private static final int MOST_OPTIONS = 200;
+
+    private final ItemPrices prices;
+    private final Wanted wanted;
+    private final int[] vendors;
+    private final AtomicReferenceArray<Cover> bySet;
+    private final int sellers;
+    private final Remembered<List<Integer>, Options.Found> options = new Remembered<>(MOST_OPTIONS);
+
+    ItemCovers(ItemPrices prices, Wanted wanted) {
+        this.prices = prices;
+        this.wanted = wanted;
+        this.vendors = prices.vendors();
+        this.sellers = prices.sellers();
+        this.bySet = new AtomicReferenceArray<>(1 << Math.min(vendors.length, MOST_VENDORS));
+    }
+
+    /** The cheapest cover from some of the problem's vendors, given bit by bit; null where none of them sells it. */
+    @Nullable Cover from(int open) {
+        return ofOwn(own(open));
+    }
+
+    /**
+     * The cheapest cover from some of its own vendors; null where there are none.
+     *
+     * @param set bit by bit, in the order of the vendors that sell it
+     */
+    @Nullable Cover ofOwn(int set) {
+        if (set == 0) {
+            return null;
+        }
+        Cover known = bySet.get(set);
+        if (known == null) {
+            known = find(set);
+            bySet.set(set, known);
+        }
+        return known;
+    }
+
+    /** What is cheapest from more vendors is so from fewer, if it needs none of the others. */
+    private Cover find(int set) {
+        for (int i = 0; i < vendors.length; i++) {
+            if ((set >> i & 1) == 0) {
+                Cover more = Objects.requireNonNull(ofOwn(set | 1 << i));
+                if (more.cost() - more.bound() < 1e-9 && (own(more.vendors()) & ~set) == 0) {
+                    return more;
+                }
+            }
+        }
+        return Objects.requireNonNull(Covering.cheapest(prices.from(set), wanted));
+    }
+
+    /**
+     * The ways to cover the need from some vendors where others' minimum order values have to be met.
+     *
+     * @param open the vendors, bit by bit; at least one of them sells it
+     * @param full whose minimums have to be met
+     * @param minimum as many as {@code full}
+     * @param slack what costs more than the cheapest cover by this is of no use; the next power of two is taken
+     */
+    Options.Found options(int open, int[] full, double[] minimum, double slack) {
+        int set = own(open);
+        int power = slack > 1e12 ? 40 : Math.getExponent(Math.max(0.25, slack)) + 1;
+        List<Integer> key = new ArrayList<>();
+        key.add(set);
+        key.add(power);
+        for (int vendor : full) {
+            key.add(vendor);
+        }
+        return options.of(key, absent -> {
+            Cover cheapest = Objects.requireNonNull(ofOwn(set));
+            return Options.of(prices.from(set), wanted, cheapest, full, minimum, Math.scalb(1.0, power));
+        });
+    }
+
+    /** Its own vendors, rising. */
+    int[] vendors() {
+        return vendors.clone();
+    }
+
+    /** All vendors that sell it, bit by bit. */
+    int sellers() {
+        return sellers;
+    }
+
+    private int own(int open) {
+        int set = 0;
+        for (int i = 0; i < vendors.length; i++) {
+            set |= (open >> vendors[i] & 1) << i;
+        }
+        return set;
+    }
+}

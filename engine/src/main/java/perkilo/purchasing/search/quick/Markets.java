@@ -1,0 +1,48 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Vendor;
+
+/** The markets that purchases were planned in lately, told apart by their vendors. */
+final class Markets {
+
+    /** So many markets are remembered; the oldest is forgotten for the next. */
+    private static final int MOST = 8;
+
+    private final List<MarketPrices> known = new CopyOnWriteArrayList<>();
+
+    /** The market of some vendors. */
+    MarketPrices of(List<Vendor> vendors) {
+        MarketPrices market = find(vendors);
+        return market == null ? add(vendors) : market;
+    }
+
+    private @Nullable MarketPrices find(List<Vendor> vendors) {
+        for (MarketPrices market : known) {
+            if (market.isOfThese(vendors)) {
+                return market;
+            }
+        }
+        for (MarketPrices market : known) {
+            if (market.isOf(vendors)) {
+                return market;
+            }
+        }
+        return null;
+    }
+
+    private synchronized MarketPrices add(List<Vendor> vendors) {
+        MarketPrices meanwhile = find(vendors);
+        if (meanwhile != null) {
+            return meanwhile;
+        }
+        MarketPrices market = new MarketPrices(vendors);
+        if (known.size() == MOST) {
+            known.remove(0);
+        }
+        known.add(market);
+        return market;
+    }
+}

@@ -1,0 +1,254 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Vendor;
+
+/**
+ * Finds the cheapest purchase from a set of vendors with their minimum order values.
+ *
+ * <p>First without the minimums. A vendor whose order is then too small either gets enough goods, or is paid his
+ * small-order charge: both are looked into, unless they can't beat the best purchase known.
+ */
+final class MinimumOrders {
+
+    private final List<Vendor> vendors;
+    private final List<ItemCovers> items;
+    private final double[] minimum;
+    private final double[] opening;
+    private final double[] charge;
+    private final double[] goods;
+    private @Nullable List<List<Cover.Pick>> best;
+    private double bestCost = Double.POSITIVE_INFINITY;
+    private double unsettled = Double.POSITIVE_INFINITY;
+
+    MinimumOrders(List<Vendor> vendors, List<ItemCovers> items) {
+        this.vendors = vendors;
+        this.items = items;
+        this.minimum = vendors.stream()
+                .mapToDouble(vendor -> vendor.minimumOrderValue().doubleValue())
+                .toArray();
+        this.opening = vendors.stream()
+                .mapToDouble(vendor -> vendor.openingCost().doubleValue())
+                .toArray();
+        this.charge = vendors.stream()
+                .mapToDouble(vendor -> vendor.smallOrderCost().doubleValue())
+                .toArray();
+        this.goods = new double[minimum.length];
+    }
+
+    /**
+     * What is bought.
+     *
+     * @param picks for each item
+     * @param lines what all lines cost, less what leftovers are worth
+     */
+    private record Choice(List<List<Cover.Pick>> picks, double lines) {}
+
+    /** The best purchase so far; null where there is none. */
+    @Nullable List<List<Cover.Pick>> best() {
+        return best;
+    }
+
+    /** What the best purchase so far costs. */
+    double bestCost() {
+        return bestCost;
+    }
+
+    /** No purchase from the sets looked into costs less than this and than the best. */
+    double unsettled() {
+        return unsettled;
+    }
+
+    /** What opening an order costs. */
+    double opening(int vendor) {
+        return opening[vendor];
+    }
+
+    /** Whether an order costs nothing on top, whatever its value. */
+    boolean isFree(int vendor) {
+        return opening[vendor] == 0 && minimum[vendor] == 0;
+    }
+
+    /** Takes the cheapest covers from a set of vendors, given bit by bit, as they are: a first purchase to beat. */
+    void tryOut(int set) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double lines = 0;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return;
+            }
+            lines += cover.cost();
+            picks.add(cover.picks());
+        }
+        consider(new Choice(picks, lines), 0);
+    }
+
+    /** Looks into a set of vendors, given bit by bit. */
+    void lookInto(int set) {
+        lookInto(set, 0, 0);
+    }
+
+    /**
+     * Looks into a set of vendors.
+     *
+     * @param full those who have to get enough goods, bit by bit
+     * @param small those who are paid their charge, bit by bit
+     */
+    private void lookInto(int set, int full, int small) {
+        double fixed = 0;
+        for (int vendor = 0; vendor < vendors.size(); vendor++) {
+            fixed += bit(set, vendor) * opening[vendor] + bit(small, vendor) * charge[vendor];
+        }
+        Choice choice = full == 0 ? cheapest(set, fixed) : meeting(set, full, fixed);
+        if (choice == null) {
+            return;
+        }
+        int tooSmall = consider(choice, full | small);
+        if (tooSmall >= 0 && choice.lines() + fixed < bestCost - 1e-9) {
+            lookInto(set, full | 1 << tooSmall, small);
+            if (!vendors.get(tooSmall).refusesSmallOrders()) {
+                lookInto(set, full, small | 1 << tooSmall);
+            }
+        }
+    }
+
+    /** The cheapest covers without regard to minimums; null where they can't beat the best. */
+    private @Nullable Choice cheapest(int set, double fixed) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double bound = fixed;
+        double lines = 0;
+        boolean exact = true;
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return null;
+            }
+            bound += cover.bound();
+            lines += cover.cost();
+            exact &= cover.cost() - cover.bound() < 1e-6;
+            picks.add(cover.picks());
+        }
+        if (bound >= bestCost - 1e-9) {
+            return null;
+        }
+        unsettled = exact ? unsettled : Math.min(unsettled, bound);
+        return new Choice(picks, lines);
+    }
+
+    /** The cheapest covers that bring enough goods to some vendors; null where they can't beat the best. */
+    private @Nullable Choice meeting(int set, int full, double fixed) {
+        int[] who = IntStream.range(0, vendors.size())
+                .filter(vendor -> bit(full, vendor) == 1)
+                .toArray();
+        double[] least = new double[who.length];
+        for (int i = 0; i < who.length; i++) {
+            least[i] = minimum[who[i]];
+        }
+        double lowerBound = fixed;
+        double apart = fixed;
+        List<Cover> covers = new ArrayList<>(items.size());
+        for (ItemCovers item : items) {
+            Cover cover = item.from(set);
+            if (cover == null) {
+                return null;
+            }
+            covers.add(cover);
+            lowerBound += cover.bound();
+            apart += isSoldBy(full, item) ? 0 : cover.cost();
+        }
+        double slack = bestCost - lowerBound;
+        if (slack <= 1e-9) {
+            return null;
+        }
+        List<Options.Found> options = new ArrayList<>();
+        boolean exact = true;
+        for (int at = 0; at < covers.size(); at++) {
+            if (isSoldBy(full, items.get(at))) {
+                options.add(items.get(at).options(set, who, least, slack));
+            } else {
+                exact &= covers.get(at).cost() - covers.get(at).bound() < 1e-6;
+            }
+        }
+        GoodsFront front = new GoodsFront(options, least, bestCost - apart);
+        List<Option> chosen = front.choose();
+        if (!exact || !front.isComplete()) {
+            unsettled = Math.min(unsettled, lowerBound);
+        } else {
+            unsettled = Math.min(unsettled, apart + front.bound());
+        }
+        return chosen == null ? null : together(covers, chosen, full);
+    }
+
+    private static boolean isSoldBy(int vendors, ItemCovers item) {
+        return (item.sellers() & vendors) != 0;
+    }
+
+    /** The chosen options, and the cheapest covers of the items that bring nothing to those who need more goods. */
+    private Choice together(List<Cover> covers, List<Option> chosen, int full) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double lines = 0;
+        int next = 0;
+        for (int at = 0; at < items.size(); at++) {
+            if (isSoldBy(full, items.get(at))) {
+                Option option = chosen.get(next++);
+                picks.add(option.picks());
+                lines += option.cost();
+            } else {
+                picks.add(covers.get(at).picks());
+                lines += covers.get(at).cost();
+            }
+        }
+        return new Choice(picks, lines);
+    }
+
+    /**
+     * Keeps a purchase if it is possible and the best so far.
+     *
+     * @return a vendor whose order is too small and who is not dealt with yet; −1 where there is none
+     */
+    private int consider(Choice choice, int dealtWith) {
+        int used = countGoods(choice.picks());
+        double cost = choice.lines();
+        boolean possible = true;
+        int tooSmall = -1;
+        for (int vendor = 0; vendor < goods.length; vendor++) {
+            if (bit(used, vendor) == 0) {
+                continue;
+            }
+            cost += opening[vendor];
+            if (goods[vendor] < minimum[vendor] - 1e-9) {
+                possible &= !vendors.get(vendor).refusesSmallOrders();
+                cost += charge[vendor];
+                tooSmall = bit(dealtWith, vendor) == 1 ? tooSmall : vendor;
+            }
+        }
+        if (possible && cost < bestCost - 1e-9) {
+            bestCost = cost;
+            best = choice.picks();
+        }
+        return tooSmall;
+    }
+
+    /** Adds up the goods by vendor, and says bit by bit from whom anything is bought. */
+    private int countGoods(List<List<Cover.Pick>> picks) {
+        Arrays.fill(goods, 0);
+        int used = 0;
+        for (List<Cover.Pick> ofItem : picks) {
+            for (Cover.Pick pick : ofItem) {
+                int vendor = pick.price().vendor();
+                goods[vendor] += pick.price().goods(pick.packs());
+                used |= 1 << vendor;
+            }
+        }
+        return used;
+    }
+
+    private static int bit(int set, int vendor) {
+        return set >> vendor & 1;
+    }
+}

@@ -1,0 +1,158 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the ways to cover one item's need that are worth a look where vendors have minimum order values: more than is
+ * needed may be bought from them, up to the minimum.
+ */
+final class Options {
+
+    /** After so many tries the search is given up. */
+    private static final int MOST_TRIES = 20_000;
+
+    /** So is it with more ways that no other beats: choosing among them would take longer than the full search. */
+    private static final int MOST_KEPT = 1000;
+
+    private final ItemPrices.Offered offered;
+    private final Wanted wanted;
+    private final int[] vendors;
+    private final double[] minimum;
+    private final long[] packs;
+    private List<Option> found = new ArrayList<>();
+    private int sortOutAt = 200;
+    private double enough;
+    private boolean complete = true;
+    private int tries;
+
+    private Options(ItemPrices.Offered offered, Wanted wanted, int[] vendors, double[] minimum, double enough) {
+        this.offered = offered;
+        this.wanted = wanted;
+        this.vendors = vendors;
+        this.minimum = minimum;
+        this.packs = new long[offered.count()];
+        this.enough = enough;
+    }
+
+    /**
+     * What was found.
+     *
+     * @param options the cheapest first, at least one
+     * @param complete whether nothing was left out
+     */
+    record Found(List<Option> options, boolean complete) {}
+
+    /**
+     * The ways to cover a need.
+     *
+     * @param offered to choose from
+     * @param cheapest the cheapest cover from them
+     * @param vendors whose minimum has to be met
+     * @param minimum as many as vendors
+     * @param slack what costs more than the cheapest cover by this is of no use
+     */
+    static Found of(
+            ItemPrices.Offered offered, Wanted wanted, Cover cheapest, int[] vendors, double[] minimum, double slack) {
+        Options options = new Options(offered, wanted, vendors, minimum, cheapest.cost() + slack);
+        options.keep(cheapest.picks(), cheapest.cost());
+        options.mix(0, wanted.quantity().doubleValue(), 0);
+        boolean complete = options.complete && options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
+        return new Found(Option.best(options.found), complete);
+    }
+
+    private void mix(int at, double left, double cost) {
+        if (at == offered.count()) {
+            consider(left, cost - wanted.worth(left));
+            return;
+        }
+        if (cost + least(at, left) >= enough || ++tries > MOST_TRIES) {
+            return;
+        }
+        mix(at + 1, left, cost);
+        PackPrice price = offered.price(at);
+        long most = Math.max(packsToCover(price, left), packsToMinimum(price));
+        for (long some = price.fewest(); some <= most && tries <= MOST_TRIES; some += price.multiple()) {
+            packs[at] = some;
+            mix(at + 1, left - some * price.packSize(), cost + price.cost(some));
+        }
+        packs[at] = 0;
+    }
+
+    /** What is still to come at least; below zero for what is left over already. */
+    private double least(int at, double left) {
+        return left > 0 ? offered.least(at, left) : -wanted.worth(left);
+    }
+
+    private void consider(double left, double net) {
+        if (left > Covering.NOTHING || net >= enough) {
+            return;
+        }
+        List<Cover.Pick> picks = new ArrayList<>();
+        for (int at = 0; at < packs.length; at++) {
+            if (packs[at] > 0) {
+                picks.add(new Cover.Pick(offered.price(at), packs[at]));
+            }
+        }
+        if (left < -1e-6 || Cover.suffices(picks, wanted.quantity())) {
+            keep(picks, net);
+        } else {
+            complete = false;
+        }
+    }
+
+    /** The most packs that covering alone may ask for, better prices included; none where nothing is left. */
+    private static long packsToCover(PackPrice price, double left) {
+        long most = 0;
+        for (int tier = 0; tier < price.tiers() && left > Covering.NOTHING; tier++) {
+            most = Math.max(most, price.packs(tier, left));
+        }
+        return most;
+    }
+
+    /**
+     * The most packs that a vendor's minimum may ask for. A better price lowers the value of an order, so each price
+     * has a number of its own from which more would only cost more.
+     */
+    private long packsToMinimum(PackPrice price) {
+        for (int i = 0; i < vendors.length; i++) {
+            if (price.vendor() == vendors[i]) {
+                return packsToReach(minimum[i], price);
+            }
+        }
+        return 0;
+    }
+
+    private static long packsToReach(double goods, PackPrice price) {
+        long most = 0;
+        for (int tier = 0; tier < price.tiers(); tier++) {
+            long some = price.fewest(tier);
+            for (int step = 0; price.goods(some) < goods && step <= MOST_TRIES; step++) {
+                some += price.multiple();
+            }
+            most = Math.max(most, some);
+        }
+        return most;
+    }
+
+    private void keep(List<Cover.Pick> picks, double cost) {
+        double[] goods = new double[vendors.length];
+        boolean full = true;
+        for (int i = 0; i < vendors.length; i++) {
+            for (Cover.Pick pick : picks) {
+                goods[i] += pick.price().vendor() == vendors[i] ? pick.price().goods(pick.packs()) : 0;
+            }
+            goods[i] = Math.min(goods[i], minimum[i]);
+            full &= goods[i] >= minimum[i];
+        }
+        found.add(new Option(picks, cost, goods));
+        if (full) {
+            enough = Math.min(enough, cost + 1e-9);
+        }
+        if (found.size() > sortOutAt) {
+            found = new ArrayList<>(Option.best(found));
+            sortOutAt = 200 + 2 * found.size();
+            tries = found.size() > MOST_KEPT ? MOST_TRIES + 1 : tries;
+        }
+    }
+}

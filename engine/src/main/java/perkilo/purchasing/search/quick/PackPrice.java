@@ -1,0 +1,215 @@
+package perkilo.purchasing.search.quick;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.DutyBasis;
+import perkilo.purchasing.OwnCost;
+import perkilo.purchasing.Quote;
+import perkilo.purchasing.Tier;
+import perkilo.purchasing.Vendor;
+
+/**
+ * What a line of one quote costs, in plain fractions for speed: everything but what is charged for the order as a
+ * whole.
+ *
+ * <p>The same arithmetic as {@link perkilo.purchasing.PlanCost}, which costs the plan that comes out once more,
+ * exactly. Numbers of packs at which a price starts are worked out exactly, once.
+ */
+final class PackPrice {
+
+    /** A quotient that is so little above a whole number is taken for it; whoever needs to be sure checks exactly. */
+    private static final double WHOLE = 1e-9;
+
+    /** Small numbers of packs come up again and again: what fewer than this cost exactly is remembered. */
+    private static final int MOST_PACKS = 256;
+
+    private final Quote quote;
+    private final Vendor vendor;
+    private volatile @Nullable AtomicReferenceArray<OwnCost> exactCosts;
+    private final int index;
+    private final double packSize;
+    private final double step;
+    private final double[] tierPrice;
+    private final long[] tierStart;
+    private final long[] fewest;
+    private final double rounding;
+    private final double goodsFactor;
+    private final double perPack;
+    private final double toVendor;
+    private final double lowestRate;
+    private final double roundedOff;
+
+    /**
+     * Prices of a quote.
+     *
+     * @param index of the quote among those of its item
+     */
+    PackPrice(Quote quote, int index, Vendor vendor) {
+        this.quote = quote;
+        this.vendor = vendor;
+        this.index = index;
+        this.packSize = quote.packSize().doubleValue();
+        this.step = packSize * quote.multiple();
+        List<Tier> tiers = quote.tiers();
+        this.tierPrice = new double[tiers.size()];
+        this.tierStart = new long[tiers.size()];
+        this.fewest = new long[tiers.size()];
+        for (int at = 0; at < tiers.size(); at++) {
+            Tier tier = tiers.get(at);
+            tierPrice[at] = tier.pricePerPack().doubleValue();
+            tierStart[at] = tier.from()
+                    .divide(quote.packSize(), 0, RoundingMode.CEILING)
+                    .longValueExact();
+            fewest[at] = quote.packsFor(quote.smallestLine().max(tier.from()));
+        }
+        Integer digits = quote.minorDigits();
+        this.rounding = digits == null ? 0 : Math.pow(10, digits);
+        double duty = quote.duty().doubleValue();
+        double paid = 1 + vendor.margin().doubleValue();
+        double dutyOnMore = vendor.dutyBasis() == DutyBasis.CIF ? duty : 0;
+        double insurance = vendor.insurance().doubleValue();
+        double toHome = vendor.toHome().doubleValue();
+        this.toVendor = quote.toVendorCurrency().doubleValue();
+        this.goodsFactor = toVendor * toHome * ((1 + insurance) * paid + duty + dutyOnMore * insurance);
+        double freight = quote.kgPerPack().doubleValue() * vendor.freightPerKg().doubleValue();
+        this.perPack = freight * (paid + dutyOnMore) * toHome;
+        this.lowestRate = lowest();
+        this.roundedOff = isWholeMinorUnits() ? 0 : goodsFactor / 2 / rounding;
+    }
+
+    int index() {
+        return index;
+    }
+
+    int vendor() {
+        return quote.vendor();
+    }
+
+    Quote quote() {
+        return quote;
+    }
+
+    double packSize() {
+        return packSize;
+    }
+
+    /** Packs are bought in steps of so many. */
+    int multiple() {
+        return quote.multiple();
+    }
+
+    /** How many price breaks there are. */
+    int tiers() {
+        return tierPrice.length;
+    }
+
+    /** The fewest packs that may be ordered. */
+    long fewest() {
+        return fewest[0];
+    }
+
+    /** The fewest packs that have the price of a break. */
+    long fewest(int tier) {
+        return fewest[tier];
+    }
+
+    /** Landed cost of a line in home currency. */
+    double cost(long packs) {
+        return goodsQuoted(packs) * goodsFactor + perPack * packs;
+    }
+
+    /** What a line costs exactly. */
+    OwnCost exactCost(long packs) {
+        if (packs >= MOST_PACKS) {
+            return OwnCost.of(quote, vendor, packs);
+        }
+        AtomicReferenceArray<OwnCost> costs = exactCosts();
+        OwnCost known = costs.get((int) packs);
+        if (known == null) {
+            known = OwnCost.of(quote, vendor, packs);
+            costs.set((int) packs, known);
+        }
+        return known;
+    }
+
+    /** Made for the first that is asked for: most quotes are never bought from. */
+    private AtomicReferenceArray<OwnCost> exactCosts() {
+        AtomicReferenceArray<OwnCost> known = exactCosts;
+        if (known == null) {
+            known = new AtomicReferenceArray<>(MOST_PACKS);
+            exactCosts = known;
+        }
+        return known;
+    }
+
+    /** What the vendor counts towards the minimum order value, in the vendor's currency. */
+    double goods(long packs) {
+        return goodsQuoted(packs) * toVendor;
+    }
+
+    /** The lowest landed cost of one unit at any quantity, before invoices are rounded. */
+    double lowestRate() {
+        return lowestRate;
+    }
+
+    /** By how much rounding an invoice may lower the landed cost of a line. */
+    double roundedOff() {
+        return roundedOff;
+    }
+
+    /** What one minor unit of the goods' currency costs landed; zero where nothing is rounded. */
+    double minorUnit() {
+        return rounding == 0 ? 0 : goodsFactor / rounding;
+    }
+
+    /** The fewest packs that cover a quantity and reach a price break, about: a trifle may be missing. */
+    long packs(int tier, double quantity) {
+        long steps = (long) Math.ceil(quantity / step - WHOLE);
+        return Math.max(fewest[tier], steps * quote.multiple());
+    }
+
+    /**
+     * The fewest packs that cover a quantity, exactly.
+     *
+     * @param about the same in plain fractions
+     */
+    long fewest(BigDecimal quantity, double about) {
+        double steps = about / step;
+        boolean isClear = steps < 1e6 && Math.abs(steps - Math.rint(steps)) > WHOLE;
+        return isClear ? (long) Math.ceil(steps) * quote.multiple() : quote.packsFor(quantity);
+    }
+
+    /** Whether a line of so many packs has a price. */
+    boolean isPriced(long packs) {
+        return packs >= tierStart[0];
+    }
+
+    private double goodsQuoted(long packs) {
+        int tier = tierStart.length - 1;
+        while (tierStart[tier] > packs) {
+            tier--;
+        }
+        double exact = tierPrice[tier] * packs;
+        return rounding == 0 ? exact : Math.floor(exact * rounding + 0.5 + 1e-7) / rounding;
+    }
+
+    private double lowest() {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (double price : tierPrice) {
+            lowest = Math.min(lowest, (price * goodsFactor + perPack) / packSize);
+        }
+        return lowest;
+    }
+
+    /** Whether every number of packs comes to whole minor units, so that rounding changes nothing. */
+    private boolean isWholeMinorUnits() {
+        Integer digits = quote.minorDigits();
+        return digits == null
+                || quote.tiers().stream()
+                        .allMatch(
+                                tier -> tier.pricePerPack().stripTrailingZeros().scale() <= digits);
+    }
+}

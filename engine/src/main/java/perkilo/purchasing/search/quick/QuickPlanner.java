@@ -1,0 +1,132 @@
+package perkilo.purchasing.search.quick;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Need;
+import perkilo.purchasing.PlanCheck;
+import perkilo.purchasing.PlanCost;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.PurchasePlan;
+import perkilo.purchasing.PurchaseProblem;
+import perkilo.purchasing.SearchLimits;
+
+/**
+ * Plans many purchases that differ in one item or two, quickly; the plan comes with what is proven about it.
+ *
+ * <p>Where no vendor charges anything for an order as a whole, each item takes its cheapest cover, and that is proven
+ * ({@link ItemByItem}). Elsewhere a purchase falls apart once it is known which vendors get an order, but for minimum
+ * order values: all sets of vendors are looked at, the least possible cost first ({@link VendorSets}). A set whose plan
+ * meets every minimum is settled; elsewhere the plan is repaired and the least possible cost stays the bound. What is
+ * not of this kind (several periods, stock, limits on cash, leftovers worth more than the next pack costs, too many
+ * vendors) goes to the planner behind it.
+ *
+ * <p>What was worked out is remembered for the next problem over the same market ({@link Markets}). May be asked from
+ * several threads where the planner behind it may.
+ */
+public final class QuickPlanner implements PlanPurchases {
+
+    /** What plain fractions may miss the exact cost by, in home currency. */
+    private static final double ROUNDING = 1e-6;
+
+    /** A gap to the bound that is below half a minor unit of most currencies. */
+    private static final BigDecimal SETTLED = new BigDecimal("0.004");
+
+    private final PlanPurchases planner;
+    private final Markets markets = new Markets();
+
+    /**
+     * A quick planner before another.
+     *
+     * @param planner asked where this one can't answer
+     */
+    public QuickPlanner(PlanPurchases planner) {
+        this.planner = planner;
+    }
+
+    @Override
+    public PlanOutcome plan(PurchaseProblem problem, SearchLimits limits) {
+        PlanOutcome quick = isPlain(problem) ? quick(problem) : null;
+        return quick == null ? planner.plan(problem, limits) : quick;
+    }
+
+    /** The outcome where it can be had quickly; null elsewhere. */
+    private @Nullable PlanOutcome quick(PurchaseProblem problem) {
+        MarketPrices market = markets.of(problem.vendors());
+        List<AskedItem> items = AskedItem.of(problem, market);
+        if (items.isEmpty()) {
+            return null;
+        }
+        for (AskedItem item : items) {
+            if (!item.prices().neverPayForMore(item.wanted())) {
+                return null;
+            }
+        }
+        VendorSets.Answer answer =
+                ItemByItem.fits(items) ? ItemByItem.cheapest(market, items) : bySets(problem, market, items);
+        List<List<Cover.Pick>> picks = answer.picks();
+        if (picks == null) {
+            return null;
+        }
+        PackPrice[] priced = new PackPrice[problem.quotes().size()];
+        PurchasePlan plan = plan(items, picks, priced);
+        PlanCost cost = PlanCost.of(problem, plan, (quote, packs) -> priced[quote].exactCost(packs));
+        return PlanCheck.violations(problem, plan, cost).isEmpty()
+                ? outcome(plan, cost, justBelow(answer.bound()))
+                : null;
+    }
+
+    private static VendorSets.Answer bySets(PurchaseProblem problem, MarketPrices market, List<AskedItem> items) {
+        List<ItemCovers> covers = new ArrayList<>(items.size());
+        boolean isWithin = problem.vendors().size() < Integer.SIZE;
+        for (AskedItem item : items) {
+            isWithin = isWithin && item.prices().vendors().length <= ItemCovers.MOST_VENDORS;
+            covers.add(market.covers(item.prices(), item.wanted()));
+        }
+        VendorSets sets = new VendorSets(problem.vendors(), covers);
+        return isWithin && sets.areFew() ? sets.search() : new VendorSets.Answer(null, Double.NEGATIVE_INFINITY);
+    }
+
+    private static PlanOutcome outcome(PurchasePlan plan, PlanCost cost, BigDecimal bound) {
+        BigDecimal gap = cost.objective().subtract(bound);
+        BigDecimal least = gap.signum() < 0 ? cost.objective() : bound;
+        return gap.compareTo(SETTLED) <= 0
+                ? new PlanOutcome.Proven(plan, cost, least)
+                : new PlanOutcome.BestSoFar(plan, cost, least);
+    }
+
+    /** A bound that plain fractions can't have made too high, to so many digits as it means something. */
+    private static BigDecimal justBelow(double bound) {
+        double below = bound - ROUNDING;
+        return Math.abs(below) < 1e9
+                ? BigDecimal.valueOf((long) Math.floor(below / ROUNDING), 6)
+                : BigDecimal.valueOf(below);
+    }
+
+    /** The plan; the price of each quote that is bought is put to its index. */
+    private static PurchasePlan plan(List<AskedItem> items, List<List<Cover.Pick>> picks, PackPrice[] priced) {
+        List<PurchasePlan.Line> lines = new ArrayList<>(items.size());
+        for (int item = 0; item < items.size(); item++) {
+            for (Cover.Pick pick : picks.get(item)) {
+                int quote = items.get(item).quotes()[pick.price().index()];
+                priced[quote] = pick.price();
+                lines.add(new PurchasePlan.Line(quote, 0, pick.packs()));
+            }
+        }
+        return new PurchasePlan(lines);
+    }
+
+    private static boolean isPlain(PurchaseProblem problem) {
+        if (problem.periods() != 1 || problem.cashPerPeriod() != null || problem.cashTotal() != null) {
+            return false;
+        }
+        for (Need need : problem.needs()) {
+            if (!need.stock().isEmpty() || need.holdingPerUnit().signum() != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,132 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The least that a purchase from each set of vendors can cost: what opening the orders costs, and the cheapest covers.
+ *
+ * <p>Who sells an item alone gets an order in any case, and who charges nothing for an order may always get one. So
+ * only the others are a matter of choice. Choices are numbered; bit by bit a number says who of them is in.
+ */
+final class SetCosts {
+
+    /** With more vendors to choose from than this there are too many sets. */
+    private static final int MOST_OPTIONAL = 13;
+
+    private final MinimumOrders orders;
+    private final List<ItemCovers> items;
+    private final int always;
+    private final int[] optional;
+    private double[] least = {};
+
+    SetCosts(MinimumOrders orders, List<ItemCovers> items) {
+        this.orders = orders;
+        this.items = items;
+        int sellers = 0;
+        int sole = 0;
+        for (ItemCovers item : items) {
+            sellers |= item.sellers();
+            sole |= Integer.bitCount(item.sellers()) == 1 ? item.sellers() : 0;
+        }
+        int all = sellers;
+        int free = IntStream.range(0, Integer.SIZE - 1)
+                .filter(vendor -> (all >> vendor & 1) == 1 && orders.isFree(vendor))
+                .map(vendor -> 1 << vendor)
+                .sum();
+        this.always = sole | free;
+        this.optional = IntStream.range(0, Integer.SIZE - 1)
+                .filter(vendor -> ((all & ~always) >> vendor & 1) == 1)
+                .toArray();
+    }
+
+    /** Whether there are few enough sets to look at all of them. */
+    boolean areFew() {
+        return optional.length <= MOST_OPTIONAL;
+    }
+
+    /** Works out the least cost of each choice. */
+    void workOut() {
+        least = new double[1 << optional.length];
+        least[0] = IntStream.range(0, Integer.SIZE - 1)
+                .filter(vendor -> (always >> vendor & 1) == 1)
+                .mapToDouble(orders::opening)
+                .sum();
+        for (int choice = 1; choice < least.length; choice++) {
+            least[choice] = least[choice & choice - 1] + orders.opening(optional[lowest(choice)]);
+        }
+        boundsBySellers().values().forEach(this::add);
+    }
+
+    /** How many choices there are. */
+    int count() {
+        return least.length;
+    }
+
+    /** What a purchase by a choice costs at least; infinite where not all items can be had. */
+    double least(int choice) {
+        return least[choice];
+    }
+
+    /** The choice with the lowest least cost, the first of several; −1 where no choice is possible. */
+    int cheapest() {
+        int best = -1;
+        for (int choice = 0; choice < least.length; choice++) {
+            if (least[choice] < (best < 0 ? Double.POSITIVE_INFINITY : least[best])) {
+                best = choice;
+            }
+        }
+        return best;
+    }
+
+    /** The vendors of a choice, those that are always in included, bit by bit. */
+    int set(int choice) {
+        int set = always;
+        for (int i = 0; i < optional.length; i++) {
+            set |= (choice >> i & 1) << optional[i];
+        }
+        return set;
+    }
+
+    /** Items that the same vendors sell, taken together: their bounds by set of those vendors. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared and never shown
+    private record Bounds(int[] vendors, double[] bySet) {}
+
+    private Map<Integer, Bounds> boundsBySellers() {
+        Map<Integer, Bounds> bySellers = new LinkedHashMap<>();
+        for (ItemCovers item : items) {
+            int[] vendors = item.vendors();
+            Bounds bounds = bySellers.computeIfAbsent(
+                    item.sellers(), sellers -> new Bounds(vendors, new double[1 << vendors.length]));
+            for (int set = 0; set < bounds.bySet.length; set++) {
+                @Nullable Cover cover = item.ofOwn(set);
+                bounds.bySet[set] += cover == null ? Double.POSITIVE_INFINITY : cover.bound();
+            }
+        }
+        return bySellers;
+    }
+
+    private void add(Bounds bounds) {
+        int[] own = new int[least.length];
+        int[] bit = Arrays.stream(optional)
+                .map(vendor -> Math.max(-1, Arrays.binarySearch(bounds.vendors, vendor)))
+                .map(place -> place < 0 ? 0 : 1 << place)
+                .toArray();
+        for (int place = 0; place < bounds.vendors.length; place++) {
+            own[0] |= (always >> bounds.vendors[place] & 1) << place;
+        }
+        least[0] += bounds.bySet[own[0]];
+        for (int choice = 1; choice < own.length; choice++) {
+            own[choice] = own[choice & choice - 1] | bit[lowest(choice)];
+            least[choice] += bounds.bySet[own[choice]];
+        }
+    }
+
+    private static int lowest(int choice) {
+        return Integer.numberOfTrailingZeros(choice);
+    }
+}

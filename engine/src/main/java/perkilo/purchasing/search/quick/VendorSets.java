@@ -1,0 +1,73 @@
+package perkilo.purchasing.search.quick;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Vendor;
+
+/** Looks at all sets of vendors that may get an order, the least possible cost first. */
+final class VendorSets {
+
+    /** After so many sets the best found is taken; the next set's least possible cost is the bound. */
+    private static final int MOST_SETS = 256;
+
+    private final SetCosts costs;
+    private final MinimumOrders orders;
+
+    VendorSets(List<Vendor> vendors, List<ItemCovers> items) {
+        this.orders = new MinimumOrders(vendors, items);
+        this.costs = new SetCosts(orders, items);
+    }
+
+    /**
+     * What was found.
+     *
+     * @param picks for each item; null where nothing was
+     * @param bound no purchase costs less
+     */
+    record Answer(@Nullable List<List<Cover.Pick>> picks, double bound) {}
+
+    private record Open(int set, double least) {}
+
+    /** Whether so few vendors are a matter of choice that all sets of them can be tried. */
+    boolean areFew() {
+        return costs.areFew();
+    }
+
+    Answer search() {
+        costs.workOut();
+        int cheapest = costs.cheapest();
+        if (cheapest >= 0) {
+            orders.tryOut(costs.set(cheapest));
+        }
+        List<Open> sets = belowBest();
+        sets.stream().limit(MOST_SETS).forEach(open -> orders.tryOut(open.set()));
+        int looked = 0;
+        double next = Double.POSITIVE_INFINITY;
+        for (Open open : sets) {
+            if (open.least() >= orders.bestCost() - 1e-9) {
+                break;
+            }
+            if (looked++ == MOST_SETS) {
+                next = open.least();
+                break;
+            }
+            orders.lookInto(open.set());
+        }
+        return new Answer(orders.best(), Math.min(next, Math.min(orders.unsettled(), orders.bestCost())));
+    }
+
+    /** The sets of vendors that may cost less than the best purchase so far, by the least that they can cost. */
+    private List<Open> belowBest() {
+        List<Open> sets = new ArrayList<>();
+        for (int choice = 0; choice < costs.count(); choice++) {
+            double least = costs.least(choice);
+            if (least < orders.bestCost() - 1e-9) {
+                sets.add(new Open(costs.set(choice), least));
+            }
+        }
+        sets.sort(Comparator.comparingDouble(Open::least).thenComparingInt(Open::set));
+        return sets;
+    }
+}

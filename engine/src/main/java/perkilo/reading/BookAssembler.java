@@ -1,0 +1,227 @@
+package perkilo.reading;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Batching;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Product;
+import perkilo.model.Settings;
+import perkilo.names.Names;
+import perkilo.offers.Offer;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.TableRow;
+import perkilo.schema.BatchesSheet;
+import perkilo.schema.ComponentsSheet;
+import perkilo.schema.MaterialsSheet;
+import perkilo.schema.OffersSheet;
+import perkilo.schema.ProductsSheet;
+import perkilo.schema.SettingsSheet;
+import perkilo.units.Currencies;
+import perkilo.units.DatedRate;
+import perkilo.units.ExchangeRates;
+
+/** Puts a book together from its tables: each kind by its own reader, then the checks that need several of them. */
+final class BookAssembler {
+
+    /** Stands for a home currency that could not be told; an error says so. */
+    private static final String NO_CURRENCY = "XXX";
+
+    private final Tables tables;
+    private final List<DatedRate> fileRates;
+    private final Findings findings;
+    private final Origin file;
+    private final LookAlikeCheck lookAlikes;
+
+    /**
+     * Ready to assemble.
+     *
+     * @param fileRates what a file of rates holds
+     * @param file the workbook as a whole
+     */
+    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file) {
+        this.tables = tables;
+        this.fileRates = fileRates;
+        this.findings = findings;
+        this.file = file;
+        this.lookAlikes = new LookAlikeCheck(tables, findings);
+    }
+
+    Book assemble(@Nullable LocalDate costingDate, LocalDate today) {
+        SettingRows rows = new SettingRows(tables, findings);
+        SupplierBook suppliers = new SupplierBook(tables, findings);
+        OfferRowReader offerReader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
+        List<OfferRow> offerRows = offerRows(offerReader);
+        CurrencyUnit home = home(rows, offerRows);
+        Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
+        List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(offerRows);
+        Map<String, Batching> batching = batching(home);
+        Map<String, Formula> formulas = new FormulaTables(batching, findings).read(tables);
+        Map<String, Product> products = products(home);
+        Map<String, Material> materials = materials(home);
+        Set<String> described = new LinkedHashSet<>(materials.keySet());
+        addFromFormulas(materials, formulas);
+        PlanRows plan = new PlanRows(tables, findings);
+        Book book = new Book(
+                settings,
+                suppliers.suppliers(offers),
+                offers,
+                materials,
+                formulas,
+                products,
+                plan.runs(),
+                plan.demand(),
+                plan.stock(),
+                new ExchangeRates(rates(settings)));
+        checkAnything(book);
+        Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
+        WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, settings.costingDate());
+        return new BookChecks(book, described, tables, lookAlikes, withdrawn, reports, findings).run();
+    }
+
+    private LocalDate costingDate(SettingRows rows, @Nullable LocalDate given, LocalDate today) {
+        LocalDate typed = rows.costingDate();
+        if (given != null) {
+            return given;
+        }
+        if (typed != null) {
+            return typed;
+        }
+        findings.note(file, "no costing date is set, so today holds: " + today);
+        return today;
+    }
+
+    private CurrencyUnit home(SettingRows rows, List<OfferRow> offers) {
+        CurrencyUnit typed = rows.home();
+        if (typed != null) {
+            return typed;
+        }
+        Set<CurrencyUnit> used = new LinkedHashSet<>();
+        offers.stream()
+                .filter(offer -> offer.row().table().grid().ofBook())
+                .forEach(offer -> used.add(offer.currency()));
+        if (used.isEmpty()) {
+            offers.forEach(offer -> used.add(offer.currency()));
+        }
+        if (used.size() != 1 && !rows.hasHome()) {
+            findings.error(
+                    file,
+                    used.isEmpty()
+                            ? "no home currency is set; set \"Home currency\" on a Settings sheet"
+                            : "no home currency is set, and the offers are in %s; set \"Home currency\" on a Settings sheet"
+                                    .formatted(words(used)));
+        }
+        return used.isEmpty() ? Currencies.of(NO_CURRENCY) : used.iterator().next();
+    }
+
+    private static String words(Set<CurrencyUnit> currencies) {
+        return String.join(
+                ", ",
+                currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList());
+    }
+
+    private List<OfferRow> offerRows(OfferRowReader reader) {
+        return tables.stream(OffersSheet.SCHEMA, findings)
+                .peek(lookAlikes::noteOffer)
+                .flatMap(row -> reader.read(row).stream())
+                .toList();
+    }
+
+    private Map<String, Material> materials(CurrencyUnit home) {
+        NamedThings<Material> materials = new NamedThings<>("material", findings);
+        for (TableRow row : tables.rows(MaterialsSheet.SCHEMA, findings)) {
+            Material material = MaterialRow.read(row, home);
+            materials.add(material.name(), material.origin(), material);
+        }
+        return materials.byKey();
+    }
+
+    private static void addFromFormulas(Map<String, Material> materials, Map<String, Formula> formulas) {
+        for (Formula formula : formulas.values()) {
+            for (Formula.Line line : formula.lines()) {
+                materials.computeIfAbsent(Names.key(line.material()), key -> Material.of(line.material()));
+            }
+        }
+    }
+
+    private Map<String, Batching> batching(CurrencyUnit home) {
+        NamedThings<Batching> batching = new NamedThings<>("formula", findings);
+        for (TableRow row : tables.rows(BatchesSheet.SCHEMA, findings)) {
+            batching.add(row.text(BatchesSheet.FORMULA), row.origin(BatchesSheet.FORMULA), BatchRow.read(row, home));
+        }
+        return batching.byKey();
+    }
+
+    private Map<String, List<Product.Component>> components() {
+        Map<String, List<Product.Component>> components = new LinkedHashMap<>();
+        for (TableRow row : tables.rows(ComponentsSheet.SCHEMA, findings)) {
+            Product.Component component = new Product.Component(
+                    row.text(ComponentsSheet.COMPONENT),
+                    row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
+                    row.figure(ComponentsSheet.LOSS, Figure.ZERO),
+                    row.origin(ComponentsSheet.COMPONENT));
+            String product = row.text(ComponentsSheet.PRODUCT);
+            List<Product.Component> others = components.computeIfAbsent(Names.key(product), key -> new ArrayList<>());
+            others.stream()
+                    .filter(other -> Names.key(other.name()).equals(Names.key(component.name())))
+                    .findFirst()
+                    .ifPresent(first -> findings.error(
+                            component.origin(),
+                            "the component \"%s\" of \"%s\" stands in %s already; put the pieces into one row"
+                                    .formatted(
+                                            component.name(),
+                                            product,
+                                            first.origin().where())));
+            others.add(component);
+        }
+        return components;
+    }
+
+    private Map<String, Product> products(CurrencyUnit home) {
+        Map<String, List<Product.Component>> components = components();
+        NamedThings<Product> products = new NamedThings<>("product", findings);
+        for (TableRow row : tables.rows(ProductsSheet.SCHEMA, findings)) {
+            String key = Names.key(row.text(ProductsSheet.PRODUCT));
+            ProductRow.read(row, components.getOrDefault(key, List.of()), home)
+                    .ifPresent(product -> products.add(product.name(), product.origin(), product));
+        }
+        return products.byKey();
+    }
+
+    /** The workbook's rates, and of those in a file the newest of each pair that the costing date allows. */
+    private List<DatedRate> rates(Settings settings) {
+        List<DatedRate> rates = new ArrayList<>(new RateRows(findings).read(tables));
+        Map<List<CurrencyUnit>, DatedRate> newest = new LinkedHashMap<>();
+        for (DatedRate rate : fileRates) {
+            if (!rate.date().isAfter(settings.costingDate())) {
+                newest.merge(
+                        List.of(rate.from(), rate.to()),
+                        rate,
+                        (one, other) -> other.date().isAfter(one.date()) ? other : one);
+            }
+        }
+        rates.addAll(newest.values());
+        return rates;
+    }
+
+    private void checkAnything(Book book) {
+        if (book.formulas().isEmpty() && FormulaTables.names(tables).isEmpty()) {
+            findings.error(file, "holds no formula; expected a sheet with the columns Material and % w/w");
+        }
+        if (tables.of(OffersSheet.SCHEMA).isEmpty()) {
+            findings.error(
+                    file,
+                    "holds no offers; expected a sheet with the columns Supplier, Item, Pack size, Pack unit, Price and Price per");
+        }
+    }
+}

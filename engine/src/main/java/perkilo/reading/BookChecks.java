@@ -1,0 +1,93 @@
+package perkilo.reading;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Product;
+import perkilo.names.Names;
+import perkilo.offers.Offer;
+import perkilo.origin.Origin;
+import perkilo.reading.table.Findings;
+
+/** All checks that need more than one table. */
+final class BookChecks {
+
+    private final Book book;
+    private final Set<String> described;
+    private final Tables tables;
+    private final LookAlikeCheck lookAlikes;
+    private final WithdrawnPacks withdrawn;
+    private final Origin reports;
+    private final Findings findings;
+
+    /**
+     * Checks a book.
+     *
+     * @param book as read
+     * @param described materials that have a row of their own, by {@link Names#key}
+     * @param lookAlikes has seen the offers
+     * @param withdrawn knows what newer lists no longer have
+     * @param reports where the report currencies are set
+     */
+    BookChecks(
+            Book book,
+            Set<String> described,
+            Tables tables,
+            LookAlikeCheck lookAlikes,
+            WithdrawnPacks withdrawn,
+            Origin reports,
+            Findings findings) {
+        this.lookAlikes = lookAlikes;
+        this.withdrawn = withdrawn;
+        this.reports = reports;
+        this.book = book;
+        this.described = described;
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    /** Reports what does not fit together; the book without the offers that nothing needs and nothing can measure. */
+    Book run() {
+        Items items = Items.of(book);
+        new NameCheck(book, described, tables, findings).run();
+        lookAlikes.run();
+        new SeveralSheets(tables, findings).run();
+        new SupplierCheck(book, findings).run();
+        new StockCheck(book, items, findings).run();
+        List<Offer> kept = new OfferCheck(book, items, findings).kept();
+        List<Offer> payable = new RateCheck(book.withOffers(kept), items, reports, findings).payable();
+        Book checked = book.withOffers(payable);
+        withdrawn.report(checked, items, findings);
+        return checked;
+    }
+
+    /**
+     * What a book needs to buy.
+     *
+     * @param materials the first line of a formula that names each, by {@link Names#key}
+     * @param components the first that names each, by {@link Names#key}
+     */
+    record Items(Map<String, Formula.Line> materials, Map<String, Product.Component> components) {
+
+        static Items of(Book book) {
+            Map<String, Formula.Line> materials = new LinkedHashMap<>();
+            for (Formula formula : book.formulas().values()) {
+                formula.lines().forEach(line -> materials.putIfAbsent(Names.key(line.material()), line));
+            }
+            Map<String, Product.Component> components = new LinkedHashMap<>();
+            for (Product product : book.products().values()) {
+                product.components()
+                        .forEach(component -> components.putIfAbsent(Names.key(component.name()), component));
+            }
+            return new Items(materials, components);
+        }
+
+        boolean isUsed(Offer offer) {
+            String key = Names.key(offer.item());
+            return materials.containsKey(key) || components.containsKey(key);
+        }
+    }
+}

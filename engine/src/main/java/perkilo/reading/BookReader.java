@@ -1,0 +1,60 @@
+package perkilo.reading;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Book;
+import perkilo.origin.Origin;
+import perkilo.origin.Reading;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.Table;
+import perkilo.reading.table.TableFinder;
+import perkilo.schema.Schemas;
+import perkilo.xlsx.grid.Grid;
+import perkilo.xlsx.grid.Grids;
+
+/** Reads a workbook, with its price lists and rates, into a {@link Book}. */
+public final class BookReader {
+
+    /**
+     * Reads everything and reports everything that is wrong with it.
+     *
+     * @param sources what is read together
+     * @param today the costing date where none is set
+     * @return the book, to be used only if no finding is an error, and all findings in the order of the files
+     * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
+     */
+    public Reading<Book> read(Sources sources, LocalDate today) throws IOException {
+        SharedSources shared = SharedSources.read(sources.priceFiles(), sources.rates());
+        return read(sources.book(), shared, sources.costingDate(), today);
+    }
+
+    /**
+     * Reads one of several books that share price lists and rates.
+     *
+     * @param file the person's workbook
+     * @param shared what was read before
+     * @param costingDate goes before the workbook's own; null where that holds
+     * @param today the costing date where none is set
+     * @return the book, to be used only if no finding is an error, and all findings in the order of the files
+     * @throws perkilo.xlsx.grid.UnreadableFileException if the file cannot be opened; its message says why
+     */
+    public Reading<Book> read(Path file, SharedSources shared, @Nullable LocalDate costingDate, LocalDate today)
+            throws IOException {
+        Findings findings = new Findings();
+        Grids book = Grids.ofBook(file);
+        List<Grid> grids = new ArrayList<>(book.sheets());
+        grids.addAll(shared.grids());
+        findings.addAll(book.findings());
+        List<Table> tables = new ArrayList<>(new TableFinder(Schemas.ALL, findings).find(book.sheets()));
+        tables.addAll(shared.tables());
+        findings.addAll(shared.findings());
+        Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
+        Book assembled =
+                new BookAssembler(new Tables(tables), shared.rates(), findings, whole).assemble(costingDate, today);
+        return new Reading<>(assembled, FindingOrder.sorted(findings.list(), grids));
+    }
+}

@@ -1,0 +1,122 @@
+package perkilo.reading;
+
+import static perkilo.schema.OffersSheet.CURRENCY_OF_PRICE;
+import static perkilo.schema.OffersSheet.PRICE;
+import static perkilo.schema.OffersSheet.PRICE_PER;
+import static perkilo.schema.OffersSheet.SUPPLIER;
+
+import java.util.Map;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.names.Names;
+import perkilo.reading.table.Amount;
+import perkilo.reading.table.CurrencySign;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.TableRow;
+import perkilo.reading.table.UnitText;
+
+/**
+ * The currency of a price: its own column, else the sign beside it, its header, its number format, else the supplier's.
+ *
+ * <p>A sign that several currencies share is settled by the supplier's currency; a dollar sign that nothing settles is
+ * taken for US dollars, with a warning.
+ */
+final class OfferCurrency {
+
+    private final Map<String, SupplierRow> suppliers;
+    private final Findings findings;
+
+    /**
+     * Settles by what is known of the suppliers.
+     *
+     * @param suppliers by {@link Names#key}
+     */
+    OfferCurrency(Map<String, SupplierRow> suppliers, Findings findings) {
+        this.suppliers = suppliers;
+        this.findings = findings;
+    }
+
+    /** The currency of a row's price; null where it was reported. */
+    @Nullable CurrencyUnit of(TableRow row, Amount price) {
+        CurrencySign column = row.currency(CURRENCY_OF_PRICE);
+        if (column == null && !row.isBlank(CURRENCY_OF_PRICE)) {
+            return null;
+        }
+        CurrencySign said = Optional.ofNullable(column)
+                .or(() -> ofPricePer(row))
+                .or(price::currency)
+                .orElse(null);
+        CurrencyUnit suppliers = supplierCurrency(row);
+        if (said == null) {
+            return suppliers != null ? suppliers : unknown(row);
+        }
+        CurrencyUnit settled = settled(row, said, price.currency().orElse(null), suppliers);
+        contradiction(row, price, settled);
+        return settled;
+    }
+
+    /** Whether a price would be in the same currency if no sign stood beside it. */
+    boolean isSaidWithoutSign(TableRow row, Amount price, CurrencyUnit settled) {
+        CurrencySign header = price.header().currency();
+        if (!row.isBlank(CURRENCY_OF_PRICE) || price.beside().currency() == null) {
+            return true;
+        }
+        return header == null ? settled.equals(supplierCurrency(row)) : header.canMean(settled);
+    }
+
+    private @Nullable CurrencyUnit settled(
+            TableRow row, CurrencySign said, @Nullable CurrencySign price, @Nullable CurrencyUnit suppliers) {
+        if (said.isClear()) {
+            return said.meanings().get(0);
+        }
+        if (price != null && price.isClear() && said.canMean(price.meanings().get(0))) {
+            return price.meanings().get(0);
+        }
+        if (suppliers != null && said.canMean(suppliers)) {
+            return suppliers;
+        }
+        if (said.isDollar()) {
+            findings.warning(
+                    row.origin(PRICE), "\"%s\" is taken for US dollars; say USD to be clear".formatted(said.text()));
+            return said.meanings().get(0);
+        }
+        findings.error(
+                row.origin(PRICE),
+                "\"%s\" can mean %s or %s; fill Currency with the code"
+                        .formatted(
+                                said.text(),
+                                said.meanings().get(0),
+                                said.meanings().get(1)));
+        return null;
+    }
+
+    private void contradiction(TableRow row, Amount price, @Nullable CurrencyUnit settled) {
+        CurrencySign sign = price.currency().orElse(null);
+        if (settled == null || sign == null || sign.canMean(settled)) {
+            return;
+        }
+        String what = "Price is in %s, but Currency says %s".formatted(sign.text(), settled);
+        if (sign.equals(price.format())) {
+            findings.warning(row.origin(PRICE), what + "; the number format is ignored");
+        } else {
+            findings.error(row.origin(PRICE), what);
+        }
+    }
+
+    private static Optional<CurrencySign> ofPricePer(TableRow row) {
+        return UnitText.parse(row.text(PRICE_PER)).map(UnitText::currency);
+    }
+
+    private @Nullable CurrencyUnit supplierCurrency(TableRow row) {
+        SupplierRow supplier = suppliers.get(Names.key(row.text(SUPPLIER)));
+        return supplier == null ? null : supplier.currency().orElse(null);
+    }
+
+    private @Nullable CurrencyUnit unknown(TableRow row) {
+        findings.error(
+                row.table().has(CURRENCY_OF_PRICE) ? row.origin(CURRENCY_OF_PRICE) : row.origin(PRICE),
+                "the currency of the price is not said, neither here nor for the supplier; expected a code such as EUR");
+        return null;
+    }
+}

@@ -1,0 +1,197 @@
+package perkilo.reading;
+
+import static perkilo.schema.OffersSheet.FROM_QUANTITY;
+import static perkilo.schema.OffersSheet.ITEM;
+import static perkilo.schema.OffersSheet.MINIMUM_ORDER;
+import static perkilo.schema.OffersSheet.PACK_SIZE;
+import static perkilo.schema.OffersSheet.PACK_UNIT;
+import static perkilo.schema.OffersSheet.PRICE;
+import static perkilo.schema.OffersSheet.PRICE_PER;
+import static perkilo.schema.OffersSheet.SUPPLIER;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.offers.PackOffered;
+import perkilo.origin.Figure;
+import perkilo.reading.table.Amount;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.PriceBasis;
+import perkilo.reading.table.TableRow;
+import perkilo.reading.table.UnitText;
+import perkilo.schema.OffersSheet;
+import perkilo.units.Measure;
+
+/** Reads the rows of offers; a row that lacks something or contradicts itself is reported and left out. */
+final class OfferRowReader {
+
+    private final OfferCurrency currencies;
+    private final Findings findings;
+    private final List<Unpriced> unpriced = new ArrayList<>();
+    private String lastSupplier = "";
+
+    OfferRowReader(OfferCurrency currencies, Findings findings) {
+        this.currencies = currencies;
+        this.findings = findings;
+    }
+
+    /** The packs that lists name without a price, of all rows so far. */
+    List<Unpriced> unpriced() {
+        return List.copyOf(unpriced);
+    }
+
+    private void withoutPrice(TableRow row) {
+        Amount size = row.amount(PACK_SIZE);
+        Measure unit = Quantities.unit(row, PACK_UNIT, PACK_SIZE, size);
+        LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
+        if (size != null && unit != null && quotedOn != null) {
+            BigDecimal holds = Quantities.in(row, PACK_UNIT, size, unit).value();
+            unpriced.add(new Unpriced(
+                    PackOffered.of(row.text(SUPPLIER), row.text(ITEM), holds, unit), quotedOn, row.origin()));
+        }
+    }
+
+    /** What a row says; empty where it was reported. */
+    Optional<OfferRow> read(TableRow row) {
+        if (!row.table().grid().ofBook() && row.text(PRICE).equals(OffersSheet.NO_PRICE)) {
+            withoutPrice(row);
+            return Optional.empty();
+        }
+        boolean complete = row.require(PACK_SIZE, PRICE);
+        Amount size = row.amount(PACK_SIZE);
+        Amount price = row.amount(PRICE);
+        Measure unit = Quantities.unit(row, PACK_UNIT, PACK_SIZE, size);
+        Priced per = unit == null || size == null || price == null ? null : priced(row, price, size, unit);
+        CurrencyUnit currency = price == null ? null : currencies.of(row, price);
+        Figure from = Quantities.in(row, FROM_QUANTITY, unit);
+        Figure minimum = Quantities.in(row, MINIMUM_ORDER, unit);
+        Figure multiple = row.figure(OffersSheet.ORDER_MULTIPLE);
+        Figure duty = row.figure(OffersSheet.DUTY);
+        LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
+        LocalDate validUntil = row.date(OffersSheet.VALID_UNTIL);
+        if (!complete || size == null || price == null || unit == null || per == null || currency == null) {
+            return Optional.empty();
+        }
+        return Optional.of(new OfferRow(
+                row,
+                row.origin(),
+                supplier(row.text(SUPPLIER)),
+                row.text(ITEM),
+                Quantities.in(row, PACK_UNIT, size, unit),
+                unit,
+                from,
+                liveOnlyIfPlain(row, price, currency).times(per.factor()),
+                per.measure(),
+                currency,
+                minimum,
+                multiple,
+                duty,
+                quotedOn,
+                validUntil));
+    }
+
+    /**
+     * A price in words, such as {@code 8.90 €/kg}, can be typed over by a number only where the row or the header says
+     * without them what it is for and in which currency.
+     */
+    private Figure liveOnlyIfPlain(TableRow row, Amount price, CurrencyUnit currency) {
+        Figure figure = price.figure();
+        if (figure.held() != Figure.Held.WORDS || figure.perCell() == null) {
+            return figure;
+        }
+        UnitText beside = price.beside();
+        boolean saysWhatFor = beside.measure() != null || beside.pack();
+        boolean known = !saysWhatFor || !row.isBlank(PRICE_PER) || isSameIn(price.header(), beside);
+        return known && currencies.isSaidWithoutSign(row, price, currency) ? figure : figure.asConstant();
+    }
+
+    private static boolean isSameIn(UnitText header, UnitText beside) {
+        return header.measure() == beside.measure()
+                && header.pack() == beside.pack()
+                && header.count().compareTo(beside.count()) == 0;
+    }
+
+    /** A list is mostly one supplier's: his name is kept once. */
+    private String supplier(String name) {
+        if (!name.equals(lastSupplier)) {
+            lastSupplier = name;
+        }
+        return lastSupplier;
+    }
+
+    /** What the price is for; null if it was reported. */
+    private @Nullable Priced priced(TableRow row, Amount price, Amount size, Measure packUnit) {
+        Priced said = said(row, price);
+        if (said == null) {
+            return null;
+        }
+        if (said.unknown()) {
+            if (size.figure().value().compareTo(BigDecimal.ONE) == 0) {
+                return Priced.PACK;
+            }
+            findings.error(
+                    row.origin(PRICE_PER),
+                    "it is not said what the price of %s is for; fill Price per with pack, %s …"
+                            .formatted(row.cell(PRICE).text(), packUnit.symbol()));
+            return null;
+        }
+        Measure measure = said.measure();
+        boolean count = measure != null && measure.kind() == Measure.Kind.COUNT;
+        boolean packCount = packUnit.kind() == Measure.Kind.COUNT;
+        if (measure != null && count != packCount) {
+            findings.error(
+                    row.origin(PRICE_PER),
+                    "the price is per %s, but the pack is measured in %s"
+                            .formatted(measure.symbol(), packUnit.symbol()));
+            return null;
+        }
+        return said;
+    }
+
+    private @Nullable Priced said(TableRow row, Amount price) {
+        String text = row.text(PRICE_PER);
+        if (text.isEmpty()) {
+            Measure measure = price.measure().orElse(null);
+            return price.perPack() ? Priced.PACK : measure == null ? Priced.UNKNOWN : one(price.count(), measure);
+        }
+        UnitText unit =
+                UnitText.parse(text).or(() -> UnitText.parse("per " + text)).orElse(UnitText.NONE);
+        Measure measure = unit.measure();
+        if (!unit.pack() && measure == null) {
+            findings.error(
+                    row.origin(PRICE_PER),
+                    "Price per is \"%s\", which is not understood; expected pack, kg, 100 g, g, lb, oz, L, US gal or each"
+                            .formatted(text));
+            return null;
+        }
+        Measure beside = price.beside().measure();
+        if (beside != null && (beside != measure || price.count().compareTo(unit.count()) != 0)) {
+            findings.error(row.origin(PRICE), "Price is per %s, but Price per says %s".formatted(price.per(), text));
+            return null;
+        }
+        return measure == null ? Priced.PACK : one(unit.count(), measure);
+    }
+
+    /** A price for so many of a unit, as that for one. */
+    private static Priced one(BigDecimal count, Measure measure) {
+        PriceBasis basis = PriceBasis.of(count, measure).orElseThrow(); // texts name powers of ten alone
+        return new Priced(basis.per(), false, basis.factor());
+    }
+
+    /**
+     * What a price is for.
+     *
+     * @param measure null for one pack
+     * @param unknown whether nothing says
+     * @param factor what the price is multiplied by, to be that for one
+     */
+    private record Priced(@Nullable Measure measure, boolean unknown, BigDecimal factor) {
+
+        static final Priced PACK = new Priced(null, false, BigDecimal.ONE);
+        static final Priced UNKNOWN = new Priced(null, true, BigDecimal.ONE);
+    }
+}

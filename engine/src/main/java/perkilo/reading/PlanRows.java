@@ -1,0 +1,111 @@
+package perkilo.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.model.Demand;
+import perkilo.model.Run;
+import perkilo.model.StockLot;
+import perkilo.names.Names;
+import perkilo.origin.Day;
+import perkilo.origin.Figure;
+import perkilo.reading.table.Amount;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.TableRow;
+import perkilo.schema.DemandSheet;
+import perkilo.schema.RunsSheet;
+import perkilo.schema.StockSheet;
+import perkilo.units.Measure;
+
+/** Reads what is to be made: runs, demand, and the stock that goes into it. */
+final class PlanRows {
+
+    private final Tables tables;
+    private final Findings findings;
+
+    PlanRows(Tables tables, Findings findings) {
+        this.tables = tables;
+        this.findings = findings;
+    }
+
+    /** What is to be costed. */
+    List<Run> runs() {
+        List<Run> runs = new ArrayList<>();
+        for (TableRow row : tables.rows(RunsSheet.SCHEMA, findings)) {
+            boolean bulk = !row.isBlank(RunsSheet.FORMULA)
+                    && (row.isBlank(RunsSheet.PRODUCT) || !row.isBlank(RunsSheet.BATCH_KG));
+            if (!row.isBlank(RunsSheet.PRODUCT) && !(bulk && row.isBlank(RunsSheet.UNITS))) {
+                runOfProduct(row, runs);
+            }
+            if (bulk) {
+                runOfBulk(row, runs);
+            }
+        }
+        return runs;
+    }
+
+    private static void runOfProduct(TableRow row, List<Run> runs) {
+        row.require(RunsSheet.UNITS);
+        Figure units = row.figure(RunsSheet.UNITS);
+        if (units != null) {
+            runs.add(new Run.OfProduct(row.text(RunsSheet.PRODUCT), units, row.origin(RunsSheet.PRODUCT)));
+        }
+    }
+
+    private static void runOfBulk(TableRow row, List<Run> runs) {
+        row.require(RunsSheet.BATCH_KG);
+        Figure kg = row.figure(RunsSheet.BATCH_KG);
+        if (kg != null) {
+            runs.add(new Run.OfBulk(row.text(RunsSheet.FORMULA), kg, row.origin(RunsSheet.FORMULA)));
+        }
+    }
+
+    /** What purchases are planned for. */
+    List<Demand> demand() {
+        List<Demand> demand = new ArrayList<>();
+        for (TableRow row : tables.rows(DemandSheet.SCHEMA, findings)) {
+            row.require(DemandSheet.UNITS, DemandSheet.NEEDED_BY);
+            Figure units = row.figure(DemandSheet.UNITS);
+            Day neededBy = row.day(DemandSheet.NEEDED_BY);
+            if (units != null && neededBy != null) {
+                demand.add(new Demand(row.text(DemandSheet.PRODUCT), units, neededBy, row.origin(DemandSheet.PRODUCT)));
+            }
+        }
+        return demand;
+    }
+
+    /** What is on the shelf, and what is on order. */
+    List<StockLot> stock() {
+        List<StockLot> stock = new ArrayList<>();
+        for (TableRow row : tables.rows(StockSheet.SCHEMA, findings)) {
+            row.require(StockSheet.QUANTITY_OF);
+            Amount quantity = row.amount(StockSheet.QUANTITY_OF);
+            Measure unit = Quantities.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
+            Day expires = row.day(StockSheet.EXPIRES);
+            Day expected = row.day(StockSheet.EXPECTED);
+            requireDayOfGoodsOnOrder(row);
+            if (quantity != null && unit != null) {
+                stock.add(new StockLot(
+                        row.text(StockSheet.ITEM),
+                        Quantities.in(row, StockSheet.UNIT_OF, quantity, unit),
+                        unit,
+                        expires,
+                        expected,
+                        row.origin(StockSheet.ITEM)));
+            }
+        }
+        return stock;
+    }
+
+    /** What stands on a sheet of goods on order is not on the shelf, so that a blank day has no meaning there. */
+    private void requireDayOfGoodsOnOrder(TableRow row) {
+        String sheet = Names.key(row.table().grid().title());
+        boolean onOrder =
+                StockSheet.ON_ORDER.stream().anyMatch(name -> Names.key(name).equals(sheet));
+        if (onOrder && row.isBlank(StockSheet.EXPECTED)) {
+            findings.error(
+                    row.origin(StockSheet.EXPECTED),
+                    "Expected on is blank on a sheet of goods on order; type the day they are expected, or move them to Stock"
+                            + " where they are on the shelf");
+        }
+    }
+}

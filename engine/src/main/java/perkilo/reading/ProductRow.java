@@ -1,0 +1,94 @@
+package perkilo.reading;
+
+import static perkilo.schema.ProductsSheet.DENSITY;
+import static perkilo.schema.ProductsSheet.FILL;
+import static perkilo.schema.ProductsSheet.FILL_UNIT;
+import static perkilo.schema.ProductsSheet.FORMULA;
+import static perkilo.schema.ProductsSheet.PRODUCT;
+
+import java.util.List;
+import java.util.Optional;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Product;
+import perkilo.origin.Figure;
+import perkilo.reading.table.Amount;
+import perkilo.reading.table.TableRow;
+import perkilo.schema.ProductsSheet;
+import perkilo.units.Measure;
+
+/** Reads a product. */
+final class ProductRow {
+
+    private ProductRow() {}
+
+    /**
+     * The product of a row; empty where its formula or fill was reported.
+     *
+     * @param components its packaging
+     * @param home what prices and costs are in
+     */
+    static Optional<Product> read(TableRow row, List<Product.Component> components, CurrencyUnit home) {
+        boolean complete = row.require(FORMULA, FILL);
+        Amount fill = row.amount(FILL);
+        Measure unit = Quantities.unit(row, FILL_UNIT, FILL, fill);
+        Figure density = row.figure(DENSITY);
+        if (unit != null) {
+            checkUnit(row, unit);
+        }
+        SuspectedFractions.warn(row);
+        Product product = fill == null || unit == null
+                ? null
+                : product(row, Quantities.in(row, FILL_UNIT, fill, unit), unit, density, components, home);
+        return complete ? Optional.ofNullable(product) : Optional.empty();
+    }
+
+    private static void checkUnit(TableRow row, Measure unit) {
+        if (unit.kind() == Measure.Kind.COUNT) {
+            row.findings()
+                    .error(
+                            row.origin(FILL_UNIT),
+                            "Fill unit is %s; expected a unit of mass or volume, such as g or mL"
+                                    .formatted(unit.symbol()));
+        }
+        if (unit.kind() == Measure.Kind.VOLUME && row.isBlank(DENSITY)) {
+            row.findings()
+                    .error(
+                            row.origin(DENSITY),
+                            "the fill of \"%s\" is a volume, but Density g/mL is missing; type the density of the bulk"
+                                    .formatted(row.text(PRODUCT)));
+        }
+    }
+
+    private static Product product(
+            TableRow row,
+            Figure fill,
+            Measure unit,
+            @Nullable Figure density,
+            List<Product.Component> components,
+            CurrencyUnit home) {
+        return new Product(
+                row.text(PRODUCT),
+                row.text(FORMULA),
+                fill,
+                unit,
+                density,
+                row.figure(ProductsSheet.OVERFILL),
+                Quantities.in(row, ProductsSheet.FILLER_SD, unit),
+                row.figure(ProductsSheet.FILL_LOSS, Figure.ZERO),
+                row.figure(ProductsSheet.SET_UP_HOURS, Figure.ZERO),
+                row.figure(ProductsSheet.UNITS_PER_HOUR),
+                row.figure(ProductsSheet.FILLING_PEOPLE, Figure.ONE),
+                row.figure(ProductsSheet.TARGET_MARGIN),
+                row.figure(ProductsSheet.RETAILER_MARGIN, Figure.ZERO),
+                row.figure(ProductsSheet.VAT, Figure.ZERO),
+                Amounts.in(row, ProductsSheet.TARGET_RETAIL_PRICE, home),
+                Amounts.in(row, ProductsSheet.ONE_OFF_COSTS, home, Figure.ZERO),
+                row.figure(ProductsSheet.SPREAD_OVER),
+                row.figure(ProductsSheet.YEARLY_UNITS),
+                row.list(ProductsSheet.REQUIRED_TAGS),
+                row.figure(ProductsSheet.NATURAL_ORIGIN_TARGET),
+                components,
+                row.origin(PRODUCT));
+    }
+}

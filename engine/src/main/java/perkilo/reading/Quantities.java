@@ -1,0 +1,100 @@
+package perkilo.reading;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
+import perkilo.reading.table.Amount;
+import perkilo.reading.table.TableRow;
+import perkilo.schema.Column;
+import perkilo.units.Measure;
+
+/** Quantities whose unit stands in a column of its own, beside the number, or in the header. */
+final class Quantities {
+
+    private Quantities() {}
+
+    /** The unit of a quantity: from its own column, else beside the number or in the header; null if reported. */
+    static @Nullable Measure unit(TableRow row, Column unitColumn, Column column, @Nullable Amount amount) {
+        if (row.isBlank(unitColumn)) {
+            return beside(row, unitColumn, column, amount);
+        }
+        Measure typed = row.measure(unitColumn);
+        Measure beside = amount == null ? null : amount.beside().measure();
+        if (typed != null && beside != null && typed != beside) {
+            row.findings()
+                    .error(
+                            row.origin(column),
+                            "%s is in %s, but %s says %s"
+                                    .formatted(column.header(), beside.symbol(), unitColumn.header(), typed.symbol()));
+            return null;
+        }
+        return typed;
+    }
+
+    private static @Nullable Measure beside(TableRow row, Column unitColumn, Column column, @Nullable Amount amount) {
+        Measure said = amount == null ? null : amount.measure().orElse(null);
+        if (said == null && amount != null) {
+            row.findings()
+                    .error(
+                            row.table().has(unitColumn) ? row.origin(unitColumn) : row.origin(column),
+                            "%s is missing; expected a unit such as kg, L or each".formatted(unitColumn.header()));
+        }
+        return said;
+    }
+
+    /**
+     * A quantity in a unit.
+     *
+     * @param unit what it is wanted in, and what it is in where nothing else is said; null where that was reported
+     * @return null where the cell is blank or was reported
+     */
+    static @Nullable Figure in(TableRow row, Column column, @Nullable Measure unit) {
+        Amount amount = row.amount(column);
+        if (amount == null || unit == null) {
+            return null;
+        }
+        Measure said = amount.measure().orElse(unit);
+        if (said.kind() != unit.kind()) {
+            row.findings()
+                    .error(
+                            row.origin(column),
+                            "%s is in %s, but %s is expected".formatted(column.header(), said.symbol(), unit.symbol()));
+            return null;
+        }
+        Measure header = amount.header().measure();
+        return converted(amount.figure(), said, header == null ? unit : header, unit);
+    }
+
+    /**
+     * A quantity in the unit that {@link #unit} has found for it. A number that is typed over words counts only where
+     * it would be in the same unit.
+     */
+    static Figure in(TableRow row, Column unitColumn, Amount amount, Measure unit) {
+        Measure header = amount.header().measure();
+        boolean otherUnit = row.isBlank(unitColumn) && header != null && header != unit;
+        return otherUnit ? amount.figure().asConstant() : amount.figure();
+    }
+
+    /**
+     * The same quantity in another unit.
+     *
+     * @param said what it is in
+     * @param plain what a number without words would be in
+     */
+    private static Figure converted(Figure figure, Measure said, Measure plain, Measure to) {
+        if (said == to && plain == to) {
+            return figure;
+        }
+        BigDecimal perCell = figure.perCell();
+        return new Figure(
+                said == to ? figure.value() : figure.value().multiply(factor(said, to)),
+                figure.origin(),
+                perCell == null || plain.kind() != to.kind() ? null : perCell.multiply(factor(plain, to)),
+                figure.held());
+    }
+
+    private static BigDecimal factor(Measure from, Measure to) {
+        return from.inBase().divide(to.inBase(), MathContext.DECIMAL128);
+    }
+}

@@ -1,0 +1,58 @@
+package perkilo.reading;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.offers.Offer;
+import perkilo.origin.Reading;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.Table;
+import perkilo.reading.table.TableFinder;
+import perkilo.schema.OffersSheet;
+import perkilo.schema.Schemas;
+import perkilo.xlsx.grid.Grid;
+import perkilo.xlsx.grid.Grids;
+
+/** Reads all quotes, those that newer ones have superseded too: the history of prices. */
+public final class QuoteReader {
+
+    /**
+     * All quotes of price lists and of a workbook.
+     *
+     * @param book null for price lists alone
+     * @param priceFiles files, or folders of them
+     * @return each quote of each pack as an offer of its own, in the order of the files
+     */
+    public Reading<List<Offer>> read(@Nullable Path book, List<Path> priceFiles) throws IOException {
+        Findings findings = new Findings();
+        List<Grid> grids = new ArrayList<>();
+        List<Table> tables = new ArrayList<>();
+        if (book != null) {
+            Grids read = Grids.ofBook(book);
+            grids.addAll(read.sheets());
+            tables.addAll(new TableFinder(Schemas.ALL, findings).find(read.sheets()));
+        }
+        for (Path file : PriceFiles.expand(priceFiles)) {
+            Grids read = Grids.ofPriceFile(file);
+            findings.addAll(read.findings());
+            grids.addAll(read.sheets());
+            tables.addAll(new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(read.sheets()));
+        }
+        List<Offer> quotes = quotes(new Tables(tables), findings);
+        return new Reading<>(quotes, FindingOrder.sorted(findings.list(), grids));
+    }
+
+    private static List<Offer> quotes(Tables tables, Findings findings) {
+        SupplierBook suppliers = new SupplierBook(tables, findings);
+        OfferRowReader reader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
+        List<OfferRow> rows = tables.stream(OffersSheet.SCHEMA, findings)
+                .flatMap(row -> reader.read(row).stream())
+                .toList();
+        return OfferBook.byPack(rows).stream()
+                .flatMap(pack -> OfferBook.byDay(pack).stream())
+                .map(quote -> new OneOffer(quote, findings).offer())
+                .toList();
+    }
+}

@@ -1,0 +1,74 @@
+package perkilo.reading;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.stream.XMLStreamException;
+import perkilo.origin.Reading;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.Table;
+import perkilo.reading.table.TableFinder;
+import perkilo.schema.RatesSheet;
+import perkilo.units.DatedRate;
+import perkilo.xlsx.grid.Grids;
+import perkilo.xlsx.grid.UnreadableFileException;
+
+/**
+ * Reads a file of exchange rates: a table with the columns of Rates (CSV, JSON or XLSX), or the euro reference rates as
+ * the European Central Bank publishes them (XML, CSV, or CSV in a ZIP file).
+ */
+public final class RatesReader {
+
+    /**
+     * Reads all rates of a file.
+     *
+     * @return the rates, in the order of the file, and what was found wrong
+     * @throws UnreadableFileException if the file cannot be opened or holds no rates; its message says why
+     */
+    public Reading<List<DatedRate>> read(Path file) throws IOException {
+        try (ZippedRates zipped = ZippedRates.open(file)) {
+            return readUnpacked(zipped.file());
+        }
+    }
+
+    private static Reading<List<DatedRate>> readUnpacked(Path file) throws IOException {
+        Optional<List<DatedRate>> plain = PlainRates.read(file);
+        if (plain.isPresent()) {
+            return new Reading<>(plain.get(), List.of());
+        }
+        Findings findings = new Findings();
+        Optional<byte[]> xml = Grids.xml(file);
+        if (xml.isPresent()) {
+            return new Reading<>(xmlRates(file, xml.get(), findings), findings.list());
+        }
+        Grids grids = Grids.ofPriceFile(file);
+        findings.addAll(grids.findings());
+        List<DatedRate> wide = WideRates.read(grids.sheets(), findings);
+        if (!wide.isEmpty()) {
+            return new Reading<>(wide, findings.list());
+        }
+        List<Table> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(grids.sheets());
+        if (tables.isEmpty()) {
+            throw new UnreadableFileException(
+                    file,
+                    "holds no exchange rates; expected the columns From, To, Rate and Date, or a file of the European Central Bank");
+        }
+        return new Reading<>(new RateRows(findings).read(new Tables(tables)), findings.list());
+    }
+
+    private static List<DatedRate> xmlRates(Path file, byte[] content, Findings findings) throws IOException {
+        try {
+            List<DatedRate> rates =
+                    EcbXml.read(String.valueOf(file.getFileName()), new ByteArrayInputStream(content), findings);
+            if (rates.isEmpty() && findings.list().isEmpty()) {
+                throw new UnreadableFileException(
+                        file, "holds no exchange rates in the form of the European Central Bank's XML");
+            }
+            return rates;
+        } catch (XMLStreamException e) {
+            throw new UnreadableFileException(file, "is damaged XML; take a fresh copy from where it was published", e);
+        }
+    }
+}

@@ -1,0 +1,178 @@
+package perkilo.reading;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.model.Settings;
+import perkilo.names.Spelling;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.purchasing.DutyBasis;
+import perkilo.reading.table.ColumnNames;
+import perkilo.reading.table.CurrencySign;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.TableRow;
+import perkilo.schema.Column;
+import perkilo.schema.SettingsSheet;
+
+/** Reads the settings: one per row, by name. */
+final class SettingRows {
+
+    private static final Pattern WORDS = Pattern.compile("[,;\\s]+");
+
+    private final ColumnNames names = new ColumnNames(SettingsSheet.SETTINGS);
+    private final Findings findings;
+    private final Map<Column, TableRow> rows = new LinkedHashMap<>();
+
+    SettingRows(Tables tables, Findings findings) {
+        this.findings = findings;
+        for (TableRow row : tables.rows(SettingsSheet.SCHEMA, findings)) {
+            keep(row);
+        }
+        rows.values().forEach(SuspectedFractions::warn);
+    }
+
+    private void keep(TableRow row) {
+        String name = row.text(SettingsSheet.SETTING);
+        Optional<ColumnNames.Named> named = names.find(name);
+        if (named.isEmpty()) {
+            findings.warning(
+                    row.origin(SettingsSheet.SETTING),
+                    "\"%s\" is not a setting and is left alone%s".formatted(name, proposal(name)));
+            return;
+        }
+        if (!named.get().notUnderstood().isEmpty()) {
+            findings.error(
+                    row.origin(SettingsSheet.SETTING),
+                    "the unit \"%s\" of %s is not understood"
+                            .formatted(
+                                    named.get().notUnderstood(),
+                                    named.get().column().header()));
+        }
+        TableRow value = row.reading(SettingsSheet.VALUE, named.get());
+        TableRow first = rows.putIfAbsent(named.get().column(), value);
+        if (first != null) {
+            findings.error(
+                    row.origin(SettingsSheet.SETTING),
+                    "the setting \"%s\" stands here a second time, the first is in %s; keep one"
+                            .formatted(name, first.origin().where()));
+        }
+    }
+
+    private static String proposal(String name) {
+        return Spelling.nearest(
+                        name,
+                        SettingsSheet.SETTINGS.stream().map(Column::header).toList())
+                .map(nearest -> "; did you mean \"" + nearest + "\"?")
+                .orElse("");
+    }
+
+    /** The home currency that is set; null where none is, or where it was reported. */
+    @Nullable CurrencyUnit home() {
+        TableRow row = rows.get(SettingsSheet.HOME_CURRENCY);
+        CurrencySign sign = row == null ? null : row.currency(SettingsSheet.HOME_CURRENCY);
+        if (row == null || sign == null) {
+            return null;
+        }
+        if (!sign.isClear()) {
+            findings.error(
+                    row.origin(SettingsSheet.HOME_CURRENCY),
+                    "Home currency is \"%s\", which several currencies use; expected an ISO 4217 code such as %s"
+                            .formatted(sign.text(), sign.meanings().get(0)));
+        }
+        return sign.meanings().get(0);
+    }
+
+    /** Whether the home currency is set, be it wrongly. */
+    boolean hasHome() {
+        TableRow row = rows.get(SettingsSheet.HOME_CURRENCY);
+        return row != null && !row.isBlank(SettingsSheet.HOME_CURRENCY);
+    }
+
+    /** The costing date that is set; null where none is, or where it was reported. */
+    @Nullable LocalDate costingDate() {
+        TableRow row = rows.get(SettingsSheet.COSTING_DATE);
+        return row == null ? null : row.date(SettingsSheet.COSTING_DATE);
+    }
+
+    /** Where a setting stands; empty where it is not set. */
+    Optional<Origin> origin(Column setting) {
+        return Optional.ofNullable(rows.get(setting)).map(row -> row.origin(setting));
+    }
+
+    /** All settings, with their defaults. */
+    Settings settings(CurrencyUnit home, LocalDate costingDate) {
+        return new Settings(
+                home,
+                reportCurrencies(home),
+                costingDate,
+                figure(SettingsSheet.CONVERSION_MARGIN, Figure.ZERO),
+                dutyBasis(),
+                figure(SettingsSheet.LEFTOVER_CREDIT, Figure.ZERO),
+                money(SettingsSheet.LABOUR_RATE, home, Figure.ZERO),
+                figure(SettingsSheet.OVERHEAD, Figure.ZERO),
+                figure(SettingsSheet.HOLDING, Figure.ZERO),
+                figure(SettingsSheet.PRICE_AGE_LIMIT, Settings.USUAL_PRICE_AGE_LIMIT),
+                money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO),
+                limit(SettingsSheet.CASH_PER_MONTH, home),
+                limit(SettingsSheet.CASH_TOTAL, home));
+    }
+
+    private Figure figure(Column setting, Figure byDefault) {
+        TableRow row = rows.get(setting);
+        return row == null ? byDefault : row.figure(setting, byDefault);
+    }
+
+    private Figure money(Column setting, CurrencyUnit home, Figure byDefault) {
+        TableRow row = rows.get(setting);
+        return row == null ? byDefault : Amounts.in(row, setting, home, byDefault);
+    }
+
+    private @Nullable Figure limit(Column setting, CurrencyUnit home) {
+        TableRow row = rows.get(setting);
+        return row == null ? null : Amounts.in(row, setting, home);
+    }
+
+    private DutyBasis dutyBasis() {
+        TableRow row = rows.get(SettingsSheet.DUTY_BASIS);
+        String text = row == null ? "" : row.text(SettingsSheet.DUTY_BASIS);
+        if (row == null || text.isEmpty()) {
+            return DutyBasis.CIF;
+        }
+        for (DutyBasis basis : DutyBasis.values()) {
+            if (basis.name().equals(text.toUpperCase(Locale.ROOT))) {
+                return basis;
+            }
+        }
+        findings.error(
+                row.origin(SettingsSheet.DUTY_BASIS), "Duty basis is \"%s\"; expected CIF or FOB".formatted(text));
+        return DutyBasis.CIF;
+    }
+
+    private List<CurrencyUnit> reportCurrencies(CurrencyUnit home) {
+        TableRow row = rows.get(SettingsSheet.REPORT_CURRENCIES);
+        List<CurrencyUnit> currencies = new ArrayList<>();
+        if (row == null) {
+            return currencies;
+        }
+        for (String word : List.of(WORDS.split(row.text(SettingsSheet.REPORT_CURRENCIES)))) {
+            CurrencySign sign = CurrencySign.parse(word).orElse(null);
+            if (!word.isEmpty() && (sign == null || !sign.isClear())) {
+                findings.error(
+                        row.origin(SettingsSheet.REPORT_CURRENCIES),
+                        "Report currencies name \"%s\", which is not a known currency; expected codes such as EUR, GBP"
+                                .formatted(word));
+            } else if (sign != null && !currencies.contains(sign.meanings().get(0)) && !sign.canMean(home)) {
+                currencies.add(sign.meanings().get(0));
+            }
+        }
+        return currencies;
+    }
+}

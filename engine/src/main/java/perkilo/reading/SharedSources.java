@@ -1,0 +1,94 @@
+package perkilo.reading;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+import perkilo.origin.Reading;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.Table;
+import perkilo.reading.table.TableFinder;
+import perkilo.schema.Schemas;
+import perkilo.units.DatedRate;
+import perkilo.xlsx.grid.Grid;
+import perkilo.xlsx.grid.Grids;
+
+/** Price lists and rates that are read once, for one book or for many; nothing in it changes afterwards. */
+public final class SharedSources {
+
+    private final List<Grid> grids = new ArrayList<>();
+    private final List<Table> tables = new ArrayList<>();
+    private final List<DatedRate> rates = new ArrayList<>();
+    private final Findings findings = new Findings();
+
+    private SharedSources() {}
+
+    /**
+     * Reads price lists and rates.
+     *
+     * @param priceFiles price lists; files, or folders of them
+     * @param rateFile a file of exchange rates; null for none
+     * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
+     */
+    public static SharedSources read(List<Path> priceFiles, @Nullable Path rateFile) throws IOException {
+        SharedSources shared = new SharedSources();
+        for (Path file : PriceFiles.expand(priceFiles)) {
+            shared.addPrices(file, priceFiles.contains(file));
+        }
+        if (rateFile != null) {
+            Reading<List<DatedRate>> read = new RatesReader().read(rateFile);
+            shared.findings.addAll(read.findings());
+            shared.rates.addAll(read.value());
+        }
+        return shared;
+    }
+
+    /** Adds a price list; one that was named must hold some, one that only lies in a folder need not. */
+    private void addPrices(Path file, boolean named) throws IOException {
+        Origin origin = new Origin(String.valueOf(file.getFileName()), "", "");
+        if (!named && PlainRates.isOne(file)) {
+            findings.note(origin, "holds exchange rates and no prices; --rates reads them");
+            return;
+        }
+        Grids prices = Grids.ofPriceFile(file);
+        grids.addAll(prices.sheets());
+        findings.addAll(prices.findings());
+        List<Table> found = new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(prices.sheets());
+        tables.addAll(found);
+        if (found.isEmpty() && named) {
+            findings.error(
+                    origin,
+                    "holds no price list; expected a table with columns such as Supplier, Item, Pack size and Price");
+        } else if (found.isEmpty()) {
+            findings.note(origin, "holds no price list and is left alone");
+        }
+    }
+
+    List<Grid> grids() {
+        return grids;
+    }
+
+    List<Table> tables() {
+        return tables;
+    }
+
+    List<DatedRate> rates() {
+        return rates;
+    }
+
+    /** Whether a place is in one of the price lists. */
+    public boolean holds(Origin place) {
+        return !place.file().isEmpty()
+                && grids.stream()
+                        .anyMatch(grid ->
+                                grid.file().equals(place.file()) && grid.sheet().equals(place.sheet()));
+    }
+
+    /** What was found wrong with the files as such; every book that uses them says so too. */
+    public List<Finding> findings() {
+        return findings.list();
+    }
+}

@@ -1,0 +1,119 @@
+package perkilo.reading;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import javax.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
+import perkilo.reading.table.DateText;
+import perkilo.reading.table.Findings;
+import perkilo.units.Currencies;
+import perkilo.units.DatedRate;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/**
+ * The European Central Bank's reference rates as CSV: one row per day, one column per currency, each rate the units of
+ * that currency for one euro.
+ */
+final class WideRates {
+
+    /** What the bank is called as a source. */
+    static final String SOURCE = "European Central Bank";
+
+    /** What every rate of the bank is priced from. */
+    static final CurrencyUnit EURO = Currencies.of("EUR");
+
+    private final Grid grid;
+    private final int dateColumn;
+    private final Map<Integer, CurrencyUnit> currencies;
+    private final Findings findings;
+    private final List<DatedRate> rates = new ArrayList<>();
+
+    private WideRates(Grid grid, int dateColumn, Map<Integer, CurrencyUnit> currencies, Findings findings) {
+        this.grid = grid;
+        this.dateColumn = dateColumn;
+        this.currencies = currencies;
+        this.findings = findings;
+    }
+
+    /** The rates of the first sheet, if its first row is Date and codes of currencies; none otherwise. */
+    static List<DatedRate> read(List<Grid> grids, Findings findings) {
+        if (grids.isEmpty() || grids.get(0).rows().isEmpty()) {
+            return List.of();
+        }
+        Grid grid = grids.get(0);
+        NavigableMap<Integer, Cell> top = grid.row(grid.rows().first());
+        if (!top.firstEntry().getValue().text().equalsIgnoreCase("date")) {
+            return List.of();
+        }
+        Map<Integer, CurrencyUnit> currencies = new TreeMap<>();
+        top.tailMap(top.firstKey(), false)
+                .forEach((column, cell) ->
+                        Currencies.find(cell.text()).ifPresent(currency -> currencies.put(column, currency)));
+        if (currencies.isEmpty()) {
+            return List.of();
+        }
+        top.tailMap(top.firstKey(), false).forEach((column, cell) -> {
+            if (!currencies.containsKey(column)) {
+                findings.warning(grid.origin(grid.rows().first(), column), unknown(cell.text()));
+            }
+        });
+        WideRates reader = new WideRates(grid, top.firstKey(), currencies, findings);
+        for (int row : grid.rows().below(grid.rows().first())) {
+            reader.row(row, grid.row(row));
+        }
+        return reader.rates;
+    }
+
+    /** What is said of rates of a currency that ISO 4217 does not list, or not yet. */
+    static String unknown(String code) {
+        return "\"%s\" is no currency that is known here; its rates are left out".formatted(code);
+    }
+
+    private void row(int row, NavigableMap<Integer, Cell> cells) {
+        LocalDate day = day(cells.getOrDefault(dateColumn, Cell.BLANK));
+        if (day == null) {
+            findings.error(
+                    grid.origin(row, dateColumn),
+                    "Date is \"%s\", which is not a date; expected such as 2026-11-20"
+                            .formatted(
+                                    cells.getOrDefault(dateColumn, Cell.BLANK).text()));
+            return;
+        }
+        currencies.forEach((column, currency) -> {
+            Cell cell = cells.getOrDefault(column, Cell.BLANK);
+            if (!cell.isBlank() && !cell.text().equalsIgnoreCase("N/A")) {
+                rate(row, column, currency, cell, day);
+            }
+        });
+    }
+
+    private void rate(int row, int column, CurrencyUnit currency, Cell cell, LocalDate day) {
+        BigDecimal number = cell.number();
+        if (number == null || number.signum() <= 0) {
+            findings.error(
+                    grid.origin(row, column),
+                    "the rate of %s is \"%s\"; expected a number above zero".formatted(currency, cell.text()));
+        } else if (!currency.equals(EURO)) {
+            rates.add(new DatedRate(EURO, currency, new Figure(number, grid.origin(row, column), null), day, SOURCE));
+        }
+    }
+
+    private static @Nullable LocalDate day(Cell cell) {
+        if (cell.date() != null) {
+            return cell.date();
+        }
+        return Optional.of(DateText.parse(cell.text()))
+                .filter(DateText.Parsed.class::isInstance)
+                .map(DateText.Parsed.class::cast)
+                .map(DateText.Parsed::day)
+                .orElse(null);
+    }
+}

@@ -1,0 +1,62 @@
+package perkilo.reading.table;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+
+/** Collects what is found wrong, each thing once. */
+public final class Findings {
+
+    /** Whole essays get into cells by mistake; their beginning is enough to find them again. */
+    private static final int LONGEST_QUOTATION = 80;
+
+    private static final Pattern QUOTATION = Pattern.compile("\"([^\"]*)\"");
+
+    private final Set<Finding> all = new LinkedHashSet<>();
+
+    /** Adds what keeps anything from being computed. */
+    public void error(Origin origin, String text) {
+        all.add(Finding.error(origin, shortened(text)));
+    }
+
+    /** Adds what a person should look at. */
+    public void warning(Origin origin, String text) {
+        all.add(Finding.warning(origin, shortened(text)));
+    }
+
+    /** Adds what is good to know. */
+    public void note(Origin origin, String text) {
+        all.add(Finding.note(origin, shortened(text)));
+    }
+
+    /** Adds what others found. */
+    public void addAll(Collection<Finding> others) {
+        all.addAll(others);
+    }
+
+    /** Everything found, in the order it was found. */
+    public List<Finding> list() {
+        return new ArrayList<>(all);
+    }
+
+    /** Quotations are taken in pairs of marks, so that long words between two of them stay whole. */
+    private static String shortened(String text) {
+        return text.length() <= LONGEST_QUOTATION
+                ? text
+                : QUOTATION.matcher(text).replaceAll(quotation -> Matcher.quoteReplacement(shortened(quotation)));
+    }
+
+    private static String shortened(MatchResult quotation) {
+        String words = quotation.group(1);
+        return words.length() <= LONGEST_QUOTATION
+                ? quotation.group()
+                : "\"" + words.substring(0, LONGEST_QUOTATION) + "…\"";
+    }
+}

@@ -1,0 +1,44 @@
+package perkilo.reading.table;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import perkilo.units.Measure;
+
+/** Units that a column's numbers are in by definition, and what others are worth in them. */
+final class FixedUnit {
+
+    private static final String ONE = "1";
+
+    private static final Map<String, Map<String, String>> KNOWN = Map.of(
+            "g/mL",
+                    Map.of(
+                            "g/ml", ONE, "kg/l", ONE, "g/cm3", ONE, "g/cm³", ONE, "g/cc", ONE, "kg/dm3", ONE, "kg/m3",
+                            "0.001", "kg/m³", "0.001"),
+            "°C", Map.of("°c", ONE, "c", ONE, "degc", ONE, "celsius", ONE),
+            "hours", Map.of("h", ONE, "hr", ONE, "hrs", ONE, "hour", ONE, "hours", ONE),
+            "days", Map.of("d", ONE, "day", ONE, "days", ONE, "week", "7", "weeks", "7", "wks", "7"),
+            "months",
+                    Map.of("m", ONE, "mo", ONE, "month", ONE, "months", ONE, "year", "12", "years", "12", "yrs", "12"),
+            "%", Map.of("%", ONE, "percent", ONE, "%w/w", ONE, "w/w", ONE, "%(w/w)", ONE),
+            "mPa·s", Map.of("mpa·s", ONE, "mpas", ONE, "mpa.s", ONE, "cp", ONE, "cps", ONE));
+
+    private FixedUnit() {}
+
+    /**
+     * What one of a unit is in a column's own unit.
+     *
+     * @param unit the column's, such as {@code kg} or {@code days}
+     * @param words what somebody wrote instead, such as {@code lb} or {@code weeks}
+     * @return empty if the words are no such unit
+     */
+    static Optional<BigDecimal> factor(String unit, String words) {
+        if (unit.equals("kg")) {
+            return Measure.parse(words).flatMap(measure -> measure.inKg(null));
+        }
+        String key = words.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Z}]", "");
+        String factor = KNOWN.getOrDefault(unit, Map.of()).get(key);
+        return Optional.ofNullable(factor).map(BigDecimal::new);
+    }
+}

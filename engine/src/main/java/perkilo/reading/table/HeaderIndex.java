@@ -1,0 +1,118 @@
+package perkilo.reading.table;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.schema.Column;
+import perkilo.schema.ValueKind;
+import perkilo.units.Measure;
+
+/** The headers that name some columns, in all their spellings. */
+final class HeaderIndex {
+
+    private static final Pattern REMARK = Pattern.compile(
+            "(?i)|net|ex(cl)?\\.? vat|optional|required|mandatory|if any|typed|approx\\.?|in pack units?");
+    private static final int WITH_UNIT = 1000;
+
+    private final Map<String, Spelling> spellings = new HashMap<>();
+
+    HeaderIndex(List<Column> columns) {
+        for (Column column : columns) {
+            int rank = 0;
+            add(column.header(), column, rank++, "");
+            add(column.bareHeader(), column, rank++, "");
+            for (Map.Entry<String, String> synonym : column.synonyms().entrySet()) {
+                add(synonym.getKey(), column, rank++, synonym.getValue());
+                if (!column.unit().isEmpty() && !column.kind().isPercent()) {
+                    add(synonym.getKey() + column.unit(), column, rank++, "");
+                }
+            }
+        }
+    }
+
+    private void add(String header, Column column, int rank, String unit) {
+        spellings.merge(
+                HeaderText.key(header),
+                new Spelling(column, rank, unit),
+                (one, other) -> other.rank() < one.rank() ? other : one);
+    }
+
+    /** All spellings, as {@link HeaderText#key} has them. */
+    Set<String> keys() {
+        return spellings.keySet();
+    }
+
+    /** The column that a header names; empty if it names none. */
+    Optional<HeaderMatch> match(HeaderText header) {
+        Spelling whole = spellings.get(header.key());
+        if (whole != null) {
+            return Optional.of(new HeaderMatch(whole.column(), whole.rank(), whole.unit(), ""));
+        }
+        Spelling named = header.name().isEmpty() ? null : spellings.get(header.name());
+        if (named != null) {
+            return Optional.of(bracketed(named, header.inside()));
+        }
+        for (HeaderText.Cut cut : header.cuts()) {
+            HeaderMatch match = per(cut);
+            match = match == null ? trailing(spellings.get(cut.name()), cut.rest()) : match;
+            if (match != null) {
+                return Optional.of(match);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** An amount for one of a unit that has a column of its own: {@code Freight €/kg} for {@code Freight per kg}. */
+    private @Nullable HeaderMatch per(HeaderText.Cut cut) {
+        UnitText unit = UnitText.parse(cut.rest()).orElse(UnitText.NONE);
+        Measure measure = unit.measure();
+        if (measure == null || !unit.isOne() || !spellings.containsKey(cut.name())) {
+            return null;
+        }
+        Spelling own = spellings.get(cut.name() + "per" + HeaderText.key(measure.symbol()));
+        CurrencySign currency = unit.currency();
+        return own == null || own.column().kind() != ValueKind.MONEY
+                ? null
+                : new HeaderMatch(own.column(), WITH_UNIT + own.rank(), currency == null ? "" : currency.text(), "");
+    }
+
+    private static HeaderMatch bracketed(Spelling spelling, String inside) {
+        Column column = spelling.column();
+        boolean remark = !column.kind().isNumber() || REMARK.matcher(inside).matches();
+        String unit = remark ? spelling.unit() : inside;
+        boolean understood = remark || isUnitOf(column, inside);
+        return new HeaderMatch(column, WITH_UNIT + spelling.rank(), unit, understood ? "" : inside);
+    }
+
+    private static @Nullable HeaderMatch trailing(@Nullable Spelling spelling, String rest) {
+        if (spelling == null || !spelling.column().kind().isNumber() || !isUnitOf(spelling.column(), rest)) {
+            return null;
+        }
+        return new HeaderMatch(spelling.column(), WITH_UNIT + spelling.rank(), rest, "");
+    }
+
+    private static boolean isUnitOf(Column column, String words) {
+        if (!column.unit().isEmpty()) {
+            return FixedUnit.factor(column.unit(), words).isPresent();
+        }
+        return UnitText.parse(words)
+                .map(unit -> column.kind() == ValueKind.MONEY || (unit.currency() == null && unit.isOne()))
+                .orElse(false);
+    }
+
+    private record Spelling(Column column, int rank, String unit) {}
+
+    /**
+     * A column that a header names.
+     *
+     * @param column which one
+     * @param rank the lower, the closer to the header as templates spell it
+     * @param unit what the header says of the unit; empty for nothing
+     * @param notUnderstood a unit that is not one of this column; empty where there is none
+     */
+    record HeaderMatch(Column column, int rank, String unit, String notUnderstood) {}
+}

@@ -1,0 +1,122 @@
+package perkilo.reading.table;
+
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import perkilo.origin.Origin;
+import perkilo.schema.Column;
+import perkilo.schema.SheetSchema;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/**
+ * A table that was found on a sheet.
+ *
+ * @param schema what kind of table it is
+ * @param grid the sheet
+ * @param headerRow from zero
+ * @param lastRow the last row that may belong to it, from zero
+ * @param columns where each column that was found stands
+ */
+public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<Column, Place> columns) {
+
+    private static final Pattern TOTALS = Pattern.compile(
+            "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?");
+
+    public Table {
+        columns = Map.copyOf(columns);
+    }
+
+    /** The rows that carry their key; others are reported where they seem to have lost it. */
+    public List<TableRow> rows(Findings findings) {
+        return stream(findings).toList();
+    }
+
+    /**
+     * The rows that carry their key, one by one: each is looked at when it is asked for, so that what is done with it
+     * at once finds its cells made.
+     */
+    public Stream<TableRow> stream(Findings findings) {
+        List<Column> keys = schema.keys().stream().filter(this::has).toList();
+        boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
+        return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
+                .mapToObj(row -> new TableRow(this, row, findings))
+                .filter(row -> isRow(row, keys, anyKeyWillDo, findings));
+    }
+
+    /** The header of a column, or of the whole table where it has no such column. */
+    public Origin header(Column column) {
+        Place place = columns.get(column);
+        return place == null ? header() : grid.origin(headerRow, place.index());
+    }
+
+    /** The first header of the table. */
+    public Origin header() {
+        return grid.origin(headerRow, firstColumn());
+    }
+
+    /** The leftmost column that was found, from zero. */
+    int firstColumn() {
+        return columns.values().stream().mapToInt(Place::index).min().orElse(0);
+    }
+
+    /** Whether the table has a column. */
+    public boolean has(Column column) {
+        return columns.containsKey(column);
+    }
+
+    private boolean isRow(TableRow row, List<Column> keys, boolean anyKeyWillDo, Findings findings) {
+        int blank = 0;
+        for (Column key : keys) {
+            blank += row.isBlank(key) ? 1 : 0;
+        }
+        if (blank == keys.size() || (!anyKeyWillDo && blank > 0)) {
+            reportLost(row, keys.stream().filter(row::isBlank).toList(), findings);
+            return false;
+        }
+        return !isTotal(row, keys);
+    }
+
+    private static boolean isTotal(TableRow row, List<Column> keys) {
+        for (Column key : keys) {
+            String text = row.cell(key).text();
+            if (mayBeTotal(text) && TOTALS.matcher(text).matches()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a text begins as words for totals do. */
+    private static boolean mayBeTotal(String text) {
+        return !text.isEmpty() && "gGsStTbBΣ".indexOf(text.charAt(0)) >= 0;
+    }
+
+    /** Says that a row is not read when it has words besides numbers, which a row of totals has not. */
+    private void reportLost(TableRow row, List<Column> blank, Findings findings) {
+        List<Cell> others = columns.keySet().stream()
+                .map(row::cell)
+                .filter(cell -> !cell.isBlank())
+                .toList();
+        boolean words = others.stream().anyMatch(cell -> cell.kind() == Cell.Kind.TEXT);
+        boolean numbers = others.stream().anyMatch(cell -> cell.kind() == Cell.Kind.NUMBER);
+        boolean total =
+                others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
+        if (words && numbers && !total && !blank.isEmpty()) {
+            findings.warning(
+                    row.origin(blank.get(0)),
+                    "%s is blank, so this row is not read"
+                            .formatted(blank.get(0).header()));
+        }
+    }
+
+    /**
+     * Where a column stands.
+     *
+     * @param index from zero
+     * @param unit what its header says of the unit; empty for nothing
+     */
+    public record Place(int index, String unit) {}
+}

@@ -1,0 +1,249 @@
+package perkilo.reading.table;
+
+import static perkilo.schema.ValueKind.LEVEL;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Day;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.schema.Column;
+import perkilo.units.Measure;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/** One row of a table: the values of its cells by column, and what is wrong with them. */
+public final class TableRow {
+
+    private final Table table;
+    private final int row;
+    private final Findings findings;
+
+    TableRow(Table table, int row, Findings findings) {
+        this.table = table;
+        this.row = row;
+        this.findings = findings;
+    }
+
+    /** The table that it is a row of. */
+    public Table table() {
+        return table;
+    }
+
+    /** Which row of the sheet it is, from zero. */
+    public int number() {
+        return row;
+    }
+
+    /** Where problems are reported. */
+    public Findings findings() {
+        return findings;
+    }
+
+    /**
+     * The same row, with what stands in one column taken for another's: the value of a setting by what the setting is.
+     *
+     * @param at where the value stands
+     * @param as what it is to be read as
+     */
+    public TableRow reading(Column at, ColumnNames.Named as) {
+        Table.Place place = table.columns().get(at);
+        Map<Column, Table.Place> columns =
+                place == null ? Map.of() : Map.of(as.column(), new Table.Place(place.index(), as.unit()));
+        Table other = new Table(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
+        return new TableRow(other, row, findings);
+    }
+
+    /** What stands in a column; blank where there is no such column. A cell merged downwards counts for each row. */
+    public Cell cell(Column column) {
+        Table.Place place = table.columns().get(column);
+        if (place == null) {
+            return Cell.BLANK;
+        }
+        Cell cell = table.grid().at(row, place.index());
+        if (!cell.isBlank() || column.kind() == LEVEL || table.grid().merged().isEmpty()) {
+            return cell;
+        }
+        return table.grid()
+                .mergedAt(row, place.index())
+                .filter(block -> block.firstRow() > table.headerRow())
+                .map(block -> table.grid().at(block.firstRow(), block.firstColumn()))
+                .orElse(Cell.BLANK);
+    }
+
+    /** The place of a column's cell; that of the row where there is no such column. */
+    public Origin origin(Column column) {
+        Table.Place place = table.columns().get(column);
+        if (place == null) {
+            return origin();
+        }
+        Grid grid = table.grid();
+        if (grid.merged().isEmpty()) {
+            return grid.origin(row, place.index());
+        }
+        Grid.Block merged = grid.mergedAt(row, place.index()).orElse(null);
+        boolean above = merged != null
+                && merged.firstRow() > table.headerRow()
+                && grid.at(row, place.index()).isBlank();
+        return above && merged != null
+                ? grid.origin(merged.firstRow(), merged.firstColumn())
+                : grid.origin(row, place.index());
+    }
+
+    /** The place of the row: its first cell that has a column. */
+    public Origin origin() {
+        for (Column key : table.schema().keys()) {
+            Table.Place place = table.columns().get(key);
+            if (place != null && !isBlank(key)) {
+                return table.grid().origin(row, place.index());
+            }
+        }
+        return table.grid().origin(row, table.firstColumn());
+    }
+
+    /** Whether nothing stands in a column. */
+    public boolean isBlank(Column column) {
+        Cell cell = cell(column);
+        return cell.isBlank() || (column.kind() != LEVEL && Values.isDash(cell));
+    }
+
+    /** Whether a cell holds a mere number: neither its format nor words beside it say that it is in per cent. */
+    public boolean isBareNumber(Column column) {
+        Cell cell = cell(column);
+        return cell.kind() == Cell.Kind.TEXT
+                ? NumberText.parse(cell.text()) instanceof NumberText.Parsed parsed
+                        && parsed.words().isEmpty()
+                : cell.kind() == Cell.Kind.NUMBER && !cell.isPercentFormat();
+    }
+
+    /**
+     * Reports each of some columns that is blank; true if none is. What the whole table lacks is reported at its head.
+     */
+    public boolean require(Column... columns) {
+        boolean all = true;
+        for (Column column : columns) {
+            if (isBlank(column)) {
+                all = false;
+                reportBlank(column);
+            }
+        }
+        return all;
+    }
+
+    private void reportBlank(Column column) {
+        if (table.has(column) || !table.schema().required().contains(column)) {
+            findings.error(
+                    origin(column),
+                    "%s is missing; expected %s, such as %s"
+                            .formatted(column.header(), column.kind().words(), column.example()));
+        }
+    }
+
+    /** The words in a column; empty where it is blank. */
+    public String text(Column column) {
+        Cell cell = cell(column);
+        if (cell.kind() == Cell.Kind.ERROR) {
+            findings.error(origin(column), column.header() + " is " + cell.text());
+            return "";
+        }
+        return isBlank(column) ? "" : cell.text();
+    }
+
+    /** The words of a list, parted by semicolons, or by commas where there is no semicolon. */
+    public List<String> list(Column column) {
+        String text = text(column);
+        String separator = text.contains(";") ? ";" : "[,\n]";
+        return Arrays.stream(text.split(separator))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .toList();
+    }
+
+    /** The number in a column, with what was said of its unit; null where it is blank or was reported. */
+    public @Nullable Amount amount(Column column) {
+        return values(column).amount();
+    }
+
+    /** The number in a column; null where it is blank or was reported. */
+    public @Nullable Figure figure(Column column) {
+        Amount amount = amount(column);
+        return amount == null ? null : amount.figure();
+    }
+
+    /** The number in a column, or what holds where it is blank. */
+    public Figure figure(Column column, Figure byDefault) {
+        Figure figure = figure(column);
+        return figure == null ? standIn(column, byDefault) : figure;
+    }
+
+    /**
+     * What holds while a cell is blank. It keeps the cell where it is known what a number there would mean, so that the
+     * results follow when one is typed.
+     */
+    public Figure standIn(Column column, Figure byDefault) {
+        if (!table.has(column) || !table.grid().ofBook() || !isBlank(column)) {
+            return byDefault;
+        }
+        BigDecimal perCell = values(column).perNumber();
+        Figure.Held held = cell(column).isBlank() ? Figure.Held.NOTHING : Figure.Held.WORDS;
+        return perCell == null ? byDefault : new Figure(byDefault.value(), origin(column), perCell, held);
+    }
+
+    /** The day in a column; null where it is blank or was reported. */
+    public @Nullable LocalDate date(Column column) {
+        return values(column).date();
+    }
+
+    /** The day in a column with its place; null where it is blank or was reported. */
+    public @Nullable Day day(Column column) {
+        LocalDate date = date(column);
+        boolean live = table.grid().ofBook() && cell(column).kind() == Cell.Kind.DATE;
+        return date == null ? null : new Day(date, origin(column), live);
+    }
+
+    /** The unit in a column; null where it is blank or was reported. */
+    public @Nullable Measure measure(Column column) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return null;
+        }
+        Measure measure = Measure.parse(text).orElse(null);
+        if (measure == null) {
+            findings.error(
+                    origin(column),
+                    "%s is \"%s\", which is not a known unit; expected kg, g, lb, oz, L, mL, US gal or each"
+                            .formatted(column.header(), text));
+        }
+        return measure;
+    }
+
+    /** The currency in a column; null where it is blank or was reported. */
+    public @Nullable CurrencySign currency(Column column) {
+        String text = text(column);
+        if (text.isEmpty()) {
+            return null;
+        }
+        CurrencySign sign = CurrencySign.parse(text).orElse(null);
+        if (sign == null) {
+            findings.error(
+                    origin(column),
+                    "%s is \"%s\", which is not a known currency; expected an ISO 4217 code such as EUR"
+                            .formatted(column.header(), text));
+        }
+        return sign;
+    }
+
+    private Values values(Column column) {
+        boolean ofBook = table.grid().ofBook();
+        return new Values(column, cell(column), unit(column), origin(column), ofBook, findings);
+    }
+
+    private String unit(Column column) {
+        Table.Place place = table.columns().get(column);
+        return place == null ? "" : place.unit();
+    }
+}

@@ -1,0 +1,128 @@
+package perkilo.reading.table;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.units.Measure;
+
+/**
+ * What stands beside a number or in a header to say what it is in: {@code kg}, {@code €/kg}, {@code per pack}.
+ *
+ * @param words as typed; empty where there are none
+ * @param currency null where it names none
+ * @param measure null where it names none
+ * @param pack whether it says "per pack"
+ * @param count how many of the measure: 100 in {@code €/100 g}; one where it names none
+ */
+public record UnitText(
+        String words,
+        @Nullable CurrencySign currency,
+        @Nullable Measure measure,
+        boolean pack,
+        BigDecimal count) {
+
+    /** Nothing said. */
+    public static final UnitText NONE = new UnitText("", null, null, false, BigDecimal.ONE);
+
+    private static final Pattern PER =
+            Pattern.compile("^(.*?)(?:/|(?:^|\\s)per(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
+
+    /** As prices are asked in; a price for another number, such as 25 kg, is as likely one from that quantity on. */
+    private static final Pattern COUNTED = Pattern.compile("(10|100|1000)\\s*(\\p{L}.*)");
+
+    private static final Pattern IN = Pattern.compile("^in\\s+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COMMA = Pattern.compile("^,\\s*");
+
+    private static final Set<String> PACKS = Set.of(
+            "pack",
+            "packs",
+            "package",
+            "pk",
+            "drum",
+            "can",
+            "pail",
+            "bag",
+            "carton",
+            "box",
+            "bottle",
+            "jerrycan",
+            "container",
+            "bucket",
+            "ibc");
+
+    /** What amounts may be per, where the column says so anyway. */
+    private static final Set<String> COUNTED_BY = Set.of("h", "hr", "hour", "month", "year", "order", "batch");
+
+    /** What words say, if they are understood as a currency, a unit or both. */
+    public static Optional<UnitText> parse(String words) {
+        if (words.isEmpty()) {
+            return Optional.of(NONE);
+        }
+        String stripped = words.strip();
+        String text = COMMA.matcher(IN.matcher(stripped).replaceFirst("")).replaceFirst("");
+        if (text.isEmpty()) {
+            return Optional.of(NONE);
+        }
+        Optional<UnitText> whole = simple(text);
+        if (whole.isPresent()) {
+            return whole;
+        }
+        Matcher per = PER.matcher(text);
+        if (!per.matches()) {
+            return Optional.empty();
+        }
+        String before = per.group(1).strip();
+        String after = per.group(2).strip();
+        int last = after.lastIndexOf(' ');
+        return before.isEmpty()
+                        && last > 0
+                        && CurrencySign.parse(after.substring(last + 1)).isPresent()
+                ? joined(
+                        text,
+                        after.substring(last + 1),
+                        after.substring(0, last).strip())
+                : joined(text, before, after);
+    }
+
+    /** Whether a word means one pack, whatever is in it. */
+    public static boolean isPack(String word) {
+        return PACKS.contains(word.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** Whether it is one of a unit, or none. */
+    boolean isOne() {
+        return count.compareTo(BigDecimal.ONE) == 0;
+    }
+
+    private static Optional<UnitText> simple(String text) {
+        Optional<Measure> measure = Measure.parse(text);
+        if (measure.isPresent()) {
+            return Optional.of(new UnitText(text, null, measure.get(), false, BigDecimal.ONE));
+        }
+        if (isPack(text)) {
+            return Optional.of(new UnitText(text, null, null, true, BigDecimal.ONE));
+        }
+        return CurrencySign.parse(text).map(sign -> new UnitText(text, sign, null, false, BigDecimal.ONE));
+    }
+
+    private static Optional<UnitText> joined(String words, String before, String after) {
+        CurrencySign currency = CurrencySign.parse(before).orElse(null);
+        if (currency == null && !before.isEmpty()) {
+            return Optional.empty();
+        }
+        if (currency != null && COUNTED_BY.contains(after.toLowerCase(Locale.ROOT))) {
+            return Optional.of(new UnitText(words, currency, null, false, BigDecimal.ONE));
+        }
+        if (isPack(after)) {
+            return Optional.of(new UnitText(words, currency, null, true, BigDecimal.ONE));
+        }
+        Matcher counted = COUNTED.matcher(after);
+        String measured = counted.matches() ? counted.group(2) : after;
+        BigDecimal count = counted.matches() ? new BigDecimal(counted.group(1)) : BigDecimal.ONE;
+        return Measure.parse(measured).map(measure -> new UnitText(words, currency, measure, false, count));
+    }
+}

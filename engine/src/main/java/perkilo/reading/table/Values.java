@@ -1,0 +1,223 @@
+package perkilo.reading.table;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.schema.Column;
+import perkilo.schema.Limits;
+import perkilo.schema.ValueKind;
+import perkilo.units.Measure;
+import perkilo.xlsx.grid.Cell;
+
+/** The value of one cell, as its column asks for it. */
+final class Values {
+
+    private static final Set<String> DASHES = Set.of("-", "–", "—", "n/a", "N/A", "n.a.", "na", "NA");
+
+    private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
+
+    private final Column column;
+    private final Cell cell;
+    private final String headerUnit;
+    private final Origin origin;
+    private final boolean ofBook;
+    private final Findings findings;
+
+    Values(Column column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
+        this.column = column;
+        this.cell = cell;
+        this.headerUnit = headerUnit;
+        this.origin = origin;
+        this.ofBook = ofBook;
+        this.findings = findings;
+    }
+
+    /** Whether a cell says in words that there is nothing. */
+    static boolean isDash(Cell cell) {
+        return cell.kind() == Cell.Kind.TEXT && DASHES.contains(cell.text());
+    }
+
+    /** The day; null where the cell is blank or was reported. */
+    @Nullable LocalDate date() {
+        if (cell.kind() == Cell.Kind.DATE) {
+            return cell.date();
+        }
+        if (cell.isBlank() || isDash(cell)) {
+            return null;
+        }
+        if (cell.kind() == Cell.Kind.ERROR) {
+            return noDay("is " + cell.text());
+        }
+        DateText text = DateText.parse(cell.text());
+        if (cell.kind() == Cell.Kind.TEXT && text instanceof DateText.Parsed parsed) {
+            return parsed.day();
+        }
+        if (text instanceof DateText.Ambiguous two) {
+            return noDay("is \"%s\", which can mean %s or %s; type it as %s"
+                    .formatted(cell.text(), two.one(), two.other(), two.one()));
+        }
+        return noDay("is \"%s\", which is not a date; type it as 2026-11-20".formatted(cell.text()));
+    }
+
+    /** The number; null where the cell is blank or was reported. */
+    @Nullable Amount amount() {
+        if (cell.isBlank() || isDash(cell)) {
+            return null;
+        }
+        return switch (cell.kind()) {
+            case ERROR -> wrong("is " + cell.text());
+            case DATE ->
+                wrong("is the date %s; give the cell a number format and type the number again".formatted(cell.text()));
+            case NUMBER -> typed();
+            default -> fromText();
+        };
+    }
+
+    private @Nullable Amount typed() {
+        BigDecimal number = cell.number();
+        if (number == null) {
+            throw new AssertionError(cell);
+        }
+        boolean percent = cell.isPercentFormat();
+        if (percent && !column.kind().isPercent()) {
+            return wrong("is a percentage, but %s is expected".formatted(expected()));
+        }
+        BigDecimal factor = factor("", percent);
+        if (factor == null) {
+            return null;
+        }
+        CurrencySign format = column.kind() == ValueKind.MONEY
+                ? CurrencySign.ofFormat(cell.format()).orElse(null)
+                : null;
+        return checked(number, factor, ofBook ? factor : null, Figure.Held.NUMBER, UnitText.NONE, format);
+    }
+
+    private @Nullable Amount fromText() {
+        NumberText text = NumberText.parse(cell.text());
+        if (text instanceof NumberText.Ambiguous two) {
+            return wrong("is \"%s\", which can mean %s or %s; type it as a number"
+                    .formatted(cell.text(), two.large().toPlainString(), plain(two.small())));
+        }
+        if (!(text instanceof NumberText.Parsed parsed)) {
+            return wrong("is \"%s\", which is not %s; type the figure alone, such as %s"
+                    .formatted(cell.text(), numberWords(), column.example()));
+        }
+        UnitText beside = UnitText.NONE;
+        if (!parsed.words().isEmpty() && column.unit().isEmpty()) {
+            beside = UnitText.parse(parsed.words()).orElse(null);
+            if (beside == null || !fits(beside)) {
+                return wrong("is \"%s\", and \"%s\" is not understood there; expected %s, such as %s"
+                        .formatted(cell.text(), parsed.words(), expected(), column.example()));
+            }
+        }
+        BigDecimal factor = factor(parsed.words(), false);
+        BigDecimal perCell = ofBook ? perNumber() : null;
+        return factor == null ? null : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, null);
+    }
+
+    /**
+     * What a number would be multiplied by that is typed into the cell.
+     *
+     * @return null where that is not known: of a percentage the cell's format decides, which typing may change
+     */
+    @Nullable BigDecimal perNumber() {
+        if (column.kind().isPercent()) {
+            return null;
+        }
+        boolean plain = column.unit().isEmpty() || headerUnit.isEmpty();
+        return plain
+                ? BigDecimal.ONE
+                : FixedUnit.factor(column.unit(), headerUnit).orElse(null);
+    }
+
+    /** What the number is multiplied by to be in the column's own unit; null if the unit is not one of it. */
+    private @Nullable BigDecimal factor(String besideWords, boolean percentFormat) {
+        if (column.kind().isPercent()) {
+            boolean other =
+                    !besideWords.isEmpty() && FixedUnit.factor("%", besideWords).isEmpty();
+            if (other) {
+                return noFactor("is \"%s\", but a percentage is expected".formatted(cell.text()));
+            }
+            return percentFormat ? BigDecimal.ONE : HUNDREDTH;
+        }
+        String words = besideWords.isEmpty() ? headerUnit : besideWords;
+        if (column.unit().isEmpty() || words.isEmpty()) {
+            return BigDecimal.ONE;
+        }
+        BigDecimal known = FixedUnit.factor(column.unit(), words).orElse(null);
+        return known != null ? known : noFactor("is in \"%s\", but %s is expected".formatted(words, column.unit()));
+    }
+
+    private @Nullable Amount checked(
+            BigDecimal number,
+            BigDecimal factor,
+            @Nullable BigDecimal perCell,
+            Figure.Held held,
+            UnitText beside,
+            @Nullable CurrencySign format) {
+        BigDecimal value = number.multiply(factor);
+        BigDecimal typed = column.kind().isPercent() ? value.movePointRight(2) : value;
+        if (column.kind() == ValueKind.WHOLE && typed.stripTrailingZeros().scale() > 0) {
+            return wrong("is %s; expected a whole number".formatted(shown(typed)));
+        }
+        if (!column.limits().allow(typed)) {
+            String least = column.kind() == ValueKind.WHOLE && column.limits() == Limits.ONE_OR_MORE
+                    ? "a whole number of 1 or more"
+                    : column.limits().words();
+            return wrong("is %s; expected %s".formatted(shown(typed), least));
+        }
+        UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
+        return new Amount(new Figure(value, origin, perCell, held), beside, header, format);
+    }
+
+    private boolean fits(UnitText beside) {
+        return switch (column.kind()) {
+            case MONEY -> true;
+            case QUANTITY -> beside.currency() == null && !beside.pack() && beside.isOne();
+            case WHOLE, NUMBER -> beside.currency() == null && !beside.pack() && isCount(beside);
+            default -> false;
+        };
+    }
+
+    private static boolean isCount(UnitText beside) {
+        return beside.measure() == null || (beside.measure() == Measure.EACH && beside.isOne());
+    }
+
+    private String expected() {
+        String unit = column.unit().isEmpty() ? "" : " in " + column.unit();
+        return column.kind().words() + (column.kind().isPercent() ? "" : unit);
+    }
+
+    private String numberWords() {
+        return column.kind().isPercent() ? column.kind().words() : "a number";
+    }
+
+    private String shown(BigDecimal typed) {
+        return cell.kind() == Cell.Kind.TEXT
+                ? "\"" + cell.text() + "\""
+                : plain(typed) + (column.kind().isPercent() ? " %" : "");
+    }
+
+    private static String plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+
+    private @Nullable Amount wrong(String what) {
+        findings.error(origin, column.header() + " " + what);
+        return null;
+    }
+
+    private @Nullable LocalDate noDay(String what) {
+        wrong(what);
+        return null;
+    }
+
+    private @Nullable BigDecimal noFactor(String what) {
+        wrong(what);
+        return null;
+    }
+}

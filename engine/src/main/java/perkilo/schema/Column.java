@@ -1,0 +1,108 @@
+package perkilo.schema;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One column of a table.
+ *
+ * @param header as templates spell it; it ends with {@code unit} where there is one
+ * @param synonyms other spellings that people use, each with the unit that it implies (empty for none): {@code Pack
+ *     price} implies {@code pack}
+ * @param kind what stands in the cells
+ * @param limits which numbers make sense
+ * @param unit what a number is in, such as {@code kg} or {@code %}; empty where there is none or another column says
+ * @param required whether a table without this column cannot be used
+ * @param byDefault what holds where the cell is blank, in a person's words; empty where it is simply not known
+ * @param explanation one line for a person who fills the column in
+ * @param example what such a cell may hold
+ */
+public record Column(
+        String header,
+        Map<String, String> synonyms,
+        ValueKind kind,
+        Limits limits,
+        String unit,
+        boolean required,
+        String byDefault,
+        String explanation,
+        String example) {
+
+    public Column {
+        synonyms = Collections.unmodifiableMap(new LinkedHashMap<>(synonyms));
+    }
+
+    /** A column that may be missing, with zero or more where it holds a number. */
+    static Column of(String header, ValueKind kind, String explanation, String example) {
+        Limits limits = kind.isNumber() ? Limits.ZERO_OR_MORE : Limits.ANY;
+        return new Column(header, Map.of(), kind, limits, kind.isPercent() ? "%" : "", false, "", explanation, example);
+    }
+
+    /** The same column, which a table must have. */
+    Column needed() {
+        return new Column(header, synonyms, kind, limits, unit, true, byDefault, explanation, example);
+    }
+
+    /** The same column, also known by other headers. */
+    Column also(String... names) {
+        Map<String, String> all = new LinkedHashMap<>(synonyms);
+        for (String name : names) {
+            all.put(name, "");
+        }
+        return new Column(header, all, kind, limits, unit, required, byDefault, explanation, example);
+    }
+
+    /** The same column, also known by a header that implies a unit. */
+    Column alsoIn(String impliedUnit, String... names) {
+        Map<String, String> all = new LinkedHashMap<>(synonyms);
+        for (String name : names) {
+            all.put(name, impliedUnit);
+        }
+        return new Column(header, all, kind, limits, unit, required, byDefault, explanation, example);
+    }
+
+    /** The same column, with its numbers in a unit. */
+    Column in(String numbersUnit) {
+        return new Column(header, synonyms, kind, limits, numbersUnit, required, byDefault, explanation, example);
+    }
+
+    /** The same column, with limits for its numbers. */
+    Column limited(Limits other) {
+        return new Column(header, synonyms, kind, other, unit, required, byDefault, explanation, example);
+    }
+
+    /** The same column, with what holds where it is blank. */
+    Column orElse(String blankMeans) {
+        return new Column(header, synonyms, kind, limits, unit, required, blankMeans, explanation, example);
+    }
+
+    /** The header without its unit: {@code Vessel max} for {@code Vessel max kg}. */
+    public String bareHeader() {
+        boolean ends = !unit.isEmpty() && header.endsWith(" " + unit);
+        return ends ? header.substring(0, header.length() - unit.length() - 1) : header;
+    }
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Column column
+                        && header.equals(column.header)
+                        && synonyms.equals(column.synonyms)
+                        && kind == column.kind
+                        && limits.equals(column.limits)
+                        && unit.equals(column.unit)
+                        && required == column.required
+                        && byDefault.equals(column.byDefault)
+                        && explanation.equals(column.explanation)
+                        && example.equals(column.example));
+    }
+
+    /** Fewer parts than equality compares, for speed. */
+    @Override
+    public int hashCode() {
+        return header.hashCode();
+    }
+}

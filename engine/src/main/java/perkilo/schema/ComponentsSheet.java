@@ -1,0 +1,39 @@
+package perkilo.schema;
+
+import static perkilo.schema.ValueKind.NUMBER;
+import static perkilo.schema.ValueKind.PERCENT;
+import static perkilo.schema.ValueKind.TEXT;
+
+import java.util.List;
+
+/** The packaging of each product. */
+public final class ComponentsSheet {
+
+    public static final Column PRODUCT = ProductsSheet.PRODUCT;
+
+    public static final Column COMPONENT = Column.of(
+                    "Component", TEXT, "jar, lid, label, carton …", "Jar 50 mL amber glass")
+            .also("Packaging", "Packaging component", "Component name", "Part", "Item", "Pack component")
+            .needed();
+
+    public static final Column PER_UNIT = Column.of(
+                    "Units per product", NUMBER, "pieces for one unit; 0.05 for a case of 20", "1")
+            .also("Per unit", "Per product", "Pieces per unit", "Qty per unit", "Quantity per unit", "Quantity", "Qty")
+            .limited(Limits.ABOVE_ZERO)
+            .orElse("1");
+
+    public static final Column LOSS = Column.of("Loss %", PERCENT, "pieces spoiled on the line", "1.5")
+            .also("Loss", "Scrap %", "Waste %", "Spoilage %")
+            .limited(Limits.BELOW_HUNDRED)
+            .orElse("0");
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Components",
+            List.of("Component", "Packaging", "Packaging components", "Bill of materials", "BOM"),
+            List.of(PRODUCT, COMPONENT),
+            List.of(List.of(PRODUCT, COMPONENT)),
+            List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS),
+            "What each product is packed in: one row per component.");
+
+    private ComponentsSheet() {}
+}

@@ -1,0 +1,35 @@
+package perkilo.schema;
+
+import static perkilo.schema.ValueKind.DATE;
+import static perkilo.schema.ValueKind.TEXT;
+import static perkilo.schema.ValueKind.WHOLE;
+
+import java.util.List;
+
+/** What is wanted, and by when. */
+public final class DemandSheet {
+
+    public static final Column PRODUCT = Column.of("Product", TEXT, "the product that is wanted", "Body lotion")
+            .also("Product name", "SKU", "Finished product")
+            .needed();
+
+    public static final Column UNITS = Column.of("Units", WHOLE, "how many", "900")
+            .also("Quantity", "Qty", "Pieces", "Demand", "Forecast", "Number of units")
+            .limited(Limits.ONE_OR_MORE)
+            .needed();
+
+    public static final Column NEEDED_BY = Column.of(
+                    "Needed by", DATE, "the run is made in this day's month", "2027-01-29")
+            .also("Need by", "Due date", "Due", "Date needed", "Required by", "Delivery date", "Date", "Month")
+            .needed();
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Demand",
+            List.of("Demands", "Forecast", "Sales plan", "Production plan", "Orders"),
+            List.of(PRODUCT),
+            List.of(List.of(PRODUCT, UNITS, NEEDED_BY)),
+            List.of(PRODUCT, UNITS, NEEDED_BY),
+            "What is wanted and by when; purchases are planned for it.");
+
+    private DemandSheet() {}
+}

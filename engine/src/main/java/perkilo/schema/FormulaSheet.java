@@ -1,0 +1,76 @@
+package perkilo.schema;
+
+import static perkilo.schema.ValueKind.LEVEL;
+import static perkilo.schema.ValueKind.NUMBER;
+import static perkilo.schema.ValueKind.TEXT;
+
+import java.util.List;
+
+/** A recipe in per cent by weight, of the materials as supplied. */
+public final class FormulaSheet {
+
+    public static final Column FORMULA = Column.of(
+                    "Formula", TEXT, "the formula's name, where one sheet holds several", "Body lotion")
+            .also("Formula name", "Recipe", "Formulation")
+            .orElse("the sheet's name");
+
+    public static final Column PHASE = Column.of("Phase", TEXT, "the phase that the material goes into", "A")
+            .also("Ph", "Part");
+
+    public static final Column MATERIAL = Column.of(
+                    "Material", TEXT, "as offers and the Materials sheet name it", "Glycerin")
+            .also(
+                    "Raw material",
+                    "Ingredient",
+                    "Trade name",
+                    "Material name",
+                    "Raw material name",
+                    "Ingredient name",
+                    "Item",
+                    "Component")
+            .needed();
+
+    public static final Column LEVEL_OF = Column.of(
+                    "% w/w", LEVEL, "of the material as supplied; q.s. for the one that takes the balance", "4")
+            .also(
+                    "%",
+                    "w/w",
+                    "w/w %",
+                    "Percent",
+                    "Percentage",
+                    "% by weight",
+                    "Weight %",
+                    "wt %",
+                    "% wt",
+                    "Qty %",
+                    "Quantity %",
+                    "Amount %",
+                    "Level %",
+                    "% level",
+                    "Dosage %",
+                    "Concentration %",
+                    "Inclusion %",
+                    "% m/m",
+                    "m/m %",
+                    "Mass %",
+                    "Percent w/w",
+                    "Percent by weight")
+            .limited(Limits.UP_TO_HUNDRED)
+            .needed();
+
+    public static final Column PHASE_TEMPERATURE = Column.of(
+                    "Phase °C", NUMBER, "the temperature that the phase is made at", "75")
+            .in("°C")
+            .also("Phase temperature", "Temperature", "Temp", "Phase temp", "Process temperature")
+            .limited(Limits.ANY);
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Formula",
+            List.of("Formulas", "Formulae", "Recipe", "Recipes", "Formulation", "Formulations"),
+            List.of(MATERIAL),
+            List.of(List.of(MATERIAL, LEVEL_OF)),
+            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA),
+            "One formula per sheet, named after the sheet; the levels add up to 100.");
+
+    private FormulaSheet() {}
+}

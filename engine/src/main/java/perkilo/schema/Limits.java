@@ -1,0 +1,55 @@
+package perkilo.schema;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/** Which numbers make sense in a column, as a person types them: a percentage of 2.5 % is 2.5 here. */
+public enum Limits {
+    ANY("", null, false, null, false),
+    ZERO_OR_MORE("zero or more", "0", true, null, false),
+    ABOVE_ZERO("above zero", "0", false, null, false),
+    ONE_OR_MORE("1 or more", "1", true, null, false),
+    UP_TO_HUNDRED("from 0 to 100", "0", true, "100", true),
+    BELOW_HUNDRED("from 0 to below 100", "0", true, "100", false),
+    PH("from 0 to 14", "0", true, "14", true),
+    INDEX("from 0 to 1", "0", true, "1", true);
+
+    private final String words;
+    private final @Nullable BigDecimal lowest;
+    private final boolean lowestAllowed;
+    private final @Nullable BigDecimal highest;
+    private final boolean highestAllowed;
+
+    Limits(
+            String words,
+            @Nullable String lowest,
+            boolean lowestAllowed,
+            @Nullable String highest,
+            boolean highestAllowed) {
+        this.words = words;
+        this.lowest = lowest == null ? null : new BigDecimal(lowest);
+        this.lowestAllowed = lowestAllowed;
+        this.highest = highest == null ? null : new BigDecimal(highest);
+        this.highestAllowed = highestAllowed;
+    }
+
+    /** The limits in a person's words, such as {@code zero or more}; empty where any number will do. */
+    public String words() {
+        return words;
+    }
+
+    /** Whether a number, as typed, is inside. */
+    public boolean allow(BigDecimal number) {
+        if (lowest != null) {
+            int below = number.compareTo(lowest);
+            if (below < 0 || (below == 0 && !lowestAllowed)) {
+                return false;
+            }
+        }
+        if (highest == null) {
+            return true;
+        }
+        int above = number.compareTo(highest);
+        return above < 0 || (above == 0 && highestAllowed);
+    }
+}

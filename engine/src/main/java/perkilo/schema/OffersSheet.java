@@ -1,0 +1,128 @@
+package perkilo.schema;
+
+import static perkilo.schema.ValueKind.CURRENCY;
+import static perkilo.schema.ValueKind.DATE;
+import static perkilo.schema.ValueKind.MONEY;
+import static perkilo.schema.ValueKind.PRICE_UNIT;
+import static perkilo.schema.ValueKind.QUANTITY;
+import static perkilo.schema.ValueKind.TEXT;
+import static perkilo.schema.ValueKind.UNIT;
+import static perkilo.schema.ValueKind.WHOLE;
+
+import java.util.List;
+
+/** What suppliers ask for materials and components: one row per price break. */
+public final class OffersSheet {
+
+    public static final Column SUPPLIER = SuppliersSheet.SUPPLIER;
+
+    public static final Column ITEM = Column.of(
+                    "Item", TEXT, "the material or component, as the formula names it", "Glycerin")
+            .also(
+                    "Material",
+                    "Raw material",
+                    "Ingredient",
+                    "Component",
+                    "Trade name",
+                    "Product name",
+                    "Article",
+                    "Item name",
+                    "Material name")
+            .needed();
+
+    public static final Column PACK_SIZE = Column.of("Pack size", QUANTITY, "what one pack holds", "25")
+            .also(
+                    "Pack",
+                    "Package size",
+                    "Packaging size",
+                    "Pack qty",
+                    "Pack quantity",
+                    "Size",
+                    "Container size",
+                    "Unit size")
+            .limited(Limits.ABOVE_ZERO)
+            .needed();
+
+    public static final Column PACK_UNIT = Column.of(
+                    "Pack unit", UNIT, "what the pack is measured in; each for pieces", "kg")
+            .also("Unit", "UoM", "Unit of measure", "Pack UoM", "Units")
+            .orElse("the unit in the header or beside the pack size");
+
+    public static final Column FROM_QUANTITY = Column.of(
+                    "From quantity", QUANTITY, "the price holds from this quantity upwards, in the pack unit", "100")
+            .also(
+                    "From qty",
+                    "From",
+                    "Price break",
+                    "Break quantity",
+                    "Break qty",
+                    "Quantity from",
+                    "Qty from",
+                    "Scale")
+            .orElse("from the first pack");
+
+    public static final Column PRICE = Column.of("Price", MONEY, "the price from that quantity upwards", "1.74")
+            .also("Unit price", "Net price", "Cost", "Unit cost", "Offer price", "List price", "Amount")
+            .alsoIn("pack", "Pack price", "Package price", "Drum price")
+            .alsoIn("kg", "Kilo price", "Price per kilo")
+            .needed();
+
+    public static final Column PRICE_PER = Column.of(
+                    "Price per", PRICE_UNIT, "what the price is for: pack, kg, g, lb, oz, L, each …", "kg")
+            .also("Per", "Price unit", "Price basis", "Unit of price", "Price UoM")
+            .orElse("the unit in the header or beside the price");
+
+    public static final Column CURRENCY_OF_PRICE = Column.of("Currency", CURRENCY, "what the price is in", "EUR")
+            .also("Curr", "Ccy", "Price currency")
+            .orElse("the sign beside the price, else the supplier's");
+
+    public static final Column MINIMUM_ORDER = Column.of(
+                    "Minimum order", QUANTITY, "the least that one order may hold of it, in the pack unit", "25")
+            .also("MOQ", "Min order", "Minimum order quantity", "Min order qty", "Minimum qty", "Minimum quantity")
+            .orElse("one pack");
+
+    public static final Column ORDER_MULTIPLE = Column.of(
+                    "Order multiple", WHOLE, "packs are sold in multiples of this", "2")
+            .also("Multiple", "Order in multiples of", "Pack multiple", "Packs per order unit")
+            .limited(Limits.ONE_OR_MORE)
+            .orElse("1");
+
+    public static final Column DUTY = SuppliersSheet.DUTY.orElse("the supplier's");
+
+    public static final Column QUOTED_ON = Column.of(
+                    "Quoted on",
+                    DATE,
+                    "the day of the quote; a newer one supersedes it, a coming day announces the price for orders from then on",
+                    "2026-10-13")
+            .also("Quote date", "Date quoted", "Date", "Price date", "Quoted", "Valid from", "Date of quote");
+
+    public static final Column VALID_UNTIL = Column.of(
+                    "Valid until", DATE, "the last day the price holds", "2027-03-31")
+            .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
+
+    /** What stands in a kept list for a price that its supplier does not give: on request, discontinued. */
+    public static final String NO_PRICE = "no price";
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Offers",
+            List.of("Offer", "Prices", "Price list", "Pricelist", "Quotes", "Supplier prices", "Quotations"),
+            List.of(SUPPLIER, ITEM),
+            List.of(List.of(SUPPLIER, ITEM, PRICE)),
+            List.of(
+                    SUPPLIER,
+                    ITEM,
+                    PACK_SIZE,
+                    PACK_UNIT,
+                    FROM_QUANTITY,
+                    PRICE,
+                    PRICE_PER,
+                    CURRENCY_OF_PRICE,
+                    MINIMUM_ORDER,
+                    ORDER_MULTIPLE,
+                    DUTY,
+                    QUOTED_ON,
+                    VALID_UNTIL),
+            "What suppliers ask: one row per supplier, item, pack size and price break.");
+
+    private OffersSheet() {}
+}

@@ -1,0 +1,44 @@
+package perkilo.schema;
+
+import java.util.List;
+
+/** All tables that a workbook may hold. */
+public final class Schemas {
+
+    /** In the order of the handbook. */
+    public static final List<SheetSchema> ALL = List.of(
+            SettingsSheet.SCHEMA,
+            SuppliersSheet.SCHEMA,
+            OffersSheet.SCHEMA,
+            MaterialsSheet.SCHEMA,
+            FormulaSheet.SCHEMA,
+            BatchesSheet.SCHEMA,
+            ProductsSheet.SCHEMA,
+            ComponentsSheet.SCHEMA,
+            RunsSheet.SCHEMA,
+            DemandSheet.SCHEMA,
+            StockSheet.SCHEMA,
+            RatesSheet.SCHEMA);
+
+    /** What a price list may hold. */
+    public static final List<SheetSchema> OF_PRICE_LISTS =
+            List.of(SuppliersSheet.SCHEMA, OffersSheet.SCHEMA, MaterialsSheet.SCHEMA);
+
+    /** The sheets that the tool itself adds to a workbook; they are never read as tables. */
+    public static final List<String> RESULT_SHEETS = List.of(
+            "Cost summary",
+            "Cost detail",
+            "Price ladder",
+            "Order plan",
+            "Supplier orders",
+            "Stock and leftovers",
+            "Why these orders",
+            "Runs planned",
+            "Swaps",
+            "Blend",
+            "Ingredient list",
+            "Price changes",
+            "Messages");
+
+    private Schemas() {}
+}

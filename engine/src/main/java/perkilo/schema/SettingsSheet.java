@@ -1,0 +1,125 @@
+package perkilo.schema;
+
+import static perkilo.schema.ValueKind.CHOICE;
+import static perkilo.schema.ValueKind.CURRENCIES;
+import static perkilo.schema.ValueKind.CURRENCY;
+import static perkilo.schema.ValueKind.DATE;
+import static perkilo.schema.ValueKind.MONEY;
+import static perkilo.schema.ValueKind.PERCENT;
+import static perkilo.schema.ValueKind.TEXT;
+import static perkilo.schema.ValueKind.WHOLE;
+
+import java.util.List;
+
+/** What holds for the whole workbook: one setting per row. */
+public final class SettingsSheet {
+
+    public static final Column SETTING = Column.of("Setting", TEXT, "which setting the row is", "Home currency")
+            .also("Name", "Parameter", "Option", "Settings")
+            .needed();
+
+    public static final Column VALUE =
+            Column.of("Value", ValueKind.ANY, "the setting's value", "EUR").needed();
+
+    public static final Column HOME_CURRENCY = Column.of(
+                    "Home currency", CURRENCY, "the currency that costs are computed in", "EUR")
+            .also("Currency", "Base currency", "Own currency", "Company currency")
+            .orElse("the only currency of the offers");
+
+    public static final Column REPORT_CURRENCIES = Column.of(
+                    "Report currencies", CURRENCIES, "currencies that results are also shown in", "EUR, GBP")
+            .also("Report currency", "Reporting currencies", "Other currencies")
+            .orElse("the home currency alone");
+
+    public static final Column COSTING_DATE = Column.of(
+                    "Costing date", DATE, "the day whose offers and rates hold", "2026-11-20")
+            .also("Date", "Cost date", "Date of costing", "Valuation date")
+            .orElse("today");
+
+    public static final Column CONVERSION_MARGIN = Column.of(
+                    "Conversion margin %",
+                    PERCENT, "what the bank takes for paying an invoice in another currency", "1.5")
+            .also("Conversion margin", "Bank margin %", "FX margin %", "Exchange margin %")
+            .limited(Limits.UP_TO_HUNDRED)
+            .orElse("0");
+
+    public static final Column DUTY_BASIS = Column.of(
+                    "Duty basis",
+                    CHOICE,
+                    "CIF where duty is charged on freight and insurance too, FOB where on goods alone",
+                    "CIF")
+            .also("Customs basis", "Duty charged on")
+            .orElse("CIF");
+
+    public static final Column LEFTOVER_CREDIT = Column.of(
+                    "Leftover credit %", PERCENT, "how much of its goods price a usable leftover counts for", "0")
+            .also("Leftover credit", "Credit for leftovers %")
+            .limited(Limits.UP_TO_HUNDRED)
+            .orElse("0");
+
+    public static final Column LABOUR_RATE = Column.of("Labour rate", MONEY, "one hour of work, in home currency", "24")
+            .also("Labor rate", "Hourly rate", "Wage per hour", "Labour rate per hour", "Labour cost per hour")
+            .orElse("0");
+
+    public static final Column OVERHEAD = Column.of("Overhead %", PERCENT, "overhead on labour", "15")
+            .also("Overhead", "Overheads %", "Overhead on labour %")
+            .orElse("0");
+
+    public static final Column HOLDING = Column.of(
+                    "Holding % per year",
+                    PERCENT, "what keeping stock for a year costs, in per cent of its price", "12")
+            .also("Holding cost %", "Holding %", "Stock holding % per year", "Carrying cost %")
+            .orElse("0");
+
+    public static final Column PRICE_AGE_LIMIT = Column.of(
+                    "Price age limit days", WHOLE, "an older quote gives a warning", "180")
+            .in("days")
+            .also("Price age limit", "Maximum price age", "Max price age")
+            .orElse("180");
+
+    public static final Column PROCESS_WATER = Column.of(
+                    "Process water price per kg", MONEY, "water from the tap, purified, in home currency", "0.02")
+            .also("Process water price", "Water price per kg", "Process water per kg", "Water price")
+            .orElse("0");
+
+    public static final Column CASH_PER_MONTH = Column.of(
+                    "Cash limit per month",
+                    MONEY,
+                    "the most that the orders of one month may cost, in home currency",
+                    "8000")
+            .also("Monthly cash limit", "Cash per month", "Budget per month", "Monthly budget")
+            .limited(Limits.ABOVE_ZERO)
+            .orElse("no limit");
+
+    public static final Column CASH_TOTAL = Column.of(
+                    "Cash limit", MONEY, "the most that all orders may cost, in home currency", "30000")
+            .also("Total cash limit", "Cash limit total", "Budget", "Total budget")
+            .limited(Limits.ABOVE_ZERO)
+            .orElse("no limit");
+
+    /** All settings, in the order of the templates. */
+    public static final List<Column> SETTINGS = List.of(
+            HOME_CURRENCY,
+            REPORT_CURRENCIES,
+            COSTING_DATE,
+            CONVERSION_MARGIN,
+            DUTY_BASIS,
+            LEFTOVER_CREDIT,
+            LABOUR_RATE,
+            OVERHEAD,
+            HOLDING,
+            PRICE_AGE_LIMIT,
+            PROCESS_WATER,
+            CASH_PER_MONTH,
+            CASH_TOTAL);
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Settings",
+            List.of("Setting", "Options", "Parameters", "Set-up"),
+            List.of(SETTING),
+            List.of(List.of(SETTING, VALUE)),
+            List.of(SETTING, VALUE),
+            "What holds for the whole workbook; leave out what you don't need.");
+
+    private SettingsSheet() {}
+}

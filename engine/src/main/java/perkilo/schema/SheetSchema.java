@@ -1,0 +1,60 @@
+package perkilo.schema;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One kind of table.
+ *
+ * @param name as templates call the sheet
+ * @param otherNames other names that people give such a sheet
+ * @param keys the columns that name a row: one without them is not a row of the table
+ * @param signatures sets of columns, each enough to recognise the table by its headers alone
+ * @param columns in the order of the templates, the keys first
+ * @param explanation one line for a person who fills the sheet in
+ */
+public record SheetSchema(
+        String name,
+        List<String> otherNames,
+        List<Column> keys,
+        List<List<Column>> signatures,
+        List<Column> columns,
+        String explanation) {
+
+    public SheetSchema {
+        otherNames = List.copyOf(otherNames);
+        keys = List.copyOf(keys);
+        signatures = List.copyOf(signatures);
+        columns = List.copyOf(columns);
+    }
+
+    /** The columns that a table cannot do without. */
+    public List<Column> required() {
+        return columns.stream().filter(Column::required).toList();
+    }
+
+    /** The column with a header, as templates spell it. */
+    public Optional<Column> column(String header) {
+        return columns.stream().filter(column -> column.header().equals(header)).findFirst();
+    }
+
+    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof SheetSchema schema
+                        && name.equals(schema.name)
+                        && otherNames.equals(schema.otherNames)
+                        && keys.equals(schema.keys)
+                        && signatures.equals(schema.signatures)
+                        && columns.equals(schema.columns)
+                        && explanation.equals(schema.explanation));
+    }
+
+    /** Fewer parts than equality compares, for speed. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+}

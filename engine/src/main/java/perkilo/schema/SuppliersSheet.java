@@ -1,0 +1,93 @@
+package perkilo.schema;
+
+import static perkilo.schema.ValueKind.CURRENCY;
+import static perkilo.schema.ValueKind.MONEY;
+import static perkilo.schema.ValueKind.PERCENT;
+import static perkilo.schema.ValueKind.TERM;
+import static perkilo.schema.ValueKind.TEXT;
+import static perkilo.schema.ValueKind.WHOLE;
+
+import java.util.List;
+
+/** Who sells, and what comes on top of the goods. */
+public final class SuppliersSheet {
+
+    public static final Column SUPPLIER = Column.of("Supplier", TEXT, "who sells", "Tarnholt Oleo")
+            .also("Vendor", "Supplier name", "Vendor name", "Seller", "Distributor", "Company")
+            .needed();
+
+    public static final Column CURRENCY_OF_INVOICE = Column.of(
+                    "Currency", CURRENCY, "what the supplier invoices in", "EUR")
+            .also("Invoice currency", "Supplier currency", "Curr", "Ccy")
+            .orElse("the currency of his offers");
+
+    public static final Column TERMS = Column.of(
+                    "Terms", TERM, "the delivery term (Incoterms 2020), a place may follow", "FCA Hamburg")
+            .also("Delivery terms", "Delivery term", "Incoterm", "Incoterms", "Terms of delivery")
+            .orElse("charges are taken as they stand");
+
+    public static final Column MINIMUM_ORDER_VALUE = Column.of(
+                    "Minimum order value", MONEY, "goods value of the smallest order", "250")
+            .also("MOV", "Min order value", "Minimum order", "Min order", "Order minimum", "Minimum invoice value")
+            .orElse("none");
+
+    public static final Column SMALL_ORDER_CHARGE = Column.of(
+                    "Small-order charge",
+                    MONEY,
+                    "what an order below the minimum costs on top; blank: it is refused",
+                    "30")
+            .also("Small order fee", "Small order surcharge", "Surcharge below minimum", "Low order charge")
+            .orElse("orders below the minimum are not possible");
+
+    public static final Column FREIGHT_PER_ORDER = Column.of(
+                    "Freight per order", MONEY, "freight for each order, whatever it weighs", "85")
+            .also("Freight", "Shipping per order", "Shipping", "Delivery charge", "Carriage per order", "Carriage")
+            .orElse("0");
+
+    public static final Column FREIGHT_PER_KG = Column.of("Freight per kg", MONEY, "freight for each kilogram", "0.28")
+            .also("Shipping per kg", "Carriage per kg", "Freight rate per kg")
+            .orElse("0");
+
+    public static final Column INSURANCE = Column.of(
+                    "Insurance %", PERCENT, "transport insurance, in per cent of the goods", "0.2")
+            .also("Insurance", "Transport insurance %")
+            .limited(Limits.UP_TO_HUNDRED)
+            .orElse("0");
+
+    public static final Column DUTY = Column.of(
+                    "Duty %", PERCENT, "import duty on everything of his for which an offer names none", "6.5")
+            .also("Duty", "Import duty %", "Customs duty %", "Tariff %", "Duty rate %")
+            .orElse("0");
+
+    public static final Column LEAD_TIME = Column.of("Lead time days", WHOLE, "from order to arrival", "14")
+            .in("days")
+            .also("Lead time", "Delivery time", "Delivery time days", "Leadtime")
+            .orElse("not known: an order is planned as if delivered on the day it is placed");
+
+    public static final SheetSchema SCHEMA = new SheetSchema(
+            "Suppliers",
+            List.of("Supplier", "Vendors", "Vendor list", "Supplier list"),
+            List.of(SUPPLIER),
+            List.of(
+                    List.of(SUPPLIER, CURRENCY_OF_INVOICE, TERMS),
+                    List.of(SUPPLIER, CURRENCY_OF_INVOICE, LEAD_TIME),
+                    List.of(SUPPLIER, CURRENCY_OF_INVOICE, MINIMUM_ORDER_VALUE),
+                    List.of(SUPPLIER, CURRENCY_OF_INVOICE, FREIGHT_PER_ORDER),
+                    List.of(SUPPLIER, CURRENCY_OF_INVOICE, FREIGHT_PER_KG),
+                    List.of(SUPPLIER, TERMS, LEAD_TIME),
+                    List.of(SUPPLIER, MINIMUM_ORDER_VALUE, FREIGHT_PER_ORDER)),
+            List.of(
+                    SUPPLIER,
+                    CURRENCY_OF_INVOICE,
+                    TERMS,
+                    MINIMUM_ORDER_VALUE,
+                    SMALL_ORDER_CHARGE,
+                    FREIGHT_PER_ORDER,
+                    FREIGHT_PER_KG,
+                    INSURANCE,
+                    DUTY,
+                    LEAD_TIME),
+            "Who sells, and what comes on top of the goods; amounts in the supplier's currency.");
+
+    private SuppliersSheet() {}
+}

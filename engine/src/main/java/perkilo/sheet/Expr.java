@@ -1,0 +1,439 @@
+package perkilo.sheet;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.StringJoiner;
+import java.util.function.UnaryOperator;
+import perkilo.origin.Day;
+import perkilo.origin.Decimals;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+
+/**
+ * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
+ *
+ * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF,
+ * ROUNDDOWN, ISNUMBER, DATE and plain arithmetic.
+ */
+public sealed interface Expr {
+
+    /** The engine's decimal. */
+    BigDecimal value();
+
+    /**
+     * The formula, without its equals sign.
+     *
+     * @param names gives the name that a result sheet finally got for the name it was built with
+     */
+    String formula(UnaryOperator<String> names);
+
+    /** Whether the formula refers to any cell; a plain number is written as a number. */
+    default boolean isLive() {
+        return true;
+    }
+
+    /** The same figure without any reference to a person's own cells: their values stand as plain numbers. */
+    Expr alone();
+
+    /** How tightly the outermost operator binds: 1 for a sum, 2 for a product, 3 for what needs no brackets. */
+    default int binding() {
+        return 3;
+    }
+
+    /** A plain number. */
+    static Expr of(BigDecimal value) {
+        return new Plain(value);
+    }
+
+    /** A plain number. */
+    static Expr of(long value) {
+        return new Plain(BigDecimal.valueOf(value));
+    }
+
+    /** A day, to be compared with other days. */
+    static Expr day(LocalDate day) {
+        return new Date(day);
+    }
+
+    /** A day that a person typed: refers to its cell where a formula can; nothing where it holds no date by now. */
+    static Expr input(Day day) {
+        Origin origin = day.origin();
+        return day.isLive() && origin.isKnown()
+                ? new TypedDay(new Cell(origin.sheet(), origin.cell(), false, new Date(day.date()).value()), day.date())
+                : day(day.date());
+    }
+
+    /**
+     * What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. A cell that holds
+     * words or nothing counts as soon as a number is typed into it.
+     */
+    static Expr input(Figure figure) {
+        BigDecimal perCell = figure.perCell();
+        if (perCell == null || !figure.origin().isKnown()) {
+            return new Plain(figure.value());
+        }
+        Cell cell = new Cell(figure.origin().sheet(), figure.origin().cell(), false, divide(figure.value(), perCell));
+        Expr number = perCell.compareTo(BigDecimal.ONE) == 0 ? cell : new Scaled(cell, perCell, figure.value());
+        return figure.held() == Figure.Held.NUMBER ? number : new IfNumber(cell, number, figure.value());
+    }
+
+    /**
+     * A cell of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param cell such as {@code C4}
+     * @param value what the cell computes
+     */
+    static Expr cell(String sheet, String cell, BigDecimal value) {
+        return new Cell(sheet, cell, true, value);
+    }
+
+    /**
+     * The sum of a rectangle of cells of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param range such as {@code C4:C9}
+     * @param value what the cells add up to
+     */
+    static Expr sumOf(String sheet, String range, BigDecimal value) {
+        return new OverRange("SUM", sheet, range, value);
+    }
+
+    /**
+     * The lowest number in a rectangle of cells of a result sheet.
+     *
+     * @param sheet the name it was built with
+     * @param range such as {@code C4:C9}
+     * @param value the lowest of them; zero where there is no number
+     */
+    static Expr lowestOf(String sheet, String range, BigDecimal value) {
+        return new OverRange("MIN", sheet, range, value);
+    }
+
+    /**
+     * The sum of those cells of a result sheet's column that have a word beside them.
+     *
+     * @param sheet the name it was built with
+     * @param words where the word may stand, such as {@code A4:A90}
+     * @param word it
+     * @param range what is added up, such as {@code C4:C90}
+     * @param value what the cells add up to
+     */
+    static Expr sumWhere(String sheet, String words, String word, String range, BigDecimal value) {
+        return new SumWhere(sheet, words, word, range, value);
+    }
+
+    /** The sum of several. */
+    static Expr sum(List<? extends Expr> terms) {
+        return terms.stream().map(Expr.class::cast).reduce(Expr::plus).orElse(of(0));
+    }
+
+    /** The sum of two. */
+    default Expr plus(Expr other) {
+        return new Binary(this, "+", other, value().add(other.value()));
+    }
+
+    /** The difference of two. */
+    default Expr minus(Expr other) {
+        return new Binary(this, "-", other, value().subtract(other.value()));
+    }
+
+    /** The product of two. */
+    default Expr times(Expr other) {
+        return new Binary(this, "*", other, value().multiply(other.value()));
+    }
+
+    /** This divided by another, to 34 significant digits. */
+    default Expr over(Expr other) {
+        return new Binary(this, "/", other, divide(value(), other.value()));
+    }
+
+    /** Rounded half up. */
+    default Expr rounded(int digits) {
+        return new Call("ROUND", List.of(this, of(digits)), value().setScale(digits, RoundingMode.HALF_UP));
+    }
+
+    /**
+     * The next whole number from here on upwards.
+     *
+     * @param exact what it is, computed exactly: a spreadsheet's binary fractions are rounded to nine decimals first
+     */
+    default Expr roundedUp(BigDecimal exact) {
+        Expr cleaned = new Call("ROUND", List.of(this, of(9)), value());
+        return new Call("ROUNDUP", List.of(cleaned, of(0)), exact);
+    }
+
+    /**
+     * The next tenth from here on upwards.
+     *
+     * @param exact what it is, computed exactly
+     */
+    default Expr roundedUpToTenth(BigDecimal exact) {
+        Expr cleaned = new Call("ROUND", List.of(this, of(9)), value());
+        return new Call("ROUNDUP", List.of(cleaned, of(1)), exact);
+    }
+
+    /** The larger of two. */
+    default Expr max(Expr other) {
+        return new Call("MAX", List.of(this, other), value().max(other.value()));
+    }
+
+    /** The smaller of two. */
+    default Expr min(Expr other) {
+        return new Call("MIN", List.of(this, other), value().min(other.value()));
+    }
+
+    /** One thing where {@code left < right}, and another elsewhere. */
+    static Expr ifLess(Expr left, Expr right, Expr then, Expr otherwise) {
+        return choose(left, "<", right, left.value().compareTo(right.value()) < 0, then, otherwise);
+    }
+
+    /** One thing where {@code left >= right}, and another elsewhere. */
+    static Expr ifAtLeast(Expr left, Expr right, Expr then, Expr otherwise) {
+        return choose(left, ">=", right, left.value().compareTo(right.value()) >= 0, then, otherwise);
+    }
+
+    /** One where two are not the same but for what binary fractions leave, and zero where they are. */
+    static Expr differs(Expr one, Expr other) {
+        Expr apart = one.minus(other).rounded(9);
+        return choose(apart, "=", of(0), apart.value().signum() == 0, of(0), of(1));
+    }
+
+    private static Expr choose(Expr left, String sign, Expr right, boolean holds, Expr then, Expr otherwise) {
+        return new Choice(left, sign, right, then, otherwise, (holds ? then : otherwise).value());
+    }
+
+    private static BigDecimal divide(BigDecimal dividend, BigDecimal divisor) {
+        return dividend.divide(divisor, MathContext.DECIMAL128);
+    }
+
+    /** A number that stands for itself. */
+    record Plain(BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String plain = Decimals.plain(value);
+            return plain.startsWith("-") ? "(" + plain + ")" : plain;
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+
+        @Override
+        public boolean isLive() {
+            return false;
+        }
+    }
+
+    /** A day: a formula, as workbooks differ in the day that they count from. */
+    record Date(LocalDate day) implements Expr {
+
+        /** The usual count of days has the first of March 1900 as its 61st. */
+        private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
+
+        @Override
+        public BigDecimal value() {
+            return BigDecimal.valueOf(ChronoUnit.DAYS.between(ZERO, day));
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "DATE(" + day.getYear() + "," + day.getMonthValue() + "," + day.getDayOfMonth() + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+    }
+
+    /** A person's cell that holds a day, whatever the time of day. */
+    record TypedDay(Cell cell, LocalDate day) implements Expr {
+
+        @Override
+        public BigDecimal value() {
+            return cell.value();
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String typed = cell.formula(names);
+            return "IF(ISNUMBER(" + typed + "),ROUNDDOWN(" + typed + ",0),0)";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Date(day);
+        }
+    }
+
+    /** One cell; {@code ours} tells a result sheet's cell from a person's. */
+    record Cell(String sheet, String cell, boolean ours, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return SheetNames.quoted(ours ? names.apply(sheet) : sheet) + "!" + cell;
+        }
+
+        @Override
+        public Expr alone() {
+            return ours ? this : new Plain(value);
+        }
+    }
+
+    /** A number once a person's cell holds one, and until then what stands in for it. */
+    record IfNumber(Cell cell, Expr number, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(ISNUMBER(" + cell.formula(names) + ")," + number.formula(names) + "," + Decimals.plain(value)
+                    + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Plain(value);
+        }
+    }
+
+    /** A person's cell times what makes it the value: 0.01 for a percentage typed as 2.5. */
+    record Scaled(Expr cell, BigDecimal perCell, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            BigDecimal inverse = divide(BigDecimal.ONE, perCell);
+            boolean wholeInverse = inverse.stripTrailingZeros().scale() <= 0;
+            return cell.formula(names) + (wholeInverse ? "/" + Decimals.plain(inverse) : "*" + Decimals.plain(perCell));
+        }
+
+        @Override
+        public Expr alone() {
+            return new Plain(value);
+        }
+
+        @Override
+        public int binding() {
+            return 2;
+        }
+    }
+
+    /** What a function makes of a rectangle of cells. */
+    record OverRange(String function, String sheet, String range, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return function + "(" + SheetNames.quoted(names.apply(sheet)) + "!" + range + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+    }
+
+    /** The sum of cells that have a word beside them. */
+    record SumWhere(String sheet, String words, String word, String range, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            String in = SheetNames.quoted(names.apply(sheet)) + "!";
+            return "SUMIF(" + in + words + ",\"" + word + "\"," + in + range + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return this;
+        }
+    }
+
+    /** Two figures and a sign between them. */
+    record Binary(Expr left, String sign, Expr right, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            boolean keepOrder = sign.equals("-") || sign.equals("/");
+            return bracketed(left, names, left.binding() < binding())
+                    + sign
+                    + bracketed(
+                            right, names, right.binding() < binding() || (keepOrder && right.binding() == binding()));
+        }
+
+        private static String bracketed(Expr part, UnaryOperator<String> names, boolean brackets) {
+            String formula = part.formula(names);
+            return brackets ? "(" + formula + ")" : formula;
+        }
+
+        @Override
+        public Expr alone() {
+            return new Binary(left.alone(), sign, right.alone(), value);
+        }
+
+        @Override
+        public boolean isLive() {
+            return left.isLive() || right.isLive();
+        }
+
+        @Override
+        public int binding() {
+            return sign.equals("+") || sign.equals("-") ? 1 : 2;
+        }
+    }
+
+    /** A function of a spreadsheet. */
+    record Call(String function, List<Expr> arguments, BigDecimal value) implements Expr {
+
+        public Call {
+            arguments = List.copyOf(arguments);
+        }
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            StringJoiner formula = new StringJoiner(",", function + "(", ")");
+            for (Expr argument : arguments) {
+                formula.add(argument.formula(names));
+            }
+            return formula.toString();
+        }
+
+        @Override
+        public Expr alone() {
+            return new Call(function, arguments.stream().map(Expr::alone).toList(), value);
+        }
+
+        @Override
+        public boolean isLive() {
+            for (Expr argument : arguments) {
+                if (argument.isLive()) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /** One of two, by a comparison. */
+    record Choice(Expr left, String sign, Expr right, Expr then, Expr otherwise, BigDecimal value) implements Expr {
+
+        @Override
+        public String formula(UnaryOperator<String> names) {
+            return "IF(" + left.formula(names) + sign + right.formula(names) + "," + then.formula(names) + ","
+                    + otherwise.formula(names) + ")";
+        }
+
+        @Override
+        public Expr alone() {
+            return new Choice(left.alone(), sign, right.alone(), then.alone(), otherwise.alone(), value);
+        }
+
+        @Override
+        public boolean isLive() {
+            return left.isLive() || right.isLive() || then.isLive() || otherwise.isLive();
+        }
+    }
+}

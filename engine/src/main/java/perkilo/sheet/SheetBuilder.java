@@ -1,0 +1,235 @@
+package perkilo.sheet;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Decimals;
+import perkilo.origin.Origin;
+import perkilo.sheet.ResultSheet.Cell;
+
+/** Fills a sheet cell by cell; rows and columns count from zero. */
+public final class SheetBuilder {
+
+    private static final BigDecimal TOLERANCE = new BigDecimal("1e-9");
+
+    private final String name;
+    private final TreeMap<Integer, SortedMap<Integer, Cell>> cells = new TreeMap<>();
+    private final TreeMap<Integer, Integer> widths = new TreeMap<>();
+    private final List<Integer> pageBreaks = new ArrayList<>();
+    private final List<Chart> charts = new ArrayList<>();
+    private final List<ResultSheet.Highlight> highlights = new ArrayList<>();
+    private ResultSheet.@Nullable Pages pages;
+    private int frozenRows;
+    private int frozenColumns;
+    private boolean landscape;
+    private @Nullable String filter;
+
+    /**
+     * An empty sheet.
+     *
+     * @param name as its tab shows it
+     */
+    public SheetBuilder(String name) {
+        this.name = name;
+    }
+
+    /** The name that the sheet was built with. */
+    public String name() {
+        return name;
+    }
+
+    /** Writes words. */
+    public SheetBuilder text(int row, int column, String text, Look look) {
+        return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, null));
+    }
+
+    /** Writes words that lead to a cell. */
+    public SheetBuilder text(int row, int column, String text, Look look, Origin link) {
+        return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, linkTo(link)));
+    }
+
+    /**
+     * Writes words that lead to another file as a whole.
+     *
+     * @param address of the file, as a link writes it
+     */
+    public SheetBuilder fileName(int row, int column, String text, Look look, String address) {
+        Origin file = new Origin(address, "", "");
+        return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, file));
+    }
+
+    /** Writes a sentence whose figures stay live. */
+    public SheetBuilder sentence(int row, int column, Look look, ResultSheet.Part... parts) {
+        return sentence(row, column, look, Origin.NONE, List.of(parts));
+    }
+
+    /** Writes a sentence whose figures stay live, and that leads to a cell. */
+    public SheetBuilder sentence(int row, int column, Look look, Origin link, List<ResultSheet.Part> parts) {
+        ResultSheet.Sentence sentence = new ResultSheet.Sentence(parts);
+        return put(row, column, new Cell(sentence, look, NumberFormat.GENERAL, linkTo(link)));
+    }
+
+    /**
+     * Writes a figure.
+     *
+     * @return the cell, to be used in other figures
+     */
+    public Expr value(int row, int column, Expr expr, NumberFormat format, Look look) {
+        put(row, column, new Cell(new ResultSheet.Value(expr), look, format, null));
+        return Expr.cell(name, SheetNames.cell(row, column), expr.value());
+    }
+
+    /**
+     * Writes a figure that leads to the cell it rests on.
+     *
+     * @return the cell, to be used in other figures
+     */
+    public Expr value(int row, int column, Expr expr, NumberFormat format, Look look, Origin link) {
+        put(row, column, new Cell(new ResultSheet.Value(expr), look, format, linkTo(link)));
+        return Expr.cell(name, SheetNames.cell(row, column), expr.value());
+    }
+
+    /**
+     * Writes a figure that the engine has computed in its own way as well.
+     *
+     * @param engine what the engine computed
+     * @return the cell, to be used in other figures
+     * @throws IllegalStateException if the sheet's figure is not the engine's, within 1e-9 of it
+     */
+    public Expr checked(int row, int column, Expr expr, BigDecimal engine, NumberFormat format, Look look) {
+        BigDecimal allowed =
+                engine.abs().multiply(TOLERANCE, MathContext.DECIMAL64).add(new BigDecimal("1e-12"));
+        if (expr.value().subtract(engine).abs().compareTo(allowed) > 0) {
+            throw new IllegalStateException("%s!%s computes %s, but the engine %s"
+                    .formatted(
+                            name, SheetNames.cell(row, column), Decimals.plain(expr.value()), Decimals.plain(engine)));
+        }
+        return value(row, column, expr, format, look);
+    }
+
+    /** The sum of cells in one column, from one row to another, both included. */
+    public Expr sumOfColumn(int column, int fromRow, int toRow) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (BigDecimal value : numbers(column, fromRow, toRow)) {
+            sum = sum.add(value);
+        }
+        return Expr.sumOf(name, rectangle(fromRow, column, toRow, column), sum);
+    }
+
+    /** The lowest number in one column, from one row to another, both included; zero where there is none. */
+    public Expr lowestOfColumn(int column, int fromRow, int toRow) {
+        List<BigDecimal> numbers = numbers(column, fromRow, toRow);
+        BigDecimal lowest = numbers.isEmpty() ? BigDecimal.ZERO : numbers.get(0);
+        for (BigDecimal value : numbers) {
+            lowest = lowest.min(value);
+        }
+        return Expr.lowestOf(name, rectangle(fromRow, column, toRow, column), lowest);
+    }
+
+    private List<BigDecimal> numbers(int column, int fromRow, int toRow) {
+        List<BigDecimal> numbers = new ArrayList<>();
+        for (int row = fromRow; row <= toRow; row++) {
+            Cell cell = cells.getOrDefault(row, new TreeMap<>()).get(column);
+            if (cell != null && cell.content() instanceof ResultSheet.Value value) {
+                numbers.add(value.expr().value());
+            }
+        }
+        return numbers;
+    }
+
+    private static String rectangle(int fromRow, int fromColumn, int toRow, int toColumn) {
+        return SheetNames.cell(fromRow, fromColumn) + ":" + SheetNames.cell(toRow, toColumn);
+    }
+
+    /** A rectangle of this sheet, for a chart; both corners included. */
+    public Chart.Range range(int fromRow, int fromColumn, int toRow, int toColumn) {
+        return new Chart.Range(name, rectangle(fromRow, fromColumn, toRow, toColumn));
+    }
+
+    /** Sets the widths of the first columns, in characters. */
+    public SheetBuilder widths(int... characters) {
+        for (int column = 0; column < characters.length; column++) {
+            widths.put(column, characters[column]);
+        }
+        return this;
+    }
+
+    /** Sets the width of one column, in characters. */
+    public SheetBuilder width(int column, int characters) {
+        widths.put(column, characters);
+        return this;
+    }
+
+    /** Keeps the first rows and columns in sight. */
+    public SheetBuilder freeze(int rows, int columns) {
+        frozenRows = rows;
+        frozenColumns = columns;
+        return this;
+    }
+
+    /** Lets a table be filtered; both corners included. */
+    public SheetBuilder filter(int fromRow, int fromColumn, int toRow, int toColumn) {
+        filter = rectangle(fromRow, fromColumn, toRow, toColumn);
+        return this;
+    }
+
+    /** Begins a new page in print before a row. */
+    public SheetBuilder pageBreakBefore(int row) {
+        pageBreaks.add(row);
+        return this;
+    }
+
+    /** Prints across. */
+    public SheetBuilder landscape() {
+        landscape = true;
+        return this;
+    }
+
+    /** Prints a wide table on several pages side by side. */
+    public SheetBuilder pages(ResultSheet.Pages sideBySide) {
+        pages = sideBySide;
+        return this;
+    }
+
+    /** Draws a chart. */
+    public SheetBuilder chart(Chart chart) {
+        charts.add(chart);
+        return this;
+    }
+
+    /** Lets cells change their look by their value; both corners included. */
+    public SheetBuilder highlight(
+            int fromRow, int fromColumn, int toRow, int toColumn, ResultSheet.When condition, Look look) {
+        highlights.add(new ResultSheet.Highlight(rectangle(fromRow, fromColumn, toRow, toColumn), condition, look));
+        return this;
+    }
+
+    /** The sheet as it now stands. */
+    public ResultSheet build() {
+        return new ResultSheet(
+                name,
+                TableRules.drawn(cells),
+                widths,
+                frozenRows,
+                frozenColumns,
+                filter,
+                pageBreaks,
+                landscape,
+                pages,
+                charts,
+                highlights);
+    }
+
+    private SheetBuilder put(int row, int column, Cell cell) {
+        cells.computeIfAbsent(row, any -> new TreeMap<>()).put(column, cell);
+        return this;
+    }
+
+    private static @Nullable Origin linkTo(Origin link) {
+        return link.isKnown() && !link.sheet().isEmpty() ? link : null;
+    }
+}

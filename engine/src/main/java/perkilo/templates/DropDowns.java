@@ -1,0 +1,79 @@
+package perkilo.templates;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import perkilo.model.DeliveryTerm;
+import perkilo.schema.Column;
+import perkilo.sheet.SheetNames;
+import perkilo.units.Measure;
+
+/** Which lists a column's cells can be chosen from: the person's own names, or the few words that make sense. */
+final class DropDowns {
+
+    /** How many rows of a table are ready to be filled. */
+    static final int ROOM = 500;
+
+    private static final Map<String, String> NAMED_ON = Map.of(
+            "Supplier", "Suppliers",
+            "Material", "Materials",
+            "Item", "Materials",
+            "Product", "Products",
+            "Formula", "Batches");
+
+    private static final Map<String, List<String>> WORDS = Map.of(
+            "Charge", List.of("nonionic", "anionic", "cationic", "amphoteric"),
+            "Spreading class", List.of("light", "medium", "heavy"),
+            "Soluble in", List.of("oil", "water", "both"),
+            "Kind", List.of("leave-on", "rinse-off"));
+
+    private DropDowns() {}
+
+    /**
+     * The list for a column, as a spreadsheet's validation states it.
+     *
+     * @param sheet the sheet that the column is on
+     * @param headers the headers of each sheet of the workbook
+     * @return empty where anything may be typed
+     */
+    static Optional<String> listFor(String sheet, Column column, Map<String, List<String>> headers) {
+        String target = NAMED_ON.get(column.header());
+        if (target != null) {
+            List<String> there = headers.get(target);
+            return there == null || target.equals(sheet) ? Optional.empty() : named(target, column.header(), there);
+        }
+        List<String> words = WORDS.get(column.header());
+        if (words != null) {
+            return Optional.of(quoted(words));
+        }
+        return switch (column.kind()) {
+            case UNIT -> Optional.of(quoted(symbols()));
+            case PRICE_UNIT -> Optional.of(quoted(symbols()).replaceFirst("\"", "\"pack,"));
+            case TERM ->
+                Optional.of(quoted(
+                        Arrays.stream(DeliveryTerm.values()).map(Enum::name).toList()));
+            default -> Optional.empty();
+        };
+    }
+
+    /** The names in a sheet's key column; items may also be components, so they may be typed freely. */
+    private static Optional<String> named(String sheet, String header, List<String> headers) {
+        String wanted = header.equals("Item") ? "Material" : header;
+        int column = headers.indexOf(wanted);
+        if (column < 0) {
+            return Optional.empty();
+        }
+        String letters = SheetNames.column(column);
+        return Optional.of("%s!$%s$2:$%s$%d".formatted(SheetNames.quoted(sheet), letters, letters, ROOM));
+    }
+
+    private static List<String> symbols() {
+        return Arrays.stream(Measure.values()).map(Measure::symbol).toList();
+    }
+
+    private static String quoted(List<String> words) {
+        return words.stream().collect(Collectors.joining(",", "\"", "\""));
+    }
+}

@@ -1,0 +1,61 @@
+package perkilo.xlsx.author;
+
+import perkilo.sheet.Chart;
+import perkilo.sheet.NumberFormat;
+
+/** One chart, which an office suite draws anew whenever a cell changes. */
+final class ChartPart {
+
+    /** The numbers by which series refer to their axes. */
+    private static final int ACROSS = 1;
+
+    private static final int UP = 2;
+
+    private final Chart chart;
+    private final ChartValues values;
+    private final Xml xml = new Xml("c:chartSpace", "xmlns:c", Names.CHART, "xmlns:a", Names.DRAWING);
+    private final ChartInk ink = new ChartInk(xml);
+
+    private ChartPart(Chart chart, ChartValues values) {
+        this.chart = chart;
+        this.values = values;
+    }
+
+    /** The part. */
+    static byte[] xml(Chart chart, ChartValues values) {
+        return new ChartPart(chart, values).xml();
+    }
+
+    private byte[] xml() {
+        xml.leaf("c:roundedCorners", "val", false);
+        xml.open("c:chart");
+        ink.title(chart.title(), ChartInk.TITLE_SIZE, Palette.INK);
+        xml.leaf("c:autoTitleDeleted", "val", false);
+        xml.open("c:plotArea").leaf("c:layout");
+        new ChartSeries(chart, values, acrossFormat(), xml, ink).write(ACROSS, UP);
+        ChartAxes axes = new ChartAxes(xml, ink);
+        if (chart.kind().isScatter()) {
+            axes.numbersAcross(ACROSS, UP, chart.across(), acrossFormat(), LogarithmicScale.of(chart, values));
+        } else {
+            axes.wordsAcross(ACROSS, UP, chart.across());
+        }
+        axes.up(UP, ACROSS, chart);
+        xml.close();
+        if (chart.series().size() > 1) {
+            xml.open("c:legend").leaf("c:legendPos", "val", "b").leaf("c:overlay", "val", false);
+            xml.close();
+        }
+        xml.leaf("c:plotVisOnly", "val", true)
+                .leaf("c:dispBlanksAs", "val", "gap")
+                .close();
+        ink.frame();
+        return xml.bytes();
+    }
+
+    private NumberFormat acrossFormat() {
+        boolean whole = chart.series().stream()
+                .flatMap(series -> values.values(series.across()).stream())
+                .allMatch(value -> value == null || value % 1 == 0);
+        return whole ? NumberFormat.WHOLE : NumberFormat.GENERAL;
+    }
+}

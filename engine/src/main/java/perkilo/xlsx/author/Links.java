@@ -1,0 +1,64 @@
+package perkilo.xlsx.author;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import perkilo.origin.Origin;
+import perkilo.sheet.SheetNames;
+
+/**
+ * Where a click on a cell may lead: to cells of the same workbook, and to other files that were named as such.
+ *
+ * @param bookName the workbook's file name as origins give it
+ * @param ownSheets the sheets of the person
+ * @param resultSheets final names by the names that the result sheets were built with
+ * @param files addresses of other files; an origin that names one as its file leads there
+ */
+public record Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets, Set<String> files) {
+
+    private static final Pattern CELL = Pattern.compile("\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6}");
+
+    public Links {
+        ownSheets = List.copyOf(ownSheets);
+        resultSheets = Map.copyOf(resultSheets);
+        files = Set.copyOf(files);
+    }
+
+    /** Links inside one workbook alone. */
+    public Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets) {
+        this(bookName, ownSheets, resultSheets, Set.of());
+    }
+
+    /** Whether a click on a cell with this place leads anywhere. */
+    boolean lead(Origin origin) {
+        return locationOf(origin).isPresent() || files.contains(origin.file());
+    }
+
+    /** The place inside another file, such as {@code 'Offers'!F12}; empty for the file as a whole. */
+    static Optional<String> locationInFile(Origin origin) {
+        boolean cell = CELL.matcher(origin.cell()).matches();
+        return origin.sheet().isEmpty()
+                ? Optional.empty()
+                : Optional.of(SheetNames.quoted(origin.sheet()) + "!" + (cell ? origin.cell() : "A1"));
+    }
+
+    /** The place as a link gives it, such as {@code 'Offers'!F12}; empty where it is not in this workbook. */
+    Optional<String> locationOf(Origin origin) {
+        String cell = origin.cell().isEmpty() ? "A1" : origin.cell();
+        if (!CELL.matcher(cell).matches()) {
+            return Optional.empty();
+        }
+        return sheetOf(origin).map(sheet -> SheetNames.quoted(sheet) + "!" + cell);
+    }
+
+    private Optional<String> sheetOf(Origin origin) {
+        String result = resultSheets.get(origin.sheet());
+        if (result != null && origin.file().isEmpty()) {
+            return Optional.of(result);
+        }
+        boolean here = origin.file().isEmpty() || origin.file().equals(bookName);
+        return here && ownSheets.contains(origin.sheet()) ? Optional.of(origin.sheet()) : Optional.empty();
+    }
+}

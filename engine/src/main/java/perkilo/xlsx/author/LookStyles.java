@@ -1,0 +1,148 @@
+package perkilo.xlsx.author;
+
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import perkilo.sheet.Look;
+
+/** The fonts, grounds and rules of each look. */
+final class LookStyles {
+
+    static final String FONT = "Calibri";
+    static final int USUAL_SIZE = 11;
+
+    /**
+     * How words are written.
+     *
+     * @param size in points
+     */
+    record Font(int size, String color, boolean bold) {
+
+        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Font font && size == font.size && bold == font.bold && color.equals(font.color);
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(size, color, bold);
+        }
+    }
+
+    /** A line at a cell's edge. */
+    enum Line {
+        NONE("", ""),
+        ACCENT("thin", Palette.ACCENT),
+        RULE("hair", Palette.RULE),
+        CHOICE("thin", Palette.CHOICE_RULE);
+
+        private final String style;
+        private final String color;
+
+        Line(String style, String color) {
+            this.style = style;
+            this.color = color;
+        }
+
+        /** As the standard calls it, such as {@code thin}. */
+        String style() {
+            return style;
+        }
+
+        String color() {
+            return color;
+        }
+    }
+
+    /** The lines around a cell. */
+    enum Border {
+        NONE(Line.NONE, Line.NONE, Line.NONE),
+        UNDERLINED(Line.NONE, Line.ACCENT, Line.NONE),
+        RULED(Line.NONE, Line.RULE, Line.NONE),
+        SUMMED(Line.ACCENT, Line.RULE, Line.NONE),
+        BOXED(Line.CHOICE, Line.CHOICE, Line.CHOICE);
+
+        private final Line top;
+        private final Line bottom;
+        private final Line sides;
+
+        Border(Line top, Line bottom, Line sides) {
+            this.top = top;
+            this.bottom = bottom;
+            this.sides = sides;
+        }
+
+        Line top() {
+            return top;
+        }
+
+        Line bottom() {
+            return bottom;
+        }
+
+        Line sides() {
+            return sides;
+        }
+    }
+
+    private LookStyles() {}
+
+    /**
+     * How a cell's words are written.
+     *
+     * @param linked whether a click leads to another cell; such words are in the accent colour
+     */
+    static Font font(Look look, boolean linked) {
+        boolean plain = ink(look).equals(Palette.INK);
+        return new Font(size(look), linked && plain ? Palette.ACCENT : ink(look), isBold(look));
+    }
+
+    private static int size(Look look) {
+        return switch (look) {
+            case TITLE -> 18;
+            case ANSWER -> 12;
+            case SECTION -> 13;
+            case HINT -> 10;
+            default -> USUAL_SIZE;
+        };
+    }
+
+    static String ink(Look look) {
+        return switch (look) {
+            case TITLE, SECTION, HEADER, KEY -> Palette.ACCENT;
+            case HINT -> Palette.MUTED;
+            case ERROR -> Palette.ERROR;
+            case WARNING, NOTICE -> Palette.WARNING;
+            default -> Palette.INK;
+        };
+    }
+
+    static boolean isBold(Look look) {
+        return switch (look) {
+            case TITLE, ANSWER, SECTION, HEADER, TOTAL, KEY -> true;
+            default -> false;
+        };
+    }
+
+    /** The colour behind the words; empty for none. */
+    static String ground(Look look) {
+        return switch (look) {
+            case HEADER -> Palette.HEADER_GROUND;
+            case CHOICE -> Palette.CHOICE_GROUND;
+            case KEY -> Palette.ACCENT_GROUND;
+            case ERROR -> Palette.ERROR_GROUND;
+            case WARNING -> Palette.WARNING_GROUND;
+            default -> "";
+        };
+    }
+
+    static Border border(Look look) {
+        return switch (look) {
+            case HEADER, SECTION -> Border.UNDERLINED;
+            case LABEL, PLAIN, ERROR, WARNING, NOTICE -> Border.RULED;
+            case TOTAL, KEY -> Border.SUMMED;
+            case CHOICE -> Border.BOXED;
+            default -> Border.NONE;
+        };
+    }
+}

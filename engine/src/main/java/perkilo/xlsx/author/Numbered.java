@@ -1,0 +1,46 @@
+package perkilo.xlsx.author;
+
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Things that are listed once each, in the order of their numbers, by which they are referred to. */
+final class Numbered<T> implements Iterable<T> {
+
+    private final Map<T, Integer> numbers = new LinkedHashMap<>();
+    private final int first;
+
+    /**
+     * An empty list.
+     *
+     * @param first the number of the first thing
+     */
+    Numbered(int first) {
+        this.first = first;
+    }
+
+    /** The number of a thing, listed if it is not yet. */
+    int of(T thing) {
+        Integer known = numbers.get(thing);
+        if (known != null) {
+            return known;
+        }
+        int number = first + numbers.size();
+        numbers.put(thing, number);
+        return number;
+    }
+
+    boolean isEmpty() {
+        return numbers.isEmpty();
+    }
+
+    /** How many there are, with those before the first. */
+    int end() {
+        return first + numbers.size();
+    }
+
+    @Override
+    public Iterator<T> iterator() {
+        return numbers.keySet().iterator();
+    }
+}

@@ -1,0 +1,122 @@
+package perkilo.xlsx.author;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import perkilo.sheet.Chart;
+import perkilo.sheet.ResultSheet;
+
+/** How a sheet is printed: A4, as wide as one page, its name and the page at the foot. */
+final class PrintSetup {
+
+    private static final int A4 = 9;
+    private static final double SIDE_INCHES = 0.5;
+    private static final double TOP_INCHES = 0.6;
+    private static final double BOTTOM_INCHES = 0.75;
+    private static final double HEADER_INCHES = 0.3;
+    private static final double FOOTER_INCHES = 0.35;
+
+    /** What lets a page across hold some 200 characters in print: small, but legible. */
+    private static final int SCALE_SIDE_BY_SIDE = 50;
+
+    private static final double PAGE_SHORT_INCHES = 8.27;
+    private static final double PAGE_LONG_INCHES = 11.69;
+    private static final int POINTS_PER_INCH = 72;
+
+    /** What a column's width comes to in print; from memory of the usual font, whose digits are 7 of 96 dots wide. */
+    private static final double POINTS_PER_CHARACTER = 5.25;
+
+    private static final double POINTS_OF_MARGIN = 3.75;
+
+    /** Printers and office suites differ a little in what they get onto a page. */
+    private static final double SURELY_USED = 0.97;
+
+    /** The last column and the last row that a sheet can have, from zero. */
+    private static final int LAST_COLUMN = 16_383;
+
+    private static final int LAST_ROW = 1_048_575;
+
+    private final ResultSheet sheet;
+    private final Xml xml;
+
+    PrintSetup(ResultSheet sheet, Xml xml) {
+        this.sheet = sheet;
+        this.xml = xml;
+    }
+
+    /** Says whether the sheet is made to fit its pages; stands at the sheet's beginning. */
+    void fit() {
+        xml.open("sheetPr")
+                .leaf("pageSetUpPr", "fitToPage", sheet.pages() == null)
+                .close();
+    }
+
+    /** Writes margins, page, foot and breaks; stands behind the cells. */
+    void write() {
+        xml.leaf(
+                "pageMargins",
+                "left",
+                SIDE_INCHES,
+                "right",
+                SIDE_INCHES,
+                "top",
+                TOP_INCHES,
+                "bottom",
+                BOTTOM_INCHES,
+                "header",
+                HEADER_INCHES,
+                "footer",
+                FOOTER_INCHES);
+        xml.open("pageSetup", "paperSize", A4);
+        ResultSheet.Pages pages = sheet.pages();
+        if (pages == null) {
+            xml.set("fitToWidth", 1).set("fitToHeight", 0);
+        } else {
+            xml.set("scale", SCALE_SIDE_BY_SIDE);
+        }
+        xml.set("orientation", sheet.landscape() ? "landscape" : "portrait").close();
+        xml.open("headerFooter").words("oddFooter", "&L&A&R&P / &N").close();
+        breaks("rowBreaks", pages == null ? PageBreaks.of(sheet, pagePoints()) : sheet.pageBreaksBefore(), LAST_COLUMN);
+        breaks("colBreaks", pages == null ? List.of() : pages.breaksBefore(), LAST_ROW);
+    }
+
+    /** How many points of rows a page holds once the sheet is as wide as the page. */
+    private double pagePoints() {
+        double across = sheet.landscape() ? PAGE_LONG_INCHES : PAGE_SHORT_INCHES;
+        double down = sheet.landscape() ? PAGE_SHORT_INCHES : PAGE_LONG_INCHES;
+        double room = (across - 2 * SIDE_INCHES) * POINTS_PER_INCH;
+        double scale = Math.min(1, room / wide());
+        return (down - TOP_INCHES - BOTTOM_INCHES) * POINTS_PER_INCH / scale * SURELY_USED;
+    }
+
+    /** How wide the columns are that hold anything, in points. */
+    private double wide() {
+        int last = 0;
+        for (SortedMap<Integer, ResultSheet.Cell> row : sheet.cells().values()) {
+            last = Math.max(last, row.lastKey());
+        }
+        for (Chart chart : sheet.charts()) {
+            last = Math.max(last, chart.right());
+        }
+        double points = 0;
+        for (int column = 0; column <= last; column++) {
+            int characters = sheet.columnWidths().getOrDefault(column, TextFit.USUAL_WIDTH);
+            points += characters * POINTS_PER_CHARACTER + POINTS_OF_MARGIN;
+        }
+        return points;
+    }
+
+    private void breaks(String element, List<Integer> before, int last) {
+        SortedSet<Integer> places = new TreeSet<>(before);
+        places.remove(0);
+        if (places.isEmpty()) {
+            return;
+        }
+        xml.open(element, "count", places.size(), "manualBreakCount", places.size());
+        for (int place : places) {
+            xml.leaf("brk", "id", place, "max", last, "man", true);
+        }
+        xml.close();
+    }
+}

@@ -1,0 +1,87 @@
+package perkilo.xlsx.author;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetNames;
+
+/** The list of sheets, with the names that filters and print need. */
+final class WorkbookPart {
+
+    private final List<ResultSheet> sheets;
+    private final UnaryOperator<String> names;
+    private final Xml xml = new Xml("workbook", "xmlns", Names.MAIN, "xmlns:r", Names.RELATIONSHIPS);
+
+    private WorkbookPart(List<ResultSheet> sheets, UnaryOperator<String> names) {
+        this.sheets = sheets;
+        this.names = names;
+    }
+
+    /**
+     * The part.
+     *
+     * @param sheets in their order; the workbook's first relationships lead to them
+     * @param names the name that a sheet is finally called by
+     */
+    static byte[] xml(List<ResultSheet> sheets, UnaryOperator<String> names) {
+        return new WorkbookPart(sheets, names).xml();
+    }
+
+    private byte[] xml() {
+        xml.open("bookViews").leaf("workbookView", "activeTab", 0).close();
+        xml.open("sheets");
+        for (int i = 0; i < sheets.size(); i++) {
+            xml.leaf("sheet", "name", nameOf(i), "sheetId", i + 1, "r:id", "rId" + (i + 1));
+        }
+        xml.close();
+        if (sheets.stream().anyMatch(WorkbookPart::hasNames)) {
+            xml.open("definedNames");
+            for (int i = 0; i < sheets.size(); i++) {
+                names(i, sheets.get(i));
+            }
+            xml.close();
+        }
+        return xml.leaf("calcPr", "fullCalcOnLoad", true).bytes();
+    }
+
+    private String nameOf(int sheet) {
+        return names.apply(sheets.get(sheet).name());
+    }
+
+    private static boolean hasNames(ResultSheet sheet) {
+        return sheet.filter() != null || sheet.pages() != null || sheet.frozenRows() > 0;
+    }
+
+    private void names(int place, ResultSheet sheet) {
+        String before = SheetNames.quoted(nameOf(place)) + "!";
+        String filter = sheet.filter();
+        if (filter != null) {
+            xml.words(
+                    "definedName",
+                    before + CellRange.of(filter).absolute(),
+                    "name",
+                    "_xlnm._FilterDatabase",
+                    "localSheetId",
+                    place,
+                    "hidden",
+                    true);
+        }
+        ResultSheet.Pages pages = sheet.pages();
+        if (pages != null) {
+            String columns = before + "$A:$" + SheetNames.column(pages.headColumns() - 1);
+            String headRow = "$" + (pages.headRow() + 1);
+            String rows = before + headRow + ":" + headRow;
+            name("_xlnm.Print_Titles", place, columns + "," + rows);
+            name(
+                    "_xlnm.Print_Area",
+                    place,
+                    before + new CellRange(0, 0, pages.lastRow(), pages.lastColumn()).absolute());
+        } else if (sheet.frozenRows() > 0) {
+            name("_xlnm.Print_Titles", place, before + "$1:$" + sheet.frozenRows());
+        }
+    }
+
+    private void name(String name, int place, String meaning) {
+        xml.words("definedName", meaning, "name", name, "localSheetId", place);
+    }
+}

@@ -1,0 +1,90 @@
+package perkilo.xlsx.grid;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import perkilo.xlsx.grid.PackageParts.Link;
+import perkilo.xlsx.parts.PartNames;
+
+/**
+ * What the workbook part says: which sheets there are and how days are counted.
+ *
+ * @param sheets in the order of their tabs, without charts and macros that stand in tabs of their own
+ * @param date1904 whether days count from 1904
+ * @param linksOut whether formulas may refer to other workbooks
+ * @param styles the part with the formats; empty where there is none
+ * @param texts the part with the shared texts; empty where there is none
+ */
+record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String styles, String texts) {
+
+    /**
+     * A sheet.
+     *
+     * @param name as its tab shows it
+     * @param part where its cells stand; empty where the workbook does not say
+     * @param visible whether a person sees its tab
+     * @param ours whether it holds results of an earlier run, even under another name
+     */
+    record Sheet(String name, String part, boolean visible, boolean ours) {}
+
+    /** A tab before it is known whether it is one of ours. */
+    private record Tab(String name, String reference, boolean visible) {}
+
+    /** Reads the workbook part. */
+    static BookIndex of(PackageParts parts, String part) throws IOException {
+        List<Tab> tabs = new ArrayList<>();
+        Set<Integer> marked = new HashSet<>();
+        boolean date1904 = false;
+        boolean linksOut = false;
+        try (Xml xml = parts.xml(part)) {
+            while (xml.nextElement()) {
+                switch (xml.name()) {
+                    case "workbookPr" -> date1904 |= xml.isOn("date1904");
+                    case "externalReference" -> linksOut = true;
+                    case "sheet" ->
+                        tabs.add(new Tab(
+                                xml.attribute("name", ""),
+                                xml.reference("id"),
+                                xml.attribute("state", "visible").equals("visible")));
+                    case "definedName" -> {
+                        if (xml.attribute("name", "").equals(PartNames.RESULT_MARK)) {
+                            marked.add(xml.number("localSheetId", -1));
+                        }
+                    }
+                    default -> {}
+                }
+            }
+        }
+        Map<String, Link> links = parts.links(part);
+        return new BookIndex(
+                sheets(tabs, marked, links),
+                date1904,
+                linksOut,
+                target(links, "styles", parts),
+                target(links, "sharedStrings", parts));
+    }
+
+    private static List<Sheet> sheets(List<Tab> tabs, Set<Integer> marked, Map<String, Link> links) {
+        List<Sheet> sheets = new ArrayList<>();
+        for (int i = 0; i < tabs.size(); i++) {
+            Tab tab = tabs.get(i);
+            Link link = links.get(tab.reference());
+            if (link == null || link.type().equals("worksheet")) {
+                sheets.add(new Sheet(tab.name(), link == null ? "" : link.target(), tab.visible(), marked.contains(i)));
+            }
+        }
+        return sheets;
+    }
+
+    private static String target(Map<String, Link> links, String type, PackageParts parts) {
+        return links.values().stream()
+                .filter(link -> link.type().equals(type))
+                .map(Link::target)
+                .filter(parts::has)
+                .findFirst()
+                .orElse("");
+    }
+}

@@ -1,0 +1,97 @@
+package perkilo.xlsx.grid;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands in one cell.
+ *
+ * @param kind what it is
+ * @param text for words, and for an error cell what is wrong with it, in words that follow "is"; numbers and dates are
+ *     spelled when they are asked for
+ * @param number for a number
+ * @param date for a date
+ * @param format the number format as the spreadsheet spells it; empty where there is none
+ */
+public record Cell(
+        Kind kind,
+        String text,
+        @Nullable BigDecimal number,
+        @Nullable LocalDate date,
+        String format) {
+
+    /** The most characters that a spreadsheet keeps in a cell. */
+    private static final int LONGEST = 32_767;
+
+    /** What a cell can be. */
+    public enum Kind {
+        BLANK,
+        TEXT,
+        NUMBER,
+        DATE,
+        ERROR
+    }
+
+    /** Nothing. */
+    public static final Cell BLANK = new Cell(Kind.BLANK, "", null, null, "");
+
+    /** As a person sees it; for an error cell what is wrong with it, in words that follow "is". */
+    @Override
+    public String text() {
+        if (number != null) {
+            return plain(number);
+        }
+        return date != null ? date.toString() : text;
+    }
+
+    /** Words; blank if there is nothing but spaces. */
+    public static Cell text(String text) {
+        if (text.length() > LONGEST) {
+            return error("a text of %,d characters, more than a cell can hold; shorten it".formatted(text.length()));
+        }
+        String stripped = Spaces.strip(text);
+        return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "");
+    }
+
+    /** A number that carries no format. */
+    public static Cell number(BigDecimal number) {
+        return number(number, "");
+    }
+
+    /** A number with the format that it is shown in. */
+    public static Cell number(BigDecimal number, String format) {
+        return new Cell(Kind.NUMBER, "", number, null, format);
+    }
+
+    /** A day. */
+    public static Cell date(LocalDate date) {
+        return new Cell(Kind.DATE, "", null, date, "");
+    }
+
+    /**
+     * A cell whose content cannot be used.
+     *
+     * @param what in words that follow "is", such as {@code #DIV/0!, an error value}
+     */
+    public static Cell error(String what) {
+        return new Cell(Kind.ERROR, what, null, null, "");
+    }
+
+    /** Whether nothing stands in it. */
+    public boolean isBlank() {
+        return kind == Kind.BLANK;
+    }
+
+    /** Whether the number is shown as a percentage, so that 0.025 means 2.5 %. */
+    public boolean isPercentFormat() {
+        return kind == Kind.NUMBER
+                && format.indexOf('%') >= 0
+                && format.replaceAll("\"[^\"]*\"|\\[[^\\]]*]|\\\\.", "").contains("%");
+    }
+
+    private static String plain(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+    }
+}

@@ -1,0 +1,69 @@
+package perkilo.xlsx.grid;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import perkilo.origin.Origin;
+
+/**
+ * The cells of one sheet, or of one text file.
+ *
+ * @param file the file's name without its folder
+ * @param sheet the sheet as its tab shows it; empty for a text file
+ * @param title what it is called when a table is recognised: the sheet's name, or what stands for it in a text file
+ * @param rows its rows; blank cells and hidden rows are left out
+ * @param merged blocks of cells that were merged
+ * @param hiddenColumns the columns that a person does not see, from zero
+ * @param ofBook whether formulas in the results can refer to its cells
+ */
+public record Grid(
+        String file, String sheet, String title, Rows rows, MergedBlocks merged, BitSet hiddenColumns, boolean ofBook) {
+
+    /** A grid of a text file: nothing merged, nothing hidden. */
+    static Grid ofText(String file, String title, Rows rows) {
+        return new Grid(file, "", title, rows, new MergedBlocks(List.of()), new BitSet(), false);
+    }
+
+    /** The cell at a position; blank where there is none. */
+    public Cell at(int row, int column) {
+        return rows.at(row).getOrDefault(column, Cell.BLANK);
+    }
+
+    /** The cells of a row that are not blank, by column. */
+    public NavigableMap<Integer, Cell> row(int row) {
+        return rows.at(row);
+    }
+
+    /** The merged block that a position belongs to. */
+    public Optional<Block> mergedAt(int row, int column) {
+        return merged.at(row, column);
+    }
+
+    /** The place of a cell as a person would point to it. */
+    public Origin origin(int row, int column) {
+        int line = rows.line(row);
+        return line > 0 ? Origin.ofLine(file, sheet, line) : Origin.ofCell(file, sheet, row, column);
+    }
+
+    /** The place of the whole sheet or file. */
+    public Origin origin() {
+        return new Origin(file, sheet, "");
+    }
+
+    /**
+     * A block of cells that were merged into one; both ends belong to it.
+     *
+     * @param firstRow from zero
+     * @param lastRow from zero
+     * @param firstColumn from zero
+     * @param lastColumn from zero
+     */
+    public record Block(int firstRow, int lastRow, int firstColumn, int lastColumn) {
+
+        /** Whether a position is inside. */
+        public boolean contains(int row, int column) {
+            return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+        }
+    }
+}

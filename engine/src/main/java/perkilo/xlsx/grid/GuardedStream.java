@@ -1,0 +1,81 @@
+package perkilo.xlsx.grid;
+
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+
+/** What a part unpacks to, up to a bound: a few kilobytes can be made to unpack to gigabytes. */
+final class GuardedStream extends FilterInputStream {
+
+    /** Below this, nothing is too much. */
+    private static final long HARMLESS = 16L << 20;
+
+    /** The same for a sheet that is full of cells: nine million of them at the most. */
+    private static final long HARMLESS_SHEET = 128L << 20;
+
+    /** A cell takes at least 15 bytes of XML and 4 where it is kept; with a place, a style and a type it takes 50. */
+    private static final long TIMES_WHAT_IS_KEPT = 16;
+
+    /** Sheets of 200,000 rows of one repeated value were measured at 11 to 28 times their size. */
+    private static final long MOST_TIMES = 200;
+
+    /** More than the largest sheet that a spreadsheet program can open on an ordinary machine. */
+    private static final long MOST = 1L << 30;
+
+    private final Path file;
+    private long most;
+    private long kept;
+    private long seen;
+
+    /**
+     * Watches a stream.
+     *
+     * @param packed how many bytes the part takes in the file
+     */
+    GuardedStream(InputStream in, Path file, long packed) {
+        super(in);
+        this.file = file;
+        this.most = Math.min(MOST, Math.max(HARMLESS, packed * MOST_TIMES));
+    }
+
+    /**
+     * Allows for more, as so many bytes of the part turned out to be worth keeping: a wide sheet of one repeated value,
+     * written without the places of its cells, packs better than anything else that is honest.
+     */
+    void keeps(int bytes) {
+        kept += bytes;
+        most = Math.max(most, Math.min(HARMLESS_SHEET, HARMLESS + kept * TIMES_WHAT_IS_KEPT));
+    }
+
+    @Override
+    public int read() throws IOException {
+        int read = super.read();
+        count(read < 0 ? 0 : 1);
+        return read;
+    }
+
+    @Override
+    public int read(byte[] bytes, int offset, int length) throws IOException {
+        int read = super.read(bytes, offset, length);
+        count(Math.max(read, 0));
+        return read;
+    }
+
+    @Override
+    public long skip(long bytes) throws IOException {
+        long skipped = super.skip(bytes);
+        count(skipped);
+        return skipped;
+    }
+
+    private void count(long bytes) throws IOException {
+        seen += bytes;
+        if (seen > most) {
+            throw new UnreadableFileException(
+                    file,
+                    "unpacks to far more than its size, as no real workbook does; "
+                            + "open it in your spreadsheet program and save it again");
+        }
+    }
+}

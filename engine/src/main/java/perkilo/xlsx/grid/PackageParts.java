@@ -1,0 +1,176 @@
+package perkilo.xlsx.grid;
+
+import java.io.Closeable;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+import perkilo.xlsx.parts.PartNames;
+
+/**
+ * The parts of a workbook, which is a zip: opened for reading alone, and refused where it is made to mislead.
+ *
+ * <p>Parts are named from the root, such as {@code /xl/workbook.xml}; case does not matter.
+ */
+final class PackageParts implements Closeable {
+
+    /** Workbooks with thousands of pictures stay below this. */
+    private static final int MOST_PARTS = 20_000;
+
+    /** A part from here on, in bytes unpacked, is worth a thread that unpacks it. */
+    private static final int LONG = 1 << 20;
+
+    private static final Pattern OUTSIDE =
+            Pattern.compile("(?s)([A-Za-z]:|[/\\\\]{2}).*|(.*[/\\\\])?\\.\\.([/\\\\].*)?");
+
+    private static final String ROOT = "/";
+
+    private final Path file;
+    private final ZipFile zip;
+    private final Map<String, ZipEntry> parts = new HashMap<>();
+
+    private PackageParts(Path file, ZipFile zip) {
+        this.file = file;
+        this.zip = zip;
+    }
+
+    /**
+     * Opens a zip; only its table of contents is read.
+     *
+     * @throws UnreadableFileException if it is cut short, or holds what no workbook holds
+     */
+    static PackageParts open(Path file) throws IOException {
+        ZipFile zip;
+        try {
+            zip = new ZipFile(file.toFile());
+        } catch (ZipException e) {
+            throw new UnreadableFileException(
+                    file, "is damaged or was cut short on its way; take a fresh copy of it", e);
+        } catch (FileNotFoundException | java.nio.file.AccessDeniedException e) {
+            throw new UnreadableFileException(file, "cannot be read; check that you may open it", e);
+        }
+        PackageParts parts = new PackageParts(file, zip);
+        try {
+            parts.list();
+            return parts;
+        } catch (IOException | RuntimeException e) {
+            parts.close();
+            throw e;
+        }
+    }
+
+    private void list() throws IOException {
+        if (zip.size() > MOST_PARTS) {
+            throw refused("holds %,d parts, far more than a workbook has; take a fresh copy from who made it"
+                    .formatted(zip.size()));
+        }
+        for (ZipEntry entry : Collections.list(zip.entries())) {
+            String name = entry.getName();
+            if (leavesTheFolder(name)) {
+                throw refused(("holds a part called \"%s\", which would land outside its folder when unpacked; "
+                                + "take a fresh copy from who made it")
+                        .formatted(name));
+            }
+            if (parts.put(PartNames.key(name), entry) != null) {
+                throw refused(("holds the part \"%s\" twice, so programs may each read another one; "
+                                + "open it in your spreadsheet program and save it again")
+                        .formatted(name));
+            }
+        }
+    }
+
+    private static boolean leavesTheFolder(String name) {
+        return OUTSIDE.matcher(name).matches();
+    }
+
+    private UnreadableFileException refused(String why) {
+        return new UnreadableFileException(file, why);
+    }
+
+    /** Whether there is such a part. */
+    boolean has(String part) {
+        return parts.containsKey(PartNames.key(part));
+    }
+
+    /** Whether the name of any part begins so, or ends so. */
+    boolean hasAny(String beginning, String ending) {
+        return parts.keySet().stream().anyMatch(name -> name.startsWith(beginning) && name.endsWith(ending));
+    }
+
+    /** How many bytes a part says it unpacks to. */
+    long size(String part) {
+        ZipEntry entry = parts.get(PartNames.key(part));
+        return entry == null ? 0 : entry.getSize();
+    }
+
+    /** The content of a part that is there. */
+    GuardedStream open(String part) throws IOException {
+        ZipEntry entry = parts.get(PartNames.key(part));
+        InputStream content = entry == null ? null : zip.getInputStream(entry);
+        if (entry == null || content == null) {
+            throw refused("is damaged: its part " + part + " is missing; take a fresh copy of it");
+        }
+        InputStream unpacked = entry.getSize() < LONG ? content : new ReadAhead(content);
+        return new GuardedStream(unpacked, file, entry.getCompressedSize());
+    }
+
+    /** A cursor on the XML of a part that is there. */
+    Xml xml(String part) throws IOException {
+        return new Xml(file, open(part));
+    }
+
+    /** What a part refers to, by the name of the reference; what lies outside the workbook is left out. */
+    Map<String, Link> links(String part) throws IOException {
+        int folder = part.lastIndexOf('/') + 1;
+        String list = part.substring(0, folder) + "_rels/" + part.substring(folder) + ".rels";
+        Map<String, Link> links = new HashMap<>();
+        if (!has(list)) {
+            return links;
+        }
+        try (Xml xml = xml(list)) {
+            while (xml.nextElement()) {
+                if (xml.isAt("Relationship") && !xml.attribute("TargetMode", "").equals("External")) {
+                    String type = xml.attribute("Type", "");
+                    links.put(
+                            xml.attribute("Id", ""),
+                            new Link(
+                                    type.substring(type.lastIndexOf('/') + 1),
+                                    PartNames.resolved(part, xml.attribute("Target", ""))));
+                }
+            }
+        }
+        return links;
+    }
+
+    /** The targets of one type that the package as a whole refers to. */
+    List<String> roots(String type) throws IOException {
+        List<String> targets = new ArrayList<>();
+        links(ROOT).values().stream()
+                .filter(link -> link.type().equals(type))
+                .map(Link::target)
+                .forEach(targets::add);
+        return targets;
+    }
+
+    @Override
+    public void close() throws IOException {
+        zip.close();
+    }
+
+    /**
+     * A reference to another part.
+     *
+     * @param type the last word of its type, such as {@code worksheet}
+     * @param target the part's name
+     */
+    record Link(String type, String target) {}
+}

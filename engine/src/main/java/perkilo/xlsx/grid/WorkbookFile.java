@@ -1,0 +1,84 @@
+package perkilo.xlsx.grid;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+
+/**
+ * Reads XLSX and XLSM workbooks part by part, each in one pass: nothing but the cells is kept in memory, and the
+ * person's file is never opened for writing.
+ */
+final class WorkbookFile {
+
+    private final Path file;
+    private final PackageParts parts;
+    private final List<Grid> grids = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private WorkbookFile(Path file, PackageParts parts) {
+        this.file = file;
+        this.parts = parts;
+    }
+
+    /**
+     * The sheets of a workbook.
+     *
+     * @param ofBook whether formulas in the results can refer to its cells
+     * @throws UnreadableFileException if it cannot be opened
+     */
+    static Grids read(Path file, boolean ofBook) throws IOException {
+        try (PackageParts parts = PackageParts.open(file)) {
+            WorkbookFile book = new WorkbookFile(file, parts);
+            book.read(OtherPackages.refuse(file, parts), ofBook);
+            return new Grids(book.grids, book.findings);
+        }
+    }
+
+    private void read(String part, boolean ofBook) throws IOException {
+        BookIndex index = BookIndex.of(parts, part);
+        CellMaker maker = new CellMaker(
+                SharedTexts.of(parts, index.texts()), NumberFormats.of(parts, index.styles()), index.date1904());
+        long bytes = index.sheets().stream()
+                .mapToLong(sheet -> parts.size(sheet.part()))
+                .sum();
+        try (MissingValues missing = new MissingValues(file, bytes)) {
+            for (BookIndex.Sheet sheet : index.sheets()) {
+                if (!parts.has(sheet.part())) {
+                    findings.add(
+                            Finding.error(
+                                    origin(sheet),
+                                    "the workbook lists this sheet but does not hold it; it is damaged, take a fresh copy of it"));
+                } else if (!sheet.ours()) {
+                    read(sheet, new SheetReader(file, sheet.name(), maker, missing, index.linksOut(), ofBook));
+                }
+            }
+        }
+    }
+
+    private void read(BookIndex.Sheet sheet, SheetReader reader) throws IOException {
+        try (Xml xml = parts.xml(sheet.part())) {
+            if (sheet.visible()) {
+                grids.add(reader.read(xml, findings));
+            } else if (holdsAnything(xml)) {
+                findings.add(Finding.warning(
+                        origin(sheet), "this sheet is hidden, so nothing on it is read; unhide it if it counts"));
+            }
+        }
+    }
+
+    private static boolean holdsAnything(Xml xml) throws IOException {
+        while (xml.nextElement()) {
+            if (xml.isAt("v") || xml.isAt("is") || xml.isAt("f")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Origin origin(BookIndex.Sheet sheet) {
+        return new Origin(String.valueOf(file.getFileName()), sheet.name(), "");
+    }
+}

@@ -1,0 +1,81 @@
+package perkilo.xlsx.splice;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A person's workbook that sheets of ours are set into. */
+public final class BookSplice implements Closeable {
+
+    private final BookPackage book;
+    private final WorkbookPart workbook;
+    private final OwnSheets own;
+
+    private BookSplice(BookPackage book) throws IOException {
+        this.book = book;
+        this.workbook = WorkbookPart.of(book);
+        this.own = OwnSheets.of(workbook);
+    }
+
+    /**
+     * Opens a workbook; the file is never written to.
+     *
+     * @throws UnfitPackageException if no sheet can be set into it
+     */
+    public static BookSplice open(Path file) throws IOException {
+        BookPackage book = BookPackage.open(file);
+        try {
+            BookSplice splice = new BookSplice(book);
+            Obstacles.refuse(book, splice.workbook);
+            return splice;
+        } catch (IOException | RuntimeException e) {
+            book.close();
+            throw e;
+        }
+    }
+
+    /** Whether the workbook is of the kind that holds macros. */
+    public boolean isMacroWorkbook() throws IOException {
+        String type = ContentTypes.of(book).typeOf(workbook.part());
+        return type != null && type.contains("macroEnabled");
+    }
+
+    /** The names of the sheets that are the person's. */
+    public List<String> sheetsOfThePerson() {
+        return own.tabsOfThePerson();
+    }
+
+    /**
+     * What the tabs of our sheets are to be called: as in an earlier run; or as they were built; or with a number
+     * behind it where a sheet of the person's is called so.
+     */
+    public Map<String, String> finalNames(List<String> builtNames) {
+        return own.finalNames(builtNames);
+    }
+
+    /**
+     * Sets sheets in: in the places of those of an earlier run, and the others behind all sheets.
+     *
+     * @param workbookOfOurs the parts of a workbook with the sheets, named by their final names, strings inline
+     * @param names the final name by the name that a sheet was built with
+     * @param given names that sheets were built with which are the person's from now on
+     */
+    public void setIn(Map<String, byte[]> workbookOfOurs, Map<String, String> names, Set<String> given)
+            throws IOException {
+        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given);
+    }
+
+    /** Writes the workbook; all that is not ours as it was, byte for byte. */
+    public void writeTo(OutputStream out) throws IOException {
+        book.writeTo(out);
+    }
+
+    @Override
+    public void close() throws IOException {
+        book.close();
+    }
+}

@@ -1,0 +1,27 @@
+package perkilo.xlsx.splice;
+
+import java.io.IOException;
+import org.jspecify.annotations.Nullable;
+
+/** The parts of a workbook, to be read. */
+interface Parts {
+
+    boolean has(String part);
+
+    /** The part's bytes; null if it is not there. */
+    byte @Nullable [] find(String part) throws IOException;
+
+    /** The part's bytes. */
+    default byte[] bytes(String part) throws IOException {
+        byte[] bytes = find(part);
+        if (bytes == null) {
+            throw UnfitPackageException.damaged("its part " + part + " is missing");
+        }
+        return bytes;
+    }
+
+    /** The part's outermost element. */
+    default XmlElement xml(String part) throws IOException {
+        return XmlParser.parse(PartText.decoded(bytes(part)));
+    }
+}

@@ -1,0 +1,95 @@
+package perkilo.xlsx.splice;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
+import org.jspecify.annotations.Nullable;
+import perkilo.xlsx.parts.PartNames;
+
+/** The parts of the person's workbook as they lie in the file, by their names in the form of {@link PartNames#key}. */
+final class ZippedParts implements Closeable {
+
+    /** No part that is read here is larger in an honest workbook; sheets are not read. */
+    private static final int MOST_BYTES = 256 << 20;
+
+    private final ZipFile zip;
+    private final Map<String, ZipEntry> entries = new LinkedHashMap<>();
+
+    private ZippedParts(ZipFile zip) {
+        this.zip = zip;
+    }
+
+    /** Opens a file; nothing of it is read but its table of contents. */
+    static ZippedParts open(Path file) throws IOException {
+        ZippedParts parts = new ZippedParts(zipOf(file));
+        try {
+            parts.list();
+            return parts;
+        } catch (IOException | RuntimeException e) {
+            parts.close();
+            throw e;
+        }
+    }
+
+    private static ZipFile zipOf(Path file) throws IOException {
+        try {
+            return new ZipFile(file.toFile());
+        } catch (ZipException e) {
+            throw new UnfitPackageException("is not an XLSX or XLSM file, or it is protected by a password");
+        }
+    }
+
+    private void list() throws UnfitPackageException {
+        for (ZipEntry entry : Collections.list(zip.entries())) {
+            if (entries.put(PartNames.key(entry.getName()), entry) != null) {
+                throw UnfitPackageException.damaged("it holds " + entry.getName() + " twice");
+            }
+        }
+    }
+
+    /** The names of all parts, in the order of the table of contents. */
+    Set<String> keys() {
+        return Collections.unmodifiableSet(entries.keySet());
+    }
+
+    /** A part; null if it is not there. */
+    @Nullable ZipEntry entry(String key) {
+        return entries.get(key);
+    }
+
+    /** What a part holds. */
+    byte[] unpacked(ZipEntry part) throws IOException {
+        if (part.getSize() > MOST_BYTES) {
+            throw UnfitPackageException.damaged("its part " + part.getName() + " is too large");
+        }
+        try (InputStream content = zip.getInputStream(part)) {
+            byte[] bytes = content.readNBytes((int) part.getSize() + 1);
+            if (bytes.length == part.getSize() && sumOf(bytes) == part.getCrc()) {
+                return bytes;
+            }
+        } catch (ZipException e) {
+            // said below, as for a wrong sum
+        }
+        throw UnfitPackageException.damaged("its part " + part.getName() + " cannot be unpacked");
+    }
+
+    private static long sumOf(byte[] bytes) {
+        CRC32 sum = new CRC32();
+        sum.update(bytes);
+        return sum.getValue();
+    }
+
+    @Override
+    public void close() throws IOException {
+        zip.close();
+    }
+}

@@ -1,0 +1,195 @@
+package perkilo.orderplan;
+
+import static java.math.BigDecimal.ONE;
+import static java.math.BigDecimal.ZERO;
+import static java.util.Objects.requireNonNull;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import perkilo.model.Book;
+import perkilo.model.Demand;
+import perkilo.model.Formula;
+import perkilo.model.Material;
+import perkilo.model.Product;
+import perkilo.model.StockLot;
+import perkilo.model.Supplier;
+import perkilo.offers.Offer;
+import perkilo.origin.Day;
+import perkilo.origin.Figure;
+
+/** The arithmetic of a plan done again, plainly, by days and from the book alone. */
+final class OnPaper {
+
+    private static final LocalDate DISTANT_PAST = LocalDate.of(1, 1, 1);
+
+    private final Book book;
+
+    OnPaper(Book book) {
+        this.book = book;
+    }
+
+    /** What is needed of an item in a month; units are of one kilogram, and nothing is lost but in handling. */
+    BigDecimal needed(String item, YearMonth month) {
+        BigDecimal needed = ZERO;
+        for (Demand demand : book.demand()) {
+            if (YearMonth.from(demand.neededBy().date()).equals(month)) {
+                needed = needed.add(needed(item, demand));
+            }
+        }
+        return needed;
+    }
+
+    private BigDecimal needed(String item, Demand demand) {
+        Product product = book.product(demand.product()).orElseThrow();
+        BigDecimal units = demand.units().value();
+        BigDecimal needed = ZERO;
+        for (Formula.Line line : book.formula(product.formula()).orElseThrow().lines()) {
+            if (line.material().equals(item)) {
+                BigDecimal loss = book.material(item)
+                        .map(Material::handlingLoss)
+                        .map(Figure::value)
+                        .orElse(ZERO);
+                Figure level = line.level();
+                needed = needed.add(
+                        units.multiply(level == null ? ZERO : level.value()).multiply(ONE.add(loss)));
+            }
+        }
+        for (Product.Component component : product.components()) {
+            if (component.name().equals(item)) {
+                needed = needed.add(units.multiply(component.perUnit().value())
+                        .multiply(ONE.add(component.loss().value()))
+                        .setScale(0, RoundingMode.CEILING));
+            }
+        }
+        return needed;
+    }
+
+    /** What is left at the end by last day, and what could not be covered, when lots are used up month by month. */
+    record Shelf(Map<LocalDate, BigDecimal> left, BigDecimal missing) {}
+
+    /** A lot that is there from one day and may be used until another. */
+    record Lot(BigDecimal quantity, LocalDate from, LocalDate lastDay, boolean bought) {
+
+        /** The first month that begins on or after the day it is there. */
+        YearMonth firstMonth() {
+            YearMonth month = YearMonth.from(from);
+            return month.atDay(1).isBefore(from) ? month.plusMonths(1) : month;
+        }
+
+        /** The last month that ends on or before the last day. */
+        YearMonth lastMonth() {
+            YearMonth month = YearMonth.from(lastDay);
+            return month.atEndOfMonth().equals(lastDay) ? month : month.minusMonths(1);
+        }
+    }
+
+    Shelf shelf(String item, List<YearMonth> months, List<Lot> bought) {
+        List<Lot> lots = new ArrayList<>(bought);
+        for (StockLot lot : book.stock()) {
+            if (lot.item().equals(item)) {
+                BigDecimal kg = lot.quantity().value().multiply(lot.unit().inBase());
+                lots.add(new Lot(kg, from(lot), lastDay(lot), false));
+            }
+        }
+        lots.sort(Comparator.comparing(Lot::lastMonth)
+                .thenComparing(Lot::bought)
+                .thenComparing(Lot::firstMonth)
+                .thenComparing(Lot::lastDay));
+        BigDecimal missing = ZERO;
+        for (YearMonth month : months) {
+            BigDecimal wanted = needed(item, month);
+            for (int i = 0; i < lots.size(); i++) {
+                Lot lot = lots.get(i);
+                boolean fits =
+                        !lot.from().isAfter(month.atDay(1)) && !lot.lastDay().isBefore(month.atEndOfMonth());
+                BigDecimal taken = fits ? wanted.min(lot.quantity()) : ZERO;
+                wanted = wanted.subtract(taken);
+                lots.set(i, new Lot(lot.quantity().subtract(taken), lot.from(), lot.lastDay(), lot.bought()));
+            }
+            missing = missing.add(wanted);
+        }
+        Map<LocalDate, BigDecimal> left = new TreeMap<>();
+        lots.stream()
+                .filter(lot -> lot.quantity().signum() > 0)
+                .forEach(lot -> left.merge(lot.lastDay(), lot.quantity(), BigDecimal::add));
+        return new Shelf(left, missing);
+    }
+
+    /** Goods that should be there by the costing date count as there. */
+    private LocalDate from(StockLot lot) {
+        Day expected = lot.expected();
+        boolean there =
+                expected == null || !expected.date().isAfter(book.settings().costingDate());
+        return expected == null || there ? DISTANT_PAST : expected.date();
+    }
+
+    /** As typed; goods on order else keep for the shelf life from the day they come, the rest for ever. */
+    private LocalDate lastDay(StockLot lot) {
+        Day expires = lot.expires();
+        if (expires != null) {
+            return expires.date();
+        }
+        Figure months = book.material(lot.item()).map(Material::shelfLifeMonths).orElse(null);
+        Day expected = lot.expected();
+        if (expected == null || months == null) {
+            return LocalDate.MAX;
+        }
+        LocalDate today = book.settings().costingDate();
+        LocalDate comes = expected.date().isBefore(today) ? today : expected.date();
+        return comes.plusMonths(months.value().longValueExact()).minusDays(1);
+    }
+
+    /** An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}, duty on goods and freight. */
+    BigDecimal landed(SupplierOrder order, BigDecimal rate) {
+        Supplier supplier = order.supplier();
+        BigDecimal goods = ZERO;
+        BigDecimal kg = ZERO;
+        for (int i = 0; i < order.listings().size(); i++) {
+            Offer offer = order.listings().get(i).offer();
+            long packs = order.cost().lines().get(i).line().packs();
+            BigDecimal quantity = offer.packSize().value().multiply(BigDecimal.valueOf(packs));
+            goods = goods.add(
+                    priceAt(offer, quantity).multiply(BigDecimal.valueOf(packs)).setScale(2, RoundingMode.HALF_UP));
+            kg = kg.add(weight(offer, quantity));
+        }
+        Figure minimum = supplier.minimumOrderValue();
+        Figure charge = supplier.smallOrderCharge();
+        BigDecimal small =
+                minimum != null && charge != null && goods.compareTo(minimum.value()) < 0 ? charge.value() : ZERO;
+        BigDecimal insurance = supplier.insurance().value().multiply(goods);
+        BigDecimal freight = supplier.freightPerOrder()
+                .value()
+                .add(supplier.freightPerKg().value().multiply(kg));
+        BigDecimal all = goods.add(small).add(insurance).add(freight);
+        BigDecimal duty = supplier.duty().value().multiply(all);
+        boolean foreign = !supplier.currency().equals(book.settings().home());
+        BigDecimal margin = foreign ? book.settings().conversionMargin().value() : ZERO;
+        return all.multiply(ONE.add(margin)).add(duty).multiply(rate);
+    }
+
+    private static BigDecimal priceAt(Offer offer, BigDecimal quantity) {
+        BigDecimal price = null;
+        for (Offer.PriceBreak one : offer.breaks()) {
+            if (one.fromQuantity().compareTo(quantity) <= 0) {
+                price = one.price().value();
+            }
+        }
+        return requireNonNull(price);
+    }
+
+    private BigDecimal weight(Offer offer, BigDecimal quantity) {
+        return switch (offer.packUnit()) {
+            case KG -> quantity;
+            case L -> quantity.multiply(new BigDecimal("0.9"));
+            case EACH -> ZERO;
+            default -> throw new AssertionError(offer.packUnit());
+        };
+    }
+}

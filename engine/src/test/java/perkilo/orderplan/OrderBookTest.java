@@ -1,0 +1,285 @@
+package perkilo.orderplan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import perkilo.json.OrderJson;
+import perkilo.model.Book;
+import perkilo.origin.Finding;
+import perkilo.origin.Level;
+import perkilo.purchasing.PlanOutcome;
+import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.units.Measure;
+
+/** Orders for small makers, and the words for what stands in their way. */
+final class OrderBookTest {
+
+    @Test
+    void orders_come_by_the_day_they_have_to_be_placed() {
+        OrderPlan plan = planned(Balm.book()).plan();
+        assertThat(plan.orders())
+                .extracting(order ->
+                        "%s by %s for %s".formatted(order.supplier().name(), order.orderBy(), order.neededBy()))
+                .containsExactly(
+                        "Oleo by 2026-12-22 for 2027-01-01",
+                        "Pacific by 2026-12-23 for 2027-02-01",
+                        "Glas by 2026-12-27 for 2027-01-01",
+                        "Oleo by 2027-03-22 for 2027-04-01");
+        assertThat(plan.proven()).isTrue();
+        assertThat(plan.answer("EUR"))
+                .isEqualTo("4 orders to 3 suppliers, 6,458.51 EUR; next: order from Oleo by 2026-12-22");
+    }
+
+    @Test
+    void the_same_book_gets_the_same_plan() {
+        assertThat(planned(Balm.book()).plan().plan())
+                .isEqualTo(planned(Balm.book()).plan().plan());
+    }
+
+    @Test
+    void json_has_orders_stock_and_plan() {
+        OrderOutcome.Planned planned = planned(Balm.book());
+        JsonNode json = OrderJson.of(planned, Reasons.NONE, planned.findings());
+        JsonNode first = json.get("orders").get(0);
+        // 5 × 140.50 + 14 × 121.00 + 30 × 8.75
+        assertThat(first.get("goods").asText()).isEqualTo("2659");
+        // insurance 2659 × 0.004, freight 45 + 0.35 × (125 + 63 + 30)
+        assertThat(first.get("charges").asText()).isEqualTo("131.936");
+        assertThat(first.get("landedHome").asText()).isEqualTo("2790.936");
+        assertThat(first.get("lines").get(1).get("quantity").asText()).isEqualTo("63");
+        assertThat(json.get("homeCurrency").asText()).isEqualTo("EUR");
+        assertThat(json.get("plan").get("proven").asBoolean()).isTrue();
+        assertThat(json.get("stock")
+                        .get(3)
+                        .get("leftovers")
+                        .get(0)
+                        .get("quantity")
+                        .asText())
+                .isEqualTo("49");
+        assertThat(json.get("messages").isArray()).isTrue();
+    }
+
+    @Test
+    void a_month_that_comes_too_soon_is_named_with_the_first_day_that_can() {
+        Book book = one().supplier("Fast", 9)
+                .supplier("Slow", 30)
+                .offer("Slow", "Clay", "5", Measure.KG, "10")
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .demand("Mask", "10", "2026-12-15")
+                .demand("Mask", "20", "2027-02-15")
+                .book();
+        assertThat(noPlan(book).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "error Demand!A8: \"Clay\" cannot be there in time for December 2026: 10 kg are missing, and the"
+                                + " earliest is 2026-12-04 from Fast, ordered on 2026-11-25. Goods have to be there on the"
+                                + " first of the month they are used in; make it in January 2027 or later, or find a"
+                                + " supplier with a shorter lead time.");
+    }
+
+    @Test
+    void a_lead_time_that_ends_on_the_first_day_of_the_month_is_in_time() {
+        Book book = one().supplier("Fast", 6)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .demand("Mask", "10", "2026-12-15")
+                .book();
+        assertThat(planned(book).plan().orders())
+                .extracting(order -> order.orderBy().toString())
+                .containsExactly("2026-11-25");
+    }
+
+    @Test
+    void stock_covers_a_month_that_no_supplier_can() {
+        Book book = one().supplier("Fast", 9)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .stock("Clay", "10000", Measure.G, "2026-12-31")
+                .demand("Mask", "10", "2026-12-15")
+                .book();
+        OrderOutcome.Planned planned = planned(book);
+        assertThat(planned.plan().orders()).isEmpty();
+        assertThat(planned.plan().answer("EUR"))
+                .isEqualTo("Nothing has to be ordered: the stock covers all that is needed");
+    }
+
+    @Test
+    void stock_that_expires_in_the_month_is_not_used_in_it() {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .stock("Clay", "10", Measure.KG, "2026-12-30")
+                .demand("Mask", "10", "2026-12-15")
+                .book();
+        OrderOutcome.Planned planned = planned(book);
+        assertThat(planned.plan().orders()).hasSize(1);
+        assertThat(warnings(planned.findings()))
+                .containsExactly("warning Stock!A6: 10 kg of \"Clay\" cannot be used before it expires on 2026-12-30");
+    }
+
+    @Test
+    void stock_that_costs_nothing_is_said() {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .demand("Mask", "10", "2027-01-15")
+                .book();
+        assertThat(planned(book).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "note: Holding % per year is blank or 0, so stock costs nothing in this plan, and may be"
+                                + " bought months ahead; type what capital, space and risk cost you");
+    }
+
+    private static List<String> warnings(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.level() == Level.WARNING)
+                .map(Finding::toString)
+                .toList();
+    }
+
+    @Test
+    void what_expires_first_is_used_first_and_what_is_bought_lasts_its_shelf_life() {
+        Book book = new Trade("2028-01-01")
+                .supplier("Fast", 0)
+                .material("Clay", "2", "0")
+                .offer("Fast", "Clay", "50", Measure.KG, "4")
+                .product("Mask", List.of(), "Clay", "1")
+                .stock("Clay", "5", Measure.KG, null)
+                .stock("Clay", "7", Measure.KG, "2028-02-29")
+                .demand("Mask", "30", "2028-01-31")
+                .demand("Mask", "30", "2028-02-29")
+                .demand("Mask", "10", "2028-03-01")
+                .book();
+        StockFlow clay = planned(book).plan().stock().get(0);
+        // bought in January: may be used in January and February, its last day is 29 February; as is the 7 kg lot's;
+        // the 3 kg that are missing in February are on the shelf, so that the other purchase can wait until March
+        assertThat(clay.lots())
+                .extracting(lot -> lot.lastDay() + " " + lot.quantity().toPlainString() + " used " + lot.used())
+                .containsExactly(
+                        "2028-02-29 7 used [7, 0, 0]",
+                        "2028-02-29 50 used [23, 27, 0]",
+                        "2028-04-30 50 used [0, 0, 10]",
+                        "null 5 used [0, 3, 0]");
+    }
+
+    @Test
+    void what_nobody_sells_is_named() {
+        Book book = one().supplier("Fast", 1).demand("Mask", "10", "2027-02-15").book();
+        assertThat(noPlan(book).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "error Mask!C3: nobody offers \"Clay\". Add an offer for it, or give it a house price on"
+                                + " the Materials sheet.");
+    }
+
+    @Test
+    void stock_in_a_unit_that_does_not_fit_is_named() {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .stock("Clay", "3", Measure.EACH, null)
+                .demand("Mask", "10", "2027-02-15")
+                .book();
+        OrderOutcome.NoPlan outcome = noPlan(book);
+        assertThat(outcome.badInput()).isTrue();
+        assertThat(outcome.findings())
+                .extracting(Finding::text)
+                .containsExactly("the stock of \"Clay\" is in each, but it is needed in kg. Correct the unit.");
+    }
+
+    @Test
+    void a_price_that_ends_before_its_order_is_said_once() {
+        Book book = new Trade("2026-11-25")
+                .supplier("Fast", 1)
+                .material("Clay", "1", "0")
+                .product("Mask", List.of(), "Clay", "1")
+                .offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-12-31", "0", "4")
+                .demand("Mask", "10", "2027-01-15")
+                .demand("Mask", "10", "2027-02-15")
+                .demand("Mask", "10", "2027-03-15")
+                .book();
+        assertThat(warnings(planned(book).findings()))
+                .containsExactly(
+                        "warning Offers!A5: Fast's price for \"Clay\" holds until 2026-12-31, but some is to be"
+                                + " ordered by 2027-01-31: it is planned at that price, ask for a new quote");
+    }
+
+    @Test
+    void goods_are_ordered_while_their_price_holds_where_that_costs_the_same() {
+        // for 1 January the order would be placed on 31 December, for 1 February on 31 January
+        assertThat(ordersOf("2026-12-31")).containsExactly("2026-12-31");
+        assertThat(ordersOf("2026-12-30")).containsExactly("2026-11-30");
+        assertThat(ordersOf("2027-01-31")).containsExactly("2027-01-31");
+        assertThat(ordersOf(null)).containsExactly("2027-02-28");
+    }
+
+    private static List<String> ordersOf(@Nullable String validUntil) {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, null, 1, validUntil, "0", "4")
+                .demand("Mask", "10", "2027-03-15")
+                .book();
+        OrderOutcome.Planned planned = planned(book);
+        assertThat(warnings(planned.findings())).isEmpty();
+        return planned.plan().orders().stream()
+                .map(order -> order.orderBy().toString())
+                .toList();
+    }
+
+    @Test
+    void a_limit_on_cash_that_cannot_be_kept_leaves_no_plan() {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .cash(null, "39.99")
+                .demand("Mask", "10", "2027-01-15")
+                .book();
+        assertThat(noPlan(book).findings()).anyMatch(Finding::isError);
+        assertThat(planned(one().supplier("Fast", 1)
+                                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                                .cash("40", "40")
+                                .demand("Mask", "10", "2027-01-15")
+                                .book())
+                        .plan()
+                        .outlay())
+                .isEqualByComparingTo("40");
+    }
+
+    @Test
+    void what_a_planner_cannot_cover_is_told_with_its_month() {
+        Book book = one().supplier("Fast", 1)
+                .offer("Fast", "Clay", "1", Measure.KG, "4")
+                .demand("Mask", "10", "2027-01-15")
+                .book();
+        OrderOutcome outcome = new OrderBook(
+                        (problem, limits) -> new PlanOutcome.Impossible(List.of(new PlanOutcome.Shortfall(
+                                0, 2, "its minimum is above its shelf life.", "Ask for less."))),
+                        SearchLimits.usual())
+                .plan(book);
+        assertThat(outcome.findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "error Demand!A6: \"Clay\" in January 2027: its minimum is above its shelf life. Ask for"
+                                + " less.");
+    }
+
+    /** One product of one material. */
+    private static Trade one() {
+        return new Trade("2026-11-25").material("Clay", null, "0").product("Mask", List.of(), "Clay", "1");
+    }
+
+    private static OrderOutcome.Planned planned(Book book) {
+        OrderOutcome outcome = plan(book);
+        assertThat(outcome).isInstanceOf(OrderOutcome.Planned.class);
+        return (OrderOutcome.Planned) outcome;
+    }
+
+    private static OrderOutcome.NoPlan noPlan(Book book) {
+        OrderOutcome outcome = plan(book);
+        assertThat(outcome).isInstanceOf(OrderOutcome.NoPlan.class);
+        return (OrderOutcome.NoPlan) outcome;
+    }
+
+    private static OrderOutcome plan(Book book) {
+        return new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofSeconds(20))).plan(book);
+    }
+}

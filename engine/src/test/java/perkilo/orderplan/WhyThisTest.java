@@ -1,0 +1,155 @@
+package perkilo.orderplan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import perkilo.model.Book;
+import perkilo.purchasing.PlanPurchases;
+import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.search.CheapestPlan;
+import perkilo.units.Measure;
+
+/**
+ * What else could have been done.
+ *
+ * <p>A new plan without something is compared with the plan of a book that lacks it, found by trying every plan.
+ */
+final class WhyThisTest {
+
+    private static final PlanPurchases EVERY_PLAN = new EveryPlan(4);
+
+    /** Two suppliers of clay, one of whom sells it dearer and by the kilogram; oil from the first alone. */
+    private static Trade trade(boolean cheap, @Nullable String minimum, @Nullable String orderValue) {
+        Trade trade = new Trade("2027-01-01")
+                .supplier("Mine", "EUR", 0, "12", orderValue, "9", "0.1", "0", "0")
+                .supplier("Shop", "EUR", 0, "3", null, null, "0", "0", "0")
+                .material("Clay", null, "0")
+                .product("Mask", List.of(), "Clay", "1");
+        if (cheap) {
+            trade.offer("Mine", "Clay", "4", Measure.KG, minimum, 1, null, "0", "20", "12", "17");
+        }
+        return trade.offer("Shop", "Clay", "2", Measure.KG, "24")
+                .demand("Mask", "5", "2027-01-10")
+                .demand("Mask", "3", "2027-02-10");
+    }
+
+    @Test
+    void doing_without_an_offer_costs_what_a_book_without_it_does() {
+        OrderOutcome.Planned planned = planned(trade(true, "12", "60").book());
+        OrderPlan without = planned(trade(false, "12", "60").book()).plan();
+        BigDecimal more =
+                without.cost().objective().subtract(planned.plan().cost().objective());
+        Reasons reasons = why(planned);
+        assertThat(reasons.items()).hasSize(1);
+        Reasons.NextBest best = reasons.items().get(0);
+        assertThat(best.chosen().words()).isEqualTo("3 × 4 kg from Mine");
+        assertThat(best.instead()).extracting(Reasons.Packs::words).containsExactly("4 × 2 kg from Shop");
+        assertThat(costs(best.difference()).cost()).isEqualByComparingTo(more).isPositive();
+        // the only offer of its only supplier
+        assertThat(costs(reasons.suppliers().get(0).difference()).cost()).isEqualByComparingTo(more);
+    }
+
+    @Test
+    void a_minimum_costs_what_a_book_without_it_saves() {
+        OrderOutcome.Planned planned = planned(trade(true, "12", "60").book());
+        OrderPlan noMinimum = planned(trade(true, null, "60").book()).plan();
+        OrderPlan noOrderValue = planned(trade(true, "12", null).book()).plan();
+        List<Reasons.Minimum> minimums = why(planned).minimums();
+        assertThat(saves(minimums, Reasons.Minimum.Kind.MINIMUM_ORDER))
+                .isEqualByComparingTo(saved(planned.plan(), noMinimum))
+                .isPositive();
+        assertThat(saves(minimums, Reasons.Minimum.Kind.ORDER_VALUE))
+                .isEqualByComparingTo(saved(planned.plan(), noOrderValue))
+                .isPositive();
+        assertThat(minimums).isSortedAccordingTo((one, other) -> other.saves().compareTo(one.saves()));
+        assertThat(minimums).extracting(Reasons.Minimum::stated).contains("12 kg", "60.00 EUR");
+    }
+
+    @Test
+    void what_nobody_else_sells_has_no_next_best() {
+        OrderOutcome.Planned planned = planned(trade(false, null, null).book());
+        assertThat(why(planned).items().get(0).difference())
+                .isEqualTo(new Difference.NotPossible("nobody else sells \"Clay\" in time"));
+    }
+
+    @Test
+    void more_of_a_line_and_another_month_by_hand() {
+        // 4 × 2 kg of 24.00 in January, freight 3; holding of a kilogram is 12 × 0.24 / 12 = 0.24 a month, and 3 kg are
+        // kept through January
+        OrderOutcome.Planned planned =
+                planned(trade(false, null, null).holding("0.24").book());
+        assertThat(planned.plan().cost().objective()).isEqualByComparingTo("99.72");
+        Reasons reasons = why(planned);
+        // one more pack: 24.00, and 2 kg kept for two months
+        assertThat(reasons.lines()).hasSize(1);
+        assertThat(reasons.lines().get(0).packs()).isEqualTo(5);
+        assertThat(costs(reasons.lines().get(0).difference()).cost()).isEqualByComparingTo("24.96");
+        assertThat(costs(reasons.lines().get(0).difference()).cash()).isEqualByComparingTo("24.00");
+        // a month later
+        assertThat(reasons.shifts()).hasSize(1);
+        assertThat(reasons.shifts().get(0).difference())
+                .isEqualTo(new Difference.NotPossible("\"Clay\" would be missing in January 2027"));
+    }
+
+    @Test
+    void an_order_a_month_earlier_joins_the_one_that_is_there() {
+        // freight 0.10 an order: two orders are cheaper than holding 4 kg for a month at 0.16
+        OrderOutcome.Planned planned = planned(new Trade("2027-01-01")
+                .holding("0.24")
+                .supplier("Shop", "EUR", 0, "0.10", null, null, "0", "0", "0")
+                .material("Clay", null, "0")
+                .offer("Shop", "Clay", "2", Measure.KG, "16")
+                .product("Mask", List.of(), "Clay", "1")
+                .demand("Mask", "4", "2027-01-10")
+                .demand("Mask", "4", "2027-02-10")
+                .book());
+        assertThat(planned.plan().orders()).hasSize(2);
+        Reasons.Shift earlier = why(planned).shifts().stream()
+                .filter(shift -> shift.months() < 0)
+                .findFirst()
+                .orElseThrow();
+        assertThat(earlier.joins()).isTrue();
+        // 4 × 0.16 − 0.10
+        assertThat(costs(earlier.difference()).cost()).isEqualByComparingTo("0.54");
+    }
+
+    @Test
+    void without_time_the_questions_stay_open() {
+        OrderOutcome.Planned planned = planned(trade(true, "12", "60").book());
+        Reasons reasons =
+                new WhyThis(EVERY_PLAN, new WhyThis.Limits(SearchLimits.usual(), Duration.ZERO, 1, 1, 1)).of(planned);
+        assertThat(reasons.items().get(0).difference()).isEqualTo(new Difference.NotKnown());
+        assertThat(reasons.minimums()).isEmpty();
+        assertThat(reasons.lines()).isNotEmpty();
+        assertThat(reasons.leftOut()).isPositive();
+    }
+
+    private static Reasons why(OrderOutcome.Planned planned) {
+        return new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
+    }
+
+    private static OrderOutcome.Planned planned(Book book) {
+        return (OrderOutcome.Planned) new OrderBook(EVERY_PLAN, SearchLimits.usual()).plan(book);
+    }
+
+    private static Difference.Costs costs(Difference difference) {
+        assertThat(difference).isInstanceOf(Difference.Costs.class);
+        return (Difference.Costs) difference;
+    }
+
+    private static BigDecimal saves(List<Reasons.Minimum> minimums, Reasons.Minimum.Kind kind) {
+        return minimums.stream()
+                .filter(minimum -> minimum.kind() == kind)
+                .map(Reasons.Minimum::saves)
+                .findFirst()
+                .orElse(BigDecimal.ZERO);
+    }
+
+    private static BigDecimal saved(OrderPlan plan, OrderPlan other) {
+        return plan.cost().objective().subtract(other.cost().objective());
+    }
+}

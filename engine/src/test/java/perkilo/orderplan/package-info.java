@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.orderplan;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.pricelists;
+
+import org.jspecify.annotations.NullMarked;

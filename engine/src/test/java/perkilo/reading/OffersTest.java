@@ -1,0 +1,307 @@
+package perkilo.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static perkilo.reading.TestBook.value;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import perkilo.model.Book;
+import perkilo.offers.Offer;
+
+/** Offers: price breaks, quotes that supersede one another, packs that do not fit. */
+final class OffersTest {
+
+    private static final List<String> HEADERS = List.of(
+            "Supplier",
+            "Item",
+            "Pack size",
+            "Pack unit",
+            "From quantity",
+            "Price",
+            "Price per",
+            "Currency",
+            "Quoted on",
+            "Valid until");
+    private static final LocalDate OCTOBER = LocalDate.of(2026, 10, 1);
+    private static final LocalDate NOVEMBER = LocalDate.of(2026, 11, 1);
+
+    @Test
+    void price_breaks_are_sorted() {
+        Book book =
+                offers(shea(100, 6.0, OCTOBER), shea("", 6.5, OCTOBER)).read().value();
+
+        assertThat(book.offersFor("Shea butter"))
+                .singleElement()
+                .satisfies(offer -> assertThat(offer.breaks())
+                        .extracting(each -> each.price().value().toPlainString())
+                        .containsExactly("6.5", "6"));
+    }
+
+    @Test
+    void a_larger_quantity_that_costs_more_is_a_warning() {
+        assertThat(offers(shea("", 6.5, OCTOBER), shea(100, 6.6, OCTOBER)).findings())
+                .containsExactly(
+                        "warning Offers!F3: the price from 100 kg is above that from a smaller quantity in Offers!F2");
+    }
+
+    @Test
+    void two_prices_for_one_break() {
+        assertThat(offers(shea("", 6.5, OCTOBER), shea("", 6.4, OCTOBER)).findings())
+                .containsExactly("error Offers!F3: a second price from the same quantity, the first is in Offers!F2; "
+                        + "keep one, or give each its date of quote");
+        assertThat(offers(shea("", 6.5, OCTOBER), shea("", 6.5, OCTOBER)).findings())
+                .containsExactly("warning Offers!A3: the same offer already stands in Offers!A2");
+    }
+
+    @Test
+    void the_newest_quote_holds_and_older_ones_are_history() {
+        TestBook book = offers(shea("", 6.5, NOVEMBER), shea("", 6.4, OCTOBER));
+
+        assertThat(book.findings())
+                .containsExactly(
+                        "note Offers!A3: the newer quote of 2026-11-01 in Offers!A2 holds; this one is history");
+        assertThat(price(book)).isEqualTo("6.5");
+    }
+
+    @Test
+    void a_pack_in_grams_is_the_same_as_one_in_kilograms() {
+        Book book = offers(
+                        row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, ""),
+                        row("Shea butter", 25_000, "g", "", 6.4, "kg", NOVEMBER, ""))
+                .read()
+                .value();
+
+        assertThat(book.offersFor("Shea butter"))
+                .singleElement()
+                .extracting(Offer::pack)
+                .isEqualTo("25000 g");
+    }
+
+    @Test
+    void a_quote_of_a_coming_day_is_announced() {
+        LocalDate future = LocalDate.of(2026, 12, 1);
+        TestBook book = offers(shea("", 6.5, future), shea("", 6.4, OCTOBER));
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20: orders "
+                        + "placed from that day on are planned at this price; costs are not, for them the quote in "
+                        + "Offers!A3 holds");
+        assertThat(book.read().value().offersFor("Shea butter"))
+                .extracting(offer -> offer.quotedOn() + " "
+                        + offer.breaks().get(0).price().value().toPlainString())
+                .containsExactly("2026-12-01 6.5", "2026-10-01 6.4");
+        assertThat(offers(shea("", 6.5, future)).findings())
+                .containsExactly("warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20: orders "
+                        + "placed from that day on are planned at this price; costs are not, as it does not hold yet");
+    }
+
+    @Test
+    void an_announced_price_that_ends_before_it_begins_is_not_used() {
+        TestBook book = offers(
+                row("Shea butter", 25, "kg", "", 6.5, "kg", LocalDate.of(2026, 12, 1), LocalDate.of(2026, 11, 30)));
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!J2: the offer of \"Shea butter\" by Tarnholt Oleo is quoted on "
+                        + "2026-12-01, but valid until 2026-11-30, and is not used");
+    }
+
+    @Test
+    void litres_without_a_density_stop_nothing_where_they_take_no_part() {
+        List<?> announced = row("Sunflower oil", 5, "L", "", 3.0, "L", LocalDate.of(2026, 12, 1), "");
+        List<?> expired = row("Sunflower oil", 5, "L", "", 3.0, "L", OCTOBER, LocalDate.of(2026, 11, 19));
+        List<?> holds = row("Sunflower oil", 5, "L", "", 3.0, "L", OCTOBER, LocalDate.of(2026, 11, 20));
+
+        assertThat(offers(shea("", 6.5, OCTOBER), announced).findings()).noneMatch(one -> one.startsWith("error"));
+        assertThat(offers(shea("", 6.5, OCTOBER), expired).findings()).noneMatch(one -> one.startsWith("error"));
+        assertThat(offers(shea("", 6.5, OCTOBER), holds).findings())
+                .containsExactly("error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is not known; "
+                        + "fill Density g/mL in Materials");
+    }
+
+    @Test
+    void expired_and_old_quotes_are_warnings() {
+        assertThat(offers(row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2026, 11, 1)))
+                        .findings())
+                .containsExactly(
+                        "warning Offers!J2: the offer of \"Shea butter\" by Tarnholt Oleo expired on 2026-11-01, "
+                                + "before the costing date 2026-11-20, and is not used");
+        assertThat(offers(shea("", 6.5, LocalDate.of(2026, 5, 1))).findings())
+                .containsExactly("warning Offers!I2: quoted on 2026-05-01, 203 days before the costing date; "
+                        + "the limit is 180 days, ask for a new quote");
+    }
+
+    @Test
+    void litres_need_a_density() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "D3", "L")
+                        .set("Offers", "G3", "L")
+                        .findings())
+                .containsExactly("error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is not known; "
+                        + "fill Density g/mL in Materials");
+        assertThat(TestBook.sound()
+                        .set("Offers", "D2", "L")
+                        .set("Offers", "G2", "L")
+                        .findings())
+                .isEmpty();
+    }
+
+    @Test
+    void litres_of_what_nothing_uses_are_left_out() {
+        TestBook book = offers(shea("", 6.5, OCTOBER), row("Argan oil", 5, "L", "", 30, "L", OCTOBER, ""));
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!C3: \"Argan oil\" is sold by volume, but its density is not known; "
+                        + "fill Density g/mL in Materials. The offer is left out, as no formula uses it");
+        assertThat(book.read().value().offersFor("Argan oil")).isEmpty();
+    }
+
+    @Test
+    void a_material_comes_by_weight_and_a_component_in_pieces() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "D2", "each")
+                        .set("Offers", "G2", "each")
+                        .findings())
+                .containsExactly("error Offers!C2: the pack of \"Shea butter\" is in pieces, but it is a raw material; "
+                        + "expected a unit such as kg or L");
+        assertThat(TestBook.sound()
+                        .set("Offers", "D4", "kg")
+                        .set("Offers", "G4", "kg")
+                        .findings())
+                .containsExactly(
+                        "error Offers!C4: the pack of \"Jar\" is in kg, but it is a component; expected pieces (each)");
+    }
+
+    @Test
+    void a_price_of_zero_is_a_warning() {
+        assertThat(TestBook.sound().set("Offers", "F2", 0).findings())
+                .containsExactly("warning Offers!F2: Price is 0, so this is taken for free");
+    }
+
+    @Test
+    void a_duty_typed_as_a_fraction_is_pointed_out_once_for_a_list() {
+        assertThat(TestBook.sound()
+                        .set("Offers", "I1", "Duty %")
+                        .set("Offers", "I2", 0.065)
+                        .set("Offers", "I3", 0.017)
+                        .set("Offers", "I4", 6.5)
+                        .findings())
+                .containsExactly("warning Offers!I2: Duty % is 0.065, which means 0.065 %; type 6.5 for 6.5 %, "
+                        + "or format the cell as a percentage (and so for 1 more quote of this list)");
+    }
+
+    @Test
+    void the_rows_of_one_offer_must_agree() {
+        assertThat(offers(
+                                row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2027, 1, 31)),
+                                row("Shea butter", 25, "kg", 100, 6.4, "kg", OCTOBER, LocalDate.of(2027, 2, 28)))
+                        .findings())
+                .containsExactly("error Offers!J3: Valid until differs from that of the same offer's row in Offers!A2; "
+                        + "they must agree");
+    }
+
+    @Test
+    void an_order_multiple_is_a_whole_number() {
+        List<String> findings = TestBook.sound()
+                .set("Offers", "I1", "Order multiple")
+                .set("Offers", "I2", 1.5)
+                .set("Offers", "I3", 0)
+                .findings();
+
+        assertThat(findings)
+                .containsExactly(
+                        "error Offers!I2: Order multiple is 1.5; expected a whole number",
+                        "error Offers!I3: Order multiple is 0; expected a whole number of 1 or more");
+    }
+
+    @Test
+    void a_supplier_without_a_row_and_with_offers_in_two_currencies_is_asked_about() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "A2", "Nordal")
+                .set("Offers", "A3", "Nordal")
+                .set("Offers", "H3", "USD")
+                .sheet("Rates", List.of("From", "To", "Rate", "Date"), List.of("EUR", "USD", 1.1, "2026-11-20"));
+
+        assertThat(book.findings())
+                .anySatisfy(finding -> assertThat(finding)
+                        .startsWith("warning Offers!A3: Nordal has no row in Suppliers and offers in EUR and USD; "
+                                + "taken to invoice in EUR"));
+    }
+
+    @Test
+    void a_supplier_without_a_row_has_the_currency_of_his_offers() {
+        TestBook book = TestBook.sound().set("Offers", "A2", "Tarnholt Oil");
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!A2: the supplier \"Tarnholt Oil\" has no row in Suppliers, "
+                        + "so no charges of his are known; did you mean \"Tarnholt Oleo\"?");
+        assertThat(book.read()
+                        .value()
+                        .supplier("Tarnholt Oil")
+                        .orElseThrow()
+                        .currency()
+                        .getCurrencyCode())
+                .isEqualTo("EUR");
+    }
+
+    @Test
+    void a_supplier_whose_currency_is_blank_has_that_of_his_offers() {
+        TestBook book = TestBook.sound().set("Suppliers", "B2", "");
+
+        assertThat(book.findings()).isEmpty();
+        assertThat(book.read()
+                        .value()
+                        .supplier("Tarnholt Oleo")
+                        .orElseThrow()
+                        .currency()
+                        .getCurrencyCode())
+                .isEqualTo("EUR");
+    }
+
+    @Test
+    void minimum_and_multiple_are_read() {
+        Offer offer = TestBook.sound()
+                .set("Offers", "I1", "MOQ")
+                .set("Offers", "I2", "50 kg")
+                .set("Offers", "J1", "Order multiple")
+                .set("Offers", "J2", 2)
+                .read()
+                .value()
+                .offersFor("Shea butter")
+                .get(0);
+
+        assertThat(value(offer.minimumOrder())).isEqualByComparingTo("50");
+        assertThat(offer.orderMultiple().value()).isEqualByComparingTo("2");
+    }
+
+    private static String price(TestBook book) {
+        return book.read()
+                .value()
+                .offersFor("Shea butter")
+                .get(0)
+                .breaks()
+                .get(0)
+                .price()
+                .value()
+                .toPlainString();
+    }
+
+    private static List<?> shea(Object from, double price, LocalDate quoted) {
+        return row("Shea butter", 25, "kg", from, price, "kg", quoted, "");
+    }
+
+    private static List<?> row(
+            String item, int size, String unit, Object from, double price, String per, LocalDate quoted, Object until) {
+        return List.of("Tarnholt Oleo", item, size, unit, from, price, per, "EUR", quoted, until);
+    }
+
+    private static TestBook offers(List<?>... rows) {
+        List<List<?>> all = new ArrayList<>();
+        all.add(HEADERS);
+        all.addAll(List.of(rows));
+        all.add(row("Sunflower oil", 20, "kg", "", 3.2, "kg", OCTOBER, ""));
+        all.add(row("Jar", 100, "each", "", 0.62, "each", OCTOBER, ""));
+        return TestBook.sound().sheet("Offers", all.toArray(List[]::new));
+    }
+}

@@ -1,4 +1,0 @@
-@NullMarked
-package perkilo.supply;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** How results look in a workbook, and whether they conform to the standard. */
-@NullMarked
-package perkilo.workbook.author;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,4 +1,0 @@
-@NullMarked
-package perkilo.workbook.lists;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** How results look in a workbook, and that saving them harms nothing. */
-@NullMarked
-package perkilo.workbook.write;
-
-import org.jspecify.annotations.NullMarked;

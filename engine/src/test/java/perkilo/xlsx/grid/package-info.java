@@ -1,0 +1,5 @@
+/** Files of every kind, and what is said of those that cannot be read. */
+@NullMarked
+package perkilo.xlsx.grid;
+
+import org.jspecify.annotations.NullMarked;
