@@ -2,6 +2,8 @@ package perkilo.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Table;
 
 /** A table in plain text: the first column to the left, figures to the right. */
 final class TextTable {
@@ -10,6 +12,31 @@ final class TextTable {
 
     TextTable(String... heads) {
         rows.add(List.of(heads));
+    }
+
+    /**
+     * A declared table with the columns that the terminal shows.
+     *
+     * @param remark what stands behind the last heading; empty for nothing
+     */
+    static <R> TextTable of(Table.Filled<R> filled, String remark) {
+        List<Column<R>> shown =
+                filled.table().columns().stream().filter(Column::isOnTerminal).toList();
+        List<String> heads =
+                new ArrayList<>(shown.stream().map(Column::terminalHeading).toList());
+        if (!remark.isEmpty()) {
+            heads.add(remark);
+        }
+        TextTable table = new TextTable(heads.toArray(String[]::new));
+        for (R entry : filled.rows()) {
+            List<String> cells = new ArrayList<>(
+                    shown.stream().map(column -> column.terminalOf(entry)).toList());
+            if (!remark.isEmpty()) {
+                cells.add("");
+            }
+            table.row(cells);
+        }
+        return table;
     }
 
     TextTable row(List<String> cells) {

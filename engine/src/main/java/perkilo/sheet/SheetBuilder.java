@@ -101,6 +101,18 @@ public final class SheetBuilder {
      * @throws IllegalStateException if the sheet's figure is not the engine's, within 1e-9 of it
      */
     public Expr checked(int row, int column, Expr expr, BigDecimal engine, NumberFormat format, Look look) {
+        return checked(row, column, expr, engine, format, look, Origin.NONE);
+    }
+
+    /**
+     * Writes a figure that the engine has computed in its own way as well, and that leads to the cell it rests on.
+     *
+     * @param engine what the engine computed
+     * @return the cell, to be used in other figures
+     * @throws IllegalStateException if the sheet's figure is not the engine's, within 1e-9 of it
+     */
+    public Expr checked(
+            int row, int column, Expr expr, BigDecimal engine, NumberFormat format, Look look, Origin link) {
         BigDecimal allowed =
                 engine.abs().multiply(TOLERANCE, MathContext.DECIMAL64).add(new BigDecimal("1e-12"));
         if (expr.value().subtract(engine).abs().compareTo(allowed) > 0) {
@@ -108,7 +120,7 @@ public final class SheetBuilder {
                     .formatted(
                             name, SheetNames.cell(row, column), Decimals.plain(expr.value()), Decimals.plain(engine)));
         }
-        return value(row, column, expr, format, look);
+        return value(row, column, expr, format, look, link);
     }
 
     /** The sum of cells in one column, from one row to another, both included. */
@@ -161,6 +173,12 @@ public final class SheetBuilder {
     /** Sets the width of one column, in characters. */
     public SheetBuilder width(int column, int characters) {
         widths.put(column, characters);
+        return this;
+    }
+
+    /** Widens one column to so many characters, if it is narrower. */
+    public SheetBuilder widthAtLeast(int column, int characters) {
+        widths.merge(column, characters, Math::max);
         return this;
     }
 

@@ -1,0 +1,344 @@
+package perkilo.sheet.table;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Origin;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+
+/**
+ * A column of a result table: everything that is to be said about it, in one place.
+ *
+ * <p>A column holds words, a sentence or a figure. A figure has a {@link #value value} from the engine, a
+ * {@link #formula formula}, or both; where it has both, they are compared when the sheet is built. A column shows on
+ * the sheet unless it is {@link #notOnSheet}; it shows in JSON and on the terminal where that is declared.
+ *
+ * <pre>{@code
+ * final Column<RunCost> unitCost = Column.<RunCost>of("unitCost", "Unit cost")
+ *         .value(RunCost::unitCostOrNull)
+ *         .formula(row -> row.ref(total).over(row.ref(units)))
+ *         .format(money)
+ *         .look(Look.KEY)
+ *         .json();
+ * }</pre>
+ *
+ * <p>A column is declared in one go and not changed afterwards.
+ *
+ * @param <R> what a row of the table is about
+ */
+public final class Column<R> {
+
+    private final String key;
+    private final String heading;
+    private int width;
+    private boolean onSheet = true;
+    private @Nullable Function<R, @Nullable BigDecimal> value;
+    private @Nullable Function<Row<R>, @Nullable Expr> formula;
+    private @Nullable Function<R, @Nullable String> words;
+    private @Nullable Function<R, List<ResultSheet.Part>> sentence;
+    private NumberFormat format = NumberFormat.GENERAL;
+    private @Nullable Function<R, NumberFormat> formatOf;
+    private Look look = Look.PLAIN;
+    private @Nullable Function<R, Look> lookOf;
+    private Look wordsLook = Look.PLAIN;
+    private boolean wordsHaveLook;
+    private @Nullable Function<R, Origin> link;
+    private @Nullable Function<R, String> file;
+    private @Nullable Function<R, @Nullable Object> json;
+    private @Nullable Function<R, String> terminal;
+    private String terminalHeading;
+    private @Nullable Function<Placed<R>, @Nullable Expr> total;
+    private @Nullable BigDecimal totalEngine;
+    private @Nullable String totalWords;
+    private Look totalLook = Look.TOTAL;
+    private final List<Mark<R>> marks = new ArrayList<>();
+
+    private Column(String key, String heading) {
+        this.key = key;
+        this.heading = heading;
+        this.terminalHeading = heading;
+    }
+
+    /**
+     * A column.
+     *
+     * @param key its name in JSON and in faults, such as {@code unitCost}
+     * @param heading as the sheet shows it; empty for a column without one
+     */
+    public static <R> Column<R> of(String key, String heading) {
+        return new Column<>(key, heading);
+    }
+
+    /** How wide it is on the sheet, in characters; a column of a sheet is as wide as the widest that is declared. */
+    public Column<R> width(int characters) {
+        width = characters;
+        return this;
+    }
+
+    /** Keeps it off the sheet: it is for JSON or the terminal alone. */
+    public Column<R> notOnSheet() {
+        onSheet = false;
+        return this;
+    }
+
+    /** The figure as the engine has computed it; null where a row has none. */
+    public Column<R> value(Function<R, @Nullable BigDecimal> engine) {
+        value = engine;
+        return this;
+    }
+
+    /** The figure as a formula; null where a row has none. Without a formula the engine's value is a plain number. */
+    public Column<R> formula(Function<Row<R>, @Nullable Expr> live) {
+        formula = live;
+        return this;
+    }
+
+    /** Words; null for an empty cell. In a column of figures: what a row says that has no figure. */
+    public Column<R> words(Function<R, @Nullable String> text) {
+        words = text;
+        return this;
+    }
+
+    /** What the words of a column of figures look like. */
+    public Column<R> wordsLook(Look look) {
+        wordsLook = look;
+        wordsHaveLook = true;
+        return this;
+    }
+
+    /** A sentence whose figures stay live; no parts for an empty cell. */
+    public Column<R> sentence(Function<R, List<ResultSheet.Part>> parts) {
+        sentence = parts;
+        return this;
+    }
+
+    /** How its numbers are shown. */
+    public Column<R> format(NumberFormat one) {
+        format = one;
+        return this;
+    }
+
+    /** How its numbers are shown, row by row. */
+    public Column<R> format(Function<R, NumberFormat> each) {
+        formatOf = each;
+        return this;
+    }
+
+    /** What its cells look like. */
+    public Column<R> look(Look one) {
+        look = one;
+        return this;
+    }
+
+    /** What its cells look like, row by row. */
+    public Column<R> look(Function<R, Look> each) {
+        lookOf = each;
+        return this;
+    }
+
+    /** The cell that a click on one of its cells leads to. */
+    public Column<R> link(Function<R, Origin> to) {
+        link = to;
+        return this;
+    }
+
+    /** The address of the file that a click on its words opens. */
+    public Column<R> file(Function<R, String> address) {
+        file = address;
+        return this;
+    }
+
+    /** Lets its cells change their look by their value. */
+    public Column<R> mark(Mark<R> one) {
+        marks.add(one);
+        return this;
+    }
+
+    /** Words in the row of totals, below the last row. */
+    public Column<R> totalWords(String text) {
+        totalWords = text;
+        return this;
+    }
+
+    /** Adds its cells up in the row of totals. */
+    public Column<R> sum() {
+        return total(placed -> placed.sum(this));
+    }
+
+    /**
+     * Adds its cells up in the row of totals.
+     *
+     * @param engine what the engine has computed
+     */
+    public Column<R> sum(BigDecimal engine) {
+        totalEngine = engine;
+        return sum();
+    }
+
+    /** A figure in the row of totals; null for none. */
+    public Column<R> total(Function<Placed<R>, @Nullable Expr> formula) {
+        total = formula;
+        return this;
+    }
+
+    /** What its total looks like. */
+    public Column<R> totalLook(Look one) {
+        totalLook = one;
+        return this;
+    }
+
+    /** Shows it in JSON, under its key: a figure as text, words as they are. */
+    public Column<R> json() {
+        json = entry -> {
+            BigDecimal figure = valueOf(entry);
+            return figure == null ? wordsOf(entry) : figure;
+        };
+        return this;
+    }
+
+    /**
+     * Shows it in JSON, under its key.
+     *
+     * @param answer a number as a {@link BigDecimal} (written as text), whole numbers, truth values, words, a map or
+     *     list of those, or {@link Table.Filled} rows of another table; null for null
+     */
+    public Column<R> json(Function<R, @Nullable Object> answer) {
+        json = answer;
+        return this;
+    }
+
+    /** Shows it on the terminal, under its heading. */
+    public Column<R> terminal(Function<R, String> text) {
+        terminal = text;
+        return this;
+    }
+
+    /** Shows it on the terminal, under another heading. */
+    public Column<R> terminal(String otherHeading, Function<R, String> text) {
+        terminalHeading = otherHeading;
+        return terminal(text);
+    }
+
+    /** Its name in JSON and in faults. */
+    public String key() {
+        return key;
+    }
+
+    /** Its heading on the sheet. */
+    public String heading() {
+        return heading;
+    }
+
+    /** Its heading on the terminal. */
+    public String terminalHeading() {
+        return terminalHeading;
+    }
+
+    /** Whether the sheet shows it. */
+    public boolean isOnSheet() {
+        return onSheet;
+    }
+
+    /** Whether JSON shows it. */
+    public boolean isInJson() {
+        return json != null;
+    }
+
+    /** Whether the terminal shows it. */
+    public boolean isOnTerminal() {
+        return terminal != null;
+    }
+
+    /** What JSON shows of a row; see {@link #json(Function)} for the types. */
+    public @Nullable Object jsonOf(R entry) {
+        return json == null ? null : json.apply(entry);
+    }
+
+    /** What the terminal shows of a row. */
+    public String terminalOf(R entry) {
+        return terminal == null ? "" : terminal.apply(entry);
+    }
+
+    /** The engine's figure of a row; null where there is none. */
+    public @Nullable BigDecimal valueOf(R entry) {
+        return value == null ? null : value.apply(entry);
+    }
+
+    /** The words of a row; null where there are none. */
+    public @Nullable String wordsOf(R entry) {
+        return words == null ? null : words.apply(entry);
+    }
+
+    int width() {
+        return width;
+    }
+
+    List<Mark<R>> marks() {
+        return Collections.unmodifiableList(marks);
+    }
+
+    boolean hasTotal() {
+        return total != null || totalWords != null;
+    }
+
+    @Nullable Expr totalOf(Placed<R> placed) {
+        return total == null ? null : total.apply(placed);
+    }
+
+    @Nullable BigDecimal totalEngine() {
+        return totalEngine;
+    }
+
+    @Nullable String totalWords() {
+        return totalWords;
+    }
+
+    Look totalLook() {
+        return totalLook;
+    }
+
+    /** The format of the total: that of all rows, or of the last where they differ. */
+    NumberFormat totalFormat(List<R> rows) {
+        return formatOf == null || rows.isEmpty() ? format : formatOf.apply(rows.get(rows.size() - 1));
+    }
+
+    /** The figure of a row: the formula, or else the engine's value as a plain number; null where there is none. */
+    @Nullable Expr figureOf(Row<R> row) {
+        if (formula != null) {
+            return formula.apply(row);
+        }
+        BigDecimal engine = valueOf(row.entry());
+        return engine == null ? null : Expr.of(engine);
+    }
+
+    /** The sentence of a row; null for a column that holds none. */
+    @Nullable List<ResultSheet.Part> sentenceOf(R entry) {
+        return sentence == null ? null : sentence.apply(entry);
+    }
+
+    NumberFormat formatOf(R entry) {
+        return formatOf == null ? format : formatOf.apply(entry);
+    }
+
+    Look lookOf(R entry) {
+        return lookOf == null ? look : lookOf.apply(entry);
+    }
+
+    Look wordsLookOf(R entry) {
+        return wordsHaveLook ? wordsLook : lookOf(entry);
+    }
+
+    Origin linkOf(R entry) {
+        return link == null ? Origin.NONE : link.apply(entry);
+    }
+
+    @Nullable String fileOf(R entry) {
+        return file == null ? null : file.apply(entry);
+    }
+}

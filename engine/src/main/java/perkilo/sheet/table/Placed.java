@@ -1,0 +1,315 @@
+package perkilo.sheet.table;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Origin;
+import perkilo.sheet.Chart;
+import perkilo.sheet.Expr;
+import perkilo.sheet.Look;
+import perkilo.sheet.NumberFormat;
+import perkilo.sheet.ResultSheet;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
+
+/**
+ * A table with rows and a place on a sheet.
+ *
+ * <p>Its cells can be referred to before it is {@link #write written}, from its own formulas and from other tables':
+ * what a cell comes to is worked out when it is first asked for.
+ *
+ * @param <R> what a row is about
+ */
+public final class Placed<R> {
+
+    private final SheetBuilder sheet;
+    private final Table<R> table;
+    private final int headRow;
+    private final int firstColumn;
+    private final boolean headed;
+    private final List<R> rows;
+    private final Map<Column<R>, Integer> places = new IdentityHashMap<>();
+    private final Map<Column<R>, @Nullable Figure[]> figures = new IdentityHashMap<>();
+    private @Nullable Map<R, Integer> indexes;
+
+    /** What a cell comes to; null where it holds no figure. */
+    private record Figure(@Nullable Expr expr) {
+
+        /** Marks a cell that is being worked out, to find formulas that run in a circle. */
+        static final Figure IN_WORK = new Figure(null);
+    }
+
+    Placed(SheetBuilder sheet, Table<R> table, int headRow, int firstColumn, boolean headed, List<R> rows) {
+        this.sheet = sheet;
+        this.table = table;
+        this.headRow = headRow;
+        this.firstColumn = firstColumn;
+        this.headed = headed;
+        this.rows = List.copyOf(rows);
+        int place = firstColumn;
+        for (Column<R> column : table.columns()) {
+            if (column.isOnSheet()) {
+                places.put(column, place++);
+            }
+        }
+    }
+
+    /** Writes the headings, the rows and the marks. */
+    public Placed<R> write() {
+        for (Column<R> column : table.columns()) {
+            if (column.isOnSheet()) {
+                write(column);
+            }
+        }
+        return this;
+    }
+
+    private void write(Column<R> column) {
+        int place = column(column);
+        if (headed) {
+            sheet.text(headRow, place, column.heading(), Look.HEADER);
+        }
+        if (column.width() > 0) {
+            sheet.widthAtLeast(place, column.width());
+        }
+        for (int index = 0; index < rows.size(); index++) {
+            write(column, index, place);
+        }
+        if (!rows.isEmpty()) {
+            for (Mark<R> mark : column.marks()) {
+                ResultSheet.When when = mark.when(other -> address(0, other));
+                sheet.highlight(row(0), place, row(rows.size() - 1), place, when, mark.look());
+            }
+        }
+        writeTotal(column, place);
+    }
+
+    private void writeTotal(Column<R> column, int place) {
+        int row = row(rows.size());
+        Expr total = column.totalOf(this);
+        String words = column.totalWords();
+        if (total != null) {
+            BigDecimal engine = column.totalEngine();
+            NumberFormat format = column.totalFormat(rows);
+            if (engine == null) {
+                sheet.value(row, place, total, format, column.totalLook());
+            } else {
+                sheet.checked(row, place, total, engine, format, column.totalLook());
+            }
+        } else if (words != null) {
+            sheet.text(row, place, words, column.totalLook());
+        }
+    }
+
+    private void write(Column<R> column, int index, int place) {
+        R entry = rows.get(index);
+        List<ResultSheet.Part> sentence = column.sentenceOf(entry);
+        if (sentence != null) {
+            if (!sentence.isEmpty()) {
+                sheet.sentence(row(index), place, column.lookOf(entry), column.linkOf(entry), sentence);
+            }
+            return;
+        }
+        Expr figure = figure(index, column);
+        if (figure != null) {
+            writeFigure(column, entry, figure, row(index), place);
+            return;
+        }
+        String words = column.wordsOf(entry);
+        if (words == null) {
+            return;
+        }
+        String file = column.fileOf(entry);
+        if (file == null) {
+            sheet.text(row(index), place, words, column.wordsLookOf(entry), column.linkOf(entry));
+        } else {
+            sheet.fileName(row(index), place, words, column.wordsLookOf(entry), file);
+        }
+    }
+
+    private void writeFigure(Column<R> column, R entry, Expr figure, int row, int place) {
+        NumberFormat format = column.formatOf(entry);
+        Look look = column.lookOf(entry);
+        Origin link = column.linkOf(entry);
+        BigDecimal engine = column.valueOf(entry);
+        if (engine == null) {
+            sheet.value(row, place, figure, format, look, link);
+        } else {
+            sheet.checked(row, place, figure, engine, format, look, link);
+        }
+    }
+
+    /** The entries of the rows. */
+    public List<R> rows() {
+        return rows;
+    }
+
+    /** The sheet that it has its place on. */
+    public SheetBuilder sheet() {
+        return sheet;
+    }
+
+    /** The row of an entry on the sheet, from zero. */
+    public int row(int index) {
+        return headRow + 1 + index;
+    }
+
+    /** The row after the last one and the totals, from zero. */
+    public int next() {
+        return row(rows.size()) + (hasTotals() ? 1 : 0);
+    }
+
+    private boolean hasTotals() {
+        for (Column<R> column : table.columns()) {
+            if (column.hasTotal()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A column's cell in the row of totals, to be used in a formula; a plain zero where it has none. */
+    public Expr total(Column<R> column) {
+        Expr total = column.totalOf(this);
+        String cell = SheetNames.cell(row(rows.size()), column(column));
+        return total == null ? Expr.of(0) : Expr.cell(sheet.name(), cell, total.value());
+    }
+
+    /** A column's place on the sheet, from zero. */
+    public int column(Column<R> column) {
+        Integer place = places.get(column);
+        if (place == null) {
+            throw new IllegalArgumentException("the column " + column.key() + " is not on the sheet " + sheet.name());
+        }
+        return place;
+    }
+
+    /** A cell's name, such as {@code D5}. */
+    public String address(int index, Column<R> column) {
+        return SheetNames.cell(row(index), column(column));
+    }
+
+    /** A cell that others may refer to or lead to. */
+    public Origin origin(int index, Column<R> column) {
+        return new Origin("", sheet.name(), address(index, column));
+    }
+
+    /** The figure in a cell, as a reference to it; a plain zero where the cell is empty. */
+    public Expr ref(int index, Column<R> column) {
+        Expr figure = figure(index, column);
+        return figure == null ? Expr.of(0) : Expr.cell(sheet.name(), address(index, column), figure.value());
+    }
+
+    /** The figure in a cell of an entry's row, as a reference to it; a plain zero where the cell is empty. */
+    public Expr ref(R entry, Column<R> column) {
+        return ref(indexOf(entry), column);
+    }
+
+    /** The index of an entry's row: of the very entry, not of one that is equal to it. */
+    public int indexOf(R entry) {
+        Map<R, Integer> known = indexes;
+        if (known == null) {
+            known = new IdentityHashMap<>();
+            for (int index = 0; index < rows.size(); index++) {
+                known.put(rows.get(index), index);
+            }
+            indexes = known;
+        }
+        Integer index = known.get(entry);
+        if (index == null) {
+            throw new IllegalArgumentException("no row of " + sheet.name() + " is about " + entry);
+        }
+        return index;
+    }
+
+    /** Whether a cell holds a figure. */
+    public boolean hasFigure(int index, Column<R> column) {
+        return figure(index, column) != null;
+    }
+
+    /** The sum of a column. */
+    public Expr sum(Column<R> column) {
+        return sum(column, 0, rows.size() - 1);
+    }
+
+    /** The sum of a column from one row to another, both included; a plain zero for no rows. */
+    public Expr sum(Column<R> column, int from, int to) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (BigDecimal number : numbers(column, from, to)) {
+            sum = sum.add(number);
+        }
+        return from > to ? Expr.of(0) : Expr.sumOf(sheet.name(), rectangle(column, from, to), sum);
+    }
+
+    /** The lowest number of a column; a plain zero for no rows. */
+    public Expr lowest(Column<R> column) {
+        List<BigDecimal> numbers = numbers(column, 0, rows.size() - 1);
+        BigDecimal lowest = numbers.isEmpty() ? BigDecimal.ZERO : numbers.get(0);
+        for (BigDecimal number : numbers) {
+            lowest = lowest.min(number);
+        }
+        return rows.isEmpty() ? Expr.of(0) : Expr.lowestOf(sheet.name(), rectangle(column, 0, rows.size() - 1), lowest);
+    }
+
+    /** Where to find a column's cells, for a chart. */
+    public Chart.Range range(Column<R> column) {
+        return range(column, 0, rows.size() - 1);
+    }
+
+    /** Where to find a column's cells from one row to another, both included, for a chart. */
+    public Chart.Range range(Column<R> column, int from, int to) {
+        return new Chart.Range(sheet.name(), rectangle(column, from, to));
+    }
+
+    /** Where to find a row's cells from one column to another, both included, for a chart. */
+    public Chart.Range range(int index, Column<R> from, Column<R> to) {
+        return new Chart.Range(sheet.name(), address(index, from) + ":" + address(index, to));
+    }
+
+    /** Where to find the headings from one column to another, both included, for a chart. */
+    public Chart.Range headings(Column<R> from, Column<R> to) {
+        return new Chart.Range(
+                sheet.name(), SheetNames.cell(headRow, column(from)) + ":" + SheetNames.cell(headRow, column(to)));
+    }
+
+    /** Lets the table be filtered. */
+    public Placed<R> filter() {
+        int last = firstColumn + places.size() - 1;
+        if (!rows.isEmpty()) {
+            sheet.filter(headRow, firstColumn, row(rows.size() - 1), last);
+        }
+        return this;
+    }
+
+    private String rectangle(Column<R> column, int from, int to) {
+        return address(from, column) + ":" + address(to, column);
+    }
+
+    private List<BigDecimal> numbers(Column<R> column, int from, int to) {
+        List<BigDecimal> numbers = new ArrayList<>();
+        for (int index = from; index <= to; index++) {
+            Expr figure = figure(index, column);
+            if (figure != null) {
+                numbers.add(figure.value());
+            }
+        }
+        return numbers;
+    }
+
+    private @Nullable Expr figure(int index, Column<R> column) {
+        @Nullable Figure[] known = figures.computeIfAbsent(column, any -> new Figure[rows.size()]);
+        Figure figure = known[index];
+        if (figure == Figure.IN_WORK) {
+            throw new IllegalStateException("the formulas of " + sheet.name() + " run in a circle at " + column.key());
+        }
+        if (figure == null) {
+            known[index] = Figure.IN_WORK;
+            figure = new Figure(column.figureOf(new Row<>(rows.get(index), index, this)));
+            known[index] = figure;
+        }
+        return figure.expr();
+    }
+}

@@ -1,0 +1,24 @@
+package perkilo.sheet.table;
+
+import perkilo.sheet.Expr;
+
+/**
+ * A row of a table that has a place on a sheet, as a column's formula sees it.
+ *
+ * @param <R> what the row is about
+ * @param entry what this row is about
+ * @param index of the row in its table, from zero
+ * @param table the table
+ */
+public record Row<R>(R entry, int index, Placed<R> table) {
+
+    /** The row's cell in another column, to be used in a formula. */
+    public Expr ref(Column<R> column) {
+        return table.ref(index, column);
+    }
+
+    /** The sum of a column's cells in the rows above this one; zero for the first row. */
+    public Expr sumAbove(Column<R> column) {
+        return index == 0 ? Expr.of(0) : table.sum(column, 0, index - 1);
+    }
+}

@@ -1,0 +1,72 @@
+package perkilo.sheet.table;
+
+import java.util.Arrays;
+import java.util.List;
+import perkilo.sheet.SheetBuilder;
+
+/**
+ * A declared table: its columns in order.
+ *
+ * @param <R> what a row is about
+ * @param columns in the order in which they show
+ */
+public record Table<R>(List<Column<R>> columns) {
+
+    public Table {
+        columns = List.copyOf(columns);
+    }
+
+    /** A table of columns. */
+    @SafeVarargs
+    public static <R> Table<R> of(Column<R>... columns) {
+        return new Table<>(Arrays.asList(columns));
+    }
+
+    /**
+     * The table with rows on a sheet. Nothing is written yet, but its cells can be referred to.
+     *
+     * @param headRow the row of the headings, from zero; the rows follow it
+     * @param rows what they are about
+     */
+    public Placed<R> at(SheetBuilder sheet, int headRow, List<R> rows) {
+        return new Placed<>(sheet, this, headRow, 0, true, rows);
+    }
+
+    /** The same, from another column on. */
+    public Placed<R> at(SheetBuilder sheet, int headRow, int firstColumn, List<R> rows) {
+        return new Placed<>(sheet, this, headRow, firstColumn, true, rows);
+    }
+
+    /**
+     * The table without headings on a sheet.
+     *
+     * @param firstRow from zero
+     */
+    public Placed<R> withoutHeadings(SheetBuilder sheet, int firstRow, List<R> rows) {
+        return new Placed<>(sheet, this, firstRow - 1, 0, false, rows);
+    }
+
+    /** The table with rows, for JSON and the terminal. */
+    public Filled<R> with(List<R> rows) {
+        return new Filled<>(this, rows);
+    }
+
+    /** The columns that a sheet shows. */
+    List<Column<R>> onSheet() {
+        return columns.stream().filter(Column::isOnSheet).toList();
+    }
+
+    /**
+     * A table with rows.
+     *
+     * @param <R> what a row is about
+     * @param table its columns
+     * @param rows what the rows are about
+     */
+    public record Filled<R>(Table<R> table, List<R> rows) {
+
+        public Filled {
+            rows = List.copyOf(rows);
+        }
+    }
+}
