@@ -47,7 +47,7 @@ final class EditedResultTest {
 
     private static final Path TEMPLATE = Path.of("../workbook-templates/launch.xlsx");
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
-    private static final String SHORT = "Not enough is bought for this: run perkilo cost again";
+    private static final String SHORT = "The purchase no longer covers this. Run perkilo cost again.";
     private static final double FEW = 300;
     private static final double MANY = 900;
 

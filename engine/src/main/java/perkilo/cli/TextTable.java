@@ -14,29 +14,21 @@ final class TextTable {
         rows.add(List.of(heads));
     }
 
-    /**
-     * A declared table with the columns that the terminal shows.
-     *
-     * @param remark what stands behind the last heading; empty for nothing
-     */
-    static <R> TextTable of(Table.Filled<R> filled, String remark) {
+    /** A declared table with the columns that the terminal shows. */
+    static <R> TextTable of(Table.Filled<R> filled) {
         List<Column<R>> shown =
                 filled.table().columns().stream().filter(Column::isOnTerminal).toList();
-        List<String> heads =
-                new ArrayList<>(shown.stream().map(Column::terminalHeading).toList());
-        if (!remark.isEmpty()) {
-            heads.add(remark);
-        }
-        TextTable table = new TextTable(heads.toArray(String[]::new));
+        TextTable table =
+                new TextTable(shown.stream().map(Column::terminalHeading).toArray(String[]::new));
         for (R entry : filled.rows()) {
-            List<String> cells = new ArrayList<>(
-                    shown.stream().map(column -> column.terminalOf(entry)).toList());
-            if (!remark.isEmpty()) {
-                cells.add("");
-            }
-            table.row(cells);
+            table.row(shown.stream().map(column -> column.terminalOf(entry)).toList());
         }
         return table;
+    }
+
+    /** The lines below the headings. */
+    List<List<String>> lines() {
+        return List.copyOf(rows.subList(1, rows.size()));
     }
 
     TextTable row(List<String> cells) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
+import perkilo.report.cost.MessagesSheet;
 
 /** What all answers have in common. */
 public final class Json {
@@ -54,11 +55,7 @@ public final class Json {
 
     /** Findings as {@code messages}. */
     public static ArrayNode messages(List<Finding> findings) {
-        return array(
-                findings,
-                finding -> object().put("level", finding.level().word())
-                        .put("where", finding.origin().where())
-                        .put("text", finding.text()));
+        return TableJson.array(MessagesSheet.TABLE.with(findings));
     }
 
     /** An answer that holds messages alone, where nothing could be computed. */

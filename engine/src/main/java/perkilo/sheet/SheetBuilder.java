@@ -14,6 +14,9 @@ import perkilo.sheet.ResultSheet.Cell;
 /** Fills a sheet cell by cell; rows and columns count from zero. */
 public final class SheetBuilder {
 
+    /** Where titles, sections and sentences begin. */
+    public static final int FIRST_COLUMN = 0;
+
     private static final BigDecimal TOLERANCE = new BigDecimal("1e-9");
 
     private final String name;
@@ -40,6 +43,37 @@ public final class SheetBuilder {
     /** The name that the sheet was built with. */
     public String name() {
         return name;
+    }
+
+    /** Writes the sheet's title, in its first column. */
+    public SheetBuilder title(int row, String text) {
+        return text(row, FIRST_COLUMN, text, Look.TITLE);
+    }
+
+    /** Writes an explanation, in the first column. */
+    public SheetBuilder hint(int row, String text) {
+        return text(row, FIRST_COLUMN, text, Look.HINT);
+    }
+
+    /** Writes the title of a part of the sheet, in the first column. */
+    public SheetBuilder section(int row, String text) {
+        return text(row, FIRST_COLUMN, text, Look.SECTION);
+    }
+
+    /** Writes the sentence that answers the question, in the first column. */
+    public SheetBuilder answer(int row, String text) {
+        return text(row, FIRST_COLUMN, text, Look.ANSWER);
+    }
+
+    /** Writes the sentence that answers the question, its figures live, in the first column. */
+    public SheetBuilder answer(int row, Origin link, List<ResultSheet.Part> parts) {
+        return sentence(row, FIRST_COLUMN, Look.ANSWER, link, parts);
+    }
+
+    /** Marks sentences in the first column that ask for attention; both rows included. */
+    public SheetBuilder markAttention(int fromRow, int toRow, Look look) {
+        ResultSheet.Holds signed = new ResultSheet.Holds(Sign.isIn(SheetNames.cell(fromRow, FIRST_COLUMN)));
+        return highlight(fromRow, FIRST_COLUMN, toRow, FIRST_COLUMN, signed, look);
     }
 
     /** Writes words. */

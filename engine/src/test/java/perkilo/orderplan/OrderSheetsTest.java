@@ -138,9 +138,9 @@ final class OrderSheetsTest {
             assertThat(words(workbook))
                     .contains(
                             "changed since it was planned: run perkilo order again",
-                            "Not enough is ordered for these needs: run perkilo order again")
+                            "The orders no longer cover all needs. Run perkilo order again.")
                     .anyMatch(word -> word.startsWith("4 orders to 3 suppliers")
-                            && word.endsWith("Not enough is ordered for these needs: run perkilo order again"));
+                            && word.endsWith("The orders no longer cover all needs. Run perkilo order again."));
         }
     }
 

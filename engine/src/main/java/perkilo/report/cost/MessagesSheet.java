@@ -5,31 +5,39 @@ import perkilo.origin.Finding;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /** Messages: everything that a person should know about the workbook, each with the cell it is about. */
 public final class MessagesSheet {
+
+    private static final String NAME = "Messages";
+    private static final int HEADS = 2;
+
+    /** The columns, for JSON too. */
+    public static final Table<Finding> TABLE = Table.of(
+            Column.<Finding>of("level", "Level")
+                    .words(finding -> finding.level().word())
+                    .look(MessagesSheet::look)
+                    .width(12)
+                    .json(),
+            Column.<Finding>of("where", "Where")
+                    .words(finding -> finding.origin().where())
+                    .link(Finding::origin)
+                    .width(42)
+                    .json(),
+            Column.<Finding>of("text", "What").words(Finding::text).width(110).json());
 
     private MessagesSheet() {}
 
     /** The sheet for what was found. */
     public static ResultSheet of(List<Finding> findings) {
-        SheetBuilder sheet =
-                new SheetBuilder("Messages").widths(12, 42, 110).freeze(3, 0).landscape();
-        sheet.text(0, 0, "Messages", Look.TITLE);
-        sheet.text(2, 0, "Level", Look.HEADER);
-        sheet.text(2, 1, "Where", Look.HEADER);
-        sheet.text(2, 2, "What", Look.HEADER);
-        int row = 3;
-        for (Finding finding : findings) {
-            sheet.text(row, 0, finding.level().word(), look(finding));
-            sheet.text(row, 1, finding.origin().where(), Look.PLAIN, finding.origin());
-            sheet.text(row, 2, finding.text(), Look.PLAIN);
-            row++;
-        }
+        SheetBuilder sheet = new SheetBuilder(NAME).freeze(HEADS + 1, 0).landscape();
+        sheet.title(0, NAME);
+        Placed<Finding> table = TABLE.at(sheet, HEADS, findings).write().filter();
         if (findings.isEmpty()) {
-            sheet.text(row, 0, "Nothing to say.", Look.HINT);
-        } else {
-            sheet.filter(2, 0, row - 1, 2);
+            sheet.hint(table.next(), "No messages.");
         }
         return sheet.build();
     }

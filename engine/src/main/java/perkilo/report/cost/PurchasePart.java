@@ -3,169 +3,224 @@ package perkilo.report.cost;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import perkilo.costing.Listing;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 import perkilo.costing.Market;
 import perkilo.costing.Purchase;
 import perkilo.model.Supplier;
-import perkilo.offers.Offer;
+import perkilo.origin.Figure;
+import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.OrderCost;
-import perkilo.report.part.LandedLine;
+import perkilo.report.part.LandedColumns;
 import perkilo.report.part.Landing;
+import perkilo.report.part.Lines;
+import perkilo.report.part.PurchaseLine;
 import perkilo.report.part.QuoteDates;
-import perkilo.report.part.Rows;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
-import perkilo.sheet.SheetBuilder;
-import perkilo.sheet.SheetNames;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Row;
+import perkilo.sheet.table.Table;
 
-/** The part of a block that says what is bought, from whom, and what it costs once it is here. */
+/**
+ * The part of a block that says what is bought, from whom, and what it costs once it is here: a table of lines, and
+ * below it a table of orders, which refer to each other.
+ */
 final class PurchasePart {
 
-    private static final int PACKS = 3;
-    private static final int GOODS_HOME = 13;
-    private static final int DATES = 14;
+    private final LandedColumns landed;
+    private final Column<PurchaseLine> goodsAtTheRate;
+    private final Column<Order> orderGoods;
+    private final Column<Order> orderCharges;
+    private final Placed<PurchaseLine> lines;
+    private final Placed<Order> orders;
+    private final Map<LineCost, PurchaseLine> ofCost = new IdentityHashMap<>();
+    private final Map<PurchaseLine, Order> ofLine = new IdentityHashMap<>();
 
-    private final Rows rows;
-    private final SheetBuilder sheet;
-    private final Market market;
-    private final Purchase purchase;
-    private final QuoteDates dates;
-    private final String home;
-    private final IdentityHashMap<LineCost, LineCells> cells = new IdentityHashMap<>();
+    /** An order and its lines. */
+    private record Order(OrderCost cost, Landing landing, List<PurchaseLine> lines) {
 
-    /**
-     * A purchase line's cells.
-     *
-     * @param quantity in kilograms or pieces
-     * @param landed in home currency
-     * @param goods in home currency
-     */
-    record LineCells(Expr quantity, Expr landed, Expr goods) {}
+        Supplier supplier() {
+            return landing.supplier();
+        }
 
-    PurchasePart(Rows rows, Market market, Purchase purchase, QuoteDates dates) {
-        this.rows = rows;
-        this.sheet = rows.sheet();
-        this.market = market;
-        this.purchase = purchase;
-        this.dates = dates;
-        this.home = market.book().settings().home().getCurrencyCode();
+        NumberFormat money() {
+            return NumberFormat.money(supplier().currency().getCurrencyCode(), 2);
+        }
     }
 
-    /** Writes the part. */
-    IdentityHashMap<LineCost, LineCells> write() {
-        rows.section("Purchase", Look.SECTION);
+    private PurchasePart(Lines sheet, Market market, Purchase purchase, QuoteDates dates) {
+        String home = market.book().settings().home().getCurrencyCode();
+        List<Order> all = orders(market, purchase);
+        List<PurchaseLine> bought = new ArrayList<>();
+        for (Order order : all) {
+            for (PurchaseLine line : order.lines()) {
+                bought.add(line);
+                ofCost.put(line.cost(), line);
+                ofLine.put(line, order);
+            }
+        }
+        landed = new LandedColumns(home, this::share);
+        goodsAtTheRate = Column.<PurchaseLine>of("goodsHome", "Goods at the rate, " + home)
+                .value(line -> line.cost().goods())
+                .formula(row ->
+                        Landing.times(landed().goods(row), row.entry().landing().rate()))
+                .format(NumberFormat.money(home, 2));
+        orderGoods =
+                money("goods", "Goods").value(order -> order.cost().goods()).formula(this::goodsOf);
+        Column<Order> rate = Column.<Order>of("rate", "Rate to " + home)
+                .formula(row -> row.entry().landing().rate())
+                .format(NumberFormat.FACTOR)
+                .link(order -> order.landing().rateOrigin());
+        Column<Order> minimum = money("minimumOrderValue", "Minimum order value")
+                .formula(row -> row.entry().landing().minimumOrderValue())
+                .link(order -> order.supplier().origin());
+        Column<Order> small = money("smallOrderCharge", "Small-order charge")
+                .value(order -> order.cost().smallOrderCharge())
+                .formula(row -> row.entry().landing().smallOrderCharge(row.ref(goodsOfOrders()), row.ref(minimum)));
+        Column<Order> freight = money("freightPerOrder", "Freight per order")
+                .formula(row -> row.entry().landing().freightPerOrder())
+                .link(charge(Market.Charges::freightPerOrder));
+        Column<Order> duty = money("dutyOnCharges", "Duty on charges")
+                .formula(row -> row.entry().landing().dutyOnCharges(row.ref(freight), row.ref(small)))
+                .link(charge(Market.Charges::duty));
+        orderCharges = Column.<Order>of("orderCharges", "Order charges, " + home)
+                .formula(row -> row.entry()
+                        .landing()
+                        .orderCharges(row.ref(freight), row.ref(small), row.ref(duty), row.ref(rate)))
+                .format(NumberFormat.money(home, 2));
+        lines = sheet.place(linesTable(dates), bought);
+        orders = Table.of(
+                        Column.<Order>of("supplier", "Supplier")
+                                .words(order -> order.supplier().name())
+                                .look(Look.LABEL)
+                                .link(order -> order.supplier().origin()),
+                        Column.<Order>of("terms", "Delivery term").words(order -> terms(order.supplier())),
+                        Column.<Order>of("currency", "Currency")
+                                .words(order -> order.supplier().currency().getCurrencyCode()),
+                        rate,
+                        orderGoods,
+                        minimum,
+                        small,
+                        freight,
+                        duty,
+                        orderCharges)
+                .at(sheet.sheet(), lines.next() + 2, all);
+    }
+
+    /** Writes the part; null where nothing has to be bought. */
+    static PurchasePart write(Lines sheet, Market market, Purchase purchase, QuoteDates dates) {
+        sheet.section("Purchase");
+        PurchasePart part = new PurchasePart(sheet, market, purchase, dates);
         if (purchase.cost().orders().isEmpty()) {
-            rows.section("Nothing has to be bought.", Look.HINT);
-            return cells;
+            sheet.hint("Nothing has to be bought.");
+            return part;
         }
-        List<String> heads = new ArrayList<>(List.of("Item", "Supplier", "Pack"));
-        heads.addAll(LandedLine.heads(home));
-        heads.add("Goods at the rate, " + home);
-        heads.addAll(QuoteDates.HEADS);
-        rows.heads(heads.toArray(new String[0]));
-        int first = rows.next();
-        int ordersFirst = first + purchase.cost().lines().size() + 3;
-        int order = ordersFirst;
-        for (OrderCost cost : purchase.cost().orders()) {
-            new Order(cost, order++).write();
-        }
-        dates.mark(first, rows.next() - 1, DATES);
-        rows.skip(1).section("Orders", Look.SECTION);
-        rows.heads(
-                "Supplier",
-                "Delivery term",
-                "Currency",
-                "Rate to " + home,
-                "Goods",
-                "Minimum order value",
-                "Small-order charge",
-                "Freight per order",
-                "Duty on charges",
-                "Order charges, " + home);
-        rows.skip(purchase.cost().orders().size());
-        return cells;
+        sheet.write(part.lines);
+        sheet.skip(1).section("Orders");
+        sheet.write(part.orders);
+        return part;
     }
 
-    /** One order: its lines in the table above, itself in the table below. */
-    private final class Order {
-        private final OrderCost cost;
-        private final int row;
-        private final Supplier supplier;
-        private final Landing landing;
-        private final NumberFormat money;
+    /** In kilograms or pieces. */
+    Expr quantity(LineCost line) {
+        return lines.ref(line(line), landed.quantity);
+    }
 
-        Order(OrderCost cost, int row) {
-            this.cost = cost;
-            this.row = row;
-            this.supplier = market.suppliers().get(cost.vendor());
-            this.landing = new Landing(market, supplier);
-            this.money = NumberFormat.money(supplier.currency().getCurrencyCode(), 2);
-        }
+    /** In home currency. */
+    Expr landed(LineCost line) {
+        return lines.ref(line(line), landed.landed);
+    }
 
-        void write() {
-            List<LandedLine> lines = new ArrayList<>();
+    /** In home currency. */
+    Expr goods(LineCost line) {
+        return lines.ref(line(line), goodsAtTheRate);
+    }
+
+    private PurchaseLine line(LineCost line) {
+        return Objects.requireNonNull(ofCost.get(line));
+    }
+
+    private static List<Order> orders(Market market, Purchase purchase) {
+        List<Order> orders = new ArrayList<>();
+        for (OrderCost cost : purchase.cost().orders()) {
+            Landing landing = new Landing(market, market.suppliers().get(cost.vendor()));
+            List<PurchaseLine> lines = new ArrayList<>();
             for (LineCost line : cost.lines()) {
-                lines.add(line(line, rows.next()));
-                rows.skip(1);
+                lines.add(new PurchaseLine(line, purchase.listing(line), landing));
             }
-            Expr goods = Expr.sum(lines.stream().map(LandedLine::goods).toList());
-            Expr orderCharges = writeOrder(goods);
-            Expr goodsCell = Expr.cell(sheet.name(), SheetNames.cell(row, 4), goods.value());
-            for (LandedLine line : lines) {
-                writeShare(line, Landing.share(orderCharges, line.goods(), goodsCell, lines.size()));
-            }
+            orders.add(new Order(cost, landing, lines));
         }
+        return orders;
+    }
 
-        private LandedLine line(LineCost line, int at) {
-            Listing listing = purchase.listing(line);
-            Offer offer = listing.offer();
-            sheet.text(at, 0, offer.item(), Look.LABEL);
-            sheet.text(at, 1, offer.supplier(), Look.PLAIN, supplier.origin());
-            sheet.text(at, 2, offer.pack(), Look.PLAIN, offer.origin());
-            dates.write(at, DATES, offer);
-            return LandedLine.write(sheet, at, PACKS, landing, line, listing, home);
-        }
+    private Table<PurchaseLine> linesTable(QuoteDates dates) {
+        List<Column<PurchaseLine>> columns = new ArrayList<>(List.of(
+                Column.<PurchaseLine>of("item", "Item")
+                        .words(line -> line.listing().offer().item())
+                        .look(Look.LABEL),
+                Column.<PurchaseLine>of("supplier", "Supplier")
+                        .words(line -> line.listing().offer().supplier())
+                        .link(line -> line.landing().supplier().origin()),
+                Column.<PurchaseLine>of("pack", "Pack")
+                        .words(line -> line.listing().offer().pack())
+                        .link(line -> line.listing().offer().origin())));
+        columns.addAll(landed.all());
+        columns.add(goodsAtTheRate);
+        columns.add(dates.quotedOn(
+                "quotedOn", "Quoted on", line -> line.listing().offer().quotedOn()));
+        columns.add(dates.validUntil(
+                "validUntil", "Valid until", line -> line.listing().offer().validUntil()));
+        return new Table<>(columns);
+    }
 
-        private Expr writeOrder(Expr goods) {
-            Market.Charges charges = landing.charges();
-            sheet.text(row, 0, supplier.name(), Look.LABEL, supplier.origin());
-            sheet.text(row, 1, supplier.terms() == null ? "" : supplier.terms().name(), Look.PLAIN);
-            sheet.text(row, 2, supplier.currency().getCurrencyCode(), Look.PLAIN);
-            Expr rate = sheet.value(row, 3, landing.rate(), NumberFormat.FACTOR, Look.PLAIN, landing.rateOrigin());
-            Expr goodsCell = sheet.checked(row, 4, goods, cost.goods(), money, Look.PLAIN);
-            Expr minimum = sheet.value(row, 5, landing.minimumOrderValue(), money, Look.PLAIN, supplier.origin());
-            Expr small = sheet.checked(
-                    row, 6, landing.smallOrderCharge(goodsCell, minimum), cost.smallOrderCharge(), money, Look.PLAIN);
-            Expr freight = sheet.value(
-                    row,
-                    7,
-                    landing.freightPerOrder(),
-                    money,
-                    Look.PLAIN,
-                    charges.freightPerOrder().origin());
-            Expr duty = sheet.value(
-                    row,
-                    8,
-                    landing.dutyOnCharges(freight, small),
-                    money,
-                    Look.PLAIN,
-                    charges.duty().origin());
-            Expr all = landing.orderCharges(freight, small, duty, rate);
-            return sheet.value(row, 9, all, NumberFormat.money(home, 2), Look.PLAIN);
+    private Expr goodsOf(Row<Order> row) {
+        List<Expr> goods = new ArrayList<>();
+        for (PurchaseLine line : row.entry().lines()) {
+            goods.add(landed.goods(new Row<>(line, lines.indexOf(line), lines)));
         }
+        return Expr.sum(goods);
+    }
 
-        private void writeShare(LandedLine line, Expr share) {
-            Expr landed = line.writeShare(sheet, share, home);
-            Expr goods = sheet.checked(
-                    line.row(),
-                    GOODS_HOME,
-                    Landing.times(line.goods(), landing.rate()),
-                    line.cost().goods(),
-                    NumberFormat.money(home, 2),
-                    Look.PLAIN);
-            cells.put(line.cost(), new LineCells(line.quantity(), landed, goods));
+    private Expr share(Row<PurchaseLine> row) {
+        Order order = Objects.requireNonNull(ofLine.get(row.entry()));
+        return Landing.share(
+                orders.ref(order, orderCharges),
+                landed.goods(row),
+                orders.ref(order, orderGoods),
+                order.lines().size());
+    }
+
+    private LandedColumns landed() {
+        return landed;
+    }
+
+    private Column<Order> goodsOfOrders() {
+        return orderGoods;
+    }
+
+    private static Column<Order> money(String key, String heading) {
+        return Column.<Order>of(key, heading).format(Order::money);
+    }
+
+    private static Function<Order, Origin> charge(Function<Market.Charges, Figure> which) {
+        return order -> which.apply(order.landing().charges()).origin();
+    }
+
+    private static String terms(Supplier supplier) {
+        return supplier.terms() == null ? "" : supplier.terms().name();
+    }
+
+    /** What all lines of an item come to. */
+    Expr sum(List<LineCost> ofItem, Function<LineCost, Expr> which) {
+        List<Expr> all = new ArrayList<>();
+        for (LineCost line : ofItem) {
+            all.add(which.apply(line));
         }
+        return Expr.sum(all);
     }
 }

@@ -12,19 +12,19 @@ import perkilo.model.Batching;
 import perkilo.model.Product;
 import perkilo.model.Settings;
 import perkilo.origin.Figure;
+import perkilo.report.part.Lines;
 import perkilo.report.part.MakingPart;
-import perkilo.report.part.Rows;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
-import perkilo.sheet.SheetBuilder;
-import perkilo.sheet.SheetNames;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /** The part of a run's block that adds everything up: work, heads, cost per kilogram and per unit. */
 final class ResultPart {
 
-    private final Rows rows;
-    private final SheetBuilder sheet;
+    private final Lines lines;
     private final Settings settings;
     private final RunCost cost;
     private final MakingPart making;
@@ -32,9 +32,8 @@ final class ResultPart {
     private final NumberFormat money;
     private final NumberFormat fine;
 
-    ResultPart(Rows rows, Settings settings, RunCost cost, MakingPart making, ItemsPart items) {
-        this.rows = rows;
-        this.sheet = rows.sheet();
+    ResultPart(Lines lines, Settings settings, RunCost cost, MakingPart making, ItemsPart items) {
+        this.lines = lines;
         this.settings = settings;
         this.cost = cost;
         this.making = making;
@@ -47,21 +46,21 @@ final class ResultPart {
     /** Writes the part of the block that begins at {@code blockRow}. */
     RunCells write(int blockRow) {
         Map<Head, Expr> spent = new EnumMap<>(Head.class);
-        rows.section("Work and one-off costs", Look.SECTION);
+        lines.section("Work and one-off costs");
         Expr makingCost = work(spent);
         Expr oneOffs = oneOffs(spent);
         spent.put(Head.RAW_MATERIALS, items.rawMaterials());
         spent.put(Head.PACKAGING, items.packaging());
         spent.put(Head.INBOUND, items.used().minus(items.rawMaterials()).minus(items.packaging()));
         spent.put(Head.WASTED_STOCK, items.wasted());
-        rows.skip(1);
+        lines.skip(1);
         Map<Head, Expr> heads = heads(spent);
         return results(blockRow, heads, makingCost, oneOffs);
     }
 
     private Expr work(Map<Head, Expr> spent) {
         Batching batching = cost.needs().formula().batching();
-        Expr hours = rows.checked(
+        Expr hours = lines.checked(
                 "Making",
                 making.batches()
                         .times(Expr.input(batching.hoursPerBatch()))
@@ -70,21 +69,21 @@ final class ResultPart {
                 NumberFormat.QUANTITY,
                 "h",
                 "hours per batch, and per kg weighed in");
-        Expr filling = rows.checked(
+        Expr filling = lines.checked(
                 "Filling",
                 fillingHours(),
                 cost.work().fillingHours(),
                 NumberFormat.QUANTITY,
                 "h",
                 "set-up, and units ÷ units per hour × people");
-        Expr rate = rows.figure(
+        Expr rate = lines.figure(
                 "Labour rate",
                 Expr.input(settings.labourRate()),
                 money,
                 "per h",
                 "",
                 settings.labourRate().origin());
-        Expr overhead = rows.figure(
+        Expr overhead = lines.figure(
                 "Overhead",
                 Expr.input(settings.overhead()),
                 NumberFormat.PERCENT,
@@ -96,7 +95,8 @@ final class ResultPart {
         spent.put(Head.FILLING, filling.times(rate));
         spent.put(Head.OVERHEAD, makingCost.plus(filling.times(rate)).times(overhead));
         Figure perBatch = batching.qualityControlPerBatch();
-        Expr control = rows.figure("Quality control per batch", Expr.input(perBatch), money, "", "", perBatch.origin());
+        Expr control =
+                lines.figure("Quality control per batch", Expr.input(perBatch), money, "", "", perBatch.origin());
         spent.put(Head.QUALITY_CONTROL, making.batches().times(control));
         return makingCost.times(Expr.of(1).plus(overhead)).plus(making.batches().times(control));
     }
@@ -121,7 +121,7 @@ final class ResultPart {
             spent.put(Head.ONE_OFFS, Expr.of(0));
             return Expr.of(0);
         }
-        Expr all = rows.figure(
+        Expr all = lines.figure(
                 "One-off costs",
                 Expr.input(product.oneOffCosts()),
                 money,
@@ -133,7 +133,7 @@ final class ResultPart {
             spent.put(Head.ONE_OFFS, all);
             return all;
         }
-        Expr spread = rows.figure(
+        Expr spread = lines.figure(
                 "Spread over",
                 Expr.input(spreadOver),
                 NumberFormat.WHOLE,
@@ -145,67 +145,70 @@ final class ResultPart {
     }
 
     private Map<Head, Expr> heads(Map<Head, Expr> spent) {
-        rows.section("What it costs, by head", Look.SECTION);
-        rows.heads("Head", "Whole run", "Per unit", "Share");
-        int first = rows.next();
-        int total = first + Head.values().length;
-        Expr totalCell = Expr.cell(sheet.name(), SheetNames.cell(total, 1), cost.total());
+        lines.section("What it costs, by head");
+        Column<Head> amount = Column.<Head>of("amount", "Whole run")
+                .value(head -> Objects.requireNonNull(cost.heads().get(head)))
+                .formula(row -> Objects.requireNonNull(spent.get(row.entry())))
+                .format(money)
+                .sum(cost.total());
+        Column<Head> each = Column.<Head>of("perUnit", "Per unit")
+                .formula(row -> perUnit(row.ref(amount)))
+                .format(fine)
+                .total(table -> perUnit(table.total(amount)));
+        Column<Head> share = Column.<Head>of("share", "Share")
+                .formula(row -> share(row.ref(amount), row.table().total(amount)))
+                .format(NumberFormat.PERCENT)
+                .total(table -> share(table.total(amount), table.total(amount)));
+        Table<Head> columns = Table.of(
+                Column.<Head>of("head", "Head")
+                        .words(Head::words)
+                        .look(Look.LABEL)
+                        .totalWords("Total"),
+                amount,
+                each,
+                share);
+        Placed<Head> table = lines.write(lines.place(columns, List.of(Head.values())));
+        lines.skip(1);
         Map<Head, Expr> written = new EnumMap<>(Head.class);
         for (Head head : Head.values()) {
-            int row = rows.next();
-            sheet.text(row, 0, head.words(), Look.LABEL);
-            Expr amount = sheet.checked(
-                    row,
-                    1,
-                    Objects.requireNonNull(spent.get(head)),
-                    Objects.requireNonNull(cost.heads().get(head)),
-                    money,
-                    Look.PLAIN);
-            perUnitAndShare(row, amount, totalCell, Look.PLAIN);
-            written.put(head, amount);
-            rows.skip(1);
+            written.put(head, table.ref(head, amount));
         }
-        sheet.text(total, 0, "Total", Look.TOTAL);
-        Expr sum = sheet.checked(total, 1, sheet.sumOfColumn(1, first, total - 1), cost.total(), money, Look.TOTAL);
-        perUnitAndShare(total, sum, totalCell, Look.TOTAL);
-        rows.skip(2);
         return written;
     }
 
-    private void perUnitAndShare(int row, Expr amount, Expr total, Look look) {
+    private @Nullable Expr perUnit(Expr amount) {
         Expr units = making.units();
-        if (units != null) {
-            sheet.value(row, 2, amount.over(units), fine, look);
-        }
-        if (total.value().signum() != 0) {
-            sheet.value(row, 3, amount.over(total), NumberFormat.PERCENT, look);
-        }
+        return units == null ? null : amount.over(units);
+    }
+
+    private static @Nullable Expr share(Expr amount, Expr total) {
+        return total.value().signum() == 0 ? null : amount.over(total);
     }
 
     private RunCells results(int blockRow, Map<Head, Expr> heads, Expr makingCost, Expr oneOffs) {
-        rows.section("Results", Look.SECTION);
+        lines.section("Results");
         Expr total = Expr.sum(List.copyOf(heads.values()));
-        Expr perKg = rows.checked(
+        Expr perKg = lines.checked(
                 "Raw material cost per kg",
                 items.rawMaterialPerKg(),
                 cost.rawMaterialPerKg(),
                 fine,
                 "per kg",
                 "the recipe at landed cost, without losses");
-        Expr bulk = rows.checked(
+        Expr bulk = lines.checked(
                 "Bulk cost per kg",
                 items.materialsUsed().plus(makingCost).over(making.output()),
                 cost.bulkPerKg(),
                 fine,
                 "per kg",
                 "materials used, making with overhead, quality control ÷ what leaves the kettle");
-        Expr unit = perUnit("Unit cost", total, cost.unitCost().orElse(null), "each", "everything by head ÷ units");
+        Expr unit = line("Unit cost", total, cost.unitCost().orElse(null), "each", "everything by head ÷ units");
         Expr work = Expr.sum(List.of(
                 head(heads, Head.MAKING),
                 head(heads, Head.FILLING),
                 head(heads, Head.OVERHEAD),
                 head(heads, Head.QUALITY_CONTROL)));
-        Expr cash = perUnit(
+        Expr cash = line(
                 "Cash per unit",
                 items.outlay().plus(work).plus(oneOffs),
                 cost.cashPerUnit().orElse(null),
@@ -214,12 +217,12 @@ final class ResultPart {
         Expr giveawayKg = making.giveawayKg();
         BigDecimal giveaway = cost.giveawayPerUnit().orElse(null);
         if (giveawayKg != null && giveaway != null) {
-            rows.checked("Giveaway", giveawayKg.times(bulk), giveaway, fine, "each", "bulk above the nominal fill");
+            lines.checked("Giveaway", giveawayKg.times(bulk), giveaway, fine, "each", "bulk above the nominal fill");
         }
-        Expr paid = rows.checked("Outlay for items", items.outlay(), cost.outlay(), money, "", "what leaves the bank");
-        Expr wasted = rows.checked(
+        Expr paid = lines.checked("Outlay for items", items.outlay(), cost.outlay(), money, "", "what leaves the bank");
+        Expr wasted = lines.checked(
                 "Wasted", items.wasted(), cost.wasted(), money, "", "bought, and expires before it can be used");
-        Expr stock = rows.checked(
+        Expr stock = lines.checked(
                 "Stock left",
                 paid.minus(items.used()).minus(wasted),
                 cost.stockLeft(),
@@ -245,12 +248,12 @@ final class ResultPart {
                 blockRow);
     }
 
-    private @Nullable Expr perUnit(String name, Expr total, @Nullable BigDecimal engine, String unit, String meaning) {
+    private @Nullable Expr line(String name, Expr total, @Nullable BigDecimal engine, String unit, String meaning) {
         Expr units = making.units();
         if (units == null || engine == null) {
             return null;
         }
-        return rows.checked(name, total.over(units), engine, fine, unit, meaning);
+        return lines.checked(name, total.over(units), engine, fine, unit, meaning);
     }
 
     private static Expr head(Map<Head, Expr> heads, Head head) {

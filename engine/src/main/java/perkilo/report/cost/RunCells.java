@@ -4,8 +4,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Head;
 import perkilo.costing.RunCost;
+import perkilo.origin.Origin;
 import perkilo.report.part.MakingPart;
 import perkilo.sheet.Expr;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /**
  * The cells of a run's block on the detail sheet that other sheets refer to. Amounts are in home currency.
@@ -39,4 +42,10 @@ record RunCells(
         Expr wasted,
         @Nullable Expr oneOffPerUnit,
         Map<Head, Expr> heads,
-        int row) {}
+        int row) {
+
+    /** The block's first cell. */
+    Origin title() {
+        return new Origin("", DetailSheet.NAME, SheetNames.cell(row, SheetBuilder.FIRST_COLUMN));
+    }
+}

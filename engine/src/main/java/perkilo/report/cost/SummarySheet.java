@@ -5,14 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import javax.money.CurrencyUnit;
 import perkilo.costing.CostOutcome;
-import perkilo.costing.Head;
+import perkilo.costing.RunCost;
 import perkilo.costing.RunNeeds;
-import perkilo.costing.UnitDecimals;
 import perkilo.origin.Origin;
-import perkilo.report.part.Inputs;
 import perkilo.report.part.RunTitle;
 import perkilo.report.part.Shortage;
 import perkilo.sheet.Chart;
@@ -21,33 +18,35 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
-import perkilo.sheet.SheetNames;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
 
 /** Cost summary: the answer in a sentence, a row for each run, and two charts. */
 final class SummarySheet {
 
-    /** The column of what stays in stock, from zero. */
-    private static final int STOCK_LEFT = 9;
-
+    private static final String NAME = "Cost summary";
+    private static final int FIRST_ANSWER = 3;
     private static final int CHART_ROWS = 19;
+
+    /** How many columns of the sheet a chart takes. */
+    private static final int CHART_BY_SIZE = 5;
+
+    private static final int CHART_BY_HEAD = 8;
     private static final int DECIMALS = 2;
 
     private final CostOutcome.Costed costed;
     private final List<RunCells> runs;
     private final CurrencyUnit home;
-    private final NumberFormat money;
-    private final int unitDecimals;
-    private final NumberFormat unitMoney;
-    private final SheetBuilder sheet = new SheetBuilder("Cost summary");
-    private int next;
+    private final RunTable columns;
+    private final HeadTable heads;
+    private final SheetBuilder sheet = new SheetBuilder(NAME);
 
     private SummarySheet(CostOutcome.Costed costed, List<RunCells> runs) {
         this.costed = costed;
         this.runs = grouped(runs);
         this.home = costed.book().settings().home();
-        this.money = NumberFormat.money(home.getCurrencyCode(), DECIMALS);
-        this.unitDecimals = UnitDecimals.of(costed.runs(), DECIMALS);
-        this.unitMoney = NumberFormat.money(home.getCurrencyCode(), unitDecimals);
+        this.columns = new RunTable(costed, runs);
+        this.heads = new HeadTable(runs, columns.unitMoney(home));
     }
 
     static ResultSheet of(CostOutcome.Costed costed, List<RunCells> runs) {
@@ -76,34 +75,37 @@ final class SummarySheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(30, 10, 9, 12, 13, 13, 13, 13, 13, 13, 13, 13).landscape();
-        sheet.text(0, 0, "Cost summary", Look.TITLE);
-        sheet.text(1, 0, basis(), Look.HINT);
-        next = 3;
-        answers();
-        next++;
-        int table = next;
-        runTable();
-        next++;
-        int headsTable = next;
-        headsTable();
-        charts(table, headsTable);
+        sheet.landscape();
+        sheet.title(0, NAME);
+        sheet.hint(1, basis());
+        int next = answers();
+        List<RunCost> costs = new ArrayList<>();
+        for (RunCells run : runs) {
+            costs.add(run.cost());
+        }
+        Placed<RunCost> table = columns.onSheet().at(sheet, next + 1, costs).write();
+        sheet.section(table.next() + 1, "What a unit costs, by head");
+        Placed<RunCost> byHead =
+                heads.onSheet().at(sheet, table.next() + 2, costs).write();
+        charts(table, byHead);
         return sheet.build();
     }
 
     private String basis() {
         return "Prices and rates of " + costed.book().settings().costingDate() + "; amounts in "
-                + home.getCurrencyCode() + " unless another currency stands beside them. Stock on hand plays no part.";
+                + home.getCurrencyCode() + " unless another currency is named. Stock on hand is not used.";
     }
 
-    private void answers() {
-        int first = next;
+    /** Writes the answers, and returns the row after them. */
+    private int answers() {
+        int next = FIRST_ANSWER;
         for (RunCells run : runs) {
-            sheet.sentence(next++, 0, Look.ANSWER, Origin.NONE, answer(run));
+            sheet.answer(next++, Origin.NONE, answer(run));
         }
-        if (next > first) {
-            Shortage.markWords(sheet, first, 0, next - 1);
+        if (next > FIRST_ANSWER) {
+            sheet.markAttention(FIRST_ANSWER, next - 1, Look.ERROR);
         }
+        return next;
     }
 
     private List<ResultSheet.Part> answer(RunCells run) {
@@ -114,124 +116,23 @@ final class SummarySheet {
         parts.add(
                 unit == null
                         ? new ResultSheet.Fixed(run.bulkPerKg(), DECIMALS)
-                        : new ResultSheet.Fixed(unit, unitDecimals));
+                        : new ResultSheet.Fixed(unit, columns.unitDecimals()));
         parts.add(new ResultSheet.Words(" " + home + (filled ? " each; " : " per kg; ")));
         parts.add(new ResultSheet.Fixed(run.stockLeft(), 0));
-        parts.add(new ResultSheet.Words(" " + home + " of cash stays in stock"));
-        parts.add(Shortage.words(run.lowestLeft(), ". ", "bought for this: run perkilo cost again"));
+        parts.add(new ResultSheet.Words(" " + home + " buys material that this run does not use"));
+        parts.add(Shortage.words(run.lowestLeft(), ". ", DetailSheet.SHORT));
         return parts;
     }
 
-    private void runTable() {
-        List<String> heads = new ArrayList<>(List.of(
-                "Run",
-                "Units",
-                "Batches",
-                "Bulk made, kg",
-                "Raw material per kg",
-                "Bulk per kg",
-                "Unit cost",
-                "Cash per unit",
-                "Outlay for items",
-                "Stock left",
-                "Wasted"));
-        for (CurrencyUnit currency : costed.book().settings().reportCurrencies()) {
-            heads.add("Unit cost in " + currency.getCurrencyCode());
-        }
-        for (int column = 0; column < heads.size(); column++) {
-            sheet.text(next, column, heads.get(column), Look.HEADER);
-        }
-        next++;
-        int first = next;
-        for (RunCells run : runs) {
-            runRow(next++, run);
-        }
-        if (next > first) {
-            Shortage.markBelowZero(sheet, first, STOCK_LEFT, next - 1);
-        }
-    }
-
-    private void runRow(int row, RunCells run) {
-        sheet.text(
-                row,
-                0,
-                run.cost().needs().name(),
-                Look.LABEL,
-                new Origin("", DetailSheet.NAME, SheetNames.cell(run.row(), 0)));
-        Expr units = run.making().units();
-        if (units != null) {
-            sheet.value(row, 1, units, NumberFormat.WHOLE, Look.PLAIN);
-        }
-        sheet.value(row, 2, run.making().batches(), NumberFormat.WHOLE, Look.PLAIN);
-        sheet.value(row, 3, run.making().output(), new NumberFormat("#,##0.00"), Look.PLAIN);
-        sheet.value(row, 4, run.rawMaterialPerKg(), money, Look.PLAIN);
-        sheet.value(row, 5, run.bulkPerKg(), money, Look.PLAIN);
-        Expr unitCost = run.unitCost();
-        if (unitCost != null) {
-            sheet.value(row, 6, unitCost, unitMoney, Look.KEY);
-            sheet.value(row, 7, Objects.requireNonNull(run.cashPerUnit()), unitMoney, Look.PLAIN);
-        }
-        sheet.value(row, 8, run.outlay(), money, Look.PLAIN);
-        sheet.value(row, STOCK_LEFT, run.stockLeft(), money, Look.PLAIN);
-        sheet.value(row, 10, run.wasted(), money, Look.PLAIN);
-        int column = 11;
-        for (CurrencyUnit currency : costed.book().settings().reportCurrencies()) {
-            sheet.width(column, 13);
-            if (unitCost != null) {
-                Expr rate = Inputs.rate(costed.market().conversion(home, currency));
-                sheet.value(
-                        row,
-                        column,
-                        unitCost.times(rate),
-                        NumberFormat.money(currency.getCurrencyCode(), unitDecimals),
-                        Look.PLAIN);
-            }
-            column++;
-        }
-    }
-
-    private void headsTable() {
-        sheet.text(next, 0, "What a unit costs, by head", Look.SECTION);
-        next++;
-        sheet.text(next, 0, "Run", Look.HEADER);
-        int column = 1;
-        for (Head head : Head.values()) {
-            sheet.text(next, column++, head.words(), Look.HEADER);
-        }
-        sheet.text(next, column, "total", Look.HEADER);
-        next++;
-        for (RunCells run : runs) {
-            Expr units = run.making().units();
-            Expr per = units == null ? run.making().output() : units;
-            sheet.sentence(
-                    next,
-                    0,
-                    Look.LABEL,
-                    Origin.NONE,
-                    RunTitle.of(run.cost().needs(), run.making(), units == null ? " (per kg)" : ""));
-            column = 1;
-            for (Head head : Head.values()) {
-                sheet.value(
-                        next,
-                        column++,
-                        Objects.requireNonNull(run.heads().get(head)).over(per),
-                        unitMoney,
-                        Look.PLAIN);
-            }
-            sheet.value(next, column, run.total().over(per), unitMoney, Look.TOTAL);
-            next++;
-        }
-    }
-
-    private void charts(int table, int headsTable) {
-        int top = next + 1;
+    private void charts(Placed<RunCost> table, Placed<RunCost> byHead) {
+        int top = byHead.next() + 1;
         List<Chart.Series> bySize = new ArrayList<>();
-        rowsByProduct(table + 1)
+        rowsByProduct(table)
                 .forEach((name, rows) -> bySize.add(new Chart.Series(
                         name,
-                        sheet.range(rows.get(0), 1, rows.get(rows.size() - 1), 1),
-                        sheet.range(rows.get(0), 6, rows.get(rows.size() - 1), 6))));
-        int left = 0;
+                        table.range(columns.units, rows.get(0), rows.get(rows.size() - 1)),
+                        table.range(columns.unitCost, rows.get(0), rows.get(rows.size() - 1)))));
+        int left = SheetBuilder.FIRST_COLUMN;
         if (!bySize.isEmpty()) {
             sheet.chart(new Chart(
                     Chart.Kind.SCATTER_WITH_LINES,
@@ -244,17 +145,12 @@ final class SummarySheet {
                     top,
                     left,
                     top + CHART_ROWS,
-                    4));
-            left = 5;
+                    left + CHART_BY_SIZE - 1));
+            left += CHART_BY_SIZE;
         }
-        int first = headsTable + 2;
-        int last = first + runs.size() - 1;
-        List<Chart.Series> byHead = new ArrayList<>();
-        int column = 1;
-        for (Head head : Head.values()) {
-            byHead.add(new Chart.Series(
-                    head.words(), sheet.range(first, 0, last, 0), sheet.range(first, column, last, column)));
-            column++;
+        List<Chart.Series> parts = new ArrayList<>();
+        for (Column<RunCost> head : heads.byHead()) {
+            parts.add(new Chart.Series(head.heading(), byHead.range(heads.run), byHead.range(head)));
         }
         sheet.chart(new Chart(
                 Chart.Kind.STACKED_COLUMNS,
@@ -263,20 +159,21 @@ final class SummarySheet {
                 home + " per unit",
                 new NumberFormat("0.00"),
                 false,
-                byHead,
+                parts,
                 top,
                 left,
                 top + CHART_ROWS,
-                left + 7));
+                left + CHART_BY_HEAD - 1));
     }
 
-    /** The rows of each product in the table: they stand together, rising in size. */
-    private Map<String, List<Integer>> rowsByProduct(int first) {
+    /** The rows of each product in the table: they are next to each other, rising in size. */
+    private static Map<String, List<Integer>> rowsByProduct(Placed<RunCost> table) {
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
-        for (int i = 0; i < runs.size(); i++) {
-            if (runs.get(i).unitCost() != null) {
-                rows.computeIfAbsent(runs.get(i).cost().needs().name(), name -> new ArrayList<>())
-                        .add(first + i);
+        for (int index = 0; index < table.rows().size(); index++) {
+            RunCost cost = table.rows().get(index);
+            if (cost.unitCost().isPresent()) {
+                rows.computeIfAbsent(cost.needs().name(), name -> new ArrayList<>())
+                        .add(index);
             }
         }
         return rows;

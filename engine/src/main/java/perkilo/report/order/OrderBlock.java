@@ -23,6 +23,7 @@ import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.SheetNames;
 
 /** One order on the sheet of supplier orders: its lines, what is charged on top, and what it costs once it is here. */
 final class OrderBlock {
@@ -57,7 +58,7 @@ final class OrderBlock {
         this.home = market.book().settings().home().getCurrencyCode();
         this.money = NumberFormat.money(currency, 2);
         this.inHome = NumberFormat.money(home, 2);
-        this.dates = dates.seenOn(row + 1, DATES + 1);
+        this.dates = dates.seenOn(SheetNames.absolute(row + 1, DATES + 1));
         this.first = row;
         this.next = row;
     }

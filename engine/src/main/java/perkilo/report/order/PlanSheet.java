@@ -89,7 +89,7 @@ final class PlanSheet {
         }
         parts.add(Shortage.words(Expr.of(0).minus(stock.missing()), ". ", StockSheet.NOT_ENOUGH));
         sheet.sentence(3, 0, Look.ANSWER, Origin.NONE, parts);
-        Shortage.markWords(sheet, 3, 0, 3);
+        sheet.markAttention(3, 3, Look.ERROR);
     }
 
     private void figures(Expr outlay, Expr changed, int first) {

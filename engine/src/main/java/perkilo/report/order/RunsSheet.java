@@ -7,9 +7,9 @@ import perkilo.model.Material;
 import perkilo.orderplan.Horizon;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.PlannedRun;
+import perkilo.report.part.Lines;
 import perkilo.report.part.MakingPart;
 import perkilo.report.part.NeedFormulas;
-import perkilo.report.part.Rows;
 import perkilo.report.part.RunTitle;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
@@ -34,7 +34,7 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
 
         private final OrderOutcome.Planned planned;
         private final SheetBuilder sheet = new SheetBuilder(NAME).widths(40, 16, 14, 14, 44);
-        private final Rows rows = new Rows(sheet, 3);
+        private final Lines rows = new Lines(sheet, 3);
         private final IdentityHashMap<Item, Expr> needs = new IdentityHashMap<>();
 
         Writer(OrderOutcome.Planned planned) {
@@ -68,7 +68,7 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
                     run.demand().origin(),
                     RunTitle.of(run.needs(), making, " in " + horizon.name(run.period())));
             rows.skip(1);
-            rows.section("Needed", Look.SECTION);
+            rows.section("Needed");
             rows.heads("Item", "Share of the bulk", "Needed", "Unit");
             for (Item item : run.needs().items()) {
                 write(run, making, item, rows.next());

@@ -30,7 +30,7 @@ import perkilo.sheet.SheetNames;
  */
 record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
 
-    static final String NOT_ENOUGH = "ordered for these needs: run perkilo order again";
+    static final String NOT_ENOUGH = "The orders no longer cover all needs. Run perkilo order again.";
 
     static StockSheet of(
             OrderOutcome.Planned planned,
@@ -76,7 +76,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
             leftovers(items, leftovers);
             Expr missing = missing(firstItem, row);
             sheet.sentence(2, 0, Look.HINT, Shortage.words(Expr.of(0).minus(missing), "", NOT_ENOUGH));
-            Shortage.markWords(sheet, 2, 0, 2);
+            sheet.markAttention(2, 2, Look.ERROR);
             return new StockSheet(
                     sheet.build(),
                     Expr.sum(items.stream().map(StockBlock.Cells::holding).toList()),

@@ -6,8 +6,8 @@ import java.util.List;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.SupplierOrder;
 import perkilo.purchasing.LineCost;
+import perkilo.report.part.Lines;
 import perkilo.report.part.QuoteDates;
-import perkilo.report.part.Rows;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
@@ -56,7 +56,7 @@ record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityH
                 Look.HINT);
         List<OrderCells> orders = new ArrayList<>();
         IdentityHashMap<LineCost, LineCells> lines = new IdentityHashMap<>();
-        Rows rows = new Rows(sheet, 3);
+        Lines rows = new Lines(sheet, 3);
         QuoteDates dates =
                 QuoteDates.writeForOrders(rows, planned.book().settings().priceAgeLimitDays());
         int row = rows.next() + 1;

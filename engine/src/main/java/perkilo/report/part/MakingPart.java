@@ -11,7 +11,6 @@ import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.origin.Figure;
 import perkilo.sheet.Expr;
-import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 
 /**
@@ -37,27 +36,27 @@ public record MakingPart(
         Expr over) {
 
     /** Writes the part. */
-    public static MakingPart write(Rows rows, RunNeeds needs) {
-        rows.section("Filling and making", Look.SECTION);
+    public static MakingPart write(Lines lines, RunNeeds needs) {
+        lines.section("Filling and making");
         Product product = needs.product();
         FillTarget fill = needs.fill();
         if (product == null || fill == null) {
-            return bulk(rows, needs);
+            return bulk(lines, needs);
         }
         Run.OfProduct run = (Run.OfProduct) needs.run();
-        Expr units = rows.figure(
+        Expr units = lines.figure(
                 "Units", Expr.input(run.units()), NumberFormat.WHOLE, "", "to be made in this run", run.origin());
         String unit = product.fillUnit().symbol();
-        Expr nominal = rows.figure(
+        Expr nominal = lines.figure(
                 "Nominal fill",
                 Expr.input(product.fill()),
                 NumberFormat.QUANTITY,
                 unit,
                 "on the label",
                 product.fill().origin());
-        Expr target = target(rows, product, fill, nominal);
+        Expr target = target(lines, product, fill, nominal);
         Expr perUnit = Inputs.basePer(product.fillUnit(), product.density());
-        Expr targetKg = rows.checked(
+        Expr targetKg = lines.checked(
                 "Target fill by weight",
                 target.times(perUnit),
                 fill.targetKg(),
@@ -65,36 +64,36 @@ public record MakingPart(
                 "kg",
                 "target fill, through the density where it is a volume");
         Expr filled = units.times(targetKg);
-        Expr loss = rows.figure(
+        Expr loss = lines.figure(
                 "Fill loss",
                 Expr.input(product.fillLoss()),
                 NumberFormat.PERCENT,
                 "",
                 "bulk lost on the filling line",
                 product.fillLoss().origin());
-        Expr bulk = rows.checked(
+        Expr bulk = lines.checked(
                 "Bulk to fill",
                 filled.over(Expr.of(1).minus(loss)),
                 needs.batches().bulkToFill(),
                 NumberFormat.QUANTITY,
                 "kg",
                 "units × target fill ÷ (1 − fill loss)");
-        return made(rows, needs, units, target, target.minus(nominal).times(perUnit), bulk, null);
+        return made(lines, needs, units, target, target.minus(nominal).times(perUnit), bulk, null);
     }
 
-    private static MakingPart bulk(Rows rows, RunNeeds needs) {
+    private static MakingPart bulk(Lines lines, RunNeeds needs) {
         Run.OfBulk run = (Run.OfBulk) needs.run();
-        Expr wanted = rows.figure(
+        Expr wanted = lines.figure(
                 "Bulk to make",
                 Expr.input(run.batchKg()),
                 NumberFormat.QUANTITY,
                 "kg",
                 "weighed in, with what stays in kettle and lines",
                 run.origin());
-        return made(rows, needs, null, null, null, wanted, wanted);
+        return made(lines, needs, null, null, null, wanted, wanted);
     }
 
-    private static Expr target(Rows rows, Product product, FillTarget fill, Expr nominal) {
+    private static Expr target(Lines lines, Product product, FillTarget fill, Expr nominal) {
         String unit = product.fillUnit().symbol();
         Figure sd = product.fillerSd();
         Figure overfill = product.overfill();
@@ -102,14 +101,14 @@ public record MakingPart(
         Expr target = nominal;
         String why = "the nominal fill";
         if (sd != null && tolerable != null) {
-            Expr error = rows.checked(
+            Expr error = lines.checked(
                     "Tolerable negative error",
                     tolerable(product, nominal),
                     tolerable,
                     NumberFormat.QUANTITY,
                     unit,
                     "Directive 76/211/EEC, Annex I, for this nominal quantity");
-            Expr spread = rows.figure(
+            Expr spread = lines.figure(
                     "Filler's standard deviation", Expr.input(sd), NumberFormat.QUANTITY, unit, "", sd.origin());
             Expr second =
                     nominal.minus(error).plus(Expr.of(FillTarget.SHORT_BY_ONE).times(spread));
@@ -118,7 +117,7 @@ public record MakingPart(
             target = nominal.max(second).max(third);
             why = "smallest mean that satisfies the average-quantity rules";
         } else if (sd == null && overfill != null) {
-            Expr more = rows.figure(
+            Expr more = lines.figure(
                     "Overfill",
                     Expr.input(overfill),
                     NumberFormat.PERCENT,
@@ -128,7 +127,7 @@ public record MakingPart(
             target = nominal.times(Expr.of(1).plus(more));
             why = "nominal fill × (1 + overfill)";
         }
-        return rows.checked("Target fill", target, fill.target(), NumberFormat.QUANTITY, unit, why);
+        return lines.checked("Target fill", target, fill.target(), NumberFormat.QUANTITY, unit, why);
     }
 
     /** The error of the class that the nominal fill is in now; the directive speaks of grams and millilitres. */
@@ -144,7 +143,7 @@ public record MakingPart(
     }
 
     private static MakingPart made(
-            Rows rows,
+            Lines lines,
             RunNeeds needs,
             @Nullable Expr units,
             @Nullable Expr target,
@@ -156,17 +155,17 @@ public record MakingPart(
         Expr max = null;
         Figure vesselMax = batching.vesselMax();
         if (vesselMax != null) {
-            max = rows.figure(
+            max = lines.figure(
                     "Vessel maximum", Expr.input(vesselMax), NumberFormat.QUANTITY, "kg", "", vesselMax.origin());
         }
-        Expr min = rows.figure(
+        Expr min = lines.figure(
                 "Vessel minimum",
                 Expr.input(batching.vesselMin()),
                 NumberFormat.QUANTITY,
                 "kg",
                 "",
                 batching.vesselMin().origin());
-        Expr holdUp = rows.figure(
+        Expr holdUp = lines.figure(
                 "Hold-up",
                 Expr.input(batching.holdUp()),
                 NumberFormat.QUANTITY,
@@ -179,19 +178,19 @@ public record MakingPart(
             Expr room = wanted == null ? max.minus(holdUp) : max;
             count = bulk.over(room).roundedUp(exact).max(Expr.of(1));
         }
-        Expr batches = rows.checked(
+        Expr batches = lines.checked(
                 "Batches", count, exact, NumberFormat.WHOLE, "", "bulk ÷ what the vessel can give, rounded up");
         Expr even = wanted == null ? bulk.over(batches).plus(holdUp) : bulk.over(batches);
-        Expr batchKg = rows.checked(
+        Expr batchKg = lines.checked(
                 "Batch size",
                 even.max(min),
                 engine.batchKg(),
                 NumberFormat.QUANTITY,
                 "kg",
                 "at least the vessel's minimum");
-        Expr charged = rows.checked(
+        Expr charged = lines.checked(
                 "Weighed in", batches.times(batchKg), engine.charged(), NumberFormat.QUANTITY, "kg", "all batches");
-        Expr output = rows.checked(
+        Expr output = lines.checked(
                 "Leaves the kettle",
                 batches.times(batchKg.minus(holdUp)),
                 engine.output(),
@@ -199,7 +198,7 @@ public record MakingPart(
                 "kg",
                 "all batches, without hold-up");
         Expr used = wanted == null ? bulk : bulk.minus(batches.times(holdUp));
-        Expr over = rows.checked(
+        Expr over = lines.checked(
                 "Bulk left over",
                 output.minus(used).max(Expr.of(0)),
                 engine.over(),

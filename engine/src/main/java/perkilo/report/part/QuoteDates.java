@@ -2,6 +2,7 @@ package perkilo.report.part;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.offers.Offer;
 import perkilo.origin.Figure;
@@ -11,6 +12,8 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.SheetNames;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Mark;
 
 /**
  * The dates of the quotes that a sheet rests on, marked where they have ended, and where they soon will. The marks
@@ -18,16 +21,16 @@ import perkilo.sheet.SheetNames;
  */
 public final class QuoteDates {
 
-    /** The heads of the two columns. */
-    public static final List<String> HEADS = List.of("Quoted on", "Valid until");
-
-    private static final String JUDGED = "Quotes judged on";
+    private static final String JUDGED = "Quotes are checked on";
     private static final String LEGEND =
-            "dates of quotes on orange ground: ended before this day, or older than the limit; not dated: not known";
+            "orange ground: the quote ended before this day or is older than the limit; not dated: its date is unknown";
     private static final String UNKNOWN = "not dated";
 
     /** How many days before its end a quote is pointed out. Common practice, no source. */
     private static final long SOON_DAYS = 30;
+
+    /** The headings of the two columns. */
+    public static final List<String> HEADS = List.of("Quoted on", "Valid until");
 
     private final SheetBuilder sheet;
     private final String day;
@@ -42,58 +45,91 @@ public final class QuoteDates {
     }
 
     /**
-     * Writes what quotes are held against, in three rows.
+     * Writes what quotes are held against, in three lines.
      *
      * @param on the day that they should hold on
      * @param ageLimit in days
      */
-    public static QuoteDates write(Rows rows, LocalDate on, Figure ageLimit) {
-        String day = next(rows);
-        rows.figure(JUDGED, Expr.day(on), NumberFormat.DATE, "", LEGEND);
-        return limits(rows, day, ageLimit);
+    public static QuoteDates write(Lines lines, LocalDate on, Figure ageLimit) {
+        String day = lines.nextFigure();
+        lines.figure(JUDGED, Expr.day(on), NumberFormat.DATE, "", LEGEND);
+        return limits(lines, day, ageLimit);
     }
 
     /**
-     * Writes what quotes are held against where each order has its own day, in three rows; {@link #seenOn} says which.
+     * Writes what quotes are held against where each order has its own day, in three lines; {@link #seenOn} says which.
      *
      * @param ageLimit in days
      */
-    public static QuoteDates writeForOrders(Rows rows, Figure ageLimit) {
-        String day = next(rows);
-        rows.sheet()
-                .text(rows.next(), 0, JUDGED, Look.LABEL)
-                .text(rows.next(), 1, "ordered by", Look.PLAIN)
-                .text(rows.next(), 3, LEGEND, Look.HINT);
-        rows.skip(1);
-        return limits(rows, day, ageLimit);
+    public static QuoteDates writeForOrders(Lines lines, Figure ageLimit) {
+        String day = lines.nextFigure();
+        lines.words(JUDGED, "the order day", LEGEND);
+        return limits(lines, day, ageLimit);
     }
 
-    private static QuoteDates limits(Rows rows, String day, Figure ageLimit) {
-        String limit = next(rows);
-        rows.figure(
+    private static QuoteDates limits(Lines lines, String day, Figure ageLimit) {
+        String limit = lines.nextFigure();
+        lines.figure(
                 "Price age limit",
                 Expr.input(ageLimit),
                 NumberFormat.WHOLE,
                 "days",
-                "an older quote should be asked for again",
+                "ask for a new quote when it is older",
                 ageLimit.origin());
-        String soon = next(rows);
-        rows.figure(
-                "Soon",
+        String soon = lines.nextFigure();
+        lines.figure(
+                "Warn before the end",
                 Expr.of(SOON_DAYS),
                 NumberFormat.WHOLE,
                 "days",
-                "dates in orange: no more than these are left (common practice)");
-        return new QuoteDates(rows.sheet(), day, limit, soon);
+                "orange text: no more days than this are left (common practice)");
+        return new QuoteDates(lines.sheet(), day, limit, soon);
     }
 
-    private static String next(Rows rows) {
-        return SheetNames.absolute(rows.next(), 1);
+    /**
+     * The same limits, held against a day in another cell.
+     *
+     * @param cell such as {@code $D$5}
+     */
+    public QuoteDates seenOn(String cell) {
+        return new QuoteDates(sheet, cell, limit, soon);
     }
 
-    /** The same limits, held against a day that stands in another cell. */
-    public QuoteDates seenOn(int row, int column) {
-        return new QuoteDates(sheet, SheetNames.absolute(row, column), limit, soon);
+    /** A column of the days that quotes are of, marked by their age. */
+    public <R> Column<R> quotedOn(String key, String heading, Function<R, @Nullable LocalDate> date) {
+        Column<R> column = dates(key, heading, date);
+        column.mark(when(column, cell -> day + "-" + cell + ">" + limit, Look.WARNING));
+        return column.mark(when(
+                column,
+                cell -> day + "-" + cell + "<=" + limit + "," + day + "-" + cell + ">=" + limit + "-" + soon,
+                Look.NOTICE));
+    }
+
+    /** A column of last days, marked where they have passed or soon will. */
+    public <R> Column<R> validUntil(String key, String heading, Function<R, @Nullable LocalDate> date) {
+        Column<R> column = dates(key, heading, date);
+        column.mark(when(column, cell -> cell + "-" + day + "<0", Look.WARNING));
+        return column.mark(
+                when(column, cell -> cell + "-" + day + ">=0," + cell + "-" + day + "<=" + soon, Look.NOTICE));
+    }
+
+    /** A column of dates, or words where one is not known. */
+    public static <R> Column<R> dates(String key, String heading, Function<R, @Nullable LocalDate> date) {
+        return Column.<R>of(key, heading)
+                .formula(row -> {
+                    LocalDate known = date.apply(row.entry());
+                    return known == null ? null : Expr.day(known);
+                })
+                .words(entry -> date.apply(entry) == null ? UNKNOWN : null)
+                .wordsLook(Look.HINT)
+                .format(NumberFormat.DATE);
+    }
+
+    /** A word takes no mark. */
+    private static <R> Mark<R> when(Column<R> column, Function<String, String> holds, Look look) {
+        return Mark.where(
+                first -> "IF(ISNUMBER(" + first.cell(column) + "),AND(" + holds.apply(first.cell(column)) + "),FALSE)",
+                look);
     }
 
     /** Writes the dates of an offer beside each other. */

@@ -10,8 +10,8 @@ import perkilo.quotes.CostEffect;
 import perkilo.quotes.PriceChange;
 import perkilo.quotes.PriceChanges;
 import perkilo.quotes.QuotedPrice;
+import perkilo.report.part.Lines;
 import perkilo.report.part.QuoteDates;
-import perkilo.report.part.Rows;
 import perkilo.sheet.Chart;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
@@ -59,7 +59,7 @@ final class ChangesSheet {
                     "Only one list yet, so nothing to compare: " + String.join(", ", changes.alone()) + ".",
                     Look.HINT);
         }
-        Rows rows = new Rows(sheet, next + 1);
+        Lines rows = new Lines(sheet, next + 1);
         QuoteDates dates = QuoteDates.write(rows, changes.on(), ageLimit);
         next = rows.next() + 1;
         int charts = next;

@@ -41,7 +41,8 @@ public final class Column<R> {
     private @Nullable Function<R, @Nullable BigDecimal> value;
     private @Nullable Function<Row<R>, @Nullable Expr> formula;
     private @Nullable Function<R, @Nullable String> words;
-    private @Nullable Function<R, List<ResultSheet.Part>> sentence;
+    private @Nullable Function<Row<R>, List<ResultSheet.Part>> sentence;
+    private boolean headed = true;
     private NumberFormat format = NumberFormat.GENERAL;
     private @Nullable Function<R, NumberFormat> formatOf;
     private Look look = Look.PLAIN;
@@ -81,6 +82,12 @@ public final class Column<R> {
         return this;
     }
 
+    /** Leaves the place of its heading empty, outside the table's heads. */
+    public Column<R> withoutHeading() {
+        headed = false;
+        return this;
+    }
+
     /** Keeps it off the sheet: it is for JSON or the terminal alone. */
     public Column<R> notOnSheet() {
         onSheet = false;
@@ -113,7 +120,7 @@ public final class Column<R> {
     }
 
     /** A sentence whose figures stay live; no parts for an empty cell. */
-    public Column<R> sentence(Function<R, List<ResultSheet.Part>> parts) {
+    public Column<R> sentence(Function<Row<R>, List<ResultSheet.Part>> parts) {
         sentence = parts;
         return this;
     }
@@ -275,6 +282,10 @@ public final class Column<R> {
         return words == null ? null : words.apply(entry);
     }
 
+    boolean isHeaded() {
+        return headed;
+    }
+
     int width() {
         return width;
     }
@@ -318,8 +329,8 @@ public final class Column<R> {
     }
 
     /** The sentence of a row; null for a column that holds none. */
-    @Nullable List<ResultSheet.Part> sentenceOf(R entry) {
-        return sentence == null ? null : sentence.apply(entry);
+    @Nullable List<ResultSheet.Part> sentenceOf(Row<R> row) {
+        return sentence == null ? null : sentence.apply(row);
     }
 
     NumberFormat formatOf(R entry) {

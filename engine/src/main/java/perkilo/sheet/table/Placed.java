@@ -69,7 +69,7 @@ public final class Placed<R> {
 
     private void write(Column<R> column) {
         int place = column(column);
-        if (headed) {
+        if (headed && column.isHeaded()) {
             sheet.text(headRow, place, column.heading(), Look.HEADER);
         }
         if (column.width() > 0) {
@@ -106,7 +106,7 @@ public final class Placed<R> {
 
     private void write(Column<R> column, int index, int place) {
         R entry = rows.get(index);
-        List<ResultSheet.Part> sentence = column.sentenceOf(entry);
+        List<ResultSheet.Part> sentence = column.sentenceOf(new Row<>(entry, index, this));
         if (sentence != null) {
             if (!sentence.isEmpty()) {
                 sheet.sentence(row(index), place, column.lookOf(entry), column.linkOf(entry), sentence);
@@ -190,6 +190,11 @@ public final class Placed<R> {
     /** A cell's name, such as {@code D5}. */
     public String address(int index, Column<R> column) {
         return SheetNames.cell(row(index), column(column));
+    }
+
+    /** A cell's name that stays when a formula is copied, such as {@code $D$5}. */
+    public String absolute(int index, Column<R> column) {
+        return SheetNames.absolute(row(index), column(column));
     }
 
     /** A cell that others may refer to or lead to. */

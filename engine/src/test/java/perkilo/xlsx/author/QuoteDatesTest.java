@@ -21,9 +21,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.origin.Figure;
 import perkilo.report.part.QuoteDates;
-import perkilo.report.part.Rows;
+import perkilo.report.part.Lines;
 import perkilo.sheet.Report;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Table;
 
 /** Whether dates of quotes are marked as a calendar says, by another program's reading of the conditions. */
 final class QuoteDatesTest {
@@ -54,14 +55,18 @@ final class QuoteDatesTest {
         return dates;
     }
 
+    /** A quote of a day, or until a day. */
+    private record Quoted(@Nullable LocalDate date) {}
+
     private static Report report() {
         SheetBuilder sheet = new SheetBuilder("Quotes");
-        QuoteDates quotes = QuoteDates.write(new Rows(sheet, 0), ON, Figure.of(String.valueOf(LIMIT)));
-        for (int i = 0; i < DATES.size(); i++) {
-            QuoteDates.date(sheet, FIRST + i, 6, DATES.get(i));
-            QuoteDates.date(sheet, FIRST + i, 7, DATES.get(i));
-        }
-        quotes.mark(FIRST, FIRST + DATES.size() - 1, 6);
+        QuoteDates quotes = QuoteDates.write(new Lines(sheet, 0), ON, Figure.of(String.valueOf(LIMIT)));
+        List<Quoted> rows = DATES.stream().map(Quoted::new).toList();
+        Table.of(
+                        quotes.quotedOn("quotedOn", "Quoted on", Quoted::date),
+                        quotes.validUntil("validUntil", "Valid until", Quoted::date))
+                .at(sheet, FIRST - 1, 6, rows)
+                .write();
         return new Report(List.of(sheet.build()));
     }
 
