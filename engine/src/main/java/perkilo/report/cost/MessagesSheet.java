@@ -42,7 +42,8 @@ public final class MessagesSheet {
         return sheet.build();
     }
 
-    private static Look look(Finding finding) {
+    /** What the level of a message looks like. */
+    public static Look look(Finding finding) {
         return switch (finding.level()) {
             case ERROR -> Look.ERROR;
             case WARNING -> Look.WARNING;

@@ -2,80 +2,102 @@ package perkilo.report.portfolio;
 
 import static java.util.Objects.requireNonNull;
 
-import java.util.LinkedHashMap;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Row;
+import perkilo.sheet.table.Table;
 
 /** The books of one home currency: their totals, all their runs, and the products with charts. */
 final class CurrencyPart {
-
-    private static final List<String> RUN_HEADS = List.of(
-            "Book",
-            "Product",
-            "Units",
-            "Bulk per kg",
-            "Unit cost",
-            "Cash per unit",
-            "Whole run",
-            "Outlay for items",
-            "Stock left",
-            "Left of outlay",
-            "Purchase");
 
     private final SheetBuilder sheet;
     private final String home;
     private final List<PortfolioBook> books;
     private final PortfolioMessages messages;
-    private final NumberFormat money;
-    private Expr outlay = Expr.of(0);
-    private Expr stockLeft = Expr.of(0);
+    private final Map<PortfolioBook, Integer> firstRuns = new IdentityHashMap<>();
+    private final List<RunLine> lines = new ArrayList<>();
+    private final Column<RunLine> paidForRun;
+    private final Column<RunLine> leftOfRun;
+    private final Column<PortfolioBook> paid;
+    private final Column<PortfolioBook> left;
+    private final Placed<RunLine> runs;
+    private final Placed<PortfolioBook> totals;
 
-    CurrencyPart(SheetBuilder sheet, String home, List<PortfolioBook> books, PortfolioMessages messages) {
+    /**
+     * The part, from a row on.
+     *
+     * @param row the first, from zero
+     */
+    CurrencyPart(SheetBuilder sheet, String home, List<PortfolioBook> books, PortfolioMessages messages, int row) {
         this.sheet = sheet;
         this.home = home;
         this.books = books;
         this.messages = messages;
-        this.money = NumberFormat.money(home, 2);
+        NumberFormat money = NumberFormat.money(home, 2);
+        for (PortfolioBook book : books) {
+            firstRuns.put(book, lines.size());
+            for (PortfolioRun run : costs(book).runs()) {
+                lines.add(new RunLine(book, run));
+            }
+        }
+        paidForRun = PortfolioColumns.amount(
+                "outlay", "Outlay for items", money, line -> line.run().outlay());
+        leftOfRun = PortfolioColumns.amount(
+                "stockLeft", "Stock left", money, line -> line.run().stockLeft());
+        paid = Column.<PortfolioBook>of("outlay", "Outlay for items")
+                .formula(book -> sumOfRuns(book, paidForRun()))
+                .format(money)
+                .sum();
+        left = Column.<PortfolioBook>of("stockLeft", "Stock left")
+                .formula(book -> sumOfRuns(book, leftOfRun()))
+                .format(money)
+                .sum();
+        totals = bookTable().at(sheet, row, books);
+        runs = runTable(money).at(sheet, totals.next() + 2, lines);
     }
 
-    /** Writes the part from a row on; the first row after it. */
-    int write(int row) {
-        int runs = row + books.size() + 4;
-        Map<PortfolioBook, Integer> firstRows = new LinkedHashMap<>();
-        int next = runTable(runs, firstRows);
-        bookTable(row, firstRows);
-        return new ProductsPart(sheet, home, books).write(next + 1);
+    /** Writes the part; the first row after it. */
+    int write() {
+        sheet.section(totals.next() + 1, "All runs, in " + home);
+        runs.write();
+        totals.write();
+        return new ProductsPart(sheet, home, books).write(runs.next() + 1);
     }
 
-    /** Says what all runs take, once the totals are there. */
+    /** Says what all runs take. */
     void sentence(int row) {
-        sheet.sentence(
+        sheet.answer(
                 row,
-                0,
-                Look.ANSWER,
-                new ResultSheet.Words(
-                        hasAlternatives()
-                                ? "If every run were made, all sizes of a product, items would take "
-                                : "All runs together take "),
-                new ResultSheet.Fixed(outlay, 0),
-                new ResultSheet.Words(" " + home + (hasAlternatives() ? "; " : " for items; ")),
-                new ResultSheet.Fixed(stockLeft, 0),
-                new ResultSheet.Words(" " + home + " of that stays in stock"));
+                Origin.NONE,
+                List.of(
+                        new ResultSheet.Words(
+                                hasAlternatives()
+                                        ? "If every run were made, all sizes of a product, items would take "
+                                        : "All runs together take "),
+                        new ResultSheet.Fixed(totals.total(paid), 0),
+                        new ResultSheet.Words(" " + home + (hasAlternatives() ? "; " : " for items; ")),
+                        new ResultSheet.Fixed(totals.total(left), 0),
+                        new ResultSheet.Words(" " + home + " of that stays in stock")));
     }
 
-    /** Whether a book makes something in several sizes: its runs stand for one another, and their sum is no budget. */
+    /** Whether a book makes something in several sizes: its runs are alternatives, and their sum is no budget. */
     private boolean hasAlternatives() {
         for (PortfolioBook book : books) {
-            List<String> products = requireNonNull(book.costs()).runs().stream()
-                    .map(PortfolioRun::product)
-                    .toList();
+            List<String> products =
+                    costs(book).runs().stream().map(PortfolioRun::product).toList();
             if (Set.copyOf(products).size() < products.size()) {
                 return true;
             }
@@ -83,89 +105,81 @@ final class CurrencyPart {
         return false;
     }
 
-    private void bookTable(int row, Map<PortfolioBook, Integer> firstRows) {
-        heads(
-                row,
-                List.of(
-                        "Book",
-                        "Problems",
-                        "Runs",
-                        "Costing date",
-                        "Outlay for items",
-                        "Stock left",
-                        "Left of outlay"));
-        int next = row + 1;
-        for (PortfolioBook book : books) {
-            PortfolioBook.Costs costs = requireNonNull(book.costs());
-            name(next, book);
-            sheet.text(next, 1, book.problems(), look(book), messages.first(book));
-            sheet.value(next, 2, Expr.of(costs.runs().size()), NumberFormat.WHOLE, Look.PLAIN);
-            sheet.text(next, 3, costs.costingDate().toString(), Look.PLAIN);
-            int first = requireNonNull(firstRows.get(book));
-            int last = first + costs.runs().size() - 1;
-            Expr paid = sheet.value(next, 4, sheet.sumOfColumn(7, first, last), money, Look.PLAIN);
-            Expr left = sheet.value(next, 5, sheet.sumOfColumn(8, first, last), money, Look.PLAIN);
-            share(next, 6, left, paid, Look.PLAIN);
-            next++;
-        }
-        sheet.text(next, 0, "All books", Look.TOTAL);
-        sheet.value(next, 2, sheet.sumOfColumn(2, row + 1, next - 1), NumberFormat.WHOLE, Look.TOTAL);
-        outlay = sheet.value(next, 4, sheet.sumOfColumn(4, row + 1, next - 1), money, Look.TOTAL);
-        stockLeft = sheet.value(next, 5, sheet.sumOfColumn(5, row + 1, next - 1), money, Look.TOTAL);
-        share(next, 6, stockLeft, outlay, Look.TOTAL);
+    private Table<PortfolioBook> bookTable() {
+        return Table.of(
+                PortfolioColumns.<PortfolioBook>book(book -> book).totalWords("All books"),
+                Column.<PortfolioBook>of("problems", "Problems")
+                        .words(PortfolioBook::problems)
+                        .look(book -> book.hasProblems() ? Look.WARNING : Look.PLAIN)
+                        .link(messages::first),
+                Column.<PortfolioBook>of("runs", "Runs")
+                        .value(book -> BigDecimal.valueOf(costs(book).runs().size()))
+                        .format(NumberFormat.WHOLE)
+                        .sum(),
+                Column.<PortfolioBook>of("costingDate", "Costing date")
+                        .words(book -> costs(book).costingDate().toString()),
+                paid,
+                left,
+                PortfolioColumns.share(left, paid)
+                        .total(table -> PortfolioColumns.ratio(table.total(left), table.total(paid))));
     }
 
-    private int runTable(int row, Map<PortfolioBook, Integer> firstRows) {
-        sheet.text(row - 1, 0, "All runs, in " + home, Look.SECTION);
-        heads(row, RUN_HEADS);
-        int next = row + 1;
-        for (PortfolioBook book : books) {
-            firstRows.put(book, next);
-            for (PortfolioRun run : requireNonNull(book.costs()).runs()) {
-                name(next, book);
-                run(next++, run);
-            }
-        }
-        return next;
+    private Table<RunLine> runTable(NumberFormat money) {
+        Column<RunLine> units = Column.<RunLine>of("units", "Units")
+                .value(line -> isFilled(line) ? line.run().units() : null)
+                .format(NumberFormat.WHOLE);
+        Column<RunLine> unitCost = PortfolioColumns.<RunLine>amount(
+                        "unitCost",
+                        "Unit cost",
+                        money,
+                        line -> isFilled(line) ? line.run().unitCost() : null)
+                .look(Look.KEY);
+        return Table.of(
+                PortfolioColumns.book(RunLine::book),
+                Column.<RunLine>of("product", "Product")
+                        .words(line -> line.run().units() == null
+                                ? line.run().title()
+                                : line.run().product())
+                        .look(Look.LABEL),
+                units,
+                PortfolioColumns.amount(
+                        "bulkPerKg", "Bulk per kg", money, line -> line.run().bulkPerKg()),
+                unitCost,
+                PortfolioColumns.amount(
+                        "cashPerUnit",
+                        "Cash per unit",
+                        money,
+                        line -> isFilled(line) ? line.run().cashPerUnit() : null),
+                Column.<RunLine>of("wholeRun", "Whole run")
+                        .formula(row -> isFilled(row.entry()) ? row.ref(units).times(row.ref(unitCost)) : null)
+                        .format(money),
+                paidForRun,
+                leftOfRun,
+                PortfolioColumns.share(leftOfRun, paidForRun),
+                Column.<RunLine>of("purchase", "Purchase")
+                        .words(line -> line.run().proven() ? "proven cheapest" : "not proven cheapest")
+                        .look(Look.HINT));
     }
 
-    private void run(int row, PortfolioRun run) {
-        sheet.text(row, 1, run.units() == null ? run.title() : run.product(), Look.LABEL);
-        if (run.units() != null && run.unitCost() != null && run.cashPerUnit() != null) {
-            Expr units = sheet.value(row, 2, Expr.of(run.units()), NumberFormat.WHOLE, Look.PLAIN);
-            Expr unit = sheet.value(row, 4, Expr.of(run.unitCost()), money, Look.KEY);
-            sheet.value(row, 5, Expr.of(run.cashPerUnit()), money, Look.PLAIN);
-            sheet.value(row, 6, units.times(unit), money, Look.PLAIN);
-        }
-        sheet.value(row, 3, Expr.of(run.bulkPerKg()), money, Look.PLAIN);
-        Expr paid = sheet.value(row, 7, Expr.of(run.outlay()), money, Look.PLAIN);
-        Expr left = sheet.value(row, 8, Expr.of(run.stockLeft()), money, Look.PLAIN);
-        share(row, 9, left, paid, Look.PLAIN);
-        sheet.text(row, 10, run.proven() ? "proven cheapest" : "not proven cheapest", Look.HINT);
+    private static boolean isFilled(RunLine line) {
+        PortfolioRun run = line.run();
+        return run.units() != null && run.unitCost() != null && run.cashPerUnit() != null;
     }
 
-    private void share(int row, int column, Expr part, Expr whole, Look look) {
-        if (whole.value().signum() != 0) {
-            sheet.value(row, column, part.over(whole), NumberFormat.PERCENT, look);
-        }
+    private @Nullable Expr sumOfRuns(Row<PortfolioBook> row, Column<RunLine> column) {
+        int first = requireNonNull(firstRuns.get(row.entry()));
+        return runs.sum(column, first, first + costs(row.entry()).runs().size() - 1);
     }
 
-    private void name(int row, PortfolioBook book) {
-        Origin result = book.result();
-        if (result == null) {
-            sheet.fileName(row, 0, book.name(), Look.LABEL, book.address());
-        } else {
-            sheet.text(row, 0, book.name(), Look.LABEL, result);
-        }
+    private Column<RunLine> paidForRun() {
+        return paidForRun;
     }
 
-    private static Look look(PortfolioBook book) {
-        return book.problems().equals("–") ? Look.PLAIN : Look.WARNING;
+    private Column<RunLine> leftOfRun() {
+        return leftOfRun;
     }
 
-    private void heads(int row, List<String> heads) {
-        for (int column = 0; column < heads.size(); column++) {
-            sheet.text(row, column, heads.get(column), Look.HEADER);
-        }
+    private static PortfolioBook.Costs costs(PortfolioBook book) {
+        return requireNonNull(book.costs());
     }
 }

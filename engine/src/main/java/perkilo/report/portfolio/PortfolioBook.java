@@ -57,6 +57,11 @@ public record PortfolioBook(
         return findings.stream().filter(finding -> finding.level() == level).count();
     }
 
+    /** Whether there is anything to look at. */
+    boolean hasProblems() {
+        return costs == null || count(Level.ERROR) + count(Level.WARNING) > 0;
+    }
+
     /** What there is to look at, such as {@code 2 warnings}; a dash for nothing. */
     String problems() {
         Map<String, Long> counts = Map.of("error", count(Level.ERROR), "warning", count(Level.WARNING));

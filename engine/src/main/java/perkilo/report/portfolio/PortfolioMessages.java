@@ -1,35 +1,77 @@
 package perkilo.report.portfolio;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
-import perkilo.sheet.Look;
+import perkilo.report.cost.MessagesSheet;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
-import perkilo.sheet.SheetNames;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /** Messages of all books, each with the cell it is about; what is said of shared files stands first, and once. */
 final class PortfolioMessages {
 
     private static final String NAME = "Messages";
 
-    private final SheetBuilder sheet =
-            new SheetBuilder(NAME).widths(12, 26, 42, 110).freeze(3, 0).landscape();
-    private final Map<PortfolioBook, Origin> firstOf = new LinkedHashMap<>();
+    private static final int HEADS = 2;
 
-    private PortfolioMessages() {}
+    private static final Column<Line> LEVEL = Column.<Line>of("level", "Level")
+            .words(line -> line.finding().level().word())
+            .look(line -> MessagesSheet.look(line.finding()))
+            .width(12);
+
+    private static final Table<Line> TABLE = Table.of(
+            LEVEL,
+            Column.<Line>of("book", "Book")
+                    .words(line -> line.book() == null ? "all" : line.book().name())
+                    .file(line -> line.book() == null ? null : line.book().address())
+                    .width(26),
+            Column.<Line>of("where", "Where")
+                    .words(line -> line.finding().origin().where())
+                    .link(PortfolioMessages::place)
+                    .width(42),
+            Column.<Line>of("text", "What").words(line -> line.finding().text()).width(110));
+
+    private final Placed<Line> table;
+    private final Map<PortfolioBook, Origin> firstOf = new IdentityHashMap<>();
+
+    /** A message; about one book, or about a file that all books share. */
+    private record Line(@Nullable PortfolioBook book, Finding finding) {}
+
+    private PortfolioMessages(List<Line> lines) {
+        SheetBuilder sheet = new SheetBuilder(NAME).freeze(HEADS + 1, 0).landscape();
+        sheet.title(0, NAME);
+        table = TABLE.at(sheet, HEADS, lines);
+        for (int index = 0; index < lines.size(); index++) {
+            PortfolioBook book = lines.get(index).book();
+            if (book != null) {
+                firstOf.putIfAbsent(book, table.origin(index, LEVEL));
+            }
+        }
+    }
 
     static PortfolioMessages of(List<PortfolioBook> books, List<Finding> shared) {
-        PortfolioMessages messages = new PortfolioMessages();
-        messages.write(books, shared);
-        return messages;
+        List<Line> lines = new ArrayList<>();
+        shared.forEach(finding -> lines.add(new Line(null, finding)));
+        for (PortfolioBook book : books) {
+            book.findings().forEach(finding -> lines.add(new Line(book, finding)));
+        }
+        return new PortfolioMessages(lines);
     }
 
     /** The sheet. */
     ResultSheet sheet() {
-        return sheet.build();
+        table.write().filter();
+        if (table.rows().isEmpty()) {
+            table.sheet().hint(table.next(), "No messages.");
+        }
+        return table.sheet().build();
     }
 
     /** The first message about a book; nowhere if there is none. */
@@ -37,45 +79,13 @@ final class PortfolioMessages {
         return firstOf.getOrDefault(book, Origin.NONE);
     }
 
-    private void write(List<PortfolioBook> books, List<Finding> shared) {
-        sheet.text(0, 0, NAME, Look.TITLE);
-        List<String> heads = List.of("Level", "Book", "Where", "What");
-        for (int column = 0; column < heads.size(); column++) {
-            sheet.text(2, column, heads.get(column), Look.HEADER);
+    /** A place in the book as a link from another workbook finds it; what is in another file is not linked. */
+    private static Origin place(Line line) {
+        PortfolioBook book = line.book();
+        Origin origin = line.finding().origin();
+        if (book == null) {
+            return Origin.NONE;
         }
-        int row = 3;
-        for (Finding finding : shared) {
-            sheet.text(row, 1, "all", Look.PLAIN);
-            sheet.text(row, 2, finding.origin().where(), Look.PLAIN);
-            line(row++, finding);
-        }
-        for (PortfolioBook book : books) {
-            for (Finding finding : book.findings()) {
-                firstOf.putIfAbsent(book, new Origin("", NAME, SheetNames.cell(row, 0)));
-                sheet.fileName(row, 1, book.name(), Look.PLAIN, book.address());
-                sheet.text(row, 2, finding.origin().where(), Look.PLAIN, place(book, finding.origin()));
-                line(row++, finding);
-            }
-        }
-        if (row == 3) {
-            sheet.text(row, 0, "Nothing to say.", Look.HINT);
-        } else {
-            sheet.filter(2, 0, row - 1, 3);
-        }
-    }
-
-    private void line(int row, Finding finding) {
-        Look look = switch (finding.level()) {
-            case ERROR -> Look.ERROR;
-            case WARNING -> Look.WARNING;
-            case NOTE -> Look.PLAIN;
-        };
-        sheet.text(row, 0, finding.level().word(), look);
-        sheet.text(row, 3, finding.text(), Look.PLAIN);
-    }
-
-    /** A place in the book as a link from another workbook finds it; what stands in another file is not linked. */
-    private static Origin place(PortfolioBook book, Origin origin) {
         boolean elsewhere = !origin.file().isEmpty() && !book.name().endsWith(origin.file());
         return elsewhere ? Origin.NONE : new Origin(book.address(), origin.sheet(), origin.cell());
     }

@@ -9,6 +9,8 @@ import perkilo.origin.Decimals;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Table;
 
 /** Portfolio: the answer in a sentence, the books, and for each home currency its runs, its products and charts. */
 final class PortfolioSheet {
@@ -24,21 +26,19 @@ final class PortfolioSheet {
 
     ResultSheet write() {
         sheet.widths(34, 30, 15, 15, 16, 15, 15, 16, 15, 15, 18).landscape();
-        sheet.text(0, 0, "Portfolio", Look.TITLE);
-        sheet.text(
+        sheet.title(0, "Portfolio");
+        sheet.hint(
                 1,
-                0,
-                "Each run is costed as if it were the only one, with purchases of its own; runs of one product are usually"
-                        + " alternatives. A book's name leads to its own result.",
-                Look.HINT);
-        sheet.text(3, 0, answer(), Look.ANSWER);
+                "Each run is costed as if it were the only one, with its own purchases. Runs of one product are usually"
+                        + " alternatives. Click a book's name to open its result.");
+        sheet.answer(3, answer());
         Map<String, List<PortfolioBook>> byCurrency = byCurrency();
         int next = 4 + byCurrency.size();
         int sentence = 4;
         next = failed(next + 1);
         for (Map.Entry<String, List<PortfolioBook>> one : byCurrency.entrySet()) {
-            CurrencyPart part = new CurrencyPart(sheet, one.getKey(), one.getValue(), messages);
-            next = part.write(next);
+            CurrencyPart part = new CurrencyPart(sheet, one.getKey(), one.getValue(), messages, next);
+            next = part.write();
             part.sentence(sentence++);
         }
         return sheet.build();
@@ -80,14 +80,16 @@ final class PortfolioSheet {
         if (failed.isEmpty()) {
             return row;
         }
-        int next = row;
-        sheet.text(next++, 0, "Not costed", Look.SECTION);
-        sheet.text(next, 0, "Book", Look.HEADER);
-        sheet.text(next++, 1, "Problems", Look.HEADER);
-        for (PortfolioBook book : failed) {
-            sheet.fileName(next, 0, book.name(), Look.LABEL, book.address());
-            sheet.text(next++, 1, book.problems(), Look.ERROR, messages.first(book));
-        }
-        return next + 1;
+        sheet.section(row, "Not costed");
+        return Table.of(
+                                PortfolioColumns.<PortfolioBook>book(book -> book),
+                                Column.<PortfolioBook>of("problems", "Problems")
+                                        .words(PortfolioBook::problems)
+                                        .look(Look.ERROR)
+                                        .link(messages::first))
+                        .at(sheet, row + 1, failed)
+                        .write()
+                        .next()
+                + 1;
     }
 }

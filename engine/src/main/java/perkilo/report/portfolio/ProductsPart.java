@@ -14,6 +14,10 @@ import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Row;
+import perkilo.sheet.table.Table;
 
 /** Every product at its largest run: what a unit costs by head, what its items take, and charts of both. */
 final class ProductsPart {
@@ -26,14 +30,18 @@ final class ProductsPart {
     /** More columns than this cannot be told apart. */
     private static final int MOST_IN_CHART = 30;
 
-    /** The columns before these are as wide as the tables above need them. */
-    private static final int WIDE_FROM = 11;
+    private static final int WIDTH = 15;
 
-    private static final int USED = Head.values().length + 3;
+    /** How many columns of the sheet a chart takes. */
+    private static final int CHART_COLUMNS = 7;
 
     private final SheetBuilder sheet;
     private final String home;
     private final NumberFormat money;
+    private final List<Column<Line>> byHead = new ArrayList<>();
+    private final Column<Line> product;
+    private final Column<Line> used;
+    private final Column<Line> left;
     private final List<Line> lines = new ArrayList<>();
 
     /** A product of a book at its largest run. */
@@ -53,32 +61,64 @@ final class ProductsPart {
             }
             largest.values().forEach(run -> lines.add(new Line(book.name(), run)));
         }
+        Map<String, Integer> named = new HashMap<>();
+        lines.forEach(line -> named.merge(line.run().product(), 1, Integer::sum));
+        product = Column.<Line>of("product", "Product")
+                .words(line -> name(line, requireNonNull(named.get(line.run().product()))))
+                .look(Look.LABEL);
+        for (Head head : Head.values()) {
+            byHead.add(PortfolioColumns.<Line>amount(
+                            head.name(),
+                            head.words(),
+                            money,
+                            line -> line.run().heads().getOrDefault(head, BigDecimal.ZERO))
+                    .width(WIDTH));
+        }
+        used = PortfolioColumns.<Line>amount(
+                        "used",
+                        "items used or wasted",
+                        money,
+                        line -> line.run().outlay().subtract(line.run().stockLeft()))
+                .width(WIDTH);
+        left = PortfolioColumns.<Line>amount(
+                        "stockLeft",
+                        "items left in stock",
+                        money,
+                        line -> line.run().stockLeft())
+                .width(WIDTH);
     }
 
     /** Writes the part from a row on; the first row after it. */
     int write(int row) {
         sheet.pageBreakBefore(row);
-        sheet.text(row, 0, "Each product at its largest run: what a unit costs, by head, in " + home, Look.SECTION);
-        List<String> heads = new ArrayList<>(List.of("Product", "Run"));
-        for (Head head : Head.values()) {
-            heads.add(head.words());
+        sheet.section(row, "Each product at its largest run: what a unit costs, by head, in " + home);
+        List<Column<Line>> columns = new ArrayList<>();
+        columns.add(product);
+        columns.add(Column.<Line>of("run", "Run").words(line -> line.run().title()));
+        columns.addAll(byHead);
+        columns.add(Column.<Line>of("total", "total")
+                .formula(this::total)
+                .format(money)
+                .look(Look.TOTAL)
+                .width(WIDTH));
+        columns.add(used);
+        columns.add(left);
+        Placed<Line> table = new Table<>(columns).at(sheet, row + 1, lines).write();
+        return lines.isEmpty() ? table.next() : charts(table);
+    }
+
+    private Expr total(Row<Line> row) {
+        List<Expr> parts = new ArrayList<>();
+        for (Column<Line> head : byHead) {
+            parts.add(row.ref(head));
         }
-        heads.addAll(List.of("total", "items used or wasted", "items left in stock"));
-        for (int column = 0; column < heads.size(); column++) {
-            if (column >= WIDE_FROM) {
-                sheet.width(column, 15);
-            }
-            sheet.text(row + 1, column, heads.get(column), Look.HEADER);
-        }
-        Map<String, Integer> named = new HashMap<>();
-        lines.forEach(line -> named.merge(line.run().product(), 1, Integer::sum));
-        int next = row + 2;
-        for (Line line : lines) {
-            boolean unique = requireNonNull(named.get(line.run().product())) == 1;
-            String name = line.run().product();
-            product(next++, unique ? name : name + " (" + stem(line.book()) + ")", line.run());
-        }
-        return lines.isEmpty() ? next : charts(row + 2, next);
+        return Expr.sum(parts);
+    }
+
+    private static String name(Line line, int called) {
+        String product = line.run().product();
+        String name = called == 1 ? product : product + " (" + stem(line.book()) + ")";
+        return line.run().units() == null ? name + ", per kg" : name;
     }
 
     private static String stem(String book) {
@@ -86,48 +126,33 @@ final class ProductsPart {
         return dot < 0 ? book : book.substring(0, dot);
     }
 
-    private void product(int row, String name, PortfolioRun run) {
-        sheet.text(row, 0, run.units() == null ? name + ", per kg" : name, Look.LABEL);
-        sheet.text(row, 1, run.title(), Look.PLAIN);
-        int column = 2;
-        Expr total = Expr.of(0);
-        for (Head head : Head.values()) {
-            BigDecimal amount = run.heads().getOrDefault(head, BigDecimal.ZERO);
-            Expr cell = sheet.value(row, column++, Expr.of(amount), money, Look.PLAIN);
-            total = total.isLive() ? total.plus(cell) : cell;
-        }
-        sheet.value(row, column, total, money, Look.TOTAL);
-        BigDecimal used = run.outlay().subtract(run.stockLeft());
-        sheet.value(row, USED, Expr.of(used), money, Look.PLAIN);
-        sheet.value(row, USED + 1, Expr.of(run.stockLeft()), money, Look.PLAIN);
-    }
-
-    private int charts(int first, int next) {
-        int last = Math.min(next - 1, first + MOST_IN_CHART - 1);
-        String which = last == next - 1 ? "" : ", the first %d of %d products".formatted(MOST_IN_CHART, lines.size());
-        int top = next + 1;
+    private int charts(Placed<Line> table) {
+        int last = Math.min(lines.size(), MOST_IN_CHART) - 1;
+        String which = lines.size() <= MOST_IN_CHART
+                ? ""
+                : ", the first " + MOST_IN_CHART + " of " + lines.size() + " products";
+        int top = table.next() + 1;
         if (lines.size() > LINES_ABOVE_CHARTS) {
             sheet.pageBreakBefore(top);
         }
-        List<Chart.Series> byHead = new ArrayList<>();
-        int column = 2;
-        for (Head head : Head.values()) {
-            byHead.add(series(head.words(), first, last, column++));
+        List<Chart.Series> heads = new ArrayList<>();
+        for (Column<Line> head : byHead) {
+            heads.add(series(table, head.heading(), head, last));
         }
+        int first = SheetBuilder.FIRST_COLUMN;
         sheet.chart(
-                chart("What a unit costs at the largest run" + which, home + " per unit", "0.00", byHead, top, 0, 6));
+                chart("What a unit costs at the largest run" + which, home + " per unit", "0.00", heads, top, first));
         List<Chart.Series> cash =
-                List.of(series("used or wasted", first, last, USED), series("left in stock", first, last, USED + 1));
-        sheet.chart(chart("What the items of that run take" + which, home, "#,##0", cash, top, 7, 13));
+                List.of(series(table, "used or wasted", used, last), series(table, "left in stock", left, last));
+        sheet.chart(chart("What the items of that run take" + which, home, "#,##0", cash, top, first + CHART_COLUMNS));
         return top + CHART_ROWS + 2;
     }
 
-    private Chart.Series series(String name, int first, int last, int column) {
-        return new Chart.Series(name, sheet.range(first, 0, last, 0), sheet.range(first, column, last, column));
+    private Chart.Series series(Placed<Line> table, String name, Column<Line> column, int last) {
+        return new Chart.Series(name, table.range(product, 0, last), table.range(column, 0, last));
     }
 
-    private static Chart chart(
-            String title, String up, String format, List<Chart.Series> series, int top, int left, int right) {
+    private static Chart chart(String title, String up, String format, List<Chart.Series> series, int top, int left) {
         return new Chart(
                 Chart.Kind.STACKED_COLUMNS,
                 title,
@@ -139,6 +164,6 @@ final class ProductsPart {
                 top,
                 left,
                 top + CHART_ROWS,
-                right);
+                left + CHART_COLUMNS - 1);
     }
 }

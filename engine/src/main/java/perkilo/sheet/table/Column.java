@@ -50,7 +50,7 @@ public final class Column<R> {
     private Look wordsLook = Look.PLAIN;
     private boolean wordsHaveLook;
     private @Nullable Function<R, Origin> link;
-    private @Nullable Function<R, String> file;
+    private @Nullable Function<R, @Nullable String> file;
     private @Nullable Function<R, @Nullable Object> json;
     private @Nullable Function<R, String> terminal;
     private String terminalHeading;
@@ -155,8 +155,8 @@ public final class Column<R> {
         return this;
     }
 
-    /** The address of the file that a click on its words opens. */
-    public Column<R> file(Function<R, String> address) {
+    /** The address of the file that a click on its words opens; null for none. */
+    public Column<R> file(Function<R, @Nullable String> address) {
         file = address;
         return this;
     }
