@@ -36,6 +36,10 @@ public final class TableJson {
         return object;
     }
 
+    private static <R> ObjectNode object(Table.One<R> one) {
+        return object(one.table(), one.entry());
+    }
+
     /** A value as {@link Column#json} allows it; decimals become texts. */
     private static @Nullable JsonNode node(@Nullable Object value) {
         JsonNodeFactory nodes = JsonNodeFactory.instance;
@@ -66,6 +70,9 @@ public final class TableJson {
         }
         if (value instanceof Table.Filled<?> filled) {
             return array(filled);
+        }
+        if (value instanceof Table.One<?> one) {
+            return object(one);
         }
         return nodes.textNode(value.toString());
     }

@@ -1,15 +1,12 @@
 package perkilo.report.swap;
 
 import java.util.List;
-import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
-import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.blend.BlendStudy;
-import perkilo.swaps.money.RunChange;
 
 /** Blend: all materials of one function at once, now and at the levels that cost least. */
 final class BlendSheet {
@@ -26,14 +23,14 @@ final class BlendSheet {
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Blend");
     private final Page page = new Page(sheet);
-    private final NumberFormat money;
+    private final String currency;
     private int number;
     private int pageTop;
     private boolean anyStudy;
 
     private BlendSheet(SwapOutcome.Found found) {
         this.found = found;
-        this.money = NumberFormat.money(found.book().settings().home().getCurrencyCode(), 4);
+        this.currency = found.book().settings().home().getCurrencyCode();
     }
 
     static ResultSheet of(SwapOutcome.Found found) {
@@ -41,21 +38,18 @@ final class BlendSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(34, 14, 16, 16, 16, 16, 16, 16);
         page.title(
                 "Blend",
-                "All materials of one function at once. Levels are those that cost least at straight-line prices and keep"
-                        + " what is said below; costs of runs are values out of full purchase plans.");
+                "All materials of one function at once. The levels cost least at straight-line prices and keep what is"
+                        + " listed below; run costs are fixed values from full purchase plans.");
         if (!found.blends().isEmpty()) {
-            sheet.text(
-                    page.take(),
-                    0,
-                    "To have one written as a formula of its own, ready to cost, run the same command with --apply \"blend 1\".",
+            page.line(
+                    "To write one as its own formula, ready to cost, run the same command with --apply \"blend 1\".",
                     Look.HINT);
         }
         page.cautions();
         if (found.studies().isEmpty()) {
-            sheet.text(page.take(), 0, "No two materials of one function stand together.", Look.ANSWER);
+            page.line("No formula has two materials of one function.", Look.ANSWER);
         }
         found.studies().forEach(this::study);
         return sheet.build();
@@ -74,17 +68,16 @@ final class BlendSheet {
         if (study.isSought()) {
             sought(study);
         } else {
-            page.paragraph(0, WIDE, study.refusal(), Look.PLAIN);
+            page.paragraph(WIDE, study.refusal(), Look.PLAIN);
         }
         page.skip(1);
     }
 
     private void sought(BlendStudy study) {
-        study.kept().forEach(words -> page.paragraph(0, WIDE, "Kept: " + words + ".", Look.HINT));
+        study.kept().forEach(words -> page.paragraph(WIDE, "Kept: " + words + ".", Look.HINT));
         if (study.blends().isEmpty()) {
-            sheet.text(page.take(), 0, "No cheaper blend was found.", Look.ANSWER);
+            page.line("No cheaper blend was found.", Look.ANSWER);
             page.paragraph(
-                    0,
                     WIDE,
                     "None of the blends that cost least at straight-line prices makes a run cheaper; others within these"
                             + " bounds were not costed.",
@@ -100,9 +93,9 @@ final class BlendSheet {
         }
         if (!study.leftOut().isEmpty() || !study.notOffered().isEmpty()) {
             page.skip(1);
-            sheet.text(page.take(), 0, "Left out, and why", Look.LABEL);
-            study.notOffered().forEach(why -> page.paragraph(0, WIDE, why, Look.HINT));
-            study.leftOut().forEach((why, materials) -> page.paragraph(0, WIDE, leftOut(why, materials), Look.HINT));
+            page.line("Left out, and why", Look.LABEL);
+            study.notOffered().forEach(why -> page.paragraph(WIDE, why, Look.HINT));
+            study.leftOut().forEach((why, materials) -> page.paragraph(WIDE, leftOut(why, materials), Look.HINT));
         }
     }
 
@@ -111,7 +104,7 @@ final class BlendSheet {
         sheet.pageBreakBefore(pageTop);
     }
 
-    /** About how many rows a blend takes: those of its two tables, and what stands around them. */
+    /** About how many rows a blend takes: those of its two tables, and what is around them. */
     private static int rows(Blend blend) {
         return blend.parts().size() + blend.runs().size() + blend.cautions().size() + AROUND_TABLES;
     }
@@ -123,42 +116,12 @@ final class BlendSheet {
 
     private void blend(Blend blend) {
         page.skip(1);
-        sheet.text(page.take(), 0, title(blend, ++number), Look.ANSWER);
-        page.paragraph(0, WIDE, answer(blend), Look.PLAIN);
-        page.heads(List.of(
-                "Material",
-                "Level now",
-                "Level then",
-                "Straight-line price per kg",
-                ShownTrait.of(blend).words(),
-                "Cost now",
-                "Cost then"));
-        int first = page.next();
-        for (Blend.Part part : blend.parts()) {
-            int row = page.take();
-            sheet.text(
-                    row, 0, part.material().name(), Look.LABEL, part.material().origin());
-            Expr now = page.number(row, 1, part.before(), NumberFormat.PERCENT);
-            Expr then = sheet.value(row, 2, Expr.of(part.after()), NumberFormat.PERCENT, Look.CHOICE);
-            Expr price = page.number(row, 3, part.perKg(), money);
-            ShownTrait.of(blend).write(sheet, page, row, 4, part.material());
-            sheet.value(row, 5, now.times(price), money, Look.PLAIN);
-            sheet.value(row, 6, then.times(price), money, Look.PLAIN);
-        }
-        int last = page.next() - 1;
-        int total = page.take();
-        sheet.text(total, 0, "Together, for one kilogram of bulk", Look.TOTAL);
-        for (int column : new int[] {1, 2, 5, 6}) {
-            sheet.value(
-                    total,
-                    column,
-                    sheet.sumOfColumn(column, first, last),
-                    column < 3 ? NumberFormat.PERCENT : money,
-                    Look.TOTAL);
-        }
-        runs(blend);
-        blend.cautions().forEach(caution -> sheet.text(page.take(), 0, "Look at: " + caution, Look.WARNING));
-        page.paragraph(0, WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
+        page.line(title(blend, ++number), Look.ANSWER);
+        page.paragraph(WIDE, answer(blend), Look.PLAIN);
+        page.table(new PartTable(blend, currency).at(sheet, page.next()));
+        page.table(new BlendRunTable(currency).at(sheet, page.next(), blend.runs()));
+        blend.cautions().forEach(caution -> page.line("Look at: " + caution, Look.WARNING));
+        page.paragraph(WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
     }
 
     private static String title(Blend blend, int number) {
@@ -188,30 +151,5 @@ final class BlendSheet {
                 ? "At the straight-line prices of %s no levels cost less, %s: proven.".formatted(run, changes)
                 : "The best found at the straight-line prices of %s, %s; a cheaper one may exist."
                         .formatted(run, changes);
-    }
-
-    private void runs(Blend blend) {
-        page.heads(List.of(
-                "Run",
-                "Unit cost now",
-                "Unit cost then",
-                "Unit cost change",
-                "Outlay now",
-                "Outlay then",
-                "Outlay change"));
-        for (RunChange run : blend.runs()) {
-            int row = page.take();
-            sheet.text(row, 0, run.before().needs().title(), Look.LABEL);
-            run.before().unitCost().ifPresent(before -> {
-                Expr now = page.number(row, 1, before, money);
-                Expr then = page.number(row, 2, run.after().unitCost().orElseThrow(), money);
-                sheet.value(row, 3, then.minus(now), money, Look.KEY);
-            });
-            NumberFormat cents =
-                    NumberFormat.money(found.book().settings().home().getCurrencyCode(), 2);
-            Expr now = page.number(row, 4, run.before().outlay(), cents);
-            Expr then = page.number(row, 5, run.after().outlay(), cents);
-            sheet.value(row, 6, then.minus(now), cents, Look.PLAIN);
-        }
     }
 }

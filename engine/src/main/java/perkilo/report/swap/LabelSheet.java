@@ -1,20 +1,52 @@
 package perkilo.report.swap;
 
 import java.math.BigDecimal;
-import java.util.List;
+import java.util.function.Function;
 import perkilo.model.Formula;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
-import perkilo.swaps.blend.Blend;
 import perkilo.swaps.label.IngredientList;
 import perkilo.swaps.trial.Recipe;
 
 /** Ingredient list: each formula's as it is, and the new one of every blend and every swap. */
 final class LabelSheet {
+
+    private static final NumberFormat LEVEL = new NumberFormat("0.0000%");
+
+    private static final Column<Numbered<IngredientList.Entry>> INGREDIENT = Column.<Numbered<IngredientList.Entry>>of(
+                    "ingredient", "Ingredient")
+            .words(row -> row.entry().name())
+            .look(Look.LABEL)
+            .width(44);
+
+    private static final Table<Numbered<IngredientList.Entry>> INGREDIENTS = Table.of(
+            number("Place"),
+            INGREDIENT,
+            Column.<Numbered<IngredientList.Entry>>of("part", "Where")
+                    .words(row -> where(row.entry().part()))
+                    .width(34),
+            level("Level", IngredientList.Entry::level));
+
+    private static final Table<Numbered<Swap>> SWAPS = Table.of(
+            number("Swap no."),
+            Column.<Numbered<Swap>>of("material", "Material")
+                    .words(row -> row.entry().formula().name() + ": "
+                            + row.entry().trial().from().name())
+                    .width(44),
+            Column.<Numbered<Swap>>of("candidate", "Candidate")
+                    .words(row -> row.entry().trial().to().name())
+                    .width(34),
+            level("New level", Swap::newLevel),
+            Column.<Numbered<Swap>>of("ingredients", "New ingredient list")
+                    .words(row -> row.entry().label().after().text())
+                    .width(100));
 
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Ingredient list");
@@ -29,7 +61,7 @@ final class LabelSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(10, 44, 34, 12, 100).freeze(2, 0).landscape();
+        sheet.freeze(2, 0).landscape();
         page.title(
                 "Ingredient list",
                 "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): falling by weight when added; up to 1 % in"
@@ -39,55 +71,36 @@ final class LabelSheet {
             found.book().formula(name).ifPresent(this::formula);
         }
         if (!found.blends().isEmpty()) {
-            blends();
+            page.section("With a blend");
+            page.table(new BlendTable(found).at(sheet, page.next()));
+            page.skip(1);
         }
-        swaps();
+        page.section("With a swap");
+        page.table(SWAPS.at(sheet, page.next(), Numbered.all(found.swaps())));
         return sheet.build();
     }
 
     private void formula(Formula formula) {
         IngredientList list = IngredientList.of(Recipe.of(found.book(), formula));
         page.section(formula.name());
-        page.heads(List.of("Place", "Ingredient", "Where", "Level"));
-        int place = 1;
-        for (IngredientList.Entry entry : list.entries()) {
-            int row = page.take();
-            page.number(row, 0, BigDecimal.valueOf(place++), NumberFormat.WHOLE);
-            sheet.text(row, 1, entry.name(), Look.LABEL);
-            sheet.text(row, 2, where(entry.part()), Look.PLAIN);
-            page.number(row, 3, entry.level(), new NumberFormat("0.0000%"));
-        }
-        list.notes().forEach(note -> sheet.text(page.take(), 1, note, Look.HINT));
+        Placed<Numbered<IngredientList.Entry>> ingredients =
+                page.table(INGREDIENTS.at(sheet, page.next(), Numbered.all(list.entries())));
+        list.notes().forEach(note -> sheet.text(page.take(), ingredients.column(INGREDIENT), note, Look.HINT));
         page.skip(1);
     }
 
-    private void blends() {
-        page.section("With a blend");
-        page.heads(List.of("Blend no.", "Formula", "All of its", "", "New ingredient list"));
-        for (int i = 0; i < found.blends().size(); i++) {
-            Blend blend = found.blends().get(i);
-            int row = page.take();
-            page.number(row, 0, BigDecimal.valueOf(i + 1L), NumberFormat.WHOLE);
-            sheet.text(row, 1, blend.formula().name(), Look.PLAIN);
-            sheet.text(row, 2, blend.function(), Look.PLAIN);
-            sheet.text(row, 4, blend.label().after().text(), Look.PLAIN);
-        }
-        page.skip(1);
+    private static <T> Column<Numbered<T>> number(String heading) {
+        return Column.<Numbered<T>>of("number", heading)
+                .value(Numbered::figure)
+                .format(NumberFormat.WHOLE)
+                .width(10);
     }
 
-    private void swaps() {
-        page.section("With a swap");
-        page.heads(List.of("Swap no.", "Material", "Candidate", "New level", "New ingredient list"));
-        for (int i = 0; i < found.swaps().size(); i++) {
-            Swap swap = found.swaps().get(i);
-            int row = page.take();
-            page.number(row, 0, BigDecimal.valueOf(i + 1L), NumberFormat.WHOLE);
-            sheet.text(
-                    row, 1, swap.formula().name() + ": " + swap.trial().from().name(), Look.PLAIN);
-            sheet.text(row, 2, swap.trial().to().name(), Look.PLAIN);
-            page.number(row, 3, swap.newLevel(), new NumberFormat("0.0000%"));
-            sheet.text(row, 4, swap.label().after().text(), Look.PLAIN);
-        }
+    private static <T> Column<Numbered<T>> level(String heading, Function<T, BigDecimal> level) {
+        return Column.<Numbered<T>>of("level", heading)
+                .value(row -> level.apply(row.entry()))
+                .format(LEVEL)
+                .width(12);
     }
 
     private static String where(IngredientList.Part part) {

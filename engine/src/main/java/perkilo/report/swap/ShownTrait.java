@@ -1,33 +1,22 @@
 package perkilo.report.swap;
 
-import org.jspecify.annotations.Nullable;
+import java.util.function.Function;
 import perkilo.model.Material;
 import perkilo.model.Traits;
-import perkilo.origin.Figure;
-import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
-import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.facts.Functions;
 
 /** The trait that matters most for what a blend does: shown beside its materials. */
 enum ShownTrait {
-    SPREADING_CLASS("Spreading class"),
-    MELTING_POINT("Melts at, °C"),
-    HLB("HLB"),
-    ACTIVE_MATTER("Active matter"),
-    USUAL_MOST("Usual up to");
+    SPREADING_CLASS,
+    MELTING_POINT,
+    HLB,
+    ACTIVE_MATTER,
+    USUAL_MOST;
 
-    private final String words;
-
-    ShownTrait(String words) {
-        this.words = words;
-    }
-
-    /** The trait as a person reads it. */
-    String words() {
-        return words;
-    }
+    private static final NumberFormat ONE_DECIMAL = new NumberFormat("0.0");
 
     /** The trait for a blend, whose materials all do the same work. */
     static ShownTrait of(Blend blend) {
@@ -40,35 +29,14 @@ enum ShownTrait {
         };
     }
 
-    /** Writes the trait of a material, or that it is not known. */
-    void write(SheetBuilder sheet, Page page, int row, int column, Material material) {
-        if (this == SPREADING_CLASS) {
-            String spreading = material.traits().spreadingClass();
-            sheet.text(
-                    row,
-                    column,
-                    spreading.isBlank() ? "unknown" : spreading,
-                    spreading.isBlank() ? Look.HINT : Look.PLAIN);
-            return;
-        }
-        page.typed(row, column, figure(material.traits()), format());
-    }
-
-    private @Nullable Figure figure(Traits traits) {
+    /** The trait as a column. */
+    <R> Column<R> column(Function<R, Material> material) {
         return switch (this) {
-            case SPREADING_CLASS -> traits.spreadingValue();
-            case MELTING_POINT -> traits.meltsAtC();
-            case HLB -> traits.hlb();
-            case ACTIVE_MATTER -> traits.active();
-            case USUAL_MOST -> traits.useMax();
-        };
-    }
-
-    private NumberFormat format() {
-        return switch (this) {
-            case ACTIVE_MATTER, USUAL_MOST -> NumberFormat.PERCENT;
-            case MELTING_POINT, SPREADING_CLASS -> NumberFormat.WHOLE;
-            case HLB -> new NumberFormat("0.0");
+            case SPREADING_CLASS -> TraitColumn.spreadingClass(material);
+            case MELTING_POINT -> TraitColumn.figure("Melts at, °C", NumberFormat.WHOLE, material, Traits::meltsAtC);
+            case HLB -> TraitColumn.figure("HLB", ONE_DECIMAL, material, Traits::hlb);
+            case ACTIVE_MATTER -> TraitColumn.figure("Active matter", NumberFormat.PERCENT, material, Traits::active);
+            case USUAL_MOST -> TraitColumn.figure("Usual up to", NumberFormat.PERCENT, material, Traits::useMax);
         };
     }
 }

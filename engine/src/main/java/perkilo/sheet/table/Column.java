@@ -213,7 +213,7 @@ public final class Column<R> {
      * Shows it in JSON, under its key.
      *
      * @param answer a number as a {@link BigDecimal} (written as text), whole numbers, truth values, words, a map or
-     *     list of those, or {@link Table.Filled} rows of another table; null for null
+     *     list of those, {@link Table.Filled} rows of another table, or {@link Table.One} of them; null for null
      */
     public Column<R> json(Function<R, @Nullable Object> answer) {
         json = answer;

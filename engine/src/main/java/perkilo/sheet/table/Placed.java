@@ -178,6 +178,11 @@ public final class Placed<R> {
         return total == null ? Expr.of(0) : Expr.cell(sheet.name(), cell, total.value());
     }
 
+    /** The column after the last one, from zero. */
+    public int nextColumn() {
+        return firstColumn + places.size();
+    }
+
     /** A column's place on the sheet, from zero. */
     public int column(Column<R> column) {
         Integer place = places.get(column);
@@ -282,10 +287,23 @@ public final class Placed<R> {
 
     /** Lets the table be filtered. */
     public Placed<R> filter() {
-        int last = firstColumn + places.size() - 1;
+        int last = nextColumn() - 1;
         if (!rows.isEmpty()) {
             sheet.filter(headRow, firstColumn, row(rows.size() - 1), last);
         }
+        return this;
+    }
+
+    /**
+     * Prints the table on pages side by side, with its headings and its first columns on each of them.
+     *
+     * @param lastOnEach the last of the columns that every page repeats
+     * @param last the last column that is printed
+     * @param beginPages columns that begin a new page
+     */
+    public Placed<R> pages(Column<R> lastOnEach, Column<R> last, List<Column<R>> beginPages) {
+        List<Integer> breaks = beginPages.stream().map(this::column).toList();
+        sheet.pages(new ResultSheet.Pages(row(rows.size() - 1), column(last), headRow, column(lastOnEach) + 1, breaks));
         return this;
     }
 

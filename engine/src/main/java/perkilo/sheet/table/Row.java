@@ -17,6 +17,11 @@ public record Row<R>(R entry, int index, Placed<R> table) {
         return table.ref(index, column);
     }
 
+    /** Whether the row's cell in another column holds a figure. */
+    public boolean has(Column<R> column) {
+        return table.hasFigure(index, column);
+    }
+
     /** The sum of a column's cells in the rows above this one; zero for the first row. */
     public Expr sumAbove(Column<R> column) {
         return index == 0 ? Expr.of(0) : table.sum(column, 0, index - 1);

@@ -51,6 +51,11 @@ public record Table<R>(List<Column<R>> columns) {
         return new Filled<>(this, rows);
     }
 
+    /** One row of the table, for JSON. */
+    public One<R> one(R entry) {
+        return new One<>(this, entry);
+    }
+
     /** The columns that a sheet shows. */
     List<Column<R>> onSheet() {
         return columns.stream().filter(Column::isOnSheet).toList();
@@ -69,4 +74,13 @@ public record Table<R>(List<Column<R>> columns) {
             rows = List.copyOf(rows);
         }
     }
+
+    /**
+     * One row of a table.
+     *
+     * @param <R> what the row is about
+     * @param table its columns
+     * @param entry what the row is about
+     */
+    public record One<R>(Table<R> table, R entry) {}
 }

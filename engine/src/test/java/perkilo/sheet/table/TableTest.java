@@ -140,4 +140,31 @@ final class TableTest {
         assertThat(forJson.jsonOf(runs.get(0))).isEqualTo("SMALL");
         assertThatThrownBy(() -> placed.column(forJson)).hasMessageContaining("code");
     }
+
+    @Test
+    void another_table_can_begin_after_the_last_column() {
+        Placed<Jars> placed = Table.of(name, units).at(sheet, 0, 2, runs).write();
+
+        assertThat(placed.nextColumn()).isEqualTo(placed.column(units) + 1).isEqualTo(4);
+    }
+
+    @Test
+    void printed_pages_repeat_the_first_columns_and_begin_where_a_column_does() {
+        Table.of(name, units, total, each).at(sheet, 4, runs).pages(name, each, List.of(total));
+
+        assertThat(sheet.build().pages()).isEqualTo(new ResultSheet.Pages(6, 3, 4, 1, List.of(2)));
+    }
+
+    @Test
+    void a_formula_can_ask_whether_another_column_has_a_figure() {
+        Column<Jars> large = Column.<Jars>of("large", "Large")
+                .value(run -> run.units() > 50 ? BigDecimal.valueOf(run.units()) : null);
+        Column<Jars> twice = Column.<Jars>of("twice", "Twice")
+                .formula(row -> row.has(large) ? row.ref(large).plus(row.ref(large)) : null);
+
+        Placed<Jars> placed = Table.of(large, twice).at(sheet, 0, runs);
+
+        assertThat(placed.hasFigure(0, twice)).isFalse();
+        assertThat(placed.hasFigure(1, twice)).isTrue();
+    }
 }

@@ -1,0 +1,55 @@
+package perkilo.report.swap;
+
+import java.util.List;
+import perkilo.sheet.Look;
+import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
+import perkilo.swaps.Rejected;
+import perkilo.swaps.SwapOutcome;
+
+/** The table of materials that are not offered, and why; its columns lie below those of the table of swaps. */
+public final class RejectedTable {
+
+    private static final CandidateColumns<Rejected> LINE =
+            new CandidateColumns<>(Rejected::trial, Rejected::closeness, Rejected::verdicts);
+
+    private static final Table<Rejected> TABLE = Table.of(
+            empty().width(6),
+            LINE.formula(),
+            LINE.phase(),
+            LINE.material(),
+            LINE.level(),
+            LINE.candidate(),
+            empty().width(9),
+            LINE.closeness(),
+            LINE.shares(),
+            LINE.gates(),
+            Column.<Rejected>of("reason", "Why not")
+                    .words(Rejected::reason)
+                    .look(Look.HINT)
+                    .json());
+
+    private final List<Rejected> rows;
+
+    /** What an answer does not offer. */
+    public RejectedTable(SwapOutcome.Found found) {
+        rows = found.rejected();
+    }
+
+    /** Lies below a column that says something of a swap alone. */
+    private static Column<Rejected> empty() {
+        return Column.of("", "");
+    }
+
+    /** The table on a sheet. */
+    Placed<Rejected> at(SheetBuilder sheet, int headRow) {
+        return TABLE.at(sheet, headRow, rows);
+    }
+
+    /** The table for JSON. */
+    public Table.Filled<?> forJson() {
+        return TABLE.with(rows);
+    }
+}
