@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunCost;
 import perkilo.origin.Finding;
-import perkilo.quotes.CostEffect;
-import perkilo.quotes.PriceChange;
-import perkilo.quotes.PriceChanges;
-import perkilo.quotes.QuotedPrice;
+import perkilo.costing.CostEffect;
+import perkilo.offers.history.PriceChange;
+import perkilo.offers.history.PriceChanges;
+import perkilo.offers.history.QuotedPrice;
 
 /** Changed prices as JSON. */
 public final class PricesJson {

@@ -1,5 +1,6 @@
 package perkilo.swaps;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -117,11 +118,8 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
 
     private static Set<String> files(Book book, String material) {
         Set<String> files = new LinkedHashSet<>();
-        for (Offer offer : book.offers()) {
-            if (offer.isValidOn(book.settings().costingDate())
-                    && Names.key(offer.item()).equals(Names.key(material))) {
-                files.add(offer.origin().file());
-            }
+        for (Offer offer : book.prices().orderableOn(book.settings().costingDate(), material)) {
+            files.add(offer.origin().file());
         }
         return files;
     }

@@ -21,7 +21,9 @@ import perkilo.model.Batching;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -510,19 +512,7 @@ final class CostRunsTest {
 
     private static Offer expired(String item, String size, Origin origin) {
         Offer offer = offerOf("Oils", item, size, Measure.KG, "EUR", price("1", null));
-        return new Offer(
-                offer.supplier(),
-                offer.item(),
-                offer.packSize(),
-                offer.packUnit(),
-                offer.breaks(),
-                offer.currency(),
-                null,
-                Figure.ONE,
-                null,
-                null,
-                LocalDate.of(2026, 11, 18),
-                origin);
+        return new Offer(offer.supplier(), offer.item(), offer.packSize(), offer.packUnit(), offer.breaks(), offer.currency(), LineTerms.NONE, new Validity(null, LocalDate.of(2026, 11, 18)), origin);
     }
 
     private static CostOutcome.Costed costed(Draft draft) {

@@ -17,7 +17,9 @@ import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.DutyBasis;
@@ -157,19 +159,7 @@ final class Draft {
 
     static Offer offerOf(
             String supplier, String item, String size, Measure unit, String currency, Offer.PriceBreak... breaks) {
-        return new Offer(
-                supplier,
-                item,
-                Figure.of(size),
-                unit,
-                List.of(breaks),
-                Currencies.of(currency),
-                null,
-                Figure.ONE,
-                null,
-                null,
-                null,
-                Origin.NONE);
+        return new Offer(supplier, item, Figure.of(size), unit, List.of(breaks), Currencies.of(currency), LineTerms.NONE, Validity.UNKNOWN, Origin.NONE);
     }
 
     static Batching batching(@Nullable String max, String min, String holdUp) {

@@ -18,7 +18,9 @@ import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
@@ -147,38 +149,14 @@ final class Trade {
                     new Origin("trade.xlsx", "Offers", "A" + at)));
         }
         Supplier from = suppliers.get(supplier.toLowerCase(java.util.Locale.ROOT));
-        offers.add(new Offer(
-                supplier,
-                item,
-                cell("Offers", "C" + first, pack),
-                unit,
-                prices,
-                from == null ? EUR : from.currency(),
-                minimum == null ? null : cell("Offers", "H" + first, minimum),
-                Figure.of(Integer.toString(multiple)),
-                null,
-                null,
-                validUntil == null ? null : LocalDate.parse(validUntil),
-                new Origin("trade.xlsx", "Offers", "A" + first)));
+        offers.add(new Offer(supplier, item, cell("Offers", "C" + first, pack), unit, prices, from == null ? EUR : from.currency(), LineTerms.of(minimum == null ? null : cell("Offers", "H" + first, minimum), Figure.of(Integer.toString(multiple)), null), new Validity(null, validUntil == null ? null : LocalDate.parse(validUntil)), new Origin("trade.xlsx", "Offers", "A" + first)));
         return this;
     }
 
     /** Gives the last offer its day. */
     Trade quoted(String day) {
         Offer last = offers.remove(offers.size() - 1);
-        offers.add(new Offer(
-                last.supplier(),
-                last.item(),
-                last.packSize(),
-                last.packUnit(),
-                last.breaks(),
-                last.currency(),
-                last.minimumOrder(),
-                last.orderMultiple(),
-                last.duty(),
-                LocalDate.parse(day),
-                last.validUntil(),
-                last.origin()));
+        offers.add(new Offer(last.supplier(), last.item(), last.packSize(), last.packUnit(), last.breaks(), last.currency(), LineTerms.of(last.minimumOrder(), last.orderMultiple(), last.duty()), new Validity(LocalDate.parse(day), last.validUntil()), last.origin()));
         return this;
     }
 

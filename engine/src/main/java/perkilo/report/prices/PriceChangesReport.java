@@ -4,8 +4,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
-import perkilo.quotes.CostEffect;
-import perkilo.quotes.PriceChanges;
+import perkilo.costing.CostEffect;
+import perkilo.offers.history.PriceChanges;
 import perkilo.report.cost.MessagesSheet;
 import perkilo.sheet.Report;
 

@@ -1,4 +1,4 @@
-package perkilo.quotes;
+package perkilo.offers.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,7 +9,9 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Currencies;
@@ -31,19 +33,7 @@ final class PriceChangesTest {
             Figure from = breaks[at].equals("0") ? null : Figure.of(breaks[at]);
             prices.add(new Offer.PriceBreak(from, Figure.of(breaks[at + 1]), per, Origin.NONE));
         }
-        return new Offer(
-                supplier,
-                item,
-                Figure.of("25"),
-                Measure.KG,
-                prices,
-                Currencies.of(currency),
-                null,
-                Figure.ONE,
-                null,
-                day,
-                null,
-                new Origin(supplier + day + ".csv", "", ""));
+        return new Offer(supplier, item, Figure.of("25"), Measure.KG, prices, Currencies.of(currency), LineTerms.NONE, new Validity(day, null), new Origin(supplier + day + ".csv", "", ""));
     }
 
     @Test
@@ -125,19 +115,7 @@ final class PriceChangesTest {
     }
 
     private static Offer inBook(Offer quote, @Nullable LocalDate day) {
-        return new Offer(
-                quote.supplier(),
-                quote.item(),
-                quote.packSize(),
-                quote.packUnit(),
-                quote.breaks(),
-                quote.currency(),
-                null,
-                Figure.ONE,
-                null,
-                day,
-                null,
-                new Origin("book.xlsx", "Offers", "A2"));
+        return new Offer(quote.supplier(), quote.item(), quote.packSize(), quote.packUnit(), quote.breaks(), quote.currency(), LineTerms.NONE, new Validity(day, null), new Origin("book.xlsx", "Offers", "A2"));
     }
 
     @Test
