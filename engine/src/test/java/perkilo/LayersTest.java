@@ -147,12 +147,8 @@ final class LayersTest {
                     "perkilo.sheet.."));
 
     @ArchTest
-    static final ArchRule reports_use_all_answers_and_no_library = core(
-            "perkilo.report..",
-            "perkilo.costing..",
-            "perkilo.orderplan..",
-            "perkilo.swaps..",
-                "perkilo.sheet..");
+    static final ArchRule reports_use_all_answers_and_no_library =
+            core("perkilo.report..", "perkilo.costing..", "perkilo.orderplan..", "perkilo.swaps..", "perkilo.sheet..");
 
     @ArchTest
     static final ArchRule nothing_but_cli_uses_cli = noClasses()

@@ -114,7 +114,10 @@ public final class Market {
         List<Listing> listings = byItem.get(key);
         return listings == null
                 ? Assortment.NONE
-                : Assortment.of(listings, vendors, offer -> prices.isOrderableOn(book.settings().costingDate(), offer));
+                : Assortment.of(
+                        listings,
+                        vendors,
+                        offer -> prices.isOrderableOn(book.settings().costingDate(), offer));
     }
 
     /** The suppliers who offer anything, by vendor index. */

@@ -55,8 +55,8 @@ public record JoinedOffer<R extends QuotedRow>(Offer offer, List<R> rows, List<C
         Map<List<Object>, List<R>> quotes = new LinkedHashMap<>();
         for (R row : pack) {
             Offer offer = row.offer();
-            List<Object> quote = List.of(
-                    offer.validity().day(), offer.packSize().value().stripTrailingZeros(), offer.packUnit());
+            List<Object> quote =
+                    List.of(offer.validity().day(), offer.packSize().value().stripTrailingZeros(), offer.packUnit());
             quotes.computeIfAbsent(quote, any -> new ArrayList<>()).add(row);
         }
         return quotes.values();

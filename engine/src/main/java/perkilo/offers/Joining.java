@@ -58,7 +58,8 @@ final class Joining<R extends QuotedRow> {
                         price(one).fromQuantity().compareTo(price(other).fromQuantity()))
                 .toList()) {
             R before = sorted.isEmpty() ? null : sorted.get(sorted.size() - 1);
-            if (before == null || !isSame(price(before).fromQuantity(), price(row).fromQuantity())) {
+            if (before == null
+                    || !isSame(price(before).fromQuantity(), price(row).fromQuantity())) {
                 sorted.add(row);
             } else {
                 conflicts.add(twice(before, row));

@@ -19,10 +19,7 @@ public record LineTerms(
     public static final LineTerms NONE = new LineTerms(null, null, null);
 
     /** The terms, of which long lists usually have none: those are kept once. */
-    public static LineTerms of(
-            @Nullable Figure minimumOrder,
-            @Nullable Figure orderMultiple,
-            @Nullable Figure duty) {
+    public static LineTerms of(@Nullable Figure minimumOrder, @Nullable Figure orderMultiple, @Nullable Figure duty) {
         return minimumOrder == null && orderMultiple == null && duty == null
                 ? NONE
                 : new LineTerms(minimumOrder, orderMultiple, duty);

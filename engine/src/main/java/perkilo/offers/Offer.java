@@ -10,8 +10,8 @@ import perkilo.origin.Origin;
 import perkilo.units.Measure;
 
 /**
- * One supplier's price for one item in one pack size, with its price breaks. A row of a list is an offer with one price;
- * {@link JoinedOffer} joins the rows of one offer.
+ * One supplier's price for one item in one pack size, with its price breaks. A row of a list is an offer with one
+ * price; {@link JoinedOffer} joins the rows of one offer.
  *
  * @param supplier the supplier's name
  * @param item the material's or component's name

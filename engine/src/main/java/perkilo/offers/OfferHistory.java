@@ -35,9 +35,7 @@ public final class OfferHistory {
         this.today = today;
         Map<PackOffered, List<Unpriced>> withoutPrice = new HashMap<>();
         for (Unpriced one : unpriced) {
-            withoutPrice
-                    .computeIfAbsent(one.pack(), pack -> new ArrayList<>())
-                    .add(one);
+            withoutPrice.computeIfAbsent(one.pack(), pack -> new ArrayList<>()).add(one);
         }
         Map<PackOffered, List<Offer>> byPack = new HashMap<>(2 * this.quotes.size());
         for (Offer quote : this.quotes) {

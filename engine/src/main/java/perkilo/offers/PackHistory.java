@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>Of the quotes up to the day the newest counts, and hides the older ones also when it has expired. A quote
  *       without a day is older than all others. Two of one day, such as one for 10 kg and one for 10,000 g, both count.
  *   <li>A list of a supplier's that names the pack without a price withdraws all quotes that are not newer.
- *   <li>A quote of a later day is announced: it holds for orders placed from its day on, and the one before it until the
- *       day before. Where that one ends earlier still, nothing holds in between.
+ *   <li>A quote of a later day is announced: it holds for orders placed from its day on, and the one before it until
+ *       the day before. Where that one ends earlier still, nothing holds in between.
  *   <li>What is announced and ends before it begins holds for no order, and takes over from none.
  * </ul>
  */
@@ -91,7 +91,8 @@ public final class PackHistory {
     private static @Nullable Unpriced lastBefore(List<Unpriced> unpriced, LocalDate today) {
         Unpriced last = null;
         for (Unpriced one : unpriced) {
-            if (!one.quotedOn().isAfter(today) && (last == null || one.quotedOn().isAfter(last.quotedOn()))) {
+            if (!one.quotedOn().isAfter(today)
+                    && (last == null || one.quotedOn().isAfter(last.quotedOn()))) {
                 last = one;
             }
         }

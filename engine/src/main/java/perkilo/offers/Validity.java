@@ -17,8 +17,7 @@ public record Validity(
     public static final Validity UNKNOWN = new Validity(null, null);
 
     /** This one where it has these days, or another that has: long lists have few. */
-    public Validity orOf(
-            @Nullable LocalDate quoted, @Nullable LocalDate until) {
+    public Validity orOf(@Nullable LocalDate quoted, @Nullable LocalDate until) {
         return Objects.equals(quotedOn, quoted) && Objects.equals(validUntil, until)
                 ? this
                 : new Validity(quoted, until);

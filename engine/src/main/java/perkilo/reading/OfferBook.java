@@ -36,8 +36,8 @@ final class OfferBook {
     /** The offers, in the order of their packs' first rows. */
     List<Offer> offers(List<OfferRow> rows) {
         List<JoinedOffer<OfferRow>> quotes = JoinedOffer.of(rows);
-        OfferHistory history = new OfferHistory(
-                quotes.stream().map(JoinedOffer::offer).toList(), unpriced, settings.costingDate());
+        OfferHistory history =
+                new OfferHistory(quotes.stream().map(JoinedOffer::offer).toList(), unpriced, settings.costingDate());
         OfferLives lives = new OfferLives(settings, findings);
         List<Offer> offers = new ArrayList<>();
         for (JoinedOffer<OfferRow> quote : quotes) {

@@ -47,10 +47,9 @@ final class WithdrawnPacks {
         if (lists.isEmpty()) {
             return;
         }
-        List<Offer> bought =
-                book.prices().orderableOn(book.settings().costingDate()).stream()
-                        .filter(items::isUsed)
-                        .toList();
+        List<Offer> bought = book.prices().orderableOn(book.settings().costingDate()).stream()
+                .filter(items::isUsed)
+                .toList();
         for (KnownLists.Lacking lacking : lists.lacking(bought)) {
             List<Offer> gone = lacking.offers();
             if (gone.size() > ONE_BY_ONE) {

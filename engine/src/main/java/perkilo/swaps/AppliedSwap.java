@@ -1,6 +1,5 @@
 package perkilo.swaps;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -512,7 +512,16 @@ final class CostRunsTest {
 
     private static Offer expired(String item, String size, Origin origin) {
         Offer offer = offerOf("Oils", item, size, Measure.KG, "EUR", price("1", null));
-        return new Offer(offer.supplier(), offer.item(), offer.packSize(), offer.packUnit(), offer.breaks(), offer.currency(), LineTerms.NONE, new Validity(null, LocalDate.of(2026, 11, 18)), origin);
+        return new Offer(
+                offer.supplier(),
+                offer.item(),
+                offer.packSize(),
+                offer.packUnit(),
+                offer.breaks(),
+                offer.currency(),
+                LineTerms.NONE,
+                new Validity(null, LocalDate.of(2026, 11, 18)),
+                origin);
     }
 
     private static CostOutcome.Costed costed(Draft draft) {

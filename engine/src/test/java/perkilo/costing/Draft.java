@@ -159,7 +159,16 @@ final class Draft {
 
     static Offer offerOf(
             String supplier, String item, String size, Measure unit, String currency, Offer.PriceBreak... breaks) {
-        return new Offer(supplier, item, Figure.of(size), unit, List.of(breaks), Currencies.of(currency), LineTerms.NONE, Validity.UNKNOWN, Origin.NONE);
+        return new Offer(
+                supplier,
+                item,
+                Figure.of(size),
+                unit,
+                List.of(breaks),
+                Currencies.of(currency),
+                LineTerms.NONE,
+                Validity.UNKNOWN,
+                Origin.NONE);
     }
 
     static Batching batching(@Nullable String max, String min, String holdUp) {

@@ -191,7 +191,16 @@ final class MarketTest {
     @Test
     void breaks_and_minimum_are_in_the_pack_s_unit() {
         Draft draft = new Draft().material(material("Jojoba oil", "", null, null, "0", null));
-        draft.offers.add(new Offer("Oils", "Jojoba oil", Figure.of("10"), Measure.LB, List.of(price("9", Measure.LB), price("100", "8", Measure.LB)), Draft.EUR, LineTerms.of(Figure.of("20"), Figure.of("2"), null), Validity.UNKNOWN, Origin.NONE));
+        draft.offers.add(new Offer(
+                "Oils",
+                "Jojoba oil",
+                Figure.of("10"),
+                Measure.LB,
+                List.of(price("9", Measure.LB), price("100", "8", Measure.LB)),
+                Draft.EUR,
+                LineTerms.of(Figure.of("20"), Figure.of("2"), null),
+                Validity.UNKNOWN,
+                Origin.NONE));
 
         Quote quote = quotes(draft).get(0);
 
@@ -247,7 +256,16 @@ final class MarketTest {
     void offers_hold_from_their_quote_to_their_last_day(
             @Nullable LocalDate quoted, @Nullable LocalDate until, boolean holds) {
         Draft draft = new Draft();
-        draft.offers.add(new Offer("Oils", "Jojoba oil", Figure.of("25"), Measure.KG, List.of(price("8", Measure.KG)), Draft.EUR, LineTerms.NONE, new Validity(quoted, until), Origin.NONE));
+        draft.offers.add(new Offer(
+                "Oils",
+                "Jojoba oil",
+                Figure.of("25"),
+                Measure.KG,
+                List.of(price("8", Measure.KG)),
+                Draft.EUR,
+                LineTerms.NONE,
+                new Validity(quoted, until),
+                Origin.NONE));
 
         assertThat(new Market(draft.book()).listings("Jojoba oil")).hasSize(holds ? 1 : 0);
         assertThat(new Market(draft.book()).suppliers()).hasSize(holds ? 1 : 0);
@@ -295,7 +313,16 @@ final class MarketTest {
     }
 
     private static Offer withDuty(@Nullable String duty) {
-        return new Offer("Oils", "Jojoba oil", Figure.of("25"), Measure.KG, List.of(price("8", Measure.KG)), Draft.EUR, LineTerms.of(null, Figure.ONE, Draft.figure(duty)), Validity.UNKNOWN, Origin.NONE);
+        return new Offer(
+                "Oils",
+                "Jojoba oil",
+                Figure.of("25"),
+                Measure.KG,
+                List.of(price("8", Measure.KG)),
+                Draft.EUR,
+                LineTerms.of(null, Figure.ONE, Draft.figure(duty)),
+                Validity.UNKNOWN,
+                Origin.NONE);
     }
 
     private static List<Quote> quotes(Draft draft) {

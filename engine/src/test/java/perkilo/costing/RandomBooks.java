@@ -244,7 +244,19 @@ final class RandomBooks {
             BigDecimal from = size.multiply(BigDecimal.valueOf(2));
             breaks.add(new Offer.PriceBreak(Figure.of(from), Figure.of(lower), per, Origin.NONE));
         }
-        return new Offer(supplier.name(), item, Figure.of(size), unit, breaks, currency, LineTerms.of(chance(0.8) ? null : Figure.of(size.multiply(new BigDecimal("1.5"))), chance(0.8) ? Figure.ONE : Figure.of("2"), chance(0.7) ? null : Figure.of(decimal(0, 0.1, 3))), Validity.UNKNOWN, Origin.NONE);
+        return new Offer(
+                supplier.name(),
+                item,
+                Figure.of(size),
+                unit,
+                breaks,
+                currency,
+                LineTerms.of(
+                        chance(0.8) ? null : Figure.of(size.multiply(new BigDecimal("1.5"))),
+                        chance(0.8) ? Figure.ONE : Figure.of("2"),
+                        chance(0.7) ? null : Figure.of(decimal(0, 0.1, 3))),
+                Validity.UNKNOWN,
+                Origin.NONE);
     }
 
     private Measure perUnit(Measure unit) {

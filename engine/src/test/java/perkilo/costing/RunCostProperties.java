@@ -299,7 +299,16 @@ final class RunCostProperties {
         for (Offer offer : book.offers()) {
             first.putIfAbsent(
                     offer.item(),
-                    new Offer(offer.supplier(), offer.item(), offer.packSize(), offer.packUnit(), List.of(offer.breaks().get(0)), offer.currency(), LineTerms.of(null, Figure.ONE, offer.duty()), Validity.UNKNOWN, Origin.NONE));
+                    new Offer(
+                            offer.supplier(),
+                            offer.item(),
+                            offer.packSize(),
+                            offer.packUnit(),
+                            List.of(offer.breaks().get(0)),
+                            offer.currency(),
+                            LineTerms.of(null, Figure.ONE, offer.duty()),
+                            Validity.UNKNOWN,
+                            Origin.NONE));
         }
         Formula formula = book.formulas().values().iterator().next();
         Batching old = formula.batching();
@@ -369,10 +378,19 @@ final class RunCostProperties {
                         Origin.NONE))
                 .toList();
         List<Offer> offers = book.offers().stream()
-                .map(offer -> new Offer(offer.supplier(), offer.item(), offer.packSize(), offer.packUnit(), offer.breaks().stream()
+                .map(offer -> new Offer(
+                        offer.supplier(),
+                        offer.item(),
+                        offer.packSize(),
+                        offer.packUnit(),
+                        offer.breaks().stream()
                                 .map(price -> new Offer.PriceBreak(
                                         price.from(), by(price.price(), times), price.per(), Origin.NONE))
-                                .toList(), offer.currency(), LineTerms.of(offer.minimumOrder(), offer.orderMultiple(), offer.duty()), Validity.UNKNOWN, Origin.NONE))
+                                .toList(),
+                        offer.currency(),
+                        LineTerms.of(offer.minimumOrder(), offer.orderMultiple(), offer.duty()),
+                        Validity.UNKNOWN,
+                        Origin.NONE))
                 .toList();
         return rebuilt(book, suppliers, offers, times, book.rates());
     }

@@ -149,14 +149,35 @@ final class Trade {
                     new Origin("trade.xlsx", "Offers", "A" + at)));
         }
         Supplier from = suppliers.get(supplier.toLowerCase(java.util.Locale.ROOT));
-        offers.add(new Offer(supplier, item, cell("Offers", "C" + first, pack), unit, prices, from == null ? EUR : from.currency(), LineTerms.of(minimum == null ? null : cell("Offers", "H" + first, minimum), Figure.of(Integer.toString(multiple)), null), new Validity(null, validUntil == null ? null : LocalDate.parse(validUntil)), new Origin("trade.xlsx", "Offers", "A" + first)));
+        offers.add(new Offer(
+                supplier,
+                item,
+                cell("Offers", "C" + first, pack),
+                unit,
+                prices,
+                from == null ? EUR : from.currency(),
+                LineTerms.of(
+                        minimum == null ? null : cell("Offers", "H" + first, minimum),
+                        Figure.of(Integer.toString(multiple)),
+                        null),
+                new Validity(null, validUntil == null ? null : LocalDate.parse(validUntil)),
+                new Origin("trade.xlsx", "Offers", "A" + first)));
         return this;
     }
 
     /** Gives the last offer its day. */
     Trade quoted(String day) {
         Offer last = offers.remove(offers.size() - 1);
-        offers.add(new Offer(last.supplier(), last.item(), last.packSize(), last.packUnit(), last.breaks(), last.currency(), LineTerms.of(last.minimumOrder(), last.orderMultiple(), last.duty()), new Validity(LocalDate.parse(day), last.validUntil()), last.origin()));
+        offers.add(new Offer(
+                last.supplier(),
+                last.item(),
+                last.packSize(),
+                last.packUnit(),
+                last.breaks(),
+                last.currency(),
+                LineTerms.of(last.minimumOrder(), last.orderMultiple(), last.duty()),
+                new Validity(LocalDate.parse(day), last.validUntil()),
+                last.origin()));
         return this;
     }
 

@@ -192,7 +192,17 @@ final class DemoBook {
     private static Offer offer(List<Map<String, String>> rows) {
         Map<String, String> row = rows.get(0);
         Figure multiple = number(row, "Order multiple");
-        return new Offer(get(row, "Supplier"), get(row, "Item"), Figure.of(get(row, "Pack size")), Measure.parse(get(row, "Pack unit")).orElseThrow(), rows.stream().map(DemoBook::priceBreak).toList(), Currencies.of(get(row, "Currency")), LineTerms.of(number(row, "Minimum order"), multiple == null ? Figure.ONE : multiple, percent(row, "Duty %")), new Validity(LocalDate.parse(get(row, "Quoted on")), LocalDate.parse(get(row, "Valid until"))), Origin.NONE);
+        return new Offer(
+                get(row, "Supplier"),
+                get(row, "Item"),
+                Figure.of(get(row, "Pack size")),
+                Measure.parse(get(row, "Pack unit")).orElseThrow(),
+                rows.stream().map(DemoBook::priceBreak).toList(),
+                Currencies.of(get(row, "Currency")),
+                LineTerms.of(
+                        number(row, "Minimum order"), multiple == null ? Figure.ONE : multiple, percent(row, "Duty %")),
+                new Validity(LocalDate.parse(get(row, "Quoted on")), LocalDate.parse(get(row, "Valid until"))),
+                Origin.NONE);
     }
 
     private static Offer.PriceBreak priceBreak(Map<String, String> row) {

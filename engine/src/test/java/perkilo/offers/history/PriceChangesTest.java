@@ -33,7 +33,16 @@ final class PriceChangesTest {
             Figure from = breaks[at].equals("0") ? null : Figure.of(breaks[at]);
             prices.add(new Offer.PriceBreak(from, Figure.of(breaks[at + 1]), per, Origin.NONE));
         }
-        return new Offer(supplier, item, Figure.of("25"), Measure.KG, prices, Currencies.of(currency), LineTerms.NONE, new Validity(day, null), new Origin(supplier + day + ".csv", "", ""));
+        return new Offer(
+                supplier,
+                item,
+                Figure.of("25"),
+                Measure.KG,
+                prices,
+                Currencies.of(currency),
+                LineTerms.NONE,
+                new Validity(day, null),
+                new Origin(supplier + day + ".csv", "", ""));
     }
 
     @Test
@@ -115,7 +124,16 @@ final class PriceChangesTest {
     }
 
     private static Offer inBook(Offer quote, @Nullable LocalDate day) {
-        return new Offer(quote.supplier(), quote.item(), quote.packSize(), quote.packUnit(), quote.breaks(), quote.currency(), LineTerms.NONE, new Validity(day, null), new Origin("book.xlsx", "Offers", "A2"));
+        return new Offer(
+                quote.supplier(),
+                quote.item(),
+                quote.packSize(),
+                quote.packUnit(),
+                quote.breaks(),
+                quote.currency(),
+                LineTerms.NONE,
+                new Validity(day, null),
+                new Origin("book.xlsx", "Offers", "A2"));
     }
 
     @Test
