@@ -1,5 +1,6 @@
 package perkilo.reading;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -59,6 +60,7 @@ final class OfferBook {
         OrderDays days = life instanceof QuoteLife.Holds holds
                 ? holds.days()
                 : life instanceof QuoteLife.Announced later ? later.days() : null;
-        return days == null || days.endedBy() == null ? offer : offer.until(days.last());
+        LocalDate last = days == null ? null : days.last();
+        return days == null || last == null || days.endedBy() == null ? offer : offer.until(last);
     }
 }
