@@ -35,7 +35,7 @@ import org.jspecify.annotations.NullMarked;
  * The direction of dependencies: each package uses only what stands to its left.
  *
  * <pre>
- * origin ← units ─┬─ offers ← model ← costing ←─┬─ orderplan, swaps, quotes ←─┐
+ * origin ← units ─┬─ offers ← model ← costing ←─┬─ orderplan, swaps ←─────────┐
  *          names ─┘                             │                             ├─ report, json ← cli
  *      purchasing ←───────── purchasing.search ←┼─────────────────────────────┘
  *          origin ← sheet ← xlsx ←──────────────┘  (workbooks in general; knows nothing of costing)
@@ -62,7 +62,6 @@ final class LayersTest {
         "perkilo.costing..",
         "perkilo.orderplan..",
         "perkilo.swaps..",
-        "perkilo.quotes..",
         "perkilo.sheet..",
         "perkilo.report.."
     };
@@ -120,9 +119,6 @@ final class LayersTest {
             core("perkilo.orderplan..", "perkilo.costing..");
 
     @ArchTest
-    static final ArchRule price_changes_use_costing_and_know_no_planner = core("perkilo.quotes..", "perkilo.costing..");
-
-    @ArchTest
     static final ArchRule swaps_use_costing_and_know_no_planner =
             core("perkilo.swaps..", "perkilo.costing..", "org.ojalgo..");
 
@@ -151,13 +147,8 @@ final class LayersTest {
                     "perkilo.sheet.."));
 
     @ArchTest
-    static final ArchRule reports_use_all_answers_and_no_library = core(
-            "perkilo.report..",
-            "perkilo.costing..",
-            "perkilo.orderplan..",
-            "perkilo.swaps..",
-            "perkilo.quotes..",
-            "perkilo.sheet..");
+    static final ArchRule reports_use_all_answers_and_no_library =
+            core("perkilo.report..", "perkilo.costing..", "perkilo.orderplan..", "perkilo.swaps..", "perkilo.sheet..");
 
     @ArchTest
     static final ArchRule nothing_but_cli_uses_cli = noClasses()

@@ -2,10 +2,11 @@ package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.Offer;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
@@ -15,6 +16,7 @@ import perkilo.purchasing.Vendor;
  *
  * @param listings in the order of the sheets
  * @param current those of them that hold on the costing date; all where none does
+ * @param isOffered whether any holds on the costing date
  * @param quotes the listings as a planner sees them
  * @param lowestPrice the lowest goods price of a kilogram or piece of the current ones, in home currency; null where
  *     nobody offers any
@@ -24,13 +26,14 @@ import perkilo.purchasing.Vendor;
 record Assortment(
         List<Listing> listings,
         List<Listing> current,
+        boolean isOffered,
         NumberedQuotes quotes,
         @Nullable BigDecimal lowestPrice,
         BigDecimal beyondNeed) {
 
     /** Nothing is offered. */
     static final Assortment NONE =
-            new Assortment(List.of(), List.of(), new NumberedQuotes(List.of()), null, BigDecimal.ZERO);
+            new Assortment(List.of(), List.of(), false, new NumberedQuotes(List.of()), null, BigDecimal.ZERO);
 
     Assortment {
         listings = List.copyOf(listings);
@@ -42,10 +45,11 @@ record Assortment(
      *
      * @param listings of one item
      * @param vendors of the market
-     * @param costingDate its first day
+     * @param holds whether an offer holds on the costing date
      */
-    static Assortment of(List<Listing> listings, List<Vendor> vendors, LocalDate costingDate) {
-        List<Listing> current = current(listings, costingDate);
+    static Assortment of(List<Listing> listings, List<Vendor> vendors, Predicate<Offer> holds) {
+        List<Listing> holding = holding(listings, holds);
+        List<Listing> current = holding.isEmpty() ? listings : holding;
         List<Quote> quotes = new ArrayList<>();
         BigDecimal lowest = null;
         BigDecimal beyond = BigDecimal.ZERO;
@@ -58,22 +62,17 @@ record Assortment(
             BigDecimal price = listing.lowestPrice();
             lowest = lowest == null ? price : lowest.min(price);
         }
-        return new Assortment(listings, current, new NumberedQuotes(quotes), lowest, beyond);
+        return new Assortment(listings, current, !holding.isEmpty(), new NumberedQuotes(quotes), lowest, beyond);
     }
 
-    private static List<Listing> current(List<Listing> listings, LocalDate costingDate) {
-        List<Listing> current = new ArrayList<>(listings.size());
+    private static List<Listing> holding(List<Listing> listings, Predicate<Offer> holds) {
+        List<Listing> holding = new ArrayList<>(listings.size());
         for (Listing listing : listings) {
-            if (listing.offer().isValidOn(costingDate)) {
-                current.add(listing);
+            if (holds.test(listing.offer())) {
+                holding.add(listing);
             }
         }
-        return current.isEmpty() ? listings : current;
-    }
-
-    /** Whether any of it is offered on a day. */
-    boolean isOfferedOn(LocalDate day) {
-        return !current.isEmpty() && current.get(0).offer().isValidOn(day);
+        return holding;
     }
 
     private static BigDecimal largestLine(Quote quote, Vendor vendor) {

@@ -140,7 +140,7 @@ public record Listing(
      */
     public static BigDecimal basePer(Measure unit, @Nullable Figure density) {
         if (unit.kind() == Measure.Kind.COUNT) {
-            return BigDecimal.ONE;
+            return unit.inBase();
         }
         return unit.inKg(density == null ? null : density.value())
                 .orElseThrow(() -> new IllegalArgumentException("a volume needs a density"));

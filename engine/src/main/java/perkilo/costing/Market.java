@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
@@ -19,6 +18,7 @@ import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
+import perkilo.offers.OfferHistory;
 import perkilo.origin.Figure;
 import perkilo.purchasing.Vendor;
 import perkilo.units.Conversion;
@@ -32,6 +32,7 @@ import perkilo.units.Conversion;
 public final class Market {
 
     private final Book book;
+    private final OfferHistory prices;
     private final List<Supplier> suppliers;
     private final List<Vendor> vendors;
     private final Map<String, List<Listing>> byItem = new LinkedHashMap<>();
@@ -45,7 +46,7 @@ public final class Market {
      * @throws IllegalArgumentException if a rate is missing
      */
     public Market(Book book) {
-        this(book, offer -> offer.isValidOn(book.settings().costingDate()));
+        this(book, book.prices(), book.settings().costingDate());
     }
 
     /**
@@ -57,16 +58,16 @@ public final class Market {
      * @throws IllegalArgumentException if a rate is missing
      */
     public static Market forOrdersUntil(Book book, LocalDate lastDay) {
-        LocalDate today = book.settings().costingDate();
-        return new Market(book, offer -> offer.isValidOn(today) || offer.isAnnouncedBetween(today, lastDay));
+        return new Market(book, book.prices(), lastDay);
     }
 
-    private Market(Book book, Predicate<Offer> holds) {
+    private Market(Book book, OfferHistory prices, LocalDate lastDay) {
         this.book = book;
+        this.prices = prices;
         Map<String, Integer> indexes = new LinkedHashMap<>();
         List<Supplier> sellers = new ArrayList<>();
-        for (Offer offer : book.offers()) {
-            if (holds.test(offer) && canBeMeasured(offer)) {
+        for (Offer offer : prices.orderableUntil(lastDay)) {
+            if (canBeMeasured(offer)) {
                 int vendor = indexes.computeIfAbsent(Names.key(offer.supplier()), key -> {
                     sellers.add(supplierOf(offer));
                     return sellers.size() - 1;
@@ -82,6 +83,11 @@ public final class Market {
     /** The book that the market is of. */
     public Book book() {
         return book;
+    }
+
+    /** What the book's offers are good for, as seen on the costing date. */
+    public OfferHistory prices() {
+        return prices;
     }
 
     /** What is offered of an item, in the order of the sheets. */
@@ -108,7 +114,10 @@ public final class Market {
         List<Listing> listings = byItem.get(key);
         return listings == null
                 ? Assortment.NONE
-                : Assortment.of(listings, vendors, book.settings().costingDate());
+                : Assortment.of(
+                        listings,
+                        vendors,
+                        offer -> prices.isOrderableOn(book.settings().costingDate(), offer));
     }
 
     /** The suppliers who offer anything, by vendor index. */
@@ -128,7 +137,7 @@ public final class Market {
 
     @Nullable Figure housePrice(Item item, Assortment offered) {
         Material material = item.material();
-        if (material == null || offered.isOfferedOn(book.settings().costingDate())) {
+        if (material == null || offered.isOffered()) {
             return null;
         }
         Figure house = material.housePrice();

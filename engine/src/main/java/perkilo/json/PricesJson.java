@@ -4,12 +4,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import perkilo.costing.CostEffect;
 import perkilo.costing.RunCost;
+import perkilo.offers.history.PriceChange;
+import perkilo.offers.history.PriceChanges;
+import perkilo.offers.history.QuotedPrice;
 import perkilo.origin.Finding;
-import perkilo.quotes.CostEffect;
-import perkilo.quotes.PriceChange;
-import perkilo.quotes.PriceChanges;
-import perkilo.quotes.QuotedPrice;
 
 /** Changed prices as JSON. */
 public final class PricesJson {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
+import perkilo.offers.OfferHistory;
 import perkilo.units.ExchangeRates;
 
 /**
@@ -69,6 +70,11 @@ public record Book(
         return offers.stream()
                 .filter(offer -> Names.key(offer.item()).equals(key))
                 .toList();
+    }
+
+    /** What the offers are good for, as seen on the costing date. It is worked out anew: ask once. */
+    public OfferHistory prices() {
+        return new OfferHistory(offers, settings.costingDate());
     }
 
     /** The same book with other runs. */

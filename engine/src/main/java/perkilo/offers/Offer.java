@@ -10,7 +10,8 @@ import perkilo.origin.Origin;
 import perkilo.units.Measure;
 
 /**
- * One supplier's price for one item in one pack size, with its price breaks.
+ * One supplier's price for one item in one pack size, with its price breaks. A row of a list is an offer with one
+ * price; {@link JoinedOffer} joins the rows of one offer.
  *
  * @param supplier the supplier's name
  * @param item the material's or component's name
@@ -18,11 +19,8 @@ import perkilo.units.Measure;
  * @param packUnit what the pack is measured in
  * @param breaks rising by quantity, at least one
  * @param currency what the prices are in
- * @param minimumOrder the smallest line, in {@code packUnit}; null for one pack
- * @param orderMultiple packs are sold in multiples of this; a whole number, at least one
- * @param duty as a fraction; null where the supplier's holds
- * @param quotedOn null where not known
- * @param validUntil the last day it holds; null where not known
+ * @param terms what else holds for a line
+ * @param validity the days that it is quoted for
  * @param origin the first row of the offer
  */
 public record Offer(
@@ -32,11 +30,8 @@ public record Offer(
         Measure packUnit,
         List<PriceBreak> breaks,
         CurrencyUnit currency,
-        @Nullable Figure minimumOrder,
-        Figure orderMultiple,
-        @Nullable Figure duty,
-        @Nullable LocalDate quotedOn,
-        @Nullable LocalDate validUntil,
+        LineTerms terms,
+        Validity validity,
         Origin origin) {
 
     public Offer {
@@ -46,24 +41,40 @@ public record Offer(
         }
     }
 
-    /** Whether it holds on a day: quoted on or before it, and not expired. */
-    public boolean isValidOn(LocalDate day) {
-        return !isAnnouncedOn(day) && !isExpiredOn(day);
+    /** The smallest line, in {@code packUnit}; null for one pack. */
+    public @Nullable Figure minimumOrder() {
+        return terms.minimumOrder();
+    }
+
+    /** Packs are sold in multiples of this; a whole number, at least one. */
+    public Figure orderMultiple() {
+        Figure multiple = terms.orderMultiple();
+        return multiple == null ? Figure.ONE : multiple;
+    }
+
+    /** The duty on a line as a fraction; null where the supplier's holds. */
+    public @Nullable Figure duty() {
+        return terms.duty();
+    }
+
+    /** The day it was quoted on, or is announced for; null where not known. */
+    public @Nullable LocalDate quotedOn() {
+        return validity.quotedOn();
+    }
+
+    /** The last day it holds; null where not known. */
+    public @Nullable LocalDate validUntil() {
+        return validity.validUntil();
     }
 
     /** Whether it is quoted for later than a day. */
     public boolean isAnnouncedOn(LocalDate day) {
-        return quotedOn != null && quotedOn.isAfter(day);
+        return validity.beginsAfter(day);
     }
 
     /** Whether its last day lies before a day. */
     public boolean isExpiredOn(LocalDate day) {
-        return validUntil != null && validUntil.isBefore(day);
-    }
-
-    /** Whether it holds on some day after the first of two, up to the second. */
-    public boolean isAnnouncedBetween(LocalDate first, LocalDate last) {
-        return quotedOn != null && isAnnouncedOn(first) && !isAnnouncedOn(last) && !isExpiredOn(quotedOn);
+        return validity.endsBefore(day);
     }
 
     /** Whether it can be measured in kilograms only if its item's density is known. */
@@ -77,18 +88,7 @@ public record Offer(
     /** The same offer, whose price ends with another day. */
     public Offer until(LocalDate last) {
         return new Offer(
-                supplier,
-                item,
-                packSize,
-                packUnit,
-                breaks,
-                currency,
-                minimumOrder,
-                orderMultiple,
-                duty,
-                quotedOn,
-                last,
-                origin);
+                supplier, item, packSize, packUnit, breaks, currency, terms, new Validity(quotedOn(), last), origin);
     }
 
     /** The pack as a person says it: {@code 25 kg}. */

@@ -8,8 +8,8 @@ import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Material;
 import perkilo.names.Names;
-import perkilo.offers.Announced;
 import perkilo.offers.Offer;
+import perkilo.offers.OrderDays;
 import perkilo.origin.Finding;
 
 /** What a person should know about prices that change within a horizon. */
@@ -24,9 +24,9 @@ final class AnnouncedPrices {
         this.market = market;
         this.basis = basis;
         this.horizon = basis.horizon();
-        this.byVolume = market.book().offers().stream()
+        this.byVolume = market.prices().orderableUntil(horizon.lastOrderDay()).stream()
                 .filter(Offer::needsDensity)
-                .filter(offer -> offer.isAnnouncedBetween(horizon.today(), horizon.lastOrderDay()))
+                .filter(offer -> offer.isAnnouncedOn(horizon.today()))
                 .toList();
     }
 
@@ -53,21 +53,17 @@ final class AnnouncedPrices {
      * A warning for each price that ends before the next one of the same pack begins: in between nothing is ordered.
      */
     List<Finding> gaps() {
-        Announced announced = new Announced(market.book().offers(), horizon.today());
         List<Finding> gaps = new ArrayList<>();
         List<String> names = basis.items().stream().map(HorizonItem::name).toList();
         for (Listing listing : market.listings(names)) {
             Offer offer = listing.offer();
-            LocalDate next = announced.nextDay(offer).orElse(null);
-            LocalDate last = announced.lastOrderDay(offer).orElse(null);
-            if (next != null
-                    && last != null
-                    && last.plusDays(1).isBefore(next)
-                    && !last.isAfter(horizon.lastOrderDay())) {
+            OrderDays days = market.prices().orderDays(offer);
+            LocalDate last = days == null ? null : days.last();
+            if (days != null && days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
                 gaps.add(Finding.warning(
                         offer.origin(),
                         "%s's price for \"%s\" in packs of %s ends on %s, and his next one begins on %s: nothing of it is planned to be ordered in between, ask for a quote"
-                                .formatted(offer.supplier(), offer.item(), offer.pack(), last, next)));
+                                .formatted(offer.supplier(), offer.item(), offer.pack(), last, days.next())));
             }
         }
         return gaps;

@@ -16,8 +16,8 @@ import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
-import perkilo.offers.Announced;
 import perkilo.offers.Offer;
+import perkilo.offers.OrderDays;
 import perkilo.offers.PackOffered;
 import perkilo.origin.Figure;
 import perkilo.purchasing.Need;
@@ -55,14 +55,14 @@ public record HorizonProblem(
                 .map(demand -> PlannedRun.of(market.book(), horizon, demand))
                 .toList();
         List<HorizonItem> items = HorizonItem.of(market, horizon, runs);
-        Announced announced = new Announced(market.book().offers(), horizon.today());
         List<Listing> listings = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         List<Need> needs = new ArrayList<>();
         for (int index = 0; index < items.size(); index++) {
             needs.add(need(market, items.get(index)));
             for (Listing listing : market.listings(items.get(index).name())) {
-                OrderMonths months = OrderMonths.of(horizon, listing, announced);
+                OrderDays days = market.prices().orderDays(listing.offer());
+                OrderMonths months = days == null ? OrderMonths.NONE : OrderMonths.of(horizon, listing, days);
                 if (!months.isEmpty()) {
                     listings.add(listing);
                     quotes.add(

@@ -32,12 +32,11 @@ public final class LeadTimes {
                 .orElse(today);
         Set<String> said = new HashSet<>();
         List<Finding> findings = new ArrayList<>();
-        for (Offer offer : book.offers()) {
+        for (Offer offer : book.prices().orderableUntil(lastDay)) {
             Supplier supplier = book.supplier(offer.supplier()).orElse(null);
             if (supplier != null
                     && supplier.leadTimeDays() == null
                     && wanted.contains(Names.key(offer.item()))
-                    && (offer.isValidOn(today) || offer.isAnnouncedBetween(today, lastDay))
                     && said.add(Names.key(supplier.name()))) {
                 findings.add(unknown(supplier, offer));
             }

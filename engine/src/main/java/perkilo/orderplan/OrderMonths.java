@@ -1,13 +1,11 @@
 package perkilo.orderplan;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import perkilo.costing.Listing;
-import perkilo.offers.Announced;
 import perkilo.offers.Offer;
+import perkilo.offers.OfferHistory;
+import perkilo.offers.OrderDays;
 
 /**
  * The months that an offer can be ordered for.
@@ -24,29 +22,33 @@ import perkilo.offers.Offer;
  */
 record OrderMonths(int first, int last, int heldUntil) {
 
-    /** The months of an offer. */
-    static OrderMonths of(Horizon horizon, Listing listing, Announced announced) {
+    /** No month. */
+    static final OrderMonths NONE = new OrderMonths(0, -1, -1);
+
+    /** The months of an offer that can be ordered at on the costing date or later. */
+    static OrderMonths of(Horizon horizon, Listing listing, OrderDays days) {
         int lead = HorizonProblem.leadDays(listing.supplier());
         int first = horizon.firstPeriodFrom(arrival(horizon, listing));
-        Optional<LocalDate> lastDay = announced.lastOrderDay(listing.offer());
-        if (lastDay.isPresent()) {
-            int last = horizon.firstPeriodFrom(lastDay.orElseThrow().plusDays(lead));
+        LocalDate end = days.last() == null ? LocalDate.MAX : days.last();
+        if (days.next() != null) {
+            int last = horizon.firstPeriodFrom(end.plusDays(lead));
             int within = Math.min(last, horizon.periods() - 1);
             return new OrderMonths(first, within, within);
         }
-        LocalDate end = listing.offer().validUntil();
-        return new OrderMonths(
-                first, horizon.periods() - 1, lastPeriod(horizon, lead, end == null ? LocalDate.MAX : end));
+        return new OrderMonths(first, horizon.periods() - 1, lastPeriod(horizon, lead, end));
     }
 
     /** The last day to place an order of several offers for a period, so that each of their prices holds. */
-    static LocalDate orderBy(Horizon horizon, int period, List<Listing> listings, Announced announced) {
-        return listings.stream()
-                .flatMap(listing -> Stream.concat(
-                        Stream.of(horizon.orderDay(period, HorizonProblem.leadDays(listing.supplier()))),
-                        announced.lastOrderDay(listing.offer()).stream()))
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
+    static LocalDate orderBy(Horizon horizon, int period, List<Listing> listings, OfferHistory prices) {
+        LocalDate earliest = LocalDate.MAX;
+        for (Listing listing : listings) {
+            LocalDate day = horizon.orderDay(period, HorizonProblem.leadDays(listing.supplier()));
+            OrderDays days = prices.orderDays(listing.offer());
+            LocalDate last = days == null || days.next() == null ? null : days.last();
+            LocalDate latest = last != null && last.isBefore(day) ? last : day;
+            earliest = latest.isBefore(earliest) ? latest : earliest;
+        }
+        return earliest;
     }
 
     /** The last period whose order is placed on a day or before it. */

@@ -7,7 +7,6 @@ import java.util.stream.IntStream;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Supplier;
-import perkilo.offers.Announced;
 import perkilo.purchasing.OrderCost;
 
 /**
@@ -33,12 +32,10 @@ public record SupplierOrder(
         List<Listing> listings = cost.lines().stream()
                 .map(line -> basis.listings().get(line.line().quote()))
                 .toList();
-        Announced announced =
-                new Announced(market.book().offers(), basis.horizon().today());
         return new SupplierOrder(
                 supplier,
                 cost.period(),
-                OrderMonths.orderBy(basis.horizon(), cost.period(), listings, announced),
+                OrderMonths.orderBy(basis.horizon(), cost.period(), listings, market.prices()),
                 basis.horizon().firstDay(cost.period()),
                 cost,
                 listings);
@@ -60,9 +57,7 @@ public record SupplierOrder(
     /** The lines whose offers hold no longer when the order has to be placed, by index. */
     List<Integer> expiredOffers() {
         return IntStream.range(0, listings.size())
-                .filter(index -> {
-                    return listings.get(index).offer().isExpiredOn(orderBy);
-                })
+                .filter(index -> listings.get(index).offer().isExpiredOn(orderBy))
                 .boxed()
                 .toList();
     }

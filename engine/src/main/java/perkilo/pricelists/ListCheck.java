@@ -10,6 +10,8 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
+import perkilo.offers.Offer;
+import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.units.Measure;
@@ -53,7 +55,7 @@ final class ListCheck {
             if (!line.isPriced()) {
                 continue;
             }
-            String item = Names.key(names.of(line).name());
+            String item = Names.key(names.of(line.listed()).name());
             ListLine firstOfItem = items.putIfAbsent(item, line);
             if (firstOfItem == null) {
                 continue; // most items of a long list stand in it once
@@ -81,23 +83,23 @@ final class ListCheck {
             @Nullable LocalDate day) {
 
         static Place of(String item, ListLine line) {
-            BigDecimal from = line.from();
+            Figure from = line.price() == null ? null : line.price().from();
             return new Place(
                     item,
                     line.pack().amount().stripTrailingZeros(),
                     line.pack().measure(),
-                    from == null ? null : from.stripTrailingZeros(),
+                    from == null ? null : from.value().stripTrailingZeros(),
                     line.quotedOn());
         }
     }
 
     private static boolean samePrice(ListLine one, ListLine other) {
-        BigDecimal price = one.price();
-        BigDecimal otherPrice = other.price();
+        Offer.PriceBreak price = one.price();
+        Offer.PriceBreak otherPrice = other.price();
         return price != null
                 && otherPrice != null
-                && price.compareTo(otherPrice) == 0
-                && one.per() == other.per()
+                && price.price().value().compareTo(otherPrice.price().value()) == 0
+                && price.per() == otherPrice.per()
                 && Objects.equals(one.currency(), other.currency());
     }
 
@@ -107,7 +109,7 @@ final class ListCheck {
         Map<String, ListLine> items = new LinkedHashMap<>();
         lines.forEach(line -> items.putIfAbsent(line.item(), line));
         for (ListLine line : items.values()) {
-            NameMatcher.Match match = names.of(line);
+            NameMatcher.Match match = names.of(line.listed());
             switch (match.by()) {
                 case LOOKS_THE_SAME ->
                     findings.warning(

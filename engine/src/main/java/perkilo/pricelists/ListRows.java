@@ -18,6 +18,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
+import perkilo.offers.LineTerms;
+import perkilo.offers.Offer;
+import perkilo.offers.Validity;
+import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.xlsx.grid.Cell;
@@ -47,6 +51,7 @@ final class ListRows {
     private final Map<Meaning, Integer> places = new HashMap<>();
     private final Map<ListLine, String> unpriced = new LinkedHashMap<>();
     private final DoubtedPrices doubted = new DoubtedPrices();
+    private Validity lastValidity = Validity.UNKNOWN;
     private String above = "";
     private int left;
     private int currentRow = -1;
@@ -187,23 +192,7 @@ final class ListRows {
             return;
         }
         unpriced.put(
-                new ListLine(
-                        text(row, Meaning.SUPPLIER),
-                        item,
-                        text(row, Meaning.INCI),
-                        text(row, Meaning.CAS),
-                        text(row, Meaning.CODE),
-                        pack.content(),
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        date(row, Meaning.QUOTED_ON),
-                        date(row, Meaning.VALID_UNTIL),
-                        origin),
+                new ListLine(listed(row, item), pack.content(), null, null, LineTerms.NONE, validity(row), origin),
                 why);
     }
 
@@ -427,22 +416,51 @@ final class ListRows {
         BigDecimal begins =
                 quantity.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null);
         return Optional.of(new ListLine(
+                listed(row, item),
+                pack,
+                new Offer.PriceBreak(
+                        begins == null ? null : figure(begins, origin),
+                        figure(price.amount(), origin),
+                        price.per(),
+                        origin),
+                price.currency(),
+                terms(
+                        row,
+                        minimum.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null)),
+                validity(row),
+                origin));
+    }
+
+    private ListLine.Listed listed(int row, String item) {
+        return new ListLine.Listed(
                 text(row, Meaning.SUPPLIER),
                 item,
                 text(row, Meaning.INCI),
                 text(row, Meaning.CAS),
-                text(row, Meaning.CODE),
-                pack,
-                begins,
-                price.amount(),
-                price.per(),
-                price.currency(),
-                minimum.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null),
-                number(row, Meaning.MULTIPLE),
-                number(row, Meaning.DUTY),
-                date(row, Meaning.QUOTED_ON),
-                date(row, Meaning.VALID_UNTIL),
-                origin));
+                text(row, Meaning.CODE));
+    }
+
+    private LineTerms terms(int row, @Nullable BigDecimal minimum) {
+        BigDecimal multiple = number(row, Meaning.MULTIPLE);
+        BigDecimal duty = number(row, Meaning.DUTY);
+        return LineTerms.of(
+                minimum == null ? null : figure(minimum, origin(row, Meaning.MINIMUM)),
+                multiple == null ? null : figure(multiple, origin(row, Meaning.MULTIPLE)),
+                duty == null ? null : figure(duty.movePointLeft(2), origin(row, Meaning.DUTY)));
+    }
+
+    private Origin origin(int row, Meaning meaning) {
+        return grid.origin(row, Objects.requireNonNull(places.get(meaning)));
+    }
+
+    private static Figure figure(BigDecimal value, Origin origin) {
+        return new Figure(value, origin, null);
+    }
+
+    /** Most rows of a list have the same days, or none: those are kept once. */
+    private Validity validity(int row) {
+        lastValidity = lastValidity.orOf(date(row, Meaning.QUOTED_ON), date(row, Meaning.VALID_UNTIL));
+        return lastValidity;
     }
 
     private String text(int row, Meaning meaning) {

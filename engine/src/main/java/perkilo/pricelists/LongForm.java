@@ -1,10 +1,11 @@
 package perkilo.pricelists;
 
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.Offer;
+import perkilo.origin.Figure;
 import perkilo.schema.OffersSheet;
 
 /**
@@ -25,27 +26,30 @@ final class LongForm {
      * @param item whom its item means
      */
     void add(String supplier, String item, ListLine line, LocalDate quotedOn, @Nullable LocalDate validUntil) {
-        String note = item.equals(line.item()) ? line.code() : ("listed as " + line.item() + " " + line.code()).strip();
+        String code = line.listed().code();
+        String note = item.equals(line.item()) ? code : ("listed as " + line.item() + " " + code).strip();
         next(quoted(supplier));
         next(quoted(item));
-        next(number(line.pack().amount()));
+        next(Quantity.plain(line.pack().amount()));
         next(line.pack().measure().symbol());
-        next(number(line.from()));
+        Offer.PriceBreak price = line.price();
         CurrencyUnit currency = line.currency();
-        if (currency == null) {
+        next(price == null ? "" : number(price.from()));
+        if (price == null || currency == null) {
             next(OffersSheet.NO_PRICE);
             next("");
             next("");
         } else {
-            next(number(line.price()));
-            next(line.per() == null ? "pack" : line.per().symbol());
+            next(number(price.price()));
+            next(price.per() == null ? "pack" : price.per().symbol());
             next(currency.getCurrencyCode());
         }
-        next(number(line.minimumOrder()));
-        next(number(line.orderMultiple()));
-        next(number(line.duty()));
+        next(number(line.terms().minimumOrder()));
+        next(number(line.terms().orderMultiple()));
+        next(percent(line.terms().duty()));
         next(date(line.quotedOn() == null ? quotedOn : line.quotedOn()));
-        next(date(line.validUntil() == null ? validUntil : line.validUntil()));
+        LocalDate ownEnd = line.validity().validUntil();
+        next(date(ownEnd == null ? validUntil : ownEnd));
         text.append(quoted(note)).append('\n');
     }
 
@@ -58,8 +62,12 @@ final class LongForm {
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static String number(@Nullable BigDecimal number) {
-        return number == null ? "" : Quantity.plain(number);
+    private static String number(@Nullable Figure number) {
+        return number == null ? "" : Quantity.plain(number.value());
+    }
+
+    private static String percent(@Nullable Figure fraction) {
+        return fraction == null ? "" : Quantity.plain(fraction.value().movePointRight(2));
     }
 
     private static String date(@Nullable LocalDate date) {

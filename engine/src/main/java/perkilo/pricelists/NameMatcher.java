@@ -61,11 +61,11 @@ final class NameMatcher {
     }
 
     /** Whom a line's item means. */
-    Match of(ListLine line) {
+    Match of(ListLine.Listed line) {
         return found.computeIfAbsent(line.item(), item -> find(line));
     }
 
-    private Match find(ListLine line) {
+    private Match find(ListLine.Listed line) {
         Mapping.NameAnswer answer = mapping.names().get(line.item());
         if (answer != null && answer.is() != null && !answer.is().isBlank()) {
             By by = answer.by().isEmpty() ? By.ANSWER : byWord(answer.by());
@@ -96,7 +96,7 @@ final class NameMatcher {
         return names.size() == 1 ? Optional.of(new Match(names.iterator().next(), by, "", 1)) : Optional.empty();
     }
 
-    private Match perhaps(ListLine line) {
+    private Match perhaps(ListLine.Listed line) {
         String item = line.item();
         String looks = Spelling.skeleton(item);
         for (String other : known.near(item)) {

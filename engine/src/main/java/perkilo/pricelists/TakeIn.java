@@ -101,7 +101,7 @@ public final class TakeIn {
             lines.removeIf(line -> isOfAnother(line, supplier));
         }
         NameMatcher names = new NameMatcher(known, mapping);
-        lines.forEach(names::of);
+        lines.forEach(line -> names.of(line.listed()));
         new ListCheck(names, !known.isEmpty(), findings).check(lines, questions.isEmpty());
         Mapping confirmed = confirmed(mapping, names);
         if (supplier == null) {
@@ -116,7 +116,7 @@ public final class TakeIn {
             return TakenIn.refused(file, findings.list(), questions, asked);
         }
         LongForm form = new LongForm();
-        lines.forEach(line -> form.add(supplier, names.of(line).name(), line, days.quotedOn, days.validUntil));
+        lines.forEach(line -> form.add(supplier, names.of(line.listed()).name(), line, days.quotedOn, days.validUntil));
         ListFolder.Kept kept = folder.keep(supplier, days.quotedOn, form.bytes());
         folder.keep(confirmed, List.of());
         List<ListLine> priced = lines.stream().filter(ListLine::isPriced).toList();
@@ -215,9 +215,8 @@ public final class TakeIn {
     }
 
     private static boolean isOfAnother(ListLine line, String supplier) {
-        return !line.supplier().isEmpty()
-                && !line.supplier().equals(supplier)
-                && !Words.key(line.supplier()).equals(Words.key(supplier));
+        String named = line.listed().supplier();
+        return !named.isEmpty() && !named.equals(supplier) && !Words.key(named).equals(Words.key(supplier));
     }
 
     /** The day of a list and its last. */

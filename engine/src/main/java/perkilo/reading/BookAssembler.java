@@ -109,9 +109,9 @@ final class BookAssembler {
         Set<CurrencyUnit> used = new LinkedHashSet<>();
         offers.stream()
                 .filter(offer -> offer.row().table().grid().ofBook())
-                .forEach(offer -> used.add(offer.currency()));
+                .forEach(offer -> used.add(offer.offer().currency()));
         if (used.isEmpty()) {
-            offers.forEach(offer -> used.add(offer.currency()));
+            offers.forEach(offer -> used.add(offer.offer().currency()));
         }
         if (used.size() != 1 && !rows.hasHome()) {
             findings.error(

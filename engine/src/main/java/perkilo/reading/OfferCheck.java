@@ -5,6 +5,7 @@ import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
+import perkilo.offers.OfferHistory;
 import perkilo.reading.table.Findings;
 import perkilo.units.Measure;
 
@@ -13,11 +14,13 @@ final class OfferCheck {
 
     private final Book book;
     private final BookChecks.Items items;
+    private final OfferHistory prices;
     private final Findings findings;
 
     OfferCheck(Book book, BookChecks.Items items, Findings findings) {
         this.book = book;
         this.items = items;
+        this.prices = book.prices();
         this.findings = findings;
     }
 
@@ -64,7 +67,7 @@ final class OfferCheck {
                 || book.material(offer.item()).map(Material::density).isPresent()) {
             return true;
         }
-        if (items.isUsed(offer) && !offer.isValidOn(book.settings().costingDate())) {
+        if (items.isUsed(offer) && !prices.isOrderableOn(book.settings().costingDate(), offer)) {
             return true;
         }
         String what = "\"%s\" is sold by volume, but its density is not known; fill Density g/mL in Materials"

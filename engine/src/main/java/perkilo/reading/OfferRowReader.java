@@ -16,8 +16,13 @@ import java.util.List;
 import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.LineTerms;
+import perkilo.offers.Offer;
 import perkilo.offers.PackOffered;
+import perkilo.offers.Unpriced;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
+import perkilo.origin.Origin;
 import perkilo.reading.table.Amount;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.PriceBasis;
@@ -33,6 +38,7 @@ final class OfferRowReader {
     private final Findings findings;
     private final List<Unpriced> unpriced = new ArrayList<>();
     private String lastSupplier = "";
+    private Validity validity = Validity.UNKNOWN;
 
     OfferRowReader(OfferCurrency currencies, Findings findings) {
         this.currencies = currencies;
@@ -76,22 +82,21 @@ final class OfferRowReader {
         if (!complete || size == null || price == null || unit == null || per == null || currency == null) {
             return Optional.empty();
         }
+        Origin origin = row.origin();
+        Figure each = liveOnlyIfPlain(row, price, currency).times(per.factor());
+        validity = validity.orOf(quotedOn, validUntil);
         return Optional.of(new OfferRow(
                 row,
-                row.origin(),
-                supplier(row.text(SUPPLIER)),
-                row.text(ITEM),
-                Quantities.in(row, PACK_UNIT, size, unit),
-                unit,
-                from,
-                liveOnlyIfPlain(row, price, currency).times(per.factor()),
-                per.measure(),
-                currency,
-                minimum,
-                multiple,
-                duty,
-                quotedOn,
-                validUntil));
+                new Offer(
+                        supplier(row.text(SUPPLIER)),
+                        row.text(ITEM),
+                        Quantities.in(row, PACK_UNIT, size, unit),
+                        unit,
+                        List.of(new Offer.PriceBreak(from, each, per.measure(), origin)),
+                        currency,
+                        LineTerms.of(minimum, multiple, duty),
+                        validity,
+                        origin)));
     }
 
     /**

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.JoinedOffer;
 import perkilo.offers.Offer;
 import perkilo.origin.Reading;
 import perkilo.reading.table.Findings;
@@ -50,9 +51,6 @@ public final class QuoteReader {
         List<OfferRow> rows = tables.stream(OffersSheet.SCHEMA, findings)
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
-        return OfferBook.byPack(rows).stream()
-                .flatMap(pack -> OfferBook.byDay(pack).stream())
-                .map(quote -> new OneOffer(quote, findings).offer())
-                .toList();
+        return OfferConflicts.reported(JoinedOffer.of(rows), findings);
     }
 }

@@ -1,19 +1,11 @@
 package perkilo.reading;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Book;
-import perkilo.names.Names;
+import perkilo.offers.KnownLists;
 import perkilo.offers.Offer;
-import perkilo.offers.PackOffered;
 import perkilo.offers.SupplierLists;
 import perkilo.reading.table.Findings;
 
@@ -29,8 +21,7 @@ final class WithdrawnPacks {
     private static final int ONE_BY_ONE = 3;
     private static final int NAMED = 12;
 
-    /** By {@link Names#key} of the supplier. */
-    private final Map<String, SupplierLists> lists = new HashMap<>();
+    private final KnownLists lists;
 
     /**
      * The lists of all suppliers who sent more than one.
@@ -38,27 +29,14 @@ final class WithdrawnPacks {
      * @param rows of all lists and of the workbook, which is no list
      */
     WithdrawnPacks(List<OfferRow> rows, LocalDate costingDate) {
-        Map<String, Set<String>> files = new HashMap<>();
-        for (OfferRow row : rows) {
-            if (isOfList(row, costingDate)) {
-                files.computeIfAbsent(row.pack().supplier(), key -> new HashSet<>())
-                        .add(row.origin().file());
-            }
-        }
-        for (OfferRow row : rows) {
-            LocalDate quoted = row.quotedOn();
-            PackOffered pack = row.pack();
-            if (quoted != null
-                    && isOfList(row, costingDate)
-                    && files.getOrDefault(pack.supplier(), Set.of()).size() > 1) {
-                lists.computeIfAbsent(pack.supplier(), key -> new SupplierLists(row.supplier()))
-                        .add(pack, row.origin().file(), quoted);
-            }
-        }
+        lists = KnownLists.ofSeveral(rows.stream()
+                .filter(row -> isOfList(row, costingDate))
+                .map(OfferRow::offer)
+                .toList());
     }
 
     private static boolean isOfList(OfferRow row, LocalDate costingDate) {
-        LocalDate quoted = row.quotedOn();
+        LocalDate quoted = row.offer().quotedOn();
         return quoted != null
                 && !quoted.isAfter(costingDate)
                 && !row.row().table().grid().ofBook();
@@ -66,34 +44,19 @@ final class WithdrawnPacks {
 
     /** Warns of those that are used and could be bought; in one warning where a newer list lacks many. */
     void report(Book book, BookChecks.Items items, Findings findings) {
-        LocalDate costingDate = book.settings().costingDate();
-        Map<List<String>, List<Offer>> byList = new LinkedHashMap<>();
-        for (Offer offer : lists.isEmpty() ? List.<Offer>of() : book.offers()) {
-            String supplier = Names.key(offer.supplier());
-            if (lists.containsKey(supplier) && offer.isValidOn(costingDate) && items.isUsed(offer)) {
-                byList.computeIfAbsent(List.of(supplier, offer.origin().file()), list -> new ArrayList<>())
-                        .add(offer);
-            }
-        }
-        byList.values().forEach(offers -> report(offers, findings));
-    }
-
-    /** The offers of one list, of which newer ones may lack some. */
-    private void report(List<Offer> offers, Findings findings) {
-        Offer first = offers.get(0);
-        String file = first.origin().file();
-        SupplierLists ofSupplier = Objects.requireNonNull(lists.get(Names.key(first.supplier())));
-        SupplierLists.Named newest = ofSupplier.successorOf(file).orElse(null);
-        if (newest == null) {
+        if (lists.isEmpty()) {
             return;
         }
-        List<Offer> gone = offers.stream()
-                .filter(offer -> !ofSupplier.isInNewerThan(file, PackOffered.of(offer)))
+        List<Offer> bought = book.prices().orderableOn(book.settings().costingDate()).stream()
+                .filter(items::isUsed)
                 .toList();
-        if (gone.size() > ONE_BY_ONE) {
-            findings.warning(gone.get(0).origin(), text(gone, newest));
-        } else {
-            gone.forEach(offer -> findings.warning(offer.origin(), text(offer, newest)));
+        for (KnownLists.Lacking lacking : lists.lacking(bought)) {
+            List<Offer> gone = lacking.offers();
+            if (gone.size() > ONE_BY_ONE) {
+                findings.warning(gone.get(0).origin(), text(gone, lacking.newest()));
+            } else {
+                gone.forEach(offer -> findings.warning(offer.origin(), text(offer, lacking.newest())));
+            }
         }
     }
 

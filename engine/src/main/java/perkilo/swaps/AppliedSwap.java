@@ -117,11 +117,8 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
 
     private static Set<String> files(Book book, String material) {
         Set<String> files = new LinkedHashSet<>();
-        for (Offer offer : book.offers()) {
-            if (offer.isValidOn(book.settings().costingDate())
-                    && Names.key(offer.item()).equals(Names.key(material))) {
-                files.add(offer.origin().file());
-            }
+        for (Offer offer : book.prices().orderableOn(book.settings().costingDate(), material)) {
+            files.add(offer.origin().file());
         }
         return files;
     }

@@ -21,7 +21,9 @@ import perkilo.model.Batching;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -517,11 +519,8 @@ final class CostRunsTest {
                 offer.packUnit(),
                 offer.breaks(),
                 offer.currency(),
-                null,
-                Figure.ONE,
-                null,
-                null,
-                LocalDate.of(2026, 11, 18),
+                LineTerms.NONE,
+                new Validity(null, LocalDate.of(2026, 11, 18)),
                 origin);
     }
 

@@ -17,7 +17,9 @@ import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.DutyBasis;
@@ -164,11 +166,8 @@ final class Draft {
                 unit,
                 List.of(breaks),
                 Currencies.of(currency),
-                null,
-                Figure.ONE,
-                null,
-                null,
-                null,
+                LineTerms.NONE,
+                Validity.UNKNOWN,
                 Origin.NONE);
     }
 

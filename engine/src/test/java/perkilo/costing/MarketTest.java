@@ -22,7 +22,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import perkilo.model.Batching;
 import perkilo.model.DeliveryTerm;
 import perkilo.model.Supplier;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.Quote;
@@ -196,11 +198,8 @@ final class MarketTest {
                 Measure.LB,
                 List.of(price("9", Measure.LB), price("100", "8", Measure.LB)),
                 Draft.EUR,
-                Figure.of("20"),
-                Figure.of("2"),
-                null,
-                null,
-                null,
+                LineTerms.of(Figure.of("20"), Figure.of("2"), null),
+                Validity.UNKNOWN,
                 Origin.NONE));
 
         Quote quote = quotes(draft).get(0);
@@ -264,11 +263,8 @@ final class MarketTest {
                 Measure.KG,
                 List.of(price("8", Measure.KG)),
                 Draft.EUR,
-                null,
-                Figure.ONE,
-                null,
-                quoted,
-                until,
+                LineTerms.NONE,
+                new Validity(quoted, until),
                 Origin.NONE));
 
         assertThat(new Market(draft.book()).listings("Jojoba oil")).hasSize(holds ? 1 : 0);
@@ -324,11 +320,8 @@ final class MarketTest {
                 Measure.KG,
                 List.of(price("8", Measure.KG)),
                 Draft.EUR,
-                null,
-                Figure.ONE,
-                Draft.figure(duty),
-                null,
-                null,
+                LineTerms.of(null, Figure.ONE, Draft.figure(duty)),
+                Validity.UNKNOWN,
                 Origin.NONE);
     }
 

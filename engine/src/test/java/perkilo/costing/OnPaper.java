@@ -315,7 +315,8 @@ final class OnPaper {
             Material material = book.material(name).orElse(null);
             boolean offered = book.offers().stream()
                     .anyMatch(offer -> offer.item().equals(name)
-                            && offer.isValidOn(book.settings().costingDate()));
+                            && !offer.isAnnouncedOn(book.settings().costingDate())
+                            && !offer.isExpiredOn(book.settings().costingDate()));
             if (item.isMaterial && !offered) {
                 Figure house = material == null ? null : material.housePrice();
                 item.housePrice = house == null ? of(book.settings().processWaterPerKg()) : of(house);

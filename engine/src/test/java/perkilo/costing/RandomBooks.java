@@ -16,7 +16,9 @@ import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.DutyBasis;
@@ -249,11 +251,11 @@ final class RandomBooks {
                 unit,
                 breaks,
                 currency,
-                chance(0.8) ? null : Figure.of(size.multiply(new BigDecimal("1.5"))),
-                chance(0.8) ? Figure.ONE : Figure.of("2"),
-                chance(0.7) ? null : Figure.of(decimal(0, 0.1, 3)),
-                null,
-                null,
+                LineTerms.of(
+                        chance(0.8) ? null : Figure.of(size.multiply(new BigDecimal("1.5"))),
+                        chance(0.8) ? Figure.ONE : Figure.of("2"),
+                        chance(0.7) ? null : Figure.of(decimal(0, 0.1, 3))),
+                Validity.UNKNOWN,
                 Origin.NONE);
     }
 

@@ -26,7 +26,9 @@ import perkilo.model.Run;
 import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
@@ -304,11 +306,8 @@ final class RunCostProperties {
                             offer.packUnit(),
                             List.of(offer.breaks().get(0)),
                             offer.currency(),
-                            null,
-                            Figure.ONE,
-                            offer.duty(),
-                            null,
-                            null,
+                            LineTerms.of(null, Figure.ONE, offer.duty()),
+                            Validity.UNKNOWN,
                             Origin.NONE));
         }
         Formula formula = book.formulas().values().iterator().next();
@@ -389,11 +388,8 @@ final class RunCostProperties {
                                         price.from(), by(price.price(), times), price.per(), Origin.NONE))
                                 .toList(),
                         offer.currency(),
-                        offer.minimumOrder(),
-                        offer.orderMultiple(),
-                        offer.duty(),
-                        null,
-                        null,
+                        LineTerms.of(offer.minimumOrder(), offer.orderMultiple(), offer.duty()),
+                        Validity.UNKNOWN,
                         Origin.NONE))
                 .toList();
         return rebuilt(book, suppliers, offers, times, book.rates());

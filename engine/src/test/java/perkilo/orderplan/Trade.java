@@ -18,7 +18,9 @@ import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
@@ -154,11 +156,11 @@ final class Trade {
                 unit,
                 prices,
                 from == null ? EUR : from.currency(),
-                minimum == null ? null : cell("Offers", "H" + first, minimum),
-                Figure.of(Integer.toString(multiple)),
-                null,
-                null,
-                validUntil == null ? null : LocalDate.parse(validUntil),
+                LineTerms.of(
+                        minimum == null ? null : cell("Offers", "H" + first, minimum),
+                        Figure.of(Integer.toString(multiple)),
+                        null),
+                new Validity(null, validUntil == null ? null : LocalDate.parse(validUntil)),
                 new Origin("trade.xlsx", "Offers", "A" + first)));
         return this;
     }
@@ -173,11 +175,8 @@ final class Trade {
                 last.packUnit(),
                 last.breaks(),
                 last.currency(),
-                last.minimumOrder(),
-                last.orderMultiple(),
-                last.duty(),
-                LocalDate.parse(day),
-                last.validUntil(),
+                LineTerms.of(last.minimumOrder(), last.orderMultiple(), last.duty()),
+                new Validity(LocalDate.parse(day), last.validUntil()),
                 last.origin()));
         return this;
     }

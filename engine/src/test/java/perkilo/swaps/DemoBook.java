@@ -19,7 +19,9 @@ import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
 import perkilo.names.Names;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Currencies;
@@ -197,11 +199,9 @@ final class DemoBook {
                 Measure.parse(get(row, "Pack unit")).orElseThrow(),
                 rows.stream().map(DemoBook::priceBreak).toList(),
                 Currencies.of(get(row, "Currency")),
-                number(row, "Minimum order"),
-                multiple == null ? Figure.ONE : multiple,
-                percent(row, "Duty %"),
-                LocalDate.parse(get(row, "Quoted on")),
-                LocalDate.parse(get(row, "Valid until")),
+                LineTerms.of(
+                        number(row, "Minimum order"), multiple == null ? Figure.ONE : multiple, percent(row, "Duty %")),
+                new Validity(LocalDate.parse(get(row, "Quoted on")), LocalDate.parse(get(row, "Valid until"))),
                 Origin.NONE);
     }
 

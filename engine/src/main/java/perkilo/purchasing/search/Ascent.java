@@ -27,7 +27,7 @@ final class Ascent {
     final Relaxation relaxation;
     final Averages averages;
 
-    private final Market market;
+    private final SearchMarket market;
     private final Incumbent incumbent;
     private final Deadline deadline;
     private final PlanPool pool;

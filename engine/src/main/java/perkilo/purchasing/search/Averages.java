@@ -14,7 +14,7 @@ final class Averages {
     private final double[] squares;
     private double weight;
 
-    Averages(Market market) {
+    Averages(SearchMarket market) {
         use = new double[market.links.size()];
         steps = new double[market.offers.size()];
         squares = new double[market.offers.size()];

@@ -13,7 +13,7 @@ final class BranchAndBound {
     private static final double TOLERANCE = 0.002;
 
     private final Planning planning;
-    private final Market market;
+    private final SearchMarket market;
     private final Incumbent incumbent;
     private final Deadline deadline;
     private final Ascent ascent;

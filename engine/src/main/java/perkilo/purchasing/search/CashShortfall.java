@@ -88,7 +88,7 @@ final class CashShortfall {
                 problem.needs().stream().map(CashShortfall::outlayAlone).toList();
         PurchaseProblem asked =
                 new PurchaseProblem(problem.periods(), needs, problem.vendors(), problem.quotes(), perPeriod, total);
-        Planning planning = new Planning(new Market(asked));
+        Planning planning = new Planning(new SearchMarket(asked));
         new BranchAndBound(planning, deadline).search();
         JointPlan best = planning.incumbent.best();
         if (best == null) {

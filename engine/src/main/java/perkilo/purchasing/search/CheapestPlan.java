@@ -16,7 +16,7 @@ public final class CheapestPlan implements PlanPurchases {
 
     @Override
     public PlanOutcome plan(PurchaseProblem problem, SearchLimits limits) {
-        Market market = new Market(problem);
+        SearchMarket market = new SearchMarket(problem);
         Planning planning = new Planning(market);
         List<PlanOutcome.Shortfall> shortfalls = new Uncoverable(planning).shortfalls();
         if (!shortfalls.isEmpty()) {

@@ -23,7 +23,7 @@ final class Consolidation {
     private static final int PART = 10;
 
     private final PurchaseProblem problem;
-    private final Market market;
+    private final SearchMarket market;
     private final Rearrangements rearrangements;
     private final Omissions omissions;
     private final Deadline deadline;

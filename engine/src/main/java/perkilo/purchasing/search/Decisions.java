@@ -48,10 +48,10 @@ final class Decisions {
     }
 
     /** Writes the ranges of line lengths into the terms. */
-    void limit(Terms terms, Market market) {
+    void limit(Terms terms, SearchMarket market) {
         Arrays.fill(terms.atLeast, 0);
         Arrays.fill(terms.forcedLines, 0);
-        for (Offer offer : market.offers) {
+        for (PackChoice offer : market.offers) {
             terms.atMost[offer.id] = offer.mostSteps;
         }
         for (Range range = ranges; range != null; range = range.rest()) {

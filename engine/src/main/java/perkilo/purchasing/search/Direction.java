@@ -6,14 +6,14 @@ final class Direction {
     /** The most that a minimum order value can be worth, as a multiple of itself. */
     private static final double HIGHEST_REWARD = 3;
 
-    private final Market market;
+    private final SearchMarket market;
     private final Orders orders;
     private final double[] use;
     private final double[] minimum;
     private final double[] cash;
     private double norm;
 
-    Direction(Market market) {
+    Direction(SearchMarket market) {
         this.market = market;
         orders = market.orders;
         use = new double[market.links.size()];

@@ -44,7 +44,7 @@ final class Draft {
     private BigDecimal objective = ZERO;
     private boolean possible = true;
 
-    private Draft(Market market) {
+    private Draft(SearchMarket market) {
         problem = market.problem;
         index = market.orders;
         orders = new TreeMap<>();
@@ -73,7 +73,7 @@ final class Draft {
     }
 
     /** A plan as it stands. */
-    static Draft of(Market market, PurchasePlan plan) {
+    static Draft of(SearchMarket market, PurchasePlan plan) {
         Draft draft = new Draft(market);
         Change all = new Change(List.of(), plan.lines());
         draft.make(all);

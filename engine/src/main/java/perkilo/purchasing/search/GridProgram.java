@@ -16,7 +16,7 @@ final class GridProgram implements ItemProgram {
     private static final int MOST_POSITIONS = 100_000;
     private static final double MOST_WORK = 5e6;
 
-    private final Item item;
+    private final WantedItem item;
     private final SupplyGrid grid;
     private final int[] offset;
     private final int positions;
@@ -24,7 +24,7 @@ final class GridProgram implements ItemProgram {
     private final LineShift shift = new LineShift();
     private int endPosition;
 
-    GridProgram(Item item, Workspace work) {
+    GridProgram(WantedItem item, Workspace work) {
         this.item = item;
         this.grid = item.grid();
         this.work = work;
@@ -36,7 +36,7 @@ final class GridProgram implements ItemProgram {
     }
 
     /** Whether the table is small enough to be gone through again and again. */
-    static boolean suits(Item item) {
+    static boolean suits(WantedItem item) {
         SupplyGrid grid = item.grid();
         double positions = 0;
         for (long width : grid.width) {
@@ -45,7 +45,7 @@ final class GridProgram implements ItemProgram {
         double work = 0;
         for (List<Link> links : item.linksByPeriod()) {
             for (Link link : links) {
-                for (Offer offer : link.offers()) {
+                for (PackChoice offer : link.offers()) {
                     if (offer.mostSteps >= Lines.LONGEST_TABLE) {
                         return false;
                     }
@@ -84,7 +84,7 @@ final class GridProgram implements ItemProgram {
     private int buy(Link link, Terms terms, boolean forced, double[] before, int stage) {
         int at = stage;
         double[] bought = null;
-        for (Offer offer : link.offers()) {
+        for (PackChoice offer : link.offers()) {
             double[] next = work.stage(++at, positions);
             if (bought == null || terms.atLeast[offer.id] > 0) {
                 Arrays.fill(next, 0, positions, NEVER);
@@ -108,8 +108,8 @@ final class GridProgram implements ItemProgram {
     }
 
     /** Whether an earlier offer of the link has to be bought, so that this one cannot be the first. */
-    private static boolean offersFrom(Link link, Offer offer, Terms terms) {
-        for (Offer earlier : link.offers()) {
+    private static boolean offersFrom(Link link, PackChoice offer, Terms terms) {
+        for (PackChoice earlier : link.offers()) {
             if (earlier == offer) {
                 return false;
             }
@@ -120,7 +120,7 @@ final class GridProgram implements ItemProgram {
         return false;
     }
 
-    private void addLine(Offer offer, Terms terms, double[] from, double[] to) {
+    private void addLine(PackChoice offer, Terms terms, double[] from, double[] to) {
         int most = (int) Math.min(offer.mostSteps, terms.atMost[offer.id]);
         int least = (int) Math.max(1, terms.atLeast[offer.id]);
         if (most < least) {
@@ -161,7 +161,7 @@ final class GridProgram implements ItemProgram {
 
     /** Lines that fill the supply up to the cap: of all that are long enough, the cheapest. */
     private static double reachCap(
-            Offer offer, double[] from, int end, int low, int high, int least, int most, double[] cheapest) {
+            PackChoice offer, double[] from, int end, int low, int high, int least, int most, double[] cheapest) {
         int units = (int) offer.units;
         int enough = (end - low + units - 1) / units;
         int missing = end - low;
@@ -249,7 +249,7 @@ final class GridProgram implements ItemProgram {
             double[] bought = work.stage(stage - 1, positions);
             boolean used = terms.forced(link) || before[position] > bought[position] + terms.charge[link.id()];
             for (int z = offers - 1; used && z >= 0; z--) {
-                Offer offer = link.offers().get(z);
+                PackChoice offer = link.offers().get(z);
                 double[] with = work.stage(beforeStage + z + 1, positions);
                 double[] without = z == 0 ? work.never(positions) : work.stage(beforeStage + z, positions);
                 if (terms.atLeast[offer.id] == 0 && without[position] <= with[position]) {
@@ -266,7 +266,7 @@ final class GridProgram implements ItemProgram {
          *
          * @return whether the order held a line before it
          */
-        private boolean unline(Offer offer, double[] first, double[] more) {
+        private boolean unline(PackChoice offer, double[] first, double[] more) {
             Step step = new Step(offer, terms, first, more);
             step.find(position);
             picked.add(offer, step.steps);
@@ -277,7 +277,7 @@ final class GridProgram implements ItemProgram {
 
     /** Finds the line and the position before it that explain a position's total. */
     private final class Step {
-        private final Offer offer;
+        private final PackChoice offer;
         private final double[] first;
         private final double[] second;
         private final double[] cost;
@@ -289,7 +289,7 @@ final class GridProgram implements ItemProgram {
         private int from;
         private boolean more;
 
-        Step(Offer offer, Terms terms, double[] first, double[] second) {
+        Step(PackChoice offer, Terms terms, double[] first, double[] second) {
             this.offer = offer;
             this.first = first;
             this.second = second;

@@ -11,7 +11,7 @@ final class JointPlan {
 
     final Picks[] picks;
 
-    private final Market market;
+    private final SearchMarket market;
     /** By order: whether anything stands in it. */
     private final boolean[] placed;
     /** By order: how much of the minimum order value its goods make up. */
@@ -21,7 +21,7 @@ final class JointPlan {
 
     private double total;
 
-    JointPlan(Market market, Picks[] picks) {
+    JointPlan(SearchMarket market, Picks[] picks) {
         this.market = market;
         this.picks = picks;
         placed = new boolean[market.orders.count];
@@ -35,7 +35,7 @@ final class JointPlan {
         for (Picks item : picks) {
             total += item.cost;
             for (int l = 0; l < item.lines(); l++) {
-                Offer offer = market.offers.get(item.offer(l));
+                PackChoice offer = market.offers.get(item.offer(l));
                 placed[offer.order] = true;
                 share[offer.order] += offer.costs.share(item.steps(l));
                 paid[offer.period] += offer.costs.landed(item.steps(l));

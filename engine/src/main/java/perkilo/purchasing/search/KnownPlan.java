@@ -6,10 +6,10 @@ import org.jspecify.annotations.Nullable;
 
 /** The plan of an item found last, and what it would come to under other terms: no worse can the next one be. */
 final class KnownPlan {
-    private final Item item;
+    private final WantedItem item;
     private @Nullable Picks picks;
 
-    KnownPlan(Item item) {
+    KnownPlan(WantedItem item) {
         this.item = item;
     }
 
@@ -44,7 +44,7 @@ final class KnownPlan {
     private static double extra(Terms terms, Link link, Map<Integer, Long> steps) {
         double extra = 0;
         boolean used = false;
-        for (Offer offer : link.offers()) {
+        for (PackChoice offer : link.offers()) {
             long n = steps.getOrDefault(offer.id, 0L);
             if (n < terms.atLeast[offer.id] || n > terms.atMost[offer.id]) {
                 return Double.POSITIVE_INFINITY;
@@ -63,7 +63,7 @@ final class KnownPlan {
         double demanded = 0;
         for (Link link : item.linksByPeriod().get(0)) {
             demanded += terms.forced(link) ? terms.charge[link.id()] : 0;
-            for (Offer offer : link.offers()) {
+            for (PackChoice offer : link.offers()) {
                 long n = demanded(terms, offer);
                 missing -= n * offer.units;
                 demanded += n > 0 ? terms.cost(offer, n) : 0;
@@ -72,7 +72,7 @@ final class KnownPlan {
         double least = missing <= 0 ? demanded : Double.POSITIVE_INFINITY;
         for (Link link : item.linksByPeriod().get(0)) {
             double charge = terms.forced(link) ? 0 : terms.charge[link.id()];
-            for (Offer offer : link.offers()) {
+            for (PackChoice offer : link.offers()) {
                 least = Math.min(least, demanded + charge + rest(terms, offer, missing));
             }
         }
@@ -80,12 +80,12 @@ final class KnownPlan {
     }
 
     /** The shortest line that there is where one has to be bought; zero where none has to. */
-    private static long demanded(Terms terms, Offer offer) {
+    private static long demanded(Terms terms, PackChoice offer) {
         long least = terms.atLeast[offer.id];
         return least > 0 ? Math.max(least, offer.costs.fewestSteps) : 0;
     }
 
-    private static double rest(Terms terms, Offer offer, long missing) {
+    private static double rest(Terms terms, PackChoice offer, long missing) {
         long before = demanded(terms, offer);
         long filling = before + Math.max(0, (missing + offer.units - 1) / offer.units);
         long steps = Math.max(offer.costs.fewestSteps, filling);

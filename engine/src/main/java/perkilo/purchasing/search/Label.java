@@ -17,7 +17,7 @@ record Label(
         long units,
         double cost,
         @Nullable Label before,
-        @Nullable Offer offer,
+        @Nullable PackChoice offer,
         long steps) {
 
     static final Label START = new Label(0, 0, 0, null, null, 0);

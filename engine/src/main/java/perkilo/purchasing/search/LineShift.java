@@ -15,7 +15,16 @@ final class LineShift {
      * Lines of {@code least} to {@code most} steps from positions {@code low} to {@code high}, ending before
      * {@code end}.
      */
-    void run(Offer offer, double[] from, double[] to, int end, int low, int high, int least, int most, double[] cost) {
+    void run(
+            PackChoice offer,
+            double[] from,
+            double[] to,
+            int end,
+            int low,
+            int high,
+            int least,
+            int most,
+            double[] cost) {
         int units = (int) offer.units;
         int longest = Math.min(most, (end - 1 - low) / units);
         int n = Math.max(least, (int) Math.min(longest + 1L, offer.costs.fewestSteps));

@@ -8,7 +8,7 @@ final class LineSteps {
     private static final long MOST = 20_000;
 
     private final SupplyGrid grid;
-    private final Offer offer;
+    private final PackChoice offer;
     private final Terms terms;
     private final Outlook outlook;
     private final double rounding;
@@ -16,7 +16,7 @@ final class LineSteps {
     private final long most;
     private boolean leftOut;
 
-    LineSteps(SupplyGrid grid, Offer offer, Terms terms, Outlook outlook) {
+    LineSteps(SupplyGrid grid, PackChoice offer, Terms terms, Outlook outlook) {
         this.grid = grid;
         this.offer = offer;
         this.terms = terms;

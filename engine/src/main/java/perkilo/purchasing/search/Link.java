@@ -11,7 +11,7 @@ import java.util.List;
  * @param offers at least one
  * @param covers whether what is bought here can cover a need; else it can only help to make an order large enough
  */
-record Link(int id, int item, int order, List<Offer> offers, boolean covers) {
+record Link(int id, int item, int order, List<PackChoice> offers, boolean covers) {
     Link {
         offers = List.copyOf(offers);
     }

@@ -13,13 +13,13 @@ import java.util.List;
 final class ListProgram implements ItemProgram {
     private static final int MOST_LINES = 1_000_000;
 
-    private final Item item;
+    private final WantedItem item;
     private final SupplyGrid grid;
     private final KnownPlan known;
     private Label end = Label.START;
     private boolean thinned;
 
-    ListProgram(Item item) {
+    ListProgram(WantedItem item) {
         this.item = item;
         this.grid = item.grid();
         known = new KnownPlan(item);
@@ -50,7 +50,7 @@ final class ListProgram implements ItemProgram {
         }
         List<Label> first = before;
         List<Label> bought = List.of();
-        for (Offer offer : link.offers()) {
+        for (PackChoice offer : link.offers()) {
             outlook.pass(offer);
             List<Label> lines = new ArrayList<>();
             LineSteps steps = new LineSteps(grid, offer, terms, outlook);
@@ -111,7 +111,7 @@ final class ListProgram implements ItemProgram {
     public Picks picks(Terms terms) {
         PickList picked = new PickList();
         for (Label label = end; label != null; label = label.before()) {
-            Offer offer = label.offer();
+            PackChoice offer = label.offer();
             if (offer != null) {
                 picked.add(offer, label.steps());
             }

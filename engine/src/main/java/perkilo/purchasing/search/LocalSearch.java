@@ -5,7 +5,7 @@ final class LocalSearch {
     private static final double HELPS = 1e-6;
 
     private final Planning planning;
-    private final Market market;
+    private final SearchMarket market;
     private final Repair repair;
     private final Deadline deadline;
 

@@ -16,7 +16,7 @@ final class Multipliers {
     }
 
     /** Openings shared evenly among the items that may stand in an order; nothing else priced. */
-    static Multipliers start(Market market) {
+    static Multipliers start(SearchMarket market) {
         double[] use = new double[market.links.size()];
         for (Link link : market.links) {
             use[link.id()] = market.orders.opening[link.order()]

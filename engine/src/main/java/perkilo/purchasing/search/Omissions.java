@@ -13,7 +13,7 @@ final class Omissions {
     private static final double TRIFLE = 1e-6;
 
     private final Planning planning;
-    private final Market market;
+    private final SearchMarket market;
 
     Omissions(Planning planning) {
         this.planning = planning;

@@ -15,7 +15,7 @@ final class Outlook {
     private final SupplyGrid grid;
     private final Terms terms;
     private final double most;
-    private final Map<Offer, Rest> after = new HashMap<>();
+    private final Map<PackChoice, Rest> after = new HashMap<>();
     private final Rest atStart;
     private Rest now;
 
@@ -24,7 +24,7 @@ final class Outlook {
      *
      * @param known total of a plan; infinite if none is known
      */
-    Outlook(Item item, Terms terms, double known) {
+    Outlook(WantedItem item, Terms terms, double known) {
         grid = item.grid();
         this.terms = terms;
         most = known + 1e-9 * (1 + Math.abs(known)) + grid.mostCredit();
@@ -32,7 +32,7 @@ final class Outlook {
         for (int t = grid.periods - 1; t >= 0; t--) {
             List<Link> links = item.linksByPeriod().get(t);
             for (int l = links.size() - 1; l >= 0; l--) {
-                List<Offer> offers = links.get(l).offers();
+                List<PackChoice> offers = links.get(l).offers();
                 boolean open = terms.charge[links.get(l).id()] < Double.POSITIVE_INFINITY;
                 for (int o = offers.size() - 1; o >= 0; o--) {
                     after.put(offers.get(o), rest);
@@ -44,7 +44,7 @@ final class Outlook {
         now = rest;
     }
 
-    private double leastPerUnit(Offer offer) {
+    private double leastPerUnit(PackChoice offer) {
         double least = Double.POSITIVE_INFINITY;
         long last = Math.min(offer.mostSteps, terms.atMost[offer.id]);
         long n = Math.max(1, offer.costs.fewestSteps);
@@ -59,7 +59,7 @@ final class Outlook {
     }
 
     /** From here on, lines of the offer are no longer to come. */
-    void pass(Offer offer) {
+    void pass(PackChoice offer) {
         now = after.getOrDefault(offer, now);
     }
 
@@ -83,7 +83,7 @@ final class Outlook {
      */
     private record Rest(double perUnit, double gain) {
 
-        Rest with(Offer offer, double leastPerUnit) {
+        Rest with(PackChoice offer, double leastPerUnit) {
             double longest = offer.mostSteps * (double) offer.units;
             return new Rest(
                     Math.max(0, Math.min(perUnit, leastPerUnit)),

@@ -9,7 +9,7 @@ final class PickList {
     private int count;
     private double cost;
 
-    void add(Offer offer, long stepsOfIt) {
+    void add(PackChoice offer, long stepsOfIt) {
         if (count == offers.length) {
             offers = Arrays.copyOf(offers, 2 * count);
             steps = Arrays.copyOf(steps, 2 * count);

@@ -14,12 +14,12 @@ final class PlanPool implements ItemPlans {
     /** Plans kept of an item; those not used for longest go first. */
     private static final int MOST = 120;
 
-    private final Market market;
+    private final SearchMarket market;
     private final List<List<Known>> known = new ArrayList<>();
     private int cheapest;
     private long clock;
 
-    PlanPool(Market market) {
+    PlanPool(SearchMarket market) {
         this.market = market;
         for (int i = 0; i < market.items.size(); i++) {
             known.add(new ArrayList<>());
@@ -46,7 +46,7 @@ final class PlanPool implements ItemPlans {
             paid = new double[lines];
             int distinct = 0;
             for (int l = 0; l < lines; l++) {
-                Offer offer = market.offers.get(picks.offer(l));
+                PackChoice offer = market.offers.get(picks.offer(l));
                 int link = market.linkOf.get(offer.id).id();
                 if (l == 0 || link != found[distinct - 1]) {
                     found[distinct++] = link;

@@ -8,12 +8,12 @@ import perkilo.purchasing.Need;
 
 /** Plans items one by one, under whatever terms, and joins what comes out. */
 final class Planning implements ItemPlans {
-    final Market market;
+    final SearchMarket market;
     final Incumbent incumbent;
 
     private final List<ItemProgram> programs = new ArrayList<>();
 
-    Planning(Market market) {
+    Planning(SearchMarket market) {
         this.market = market;
         incumbent = new Incumbent(market.ceiling());
         Workspace work = new Workspace();
@@ -22,7 +22,7 @@ final class Planning implements ItemPlans {
         }
     }
 
-    private static ItemProgram program(Item item, Need need, Workspace work) {
+    private static ItemProgram program(WantedItem item, Need need, Workspace work) {
         if (!Outlasting.lots(need).isEmpty()) {
             return new ShelfProgram(item, need);
         }

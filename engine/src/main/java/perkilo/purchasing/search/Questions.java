@@ -11,11 +11,11 @@ final class Questions {
     /** So little disagreement is none. */
     private static final double AGREED = 0.02;
 
-    private final Market market;
+    private final SearchMarket market;
     private final Ascent ascent;
     private final Averages averages;
 
-    Questions(Market market, Ascent ascent) {
+    Questions(SearchMarket market, Ascent ascent) {
         this.market = market;
         this.ascent = ascent;
         this.averages = ascent.averages;
@@ -168,7 +168,7 @@ final class Questions {
         node.decisions.limit(terms, market);
         int found = -1;
         double most = leastDoubt;
-        for (Offer offer : market.offers) {
+        for (PackChoice offer : market.offers) {
             boolean open = terms.atLeast[offer.id] < terms.atMost[offer.id]
                     && node.decisions.placed[offer.order] != Decisions.NO;
             double weight = offer.costs.landed(Math.max(offer.costs.fewestSteps, 1));

@@ -13,7 +13,7 @@ import perkilo.purchasing.Quote;
 final class Rearrangements {
     private final Orders orders;
 
-    Rearrangements(Market market) {
+    Rearrangements(SearchMarket market) {
         orders = market.orders;
     }
 

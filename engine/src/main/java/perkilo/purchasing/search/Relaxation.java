@@ -11,7 +11,7 @@ import java.util.Arrays;
  * less the λ paid towards it, where that is negative or the order is decided on, less ν times the limits.
  */
 final class Relaxation {
-    final Market market;
+    final SearchMarket market;
     final ItemPlans plans;
     final Terms terms;
     /** By item: its plan. */
@@ -30,7 +30,7 @@ final class Relaxation {
      *
      * @param plans the least totals of the items; what is more than the least makes a guess of the bound
      */
-    Relaxation(Market market, ItemPlans plans) {
+    Relaxation(SearchMarket market, ItemPlans plans) {
         this.market = market;
         this.plans = plans;
         terms = new Terms(market);
@@ -79,7 +79,7 @@ final class Relaxation {
 
     private void count(Picks plan) {
         for (int l = 0; l < plan.lines(); l++) {
-            Offer offer = market.offers.get(plan.offer(l));
+            PackChoice offer = market.offers.get(plan.offer(l));
             used[market.linkOf.get(offer.id).id()] = true;
             share[offer.order] += offer.costs.share(plan.steps(l));
             paid[offer.period] += offer.costs.landed(plan.steps(l));

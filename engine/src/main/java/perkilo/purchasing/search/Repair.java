@@ -18,7 +18,7 @@ final class Repair {
     private static final double HOPELESS = 1.15;
 
     private final Planning planning;
-    private final Market market;
+    private final SearchMarket market;
     private double[] fairRewards;
 
     Repair(Planning planning) {

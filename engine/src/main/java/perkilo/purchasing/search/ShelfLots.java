@@ -54,7 +54,7 @@ final class ShelfLots {
     }
 
     /** What steps of an offer make of a position. */
-    Shelved bought(Shelved at, Offer offer, long steps, double cost) {
+    Shelved bought(Shelved at, PackChoice offer, long steps, double cost) {
         Lift lift = new Lift(at, offer.period);
         BigDecimal quantity =
                 grid.unit.multiply(BigDecimal.valueOf(offer.units)).multiply(BigDecimal.valueOf(steps));

@@ -15,12 +15,12 @@ import perkilo.purchasing.Need;
  * lot, the lot comes before them ({@link ShelfLots}).
  */
 final class ShelfProgram implements ItemProgram {
-    private final Item item;
+    private final WantedItem item;
     private final SupplyGrid grid;
     private final ShelfLots lots;
     private Shelved end;
 
-    ShelfProgram(Item item, Need need) {
+    ShelfProgram(WantedItem item, Need need) {
         this.item = item;
         grid = item.grid();
         lots = new ShelfLots(grid, need);
@@ -53,7 +53,7 @@ final class ShelfProgram implements ItemProgram {
         }
         List<Shelved> first = before;
         List<Shelved> bought = List.of();
-        for (Offer offer : link.offers()) {
+        for (PackChoice offer : link.offers()) {
             List<Shelved> lines = new ArrayList<>();
             for (Shelved at : first) {
                 extend(at, offer, terms, lines);
@@ -73,7 +73,7 @@ final class ShelfProgram implements ItemProgram {
         return worthKeeping(after);
     }
 
-    private void extend(Shelved at, Offer offer, Terms terms, List<Shelved> to) {
+    private void extend(Shelved at, PackChoice offer, Terms terms, List<Shelved> to) {
         long least = Math.max(Math.max(1, offer.costs.fewestSteps), terms.atLeast[offer.id]);
         long most = Math.min(offer.mostSteps, terms.atMost[offer.id]);
         BigDecimal step = grid.unit.multiply(BigDecimal.valueOf(offer.units));
@@ -131,7 +131,7 @@ final class ShelfProgram implements ItemProgram {
     public Picks picks(Terms terms) {
         PickList picked = new PickList();
         for (Shelved at = end; at != null; at = at.before()) {
-            Offer offer = at.offer();
+            PackChoice offer = at.offer();
             if (offer != null) {
                 picked.add(offer, at.steps());
             }

@@ -18,7 +18,7 @@ record Shelved(
         List<BigDecimal> left,
         double cost,
         @Nullable Shelved before,
-        @Nullable Offer offer,
+        @Nullable PackChoice offer,
         long steps) {
 
     /** The same way, but further on by what lots give. */
@@ -26,7 +26,7 @@ record Shelved(
         return new Shelved(to, leftThen, cost, this, null, 0);
     }
 
-    Shelved bought(BigDecimal to, List<BigDecimal> leftThen, double lineCost, Offer byOffer, long stepsOfIt) {
+    Shelved bought(BigDecimal to, List<BigDecimal> leftThen, double lineCost, PackChoice byOffer, long stepsOfIt) {
         return new Shelved(to, leftThen, cost + lineCost, this, byOffer, stepsOfIt);
     }
 

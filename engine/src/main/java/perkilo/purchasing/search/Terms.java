@@ -22,7 +22,7 @@ final class Terms {
     /** By offer: the most steps that may be bought. */
     final long[] atMost;
 
-    Terms(Market market) {
+    Terms(SearchMarket market) {
         charge = new double[market.links.size()];
         reward = new double[market.orders.count];
         money = new double[market.periods];
@@ -33,7 +33,7 @@ final class Terms {
     }
 
     boolean forced(Link link) {
-        for (Offer offer : link.offers()) {
+        for (PackChoice offer : link.offers()) {
             if (atLeast[offer.id] > 0) {
                 return true;
             }
@@ -47,7 +47,7 @@ final class Terms {
     }
 
     /** Whether a line of the offer costs just what it costs. */
-    boolean plain(Offer offer) {
+    boolean plain(PackChoice offer) {
         return reward[offer.order] == 0
                 && money[offer.period] == 1
                 && atLeast[offer.id] == 0
@@ -55,7 +55,7 @@ final class Terms {
     }
 
     /** What a line of the offer counts for. */
-    double cost(Offer offer, long steps) {
+    double cost(PackChoice offer, long steps) {
         double landed = offer.costs.landed(steps);
         return landed == Double.POSITIVE_INFINITY
                 ? landed
@@ -65,7 +65,7 @@ final class Terms {
     }
 
     /** The line of {@code fewest} to {@code most} steps that counts for least; the shortest of equals. */
-    long cheapestFrom(Offer offer, long fewest, long most) {
+    long cheapestFrom(PackChoice offer, long fewest, long most) {
         long cheapest = fewest;
         double least = Double.POSITIVE_INFINITY;
         long n = fewest;
@@ -81,14 +81,14 @@ final class Terms {
     }
 
     /** The most by which rounding moves what a line counts for. */
-    double roundingError(Offer offer) {
+    double roundingError(PackChoice offer) {
         double error = offer.costs.roundingError();
         double rewarded = error * reward[offer.order] / Math.max(1e-9, offer.costs.landedOfWhole());
         return error * money[offer.period] + (reward[offer.order] == 0 ? 0 : rewarded);
     }
 
     /** Whether a line never counts for less when it gets longer at the same price. */
-    private boolean rises(Offer offer) {
+    private boolean rises(PackChoice offer) {
         return reward[offer.order] <= money[offer.period] * offer.costs.landedOfWhole();
     }
 }

@@ -15,7 +15,7 @@ import perkilo.purchasing.Quote;
  * enough.
  */
 final class Uncoverable {
-    private final Market market;
+    private final SearchMarket market;
     private final PurchaseProblem problem;
 
     private final Planning planning;

@@ -49,7 +49,7 @@ final class Workspace {
     }
 
     /** By steps: what a line of the offer counts for. */
-    double[] costs(Offer offer, Terms terms, int most) {
+    double[] costs(PackChoice offer, Terms terms, int most) {
         if (terms.plain(offer)) {
             return offer.costs();
         }
@@ -64,7 +64,7 @@ final class Workspace {
     }
 
     /** By steps: the least that a line of so many steps or more counts for. Asks for {@link #costs} first. */
-    double[] cheapestFrom(Offer offer, Terms terms, int most) {
+    double[] cheapestFrom(PackChoice offer, Terms terms, int most) {
         if (terms.plain(offer)) {
             return offer.cheapestFrom();
         }

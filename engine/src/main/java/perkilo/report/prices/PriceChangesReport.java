@@ -2,10 +2,10 @@ package perkilo.report.prices;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.costing.CostEffect;
+import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
-import perkilo.quotes.CostEffect;
-import perkilo.quotes.PriceChanges;
 import perkilo.report.cost.MessagesSheet;
 import perkilo.sheet.Report;
 

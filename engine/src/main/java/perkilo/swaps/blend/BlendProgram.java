@@ -7,7 +7,7 @@ import java.util.List;
  * to 1, with {@code lowest · in ≤ level ≤ most · in}. Where a rule says that too little is known of a material of the
  * blend, it is in at the level that it has.
  *
- * <p>Rows: what the blend {@link Keeps}, and that so many at most come in and go out.
+ * <p>Its rows: what the blend {@link Keeps}, and that so many at most come in and go out.
  */
 final class BlendProgram {
 
@@ -38,7 +38,7 @@ final class BlendProgram {
             most[size + i] = 1;
         }
         LinearProgram program = new LinearProgram(cost, least, most);
-        Rows rows = new Rows(program, ingredients);
+        BlendRows rows = new BlendRows(program, ingredients);
         kept.forEach(rule -> rule.addRows(ingredients, rows));
         inOrOut(program, mostChanged);
         return program;

@@ -8,7 +8,7 @@ import perkilo.model.Material;
 interface Keeps {
 
     /** Adds its rows. */
-    void addRows(List<Ingredient> ingredients, Rows rows);
+    void addRows(List<Ingredient> ingredients, BlendRows rows);
 
     /** What is kept, or why it could not be. */
     String words();

@@ -32,7 +32,7 @@ final class KeptActive implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double active = rows.now(KeptActive::active);
         rows.between(active, KeptActive::active, active);
         double total = rows.now(one -> 1);

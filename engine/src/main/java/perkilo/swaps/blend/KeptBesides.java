@@ -25,7 +25,7 @@ final class KeptBesides implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         for (String word : words) {
             ToDoubleFunction<Ingredient> does =
                     one -> Functions.does(one.material(), word) ? measure.applyAsDouble(one) : 0;

@@ -37,7 +37,7 @@ final class KeptCharges implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double allowed = tolerance * rows.now(measure);
         present.stream().sorted().forEach(charge -> {
             ToDoubleFunction<Ingredient> has =

@@ -26,7 +26,7 @@ final class KeptEmulsifierHlb implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double middle = middle();
         double known = rows.now(one -> isKnown(one.material()) ? 1 : 0);
         double weighted = rows.now(one -> hlb(one.material(), 0));

@@ -16,7 +16,7 @@ final class KeptLiquid implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         // what is not known keeps its level or stays out: no row is needed
     }
 

@@ -11,7 +11,7 @@ final class KeptMelting implements Keeps {
     private static final double BAND_C = 3;
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double mean = rows.now(one -> melts(one.material())) / rows.now(one -> 1);
         rows.between(Double.NEGATIVE_INFINITY, one -> melts(one.material()) - mean - BAND_C, 0);
         rows.between(0, one -> melts(one.material()) - mean + BAND_C, Double.POSITIVE_INFINITY);

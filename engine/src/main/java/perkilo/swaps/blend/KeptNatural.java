@@ -35,7 +35,7 @@ final class KeptNatural implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double least = target.min(now.known()).subtract(now.known()).doubleValue();
         double gives = giver == null ? 0 : index(giver.material().traits().naturalOriginIndex());
         double own = rows.now(one -> weight(one) - gives);

@@ -29,7 +29,7 @@ final class KeptRequiredHlb implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         Optional<BigDecimal> now = all.mean();
         if (now.isEmpty()) {
             return;

@@ -14,7 +14,7 @@ final class KeptSpreading implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double allowed = tolerance * rows.now(one -> 1);
         ingredients.stream().map(KeptSpreading::spreading).distinct().forEach(spreading -> {
             double share = rows.now(one -> spreading(one).equals(spreading) ? 1 : 0);

@@ -25,7 +25,7 @@ final class KeptStrength implements Keeps {
     }
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double now = rows.now(one -> partOfUsual(one.material()));
         rows.between(now * (1 - tolerance), one -> partOfUsual(one.material()), now * (1 + tolerance));
     }

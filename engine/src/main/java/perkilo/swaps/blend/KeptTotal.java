@@ -6,7 +6,7 @@ import java.util.List;
 final class KeptTotal implements Keeps {
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double total = rows.now(one -> 1);
         rows.between(total, one -> 1, total);
     }

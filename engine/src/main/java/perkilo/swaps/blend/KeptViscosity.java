@@ -16,7 +16,7 @@ final class KeptViscosity implements Keeps {
     private static final double FACTOR = 1.5;
 
     @Override
-    public void addRows(List<Ingredient> ingredients, Rows rows) {
+    public void addRows(List<Ingredient> ingredients, BlendRows rows) {
         double known = rows.now(one -> isKnown(one) ? 1 : 0);
         rows.between(Double.NEGATIVE_INFINITY, one -> isKnown(one) ? 0 : 1, rows.now(one -> isKnown(one) ? 0 : 1));
         if (known <= 0) {

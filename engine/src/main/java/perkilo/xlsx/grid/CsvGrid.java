@@ -19,7 +19,7 @@ final class CsvGrid {
     static Grid of(String file, String text) {
         char delimiter = Csv.delimiter(text);
         TextCells maker = new TextCells();
-        Rows.Builder rows = new Rows.Builder(maker);
+        GridRows.Builder rows = new GridRows.Builder(maker);
         PackedRow row = new PackedRow();
         int[] number = {0};
         Csv.read(text, delimiter, line -> {

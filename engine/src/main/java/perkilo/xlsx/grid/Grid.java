@@ -18,10 +18,16 @@ import perkilo.origin.Origin;
  * @param ofBook whether formulas in the results can refer to its cells
  */
 public record Grid(
-        String file, String sheet, String title, Rows rows, MergedBlocks merged, BitSet hiddenColumns, boolean ofBook) {
+        String file,
+        String sheet,
+        String title,
+        GridRows rows,
+        MergedBlocks merged,
+        BitSet hiddenColumns,
+        boolean ofBook) {
 
     /** A grid of a text file: nothing merged, nothing hidden. */
-    static Grid ofText(String file, String title, Rows rows) {
+    static Grid ofText(String file, String title, GridRows rows) {
         return new Grid(file, "", title, rows, new MergedBlocks(List.of()), new BitSet(), false);
     }
 

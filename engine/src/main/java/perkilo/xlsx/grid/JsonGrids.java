@@ -63,7 +63,7 @@ final class JsonGrids {
 
     private void table(String title) throws IOException {
         TextCells maker = new TextCells();
-        Rows.Builder rows = new Rows.Builder(maker);
+        GridRows.Builder rows = new GridRows.Builder(maker);
         Map<String, Integer> headers = new LinkedHashMap<>();
         rows.add(0, parser.currentTokenLocation().getLineNr(), new PackedRow());
         int row = 1;

@@ -27,7 +27,7 @@ final class SheetReader {
     private final boolean linksOut;
     private final boolean ofBook;
 
-    private final Rows.Builder rows;
+    private final GridRows.Builder rows;
     private final PackedRow cells = new PackedRow();
     private final List<Grid.Block> merged = new ArrayList<>();
     private final BitSet hiddenColumns = new BitSet();
@@ -53,7 +53,7 @@ final class SheetReader {
         this.missing = missing;
         this.linksOut = linksOut;
         this.ofBook = ofBook;
-        this.rows = new Rows.Builder(maker);
+        this.rows = new GridRows.Builder(maker);
     }
 
     /** The sheet, with what was found about it as a whole added to the findings. */

@@ -32,7 +32,7 @@ final class ConsolidationProperties {
     @Property(tries = 300)
     void a_plan_gets_no_dearer_and_keeps_every_rule(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         PurchaseProblem problem = seed % 4 == 0 ? SmallProblems.random(seed) : free(SmallProblems.random(seed));
-        Planning planning = new Planning(new Market(problem));
+        Planning planning = new Planning(new SearchMarket(problem));
         assumeThat(new Uncoverable(planning).shortfalls()).isEmpty();
         new BranchAndBound(planning, new Deadline(SearchLimits.usual())).search();
         assumeThat(planning.incumbent.best()).isNotNull();

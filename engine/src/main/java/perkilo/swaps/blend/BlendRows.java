@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** Writes rows over the levels of a blend; what each ingredient weighs is told by a function. */
-final class Rows {
+final class BlendRows {
 
     /**
      * How much each bound gives way, as a fraction of the formula: a tenth of what a level is rounded to. Sums of fixed
@@ -15,7 +15,7 @@ final class Rows {
     private final LinearProgram program;
     private final List<Ingredient> ingredients;
 
-    Rows(LinearProgram program, List<Ingredient> ingredients) {
+    BlendRows(LinearProgram program, List<Ingredient> ingredients) {
         this.program = program;
         this.ingredients = ingredients;
     }

@@ -1,4 +1,4 @@
 @NullMarked
-package perkilo.quotes;
+package perkilo.offers.history;
 
 import org.jspecify.annotations.NullMarked;

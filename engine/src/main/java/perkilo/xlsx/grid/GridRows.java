@@ -12,7 +12,7 @@ import java.util.function.Consumer;
  * The rows of a grid by their numbers, from zero. Blank rows are missing; each row's cells are made when they are asked
  * for, and only the row that was asked for last is remembered.
  */
-public final class Rows {
+public final class GridRows {
 
     private static final int[] NONE = {};
 
@@ -26,7 +26,7 @@ public final class Rows {
 
     private record Recent(int number, NavigableMap<Integer, Cell> cells) {}
 
-    private Rows(int[] numbers, byte[][] packed, int[] lines, PackedRow.Maker maker) {
+    private GridRows(int[] numbers, byte[][] packed, int[] lines, PackedRow.Maker maker) {
         this.numbers = numbers;
         this.packed = packed;
         this.lines = lines;
@@ -198,16 +198,16 @@ public final class Rows {
         }
 
         /** All rows. */
-        Rows rows() {
+        GridRows rows() {
             if (late.isEmpty()) {
                 int[] own = lines.length == 0 ? NONE : Arrays.copyOf(lines, count);
-                return new Rows(Arrays.copyOf(numbers, count), Arrays.copyOf(packed, count), own, maker);
+                return new GridRows(Arrays.copyOf(numbers, count), Arrays.copyOf(packed, count), own, maker);
             }
             for (int i = 0; i < count; i++) {
                 late.put(numbers[i], packed[i]);
             }
             int[] all = late.keySet().stream().mapToInt(number -> number).toArray();
-            return new Rows(all, late.values().toArray(new byte[0][]), NONE, maker);
+            return new GridRows(all, late.values().toArray(new byte[0][]), NONE, maker);
         }
     }
 }

@@ -1,14 +1,13 @@
-package perkilo.quotes;
+package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import perkilo.costing.CostOutcome;
-import perkilo.costing.CostRuns;
-import perkilo.costing.RunCost;
 import perkilo.model.Book;
+import perkilo.offers.history.PreviousPrices;
+import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Finding;
 
 /**
@@ -49,7 +48,7 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
         if (!(now instanceof CostOutcome.Costed costed)) {
             return new CostEffect(List.of(), false, now.findings());
         }
-        CostOutcome before = costing.cost(PreviousPrices.in(book, changes));
+        CostOutcome before = costing.cost(book.withOffers(PreviousPrices.in(book.offers(), changes)));
         List<Finding> findings = new ArrayList<>(costed.findings());
         List<RunCost> earlier = List.of();
         if (before instanceof CostOutcome.Costed known) {

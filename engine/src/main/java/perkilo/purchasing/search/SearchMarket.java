@@ -10,16 +10,16 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
 /** A purchase problem in the form that the search works on: orders, items, the links between them, and offers. */
-final class Market {
+final class SearchMarket {
     /** So much dearer is an item's whole need when as much is left over: less than a search can tell, but for ties. */
     private static final double TIE = 1e-8;
 
     final PurchaseProblem problem;
     final int periods;
     final Orders orders;
-    final List<Item> items = new ArrayList<>();
+    final List<WantedItem> items = new ArrayList<>();
     final List<Link> links = new ArrayList<>();
-    final List<Offer> offers = new ArrayList<>();
+    final List<PackChoice> offers = new ArrayList<>();
     /** By order: the links into it. */
     final List<List<Link>> linksOf = new ArrayList<>();
     /** By offer: the link it belongs to. */
@@ -31,7 +31,7 @@ final class Market {
 
     private final List<LineCosts> costs;
 
-    Market(PurchaseProblem problem) {
+    SearchMarket(PurchaseProblem problem) {
         this.problem = problem;
         periods = problem.periods();
         orders = new Orders(problem.vendors(), periods);
@@ -43,7 +43,7 @@ final class Market {
         }
         double fixed = 0;
         for (int i = 0; i < problem.needs().size(); i++) {
-            Item item = item(i);
+            WantedItem item = item(i);
             items.add(item);
             fixed += item.holdingOfNeeds();
         }
@@ -59,7 +59,7 @@ final class Market {
 
     /** A line of what is bought of an item, as a plan has it. */
     PurchasePlan.Line line(Picks picks, int index) {
-        Offer offer = offers.get(picks.offer(index));
+        PackChoice offer = offers.get(picks.offer(index));
         long packs = picks.steps(index) * problem.quotes().get(offer.quote).multiple();
         return new PurchasePlan.Line(offer.quote, offer.period, packs);
     }
@@ -71,7 +71,7 @@ final class Market {
     /** What no possible plan can cost more than: all the cash there is, and keeping the longest lines. */
     double ceiling() {
         double keeping = 0;
-        for (Offer offer : offers) {
+        for (PackChoice offer : offers) {
             keeping += offer.keepingPerStep * offer.mostSteps;
         }
         return 1 + constant + keeping + Math.min(cash[periods], cash[0] * periods);
@@ -86,7 +86,7 @@ final class Market {
         return constant - most;
     }
 
-    private Item item(int index) {
+    private WantedItem item(int index) {
         Need need = problem.needs().get(index);
         List<Integer> quotes = new ArrayList<>();
         List<BigDecimal> steps = new ArrayList<>();
@@ -101,7 +101,7 @@ final class Market {
         for (int t = 0; t < periods; t++) {
             byPeriod.add(links(index, t, quotes, grid));
         }
-        return new Item(grid, byPeriod, holdingOfNeeds(need));
+        return new WantedItem(grid, byPeriod, holdingOfNeeds(need));
     }
 
     private static BigDecimal step(Quote quote) {
@@ -111,7 +111,7 @@ final class Market {
     private List<Link> links(int item, int period, List<Integer> quotes, SupplyGrid grid) {
         List<Link> found = new ArrayList<>();
         for (int v = 0; v < problem.vendors().size(); v++) {
-            List<Offer> here = new ArrayList<>();
+            List<PackChoice> here = new ArrayList<>();
             for (int q : quotes) {
                 Quote quote = problem.quotes().get(q);
                 if (quote.vendor() == v && quote.firstPeriod() <= period && period <= quote.lastPeriod()) {
@@ -141,14 +141,14 @@ final class Market {
                         .allMatch(tier -> tier.pricePerPack().signum() == 0);
     }
 
-    private Offer offer(int index, int period, SupplyGrid grid, long most) {
+    private PackChoice offer(int index, int period, SupplyGrid grid, long most) {
         Quote quote = problem.quotes().get(index);
         Need need = problem.needs().get(quote.item());
         BigDecimal step = step(quote);
         double perStep = step.doubleValue();
         double needed = Math.max(grid.netNeed().doubleValue(), perStep);
         double keeping = need.holdingPerUnit().doubleValue() * perStep * (periods - period) + TIE * perStep / needed;
-        Offer offer = new Offer(
+        PackChoice offer = new PackChoice(
                 offers.size(),
                 index,
                 period,

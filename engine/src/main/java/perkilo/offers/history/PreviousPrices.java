@@ -1,4 +1,4 @@
-package perkilo.quotes;
+package perkilo.offers.history;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -6,22 +6,23 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import perkilo.model.Book;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
+import perkilo.offers.OfferHistory;
 import perkilo.offers.PackOffered;
 
 /**
- * A book as if the newest lists had not come: each pack at its previous prices.
+ * Offers as if the newest lists had not come: each pack at its previous prices.
  *
  * <p>Validity and day stay those of the present quote, so that nothing but prices and their breaks differs. A pack that
  * is new stays out, unless nobody offered its item before.
  */
-final class PreviousPrices {
+public final class PreviousPrices {
 
     private PreviousPrices() {}
 
-    static Book in(Book book, PriceChanges changes) {
+    /** The offers at their previous prices. */
+    public static List<Offer> in(List<Offer> offers, PriceChanges changes) {
         Map<PackOffered, Offer> before = new HashMap<>();
         Set<PackOffered> fresh = new HashSet<>();
         for (PriceChange change : changes.all()) {
@@ -34,18 +35,19 @@ final class PreviousPrices {
             }
         }
         Set<String> offeredBefore = new HashSet<>();
-        book.offers().stream()
-                .filter(offer -> offer.isValidOn(changes.on()) && !fresh.contains(PackOffered.of(offer)))
-                .forEach(offer -> offeredBefore.add(Names.key(offer.item())));
-        List<Offer> offers = new ArrayList<>();
-        for (Offer offer : book.offers()) {
+        new OfferHistory(offers, changes.on())
+                .orderableOn(changes.on()).stream()
+                        .filter(offer -> !fresh.contains(PackOffered.of(offer)))
+                        .forEach(offer -> offeredBefore.add(Names.key(offer.item())));
+        List<Offer> previous = new ArrayList<>();
+        for (Offer offer : offers) {
             PackOffered pack = PackOffered.of(offer);
             if (!fresh.contains(pack) || !offeredBefore.contains(Names.key(offer.item()))) {
-                Offer previous = before.get(pack);
-                offers.add(previous == null ? offer : at(offer, previous));
+                Offer earlier = before.get(pack);
+                previous.add(earlier == null ? offer : at(offer, earlier));
             }
         }
-        return book.withOffers(offers);
+        return previous;
     }
 
     private static Offer at(Offer now, Offer before) {
@@ -56,11 +58,8 @@ final class PreviousPrices {
                 before.packUnit(),
                 before.breaks(),
                 before.currency(),
-                before.minimumOrder(),
-                before.orderMultiple(),
-                before.duty(),
-                now.quotedOn(),
-                now.validUntil(),
+                before.terms(),
+                now.validity(),
                 now.origin());
     }
 }

@@ -1,7 +1,7 @@
 package perkilo.purchasing.search;
 
 /** A quote in a period in which it can be had: one line that a plan may hold. */
-final class Offer {
+final class PackChoice {
     final int id;
     final int quote;
     final int period;
@@ -19,7 +19,7 @@ final class Offer {
     private final double[] plain;
     private final double[] cheapestFrom;
 
-    Offer(
+    PackChoice(
             int id,
             int quote,
             int period,

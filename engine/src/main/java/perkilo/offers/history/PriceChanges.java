@@ -1,20 +1,18 @@
-package perkilo.quotes;
+package perkilo.offers.history;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
 import java.util.NavigableSet;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.KnownLists;
 import perkilo.offers.Offer;
+import perkilo.offers.PackHistory;
 import perkilo.offers.PackOffered;
 import perkilo.offers.SupplierLists;
 
@@ -40,33 +38,36 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
      *     from a list because it stands in a workbook; empty for none
      */
     public static PriceChanges on(LocalDate day, List<Offer> quotes, String book) {
-        Map<String, SupplierLists> lists = new LinkedHashMap<>();
-        Map<PackOffered, NavigableMap<LocalDate, Offer>> history = new LinkedHashMap<>();
+        KnownLists lists = new KnownLists();
+        List<Offer> known = new ArrayList<>();
         Set<String> inBook = new HashSet<>();
         for (Offer quote : quotes) {
             boolean ofBook = quote.origin().file().equals(book);
-            LocalDate quoted = quote.quotedOn() == null && ofBook ? LocalDate.MIN : quote.quotedOn();
-            if (quoted == null || quoted.isAfter(day)) {
+            LocalDate quoted = quote.quotedOn();
+            if (quote.isAnnouncedOn(day) || (quoted == null && !ofBook)) {
                 continue;
             }
+            known.add(quote);
             PackOffered pack = PackOffered.of(quote);
             if (ofBook) {
                 inBook.add(pack.supplier());
-            } else {
-                lists.computeIfAbsent(pack.supplier(), key -> new SupplierLists(quote.supplier()))
-                        .add(pack, quote.origin().file(), quoted);
+            } else if (quoted != null) {
+                lists.add(pack, quote, quoted);
             }
-            history.computeIfAbsent(pack, any -> new TreeMap<>()).put(quoted, quote);
         }
         List<PriceChange> changes = new ArrayList<>();
-        history.forEach((pack, byDay) -> {
-            SupplierLists ofSupplier = lists.get(pack.supplier());
-            changes.addAll(
-                    ofSupplier == null
-                            ? ofBookAlone(byDay)
-                            : of(pack, byDay, ofSupplier, inBook.contains(pack.supplier())));
+        PackHistory.byPack(known, day).forEach((pack, history) -> {
+            SupplierLists ofSupplier = lists.of(pack.supplier());
+            Offer now = last(history.newest());
+            Offer before = last(history.superseded());
+            if (now != null) {
+                changes.addAll(
+                        ofSupplier == null
+                                ? ofBookAlone(before, now)
+                                : of(pack, before, now, ofSupplier, inBook.contains(pack.supplier())));
+            }
         });
-        List<String> alone = lists.entrySet().stream()
+        List<String> alone = lists.bySupplier().entrySet().stream()
                 .filter(one -> one.getValue().count() == 1 && !inBook.contains(one.getKey()))
                 .map(one -> one.getValue().supplier())
                 .toList();
@@ -74,31 +75,29 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
         return new PriceChanges(day, changes, alone);
     }
 
+    private static @Nullable Offer last(List<Offer> quotes) {
+        return quotes.isEmpty() ? null : quotes.get(quotes.size() - 1);
+    }
+
     /**
      * What became of the prices of a pack.
      *
-     * @param inBook whether the workbook has quotes of the supplier's, so that even his first list is not the first
+     * @param before what the newest quote superseded; null where there is none
+     * @param now the newest quote
+     * @param inBook whether the workbook has quotes of the supplier's, so that even their first list is not the first
      */
     private static List<PriceChange> of(
-            PackOffered pack, NavigableMap<LocalDate, Offer> byDay, SupplierLists lists, boolean inBook) {
-        Offer last = byDay.lastEntry().getValue();
+            PackOffered pack, @Nullable Offer before, Offer now, SupplierLists lists, boolean inBook) {
         if (lists.isGone(pack)) {
-            return of(last, null);
+            return of(now, null);
         }
-        if (!lists.isInNewest(pack)) {
-            return List.of();
-        }
-        Map.Entry<LocalDate, Offer> earlier = byDay.lowerEntry(byDay.lastKey());
-        boolean somethingEarlier = inBook || lists.count() > 1;
-        return earlier == null && !somethingEarlier ? List.of() : of(earlier == null ? null : earlier.getValue(), last);
+        boolean somethingEarlier = before != null || inBook || lists.count() > 1;
+        return lists.isInNewest(pack) && somethingEarlier ? of(before, now) : List.of();
     }
 
     /** Quotes of a supplier who has sent no list: only those that stand in the workbook twice can be compared. */
-    private static List<PriceChange> ofBookAlone(NavigableMap<LocalDate, Offer> byDay) {
-        Map.Entry<LocalDate, Offer> earlier = byDay.lowerEntry(byDay.lastKey());
-        return earlier == null
-                ? List.of()
-                : of(earlier.getValue(), byDay.lastEntry().getValue());
+    private static List<PriceChange> ofBookAlone(@Nullable Offer before, Offer now) {
+        return before == null ? List.of() : of(before, now);
     }
 
     /** What became of each price of a pack, at every quantity at which either list begins a new price. */

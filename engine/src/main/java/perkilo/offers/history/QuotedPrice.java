@@ -1,4 +1,4 @@
-package perkilo.quotes;
+package perkilo.offers.history;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

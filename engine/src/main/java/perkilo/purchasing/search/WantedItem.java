@@ -10,9 +10,9 @@ import java.util.List;
  * @param holdingOfNeeds what the stock, from its arrival on, less all needs costs to keep: the part of the holding cost
  *     that no purchase changes (it may be negative, as every purchase is counted from its period to the end)
  */
-record Item(SupplyGrid grid, List<List<Link>> linksByPeriod, double holdingOfNeeds) {
+record WantedItem(SupplyGrid grid, List<List<Link>> linksByPeriod, double holdingOfNeeds) {
 
-    Item {
+    WantedItem {
         linksByPeriod = List.copyOf(linksByPeriod);
     }
 }

@@ -1,4 +1,4 @@
-package perkilo.quotes;
+package perkilo.offers.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,7 +9,9 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
+import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.units.Currencies;
@@ -38,11 +40,8 @@ final class PriceChangesTest {
                 Measure.KG,
                 prices,
                 Currencies.of(currency),
-                null,
-                Figure.ONE,
-                null,
-                day,
-                null,
+                LineTerms.NONE,
+                new Validity(day, null),
                 new Origin(supplier + day + ".csv", "", ""));
     }
 
@@ -132,11 +131,8 @@ final class PriceChangesTest {
                 quote.packUnit(),
                 quote.breaks(),
                 quote.currency(),
-                null,
-                Figure.ONE,
-                null,
-                day,
-                null,
+                LineTerms.NONE,
+                new Validity(day, null),
                 new Origin("book.xlsx", "Offers", "A2"));
     }
 

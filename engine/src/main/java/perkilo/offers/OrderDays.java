@@ -1,0 +1,30 @@
+package perkilo.offers;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The days on which orders can be placed at a price.
+ *
+ * @param first not before the day that prices are looked at from
+ * @param last null where no end is known
+ * @param next the day that another price of the same pack takes over; null where none is known
+ * @param endedBy the list that names the pack without a price, where that is why {@code last} comes before the day that
+ *     was quoted; else null
+ */
+public record OrderDays(
+        LocalDate first,
+        @Nullable LocalDate last,
+        @Nullable LocalDate next,
+        @Nullable Unpriced endedBy) {
+
+    /** Whether an order can be placed on a day. */
+    public boolean contains(LocalDate day) {
+        return !day.isBefore(first) && (last == null || !day.isAfter(last));
+    }
+
+    /** Whether nothing can be ordered for a while between this price and the next. */
+    public boolean leavesGap() {
+        return next != null && last != null && last.plusDays(1).isBefore(next);
+    }
+}

@@ -1,0 +1,78 @@
+package perkilo.reading;
+
+import java.util.List;
+import perkilo.offers.Conflict;
+import perkilo.offers.JoinedOffer;
+import perkilo.offers.Offer;
+import perkilo.origin.Origin;
+import perkilo.reading.table.Findings;
+import perkilo.schema.Column;
+import perkilo.schema.OffersSheet;
+
+/** Reports what does not fit together in the rows of one offer, with its cells. */
+final class OfferConflicts {
+
+    private OfferConflicts() {}
+
+    /** The offers that rows make up; what does not fit in them is reported. */
+    static List<Offer> reported(List<JoinedOffer<OfferRow>> offers, Findings findings) {
+        return offers.stream()
+                .map(one -> {
+                    report(one, findings);
+                    return one.offer();
+                })
+                .toList();
+    }
+
+    static void report(JoinedOffer<OfferRow> offer, Findings findings) {
+        for (Conflict<OfferRow> conflict : offer.conflicts()) {
+            report(conflict, findings);
+        }
+    }
+
+    private static void report(Conflict<OfferRow> conflict, Findings findings) {
+        if (conflict instanceof Conflict.Differs<OfferRow> differs) {
+            Column column = column(differs.field());
+            findings.error(
+                    differs.row().row().origin(column),
+                    "%s differs from that of the same offer's row in %s; they must agree"
+                            .formatted(column.header(), where(differs.other())));
+        } else if (conflict instanceof Conflict.SamePrice<OfferRow> same) {
+            findings.warning(
+                    same.row().offer().origin(), "the same offer already stands in %s".formatted(where(same.other())));
+        } else if (conflict instanceof Conflict.OtherPrice<OfferRow> other) {
+            findings.error(
+                    price(other.row()),
+                    "a second price from the same quantity, the first is in %s; keep one, or give each its date of quote"
+                            .formatted(price(other.other()).where()));
+        } else if (conflict instanceof Conflict.Dearer<OfferRow> dearer) {
+            findings.warning(
+                    price(dearer.row()),
+                    "the price from %s %s is above that from a smaller quantity in %s"
+                            .formatted(
+                                    dearer.from().toPlainString(),
+                                    dearer.row().offer().packUnit().symbol(),
+                                    price(dearer.other()).where()));
+        } else {
+            throw new AssertionError(conflict);
+        }
+    }
+
+    private static Column column(Conflict.Field field) {
+        return switch (field) {
+            case CURRENCY -> OffersSheet.CURRENCY_OF_PRICE;
+            case MINIMUM_ORDER -> OffersSheet.MINIMUM_ORDER;
+            case ORDER_MULTIPLE -> OffersSheet.ORDER_MULTIPLE;
+            case DUTY -> OffersSheet.DUTY;
+            case VALID_UNTIL -> OffersSheet.VALID_UNTIL;
+        };
+    }
+
+    private static Origin price(OfferRow row) {
+        return row.row().origin(OffersSheet.PRICE);
+    }
+
+    private static String where(OfferRow row) {
+        return row.offer().origin().where();
+    }
+}
