@@ -115,7 +115,7 @@ public final class SwapJson {
     }
 
     private static ObjectNode gate(Verdict verdict) {
-        return Json.object().put("gate", verdict.gate()).put("ok", verdict.ok()).put("why", verdict.why());
+        return Json.object().put("gate", verdict.gate().name()).put("ok", verdict.ok()).put("why", verdict.why());
     }
 
     private static void money(ObjectNode json, List<RunChange> runs) {

@@ -16,6 +16,7 @@ import perkilo.swaps.Rejected;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.facts.NaturalOrigin;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.money.RunChange;
 
@@ -190,7 +191,7 @@ final class SwapsSheet {
         natural(row, column, swap.trial().before().naturalOrigin());
         natural(row, column + 1, swap.trial().after().naturalOrigin());
         String allergens = swap.verdicts().stream()
-                .filter(verdict -> verdict.gate().equals("allergens"))
+                .filter(verdict -> verdict.gate().equals(Gates.ALLERGENS))
                 .map(Verdict::why)
                 .findFirst()
                 .orElse("");
