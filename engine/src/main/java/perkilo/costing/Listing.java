@@ -41,7 +41,7 @@ public record Listing(
 
     /** Whether it is sold by the piece. */
     public boolean isByPiece() {
-        return offer.packUnit().kind() == Measure.Kind.COUNT;
+        return offer.packUnit().isCount();
     }
 
     /**
@@ -139,7 +139,7 @@ public record Listing(
      * @throws IllegalArgumentException for a volume without a density
      */
     public static BigDecimal basePer(Measure unit, @Nullable Figure density) {
-        if (unit.kind() == Measure.Kind.COUNT) {
+        if (unit.isCount()) {
             return unit.inBase();
         }
         return unit.inKg(density == null ? null : density.value())

@@ -1,85 +1,177 @@
 package perkilo.model;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 
 /**
- * What a material is like, so far as it is known. Null, and an empty text or list, mean: not known.
- *
- * @param active active matter as a fraction of the material as supplied
- * @param solubleIn where it dissolves: oil, water, both …
- * @param maxProcessC the highest temperature it withstands in processing, in °C
- * @param meltsAtC in °C
- * @param charge nonionic, anionic, cationic or amphoteric
- * @param spreadingClass light, medium or heavy
- * @param spreadingValue in mm² in 10 minutes
- * @param viscosity in mPa·s
- * @param requiredHlb of an oil in an oil-in-water emulsion
- * @param hlb of an emulsifier
- * @param useMin lowest usual level in a formula, as a fraction
- * @param useMax highest usual level in a formula, as a fraction
- * @param legalMax highest level the law allows, as a fraction
- * @param phMin lowest pH it works at
- * @param phMax highest pH it works at
- * @param naturalOriginIndex by ISO 16128, 0 to 1
- * @param tags such as vegan, palm-free
- * @param allergens fragrance allergens in it
+ * What a material is like, so far as it is known: a value for each {@link Fact}. Null, and an empty text or list, mean:
+ * not known.
  */
-public record Traits(
-        @Nullable Figure active,
-        String solubleIn,
-        @Nullable Figure maxProcessC,
-        @Nullable Figure meltsAtC,
-        String charge,
-        String spreadingClass,
-        @Nullable Figure spreadingValue,
-        @Nullable Figure viscosity,
-        @Nullable Figure requiredHlb,
-        @Nullable Figure hlb,
-        @Nullable Figure useMin,
-        @Nullable Figure useMax,
-        @Nullable Figure legalMax,
-        @Nullable Figure phMin,
-        @Nullable Figure phMax,
-        @Nullable Figure naturalOriginIndex,
-        List<String> tags,
-        List<Allergen> allergens) {
+public final class Traits {
 
     /** Nothing is known. */
-    public static final Traits UNKNOWN = new Traits(
-            null, "", null, null, "", "", null, null, null, null, null, null, null, null, null, null, List.of(),
-            List.of());
+    public static final Traits UNKNOWN = new Traits(new EnumMap<>(Fact.class));
 
-    public Traits {
-        tags = List.copyOf(tags);
-        allergens = List.copyOf(allergens);
+    /** Figures, words, lists of words and of allergens, by what {@link Fact#kind} says; what is not known is left out. */
+    private final Map<Fact, Object> known;
+
+    private Traits(Map<Fact, Object> known) {
+        this.known = known;
+    }
+
+    /** A new set of facts. */
+    public static Builder builder() {
+        return new Builder(new EnumMap<>(Fact.class));
+    }
+
+    /** These facts, to be changed. */
+    public Builder toBuilder() {
+        return new Builder(new EnumMap<>(known));
     }
 
     /** Whether anything is known. */
     public boolean isAnyKnown() {
-        @Nullable Figure[] figures = {
-            active,
-            maxProcessC,
-            meltsAtC,
-            spreadingValue,
-            viscosity,
-            requiredHlb,
-            hlb,
-            useMin,
-            useMax,
-            legalMax,
-            phMin,
-            phMax,
-            naturalOriginIndex
-        };
-        for (Figure figure : figures) {
-            if (figure != null) {
-                return true;
-            }
+        return !known.isEmpty();
+    }
+
+    /** A number or a fraction; null where it is not known. */
+    public @Nullable Figure figure(Fact fact) {
+        check(fact, fact.kind().isFigure());
+        return (Figure) known.get(fact);
+    }
+
+    /** A word; empty where it is not known. */
+    public String word(Fact fact) {
+        check(fact, fact.kind() == Fact.Kind.WORD);
+        return known.get(fact) instanceof String word ? word : "";
+    }
+
+    /** Several words; none where they are not known. */
+    @SuppressWarnings("unchecked") // the builder lets nothing else in
+    public List<String> words(Fact fact) {
+        check(fact, fact.kind() == Fact.Kind.WORDS);
+        return (List<String>) known.getOrDefault(fact, List.of());
+    }
+
+    /** Names with their shares; none where they are not known. */
+    @SuppressWarnings("unchecked") // the builder lets nothing else in
+    public List<Allergen> shares(Fact fact) {
+        check(fact, fact.kind() == Fact.Kind.SHARES);
+        return (List<Allergen>) known.getOrDefault(fact, List.of());
+    }
+
+    private static void check(Fact fact, boolean fits) {
+        if (!fits) {
+            throw new IllegalArgumentException(fact + " is of the kind " + fact.kind());
         }
-        boolean words = !solubleIn.isEmpty() || !charge.isEmpty() || !spreadingClass.isEmpty();
-        return words || !tags.isEmpty() || !allergens.isEmpty();
+    }
+
+    /** {@link Fact#ACTIVE}. */
+    public @Nullable Figure active() {
+        return figure(Fact.ACTIVE);
+    }
+
+    /** {@link Fact#SOLUBLE_IN}. */
+    public String solubleIn() {
+        return word(Fact.SOLUBLE_IN);
+    }
+
+    /** {@link Fact#MAX_PROCESS_C}. */
+    public @Nullable Figure maxProcessC() {
+        return figure(Fact.MAX_PROCESS_C);
+    }
+
+    /** {@link Fact#MELTS_AT_C}. */
+    public @Nullable Figure meltsAtC() {
+        return figure(Fact.MELTS_AT_C);
+    }
+
+    /** {@link Fact#CHARGE}. */
+    public String charge() {
+        return word(Fact.CHARGE);
+    }
+
+    /** {@link Fact#SPREADING_CLASS}. */
+    public String spreadingClass() {
+        return word(Fact.SPREADING_CLASS);
+    }
+
+    /** {@link Fact#SPREADING_VALUE}. */
+    public @Nullable Figure spreadingValue() {
+        return figure(Fact.SPREADING_VALUE);
+    }
+
+    /** {@link Fact#VISCOSITY}. */
+    public @Nullable Figure viscosity() {
+        return figure(Fact.VISCOSITY);
+    }
+
+    /** {@link Fact#REQUIRED_HLB}. */
+    public @Nullable Figure requiredHlb() {
+        return figure(Fact.REQUIRED_HLB);
+    }
+
+    /** {@link Fact#HLB}. */
+    public @Nullable Figure hlb() {
+        return figure(Fact.HLB);
+    }
+
+    /** {@link Fact#USE_MIN}. */
+    public @Nullable Figure useMin() {
+        return figure(Fact.USE_MIN);
+    }
+
+    /** {@link Fact#USE_MAX}. */
+    public @Nullable Figure useMax() {
+        return figure(Fact.USE_MAX);
+    }
+
+    /** {@link Fact#LEGAL_MAX}. */
+    public @Nullable Figure legalMax() {
+        return figure(Fact.LEGAL_MAX);
+    }
+
+    /** {@link Fact#PH_MIN}. */
+    public @Nullable Figure phMin() {
+        return figure(Fact.PH_MIN);
+    }
+
+    /** {@link Fact#PH_MAX}. */
+    public @Nullable Figure phMax() {
+        return figure(Fact.PH_MAX);
+    }
+
+    /** {@link Fact#NATURAL_ORIGIN_INDEX}. */
+    public @Nullable Figure naturalOriginIndex() {
+        return figure(Fact.NATURAL_ORIGIN_INDEX);
+    }
+
+    /** {@link Fact#TAGS}. */
+    public List<String> tags() {
+        return words(Fact.TAGS);
+    }
+
+    /** {@link Fact#ALLERGENS}. */
+    public List<Allergen> allergens() {
+        return shares(Fact.ALLERGENS);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Traits traits && known.equals(traits.known);
+    }
+
+    @Override
+    public int hashCode() {
+        return known.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return known.toString();
     }
 
     /**
@@ -89,4 +181,49 @@ public record Traits(
      * @param share of the material, as a fraction; null where not known
      */
     public record Allergen(String name, @Nullable Figure share) {}
+
+    /** Collects facts. */
+    public static final class Builder {
+
+        private final EnumMap<Fact, Object> known;
+
+        private Builder(EnumMap<Fact, Object> known) {
+            this.known = known;
+        }
+
+        /** A number or a fraction; null for one that is not known. */
+        public Builder figure(Fact fact, @Nullable Figure figure) {
+            return put(fact, fact.kind().isFigure(), figure, figure == null);
+        }
+
+        /** A word; empty for one that is not known. */
+        public Builder word(Fact fact, String word) {
+            return put(fact, fact.kind() == Fact.Kind.WORD, word, word.isEmpty());
+        }
+
+        /** Several words; none where they are not known. */
+        public Builder words(Fact fact, List<String> words) {
+            return put(fact, fact.kind() == Fact.Kind.WORDS, List.copyOf(words), words.isEmpty());
+        }
+
+        /** Names with their shares; none where they are not known. */
+        public Builder shares(Fact fact, List<Allergen> shares) {
+            return put(fact, fact.kind() == Fact.Kind.SHARES, List.copyOf(shares), shares.isEmpty());
+        }
+
+        /** What was collected. */
+        public Traits build() {
+            return known.isEmpty() ? UNKNOWN : new Traits(new EnumMap<>(known));
+        }
+
+        private Builder put(Fact fact, boolean fits, @Nullable Object value, boolean unknown) {
+            check(fact, fits);
+            if (unknown || value == null) {
+                known.remove(fact);
+            } else {
+                known.put(fact, value);
+            }
+            return this;
+        }
+    }
 }

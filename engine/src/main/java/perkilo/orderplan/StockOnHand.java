@@ -90,7 +90,7 @@ public record StockOnHand(
     }
 
     private static Optional<BigDecimal> perUnit(StockLot lot, Item item) {
-        boolean counted = lot.unit().kind() == Measure.Kind.COUNT;
+        boolean counted = lot.unit().isCount();
         boolean needsDensity = lot.unit().kind() == Measure.Kind.VOLUME;
         if (counted == item.isMaterial() || (needsDensity && density(item) == null)) {
             return Optional.empty();

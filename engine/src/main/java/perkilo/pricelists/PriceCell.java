@@ -101,6 +101,13 @@ final class PriceCell {
         return words.length() > LONG_WORDS ? PriceNote.of(words) : notes.computeIfAbsent(words, PriceNote::of);
     }
 
+    /** What a cell says that has nothing else to say than what a price is for. */
+    private Optional<PriceNote> basis(String words) {
+        return note(words)
+                .filter(PriceNote::saysWhatFor)
+                .or(() -> note("per " + words).filter(PriceNote::saysWhatFor));
+    }
+
     private static String wrong(Cell cell) {
         return switch (cell.kind()) {
             case ERROR -> "the price is " + cell.text();
@@ -195,7 +202,7 @@ final class PriceCell {
             Origin origin, PriceNote beside, PriceNote header, String perCell, PackText pack, String remark) {
         PriceNote row = PriceNote.NONE;
         if (!perCell.isEmpty()) {
-            row = note(perCell).filter(PriceNote::saysWhatFor).orElse(null);
+            row = basis(perCell).orElse(null);
             if (row == null) {
                 findings.error(
                         origin,
@@ -204,7 +211,7 @@ final class PriceCell {
                 return null;
             }
         }
-        PriceNote answer = mapping.answer(Mapping.PRICE_PER).flatMap(this::note).orElse(PriceNote.NONE);
+        PriceNote answer = mapping.answer(Mapping.PRICE_PER).flatMap(this::basis).orElse(PriceNote.NONE);
         PriceNote inRow = firstSaying(beside, row);
         PriceNote ofList = firstSaying(header, title, answer);
         PriceNote holds = inRow.saysWhatFor() ? inRow : unlessRemarked(origin, ofList, remark, pack);
@@ -242,8 +249,8 @@ final class PriceCell {
      */
     private @Nullable PriceNote unlessRemarked(Origin origin, PriceNote ofList, String remark, PackText pack) {
         PriceNote said = remark.isEmpty() ? PriceNote.NONE : note(remark).orElse(PriceNote.NONE);
-        boolean pieces = said.per() != null && said.per().measure() == Measure.EACH;
-        if (pieces && pack.content().measure() != Measure.EACH) {
+        boolean pieces = said.per() != null && said.per().measure().isCount();
+        if (pieces && !pack.content().measure().isCount()) {
             said = new PriceNote(said.currency(), null, true, null);
         }
         if (!said.saysWhatFor() || !ofList.saysWhatFor() || said.isSameBasis(ofList)) {
@@ -303,8 +310,7 @@ final class PriceCell {
         if (per == null) {
             throw new IllegalStateException("a note that says nothing");
         }
-        boolean counted = per.measure() == Measure.EACH;
-        if (counted != (pack.measure() == Measure.EACH)) {
+        if (per.measure().isCount() != pack.measure().isCount()) {
             findings.error(
                     origin,
                     "the price is per %s, but the pack is %s"

@@ -10,7 +10,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.reading.table.CurrencySign;
-import perkilo.units.Measure;
 
 /**
  * What words beside or above a price say of it: {@code €/kg}, {@code EUR per 100 g}, {@code je Gebinde}.
@@ -52,7 +51,7 @@ record PriceNote(
         if (sign.isPresent()) {
             return sign.map(found -> new PriceNote(found, null, false, null));
         }
-        return basis(text);
+        return basis(text).filter(note -> !note.isBareNumberWord());
     }
 
     /**
@@ -137,6 +136,14 @@ record PriceNote(
         return true;
     }
 
+    /** Whether it names one unit of several pieces: {@code gross} without "per" is mostly the opposite of net. */
+    private boolean isBareNumberWord() {
+        return per != null
+                && per.measure().isCount()
+                && !per.measure().isBase()
+                && per.amount().compareTo(BigDecimal.ONE) == 0;
+    }
+
     private PriceNote in(@Nullable CurrencySign other) {
         return other == null ? this : new PriceNote(other, per, pack, content);
     }
@@ -146,7 +153,7 @@ record PriceNote(
         String text = Words.tidy(words);
         boolean sounds = PER.matcher(text).find()
                 || Quantity.unit(text)
-                        .filter(unit -> unit.measure() == Measure.EACH)
+                        .filter(unit -> unit.measure().isCount())
                         .isPresent();
         return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();
     }

@@ -52,15 +52,17 @@ final class Amounts {
 
     /** Reports an amount that is said to be for something else than what the column asks for. */
     private static void checkBasis(TableRow row, Column column, Amount amount) {
-        Measure asked = PER_KG.contains(column) ? Measure.KG : Measure.EACH;
-        boolean other = amount.measure().map(said -> said != asked).orElse(asked == Measure.KG && amount.perPack())
+        boolean perKg = PER_KG.contains(column);
+        boolean other = amount.measure()
+                        .map(said -> perKg ? said != Measure.KG : !said.isCount() || !said.isBase())
+                        .orElse(perKg && amount.perPack())
                 || amount.count().compareTo(BigDecimal.ONE) != 0;
         if (other) {
             row.findings()
                     .error(
                             row.origin(column),
                             "%s is per %s; expected an amount%s"
-                                    .formatted(column.header(), amount.per(), asked == Measure.KG ? " per kg" : ""));
+                                    .formatted(column.header(), amount.per(), perKg ? " per kg" : ""));
         }
     }
 

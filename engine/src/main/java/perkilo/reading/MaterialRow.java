@@ -1,13 +1,11 @@
 package perkilo.reading;
 
-import static perkilo.schema.MaterialsSheet.ALLERGENS;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.money.CurrencyUnit;
-import org.jspecify.annotations.Nullable;
+import perkilo.model.Fact;
 import perkilo.model.Material;
 import perkilo.model.Traits;
 import perkilo.origin.Figure;
@@ -42,32 +40,28 @@ final class MaterialRow {
     }
 
     private static Traits traits(TableRow row) {
-        Traits traits = new Traits(
-                row.figure(MaterialsSheet.ACTIVE),
-                row.text(MaterialsSheet.SOLUBLE_IN),
-                row.figure(MaterialsSheet.MAX_PROCESS),
-                row.figure(MaterialsSheet.MELTS_AT),
-                row.text(MaterialsSheet.CHARGE),
-                row.text(MaterialsSheet.SPREADING_CLASS),
-                row.figure(MaterialsSheet.SPREADING_VALUE),
-                row.figure(MaterialsSheet.VISCOSITY),
-                row.figure(MaterialsSheet.REQUIRED_HLB),
-                row.figure(MaterialsSheet.HLB),
-                row.figure(MaterialsSheet.USE_MIN),
-                row.figure(MaterialsSheet.USE_MAX),
-                row.figure(MaterialsSheet.LEGAL_MAX),
-                row.figure(MaterialsSheet.PH_MIN),
-                row.figure(MaterialsSheet.PH_MAX),
-                row.figure(MaterialsSheet.NATURAL_ORIGIN),
-                row.list(MaterialsSheet.TAGS),
-                allergens(row));
-        compare(row, MaterialsSheet.USE_MIN, traits.useMin(), MaterialsSheet.USE_MAX, traits.useMax());
-        compare(row, MaterialsSheet.PH_MIN, traits.phMin(), MaterialsSheet.PH_MAX, traits.phMax());
+        Traits.Builder facts = Traits.builder();
+        for (Fact fact : Fact.values()) {
+            Column column = MaterialsSheet.column(fact);
+            switch (fact.kind()) {
+                case NUMBER, PERCENT -> facts.figure(fact, row.figure(column));
+                case WORD -> facts.word(fact, row.text(column));
+                case WORDS -> facts.words(fact, row.list(column));
+                case SHARES -> facts.shares(fact, shares(row, column));
+            }
+        }
+        Traits traits = facts.build();
+        compare(row, traits, Fact.USE_MIN, Fact.USE_MAX);
+        compare(row, traits, Fact.PH_MIN, Fact.PH_MAX);
         return traits;
     }
 
     private static void compare(
-            TableRow row, Column lowColumn, @Nullable Figure low, Column highColumn, @Nullable Figure high) {
+            TableRow row, Traits traits, Fact lowest, Fact highest) {
+        Figure low = traits.figure(lowest);
+        Figure high = traits.figure(highest);
+        Column lowColumn = MaterialsSheet.column(lowest);
+        Column highColumn = MaterialsSheet.column(highest);
         if (low != null && high != null && low.value().compareTo(high.value()) > 0) {
             row.findings()
                     .error(
@@ -80,9 +74,9 @@ final class MaterialRow {
         }
     }
 
-    private static List<Traits.Allergen> allergens(TableRow row) {
+    private static List<Traits.Allergen> shares(TableRow row, Column column) {
         List<Traits.Allergen> allergens = new ArrayList<>();
-        for (String word : row.list(ALLERGENS)) {
+        for (String word : row.list(column)) {
             Matcher matcher = NAME_AND_SHARE.matcher(word);
             if (!matcher.matches()) {
                 allergens.add(new Traits.Allergen(word, null));
@@ -90,14 +84,14 @@ final class MaterialRow {
             }
             String share = matcher.group(2).replace("%", "").strip();
             if (NumberText.parse(share) instanceof NumberText.Parsed parsed) {
-                Figure figure = new Figure(parsed.value().movePointLeft(2), row.origin(ALLERGENS), null);
+                Figure figure = new Figure(parsed.value().movePointLeft(2), row.origin(column), null);
                 allergens.add(new Traits.Allergen(matcher.group(1).strip(), figure));
             } else {
                 row.findings()
                         .error(
-                                row.origin(ALLERGENS),
+                                row.origin(column),
                                 "\"%s\" is not a name with a percentage; expected such as %s"
-                                        .formatted(word, ALLERGENS.example()));
+                                        .formatted(word, column.example()));
             }
         }
         return allergens;

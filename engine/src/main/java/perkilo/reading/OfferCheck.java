@@ -32,7 +32,7 @@ final class OfferCheck {
     private boolean fits(Offer offer) {
         checkPrices(offer);
         String key = Names.key(offer.item());
-        boolean count = offer.packUnit().kind() == Measure.Kind.COUNT;
+        boolean count = offer.packUnit().isCount();
         boolean component = items.components().containsKey(key);
         boolean material = items.materials().containsKey(key)
                 || (!component && book.materials().containsKey(key));

@@ -145,8 +145,8 @@ final class OfferRowReader {
             return null;
         }
         Measure measure = said.measure();
-        boolean count = measure != null && measure.kind() == Measure.Kind.COUNT;
-        boolean packCount = packUnit.kind() == Measure.Kind.COUNT;
+        boolean count = measure != null && measure.isCount();
+        boolean packCount = packUnit.isCount();
         if (measure != null && count != packCount) {
             findings.error(
                     row.origin(PRICE_PER),

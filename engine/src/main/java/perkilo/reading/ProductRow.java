@@ -44,7 +44,7 @@ final class ProductRow {
     }
 
     private static void checkUnit(TableRow row, Measure unit) {
-        if (unit.kind() == Measure.Kind.COUNT) {
+        if (unit.isCount()) {
             row.findings()
                     .error(
                             row.origin(FILL_UNIT),

@@ -101,7 +101,7 @@ final class StockCheck {
     }
 
     private void checkPieces(StockLot lot) {
-        if (lot.unit().kind() != Measure.Kind.COUNT) {
+        if (!lot.unit().isCount()) {
             findings.error(
                     lot.quantity().origin(),
                     "the stock of \"%s\" is in %s, but it is a component; expected pieces, with each as the unit"
@@ -110,7 +110,7 @@ final class StockCheck {
     }
 
     private void checkWeight(StockLot lot, Material material) {
-        if (lot.unit().kind() == Measure.Kind.COUNT) {
+        if (lot.unit().isCount()) {
             findings.error(
                     lot.quantity().origin(),
                     "the stock of \"%s\" is in pieces, but it is a raw material; expected a unit such as kg"

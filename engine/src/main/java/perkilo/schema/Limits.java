@@ -33,6 +33,29 @@ public enum Limits {
         this.highestAllowed = highestAllowed;
     }
 
+    /**
+     * The limits from a lowest number to a highest one, both allowed.
+     *
+     * @param lowest empty for none
+     * @param highest empty for none
+     * @throws IllegalArgumentException if there are no words for such limits yet
+     */
+    static Limits of(String lowest, String highest) {
+        for (Limits limits : values()) {
+            boolean from = limits.lowest == null
+                    ? lowest.isEmpty()
+                    : limits.lowestAllowed && limits.lowest.toPlainString().equals(lowest);
+            boolean to = limits.highest == null
+                    ? highest.isEmpty()
+                    : limits.highestAllowed && limits.highest.toPlainString().equals(highest);
+            if (from && to) {
+                return limits;
+            }
+        }
+        throw new IllegalArgumentException(
+                "no limits from \"" + lowest + "\" to \"" + highest + "\"; add them here, with their words");
+    }
+
     /** The limits in a person's words, such as {@code zero or more}; empty where any number will do. */
     public String words() {
         return words;

@@ -6,9 +6,14 @@ import static perkilo.schema.ValueKind.NUMBER;
 import static perkilo.schema.ValueKind.PERCENT;
 import static perkilo.schema.ValueKind.TEXT;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import perkilo.model.Fact;
 
-/** What is known of the raw materials. */
+/** What is known of the raw materials: what every run needs, and the {@linkplain Fact facts}. */
 public final class MaterialsSheet {
 
     public static final Column MATERIAL = Column.of(
@@ -47,80 +52,7 @@ public final class MaterialsSheet {
             .also("Shelf life", "Shelf-life")
             .limited(Limits.ABOVE_ZERO);
 
-    public static final Column ACTIVE = Column.of("Active %", PERCENT, "active matter as supplied", "47")
-            .also("Active matter %", "Actives %", "Active content %", "Solids %")
-            .limited(Limits.UP_TO_HUNDRED);
-
-    public static final Column SOLUBLE_IN =
-            Column.of("Soluble in", TEXT, "water, oil or both", "water").also("Solubility", "Phase solubility");
-
-    public static final Column MAX_PROCESS = Column.of(
-                    "Max process °C", NUMBER, "the highest temperature that it withstands in making", "90")
-            .in("°C")
-            .also("Max process temperature", "Maximum process temperature", "Max temperature")
-            .limited(Limits.ANY);
-
-    public static final Column MELTS_AT = Column.of("Melts at °C", NUMBER, "its melting point", "65")
-            .in("°C")
-            .also("Melting point", "Melts at", "Melt point")
-            .limited(Limits.ANY);
-
-    public static final Column CHARGE = Column.of(
-                    "Charge", TEXT, "nonionic, anionic, cationic or amphoteric", "nonionic")
-            .also("Ionic charge", "Ionicity");
-
-    public static final Column SPREADING_CLASS = Column.of(
-                    "Spreading class", TEXT, "of an emollient: light, medium or heavy", "medium")
-            .also("Spreading");
-
-    public static final Column SPREADING_VALUE =
-            Column.of("Spreading value", NUMBER, "of an emollient, in mm² in 10 minutes", "800");
-
-    public static final Column VISCOSITY = Column.of("Viscosity mPa·s", NUMBER, "at 20 to 25 °C", "28")
-            .in("mPa·s")
-            .also("Viscosity");
-
-    public static final Column REQUIRED_HLB = Column.of(
-                    "Required HLB", NUMBER, "of an oil in an oil-in-water emulsion", "11")
-            .also("rHLB");
-
-    public static final Column HLB =
-            Column.of("HLB", NUMBER, "of an emulsifier", "11").also("HLB value");
-
-    public static final Column USE_MIN = Column.of("Use min %", PERCENT, "lowest usual level in a formula", "1")
-            .also("Use level min %", "Min use %", "Minimum use level %")
-            .limited(Limits.UP_TO_HUNDRED);
-
-    public static final Column USE_MAX = Column.of("Use max %", PERCENT, "highest usual level in a formula", "5")
-            .also("Use level max %", "Max use %", "Maximum use level %")
-            .limited(Limits.UP_TO_HUNDRED);
-
-    public static final Column LEGAL_MAX = Column.of("Legal max %", PERCENT, "highest level that the law allows", "1")
-            .also("Legal limit %", "Regulatory limit %", "Legal maximum %")
-            .limited(Limits.UP_TO_HUNDRED);
-
-    public static final Column PH_MIN = Column.of("pH min", NUMBER, "lowest pH that it works at", "3")
-            .also("Min pH")
-            .limited(Limits.PH);
-
-    public static final Column PH_MAX = Column.of("pH max", NUMBER, "highest pH that it works at", "12")
-            .also("Max pH")
-            .limited(Limits.PH);
-
-    public static final Column NATURAL_ORIGIN = Column.of(
-                    "Natural origin index", NUMBER, "by ISO 16128, from 0 to 1", "1")
-            .also("NOI", "Natural origin", "ISO 16128 index")
-            .limited(Limits.INDEX);
-
-    public static final Column TAGS =
-            Column.of("Tags", LIST, "what a brand asks for", "vegan; palm-free").also("Claims", "Labels");
-
-    public static final Column ALLERGENS = Column.of(
-                    "Allergens",
-                    LIST,
-                    "fragrance allergens in it, each with its percentage",
-                    "Linalool 35; Limonene 0.5")
-            .also("Fragrance allergens");
+    private static final Map<Fact, Column> FACTS = facts();
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Materials",
@@ -133,33 +65,47 @@ public final class MaterialsSheet {
                     List.of(MATERIAL, HOUSE_PRICE),
                     List.of(MATERIAL, SHELF_LIFE),
                     List.of(MATERIAL, HANDLING_LOSS)),
-            List.of(
-                    MATERIAL,
-                    INCI,
-                    FUNCTIONS,
-                    DENSITY,
-                    HOUSE_PRICE,
-                    HANDLING_LOSS,
-                    SHELF_LIFE,
-                    ACTIVE,
-                    SOLUBLE_IN,
-                    MAX_PROCESS,
-                    MELTS_AT,
-                    CHARGE,
-                    SPREADING_CLASS,
-                    SPREADING_VALUE,
-                    VISCOSITY,
-                    REQUIRED_HLB,
-                    HLB,
-                    USE_MIN,
-                    USE_MAX,
-                    LEGAL_MAX,
-                    PH_MIN,
-                    PH_MAX,
-                    NATURAL_ORIGIN,
-                    TAGS,
-                    ALLERGENS),
+            columns(),
             "What is known of each raw material; blank is not known.");
 
     private MaterialsSheet() {}
+
+    /** The column of a fact. */
+    public static Column column(Fact fact) {
+        return Objects.requireNonNull(FACTS.get(fact));
+    }
+
+    /** What every run needs of a material, and then the facts that it is compared with others by. */
+    private static List<Column> columns() {
+        List<Column> columns =
+                new ArrayList<>(List.of(MATERIAL, INCI, FUNCTIONS, DENSITY, HOUSE_PRICE, HANDLING_LOSS, SHELF_LIFE));
+        columns.addAll(FACTS.values());
+        return columns;
+    }
+
+    private static Map<Fact, Column> facts() {
+        Map<Fact, Column> columns = new EnumMap<>(Fact.class);
+        for (Fact fact : Fact.values()) {
+            columns.put(fact, columnOf(fact));
+        }
+        return columns;
+    }
+
+    private static Column columnOf(Fact fact) {
+        Column column = Column.of(fact.header(), kind(fact), fact.explanation(), fact.example())
+                .also(fact.alsoHeaded().toArray(String[]::new));
+        return fact.kind().isFigure()
+                ? column.in(fact.unit())
+                        .limited(Limits.of(fact.range().lowest(), fact.range().highest()))
+                : column;
+    }
+
+    private static ValueKind kind(Fact fact) {
+        return switch (fact.kind()) {
+            case NUMBER -> NUMBER;
+            case PERCENT -> PERCENT;
+            case WORD -> TEXT;
+            case WORDS, SHARES -> LIST;
+        };
+    }
 }

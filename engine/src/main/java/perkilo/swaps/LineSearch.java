@@ -134,7 +134,7 @@ final class LineSearch {
         Closeness closeness = Closeness.of(trial.from(), trial.to());
         String shut = verdicts.stream()
                 .filter(verdict -> !verdict.ok())
-                .map(verdict -> verdict.gate() + ": " + verdict.why())
+                .map(verdict -> verdict.gate().name() + ": " + verdict.why())
                 .collect(Collectors.joining("; "));
         if (!shut.isEmpty()) {
             return rejected(trial, closeness, verdicts, shut);

@@ -84,7 +84,7 @@ public final class RecipeCheck {
                         portion.line().origin(),
                         "%s of \"%s\" in %s: %s.%s"
                                 .formatted(
-                                        verdict.gate(),
+                                        verdict.gate().name(),
                                         portion.material().name(),
                                         recipe.formula().name(),
                                         verdict.why(),

@@ -5,34 +5,33 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
-import javax.measure.MetricPrefix;
 import javax.measure.Unit;
-import javax.measure.UnitConverter;
-import javax.measure.quantity.Mass;
-import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
-import systems.uom.common.USCustomary;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.unit.Units;
 
 /**
  * A unit that goods are packed, priced, filled or counted in.
  *
- * <p>The factors are those of JSR 385's reference implementation, exact by definition: 1 lb = 0.45359237 kg, 1 US gal =
- * 3.785411784 L (NIST Special Publication 811, Appendix B).
+ * <p>A unit is one constant: its symbol, what it measures, what one of it is in kilograms, litres or pieces, and the
+ * words that people write for it. Nothing else names a unit; what treats pieces in another way than kilograms asks for
+ * the {@link #kind}. {@code EveryMeasureTest} takes each constant through a workbook and its result.
+ *
+ * <p>The factors are exact by definition: 1 lb = 0.45359237 kg, 16 oz = 1 lb, 1 US gal = 3.785411784 L, 128 US fl oz =
+ * 1 US gal (NIST Special Publication 811, Appendix B; Handbook 44, Appendix C). A gross is twelve dozen.
  */
 public enum Measure {
-    KG("kg", Kind.MASS),
-    G("g", Kind.MASS),
-    LB("lb", Kind.MASS),
-    OZ("oz", Kind.MASS),
-    L("L", Kind.VOLUME),
-    ML("mL", Kind.VOLUME),
-    US_GAL("US gal", Kind.VOLUME),
-    US_FL_OZ("US fl oz", Kind.VOLUME),
-    EACH("each", Kind.COUNT);
+    KG("kg", Kind.MASS, "1", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"),
+    G("g", Kind.MASS, "0.001", "gr", "gram", "grams", "gramme", "grammes", "gm", "gms"),
+    LB("lb", Kind.MASS, "0.45359237", "lbs", "pound", "pounds", "lb avdp"),
+    OZ("oz", Kind.MASS, "0.028349523125", "ozs", "ounce", "ounces", "oz avdp"),
+    L("L", Kind.VOLUME, "1", "lt", "ltr", "ltrs", "litre", "litres", "liter", "liters"),
+    ML("mL", Kind.VOLUME, "0.001", "millilitre", "millilitres", "milliliter", "milliliters", "cc"),
+    US_GAL("US gal", Kind.VOLUME, "3.785411784", "gal", "gals", "gallon", "gallons", "us gallon", "us gallons", "gal us", "usg"),
+    US_FL_OZ("US fl oz", Kind.VOLUME, "0.0295735295625", "fl oz", "floz", "fluid ounce", "fluid ounces"),
+    EACH("each", Kind.COUNT, "1", "ea", "pc", "pcs", "piece", "pieces", "unit", "units", "pce", "st", "stk", "stück", "no", "count"),
+    GROSS("gross", Kind.COUNT, "144", "grosses", "gros");
 
     /** What a unit measures. */
     public enum Kind {
@@ -42,16 +41,25 @@ public enum Measure {
     }
 
     private static final Pattern SPACES_AND_DOTS = Pattern.compile("[\\s\\p{Z}.]+");
-    private static final Map<String, Measure> BY_WORD = words();
-    private static final BigDecimal THOUSANDTH = new BigDecimal("0.001");
-    private static final Map<Measure, BigDecimal> IN_BASE = new ConcurrentHashMap<>();
+    private static final Map<String, Measure> BY_WORD = byWord();
 
     private final String symbol;
     private final Kind kind;
+    private final BigDecimal inBase;
+    private final String[] words;
 
-    Measure(String symbol, Kind kind) {
+    /**
+     * A unit.
+     *
+     * @param symbol as it is written beside a number; also read
+     * @param inBase kilograms, litres or pieces in one of it
+     * @param words other spellings; case, spaces and full stops don't matter
+     */
+    Measure(String symbol, Kind kind, String inBase, String... words) {
         this.symbol = symbol;
         this.kind = kind;
+        this.inBase = new BigDecimal(inBase);
+        this.words = words;
     }
 
     /**
@@ -76,28 +84,30 @@ public enum Measure {
         return kind;
     }
 
+    /** Whether it counts pieces, one by one or several at a time. */
+    public boolean isCount() {
+        return kind == Kind.COUNT;
+    }
+
+    /** Whether one of it is one kilogram, litre or piece. */
+    public boolean isBase() {
+        return inBase.compareTo(BigDecimal.ONE) == 0;
+    }
+
     /** The unit as JSR 385 knows it. */
     public Unit<?> unit() {
-        return switch (this) {
-            case KG -> Units.KILOGRAM;
-            case G -> Units.GRAM;
-            case LB -> USCustomary.POUND;
-            case OZ -> USCustomary.OUNCE;
-            case L -> Units.LITRE;
-            case ML -> MetricPrefix.MILLI(Units.LITRE);
-            case US_GAL -> USCustomary.GALLON_LIQUID;
-            case US_FL_OZ -> USCustomary.FLUID_OUNCE;
-            case EACH -> AbstractUnit.ONE;
-        };
+        Unit<?> base =
+                switch (kind) {
+                    case MASS -> Units.KILOGRAM;
+                    case VOLUME -> Units.LITRE;
+                    case COUNT -> AbstractUnit.ONE;
+                };
+        return isBase() ? base : base.multiply(inBase);
     }
 
     /** One of this unit in its kind's base: kilograms for mass, litres for volume, pieces for a count. Exact. */
     public BigDecimal inBase() {
-        return switch (this) {
-            case KG, L, EACH -> BigDecimal.ONE;
-            case G, ML -> THOUSANDTH;
-            case LB, OZ, US_GAL, US_FL_OZ -> IN_BASE.computeIfAbsent(this, Measure::convertOne);
-        };
+        return inBase;
     }
 
     /**
@@ -108,38 +118,28 @@ public enum Measure {
      */
     public Optional<BigDecimal> inKg(@Nullable BigDecimal density) {
         return switch (kind) {
-            case MASS -> Optional.of(inBase());
-            case VOLUME -> Optional.ofNullable(density).map(inBase()::multiply);
+            case MASS -> Optional.of(inBase);
+            case VOLUME -> Optional.ofNullable(density).map(inBase::multiply);
             case COUNT -> Optional.empty();
         };
     }
 
-    private BigDecimal convertOne() {
-        UnitConverter toBase = kind == Kind.MASS
-                ? unit().asType(Mass.class).getConverterTo(Units.KILOGRAM)
-                : unit().asType(Volume.class).getConverterTo(Units.LITRE);
-        return new BigDecimal(toBase.convert(BigDecimal.ONE).toString()).stripTrailingZeros();
+    private static Map<String, Measure> byWord() {
+        Map<String, Measure> byWord = new HashMap<>();
+        for (Measure measure : values()) {
+            put(byWord, measure.symbol, measure);
+            for (String word : measure.words) {
+                put(byWord, word, measure);
+            }
+        }
+        return byWord;
     }
 
-    private static Map<String, Measure> words() {
-        Map<String, Measure> words = new HashMap<>();
-        put(words, KG, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes");
-        put(words, G, "g", "gr", "gram", "grams", "gramme", "grammes", "gm", "gms");
-        put(words, LB, "lb", "lbs", "pound", "pounds", "lb avdp");
-        put(words, OZ, "oz", "ozs", "ounce", "ounces", "oz avdp");
-        put(words, L, "l", "lt", "ltr", "ltrs", "litre", "litres", "liter", "liters");
-        put(words, ML, "ml", "millilitre", "millilitres", "milliliter", "milliliters", "cc");
-        put(words, US_GAL, "us gal", "gal", "gals", "gallon", "gallons", "us gallon", "us gallons", "gal us", "usg");
-        put(words, US_FL_OZ, "us fl oz", "fl oz", "floz", "fluid ounce", "fluid ounces");
-        put(
-                words, EACH, "each", "ea", "pc", "pcs", "piece", "pieces", "unit", "units", "pce", "st", "stk", "stück",
-                "no", "count");
-        return words;
-    }
-
-    private static void put(Map<String, Measure> words, Measure measure, String... spellings) {
-        for (String spelling : spellings) {
-            words.put(squeeze(spelling), measure);
+    private static void put(Map<String, Measure> byWord, String word, Measure measure) {
+        Measure other = byWord.put(squeeze(word), measure);
+        if (other != null && other != measure) {
+            throw new IllegalStateException(
+                    "\"" + word + "\" stands for " + other.symbol + " and for " + measure.symbol);
         }
     }
 

@@ -370,7 +370,7 @@ final class OnPaper {
             case ML -> perLitre.by(Ratio.of(1000));
             case US_GAL -> GALLON.times(perLitre);
             case US_FL_OZ -> GALLON.by(Ratio.of(128)).times(perLitre);
-            case EACH -> throw new IllegalArgumentException("pieces have no weight");
+            default -> throw new IllegalArgumentException(unit + " is no unit of these books");
         };
     }
 

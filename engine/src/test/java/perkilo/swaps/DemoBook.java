@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Book;
 import perkilo.model.DeliveryTerm;
+import perkilo.model.Fact;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
@@ -232,25 +233,19 @@ final class DemoBook {
     }
 
     private static Traits traits(Map<String, String> row) {
-        return new Traits(
-                percent(row, "Active %"),
-                get(row, "Soluble in"),
-                number(row, "Max process °C"),
-                number(row, "Melts at °C"),
-                get(row, "Charge"),
-                get(row, "Spreading class"),
-                number(row, "Spreading value"),
-                number(row, "Viscosity mPa·s"),
-                number(row, "Required HLB"),
-                number(row, "HLB"),
-                percent(row, "Use min %"),
-                percent(row, "Use max %"),
-                percent(row, "Legal max %"),
-                number(row, "pH min"),
-                number(row, "pH max"),
-                number(row, "Natural origin index"),
-                words(get(row, "Tags")),
-                words(get(row, "Allergens")).stream().map(DemoBook::allergen).toList());
+        Traits.Builder facts = Traits.builder();
+        for (Fact fact : Fact.values()) {
+            String typed = get(row, fact.header());
+            switch (fact.kind()) {
+                case NUMBER -> facts.figure(fact, number(row, fact.header()));
+                case PERCENT -> facts.figure(fact, percent(row, fact.header()));
+                case WORD -> facts.word(fact, typed);
+                case WORDS -> facts.words(fact, words(typed));
+                case SHARES ->
+                    facts.shares(fact, words(typed).stream().map(DemoBook::allergen).toList());
+            }
+        }
+        return facts.build();
     }
 
     private static Traits.Allergen allergen(String text) {

@@ -2,9 +2,13 @@ package perkilo.swaps;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Fact;
 import perkilo.model.Material;
 import perkilo.model.Traits;
+import perkilo.origin.Figure;
 
 /** Materials, and what is known of them, with one thing changed. */
 public final class Varied {
@@ -19,6 +23,25 @@ public final class Varied {
      */
     public static Material trait(Material material, String trait, @Nullable Object value) {
         return of(material, "traits", of(material.traits(), trait, value));
+    }
+
+    /**
+     * The traits with another one.
+     *
+     * @param trait as its accessor is called
+     * @param value null, and an empty text or list, for one that is not known
+     */
+    @SuppressWarnings("unchecked") // a list of what the fact's kind says
+    public static Traits of(Traits traits, String trait, @Nullable Object value) {
+        Fact fact = Fact.valueOf(trait.replaceAll("(?=[A-Z])", "_").toUpperCase(Locale.ROOT));
+        Traits.Builder facts = traits.toBuilder();
+        return (switch (fact.kind()) {
+                    case NUMBER, PERCENT -> facts.figure(fact, (Figure) value);
+                    case WORD -> facts.word(fact, value == null ? "" : (String) value);
+                    case WORDS -> facts.words(fact, value == null ? List.of() : (List<String>) value);
+                    case SHARES -> facts.shares(fact, value == null ? List.of() : (List<Traits.Allergen>) value);
+                })
+                .build();
     }
 
     /**

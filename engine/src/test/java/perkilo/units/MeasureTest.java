@@ -7,11 +7,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import systems.uom.common.USCustomary;
 import tech.units.indriya.unit.Units;
 
 /**
@@ -32,7 +34,8 @@ final class MeasureTest {
         "ML, 0.001",
         "US_GAL, 3.785411784",
         "US_FL_OZ, 0.0295735295625",
-        "EACH, 1"
+        "EACH, 1",
+        "GROSS, 144"
     })
     void one_in_kilograms_litres_or_pieces_is_exact(Measure measure, BigDecimal inBase) {
         assertThat(measure.inBase()).isEqualByComparingTo(inBase);
@@ -141,5 +144,22 @@ final class MeasureTest {
         Unit<Mass> gram = Measure.G.unit().asType(Mass.class);
 
         assertThat(gram.getConverterTo(Units.KILOGRAM).convert(100.0)).isEqualTo(0.1);
+    }
+
+    /** The reference implementation of JSR 385 knows the pound, the ounce, the gallon and the fluid ounce itself. */
+    @Test
+    void customary_units_are_those_of_the_reference_implementation() {
+        assertThat(inKg(USCustomary.POUND)).isEqualByComparingTo(Measure.LB.inBase());
+        assertThat(inKg(USCustomary.OUNCE)).isEqualByComparingTo(Measure.OZ.inBase());
+        assertThat(inLitres(USCustomary.GALLON_LIQUID)).isEqualByComparingTo(Measure.US_GAL.inBase());
+        assertThat(inLitres(USCustomary.FLUID_OUNCE)).isEqualByComparingTo(Measure.US_FL_OZ.inBase());
+    }
+
+    private static BigDecimal inKg(Unit<Mass> unit) {
+        return new BigDecimal(unit.getConverterTo(Units.KILOGRAM).convert(BigDecimal.ONE).toString());
+    }
+
+    private static BigDecimal inLitres(Unit<Volume> unit) {
+        return new BigDecimal(unit.getConverterTo(Units.LITRE).convert(BigDecimal.ONE).toString());
     }
 }

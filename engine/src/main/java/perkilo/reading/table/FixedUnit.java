@@ -22,6 +22,8 @@ final class FixedUnit {
             "months",
                     Map.of("m", ONE, "mo", ONE, "month", ONE, "months", ONE, "year", "12", "years", "12", "yrs", "12"),
             "%", Map.of("%", ONE, "percent", ONE, "%w/w", ONE, "w/w", ONE, "%(w/w)", ONE),
+            "kg CO2e/kg",
+                    Map.of("kgco2/kg", ONE, "kgco2eq/kg", ONE, "kgco2eperkg", ONE, "tco2e/t", ONE, "gco2e/kg", "0.001"),
             "mPa·s", Map.of("mpa·s", ONE, "mpas", ONE, "mpa.s", ONE, "cp", ONE, "cps", ONE));
 
     private FixedUnit() {}
@@ -37,8 +39,16 @@ final class FixedUnit {
         if (unit.equals("kg")) {
             return Measure.parse(words).flatMap(measure -> measure.inKg(null));
         }
-        String key = words.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Z}]", "");
+        String key = key(words);
         String factor = KNOWN.getOrDefault(unit, Map.of()).get(key);
-        return Optional.ofNullable(factor).map(BigDecimal::new);
+        return factor == null && key.equals(key(unit))
+                ? Optional.of(BigDecimal.ONE)
+                : Optional.ofNullable(factor).map(BigDecimal::new);
+    }
+
+    private static String key(String words) {
+        return words.toLowerCase(Locale.ROOT)
+                .replaceAll("[\\s\\p{Z}]", "")
+                .replace('₂', '2');
     }
 }

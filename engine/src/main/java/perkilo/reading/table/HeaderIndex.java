@@ -100,7 +100,9 @@ final class HeaderIndex {
             return FixedUnit.factor(column.unit(), words).isPresent();
         }
         return UnitText.parse(words)
-                .map(unit -> column.kind() == ValueKind.MONEY || (unit.currency() == null && unit.isOne()))
+                .map(unit -> column.kind() == ValueKind.MONEY
+                        ? !unit.isBareNumberWord()
+                        : unit.currency() == null && unit.isOne())
                 .orElse(false);
     }
 

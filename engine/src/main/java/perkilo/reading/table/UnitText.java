@@ -98,6 +98,17 @@ public record UnitText(
         return count.compareTo(BigDecimal.ONE) == 0;
     }
 
+    /**
+     * Whether it is a word for several pieces alone, which says nothing of what a price is for: {@code gross} beside a
+     * price is mostly the opposite of net. {@code per gross} is no such word.
+     */
+    boolean isBareNumberWord() {
+        return measure != null
+                && measure.isCount()
+                && !measure.isBase()
+                && Measure.parse(words).isPresent();
+    }
+
     private static Optional<UnitText> simple(String text) {
         Optional<Measure> measure = Measure.parse(text);
         if (measure.isPresent()) {

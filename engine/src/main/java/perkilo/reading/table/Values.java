@@ -127,8 +127,10 @@ final class Values {
         if (column.kind().isPercent()) {
             return null;
         }
-        boolean plain = column.unit().isEmpty() || headerUnit.isEmpty();
-        return plain
+        if (column.unit().isEmpty()) {
+            return pieces(headerUnit);
+        }
+        return headerUnit.isEmpty()
                 ? BigDecimal.ONE
                 : FixedUnit.factor(column.unit(), headerUnit).orElse(null);
     }
@@ -144,11 +146,24 @@ final class Values {
             return percentFormat ? BigDecimal.ONE : HUNDREDTH;
         }
         String words = besideWords.isEmpty() ? headerUnit : besideWords;
-        if (column.unit().isEmpty() || words.isEmpty()) {
+        if (column.unit().isEmpty()) {
+            return pieces(words);
+        }
+        if (words.isEmpty()) {
             return BigDecimal.ONE;
         }
         BigDecimal known = FixedUnit.factor(column.unit(), words).orElse(null);
         return known != null ? known : noFactor("is in \"%s\", but %s is expected".formatted(words, column.unit()));
+    }
+
+    /** What a number of things is multiplied by to be in pieces: 144 for {@code 5 gross}. */
+    private BigDecimal pieces(String words) {
+        if (words.isEmpty() || !(column.kind() == ValueKind.WHOLE || column.kind() == ValueKind.NUMBER)) {
+            return BigDecimal.ONE;
+        }
+        Measure measure =
+                UnitText.parse(words).filter(UnitText::isOne).map(UnitText::measure).orElse(null);
+        return measure != null && measure.isCount() ? measure.inBase() : BigDecimal.ONE;
     }
 
     private @Nullable Amount checked(
@@ -175,7 +190,7 @@ final class Values {
 
     private boolean fits(UnitText beside) {
         return switch (column.kind()) {
-            case MONEY -> true;
+            case MONEY -> !beside.isBareNumberWord();
             case QUANTITY -> beside.currency() == null && !beside.pack() && beside.isOne();
             case WHOLE, NUMBER -> beside.currency() == null && !beside.pack() && isCount(beside);
             default -> false;
@@ -183,7 +198,7 @@ final class Values {
     }
 
     private static boolean isCount(UnitText beside) {
-        return beside.measure() == null || (beside.measure() == Measure.EACH && beside.isOne());
+        return beside.measure() == null || (beside.measure().isCount() && beside.isOne());
     }
 
     private String expected() {

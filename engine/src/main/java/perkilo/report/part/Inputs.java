@@ -55,6 +55,6 @@ public final class Inputs {
         if (density == null) {
             throw new IllegalArgumentException("a volume needs a density");
         }
-        return unit == Measure.L ? Expr.input(density) : factor.times(Expr.input(density));
+        return unit.isBase() ? Expr.input(density) : factor.times(Expr.input(density));
     }
 }

@@ -33,7 +33,7 @@ final class CandidateColumns<R> {
             Column.<TraitShare>of("known", "").json(TraitShare::known));
 
     private static final Table<Verdict> GATES = Table.of(
-            Column.<Verdict>of("gate", "").json(Verdict::gate),
+            Column.<Verdict>of("gate", "").json(verdict -> verdict.gate().name()),
             Column.<Verdict>of("ok", "").json(Verdict::ok),
             Column.<Verdict>of("why", "").json(Verdict::why));
 

@@ -17,6 +17,7 @@ import perkilo.sheet.table.Table;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.facts.NaturalOrigin;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.money.RunChange;
 
@@ -211,7 +212,7 @@ public final class SwapTable {
 
     private static String allergens(Swap swap) {
         return swap.verdicts().stream()
-                .filter(verdict -> verdict.gate().equals("allergens"))
+                .filter(verdict -> verdict.gate().equals(Gates.ALLERGENS))
                 .map(Verdict::why)
                 .findFirst()
                 .orElse("");

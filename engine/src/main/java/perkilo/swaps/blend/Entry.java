@@ -101,7 +101,7 @@ final class Entry {
                     .filter(verdict -> !verdict.ok())
                     .toList();
             Optional<Verdict> charge = shut.stream()
-                    .filter(verdict -> verdict.gate().equals("charge"))
+                    .filter(verdict -> verdict.gate().equals(Gates.CHARGE))
                     .findFirst();
             if (charge.isPresent()) {
                 return no(words(charge.get()));
@@ -117,7 +117,7 @@ final class Entry {
     }
 
     private static String words(Verdict shut) {
-        return shut.gate() + ": " + shut.why();
+        return shut.gate().name() + ": " + shut.why();
     }
 
     private static Answer no(String why) {

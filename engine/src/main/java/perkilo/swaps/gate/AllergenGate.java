@@ -5,11 +5,16 @@ import java.util.List;
 import perkilo.swaps.trial.Trial;
 
 /** Shows which fragrance allergens the label would newly have to name, and which no longer; never keeps one out. */
-final class AllergenGate implements DependsOnLevel {
+final class AllergenGate implements Gate {
 
     @Override
     public String name() {
         return "allergens";
+    }
+
+    @Override
+    public boolean dependsOnLevel() {
+        return true;
     }
 
     @Override
@@ -33,6 +38,6 @@ final class AllergenGate implements DependsOnLevel {
                 .filter(allergen -> allergen.share() == null)
                 .forEach(allergen -> cautions.add("how much %s is in %s is not known"
                         .formatted(allergen.name(), trial.to().name())));
-        return new Verdict(name(), true, words.isEmpty() ? "no change" : String.join("; ", words), cautions);
+        return new Verdict(this, true, words.isEmpty() ? "no change" : String.join("; ", words), cautions);
     }
 }

@@ -14,7 +14,12 @@ final class ChargeGate implements Gate {
 
     @Override
     public String name() {
-        return Gates.CHARGE;
+        return "charge";
+    }
+
+    @Override
+    public boolean judgesPlace() {
+        return true;
     }
 
     @Override

@@ -4,7 +4,7 @@ import perkilo.swaps.trial.Dose;
 import perkilo.swaps.trial.Trial;
 
 /** The formula still adds up: the q.s. line has enough to give. */
-final class DoseGate implements DependsOnLevel {
+final class DoseGate implements Gate {
 
     @Override
     public String name() {
@@ -12,8 +12,13 @@ final class DoseGate implements DependsOnLevel {
     }
 
     @Override
+    public boolean dependsOnLevel() {
+        return true;
+    }
+
+    @Override
     public Verdict judge(Trial trial) {
         Dose dose = trial.dose();
-        return new Verdict(name(), dose.balanced(), dose.why(), dose.cautions());
+        return new Verdict(this, dose.balanced(), dose.why(), dose.cautions());
     }
 }

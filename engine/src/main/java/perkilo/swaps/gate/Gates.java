@@ -2,36 +2,41 @@ package perkilo.swaps.gate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import perkilo.model.Material;
 import perkilo.swaps.trial.Trial;
 
 /** All gates, in the order in which they are worth asking: the cheap ones that keep most out come first. */
 public final class Gates {
 
-    private static final List<Gate> ALL = List.of(
+    /** Holds levels against the law. */
+    public static final Gate LEGAL_MAXIMUM = new LegalLimitGate();
+
+    /** Keeps opposite charges apart. */
+    public static final Gate CHARGE = new ChargeGate();
+
+    /** Shows which fragrance allergens the label would newly have to name. */
+    public static final Gate ALLERGENS = new AllergenGate();
+
+    /** Holds a material against what the products require. */
+    public static final Gate TAGS = new TagsGate();
+
+    /** Every gate there is. */
+    static final List<Gate> ALL = List.of(
             new FunctionGate(),
             new SolubilityGate(),
             new HeatGate(),
             new MeltingGate(),
-            new ChargeGate(),
+            CHARGE,
             new DoseGate(),
             new UseRangeGate(),
-            new LegalLimitGate(),
+            LEGAL_MAXIMUM,
             new PreservationGate(),
             new PhGate(),
-            new TagsGate(),
+            TAGS,
             new NaturalOriginGate(),
-            new AllergenGate(),
+            ALLERGENS,
             new HlbGuide());
-
-    /** The name of the gate that holds levels against the law. */
-    public static final String LEGAL_MAXIMUM = "legal maximum";
-
-    /** The name of the gate that keeps opposite charges apart. */
-    public static final String CHARGE = "charge";
-
-    private static final List<Gate> OF_A_PLACE =
-            List.of(new HeatGate(), new MeltingGate(), new ChargeGate(), new PhGate());
 
     private Gates() {}
 
@@ -42,11 +47,7 @@ public final class Gates {
 
     /** What every gate says. */
     public static List<Verdict> judge(Trial trial) {
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Gate gate : ALL) {
-            verdicts.add(gate.judge(trial));
-        }
-        return verdicts;
+        return judge(trial, gate -> true);
     }
 
     /**
@@ -55,24 +56,17 @@ public final class Gates {
      * @return the verdicts of function, solubility, heat, melting, charge, pH and tags
      */
     public static List<Verdict> judgeAtAnyLevel(Trial trial) {
-        return ALL.stream()
-                .filter(gate -> !(gate instanceof DependsOnLevel))
-                .map(gate -> gate.judge(trial))
-                .toList();
+        return judge(trial, gate -> !gate.dependsOnLevel());
     }
 
     /** What the gates say about a material's place: the phase's temperature, the others' charges, the final pH. */
     public static List<Verdict> judgePlace(Trial trial) {
-        List<Verdict> verdicts = new ArrayList<>();
-        for (Gate gate : OF_A_PLACE) {
-            verdicts.add(gate.judge(trial));
-        }
-        return verdicts;
+        return judge(trial, Gate::judgesPlace);
     }
 
     /** Whether it has the tags that the products require. */
     public static Verdict judgeTags(Trial trial) {
-        return new TagsGate().judge(trial);
+        return TAGS.judge(trial);
     }
 
     /**
@@ -81,6 +75,16 @@ public final class Gates {
      * @param trial whose recipe after the change may differ in any number of lines
      */
     public static List<Verdict> judgeLevel(Trial trial) {
-        return List.of(new UseRangeGate().judge(trial), new LegalLimitGate().judge(trial));
+        return judge(trial, Gate::judgesLevel);
+    }
+
+    private static List<Verdict> judge(Trial trial, Predicate<Gate> asked) {
+        List<Verdict> verdicts = new ArrayList<>();
+        for (Gate gate : ALL) {
+            if (asked.test(gate)) {
+                verdicts.add(gate.judge(trial));
+            }
+        }
+        return verdicts;
     }
 }

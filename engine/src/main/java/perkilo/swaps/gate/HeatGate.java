@@ -18,6 +18,11 @@ final class HeatGate implements Gate {
     }
 
     @Override
+    public boolean judgesPlace() {
+        return true;
+    }
+
+    @Override
     public Verdict judge(Trial trial) {
         Figure phase = trial.portion().line().phaseC();
         Figure max = trial.to().traits().maxProcessC();

@@ -9,7 +9,7 @@ import perkilo.swaps.trial.Trial;
 import perkilo.swaps.trial.Words;
 
 /** Shows how far the HLB that the oils require, and that of the emulsifiers, move; guides and never keeps one out. */
-final class HlbGuide implements DependsOnLevel {
+final class HlbGuide implements Gate {
 
     /** A move by more than this is worth a caution. Own choice. */
     private static final BigDecimal WORTH_A_LOOK = BigDecimal.ONE;
@@ -17,6 +17,11 @@ final class HlbGuide implements DependsOnLevel {
     @Override
     public String name() {
         return "HLB (guidance)";
+    }
+
+    @Override
+    public boolean dependsOnLevel() {
+        return true;
     }
 
     @Override
@@ -37,7 +42,7 @@ final class HlbGuide implements DependsOnLevel {
                 trial.after().emulsifierHlb(),
                 words,
                 cautions);
-        return new Verdict(name(), true, words.isEmpty() ? "no change" : String.join("; ", words), cautions);
+        return new Verdict(this, true, words.isEmpty() ? "no change" : String.join("; ", words), cautions);
     }
 
     private static void compare(String what, Hlb before, Hlb after, List<String> words, List<String> cautions) {

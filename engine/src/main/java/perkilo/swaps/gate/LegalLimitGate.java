@@ -18,14 +18,24 @@ import perkilo.swaps.trial.Words;
  * supplied; and the published one of its substance, where limits "as acid" are converted and substances that share a
  * limit are added up. A preservative, UV filter or colourant without any limit gets a caution.
  */
-final class LegalLimitGate implements DependsOnLevel {
+final class LegalLimitGate implements Gate {
 
     private static final BigDecimal ROUNDING = new BigDecimal("1e-9");
     private static final List<String> LISTED = List.of(Functions.PRESERVATIVE, "uv filter", Functions.COLORANT);
 
     @Override
     public String name() {
-        return Gates.LEGAL_MAXIMUM;
+        return "legal maximum";
+    }
+
+    @Override
+    public boolean dependsOnLevel() {
+        return true;
+    }
+
+    @Override
+    public boolean judgesLevel() {
+        return true;
     }
 
     @Override

@@ -17,6 +17,11 @@ final class MeltingGate implements Gate {
     }
 
     @Override
+    public boolean judgesPlace() {
+        return true;
+    }
+
+    @Override
     public Verdict judge(Trial trial) {
         Figure melts = trial.to().traits().meltsAtC();
         Figure phase = trial.portion().line().phaseC();

@@ -14,11 +14,16 @@ import perkilo.swaps.trial.Words;
  * <p>Materials whose index is not known count for nothing. Where that hides whether the target is met, the swap passes
  * only if it is known not to lower the content.
  */
-final class NaturalOriginGate implements DependsOnLevel {
+final class NaturalOriginGate implements Gate {
 
     @Override
     public String name() {
         return "natural origin";
+    }
+
+    @Override
+    public boolean dependsOnLevel() {
+        return true;
     }
 
     @Override

@@ -16,6 +16,11 @@ final class PhGate implements Gate {
     }
 
     @Override
+    public boolean judgesPlace() {
+        return true;
+    }
+
+    @Override
     public Verdict judge(Trial trial) {
         Figure min = trial.to().traits().phMin();
         Figure max = trial.to().traits().phMax();

@@ -5,7 +5,7 @@ import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
 
 /** What replaces a preservative is known to preserve at its level; a challenge test is needed whatever the figures. */
-final class PreservationGate implements DependsOnLevel {
+final class PreservationGate implements Gate {
 
     private static final String CHALLENGE =
             "the preservative system changes: a preservative efficacy (challenge) test is needed before release";
@@ -13,6 +13,11 @@ final class PreservationGate implements DependsOnLevel {
     @Override
     public String name() {
         return "preservation";
+    }
+
+    @Override
+    public boolean dependsOnLevel() {
+        return true;
     }
 
     @Override

@@ -7,7 +7,7 @@ import perkilo.swaps.trial.Trial;
 import perkilo.swaps.trial.Words;
 
 /** Its level, over all lines of the formula, is one at which it is usually used. */
-final class UseRangeGate implements DependsOnLevel {
+final class UseRangeGate implements Gate {
 
     /** What dosing by active matter may miss a limit by through rounding, as a fraction of the formula. */
     private static final BigDecimal ROUNDING = new BigDecimal("1e-9");
@@ -15,6 +15,16 @@ final class UseRangeGate implements DependsOnLevel {
     @Override
     public String name() {
         return "use range";
+    }
+
+    @Override
+    public boolean dependsOnLevel() {
+        return true;
+    }
+
+    @Override
+    public boolean judgesLevel() {
+        return true;
     }
 
     @Override
