@@ -35,9 +35,9 @@ import org.jspecify.annotations.NullMarked;
  * The direction of dependencies: each package uses only what stands to its left.
  *
  * <pre>
- * origin ← units ─┬─ offers ← model ← costing ←─┬─ orderplan, swaps ←─────────┐
- *          names ─┘                             │                             ├─ report, json ← cli
- *      purchasing ←───────── purchasing.search ←┼─────────────────────────────┘
+ * origin ← units ─┬─ offers ← model ← costing ←─┬─ orderplan, swaps ←─┬─ report ← desk ←─┐
+ *          names ─┘                             │                     └─ json ←──────────┴─ cli
+ *      purchasing ←───────── purchasing.search ←┼──────────────────────── desk
  *          origin ← sheet ← xlsx ←──────────────┘  (workbooks in general; knows nothing of costing)
  *          schema ← reading ← pricelists, rates    (our tables, read from any workbook)
  * </pre>
@@ -63,7 +63,8 @@ final class LayersTest {
         "perkilo.orderplan..",
         "perkilo.swaps..",
         "perkilo.sheet..",
-        "perkilo.report.."
+        "perkilo.report..",
+        "perkilo.desk.."
     };
 
     @ArchTest
@@ -157,6 +158,40 @@ final class LayersTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("perkilo.cli..");
+
+    @ArchTest
+    static final ArchRule only_front_ends_use_the_services = noClasses()
+            .that()
+            .resideOutsideOfPackages("perkilo.cli..", "perkilo.desk..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("perkilo.desk..");
+
+    @ArchTest
+    static final ArchRule services_choose_the_planners = noClasses()
+            .that()
+            .resideOutsideOfPackages("perkilo.desk..", "perkilo.purchasing.search..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("perkilo.purchasing.search..");
+
+    @ArchTest
+    static final ArchRule services_know_no_form_of_an_answer_but_workbooks = noClasses()
+            .that()
+            .resideInAPackage("perkilo.desk..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("perkilo.json..", "perkilo.cli..");
+
+    @ArchTest
+    static final ArchRule commands_leave_reading_and_writing_to_the_services = noClasses()
+            .that()
+            .resideInAPackage("perkilo.cli..")
+            .should()
+            .dependOnClassesThat()
+            .haveNameMatching(
+                    "perkilo\\.(reading\\.[A-Z]\\w*(Reader|Sheets)|xlsx\\.write\\.WorkbookWriter|costing\\.CostRuns|"
+                            + "orderplan\\.OrderBook|swaps\\.SwapFinder|pricelists\\.ListFolder)");
 
     @ArchTest
     static final ArchRule the_spreadsheet_library_computes_missing_values_and_writes_templates_alone = library(

@@ -1,6 +1,8 @@
 package perkilo.cli;
 
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +51,11 @@ abstract class Command implements Callable<Integer> {
     /** Does it, and gives the exit code back. */
     @Override
     public abstract Integer call() throws IOException;
+
+    /** The day that holds where none is set. */
+    static final LocalDate today() {
+        return LocalDate.now(ZoneId.systemDefault());
+    }
 
     /** What is to be thrown where the command line is wrong. */
     final ParameterException wrong(String text) {

@@ -7,14 +7,15 @@ import picocli.CommandLine.Model.CommandSpec;
 /** The commands, each made only when it is asked for. */
 final class Commands {
 
-    private static final List<String> NAMES = List.of("check", "cost", "order", "swap", "prices", "rates", "new");
+    /** What the commands are called. */
+    static final List<String> NAMES = List.of("check", "cost", "order", "swap", "prices", "rates", "new");
 
     private Commands() {}
 
-    private static Command command(String name) {
+    private static Command command(String name, boolean checkFirst) {
         return switch (name) {
             case "check" -> new CheckCommand();
-            case "cost" -> new CostCommand();
+            case "cost" -> new CostCommand(checkFirst);
             case "order" -> new OrderCommand();
             case "swap" -> new SwapCommand();
             case "prices" -> new PricesCommand();
@@ -24,11 +25,12 @@ final class Commands {
         };
     }
 
-    /** Adds the one command that the first argument names, or else all. */
-    static void addTo(CommandSpec whole, String... arguments) {
-        boolean asked = arguments.length > 0 && NAMES.contains(arguments[0]);
-        for (String name : asked ? List.of(arguments[0]) : NAMES) {
-            whole.addSubcommand(name, new CommandLine(command(name).spec()));
+    /** Adds the one command that is asked for, or else all. */
+    static void addTo(CommandSpec whole, Words words) {
+        String command = words.command();
+        for (String name : command == null ? NAMES : List.of(command)) {
+            whole.addSubcommand(
+                    name, new CommandLine(command(name, words.isWorkbookAlone()).spec()));
         }
     }
 }

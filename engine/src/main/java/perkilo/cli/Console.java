@@ -49,10 +49,19 @@ final class Console {
 
     /** Prints what kept the command from an answer, and gives the exit code back. */
     int refuse(List<Finding> findings, int exit) {
+        return refuse(findings, findings, exit);
+    }
+
+    /**
+     * Prints what kept the command from an answer, and gives the exit code back.
+     *
+     * @param unsaid those of the findings that were not printed before
+     */
+    int refuse(List<Finding> findings, List<Finding> unsaid, int exit) {
         if (json) {
             json(Json.onlyMessages(findings));
         }
-        findings(findings);
+        findings(unsaid);
         long errors = findings.stream().filter(Finding::isError).count();
         err.printf("%s; nothing was written.%n", counted(errors, "error"));
         err.flush();
@@ -62,6 +71,11 @@ final class Console {
     /** A number of things, such as {@code 1 error}; the words take an s for more. */
     static String counted(long number, String word) {
         return number + " " + word + (number == 1 ? "" : "s");
+    }
+
+    /** A line that shows how far long work has come. */
+    Progress progress() {
+        return new Progress(err);
     }
 
     /** Whether the answer is printed as JSON. */

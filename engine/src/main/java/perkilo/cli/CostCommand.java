@@ -3,14 +3,19 @@ package perkilo.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import perkilo.costing.CostOutcome;
+import java.util.Set;
+import perkilo.desk.CheckBook;
+import perkilo.desk.Checked;
+import perkilo.desk.CostAnswer;
+import perkilo.desk.CostBook;
+import perkilo.desk.CostRequest;
+import perkilo.desk.Destination;
+import perkilo.desk.PortfolioRequest;
 import perkilo.json.CostJson;
-import perkilo.reading.BookReader;
-import perkilo.reading.Sources;
-import perkilo.report.cost.CostReport;
+import perkilo.origin.Finding;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -24,13 +29,21 @@ final class CostCommand extends Command {
     private final OutputOptions output;
     private final RunOptions runs;
 
-    CostCommand() {
+    private final boolean checkFirst;
+
+    /**
+     * The command.
+     *
+     * @param checkFirst whether one book is checked before it is costed
+     */
+    CostCommand(boolean checkFirst) {
         super(
                 "cost",
                 "Cost every run of every product, and write the result sheets into a copy of the workbook.",
                 "Several workbooks, or a folder of them, are a portfolio: each gets its own result, and a workbook"
                         + " portfolio-costed.xlsx sets them side by side. --out then names a folder. One that has"
                         + " errors does not stop the others; the exit code is 1 at the end.");
+        this.checkFirst = checkFirst;
         takes(books);
         sources = new SourceOptions(this);
         printing = new PrintOptions(this);
@@ -44,28 +57,64 @@ final class CostCommand extends Command {
         runs.checkUsage();
         Console console = new Console(this, printing.json(), printing.quiet());
         List<Path> all = Options.allSaid(books, Path.class);
-        if (all.size() == 1 && !Files.isDirectory(all.get(0))) {
-            return one(console, all.get(0));
+        if (all.size() > 1 || Files.isDirectory(all.get(0))) {
+            return new PortfolioWords(this, console).cost(request(all));
         }
-        return new Portfolio(all, sources, output, runs).cost(this, console);
+        return checkFirst ? checked(console, all.get(0)) : one(console, all.get(0));
     }
 
     private int one(Console console, Path book) throws IOException {
-        Sources all = new Sources(book, sources.prices(), sources.rates(), sources.date());
-        LocalDate today = LocalDate.now(ZoneId.systemDefault());
-        CostedBook answer = CostedBook.of(book, new BookReader().read(all, today), runs);
-        CostOutcome.Costed costed = answer.costed();
-        if (costed == null) {
-            return console.refuse(answer.findings(), answer.exit());
+        CostRequest request = new CostRequest(sources.with(book), runs.sizes(), today());
+        CostAnswer answer;
+        try (Progress progress = console.progress()) {
+            answer = new CostBook().cost(request, progress);
         }
-        ResultFile file = new ResultFile(book, output, ResultFile.COSTED);
-        Written written = file.write(CostReport.of(costed, answer.findings()));
+        return said(console, book, answer, List.of());
+    }
+
+    /** What is wrong with the book first, then its costs where it has any. */
+    private int checked(Console console, Path book) throws IOException {
+        Checked checked;
+        try (Progress progress = console.progress()) {
+            checked = new CheckBook().check(sources.with(book), today(), progress);
+        }
+        CheckWords.say(console, checked);
+        CostAnswer answer;
+        try (Progress progress = console.progress()) {
+            answer = new CostBook().cost(book, checked.reading(), runs.sizes(), progress);
+        }
+        int exit = said(console, book, answer, checked.findings());
+        return exit == Exit.DONE && checked.hasErrors() ? Exit.BAD_INPUT : exit;
+    }
+
+    /** Prints and writes an answer; findings that were printed before are not printed again. */
+    private int said(Console console, Path book, CostAnswer answer, List<Finding> before) throws IOException {
+        List<Finding> unsaid = without(answer.findings(), before);
+        List<Finding> all = new ArrayList<>(before);
+        all.addAll(unsaid);
+        if (!(answer instanceof CostAnswer.Costed costed)) {
+            return console.refuse(all, unsaid, answer instanceof CostAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+        }
+        Written written = output.destination().write(book, Destination.COSTED, costed.report(), today());
         if (printing.json()) {
-            console.json(CostJson.of(costed, answer.findings()));
+            console.json(CostJson.of(costed.costed(), all));
         }
-        console.table(CostTable.of(costed));
-        console.findings(answer.findings());
+        console.table(CostTable.of(costed.costed()));
+        console.findings(unsaid);
         console.written(written);
         return Exit.DONE;
+    }
+
+    private static List<Finding> without(List<Finding> findings, List<Finding> before) {
+        if (before.isEmpty()) {
+            return findings;
+        }
+        Set<Finding> said = new HashSet<>(before);
+        return findings.stream().filter(finding -> !said.contains(finding)).toList();
+    }
+
+    private PortfolioRequest request(List<Path> named) {
+        return new PortfolioRequest(
+                named, sources.prices(), sources.rates(), sources.date(), runs.sizes(), output.destination(), today());
     }
 }

@@ -16,6 +16,8 @@ final class Exit {
 
     static final int FILE = 4;
 
+    static final int FAULT = 5;
+
     private Exit() {}
 
     /** Each code with its meaning, as the help shows them. */
@@ -26,6 +28,7 @@ final class Exit {
         meanings.put(Integer.toString(USAGE), "the command line was wrong");
         meanings.put(Integer.toString(NO_PLAN), "no purchase covers every need; nothing is written");
         meanings.put(Integer.toString(FILE), "a file cannot be read or written");
+        meanings.put(Integer.toString(FAULT), "an internal fault; please report it, --debug shows where it happened");
         return meanings;
     }
 }

@@ -2,6 +2,7 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Model.OptionSpec;
@@ -23,10 +24,21 @@ final class Failures implements IExecutionExceptionHandler {
 
     @Override
     public int handleExecutionException(Exception failed, CommandLine command, ParseResult parsed) {
-        PrintWriter err = command.getErr();
+        return said(failed, command.getErr());
+    }
+
+    /** Says it, and gives the exit code back. */
+    int said(Throwable failed, PrintWriter err) {
+        Throwable file = failed instanceof UncheckedIOException unchecked ? unchecked.getCause() : failed;
+        int exit = Exit.FAULT;
         boolean wanted = Options.isOn(debug);
-        if (failed instanceof IOException) {
-            err.println(failed.getMessage());
+        if (failed instanceof OutOfMemoryError) {
+            err.println(
+                    "There is not enough memory for these files; give Java more, as in: java -Xmx2g -jar perkilo.jar …");
+            exit = Exit.FILE;
+        } else if (file instanceof IOException) {
+            err.println(file.getMessage());
+            exit = Exit.FILE;
         } else {
             err.println("This is a fault in Perkilo, not in your file: " + failed
                     + (wanted ? "" : ". Run it again with --debug and report what it prints."));
@@ -35,6 +47,6 @@ final class Failures implements IExecutionExceptionHandler {
             failed.printStackTrace(err);
         }
         err.flush();
-        return Exit.FILE;
+        return exit;
     }
 }

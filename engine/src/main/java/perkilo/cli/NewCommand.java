@@ -1,14 +1,11 @@
 package perkilo.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
+import perkilo.desk.StartBook;
+import perkilo.desk.Template;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -42,25 +39,10 @@ final class NewCommand extends Command {
         if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
             throw wrong("a new workbook's name ends in .xlsx, but %s was given".formatted(target.getFileName()));
         }
-        write(
-                Template.find(word)
-                        .orElseThrow(() -> wrong("there is no template \"%s\"; --list shows them".formatted(word))),
-                target);
-        out.println("Written to " + target);
+        Template template = Template.find(word)
+                .orElseThrow(() -> wrong("there is no template \"%s\"; --list shows them".formatted(word)));
+        out.println("Written to " + new StartBook().start(template, target));
         out.flush();
         return Exit.DONE;
-    }
-
-    private static void write(Template template, Path target) throws IOException {
-        try (InputStream from = template.open()) {
-            Files.copy(from, target);
-        } catch (FileAlreadyExistsException there) {
-            throw new IOException(
-                    "%s is there already and is left as it is. Choose another name.".formatted(target), there);
-        } catch (NoSuchFileException missing) {
-            throw new IOException("the folder of %s does not exist. Create it first.".formatted(target), missing);
-        } catch (AccessDeniedException denied) {
-            throw new IOException("%s cannot be written: the folder is read-only.".formatted(target), denied);
-        }
     }
 }

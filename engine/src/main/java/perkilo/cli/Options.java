@@ -53,8 +53,7 @@ final class Options {
             try {
                 return LocalDate.parse(typed);
             } catch (DateTimeParseException e) {
-                throw new TypeConversionException(
-                        "%s is not a day as expected; type it as YYYY-MM-DD, such as 2026-11-20".formatted(typed));
+                throw new TypeConversionException(typed + " is not a day"); // WrongUsage says what is
             }
         }
     }

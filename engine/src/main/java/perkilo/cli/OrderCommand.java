@@ -2,21 +2,15 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
+import perkilo.desk.Destination;
+import perkilo.desk.OrderAnswer;
+import perkilo.desk.OrderRequest;
+import perkilo.desk.PlanOrders;
 import perkilo.json.OrderJson;
-import perkilo.model.Book;
-import perkilo.orderplan.OrderBook;
 import perkilo.orderplan.OrderOutcome;
-import perkilo.orderplan.Reasons;
 import perkilo.orderplan.SupplierOrder;
-import perkilo.orderplan.WhyThis;
 import perkilo.origin.Decimals;
-import perkilo.origin.Finding;
-import perkilo.origin.Reading;
-import perkilo.purchasing.SearchLimits;
-import perkilo.purchasing.search.CheapestPlan;
-import perkilo.report.order.OrderReport;
 import perkilo.units.Currencies;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
@@ -53,47 +47,39 @@ final class OrderCommand extends Command {
     public Integer call() throws IOException {
         output.checkUsage();
         Console console = new Console(this, options);
-        Reading<Book> reading = options.readWithDemand();
-        if (reading.hasErrors()) {
-            return console.refuse(reading.findings(), Exit.BAD_INPUT);
+        OrderAnswer answer;
+        try (Progress progress = console.progress()) {
+            answer = new PlanOrders().plan(request(), progress);
         }
-        SearchLimits limits = SearchLimits.within(Duration.ofSeconds(seconds.<Integer>getValue()));
-        OrderOutcome outcome = new OrderBook(new CheapestPlan(), limits).plan(reading.value());
-        List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(outcome.findings());
-        if (outcome instanceof OrderOutcome.Planned planned) {
-            return answer(console, planned, findings);
+        if (answer instanceof OrderAnswer.Planned planned) {
+            return said(console, planned);
         }
-        boolean badInput = outcome instanceof OrderOutcome.NoPlan none && none.badInput();
-        return console.refuse(findings, badInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+        return console.refuse(
+                answer.findings(), answer instanceof OrderAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
     }
 
-    private int answer(Console console, OrderOutcome.Planned planned, List<Finding> findings) throws IOException {
-        Reasons reasons = reasons(planned);
-        ResultFile file = new ResultFile(options.book(), output, ResultFile.ORDERED);
-        Written written = file.write(OrderReport.of(planned, reasons, findings));
+    private OrderRequest request() {
+        Duration search = Duration.ofSeconds(seconds.<Integer>getValue());
+        Duration why = Duration.ofSeconds(whySeconds.<Integer>getValue());
+        return new OrderRequest(options.sources(), search, why, today());
+    }
+
+    private int said(Console console, OrderAnswer.Planned answer) throws IOException {
+        OrderOutcome.Planned planned = answer.planned();
+        Written written = output.destination().write(options.book(), Destination.ORDERED, answer.report(), today());
         if (options.json()) {
-            console.json(OrderJson.of(planned, reasons, findings));
+            console.json(OrderJson.of(planned, answer.reasons(), answer.findings()));
         }
         console.table(table(planned));
         console.say(planned.plan().answer(planned.book().settings().home().getCurrencyCode()));
-        console.findings(findings);
+        console.findings(answer.findings());
         console.written(written);
         return Exit.DONE;
     }
 
-    private Reasons reasons(OrderOutcome.Planned planned) {
-        int longest = whySeconds.<Integer>getValue();
-        if (longest <= 0) {
-            return Reasons.NONE;
-        }
-        WhyThis.Limits limits = WhyThis.Limits.within(Duration.ofSeconds(longest));
-        return new WhyThis(new CheapestPlan(), limits).of(planned);
-    }
-
     private static TextTable table(OrderOutcome.Planned planned) {
         String home = planned.book().settings().home().getCurrencyCode();
-        TextTable table = new TextTable("Supplier", "Order by", "Needed by", "Lines", "Goods", "Landed, " + home);
+        TextTable table = new TextTable("Supplier", "Order by", "Deliver by", "Lines", "Goods", "Landed, " + home);
         for (SupplierOrder order : planned.plan().orders()) {
             int minor = Currencies.minorDigits(order.supplier().currency());
             table.row(List.of(

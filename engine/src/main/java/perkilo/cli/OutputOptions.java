@@ -2,6 +2,7 @@ package perkilo.cli;
 
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
+import perkilo.desk.Destination;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Where a command writes its result sheets. */
@@ -31,8 +32,7 @@ final class OutputOptions {
         return out() != null || inPlace() || sheetOnly();
     }
 
-    /** What was given as the place for results; null for nothing. */
-    @Nullable Path out() {
+    private @Nullable Path out() {
         return Options.said(out, Path.class);
     }
 
@@ -41,8 +41,7 @@ final class OutputOptions {
         return Options.isOn(inPlace);
     }
 
-    /** Whether the result stands alone. */
-    boolean sheetOnly() {
+    private boolean sheetOnly() {
         return Options.isOn(sheetOnly);
     }
 
@@ -57,40 +56,8 @@ final class OutputOptions {
         }
     }
 
-    /** The file that was asked for, or another one. */
-    Path or(Path usual) {
-        Path said = out();
-        return said == null ? usual : said;
-    }
-
-    /**
-     * The file to write.
-     *
-     * @param book the person's workbook
-     * @param suffix what the command adds to the name, such as {@code -costed}
-     */
-    Path target(Path book, String suffix) {
-        return inPlace() ? book : or(book.resolveSibling(resultName(book, suffix)));
-    }
-
-    /**
-     * The file to write for one of several books.
-     *
-     * @param folder where the results go; null for beside each book
-     */
-    Path targetIn(@Nullable Path folder, Path book, String suffix) {
-        if (inPlace()) {
-            return book;
-        }
-        String name = resultName(book, suffix);
-        return folder == null ? book.resolveSibling(name) : folder.resolve(name);
-    }
-
-    private String resultName(Path book, String suffix) {
-        String name = String.valueOf(book.getFileName());
-        int dot = name.lastIndexOf('.');
-        String stem = dot < 0 ? name : name.substring(0, dot);
-        String ending = dot < 0 ? ".xlsx" : sheetOnly() ? ".xlsx" : name.substring(dot);
-        return stem + suffix + ending;
+    /** Where results go. */
+    Destination destination() {
+        return new Destination(out(), inPlace(), sheetOnly());
     }
 }

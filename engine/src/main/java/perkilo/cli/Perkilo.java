@@ -15,14 +15,13 @@ public final class Perkilo extends Command {
             .scopeType(ScopeType.INHERIT)
             .build();
 
-    private Perkilo(String... arguments) {
+    private Perkilo() {
         super("perkilo", "What a formula costs per kilo and per unit, what to buy, and what could replace what.");
         takes(debug);
         spec().usageMessage()
                 .exitCodeListHeading("%nExit codes:%n")
                 .exitCodeList(Exit.meanings())
                 .footer("", "perkilo COMMAND --help says more about a command.");
-        Commands.addTo(spec(), arguments);
     }
 
     /** Runs a command and ends with its exit code. */
@@ -41,23 +40,45 @@ public final class Perkilo extends Command {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        Perkilo perkilo = new Perkilo(arguments);
-        CommandLine line = new CommandLine(perkilo.spec())
+        Words words = Words.of(arguments);
+        String wrong = words.wrong();
+        if (wrong != null) {
+            err.println(wrong);
+            err.flush();
+            return Exit.USAGE;
+        }
+        Perkilo perkilo = new Perkilo();
+        Commands.addTo(perkilo.spec(), words);
+        return perkilo.execute(out, err, words.arguments().toArray(new String[0]));
+    }
+
+    /** Runs a command that is not among the usual ones. */
+    static int run(PrintWriter out, PrintWriter err, Command command, String... arguments) {
+        Perkilo perkilo = new Perkilo();
+        perkilo.spec().addSubcommand(command.spec().name(), new CommandLine(command.spec()));
+        return perkilo.execute(out, err, arguments);
+    }
+
+    private int execute(PrintWriter out, PrintWriter err, String... arguments) {
+        Failures failures = new Failures(debug);
+        CommandLine line = new CommandLine(spec())
                 .setOut(out)
                 .setErr(err)
-                .setExecutionExceptionHandler(new Failures(perkilo.debug));
+                .setExecutionExceptionHandler(failures)
+                .setParameterExceptionHandler(new WrongUsage());
         try {
             return line.execute(arguments);
-        } catch (OutOfMemoryError e) {
-            err.println(
-                    "There is not enough memory for these files; give Java more, as in: java -Xmx2g -jar perkilo.jar …");
-            err.flush();
-            return Exit.FILE;
+        } catch (Error | RuntimeException failed) {
+            return failures.said(failed, err);
         }
     }
 
+    /** Without a command: the usage. */
     @Override
     public Integer call() {
-        throw wrong("say what to do; --help lists the commands");
+        PrintWriter err = spec().commandLine().getErr();
+        err.println("say what to do; --help lists the commands");
+        spec().commandLine().usage(err);
+        return Exit.USAGE;
     }
 }

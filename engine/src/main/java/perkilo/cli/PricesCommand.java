@@ -4,13 +4,25 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import perkilo.pricelists.ListFolder;
+import org.jspecify.annotations.Nullable;
+import perkilo.desk.Destination;
+import perkilo.desk.PriceChangesAnswer;
+import perkilo.desk.PriceChangesRequest;
+import perkilo.desk.ShowPriceChanges;
+import perkilo.desk.TakeInAnswer;
+import perkilo.desk.TakeInPrices;
+import perkilo.desk.TakeInRequest;
 import perkilo.pricelists.TakeIn;
+import perkilo.sheet.Report;
+import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Takes suppliers' price lists in, and shows what changed since the last ones. */
 final class PricesCommand extends Command {
+
+    /** The workbook of changes that are of no book. */
+    private static final Path ALONE = Path.of("price-changes.xlsx");
 
     private final PositionalParamSpec files = Options.parameters(
             "0..*",
@@ -59,23 +71,49 @@ final class PricesCommand extends Command {
             return showChanges(named);
         }
         checkIntake(named);
-        TakeInLists lists = new TakeInLists(console(), new ListFolder(folder()), Options.said(book, Path.class));
         TakeIn.Said said = new TakeIn.Said(
                 Options.said(supplier, String.class),
                 Options.said(quoted, LocalDate.class),
                 Options.said(validUntil, LocalDate.class));
-        return lists.take(named, said, printing.json());
+        return takeIn(new TakeInRequest(named, folder(), Options.said(book, Path.class), said));
+    }
+
+    private int takeIn(TakeInRequest request) throws IOException {
+        Console console = console();
+        TakeInAnswer answer;
+        try (Progress progress = console.progress()) {
+            answer = new TakeInPrices().take(request, progress);
+        }
+        new TakenInWords(console).say(answer);
+        return answer.allKept() ? Exit.DONE : Exit.BAD_INPUT;
     }
 
     private int showChanges(List<Path> named) throws IOException {
-        ShownChanges shown = new ShownChanges(
-                console(),
+        Path workbook = named.isEmpty() ? null : named.get(0);
+        PriceChangesRequest request = new PriceChangesRequest(
                 folder(),
+                workbook,
                 Options.said(rates, Path.class),
                 Options.said(date, LocalDate.class),
-                output,
-                runs);
-        return named.isEmpty() ? shown.alone() : shown.with(named.get(0));
+                runs.sizes(),
+                today());
+        Console console = console();
+        PriceChangesAnswer answer;
+        try (Progress progress = console.progress()) {
+            answer = new ShowPriceChanges().show(request, progress);
+        }
+        if (!(answer instanceof PriceChangesAnswer.Changed changed)) {
+            return console.refuse(
+                    answer.findings(), answer instanceof PriceChangesAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+        }
+        new PriceChangesWords(console).say(changed, written(workbook, changed.report()));
+        return Exit.DONE;
+    }
+
+    private Written written(@Nullable Path workbook, Report report) throws IOException {
+        return workbook == null
+                ? output.destination().writeAlone(report, ALONE)
+                : output.destination().write(workbook, Destination.PRICES, report, today());
     }
 
     private Console console() {

@@ -7,15 +7,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import javax.money.CurrencyUnit;
-import perkilo.origin.Finding;
-import perkilo.origin.Origin;
+import perkilo.desk.RatesAnswer;
 import perkilo.units.Conversion;
 import perkilo.units.DatedRate;
-import perkilo.units.ExchangeRates;
 
-/** What a rate was on a day, in words. */
+/** What files of rates brought, and what a rate was on a day, in words. */
 final class RateWords {
 
     /** A cross is shown to eight significant figures; what is computed with it is not rounded. */
@@ -44,24 +40,34 @@ final class RateWords {
         return lines;
     }
 
-    /** That the rate is an old one, if it is. */
-    static Optional<Finding> old(Conversion conversion, LocalDate asked) {
-        long days = conversion.ageInDays(asked);
-        return days > ExchangeRates.DAYS_UNTIL_OLD
-                ? Optional.of(Finding.warning(
-                        conversion.legs().get(0).rate().rate().origin(),
-                        "the rate from %s to %s is %d days older than %s"
-                                .formatted(conversion.from(), conversion.to(), days, asked)))
-                : Optional.empty();
+    /** What each file brought, and what the table holds now. */
+    static List<String> taken(Path table, RatesAnswer.Taken answer) {
+        List<String> lines = new ArrayList<>();
+        for (RatesAnswer.OfFile one : answer.files()) {
+            int differing = one.taken().differing().size();
+            lines.add("%s: %,d rates, %,d new%s"
+                    .formatted(
+                            one.file(),
+                            one.taken().rates(),
+                            one.taken().added(),
+                            differing == 0 ? "" : ", %,d differing".formatted(differing)));
+        }
+        String held = held(answer.rates());
+        lines.add(
+                answer.changed()
+                        ? "Written to %s: %s".formatted(table, held)
+                        : "Nothing new for %s: %s".formatted(table, held));
+        return lines;
     }
 
-    /** That no rate leads there, and what the table holds. */
-    static Finding none(Path table, ExchangeRates rates, CurrencyUnit from, CurrencyUnit to, LocalDate asked) {
-        Optional<LocalDate> first = rates.rates().stream().map(DatedRate::date).min(LocalDate::compareTo);
-        String begins = first.map(day -> "; the table begins on " + day).orElse("");
-        return Finding.error(
-                new Origin(String.valueOf(table.getFileName()), "", ""),
-                "no rate leads from %s to %s on or before %s%s".formatted(from, to, asked, begins));
+    private static String held(List<DatedRate> rates) {
+        return rates.isEmpty()
+                ? "no rates"
+                : "%,d rates from %s to %s"
+                        .formatted(
+                                rates.size(),
+                                rates.get(rates.size() - 1).date(),
+                                rates.get(0).date());
     }
 
     private static String shown(BigDecimal factor) {

@@ -5,19 +5,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.desk.LookUpRate;
+import perkilo.desk.RateAnswer;
+import perkilo.desk.RateRequest;
+import perkilo.desk.RatesAnswer;
+import perkilo.desk.RatesRequest;
+import perkilo.desk.TakeInRates;
 import perkilo.json.Json;
 import perkilo.json.RatesJson;
 import perkilo.origin.Finding;
 import perkilo.rates.Bank;
-import perkilo.units.Conversion;
 import perkilo.units.Currencies;
-import perkilo.units.ExchangeRates;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -72,42 +74,46 @@ final class RatesCommand extends Command {
     public Integer call() throws IOException {
         checkUsage();
         Console console = new Console(this, printing.json(), printing.quiet());
-        ObjectNode answer = Json.object().put("table", table().toString());
+        ObjectNode json = Json.object().put("table", table().toString());
         List<Finding> findings = new ArrayList<>();
         if (!files().isEmpty() || said(fetch) != null) {
-            RatesIntake intake = new RatesIntake(table(), Options.isOn(replace), bank);
-            String fetched = said(fetch);
-            if (!intake.take(files(), fetched == null ? null : span(fetched))) {
-                return console.refuse(intake.findings(), Exit.BAD_INPUT);
+            RatesAnswer answer = taken(console);
+            if (!(answer instanceof RatesAnswer.Taken taken)) {
+                return console.refuse(answer.findings(), Exit.BAD_INPUT);
             }
-            findings.addAll(intake.findings());
-            answer.set("files", intake.json());
-            intake.lines().forEach(console::say);
+            findings.addAll(taken.findings());
+            json.set("files", Json.array(taken.files(), one -> RatesJson.taken(one.file(), one.taken())));
+            RateWords.taken(table(), taken).forEach(console::say);
         }
-        int exit = said(from) == null ? Exit.DONE : ask(console, answer, findings);
+        int exit = said(from) == null ? Exit.DONE : ask(console, json, findings);
         if (printing.json()) {
-            answer.set("messages", Json.messages(findings));
-            console.json(answer);
+            json.set("messages", Json.messages(findings));
+            console.json(json);
         }
         console.findings(findings);
         return exit;
     }
 
-    private int ask(Console console, ObjectNode answer, List<Finding> findings) throws IOException {
+    private RatesAnswer taken(Console console) throws IOException {
+        String fetched = said(fetch);
+        RatesRequest request =
+                new RatesRequest(table(), files(), fetched == null ? null : span(fetched), Options.isOn(replace));
+        try (Progress progress = console.progress()) {
+            return new TakeInRates(bank).take(request, progress);
+        }
+    }
+
+    private int ask(Console console, ObjectNode json, List<Finding> findings) throws IOException {
         LocalDate asked = date();
-        LocalDate day = asked == null ? LocalDate.now(ZoneId.systemDefault()) : asked;
-        CurrencyUnit base = currency("--from", said(from));
-        CurrencyUnit term = currency("--to", said(to));
-        ExchangeRates rates = RatesIntake.asked(table(), findings);
-        Optional<Conversion> found =
-                findings.stream().anyMatch(Finding::isError) ? Optional.empty() : rates.on(day, base, term);
-        if (found.isEmpty()) {
-            findings.add(RateWords.none(table(), rates, base, term, day));
+        LocalDate day = asked == null ? today() : asked;
+        RateAnswer answer = new LookUpRate()
+                .look(new RateRequest(table(), currency("--from", said(from)), currency("--to", said(to)), day));
+        findings.addAll(answer.findings());
+        if (!(answer instanceof RateAnswer.Found found)) {
             return Exit.BAD_INPUT;
         }
-        answer.set("rate", RatesJson.rate(found.get(), day));
-        RateWords.lines(found.get(), day).forEach(console::say);
-        RateWords.old(found.get(), day).ifPresent(findings::add);
+        json.set("rate", RatesJson.rate(found.conversion(), day));
+        RateWords.lines(found.conversion(), day).forEach(console::say);
         return Exit.DONE;
     }
 

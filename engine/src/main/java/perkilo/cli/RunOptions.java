@@ -1,28 +1,16 @@
 package perkilo.cli;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import perkilo.costing.RunCheck;
-import perkilo.model.Book;
-import perkilo.model.Formula;
-import perkilo.model.Product;
-import perkilo.model.Run;
+import perkilo.desk.RunSizes;
 import perkilo.origin.Decimals;
-import perkilo.origin.Figure;
-import perkilo.origin.Finding;
-import perkilo.origin.Origin;
 import perkilo.reading.table.NumberText;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Run sizes that are given on the command line, in place of the Runs sheet. */
 final class RunOptions {
-
-    /** What a command says that finds no run to cost. */
-    private static final String NONE =
-            "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
 
     private static final Pattern WHOLE = Pattern.compile("[1-9]\\d{0,8}");
     private static final Pattern WEIGHT = Pattern.compile("(0|[1-9]\\d{0,8})(\\.\\d+)?");
@@ -92,33 +80,16 @@ final class RunOptions {
         return !units().isEmpty() || !batchKg().isEmpty();
     }
 
-    /** The book with the runs of the command line, if there are any. */
-    Book applyTo(Book book) {
-        if (!isAny()) {
-            return book;
-        }
-        List<Run> runs = new ArrayList<>();
-        for (Product product : book.products().values()) {
-            for (String size : units()) {
-                runs.add(new Run.OfProduct(product.name(), figure(size), Origin.NONE));
-            }
-        }
-        for (Formula formula : book.formulas().values()) {
-            for (String size : batchKg()) {
-                runs.add(new Run.OfBulk(formula.name(), figure(size), Origin.NONE));
-            }
-        }
-        return book.withRuns(runs);
+    /** The sizes. */
+    RunSizes sizes() {
+        return isAny() ? new RunSizes(numbers(units()), numbers(batchKg())) : RunSizes.OF_THE_BOOK;
     }
 
-    /** What keeps the runs of a book from being made at all; none where nothing does. */
-    static List<Finding> problems(Path file, Book book) {
-        return book.runs().isEmpty()
-                ? List.of(Finding.error(new Origin(String.valueOf(file.getFileName()), "", ""), NONE))
-                : RunCheck.of(book);
-    }
-
-    private static Figure figure(String size) {
-        return Figure.of(new BigDecimal(size));
+    private static List<BigDecimal> numbers(List<String> sizes) {
+        List<BigDecimal> numbers = new ArrayList<>(sizes.size());
+        for (String size : sizes) {
+            numbers.add(new BigDecimal(size));
+        }
+        return numbers;
     }
 }

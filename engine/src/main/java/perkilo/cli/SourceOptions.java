@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.reading.Sources;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** What is read besides a workbook. */
@@ -23,6 +24,11 @@ final class SourceOptions {
 
     SourceOptions(Command command) {
         command.takes(prices, rates, date);
+    }
+
+    /** All of it, together with a workbook. */
+    Sources with(Path book) {
+        return new Sources(book, prices(), rates(), date());
     }
 
     /** Price lists and folders of them. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import perkilo.model.Book;
 import perkilo.model.Run;
 import perkilo.origin.Finding;
@@ -34,12 +35,22 @@ public final class CostRuns {
      * @return the costs, or all that cannot be bought
      */
     public CostOutcome cost(Book book) {
+        return cost(book, done -> {});
+    }
+
+    /**
+     * The same, counting on the way.
+     *
+     * @param progress receives the number of runs that are done, after each
+     */
+    public CostOutcome cost(Book book, IntConsumer progress) {
         Market market = new Market(book);
         PurchaseForRun purchaser = new PurchaseForRun(market, planner, limits);
         RunCosting costing = new RunCosting(market);
         Set<Finding> problems = new LinkedHashSet<>();
         Set<Finding> notes = new LinkedHashSet<>();
         List<RunCost> costs = new ArrayList<>();
+        int done = 0;
         for (Run run : book.runs()) {
             RunNeeds needs = RunNeeds.of(book, run);
             notes.addAll(RunNotes.of(market, needs));
@@ -52,6 +63,7 @@ public final class CostRuns {
                 costs.add(cost);
                 notes.addAll(RunNotes.of(cost));
             }
+            progress.accept(++done);
         }
         if (!problems.isEmpty()) {
             return new CostOutcome.NoPurchase(List.copyOf(problems));

@@ -93,7 +93,7 @@ final class Replanning {
 
     private Answer ask(PurchaseProblem problem, List<Integer> quotes) {
         Duration left = Duration.ofNanos(end - System.nanoTime());
-        if (left.isNegative() || left.isZero()) {
+        if (left.isNegative() || left.isZero() || limits.each().cancelled().getAsBoolean()) {
             return new Answer(Optional.empty(), new Difference.NotKnown());
         }
         Duration each = limits.each().time();

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import perkilo.costing.Market;
 import perkilo.model.Supplier;
@@ -51,7 +52,16 @@ public final class WhyThis {
 
         /** The things that cost most, with a sixth of the time for each new plan at the longest. */
         public static Limits within(Duration inAll) {
-            return new Limits(SearchLimits.within(inAll.dividedBy(6)), inAll, 25, 15, 20);
+            return within(inAll, () -> false);
+        }
+
+        /**
+         * The same, for questions that may be stopped; what is not asked by then is not known.
+         *
+         * @param cancelled asked now and then; true ends all
+         */
+        public static Limits within(Duration inAll, BooleanSupplier cancelled) {
+            return new Limits(new SearchLimits(inAll.dividedBy(6), cancelled), inAll, 25, 15, 20);
         }
     }
 

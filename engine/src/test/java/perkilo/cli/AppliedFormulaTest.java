@@ -27,6 +27,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.desk.Choice;
 
 /**
  * A swap or blend that was taken into a formula of its own, as a person goes on with it: he types the new formula's
@@ -319,13 +320,13 @@ final class AppliedFormulaTest {
     @ParameterizedTest
     @CsvSource({"3, 3", "swap 3, 3", "SWAP3, 3"})
     void a_swap_is_called_by_its_number(String choice, int number) {
-        assertThat(Choice.typed(choice).orElseThrow()).isEqualTo(new Choice(false, OptionalInt.of(number)));
+        assertThat(ChoiceWords.typed(choice).orElseThrow()).isEqualTo(new Choice(false, OptionalInt.of(number)));
     }
 
     @ParameterizedTest
     @CsvSource({"blend 2, 2", "Blend 2, 2", "blend-2, 2", "blend2, 2"})
     void a_blend_is_called_by_its_word_and_number(String choice, int number) {
-        assertThat(Choice.typed(choice).orElseThrow()).isEqualTo(new Choice(true, OptionalInt.of(number)));
+        assertThat(ChoiceWords.typed(choice).orElseThrow()).isEqualTo(new Choice(true, OptionalInt.of(number)));
     }
 
     @Test

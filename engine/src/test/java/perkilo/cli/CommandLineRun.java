@@ -2,8 +2,9 @@ package perkilo.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.ArrayList;
 import java.util.Arrays;
-import picocli.CommandLine;
+import java.util.List;
 
 /**
  * A command that was run as a person would run it.
@@ -26,15 +27,9 @@ record CommandLineRun(int exit, String out, String err) {
     static CommandLineRun ofCommand(Command command, Object... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = new CommandLine(command.spec())
-                .setOut(new PrintWriter(out))
-                .setErr(new PrintWriter(err))
-                .setExecutionExceptionHandler((failed, line, parsed) -> {
-                    line.getErr().println(failed.getMessage());
-                    line.getErr().flush();
-                    return Exit.FILE;
-                })
-                .execute(words(arguments));
+        List<String> all = new ArrayList<>(List.of(command.spec().name()));
+        all.addAll(List.of(words(arguments)));
+        int exit = Perkilo.run(new PrintWriter(out), new PrintWriter(err), command, all.toArray(String[]::new));
         return new CommandLineRun(exit, out.toString(), err.toString());
     }
 

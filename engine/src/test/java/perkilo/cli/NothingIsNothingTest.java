@@ -19,13 +19,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.costing.CostOutcome;
-import perkilo.costing.CostRuns;
-import perkilo.model.Book;
-import perkilo.model.Run;
-import perkilo.origin.Figure;
-import perkilo.origin.Origin;
-import perkilo.purchasing.SearchLimits;
-import perkilo.reading.BookReader;
+import perkilo.desk.CostAnswer;
+import perkilo.desk.CostBook;
+import perkilo.desk.CostRequest;
+import perkilo.desk.RunSizes;
+import perkilo.desk.Watch;
 import perkilo.reading.Sources;
 
 /** What is nothing is shown as nothing, not as what divisions leave in the last digits ("-0.00 EUR"). */
@@ -58,19 +56,16 @@ final class NothingIsNothingTest {
     void no_head_of_a_cost_is_dust_at_any_size(String template) throws IOException {
         Path path = folder.resolve("book.xlsx");
         assertThat(run("new", template, path.toString())).isZero();
-        Book book = new BookReader()
-                .read(new Sources(path, List.of(), null, null), LocalDate.of(2026, 11, 20))
-                .value();
-        List<Run> runs = new ArrayList<>();
-        for (String product : book.products().keySet()) {
-            for (int units = 7; units < 2000; units += 18) {
-                runs.add(new Run.OfProduct(product, Figure.of(BigDecimal.valueOf(units)), Origin.NONE));
-            }
+        List<BigDecimal> units = new ArrayList<>();
+        for (int size = 7; size < 2000; size += 18) {
+            units.add(BigDecimal.valueOf(size));
         }
-        CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual()).cost(book.withRuns(runs));
+        CostRequest request =
+                new CostRequest(Sources.of(path), new RunSizes(units, List.of()), LocalDate.of(2026, 11, 20));
+        CostOutcome.Costed outcome = ((CostAnswer.Costed) new CostBook().cost(request, Watch.NONE)).costed();
 
-        assertThat(((CostOutcome.Costed) outcome).runs())
-                .hasSize(runs.size())
+        assertThat(outcome.runs())
+                .hasSize(outcome.book().products().size() * units.size())
                 .allSatisfy(cost -> assertThat(cost.heads().values()).allMatch(head -> !isDust(head.doubleValue())));
     }
 

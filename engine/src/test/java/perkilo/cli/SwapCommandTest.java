@@ -31,4 +31,13 @@ final class SwapCommandTest {
         assertThat(swap.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(swap.err()).contains("there is no material \"Squalane\"; that is the INCI name of ");
     }
+
+    @Test
+    void a_misspelt_function_is_helped() {
+        Path book = folder.resolve("emollients.xlsx");
+        assertThat(CommandLineRun.of("new", "emollients", book).exit()).isEqualTo(Exit.DONE);
+        CommandLineRun swap = CommandLineRun.of("swap", book, "--function", "emolient");
+        assertThat(swap.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(swap.err()).contains("no material is known for the function \"emolient\". Did you mean emollient?");
+    }
 }

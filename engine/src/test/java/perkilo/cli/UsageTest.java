@@ -2,6 +2,8 @@ package perkilo.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,10 +20,12 @@ class UsageTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"check", "cost", "order", "swap"})
-    void a_command_on_a_workbook_asks_for_it(String command) {
+    void a_command_on_a_workbook_asks_for_it_in_one_line(String command) {
         CommandLineRun run = CommandLineRun.of(command);
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).startsWith("Missing required parameter: 'BOOK").contains("Usage: perkilo " + command);
+        assertThat(run.err())
+                .isEqualToIgnoringNewLines(
+                        "perkilo %s needs a workbook, as in: perkilo %s book.xlsx".formatted(command, command));
     }
 
     @Test
@@ -33,8 +37,8 @@ class UsageTest {
 
     @ParameterizedTest
     @CsvSource({
-        "frob, Unmatched argument",
-        "cost --frob book.xlsx, Unknown option: '--frob'",
+        "frob, 'There is no command \"frob\". The commands are check, cost, order, swap, prices, rates, new.'",
+        "cost --frob book.xlsx, There is no option --frob for perkilo cost. perkilo cost --help lists the options.",
         "cost --units a book.xlsx, '--units takes whole numbers above zero and below a billion, but was given a; type them without points, '",
         "cost --units 1.000;5.000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 1.000,5.000; type'",
         "cost --units 1;000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 1,000; type them'",
@@ -46,23 +50,58 @@ class UsageTest {
         "cost --batch-kg 5kg book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given 5kg; type decimals with'",
         "cost --batch-kg 99999999999 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given 99'",
         "cost --units 0 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 0'",
-        "cost --date 31.12.2026 book.xlsx, 'Invalid value for option ''--date'': 31.12.2026 is not a day as expected; type it as YYYY-MM-DD'",
-        "prices --quoted 2026-2-30 list.csv, 'Invalid value for option ''--quoted'': 2026-2-30 is not a day as expected; type it as'",
-        "cost --out, Missing required parameter for option '--out'",
+        "cost --date 31.12.2026 book.xlsx, '--date takes a day typed as year-month-day, such as --date 2026-11-20, but was given \"31.12.2026\".'",
+        "prices --quoted 2026-2-30 list.csv, '--quoted takes a day typed as year-month-day, such as --quoted 2026-11-20, but was given \"2026-2-30\".'",
+        "cost --out, --out needs a value behind it: --out FILE",
         "cost --out a.xlsx --in-place book.xlsx, '--in-place writes into BOOK itself'",
-        "check one.xlsx two.xlsx, Unmatched argument",
+        "check one.xlsx two.xlsx, 'perkilo check takes BOOK alone, so \"two.xlsx\" is too much.'",
         "swap --apply x book.xlsx, '--apply takes the number of a swap'",
         "swap --apply 1 --apply 2 book.xlsx, '--apply should be specified only once'",
         "swap --formula a --formula b book.xlsx, option '--formula' (NAME) should be specified only once",
         "new minimal, name a template and the workbook to write",
         "prices, name the price lists to take in",
-        "rates --from EUR, --from and --to go together"
+        "rates --from EUR, --from and --to go together",
+        "csot book.xlsx, 'There is no command \"csot\". Did you mean cost?'",
+        "--debug chekc book.xlsx, 'There is no command \"chekc\". Did you mean check?'",
+        "ordr book.xlsx, 'There is no command \"ordr\". Did you mean order?'",
+        "price list.csv, 'There is no command \"price\". Did you mean prices?'",
+        "help csot, 'There is no command \"csot\". Did you mean cost?'",
+        "cost --unit 500 book.xlsx, There is no option --unit for perkilo cost. Did you mean --units?",
+        "cost --unit=500 book.xlsx, There is no option --unit for perkilo cost. Did you mean --units?",
+        "cost -units 500 book.xlsx, There is no option -units for perkilo cost. Did you mean --units?",
+        "check --quite, There is no option --quite for perkilo check. Did you mean --quiet?",
+        "-q cost book.xlsx, 'There is no option -q before a command. Type it after the command, as in: perkilo cost book.xlsx -q'",
+        "order --time x book.xlsx, '--time takes a whole number of seconds, such as --time 60, but was given \"x\".'",
+        "order --why 1.5 book.xlsx, '--why takes a whole number of seconds, such as --why 30, but was given \"1.5\".'",
+        "swap --changes two book.xlsx, '--changes takes a whole number, such as --changes 2, but was given \"two\".'",
+        "cost --units 5k book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 5k; type them'"
     })
     void what_is_wrong_is_said_first(String typed, String said) {
         CommandLineRun run =
                 CommandLineRun.of((Object[]) typed.replace(';', ',').split(" "));
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).startsWith(said);
+        assertThat(run.err()).startsWith(said).hasLineCount(1);
+        assertThat(run.out()).isEmpty();
+    }
+
+    @Test
+    void help_and_version_work_as_words() {
+        assertThat(CommandLineRun.of("help")).isEqualTo(CommandLineRun.of("--help"));
+        assertThat(CommandLineRun.of("help", "cost")).isEqualTo(CommandLineRun.of("cost", "--help"));
+        assertThat(CommandLineRun.of("version")).isEqualTo(CommandLineRun.of("--version"));
+        assertThat(CommandLineRun.of("--help").out()).contains("Usage: perkilo", "5   an internal fault");
+    }
+
+    @Test
+    void another_file_in_place_of_a_command_is_told_where_it_belongs() throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), "Item,Price");
+        CommandLineRun run = CommandLineRun.of(list);
+
+        assertThat(run.exit()).isEqualTo(Exit.USAGE);
+        assertThat(run.err())
+                .isEqualToIgnoringNewLines(
+                        "\"%s\" is a file, not a command. Say what to do with it, as in: perkilo prices %s"
+                                .formatted(list, list));
     }
 
     @ParameterizedTest

@@ -1,4 +1,4 @@
-package perkilo.cli;
+package perkilo.desk;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class BookFolder {
 
     private static final Pattern BACKUP = Pattern.compile(".*\\.backup-\\d{4}-\\d\\d-\\d\\d-\\d+");
-    private static final List<String> RESULTS = List.of(ResultFile.COSTED, ResultFile.ORDERED, ResultFile.SWAPPED);
+    private static final List<String> RESULTS = List.of(Destination.COSTED, Destination.ORDERED, Destination.SWAPPED);
 
     private BookFolder() {}
 

@@ -1,11 +1,11 @@
-package perkilo.cli;
+package perkilo.desk;
 
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.search.CheapestPlan;
 import perkilo.purchasing.search.quick.QuickPlanner;
 
-/** Which planner a command works with. */
+/** Which planner a service works with. */
 final class Planners {
 
     private Planners() {}
@@ -19,8 +19,15 @@ final class Planners {
         PlanPurchases quick = new QuickPlanner(full);
         return (problem, limits) -> {
             PlanOutcome outcome = quick.plan(problem, limits);
-            return outcome instanceof PlanOutcome.BestSoFar ? full.plan(problem, limits) : outcome;
+            boolean goesOn = outcome instanceof PlanOutcome.BestSoFar
+                    && !limits.cancelled().getAsBoolean();
+            return goesOn ? full.plan(problem, limits) : outcome;
         };
+    }
+
+    /** A planner for the orders of a book. */
+    static PlanPurchases forOrders() {
+        return new CheapestPlan();
     }
 
     /** A planner for very many purchases that differ in an item or two: what it cannot prove comes with its bound. */

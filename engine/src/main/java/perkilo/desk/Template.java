@@ -1,4 +1,4 @@
-package perkilo.cli;
+package perkilo.desk;
 
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** A workbook to start from. */
-enum Template {
+public enum Template {
     LAUNCH("price a launch: three products, costed at 300, 1,000 and 5,000 units (an invented brand as the example)"),
     ORDERS("plan raw-material orders: demand over half a year, stock with expiry, lead times"),
     EMOLLIENTS("compare emollients on cost: formulas rich in emollients, and what could replace them"),
@@ -20,7 +20,7 @@ enum Template {
     }
 
     /** The template with a name, in any case. */
-    static Optional<Template> find(String name) {
+    public static Optional<Template> find(String name) {
         for (Template template : values()) {
             if (template.word().equalsIgnoreCase(name.strip())) {
                 return Optional.of(template);
@@ -30,12 +30,12 @@ enum Template {
     }
 
     /** What a person types. */
-    String word() {
+    public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
 
     /** What it is for. */
-    String purpose() {
+    public String purpose() {
         return purpose;
     }
 

@@ -1,48 +1,29 @@
 package perkilo.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import perkilo.desk.TakeInAnswer;
 import perkilo.json.ListsJson;
 import perkilo.origin.Finding;
 import perkilo.pricelists.ListFolder;
 import perkilo.pricelists.Question;
-import perkilo.pricelists.TakeIn;
 import perkilo.pricelists.TakenIn;
-import perkilo.reading.KnownSheets;
 
-/** Takes lists in one after the other, and says what became of each. */
-final class TakeInLists {
+/** What became of price lists, for the terminal and as JSON. */
+final class TakenInWords {
 
     private final Console console;
-    private final ListFolder folder;
-    private final @Nullable Path book;
 
-    TakeInLists(Console console, ListFolder folder, @Nullable Path book) {
+    TakenInWords(Console console) {
         this.console = console;
-        this.folder = folder;
-        this.book = book;
     }
 
-    int take(List<Path> files, TakeIn.Said said, boolean json) throws IOException {
-        KnownSheets known =
-                KnownSheets.read(book, Files.isDirectory(folder.path()) ? List.of(folder.path()) : List.of());
-        Set<String> suppliers = new LinkedHashSet<>(known.suppliers());
-        TakeIn takeIn = new TakeIn(folder, known.grids(), suppliers);
-        List<TakenIn> lists = new ArrayList<>();
-        for (Path file : files) {
-            lists.add(takeIn.take(file, said));
+    /** Says it of each list. */
+    void say(TakeInAnswer answer) {
+        if (console.isJson()) {
+            console.json(ListsJson.of(answer.lists()));
         }
-        if (json) {
-            console.json(ListsJson.of(lists));
-        }
-        lists.forEach(this::say);
-        return lists.stream().allMatch(TakenIn::isKept) ? Exit.DONE : Exit.BAD_INPUT;
+        answer.lists().forEach(this::say);
     }
 
     private void say(TakenIn list) {

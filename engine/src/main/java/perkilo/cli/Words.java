@@ -1,0 +1,93 @@
+package perkilo.cli;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What was typed, as the commands know it: {@code help cost} is {@code cost --help}, and a workbook alone is to be
+ * checked and costed.
+ *
+ * @param arguments for the command line library
+ * @param command the only command that can be meant; null where it may be any
+ * @param isWorkbookAlone whether a workbook was typed in place of a command
+ * @param wrong a sentence on what there is instead of the command that was typed; null where nothing is wrong
+ */
+record Words(
+        List<String> arguments,
+        @Nullable String command,
+        boolean isWorkbookAlone,
+        @Nullable String wrong) {
+
+    private static final String DEBUG = "--debug";
+
+    Words {
+        arguments = List.copyOf(arguments);
+    }
+
+    /** Looks at the first word that is no option. */
+    static Words of(String... typed) {
+        int at = typed.length > 0 && typed[0].equals(DEBUG) ? 1 : 0;
+        if (at == typed.length || typed[at].startsWith("-")) {
+            return new Words(List.of(typed), null, false, null);
+        }
+        String word = typed[at];
+        if (Commands.NAMES.contains(word)) {
+            return new Words(List.of(typed), word, false, null);
+        }
+        return switch (word) {
+            case "help" -> help(typed, at);
+            case "version" -> new Words(List.of("--version"), null, false, null);
+            default -> isWorkbook(word) ? costed(typed, at) : wrong(typed, word);
+        };
+    }
+
+    private static Words help(String[] typed, int at) {
+        if (at + 1 == typed.length) {
+            return new Words(List.of("--help"), null, false, null);
+        }
+        String command = typed[at + 1];
+        return Commands.NAMES.contains(command)
+                ? new Words(List.of(command, "--help"), command, false, null)
+                : wrong(typed, command);
+    }
+
+    private static Words costed(String[] typed, int at) {
+        List<String> arguments = new ArrayList<>(List.of(typed));
+        arguments.add(at, "cost");
+        return new Words(arguments, "cost", true, null);
+    }
+
+    private static Words wrong(String[] typed, String word) {
+        return new Words(List.of(typed), null, false, noCommand(word));
+    }
+
+    private static String noCommand(String word) {
+        if (isFile(word)) {
+            return "\"%s\" is a file, not a command. Say what to do with it, as in: perkilo prices %s"
+                    .formatted(word, word);
+        }
+        List<String> near = Guess.near(word, Commands.NAMES);
+        String there = near.isEmpty()
+                ? "The commands are " + String.join(", ", Commands.NAMES) + "."
+                : "Did you mean " + String.join(" or ", near) + "?";
+        return "There is no command \"%s\". %s".formatted(word, there);
+    }
+
+    private static boolean isWorkbook(String word) {
+        String name = word.toLowerCase(Locale.ROOT);
+        return name.endsWith(".xlsx") || name.endsWith(".xlsm");
+    }
+
+    private static boolean isFile(String word) {
+        try {
+            return Files.isRegularFile(Path.of(word));
+        } catch (InvalidPathException noPath) {
+            return false;
+        }
+    }
+}

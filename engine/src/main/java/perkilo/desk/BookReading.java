@@ -1,0 +1,37 @@
+package perkilo.desk;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.model.Book;
+import perkilo.orderplan.Horizon;
+import perkilo.orderplan.LeadTimes;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
+
+/** Reads a workbook with its price lists and rates. */
+final class BookReading {
+
+    private BookReading() {}
+
+    /** The book and what was found in it. */
+    static Reading<Book> of(Sources sources, LocalDate today, Watch watch) throws IOException {
+        watch.at(Stage.READING, 0, 1);
+        Reading<Book> reading = new BookReader().read(sources, today);
+        watch.at(Stage.READING, 1, 1);
+        return reading;
+    }
+
+    /** What keeps a book's demand from being planned or makes the plan doubtful, where it has any. */
+    static List<Finding> ofDemand(Book book) {
+        if (book.demand().isEmpty()) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>(Horizon.problems(book));
+        findings.addAll(LeadTimes.unknown(book));
+        return findings;
+    }
+}

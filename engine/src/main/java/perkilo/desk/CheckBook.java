@@ -1,0 +1,35 @@
+package perkilo.desk;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.costing.RunCheck;
+import perkilo.model.Book;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
+import perkilo.reading.Sources;
+import perkilo.swaps.FunctionCheck;
+import perkilo.swaps.RecipeCheck;
+
+/** Looks a workbook through and lists every problem; nothing is changed. */
+public final class CheckBook {
+
+    /**
+     * Reads everything.
+     *
+     * @param sources what is read together
+     * @param today the costing date where none is set
+     * @throws IOException if a file cannot be read
+     */
+    public Checked check(Sources sources, LocalDate today, Watch watch) throws IOException {
+        Reading<Book> reading = BookReading.of(sources, today, watch);
+        Book book = reading.value();
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(BookReading.ofDemand(book));
+        findings.addAll(RunCheck.of(book));
+        findings.addAll(RecipeCheck.of(book));
+        findings.addAll(FunctionCheck.of(book));
+        return new Checked(reading, findings);
+    }
+}

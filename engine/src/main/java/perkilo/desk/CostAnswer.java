@@ -1,0 +1,43 @@
+package perkilo.desk;
+
+import java.util.List;
+import perkilo.costing.CostOutcome;
+import perkilo.origin.Finding;
+import perkilo.report.cost.CostReport;
+import perkilo.sheet.Report;
+
+/** What costing one book came to. */
+public sealed interface CostAnswer {
+
+    /** Everything that a person should know, of the reading too. */
+    List<Finding> findings();
+
+    /** Every run is costed. Where a search was stopped, the purchase of its run is not proven. */
+    record Costed(CostOutcome.Costed costed, List<Finding> findings) implements CostAnswer {
+
+        public Costed {
+            findings = List.copyOf(findings);
+        }
+
+        /** The result sheets. */
+        public Report report() {
+            return CostReport.of(costed, findings);
+        }
+    }
+
+    /** The book has errors; at least one finding is one. */
+    record BadInput(List<Finding> findings) implements CostAnswer {
+
+        public BadInput {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** Something that is needed cannot be bought; at least one finding is an error. */
+    record NoPurchase(List<Finding> findings) implements CostAnswer {
+
+        public NoPurchase {
+            findings = List.copyOf(findings);
+        }
+    }
+}

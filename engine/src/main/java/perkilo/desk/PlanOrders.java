@@ -1,0 +1,52 @@
+package perkilo.desk;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.model.Book;
+import perkilo.orderplan.OrderBook;
+import perkilo.orderplan.OrderOutcome;
+import perkilo.orderplan.Reasons;
+import perkilo.orderplan.WhyThis;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
+import perkilo.purchasing.SearchLimits;
+
+/** Plans the purchases for all demand of a book. */
+public final class PlanOrders {
+
+    /**
+     * Reads a book and plans its orders.
+     *
+     * @throws IOException if a file cannot be read
+     */
+    public OrderAnswer plan(OrderRequest request, Watch watch) throws IOException {
+        Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
+        List<Finding> findings = new ArrayList<>(reading.findings());
+        findings.addAll(BookReading.ofDemand(reading.value()));
+        if (findings.stream().anyMatch(Finding::isError)) {
+            return new OrderAnswer.BadInput(findings);
+        }
+        Watched planning = new Watched(watch, Stage.PLANNING, 1);
+        planning.accept(0);
+        SearchLimits limits = new SearchLimits(request.search(), planning);
+        OrderOutcome outcome = new OrderBook(Planners.forOrders(), limits).plan(reading.value());
+        planning.accept(1);
+        findings.addAll(outcome.findings());
+        if (outcome instanceof OrderOutcome.Planned planned) {
+            return new OrderAnswer.Planned(planned, reasons(planned, request.why(), watch), findings);
+        }
+        boolean badInput = outcome instanceof OrderOutcome.NoPlan none && none.badInput();
+        return badInput ? new OrderAnswer.BadInput(findings) : new OrderAnswer.NoPlan(findings);
+    }
+
+    private static Reasons reasons(OrderOutcome.Planned planned, Duration longest, Watch watch) {
+        if (longest.isNegative() || longest.isZero() || watch.isCancelled()) {
+            return Reasons.NONE;
+        }
+        Watched asking = new Watched(watch, Stage.ASKING, 0);
+        WhyThis.Limits limits = WhyThis.Limits.within(longest, asking);
+        return new WhyThis(asking.counting(Planners.forOrders()), limits).of(planned);
+    }
+}

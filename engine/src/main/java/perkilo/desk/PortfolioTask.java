@@ -1,0 +1,109 @@
+package perkilo.desk;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import perkilo.model.Book;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+import perkilo.origin.Reading;
+import perkilo.reading.BookReader;
+import perkilo.reading.SharedSources;
+import perkilo.report.portfolio.PortfolioBook;
+import perkilo.xlsx.write.FileAddress;
+import perkilo.xlsx.write.Written;
+
+/** Costs one book of a portfolio; whatever is wrong with it becomes a finding, so that the others go on. */
+final class PortfolioTask<T> {
+
+    private final PortfolioRequest request;
+    private final SharedSources shared;
+    private final Path summary;
+    private final Function<Path, String> names;
+    private final BookView<T> view;
+    private final Watch watch;
+
+    /**
+     * Work on the books of one portfolio.
+     *
+     * @param shared what all books use
+     * @param view what the caller keeps of each book's costs
+     * @param watch asked whether to stop; the books are counted elsewhere
+     */
+    PortfolioTask(
+            PortfolioRequest request, SharedSources shared, PortfolioPlaces places, BookView<T> view, Watch watch) {
+        this.request = request;
+        this.shared = shared;
+        this.summary = places.summary();
+        this.names = places.names();
+        this.view = view;
+        this.watch = new OnlyCancelled(watch);
+    }
+
+    /** Costs a book and writes its result. */
+    CostedBook<T> run(Path book, Path target) {
+        List<Finding> findings = new ArrayList<>();
+        if (watch.isCancelled()) {
+            findings.add(Finding.error(Origin.NONE, "the work was stopped before this book was costed"));
+            return failed(book, findings, false);
+        }
+        try {
+            Reading<Book> reading = new BookReader().read(book, shared, request.date(), request.today());
+            CostAnswer answer = new CostBook().cost(book, reading, request.sizes(), watch);
+            findings.addAll(answer.findings());
+            return answer instanceof CostAnswer.Costed costed
+                    ? costed(book, target, costed)
+                    : failed(book, findings, false);
+        } catch (IOException told) {
+            findings.add(Finding.error(Origin.NONE, String.valueOf(told.getMessage())));
+        } catch (UncheckedIOException told) {
+            findings.add(
+                    Finding.error(Origin.NONE, String.valueOf(told.getCause().getMessage())));
+        } catch (RuntimeException | AssertionError | StackOverflowError fault) {
+            findings.add(Finding.error(
+                    Origin.NONE,
+                    "this is a fault in Perkilo, not in your file: " + fault + ". Cost it alone with --debug"));
+            return failed(book, findings, true);
+        }
+        return failed(book, findings, false);
+    }
+
+    private CostedBook<T> costed(Path book, Path target, CostAnswer.Costed costed) throws IOException {
+        Written written = request.destination().writeTo(target, book, costed.report(), request.today());
+        String sheet = written.sheets().getOrDefault("Cost summary", "Cost summary");
+        Origin result = new Origin(FileAddress.of(written.file(), summary), sheet, "A1");
+        PortfolioBook shown =
+                PortfolioBook.costed(names.apply(book), address(book), result, costed.costed(), own(costed.findings()));
+        return new CostedBook<>(book, shown, costed.findings(), view.of(book, costed), written.backup(), false);
+    }
+
+    private CostedBook<T> failed(Path book, List<Finding> findings, boolean isFaulty) {
+        PortfolioBook shown = PortfolioBook.failed(names.apply(book), address(book), own(findings));
+        return new CostedBook<>(book, shown, findings, null, null, isFaulty);
+    }
+
+    /** What is said of this book, without what is said of the files that all books share. */
+    private List<Finding> own(List<Finding> findings) {
+        List<Finding> common = shared.findings();
+        return findings.stream().filter(finding -> !common.contains(finding)).toList();
+    }
+
+    private String address(Path book) {
+        return FileAddress.of(book, summary);
+    }
+
+    /** A watch that sees no progress. */
+    private record OnlyCancelled(Watch watch) implements Watch {
+
+        @Override
+        public void at(Stage stage, int done, int of) {}
+
+        @Override
+        public boolean isCancelled() {
+            return watch.isCancelled();
+        }
+    }
+}

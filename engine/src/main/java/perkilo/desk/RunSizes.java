@@ -1,0 +1,69 @@
+package perkilo.desk;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.costing.RunCheck;
+import perkilo.model.Book;
+import perkilo.model.Formula;
+import perkilo.model.Product;
+import perkilo.model.Run;
+import perkilo.origin.Figure;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+
+/**
+ * Run sizes that take the place of the Runs sheet; without any, the sheet holds.
+ *
+ * @param units numbers of units, for every product
+ * @param batchKg weights in kilograms, for the bulk of every formula
+ */
+public record RunSizes(List<BigDecimal> units, List<BigDecimal> batchKg) {
+
+    /** The Runs sheet holds. */
+    public static final RunSizes OF_THE_BOOK = new RunSizes(List.of(), List.of());
+
+    private static final String NONE =
+            "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
+
+    public RunSizes {
+        units = List.copyOf(units);
+        batchKg = List.copyOf(batchKg);
+    }
+
+    /** Every product at these numbers of units. */
+    public static RunSizes ofUnits(long... units) {
+        List<BigDecimal> all = new ArrayList<>();
+        for (long one : units) {
+            all.add(BigDecimal.valueOf(one));
+        }
+        return new RunSizes(all, List.of());
+    }
+
+    /** The book with these runs, or with its own where there are none. */
+    Book applyTo(Book book) {
+        if (units.isEmpty() && batchKg.isEmpty()) {
+            return book;
+        }
+        List<Run> runs = new ArrayList<>();
+        for (Product product : book.products().values()) {
+            for (BigDecimal size : units) {
+                runs.add(new Run.OfProduct(product.name(), Figure.of(size), Origin.NONE));
+            }
+        }
+        for (Formula formula : book.formulas().values()) {
+            for (BigDecimal size : batchKg) {
+                runs.add(new Run.OfBulk(formula.name(), Figure.of(size), Origin.NONE));
+            }
+        }
+        return book.withRuns(runs);
+    }
+
+    /** What keeps the runs of a book from being made at all; none where nothing does. */
+    static List<Finding> problems(Path file, Book book) {
+        return book.runs().isEmpty()
+                ? List.of(Finding.error(new Origin(String.valueOf(file.getFileName()), "", ""), NONE))
+                : RunCheck.of(book);
+    }
+}

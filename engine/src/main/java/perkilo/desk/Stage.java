@@ -1,0 +1,24 @@
+package perkilo.desk;
+
+/** What a service is busy with. */
+public enum Stage {
+    READING("files read"),
+    COSTING("runs costed"),
+    BOOKS("books"),
+    PLANNING("order plans"),
+    ASKING("questions about the plan"),
+    COMPARING("candidates"),
+    TAKING_IN("files taken in"),
+    FETCHING("files fetched");
+
+    private final String pieces;
+
+    Stage(String pieces) {
+        this.pieces = pieces;
+    }
+
+    /** What is counted, such as {@code books} in {@code 3 of 12 books}. */
+    public String pieces() {
+        return pieces;
+    }
+}

@@ -1,0 +1,120 @@
+package perkilo.desk;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
+import perkilo.origin.Reading;
+import perkilo.rates.Bank;
+import perkilo.rates.RatesTable;
+import perkilo.reading.RatesReader;
+import perkilo.units.DatedRate;
+import perkilo.xlsx.grid.UnreadableFileException;
+
+/** Takes exchange rates into a table: all files and what the bank sends, or nothing. */
+public final class TakeInRates {
+
+    /** So many differing rates of a file are named one by one. */
+    private static final int NAMED = 20;
+
+    private final Bank bank;
+
+    /**
+     * A service that fetches from a bank.
+     *
+     * @param bank asked only where a request says so
+     */
+    public TakeInRates(Bank bank) {
+        this.bank = bank;
+    }
+
+    /**
+     * Takes rates in and writes the table.
+     *
+     * @throws IOException if a file cannot be read or written, or the bank does not answer
+     */
+    public RatesAnswer take(RatesRequest request, Watch watch) throws IOException {
+        Reading<RatesTable> before = RatesTable.read(request.table());
+        Intake intake = new Intake(before.value(), request.replace(), new ArrayList<>(before.findings()));
+        int done = 0;
+        for (Path file : request.files()) {
+            watch.at(Stage.TAKING_IN, done++, request.files().size());
+            if (watch.isCancelled()) {
+                return new RatesAnswer.Stopped(intake.findings);
+            }
+            intake.take(file.toString(), new RatesReader().read(file));
+        }
+        Bank.Span span = request.fetched();
+        if (span != null) {
+            watch.at(Stage.FETCHING, 0, 1);
+            intake.take(bank.address(span).toString(), fetched(span));
+            watch.at(Stage.FETCHING, 1, 1);
+        }
+        if (intake.findings.stream().anyMatch(Finding::isError)) {
+            return new RatesAnswer.BadInput(intake.findings);
+        }
+        if (watch.isCancelled()) {
+            return new RatesAnswer.Stopped(intake.findings);
+        }
+        if (intake.changed) {
+            makeUsualFolder(request.table());
+            intake.rates.write(request.table());
+        }
+        return new RatesAnswer.Taken(intake.files, intake.rates.rates(), intake.changed, intake.findings);
+    }
+
+    /** The table in the making. */
+    private static final class Intake {
+
+        private final RatesTable rates;
+        private final boolean replace;
+        private final List<Finding> findings;
+        private final List<RatesAnswer.OfFile> files = new ArrayList<>();
+        private boolean changed;
+
+        Intake(RatesTable rates, boolean replace, List<Finding> findings) {
+            this.rates = rates;
+            this.replace = replace;
+            this.findings = findings;
+        }
+
+        void take(String file, Reading<List<DatedRate>> read) {
+            findings.addAll(read.findings());
+            RatesTable.Taken taken = rates.take(read.value(), replace);
+            List<RatesTable.Differing> differing = taken.differing();
+            differing.stream().limit(NAMED).map(RatesTable.Differing::finding).forEach(findings::add);
+            if (differing.size() > NAMED) {
+                findings.add(Finding.warning(
+                        new Origin(file, "", ""), "%,d more rates differ".formatted(differing.size() - NAMED)));
+            }
+            files.add(new RatesAnswer.OfFile(file, taken));
+            changed |= taken.changed();
+        }
+    }
+
+    private Reading<List<DatedRate>> fetched(Bank.Span span) throws IOException {
+        Path folder = Files.createTempDirectory("perkilo-rates");
+        Path file = folder.resolve(span.fileName());
+        try {
+            return new RatesReader().read(bank.fetch(span, folder));
+        } catch (UnreadableFileException odd) {
+            String sent = bank.address(span) + " did not send exchange rates; get " + span.fileName()
+                    + " elsewhere and name it: perkilo rates FILE";
+            throw new IOException(sent, odd);
+        } finally {
+            Files.deleteIfExists(file);
+            Files.deleteIfExists(folder);
+        }
+    }
+
+    /** The folder for prices is made where it is missing; no other one is. */
+    private static void makeUsualFolder(Path table) throws IOException {
+        Path folder = table.getParent();
+        if (folder != null && folder.equals(Path.of("prices")) && !Files.exists(folder)) {
+            Files.createDirectory(folder);
+        }
+    }
+}

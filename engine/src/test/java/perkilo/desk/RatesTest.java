@@ -1,0 +1,109 @@
+package perkilo.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import perkilo.rates.Bank;
+import perkilo.units.Currencies;
+
+/** Taking exchange rates in, fetching them and looking one up. */
+final class RatesTest {
+
+    /** An address that nothing answers at. */
+    private static final Bank NOBODY = new Bank(URI.create("http://127.0.0.1:1/"), Duration.ofSeconds(5));
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void rates_are_added_to_the_table_once() throws IOException {
+        Path file = file("rates.csv", "1.25");
+
+        RatesAnswer first = take(null, Watch.NONE, file);
+        RatesAnswer second = take(null, Watch.NONE, file);
+
+        assertThat(first).isInstanceOfSatisfying(RatesAnswer.Taken.class, taken -> {
+            assertThat(taken.changed()).isTrue();
+            assertThat(taken.rates()).hasSize(1);
+            assertThat(taken.files()).singleElement().satisfies(one -> {
+                assertThat(one.file()).isEqualTo(file.toString());
+                assertThat(one.taken().added()).isEqualTo(1);
+            });
+        });
+        assertThat(second)
+                .isInstanceOfSatisfying(
+                        RatesAnswer.Taken.class,
+                        taken -> assertThat(taken.changed()).isFalse());
+    }
+
+    @Test
+    void a_bad_file_changes_nothing() throws IOException {
+        RatesAnswer answer = take(null, Watch.NONE, file("good.csv", "1.25"), file("bad.csv", "soon"));
+
+        assertThat(answer).isInstanceOf(RatesAnswer.BadInput.class);
+        assertThat(table()).doesNotExist();
+    }
+
+    @Test
+    void cancelled_between_two_files_nothing_is_written() throws IOException {
+        Seen watch = Seen.cancelAfter(1);
+        RatesAnswer answer = take(null, watch, file("one.csv", "1.25"), file("two.csv", "1.25"));
+
+        assertThat(answer).isInstanceOf(RatesAnswer.Stopped.class);
+        assertThat(watch.of(Stage.TAKING_IN)).containsExactly("0 of 2", "1 of 2");
+        assertThat(table()).doesNotExist();
+    }
+
+    @Test
+    void a_bank_that_does_not_answer_is_a_sentence() {
+        assertThatThrownBy(() -> take(Bank.Span.DAY, Watch.NONE))
+                .isInstanceOf(IOException.class)
+                .hasMessageStartingWith("http://127.0.0.1:1/eurofxref-daily.xml cannot be reached: ");
+    }
+
+    @Test
+    void the_last_rate_on_or_before_a_day_holds() throws IOException {
+        take(null, Watch.NONE, file("rates.csv", "1.25"));
+
+        assertThat(look("2026-11-20")).isInstanceOfSatisfying(RateAnswer.Found.class, found -> {
+            assertThat(found.conversion().factor()).isEqualByComparingTo("1.25");
+            assertThat(found.findings()).isEmpty();
+        });
+        assertThat(look("2027-11-20").findings())
+                .singleElement()
+                .matches(finding -> finding.text().contains("days older than 2027-11-20"));
+        assertThat(look("2026-11-01")).isInstanceOf(RateAnswer.None.class);
+        assertThat(look("2026-11-01").findings())
+                .singleElement()
+                .matches(finding -> finding.text()
+                        .equals("no rate leads from EUR to USD on or before 2026-11-01; the table begins on"
+                                + " 2026-11-19"));
+    }
+
+    private RatesAnswer take(Bank.@Nullable Span span, Watch watch, Path... files) throws IOException {
+        return new TakeInRates(NOBODY).take(new RatesRequest(table(), List.of(files), span, false), watch);
+    }
+
+    private RateAnswer look(String day) throws IOException {
+        return new LookUpRate()
+                .look(new RateRequest(table(), Currencies.of("EUR"), Currencies.of("USD"), LocalDate.parse(day)));
+    }
+
+    private Path table() {
+        return folder.resolve("table.csv");
+    }
+
+    private Path file(String name, String rate) throws IOException {
+        return Files.writeString(folder.resolve(name), "From,To,Rate,Date\nEUR,USD," + rate + ",2026-11-19\n");
+    }
+}
