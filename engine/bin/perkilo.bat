@@ -3,7 +3,7 @@ rem Starts Perkilo; see the file "perkilo" beside this one, which does the same 
 setlocal
 set "jar=%~dp0..\target\perkilo.jar"
 if not exist "%jar%" (
-    echo perkilo.jar is not built yet; run: mvn -q package -DskipTests 1>&2
+    echo perkilo.jar is not built yet; run: mvn package -Dmaven.test.skip 1>&2
     exit /b 4
 )
 set "java=java"

@@ -25,6 +25,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Percentage;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import perkilo.costing.CostOutcome;
@@ -43,6 +44,7 @@ import perkilo.report.cost.CostReport;
 import perkilo.xlsx.write.WorkbookWriter;
 
 /** A person changes a cell in the result workbook of the demo launch; another program's library recalculates it. */
+@Tag("slow")
 final class EditedResultTest {
 
     private static final Path TEMPLATE = Path.of("../workbook-templates/launch.xlsx");

@@ -21,6 +21,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaPackage;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTag;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.syntax.elements.GivenClassesConjunction;
@@ -45,6 +46,7 @@ import org.jspecify.annotations.NullMarked;
  * <p>Libraries stay at the edges: spreadsheets in {@code xlsx}, the command line in {@code cli}, JSON in the packages
  * that read or write it, the implementations of money and measures in {@code units}.
  */
+@ArchTag("slow")
 @AnalyzeClasses(packages = "perkilo", importOptions = ImportOption.DoNotIncludeTests.class)
 final class LayersTest {
 

@@ -166,7 +166,7 @@ final class OfficeSuiteTest {
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("suite.log").toFile())
                 .start();
-        assertThat(suite.waitFor(3, TimeUnit.MINUTES)).isTrue();
+        assertThat(suite.waitFor(10, TimeUnit.MINUTES)).isTrue();
         return out.resolve(changed.getFileName());
     }
 

@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,6 +29,7 @@ import perkilo.reading.Sources;
 import perkilo.templates.TemplateWriter;
 
 /** The templates that are checked in. */
+@Tag("slow")
 final class TemplatesTest {
 
     private static final Path TEMPLATES = Path.of("../workbook-templates");

@@ -22,6 +22,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,6 +34,7 @@ import perkilo.desk.Choice;
  * A swap or blend that was taken into a formula of its own, as a person goes on with it: he types the new formula's
  * name on the Products sheet and costs the workbook. What that costs is what the sheet has promised.
  */
+@Tag("slow")
 final class AppliedFormulaTest {
 
     private static final Path TEMPLATES = Path.of("../workbook-templates");

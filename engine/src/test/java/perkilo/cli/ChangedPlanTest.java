@@ -14,10 +14,12 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A plan in a person's workbook whose days and limits are changed afterwards. */
+@Tag("slow")
 final class ChangedPlanTest {
 
     private static final String PROVEN = "proven: no plan is cheaper";
@@ -31,7 +33,7 @@ final class ChangedPlanTest {
         Path book = folder.resolve("orders.xlsx");
         CommandLineRun.of("new", "orders", book);
         Path ordered = folder.resolve("ordered.xlsx");
-        assertThat(CommandLineRun.of("order", "-q", "--why", "0", "--date", "2026-11-20", book, "-o", ordered)
+        assertThat(CommandLineRun.of("order", "-q", "--time", "3600", "--why", "0", "--date", "2026-11-20", book, "-o", ordered)
                         .exit())
                 .isEqualTo(Exit.DONE);
 

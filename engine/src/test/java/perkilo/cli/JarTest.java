@@ -72,7 +72,7 @@ final class JarTest {
                 .redirectOutput(answer.toFile())
                 .redirectError(said.toFile())
                 .start();
-        assertThat(jar.waitFor(1, TimeUnit.MINUTES)).isTrue();
+        assertThat(jar.waitFor(10, TimeUnit.MINUTES)).isTrue();
         assertThat(jar.exitValue()).as(Files.readString(said)).isZero();
         return Files.readString(answer);
     }

@@ -29,6 +29,8 @@ final class OddBooksTest {
 
     private static final int STEPS = 20_000;
 
+    private static final long MOST_MEGABYTES = 1_000;
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -118,7 +120,7 @@ final class OddBooksTest {
         assertThat(ran.exit()).isEqualTo(Exit.DONE);
         assertThat(ran.files()).containsExactly("book-costed.xlsx", Ran.BOOK);
         assertThat(ran.untouched()).isTrue();
-        assertThat(ran.seconds()).isLessThan(10);
+        assertThat(ran.megabytes()).isLessThan(MOST_MEGABYTES);
     }
 
     static Stream<Arguments> booksWithErrors() {
@@ -182,7 +184,7 @@ final class OddBooksTest {
         assertThat(ran.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(ran.files()).containsExactly(Ran.BOOK);
         assertThat(ran.untouched()).isTrue();
-        assertThat(ran.seconds()).isLessThan(10);
+        assertThat(ran.megabytes()).isLessThan(MOST_MEGABYTES);
     }
 
     @Test

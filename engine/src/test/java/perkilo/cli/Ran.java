@@ -18,9 +18,9 @@ import java.util.stream.Stream;
  * @param messages the messages, line by line
  * @param files the names of all files in the folder afterwards
  * @param untouched whether the workbook is what it was
- * @param seconds of processor time, which a busy machine does not make longer
+ * @param megabytes of objects that the command has made on its way, as a measure of its work
  */
-record Ran(int exit, String out, List<String> messages, List<String> files, boolean untouched, double seconds) {
+record Ran(int exit, String out, List<String> messages, List<String> files, boolean untouched, long megabytes) {
 
     static final String BOOK = "book.xlsx";
 
@@ -32,9 +32,9 @@ record Ran(int exit, String out, List<String> messages, List<String> files, bool
         arguments.addAll(List.of(options));
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        long start = nanosSpent();
+        long before = bytesMade();
         int exit = Perkilo.run(new PrintWriter(out), new PrintWriter(err), arguments.toArray(String[]::new));
-        double seconds = (nanosSpent() - start) / 1e9;
+        long megabytes = bytesMade() - before >> 20;
         try (Stream<Path> all = Files.list(folder)) {
             return new Ran(
                     exit,
@@ -42,13 +42,13 @@ record Ran(int exit, String out, List<String> messages, List<String> files, bool
                     err.toString().replace(folder + "/", "").lines().toList(),
                     all.map(path -> String.valueOf(path.getFileName())).sorted().toList(),
                     java.util.Arrays.equals(Files.readAllBytes(file), book),
-                    seconds);
+                    megabytes);
         }
     }
 
-    /** What this process has computed so far. */
-    static long nanosSpent() {
-        return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
-                .getProcessCpuTime();
+    /** What all objects took that this thread has made so far; unlike time, it is the same on a busy machine. */
+    static long bytesMade() {
+        return ((com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean())
+                .getThreadAllocatedBytes(Thread.currentThread().getId());
     }
 }

@@ -34,6 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Whatever a workbook holds, {@code perkilo cost} leaves it as it was, byte for byte, and running it again lets nothing
  * grow. Each workbook and its result are kept in {@code target/fidelity} for a second opinion by {@code .ci/fidelity}.
  */
+@Tag("slow")
 final class UntouchedPartsTest {
 
     private static final Path KEPT = Path.of("target/fidelity");
@@ -168,7 +169,7 @@ final class UntouchedPartsTest {
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolve("suite.log").toFile())
                     .start();
-            assertThat(suite.waitFor(2, TimeUnit.MINUTES)).isTrue();
+            assertThat(suite.waitFor(10, TimeUnit.MINUTES)).isTrue();
         }
         return out;
     }

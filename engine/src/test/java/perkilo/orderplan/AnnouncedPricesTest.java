@@ -249,7 +249,7 @@ final class AnnouncedPricesTest {
     @Test
     void an_order_that_is_moved_takes_the_price_of_its_new_month() {
         OrderOutcome.Planned planned = planned(rising("3.6").book());
-        Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
+        Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofHours(1))).of(planned);
         // April's 10 kg with March's order: 10 less to pay, 12 for holding
         assertThat(reasons.shifts())
                 .filteredOn(shift -> planned.plan()
@@ -278,7 +278,7 @@ final class AnnouncedPricesTest {
                 .offer("Fast", "Clay", "1", Measure.KG, null, 1, null, "40", "3")
                 .quoted(RISE);
         OrderOutcome.Planned planned = planned(wanted(trade, 3, 4).book());
-        Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
+        Reasons reasons = new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofHours(1))).of(planned);
         assertThat(lines(planned.plan())).containsExactly("2027-03-01 20 at 4");
         assertThat(reasons.shifts())
                 .filteredOn(shift -> shift.months() == 1)
@@ -390,6 +390,6 @@ final class AnnouncedPricesTest {
     }
 
     private static OrderOutcome plan(Book book) {
-        return new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofSeconds(20))).plan(book);
+        return new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofHours(1))).plan(book);
     }
 }

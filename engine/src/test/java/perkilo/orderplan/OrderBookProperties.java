@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +17,8 @@ import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanCost;
-import perkilo.purchasing.SearchLimits;
 import perkilo.purchasing.Shelf;
+import perkilo.purchasing.Steps;
 import perkilo.purchasing.search.CheapestPlan;
 import perkilo.report.order.OrderReport;
 
@@ -29,7 +28,7 @@ final class OrderBookProperties {
     @Property(tries = 40)
     void a_plan_adds_up(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
         Book book = RandomTrades.of(seed).book();
-        OrderOutcome outcome = new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofSeconds(5))).plan(book);
+        OrderOutcome outcome = new OrderBook(new CheapestPlan(), Steps.most(20_000)).plan(book);
         if (outcome instanceof OrderOutcome.Planned planned) {
             OrderPlan plan = planned.plan();
             assertThat(PlanCheck.violations(plan.basis().problem(), plan.plan()))

@@ -129,7 +129,7 @@ final class WhyThisTest {
     }
 
     private static Reasons why(OrderOutcome.Planned planned) {
-        return new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofMinutes(1))).of(planned);
+        return new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofHours(1))).of(planned);
     }
 
     private static OrderOutcome.Planned planned(Book book) {

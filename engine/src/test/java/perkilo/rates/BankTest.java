@@ -22,7 +22,8 @@ import perkilo.reading.RatesReader;
 /** Fetching, from a server on this machine that stands for the bank's. */
 final class BankTest {
 
-    private static final Duration SHORT = Duration.ofSeconds(1);
+    /** Nothing here takes as long; it is what the bank may take. */
+    private static final Duration LONG = Duration.ofHours(1);
 
     @TempDir
     private Path folder = Path.of("");
@@ -89,15 +90,14 @@ final class BankTest {
                         + " eurofxref-hist-90d.xml elsewhere and name it: perkilo rates FILE");
     }
 
-    /** The headers come at once, the rest never does. */
+    /** The headers come, the rest never does: the test ends because the bank is given up. */
     @Test
     void a_server_that_falls_silent_is_not_waited_for() {
-        long start = System.nanoTime();
+        Bank impatient = new Bank(served(), Duration.ofSeconds(1));
 
-        assertThatThrownBy(() -> bank().fetch(Bank.Span.ALL, folder))
+        assertThatThrownBy(() -> impatient.fetch(Bank.Span.ALL, folder))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("cannot be reached: no network, or it is blocked, or no answer within 1 seconds");
-        assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(8));
     }
 
     @Test
@@ -106,13 +106,13 @@ final class BankTest {
         try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             closed = socket.getLocalPort();
         }
-        Bank nobody = new Bank(URI.create("http://127.0.0.1:" + closed + "/"), SHORT);
+        Bank nobody = new Bank(URI.create("http://127.0.0.1:" + closed + "/"), LONG);
 
         assertThatThrownBy(() -> nobody.fetch(Bank.Span.DAY, folder))
                 .isInstanceOf(IOException.class)
                 .hasMessage(
                         "http://127.0.0.1:" + closed + "/eurofxref-daily.xml cannot be reached: no network, or it is"
-                                + " blocked, or no answer within 1 seconds; get the file elsewhere and name it: perkilo rates FILE");
+                                + " blocked, or no answer within 3600 seconds; get the file elsewhere and name it: perkilo rates FILE");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -123,6 +123,10 @@ final class BankTest {
     }
 
     private Bank bank() {
-        return new Bank(URI.create("http://127.0.0.1:" + server.getAddress().getPort() + "/rates/"), SHORT);
+        return new Bank(served(), LONG);
+    }
+
+    private URI served() {
+        return URI.create("http://127.0.0.1:" + server.getAddress().getPort() + "/rates/");
     }
 }

@@ -17,19 +17,20 @@ final class BruteForce {
     private static final double MOST = 3e5;
 
     private final PurchaseProblem problem;
-    private final List<int[]> offers = new ArrayList<>();
-    private final List<Integer> most = new ArrayList<>();
+    private final List<Offer> offers = new ArrayList<>();
+    private final List<Item> items = new ArrayList<>();
     private final int[] packs;
     private double best = Double.POSITIVE_INFINITY;
 
     private BruteForce(PurchaseProblem problem) {
         this.problem = problem;
-        for (int q = 0; q < problem.quotes().size(); q++) {
-            Quote quote = problem.quotes().get(q);
+        for (Quote quote : problem.quotes()) {
             for (int t = quote.firstPeriod(); t <= Math.min(problem.periods() - 1, quote.lastPeriod()); t++) {
-                offers.add(new int[] {q, t});
-                most.add(most(quote));
+                offers.add(new Offer(quote, t, most(quote)));
             }
+        }
+        for (int i = 0; i < problem.needs().size(); i++) {
+            items.add(new Item(problem, i, offers));
         }
         packs = new int[offers.size()];
     }
@@ -42,8 +43,8 @@ final class BruteForce {
     static double cheapest(PurchaseProblem problem) {
         BruteForce all = new BruteForce(problem);
         double plans = 1;
-        for (int n : all.most) {
-            plans *= n + 1;
+        for (Offer offer : all.offers) {
+            plans *= offer.most + 1;
         }
         if (plans > MOST) {
             return Double.NaN;
@@ -72,35 +73,34 @@ final class BruteForce {
         return enough + quote.multiple();
     }
 
-    private void choose(int offer) {
-        if (offer == packs.length) {
+    private void choose(int at) {
+        if (at == packs.length) {
             if (covers()) {
                 best = Math.min(best, cost());
             }
             return;
         }
-        Quote quote = problem.quotes().get(offers.get(offer)[0]);
-        for (int n = 0; n <= most.get(offer); n += quote.multiple()) {
-            packs[offer] = n;
-            BigDecimal quantity = quote.packSize().multiply(BigDecimal.valueOf(n));
-            boolean tooSmall = quantity.compareTo(quote.minimum()) < 0
-                    || quantity.compareTo(quote.tiers().get(0).from()) < 0;
-            if (n == 0 || !tooSmall) {
-                choose(offer + 1);
+        Offer offer = offers.get(at);
+        for (int n = 0; n <= offer.most; n += offer.quote.multiple()) {
+            packs[at] = n;
+            if (offer.allowed[n]) {
+                choose(at + 1);
             }
         }
-        packs[offer] = 0;
+        packs[at] = 0;
     }
 
     private boolean covers() {
-        for (int i = 0; i < problem.needs().size(); i++) {
-            if (new Lots(i).shortOf() > 1e-9) {
+        for (Item item : items) {
+            item.use(packs);
+            if (item.missing > 1e-9) {
                 return false;
             }
         }
         return true;
     }
 
+    /** What the plan costs whose goods the items have used last. */
     private double cost() {
         int vendors = problem.vendors().size();
         double total = 0;
@@ -118,13 +118,10 @@ final class BruteForce {
         if (problem.cashTotal() != null && total > problem.cashTotal().doubleValue() + 1e-9) {
             return Double.POSITIVE_INFINITY;
         }
-        for (int i = 0; i < problem.needs().size(); i++) {
-            Lots lots = new Lots(i);
-            Need need = problem.needs().get(i);
-            lots.shortOf();
-            total += lots.kept * need.holdingPerUnit().doubleValue();
-            total -= Math.min(lots.left(), need.creditable().doubleValue())
-                    * need.creditPerUnit().doubleValue();
+        for (Item item : items) {
+            total += item.kept * item.need.holdingPerUnit().doubleValue();
+            total -= Math.min(item.left(), item.need.creditable().doubleValue())
+                    * item.need.creditPerUnit().doubleValue();
         }
         return total;
     }
@@ -139,16 +136,16 @@ final class BruteForce {
         double perKg = vendor.freightPerKg().doubleValue();
         boolean cif = vendor.dutyBasis() == DutyBasis.CIF;
         for (int o = 0; o < packs.length; o++) {
-            Quote quote = problem.quotes().get(offers.get(o)[0]);
-            if (packs[o] == 0 || quote.vendor() != vendorIndex || offers.get(o)[1] != period) {
+            Offer offer = offers.get(o);
+            if (packs[o] == 0 || offer.quote.vendor() != vendorIndex || offer.period != period) {
                 continue;
             }
             placed = true;
-            double line = goods(quote, packs[o]);
-            double weight = quote.kgPerPack().doubleValue() * packs[o];
+            double line = offer.goods[packs[o]];
+            double weight = offer.kgPerPack * packs[o];
             goods += line;
             kg += weight;
-            duty += quote.duty().doubleValue() * (cif ? line * (1 + insurance) + perKg * weight : line);
+            duty += offer.duty * (cif ? line * (1 + insurance) + perKg * weight : line);
         }
         if (!placed) {
             return 0;
@@ -165,83 +162,135 @@ final class BruteForce {
                 * vendor.toHome().doubleValue();
     }
 
-    private static double goods(Quote quote, int packs) {
-        BigDecimal quantity = quote.packSize().multiply(BigDecimal.valueOf(packs));
-        BigDecimal price = quote.tiers().get(0).pricePerPack();
-        for (var tier : quote.tiers()) {
-            if (tier.from().compareTo(quantity) <= 0) {
-                price = tier.pricePerPack();
+    /** A quote in one period, with what each number of packs costs. */
+    private static final class Offer {
+        private final Quote quote;
+        private final int period;
+        private final int most;
+        private final boolean[] allowed;
+        private final double[] goods;
+        private final double packSize;
+        private final double kgPerPack;
+        private final double duty;
+
+        Offer(Quote quote, int period, int most) {
+            this.quote = quote;
+            this.period = period;
+            this.most = most;
+            allowed = new boolean[most + 1];
+            goods = new double[most + 1];
+            packSize = quote.packSize().doubleValue();
+            kgPerPack = quote.kgPerPack().doubleValue();
+            duty = quote.duty().doubleValue();
+            for (int n = 0; n <= most; n++) {
+                BigDecimal quantity = quote.packSize().multiply(BigDecimal.valueOf(n));
+                boolean tooSmall = quantity.compareTo(quote.minimum()) < 0
+                        || quantity.compareTo(quote.tiers().get(0).from()) < 0;
+                allowed[n] = n == 0 || !tooSmall;
+                goods[n] = goods(quote, n);
             }
         }
-        BigDecimal goods = price.multiply(BigDecimal.valueOf(packs));
-        Integer digits = quote.minorDigits();
-        return (digits == null ? goods : goods.setScale(digits, RoundingMode.HALF_UP))
-                .multiply(quote.toVendorCurrency())
-                .doubleValue();
+
+        private static double goods(Quote quote, int packs) {
+            BigDecimal quantity = quote.packSize().multiply(BigDecimal.valueOf(packs));
+            BigDecimal price = quote.tiers().get(0).pricePerPack();
+            for (var tier : quote.tiers()) {
+                if (tier.from().compareTo(quantity) <= 0) {
+                    price = tier.pricePerPack();
+                }
+            }
+            BigDecimal goods = price.multiply(BigDecimal.valueOf(packs));
+            Integer digits = quote.minorDigits();
+            return (digits == null ? goods : goods.setScale(digits, RoundingMode.HALF_UP))
+                    .multiply(quote.toVendorCurrency())
+                    .doubleValue();
+        }
     }
 
-    /**
-     * The lots of one item, used up oldest expiry first, and what is bought last: last period, quantity, bought,
-     * arrival.
-     */
-    private final class Lots {
-        private final List<double[]> lots = new ArrayList<>();
-        private final int item;
+    /** One item with the lots that it is taken from: oldest expiry first, and what is bought last. */
+    private static final class Item {
+        private final Need need;
+        private final double[] wanted;
+        private final List<Lot> lots = new ArrayList<>();
+        private double missing;
         private double kept;
 
-        Lots(int item) {
-            this.item = item;
-            for (Need.Lot lot : problem.needs().get(item).stock()) {
-                lots.add(new double[] {
-                    last(lot.arrival(), lot.usablePeriods()), lot.quantity().doubleValue(), 0, lot.arrival()
-                });
+        Item(PurchaseProblem problem, int item, List<Offer> offers) {
+            need = problem.needs().get(item);
+            wanted = need.perPeriod().stream()
+                    .mapToDouble(BigDecimal::doubleValue)
+                    .toArray();
+            for (Need.Lot lot : need.stock()) {
+                lots.add(new Lot(
+                        lot.arrival(), lot.usablePeriods(), -1, lot.quantity().doubleValue()));
             }
+            for (int o = 0; o < offers.size(); o++) {
+                Offer offer = offers.get(o);
+                if (offer.quote.item() == item) {
+                    lots.add(new Lot(offer.period, need.usablePeriods(), o, offer.packSize));
+                }
+            }
+            lots.sort(Comparator.comparingDouble((Lot lot) -> lot.last).thenComparing(Lot::bought));
         }
 
-        private static double last(int arrival, int usable) {
-            return usable == Need.UNLIMITED ? Double.POSITIVE_INFINITY : (double) arrival + usable - 1;
-        }
-
-        double shortOf() {
-            Need need = problem.needs().get(item);
-            double missing = 0;
-            for (int t = 0; t < problem.periods(); t++) {
-                arrive(need, t);
-                double wanted = need.perPeriod().get(t).doubleValue();
-                for (double[] lot : lots) {
-                    if (lot[3] <= t && lot[0] >= t) {
-                        double used = Math.min(wanted, lot[1]);
-                        lot[1] -= used;
-                        wanted -= used;
+        /** Uses stock and what a plan buys, and notes what is missing in the worst period and what is kept over all. */
+        void use(int[] packs) {
+            missing = 0;
+            kept = 0;
+            for (Lot lot : lots) {
+                lot.left = lot.bought() ? lot.size * packs[lot.offer] : lot.size;
+            }
+            for (int t = 0; t < wanted.length; t++) {
+                double open = wanted[t];
+                double closing = 0;
+                for (Lot lot : lots) {
+                    if (lot.first <= t) {
+                        if (lot.last >= t) {
+                            double used = Math.min(open, lot.left);
+                            lot.left -= used;
+                            open -= used;
+                        }
+                        closing += lot.left;
                     }
                 }
-                missing = Math.max(missing, wanted);
-                int now = t;
-                kept += lots.stream()
-                        .filter(lot -> lot[3] <= now)
-                        .mapToDouble(lot -> lot[1])
-                        .sum();
+                missing = Math.max(missing, open);
+                kept += closing;
             }
-            return missing;
         }
 
-        private void arrive(Need need, int period) {
-            for (int o = 0; o < packs.length; o++) {
-                Quote quote = problem.quotes().get(offers.get(o)[0]);
-                if (quote.item() == item && offers.get(o)[1] == period && packs[o] > 0) {
-                    lots.add(new double[] {
-                        last(period, need.usablePeriods()), quote.packSize().doubleValue() * packs[o], 1, period
-                    });
-                }
-            }
-            lots.sort(Comparator.comparingDouble((double[] lot) -> lot[0]).thenComparingDouble(lot -> lot[2]));
-        }
-
+        /** What is left of purchases and can still be used. */
         double left() {
-            return lots.stream()
-                    .filter(lot -> lot[2] == 1 && lot[0] >= problem.periods())
-                    .mapToDouble(lot -> lot[1])
-                    .sum();
+            double left = 0;
+            for (Lot lot : lots) {
+                left += lot.bought() && lot.last >= wanted.length ? lot.left : 0;
+            }
+            return left;
+        }
+    }
+
+    /** Goods that come together. */
+    private static final class Lot {
+        private final int first;
+        private final double last;
+        private final int offer;
+        private final double size;
+        private double left;
+
+        /**
+         * Goods with all of them left.
+         *
+         * @param offer where they are bought; -1 for stock
+         * @param size of one pack, or all of the stock
+         */
+        Lot(int first, int usable, int offer, double size) {
+            this.first = first;
+            this.last = usable == Need.UNLIMITED ? Double.POSITIVE_INFINITY : (double) first + usable - 1;
+            this.offer = offer;
+            this.size = size;
+        }
+
+        boolean bought() {
+            return offer >= 0;
         }
     }
 }

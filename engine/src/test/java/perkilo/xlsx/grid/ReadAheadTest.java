@@ -82,7 +82,7 @@ class ReadAheadTest {
                 closed.set(true);
             }
         };
-        Assertions.assertTimeoutPreemptively(Duration.ofSeconds(20), () -> {
+        Assertions.assertTimeoutPreemptively(Duration.ofMinutes(10), () -> {
             ReadAhead stream = new ReadAhead(endless);
             assertThat(stream.read()).isEqualTo(7);
             stream.close();

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -21,7 +20,7 @@ import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
-import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.Steps;
 import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 import perkilo.purchasing.search.CheapestPlan;
@@ -29,14 +28,12 @@ import perkilo.purchasing.search.CheapestPlan;
 /** The quick planner finds what the planner finds, on small random markets with minimum order values. */
 final class QuickPlannerProperties {
 
-    private static final SearchLimits LIMITS = SearchLimits.within(Duration.ofSeconds(20));
-
     @Property(tries = 150)
     void a_proven_plan_costs_what_the_planner_proves(@ForAll @IntRange(max = 1_000_000) int seed) {
         PurchaseProblem problem = market(new Random(seed));
 
-        PlanOutcome quick = alone().plan(problem, LIMITS);
-        PlanOutcome exact = new CheapestPlan().plan(problem, LIMITS);
+        PlanOutcome quick = alone().plan(problem, Steps.most(20_000));
+        PlanOutcome exact = new CheapestPlan().plan(problem, Steps.most(20_000));
 
         if (quick instanceof PlanOutcome.Proven found && exact instanceof PlanOutcome.Proven proven) {
             assertThat(PlanCheck.violations(problem, found.plan())).isEmpty();
@@ -67,7 +64,7 @@ final class QuickPlannerProperties {
             }
             PurchaseProblem problem =
                     PurchaseProblem.once(List.of(Need.once("wax", new BigDecimal("6"))), List.of(free()), quotes);
-            PlanOutcome.Proven found = (PlanOutcome.Proven) alone().plan(problem, LIMITS);
+            PlanOutcome.Proven found = (PlanOutcome.Proven) alone().plan(problem, Steps.most(20_000));
             int bought = found.plan().lines().get(0).quote();
             assertThat(quotes.get(bought).packSize()).isEqualByComparingTo("6");
         }
@@ -113,7 +110,7 @@ final class QuickPlannerProperties {
                     market.needs().stream().map(need -> times(need, times)).toList(),
                     market.vendors(),
                     market.quotes());
-            PlanOutcome outcome = planner.plan(problem, LIMITS);
+            PlanOutcome outcome = planner.plan(problem, Steps.most(20_000));
             if (outcome instanceof PlanOutcome.Proven found) {
                 assertThat(found.cost()).isEqualTo(PlanCost.of(problem, found.plan()));
             } else if (outcome instanceof PlanOutcome.BestSoFar found) {
@@ -168,7 +165,7 @@ final class QuickPlannerProperties {
         PurchaseProblem problem =
                 PurchaseProblem.once(List.of(Need.once("item", BigDecimal.ONE)), List.of(vendor), List.of(quote));
 
-        assertThat(alone().plan(problem, LIMITS))
+        assertThat(alone().plan(problem, Steps.most(20_000)))
                 .isInstanceOfSatisfying(
                         PlanOutcome.Proven.class,
                         found -> assertThat(found.cost().objective()).isEqualByComparingTo("880"));
@@ -183,8 +180,8 @@ final class QuickPlannerProperties {
                 vendor("two", random).withoutOrderCharges());
         PurchaseProblem problem = problem(sellers, random, random.nextBoolean());
 
-        PlanOutcome quick = alone().plan(problem, LIMITS);
-        PlanOutcome exact = new CheapestPlan().plan(problem, LIMITS);
+        PlanOutcome quick = alone().plan(problem, Steps.most(20_000));
+        PlanOutcome exact = new CheapestPlan().plan(problem, Steps.most(20_000));
 
         assertThat(exact).isInstanceOf(PlanOutcome.Proven.class);
         if (quick instanceof PlanOutcome.Proven found) {
@@ -211,7 +208,8 @@ final class QuickPlannerProperties {
 
         for (int round = 0; round < 2; round++) {
             for (PurchaseProblem problem : problems) {
-                assertThat(shared.plan(problem, LIMITS)).isEqualTo(alone().plan(problem, LIMITS));
+                assertThat(shared.plan(problem, Steps.most(20_000)))
+                        .isEqualTo(alone().plan(problem, Steps.most(20_000)));
             }
         }
     }
