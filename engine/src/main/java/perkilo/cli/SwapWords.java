@@ -20,7 +20,7 @@ final class SwapWords {
 
     /** Single swaps, then blends, then what holds for all of them. */
     void say(Console console) {
-        console.table(TextTable.of(new SwapTable(found).forTerminal(SHOWN)));
+        console.table(TextTable.of(new SwapTable(found).onTerminal(SHOWN)));
         if (found.swaps().isEmpty()) {
             console.say(found.withoutSwaps());
         }

@@ -43,10 +43,10 @@ public final class SwapJson {
                 .put("homeCurrency", found.book().settings().home().getCurrencyCode())
                 .put("costingDate", found.book().settings().costingDate().toString());
         answer.set("base", base(found.base()));
-        answer.set("swaps", TableJson.array(new SwapTable(found).forJson()));
-        answer.set("rejected", TableJson.array(new RejectedTable(found).forJson()));
+        answer.set("swaps", TableJson.array(new SwapTable(found).inJson()));
+        answer.set("rejected", TableJson.array(new RejectedTable(found).inJson()));
         answer.set("blends", TableJson.array(new BlendTable(found).filled()));
-        answer.set("blendStudies", TableJson.array(new StudyTable(found).forJson()));
+        answer.set("blendStudies", TableJson.array(new StudyTable(found).inJson()));
         answer.put("applied", applied.map(Formula::name).orElse(null));
         answer.set("cautions", Json.texts(Cautions.ALWAYS));
         answer.set("messages", Json.messages(findings));

@@ -24,7 +24,9 @@ public final class QuoteDates {
     private static final String JUDGED = "Quotes are checked on";
     private static final String LEGEND =
             "orange ground: the quote ended before this day or is older than the limit; not dated: its date is unknown";
-    private static final String UNKNOWN = "not dated";
+
+    /** What a date reads that is not known. */
+    public static final String UNKNOWN = "not dated";
 
     /** How many days before its end a quote is pointed out. Common practice, no source. */
     private static final long SOON_DAYS = 30;

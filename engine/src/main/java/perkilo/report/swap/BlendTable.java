@@ -43,7 +43,7 @@ public final class BlendTable {
                 inJson("pricedAt", row -> row.entry().pricedAt()),
                 inJson("straightLinePerKgBefore", row -> row.entry().straightLineBefore()),
                 inJson("straightLinePerKgAfter", row -> row.entry().straightLineAfter()),
-                inJson("parts", row -> new PartTable(row.entry(), currency).forJson()),
+                inJson("parts", row -> new PartTable(row.entry(), currency).inJson()),
                 inJson("provenAtStraightLinePrices", row -> row.entry().proven()),
                 changes.perKg,
                 changes.perKgs,

@@ -69,7 +69,7 @@ final class PartTable {
     }
 
     /** The table for JSON. */
-    Table.Filled<Blend.Part> forJson() {
+    Table.Filled<Blend.Part> inJson() {
         return table.with(blend.parts());
     }
 }

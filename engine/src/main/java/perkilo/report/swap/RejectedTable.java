@@ -49,7 +49,7 @@ public final class RejectedTable {
     }
 
     /** The table for JSON. */
-    public Table.Filled<?> forJson() {
+    public Table.Filled<?> inJson() {
         return TABLE.with(rows);
     }
 }

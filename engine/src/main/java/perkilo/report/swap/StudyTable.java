@@ -27,7 +27,7 @@ public final class StudyTable {
     }
 
     /** The table for JSON. */
-    public Table.Filled<?> forJson() {
+    public Table.Filled<?> inJson() {
         return TABLE.with(rows);
     }
 }

@@ -157,7 +157,7 @@ public final class SwapTable {
     }
 
     /** The table for JSON, with all swaps. */
-    public Table.Filled<?> forJson() {
+    public Table.Filled<?> inJson() {
         return Table.of(
                         number,
                         formula,
@@ -184,7 +184,7 @@ public final class SwapTable {
      *
      * @param most rows that are shown
      */
-    public Table.Filled<?> forTerminal(int most) {
+    public Table.Filled<?> onTerminal(int most) {
         return Table.of(
                         number,
                         formula,

@@ -57,8 +57,19 @@ public final class Placed<R> {
         }
     }
 
+    /** Makes the sheet's columns as wide as declared, and writes nothing: the table may have no rows to show. */
+    public Placed<R> widen() {
+        for (Map.Entry<Column<R>, Integer> each : places.entrySet()) {
+            if (each.getKey().width() > 0) {
+                sheet.widthAtLeast(each.getValue(), each.getKey().width());
+            }
+        }
+        return this;
+    }
+
     /** Writes the headings, the rows and the marks. */
     public Placed<R> write() {
+        widen();
         for (Column<R> column : table.columns()) {
             if (column.isOnSheet()) {
                 write(column);
@@ -71,9 +82,6 @@ public final class Placed<R> {
         int place = column(column);
         if (headed && column.isHeaded()) {
             sheet.text(headRow, place, column.heading(), Look.HEADER);
-        }
-        if (column.width() > 0) {
-            sheet.widthAtLeast(place, column.width());
         }
         for (int index = 0; index < rows.size(); index++) {
             write(column, index, place);
