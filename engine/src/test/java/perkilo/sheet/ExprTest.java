@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BinaryOperator;
@@ -183,6 +184,15 @@ final class ExprTest {
         assertThat(Expr.sumOf("Costs", "B2:B3", BigDecimal.ONE).formula(name -> name + " 2"))
                 .isEqualTo("SUM('Costs 2'!B2:B3)");
         assertThat(theirs.formula(name -> name + " 2")).isEqualTo("'Costs'!B2");
+    }
+
+    /** Workbooks count days from 1900 or from 1904; a plain number would be another day in one of them. */
+    @Test
+    void a_day_is_a_formula_and_no_plain_number() {
+        Expr day = Expr.day(LocalDate.of(2026, 11, 20));
+
+        assertThat(formula(day)).isEqualTo("DATE(2026,11,20)");
+        same(day, spelled("DATE(2026,11,20)"));
     }
 
     private Expr typed(String cell, String number) {
