@@ -5,9 +5,11 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.money.CurrencyUnit;
 import perkilo.model.Book;
 import perkilo.model.Supplier;
@@ -16,6 +18,7 @@ import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.units.Conversion;
 import perkilo.units.DatedRate;
+import perkilo.units.EuroFixedRates;
 import perkilo.units.ExchangeRates;
 
 /**
@@ -26,6 +29,9 @@ final class RateCheck {
     /** A fresher cross that differs by one per cent or more from the rate it replaces (common practice, no source). */
     private static final BigDecimal WORTH_A_WARNING = new BigDecimal("0.01");
 
+    /** So far a typed rate may be rounded and still be the one of the law, as a part of it. */
+    private static final BigDecimal SAME = new BigDecimal("1e-5");
+
     private final Book book;
     private final BookChecks.Items items;
     private final Origin reports;
@@ -34,6 +40,7 @@ final class RateCheck {
     private final CurrencyUnit home;
     private final OppositeRates opposites;
     private final Map<List<CurrencyUnit>, Boolean> told = new HashMap<>();
+    private final Set<CurrencyUnit> fixed = new HashSet<>();
 
     RateCheck(Book book, BookChecks.Items items, Origin reports, Findings findings) {
         this.reports = reports;
@@ -76,7 +83,10 @@ final class RateCheck {
             missing(from, to, origin, needed);
         } else {
             age(conversion.get());
-            passedOver(conversion.get());
+            boolean fixed = fixed(from, origin) | fixed(to, origin);
+            if (!fixed) {
+                passedOver(conversion.get());
+            }
             conversion.get().legs().forEach(leg -> opposites.check(leg.rate()));
         }
         return conversion.isPresent();
@@ -89,6 +99,33 @@ final class RateCheck {
                     "the rate from %s to %s is %d days older than the costing date %s"
                             .formatted(conversion.from(), conversion.to(), conversion.ageInDays(date), date));
         }
+    }
+
+    /**
+     * Says at which rate a currency is converted that the euro has replaced, and that another one in the table is not
+     * used.
+     *
+     * @return whether the euro has replaced it
+     */
+    private boolean fixed(CurrencyUnit currency, Origin origin) {
+        Optional<DatedRate> rate = EuroFixedRates.on(date, currency);
+        if (rate.isEmpty() || !fixed.add(currency)) {
+            return rate.isPresent();
+        }
+        CurrencyUnit euro = rate.get().from();
+        String law = "%s for 1 EUR, fixed by law (%s)"
+                .formatted(rate.get().rate().value().toPlainString() + " " + currency, rate.get().source());
+        findings.note(origin, "the euro has replaced %s; amounts are converted at %s".formatted(currency, law));
+        book.rates().betweenOn(date, euro, currency).ifPresent(typed -> {
+            BigDecimal exact = rate.get().rate().value();
+            if (typed.factor().subtract(exact).abs().compareTo(exact.multiply(SAME)) > 0) {
+                findings.warning(
+                        typed.legs().get(0).rate().rate().origin(),
+                        "the rate between EUR and %s in the table is not used, as the rate is %s"
+                                .formatted(currency, law));
+            }
+        });
+        return true;
     }
 
     /** Says that a rate between the two currencies gave way to a fresher cross. */

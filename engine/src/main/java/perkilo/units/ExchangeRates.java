@@ -14,7 +14,8 @@ import javax.money.CurrencyUnit;
 /**
  * A table of dated exchange rates.
  *
- * <p>For a date the freshest way holds: of the rate between the two currencies, the rate the other way round, and the
+ * <p>A currency that the euro has replaced is converted at its {@linkplain EuroFixedRates fixed rate}, whatever the
+ * table says, and through the euro. For other currencies, on a date, the freshest way holds: of the rate between the two currencies, the rate the other way round, and the
  * crosses through one common currency, the one whose oldest rate is newest. Of equally fresh ways the rate goes before
  * its inverse, and both before a cross; of equally fresh crosses the one through the currency that comes first in the
  * table is taken. Of two rates of the same pair and day the first in the table holds.
@@ -42,6 +43,25 @@ public record ExchangeRates(List<DatedRate> rates) {
         if (from.equals(to)) {
             return Optional.of(new Conversion(from, to, List.of()));
         }
+        Optional<DatedRate> before = EuroFixedRates.on(date, from);
+        Optional<DatedRate> after = EuroFixedRates.on(date, to);
+        if (before.isEmpty() && after.isEmpty()) {
+            return floating(date, from, to);
+        }
+        CurrencyUnit start = before.isPresent() ? EuroFixedRates.euro() : from;
+        CurrencyUnit end = after.isPresent() ? EuroFixedRates.euro() : to;
+        Optional<Conversion> between = start.equals(end)
+                ? Optional.of(new Conversion(start, end, List.of()))
+                : floating(date, start, end);
+        return between.map(way -> {
+            List<Conversion.Leg> legs = new ArrayList<>(way.legs());
+            before.ifPresent(rate -> legs.add(0, new Conversion.Leg(rate, true)));
+            after.ifPresent(rate -> legs.add(new Conversion.Leg(rate, false)));
+            return new Conversion(from, to, legs);
+        });
+    }
+
+    private Optional<Conversion> floating(LocalDate date, CurrencyUnit from, CurrencyUnit to) {
         Map<Pair, DatedRate> newest = newest(date);
         List<Conversion> ways = new ArrayList<>();
         leg(newest, from, to).ifPresent(leg -> ways.add(new Conversion(from, to, List.of(leg))));

@@ -91,16 +91,32 @@ final class PublishedHistoryTest {
         assertThat(weekends).isGreaterThan(40);
     }
 
-    /** Slovenia took the euro in 2007: its last rate stays the last, and grows old. */
+    /** Slovenia took the euro in 2007: until then the bank's rates hold, and from then on that of the law. */
     @Test
-    void a_currency_that_is_gone_keeps_its_last_rate() {
+    void a_currency_that_the_euro_has_replaced_has_the_rate_of_the_law() {
         ExchangeRates rates = new ExchangeRates(history);
 
-        Conversion tolar = rates.on(LocalDate.of(2007, 6, 1), Currencies.of("EUR"), Currencies.of("SIT"))
+        assertThat(tolar(rates, LocalDate.of(2006, 12, 31)).factor())
+                .isEqualByComparingTo(published("2006-12-29", "SIT"));
+        assertThat(tolar(rates, LocalDate.of(2007, 6, 1)).factor()).isEqualByComparingTo("239.640");
+        assertThat(tolar(rates, LocalDate.of(2007, 6, 1)).ageInDays(LocalDate.of(2007, 6, 1)))
+                .isZero();
+    }
+
+    private static Conversion tolar(ExchangeRates rates, LocalDate day) {
+        return rates.on(day, Currencies.of("EUR"), Currencies.of("SIT")).orElseThrow();
+    }
+
+    /** The bank stopped publishing the rouble on 2 March 2022: its last rate stays the last, and grows old. */
+    @Test
+    void a_currency_that_is_no_longer_published_keeps_its_last_rate() {
+        ExchangeRates rates = new ExchangeRates(history);
+
+        Conversion rouble = rates.on(LocalDate.of(2022, 8, 2), Currencies.of("EUR"), Currencies.of("RUB"))
                 .orElseThrow();
 
-        assertThat(tolar.factor()).isEqualByComparingTo(published("2006-12-29", "SIT"));
-        assertThat(tolar.ageInDays(LocalDate.of(2007, 6, 1))).isEqualTo(154);
+        assertThat(rouble.factor()).isEqualByComparingTo(published("2022-03-01", "RUB"));
+        assertThat(rouble.ageInDays(LocalDate.of(2022, 8, 2))).isEqualTo(154);
     }
 
     @Test

@@ -4,14 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import perkilo.costing.Market;
+import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
+import perkilo.units.Currencies;
 import perkilo.units.DatedRate;
 
 /** Exchange rates: on a sheet, in a table of one's own, and as the European Central Bank publishes them. */
@@ -33,6 +37,42 @@ final class RatesTest {
                         .findings())
                 .containsExactly("error Settings!B4: no rate leads from EUR to JPY on or before 2026-11-20; "
                         + "add one to a Rates sheet, or name a file of rates");
+    }
+
+    /** 6.50 DEM for a kilogram are 6.50 / 1.95583 EUR, and no row of Rates says so. */
+    @Test
+    void a_currency_that_the_euro_has_replaced_needs_no_rate() {
+        Reading<Book> read = TestBook.sound()
+                .set("Offers", "H2", "DEM")
+                .set("Suppliers", "B2", "DEM")
+                .read();
+
+        assertThat(read.findings())
+                .extracting(Finding::toString)
+                .containsExactly("note Offers!F2: the euro has replaced DEM; amounts are converted at 1.95583 DEM for"
+                        + " 1 EUR, fixed by law (Council Regulation (EC) No 2866/98, Article 1)");
+        assertThat(new Market(read.value())
+                        .conversion(Currencies.of("DEM"), Currencies.of("EUR"))
+                        .convert(new BigDecimal("1.95583")))
+                .isEqualByComparingTo("1");
+    }
+
+    @Test
+    void another_rate_than_that_of_the_law_is_not_used() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "H2", "HRK")
+                .sheet(
+                        "Rates",
+                        List.of("From", "To", "Rate", "Date"),
+                        List.of("EUR", "HRK", 7.6, LocalDate.of(2026, 11, 19)));
+
+        assertThat(book.findings())
+                .containsExactly(
+                        "note Offers!F2: the euro has replaced HRK; amounts are converted at 7.53450 HRK for 1 EUR,"
+                                + " fixed by law (Council Regulation (EC) No 2866/98, Article 1, as amended in 2022)",
+                        "warning Rates!C2: the rate between EUR and HRK in the table is not used, as the rate is"
+                                + " 7.53450 HRK for 1 EUR, fixed by law (Council Regulation (EC) No 2866/98, Article 1,"
+                                + " as amended in 2022)");
     }
 
     @Test

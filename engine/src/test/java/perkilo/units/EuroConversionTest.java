@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import javax.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,8 +20,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 final class EuroConversionTest {
 
-    private static final ExchangeRates RATES = PublishedRates.fixedByLaw();
-    private static final LocalDate DAY = LocalDate.of(2007, 1, 1);
+    private static final ExchangeRates RATES = ExchangeRates.NONE;
+    private static final LocalDate DAY = LocalDate.of(2026, 1, 1);
 
     /** 500 and 1,000 tolars: worked examples of the Slovenian government's changeover page. */
     @ParameterizedTest(name = "{0} {1} is {2} EUR")
@@ -57,19 +59,71 @@ final class EuroConversionTest {
 
     @Test
     void every_rate_converts_its_own_amount_to_exactly_one_euro() {
-        PublishedRates.rows("euro-fixed-rates.csv")
-                .forEach(row -> assertThat(conversion(row[0], "EUR").convert(new BigDecimal(row[1])))
-                        .as(row[0])
+        EuroFixedRates.rows()
+                .forEach((code, row) -> assertThat(conversion(code, "EUR")
+                                .convert(row.unitsPerEuro().value()))
+                        .as(code)
                         .isEqualByComparingTo("1"));
     }
 
     /** One euro in a legacy currency is the rate itself, all six significant figures of it. */
     @Test
     void a_rate_is_used_both_ways_and_never_rounded() {
-        PublishedRates.rows("euro-fixed-rates.csv")
-                .forEach(row -> assertThat(conversion("EUR", row[0]).factor())
-                        .as(row[0])
-                        .isEqualByComparingTo(row[1]));
+        EuroFixedRates.rows()
+                .forEach((code, row) -> assertThat(conversion("EUR", code).factor())
+                        .as(code)
+                        .isEqualByComparingTo(row.unitsPerEuro().value()));
+    }
+
+    /** Six significant figures (Regulation (EC) No 1103/97, Article 4(1)), a source, and a code that amounts can have. */
+    @Test
+    void each_row_of_the_file_can_be_used() {
+        List<String> faults = new ArrayList<>();
+        EuroFixedRates.rows().forEach((code, row) -> {
+            BigDecimal rate = row.unitsPerEuro().value();
+            if (Currencies.find(code).isEmpty()) {
+                faults.add(code + " is no currency that amounts can be in, so its rate is never used");
+            }
+            if (rate.precision() != 6) {
+                faults.add("the rate of %s, %s, has not the six significant figures of the law".formatted(code, rate));
+            }
+            if (row.firstDay().isBefore(LocalDate.of(1999, 1, 1))) {
+                faults.add("the first day of the euro in place of %s is before there was one".formatted(code));
+            }
+            if (row.source().isBlank()) {
+                faults.add("the rate of " + code + " has no source");
+            }
+        });
+        assertThat(faults).isEmpty();
+        assertThat(EuroFixedRates.rows()).hasSize(21);
+    }
+
+    /** The kuna was replaced on 1 January 2023. */
+    @Test
+    void before_its_first_day_a_currency_has_the_rate_of_the_table() {
+        LocalDate eve = LocalDate.of(2022, 12, 31);
+        ExchangeRates table = new ExchangeRates(List.of(PublishedRates.perEuro("HRK", "7.5365", eve, "a table")));
+        CurrencyUnit kuna = Currencies.of("HRK");
+        CurrencyUnit euro = Currencies.of("EUR");
+
+        assertThat(ExchangeRates.NONE.on(eve, euro, kuna)).isEmpty();
+        assertThat(table.on(eve, euro, kuna).orElseThrow().factor()).isEqualByComparingTo("7.5365");
+        assertThat(table.on(eve.plusDays(1), euro, kuna).orElseThrow().factor()).isEqualByComparingTo("7.53450");
+    }
+
+    /** USD 1.10 for a euro: 195.583 marks are 100 euros, and those are 110 dollars. Fixed rates never get old. */
+    @Test
+    void a_currency_outside_the_euro_is_reached_through_it() {
+        ExchangeRates table = new ExchangeRates(List.of(PublishedRates.perEuro("USD", "1.10", DAY, "a table")));
+        Conversion marks =
+                table.on(DAY, Currencies.of("DEM"), Currencies.of("USD")).orElseThrow();
+
+        assertThat(marks.convert(new BigDecimal("195.583"))).isEqualByComparingTo("110");
+        assertThat(marks.ageInDays(DAY)).isZero();
+        assertThat(table.on(DAY, Currencies.of("USD"), Currencies.of("DEM"))
+                        .orElseThrow()
+                        .convert(new BigDecimal("110")))
+                .isEqualByComparingTo("195.583");
     }
 
     private static Conversion conversion(String from, String to) {

@@ -23,13 +23,6 @@ final class PublishedRates {
                 .toList());
     }
 
-    /** Conversion rates between the euro and the currencies that it replaced. */
-    static ExchangeRates fixedByLaw() {
-        return new ExchangeRates(rows("euro-fixed-rates.csv")
-                .map(row -> perEuro(row[0], row[1], LocalDate.of(1999, 1, 1), row[3]))
-                .toList());
-    }
-
     static DatedRate perEuro(String currency, String rate, LocalDate date, String source) {
         return new DatedRate(Currencies.of("EUR"), Currencies.of(currency), Figure.of(rate), date, source);
     }
