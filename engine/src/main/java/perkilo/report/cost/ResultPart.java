@@ -234,6 +234,7 @@ final class ResultPart {
         return new RunCells(
                 cost,
                 making,
+                items,
                 perKg,
                 bulk,
                 total,

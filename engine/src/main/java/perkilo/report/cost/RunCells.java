@@ -3,6 +3,7 @@ package perkilo.report.cost;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Head;
+import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
 import perkilo.origin.Origin;
 import perkilo.report.part.MakingPart;
@@ -15,6 +16,7 @@ import perkilo.sheet.SheetNames;
  *
  * @param cost the run
  * @param making what is made
+ * @param items what each item costs
  * @param rawMaterialPerKg cost of the recipe for one kilogram
  * @param bulkPerKg cost of one kilogram of bulk
  * @param total everything that the run costs
@@ -31,6 +33,7 @@ import perkilo.sheet.SheetNames;
 record RunCells(
         RunCost cost,
         MakingPart making,
+        ItemsPart items,
         Expr rawMaterialPerKg,
         Expr bulkPerKg,
         Expr total,
@@ -43,6 +46,11 @@ record RunCells(
         @Nullable Expr oneOffPerUnit,
         Map<Head, Expr> heads,
         int row) {
+
+    /** How much of an item is needed. */
+    Expr needed(ItemCost item) {
+        return items.table().ref(item, items.columns().needed);
+    }
 
     /** The block's first cell. */
     Origin title() {
