@@ -11,9 +11,11 @@ import java.util.Map;
 import java.util.function.Function;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.costing.CarbonFootprint;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.FillTarget;
 import perkilo.costing.Head;
+import perkilo.costing.ItemCost;
 import perkilo.costing.Purchase;
 import perkilo.costing.RunCost;
 import perkilo.costing.UnitDecimals;
@@ -151,6 +153,20 @@ public final class RunTable {
             .formula(live(RunCells::wasted))
             .json();
 
+    /** Shown on the sheet only where a footprint is typed for any of the materials. */
+    final Column<RunCost> carbon = Column.<RunCost>of("carbonPerUnit", "Raw materials, kg CO2e per unit")
+            .value(cost -> CarbonFootprint.of(cost).perUnit(cost.needs().units()))
+            .formula(this::carbonOf)
+            .words(RunTable::unknownFootprints)
+            .wordsLook(Look.HINT)
+            .format(NumberFormat.QUANTITY)
+            .width(18)
+            .json(cost -> CarbonFootprint.of(cost).perUnit(cost.needs().units()));
+
+    final Column<RunCost> carbonUnknown = Column.<RunCost>of("carbonUnknown", "")
+            .json(cost -> CarbonFootprint.of(cost).unknown())
+            .notOnSheet();
+
     final Column<RunCost> heads =
             Column.<RunCost>of("heads", "").json(RunTable::byHead).notOnSheet();
 
@@ -226,6 +242,9 @@ public final class RunTable {
         for (CurrencyUnit currency : costed.book().settings().reportCurrencies()) {
             columns.add(unitCostIn(currency));
         }
+        if (isAnyFootprintTyped()) {
+            columns.add(carbon);
+        }
         return new Table<>(columns);
     }
 
@@ -250,7 +269,9 @@ public final class RunTable {
                         heads,
                         ladder,
                         items,
-                        plan)
+                        plan,
+                        carbon,
+                        carbonUnknown)
                 .with(costed.runs());
     }
 
@@ -308,6 +329,34 @@ public final class RunTable {
     private static @Nullable BigDecimal targetFillG(RunCost cost) {
         FillTarget fill = cost.needs().fill();
         return fill == null ? null : fill.targetKg().multiply(GRAMS);
+    }
+
+    private boolean isAnyFootprintTyped() {
+        for (RunCost cost : costed.runs()) {
+            if (!CarbonFootprint.of(cost).known().isEmpty()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private @Nullable Expr carbonOf(Row<RunCost> row) {
+        RunCells run = cells(row.entry());
+        CarbonFootprint footprint = CarbonFootprint.of(row.entry());
+        Expr units = run.making().units();
+        if (units == null || !footprint.isComplete()) {
+            return null;
+        }
+        List<Expr> parts = new ArrayList<>();
+        for (ItemCost item : footprint.known()) {
+            parts.add(run.needed(item).times(Expr.input(CarbonFootprint.perKg(item))));
+        }
+        return Expr.sum(parts).over(units);
+    }
+
+    private static @Nullable String unknownFootprints(RunCost cost) {
+        List<String> unknown = CarbonFootprint.of(cost).unknown();
+        return cost.needs().units() == null || unknown.isEmpty() ? null : "unknown: " + String.join(", ", unknown);
     }
 
     private static Map<String, BigDecimal> byHead(RunCost cost) {
