@@ -14,26 +14,35 @@ final class Breakdown {
 
     /** All heads of a run: what comes on top of the goods is inbound. */
     static Map<Head, BigDecimal> of(RunCost cost) {
-        BigDecimal materials = ZERO;
-        BigDecimal packaging = ZERO;
-        for (ItemCost item : cost.items()) {
-            if (item.item().isMaterial()) {
-                materials = materials.add(item.usedGoods());
-            } else {
-                packaging = packaging.add(item.usedGoods());
-            }
-        }
+        BigDecimal materials = goods(cost, true);
+        BigDecimal packaging = goods(cost, false);
         Work work = cost.work();
         Map<Head, BigDecimal> heads = new EnumMap<>(Head.class);
-        heads.put(Head.RAW_MATERIALS, materials);
-        heads.put(Head.PACKAGING, packaging);
-        heads.put(Head.INBOUND, cost.used().subtract(materials).subtract(packaging));
-        heads.put(Head.MAKING, work.making());
-        heads.put(Head.FILLING, work.filling());
-        heads.put(Head.QUALITY_CONTROL, work.qualityControl());
-        heads.put(Head.OVERHEAD, work.overhead());
-        heads.put(Head.WASTED_STOCK, cost.wasted());
-        heads.put(Head.ONE_OFFS, cost.oneOffShare());
+        for (Head head : Head.values()) {
+            heads.put(
+                    head,
+                    switch (head) {
+                        case RAW_MATERIALS -> materials;
+                        case PACKAGING -> packaging;
+                        case INBOUND -> cost.used().subtract(materials).subtract(packaging);
+                        case MAKING -> work.making();
+                        case FILLING -> work.filling();
+                        case QUALITY_CONTROL -> work.qualityControl();
+                        case OVERHEAD -> work.overhead();
+                        case WASTED_STOCK -> cost.wasted();
+                        case ONE_OFFS -> cost.oneOffShare();
+                    });
+        }
         return Collections.unmodifiableMap(heads);
+    }
+
+    private static BigDecimal goods(RunCost cost, boolean materials) {
+        BigDecimal sum = ZERO;
+        for (ItemCost item : cost.items()) {
+            if (item.item().isMaterial() == materials) {
+                sum = sum.add(item.usedGoods());
+            }
+        }
+        return sum;
     }
 }

@@ -14,9 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import perkilo.reading.table.PackWords;
 import perkilo.xlsx.grid.Csv;
 
-/** The words of price lists in German, French and English, from {@code words.csv}. */
+/** The words of price lists in German, French and English, from {@code words.csv}, and those for packs from {@link PackWords}. */
 final class Words {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
@@ -107,6 +108,9 @@ final class Words {
                     keys.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(key(word));
                 }
             }
+        }
+        for (String word : PackWords.all()) {
+            keys.computeIfAbsent("container", kind -> new HashSet<>()).add(key(word));
         }
         return keys;
     }

@@ -7,7 +7,6 @@ import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.offers.OfferHistory;
 import perkilo.reading.table.Findings;
-import perkilo.units.Measure;
 
 /** Whether what is offered can be measured as what it is used for: materials by weight, components in pieces. */
 final class OfferCheck {

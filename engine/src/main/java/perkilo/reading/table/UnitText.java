@@ -37,23 +37,6 @@ public record UnitText(
     private static final Pattern IN = Pattern.compile("^in\\s+", Pattern.CASE_INSENSITIVE);
     private static final Pattern COMMA = Pattern.compile("^,\\s*");
 
-    private static final Set<String> PACKS = Set.of(
-            "pack",
-            "packs",
-            "package",
-            "pk",
-            "drum",
-            "can",
-            "pail",
-            "bag",
-            "carton",
-            "box",
-            "bottle",
-            "jerrycan",
-            "container",
-            "bucket",
-            "ibc");
-
     /** What amounts may be per, where the column says so anyway. */
     private static final Set<String> COUNTED_BY = Set.of("h", "hr", "hour", "month", "year", "order", "batch");
 
@@ -90,7 +73,7 @@ public record UnitText(
 
     /** Whether a word means one pack, whatever is in it. */
     public static boolean isPack(String word) {
-        return PACKS.contains(word.strip().toLowerCase(Locale.ROOT));
+        return PackWords.isPack(word);
     }
 
     /** Whether it is one of a unit, or none. */

@@ -148,7 +148,9 @@ final class ResultPart {
         lines.section("What it costs, by head");
         Column<Head> amount = Column.<Head>of("amount", "Whole run")
                 .value(head -> Objects.requireNonNull(cost.heads().get(head)))
-                .formula(row -> Objects.requireNonNull(spent.get(row.entry())))
+                .formula(row -> Objects.requireNonNull(
+                        spent.get(row.entry()),
+                        () -> "the head " + row.entry() + " has no formula on the result sheet; add it to ResultPart"))
                 .format(money)
                 .sum(cost.total());
         Column<Head> each = Column.<Head>of("perUnit", "Per unit")

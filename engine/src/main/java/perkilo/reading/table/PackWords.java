@@ -1,0 +1,124 @@
+package perkilo.reading.table;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * Words for one pack, whatever is in it: on Offers sheets and in suppliers' own lists.
+ *
+ * <p>A new word is one more entry here. Words of the trade in English, German and French; common practice, no source.
+ */
+public final class PackWords {
+
+    private static final List<String> WORDS = List.of(
+            // English
+            "pack",
+            "packs",
+            "package",
+            "packages",
+            "pk",
+            "drum",
+            "drums",
+            "can",
+            "cans",
+            "pail",
+            "pails",
+            "bag",
+            "bags",
+            "carton",
+            "cartons",
+            "box",
+            "boxes",
+            "bottle",
+            "bottles",
+            "jerrycan",
+            "jerrycans",
+            "container",
+            "containers",
+            "bucket",
+            "buckets",
+            "ibc",
+            "keg",
+            "kegs",
+            "sack",
+            "sacks",
+            "tote",
+            "tub",
+            "tubs",
+            "tin",
+            "tins",
+            "case",
+            "cases",
+            "jar",
+            "jars",
+            "canister",
+            "canisters",
+            // German
+            "gebinde",
+            "fass",
+            "fässer",
+            "faß",
+            "kanister",
+            "eimer",
+            "sack",
+            "säcke",
+            "beutel",
+            "karton",
+            "kartons",
+            "kiste",
+            "kisten",
+            "flasche",
+            "flaschen",
+            "dose",
+            "dosen",
+            "hobbock",
+            "packung",
+            "packungen",
+            "container",
+            "vpe",
+            // French
+            "fût",
+            "fûts",
+            "fut",
+            "futs",
+            "bidon",
+            "bidons",
+            "sac",
+            "sacs",
+            "seau",
+            "seaux",
+            "carton",
+            "cartons",
+            "caisse",
+            "caisses",
+            "bouteille",
+            "bouteilles",
+            "flacon",
+            "flacons",
+            "boîte",
+            "boîtes",
+            "jerrican",
+            "jerricans",
+            "conditionnement",
+            "conditionnements",
+            "emballage",
+            "pot",
+            "pots",
+            "tonnelet");
+
+    private static final Set<String> KNOWN = new HashSet<>(WORDS);
+
+    private PackWords() {}
+
+    /** Whether a word means one pack; case does not matter. */
+    static boolean isPack(String word) {
+        return KNOWN.contains(word.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** All words, in lower case. */
+    public static List<String> all() {
+        return WORDS;
+    }
+}
