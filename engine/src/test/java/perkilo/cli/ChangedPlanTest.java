@@ -33,7 +33,18 @@ final class ChangedPlanTest {
         Path book = folder.resolve("orders.xlsx");
         CommandLineRun.of("new", "orders", book);
         Path ordered = folder.resolve("ordered.xlsx");
-        assertThat(CommandLineRun.of("order", "-q", "--time", "3600", "--why", "0", "--date", "2026-11-20", book, "-o", ordered)
+        assertThat(CommandLineRun.of(
+                                "order",
+                                "-q",
+                                "--time",
+                                "3600",
+                                "--why",
+                                "0",
+                                "--date",
+                                "2026-11-20",
+                                book,
+                                "-o",
+                                ordered)
                         .exit())
                 .isEqualTo(Exit.DONE);
 

@@ -31,9 +31,9 @@ public final class Placed<R> {
     private final int firstColumn;
     private final boolean headed;
     private final List<R> rows;
-    private final Map<Column<R>, Integer> places = new IdentityHashMap<>();
-    private final Map<Column<R>, @Nullable Figure[]> figures = new IdentityHashMap<>();
-    private @Nullable Map<R, Integer> indexes;
+    private final IdentityHashMap<Column<R>, Integer> places = new IdentityHashMap<>();
+    private final IdentityHashMap<Column<R>, @Nullable Figure[]> figures = new IdentityHashMap<>();
+    private @Nullable IdentityHashMap<R, Integer> indexes;
 
     /** What a cell comes to; null where it holds no figure. */
     private record Figure(@Nullable Expr expr) {
@@ -228,7 +228,7 @@ public final class Placed<R> {
 
     /** The index of an entry's row: of the very entry, not of one that is equal to it. */
     public int indexOf(R entry) {
-        Map<R, Integer> known = indexes;
+        IdentityHashMap<R, Integer> known = indexes;
         if (known == null) {
             known = new IdentityHashMap<>();
             for (int index = 0; index < rows.size(); index++) {
@@ -330,6 +330,7 @@ public final class Placed<R> {
         return numbers;
     }
 
+    @SuppressWarnings("ReferenceEquality") // the mark itself is meant
     private @Nullable Expr figure(int index, Column<R> column) {
         @Nullable Figure[] known = figures.computeIfAbsent(column, any -> new Figure[rows.size()]);
         Figure figure = known[index];

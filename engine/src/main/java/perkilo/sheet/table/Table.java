@@ -1,6 +1,6 @@
 package perkilo.sheet.table;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.sheet.SheetBuilder;
 
@@ -19,7 +19,11 @@ public record Table<R>(List<Column<R>> columns) {
     /** A table of columns. */
     @SafeVarargs
     public static <R> Table<R> of(Column<R>... columns) {
-        return new Table<>(Arrays.asList(columns));
+        List<Column<R>> all = new ArrayList<>(columns.length);
+        for (Column<R> column : columns) {
+            all.add(column);
+        }
+        return new Table<>(all);
     }
 
     /**
