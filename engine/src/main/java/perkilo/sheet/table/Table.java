@@ -18,6 +18,7 @@ public record Table<R>(List<Column<R>> columns) {
 
     /** A table of columns. */
     @SafeVarargs
+    @SuppressWarnings("varargs") // the array is copied at once, and nothing is put into it
     public static <R> Table<R> of(Column<R>... columns) {
         List<Column<R>> all = new ArrayList<>(columns.length);
         for (Column<R> column : columns) {
