@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +25,7 @@ import perkilo.cli.Perkilo;
  * <p>Each result is compared with a snapshot under {@code templates-results}. {@code -Dperkilo.snapshots=write} writes
  * the snapshots anew.
  */
+@Tag("slow")
 final class TemplateResultsTest {
 
     private static final Path TEMPLATES = Path.of("../workbook-templates");

@@ -34,7 +34,7 @@ record Ran(int exit, String out, List<String> messages, List<String> files, bool
         StringWriter err = new StringWriter();
         long before = bytesMade();
         int exit = Perkilo.run(new PrintWriter(out), new PrintWriter(err), arguments.toArray(String[]::new));
-        long megabytes = bytesMade() - before >> 20;
+        long megabytes = (bytesMade() - before) >> 20;
         try (Stream<Path> all = Files.list(folder)) {
             return new Ran(
                     exit,

@@ -104,7 +104,7 @@ final class SmallMemoryTest {
         for (Path book : books) {
             long before = Ran.bytesMade();
             int exit = Perkilo.run(out, out, "check", book.toString());
-            out.printf("exit %s %d %d%n", book.getFileName(), exit, Ran.bytesMade() - before >> 20);
+            out.printf("exit %s %d %d%n", book.getFileName(), exit, (Ran.bytesMade() - before) >> 20);
         }
     }
 }
