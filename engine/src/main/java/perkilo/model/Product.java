@@ -134,7 +134,13 @@ public record Product(
      *     applied
      * @param loss bulk lost in filling, as a fraction
      */
-    public record Filling(Figure fill, Measure unit, @Nullable Figure density, @Nullable Figure overfill, @Nullable Figure fillerSd, Figure loss) {}
+    public record Filling(
+            Figure fill,
+            Measure unit,
+            @Nullable Figure density,
+            @Nullable Figure overfill,
+            @Nullable Figure fillerSd,
+            Figure loss) {}
 
     /**
      * What it takes to fill a run.
@@ -157,7 +163,11 @@ public record Product(
      * @param vat as a fraction
      * @param targetRetailPrice with VAT, in home currency; null for none
      */
-    public record Pricing(@Nullable Figure targetMargin, Figure retailerMargin, Figure vat, @Nullable Figure targetRetailPrice) {
+    public record Pricing(
+            @Nullable Figure targetMargin,
+            Figure retailerMargin,
+            Figure vat,
+            @Nullable Figure targetRetailPrice) {
 
         /** No price ladder. */
         public static final Pricing NONE = new Pricing(null, Figure.ZERO, Figure.ZERO, null);
@@ -181,7 +191,8 @@ public record Product(
      * @param requiredTags what every material must be
      * @param naturalOriginTarget by ISO 16128, as a fraction; null for none
      */
-    public record Claims(List<String> requiredTags, @Nullable Figure naturalOriginTarget) {
+    public record Claims(
+            List<String> requiredTags, @Nullable Figure naturalOriginTarget) {
 
         /** No claims. */
         public static final Claims NONE = new Claims(List.of(), null);

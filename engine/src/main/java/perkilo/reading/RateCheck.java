@@ -114,7 +114,9 @@ final class RateCheck {
         }
         CurrencyUnit euro = rate.get().from();
         String law = "%s for 1 EUR, fixed by law (%s)"
-                .formatted(rate.get().rate().value().toPlainString() + " " + currency, rate.get().source());
+                .formatted(
+                        rate.get().rate().value().toPlainString() + " " + currency,
+                        rate.get().source());
         findings.note(origin, "the euro has replaced %s; amounts are converted at %s".formatted(currency, law));
         book.rates().betweenOn(date, euro, currency).ifPresent(typed -> {
             BigDecimal exact = rate.get().rate().value();

@@ -90,7 +90,6 @@ public final class ProductFixture {
 
     /** The product. */
     public Product product() {
-        return new Product(
-                name, formula, filling, work, pricing, oneOffs, yearlyUnits, claims, components, origin);
+        return new Product(name, formula, filling, work, pricing, oneOffs, yearlyUnits, claims, components, origin);
     }
 }

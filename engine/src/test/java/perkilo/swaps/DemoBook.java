@@ -243,7 +243,8 @@ final class DemoBook {
                 case WORD -> facts.word(fact, typed);
                 case WORDS -> facts.words(fact, words(typed));
                 case SHARES ->
-                    facts.shares(fact, words(typed).stream().map(DemoBook::allergen).toList());
+                    facts.shares(
+                            fact, words(typed).stream().map(DemoBook::allergen).toList());
             }
         }
         return facts.build();
