@@ -83,8 +83,9 @@ final class RateCheck {
             missing(from, to, origin, needed);
         } else {
             age(conversion.get());
-            boolean fixed = fixed(from, origin) | fixed(to, origin);
-            if (!fixed) {
+            boolean fromFixed = fixed(from, origin);
+            boolean toFixed = fixed(to, origin);
+            if (!fromFixed && !toFixed) {
                 passedOver(conversion.get());
             }
             conversion.get().legs().forEach(leg -> opposites.check(leg.rate()));

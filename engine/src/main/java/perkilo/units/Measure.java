@@ -2,6 +2,7 @@ package perkilo.units;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -73,7 +74,8 @@ public enum Measure {
     private final String symbol;
     private final Kind kind;
     private final BigDecimal inBase;
-    private final String[] words;
+    @SuppressWarnings("ImmutableEnumChecker") // List.of
+    private final List<String> words;
 
     /**
      * A unit.
@@ -86,7 +88,7 @@ public enum Measure {
         this.symbol = symbol;
         this.kind = kind;
         this.inBase = new BigDecimal(inBase);
-        this.words = words;
+        this.words = List.of(words);
     }
 
     /**
