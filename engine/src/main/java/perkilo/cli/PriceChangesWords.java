@@ -1,8 +1,8 @@
 package perkilo.cli;
 
+import perkilo.costing.CostEffect;
 import perkilo.desk.PriceChangesAnswer;
 import perkilo.json.PricesJson;
-import perkilo.costing.CostEffect;
 import perkilo.offers.history.PriceChanges;
 import perkilo.report.prices.EffectTable;
 import perkilo.report.prices.PriceTable;

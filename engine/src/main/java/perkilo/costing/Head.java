@@ -3,8 +3,8 @@ package perkilo.costing;
 /**
  * What money is spent on. All heads together are the total.
  *
- * <p>A new head is one constant here; the compiler then asks for its amount in {@code Breakdown}, and {@code
- * EveryHeadTest} for its formula on the result sheets. Tables, charts and answers go by this list.
+ * <p>A new head is one constant here; the compiler then asks for its amount in {@code Breakdown}, and
+ * {@code EveryHeadTest} for its formula on the result sheets. Tables, charts and answers go by this list.
  */
 public enum Head {
     RAW_MATERIALS("raw materials"),

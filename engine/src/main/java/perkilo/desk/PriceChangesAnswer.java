@@ -2,10 +2,10 @@ package perkilo.desk;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.origin.Figure;
-import perkilo.origin.Finding;
 import perkilo.costing.CostEffect;
 import perkilo.offers.history.PriceChanges;
+import perkilo.origin.Figure;
+import perkilo.origin.Finding;
 import perkilo.report.prices.PriceChangesReport;
 import perkilo.sheet.Report;
 

@@ -5,15 +5,15 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.costing.CostEffect;
 import perkilo.costing.CostRuns;
 import perkilo.model.Book;
 import perkilo.model.Settings;
 import perkilo.offers.Offer;
+import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
-import perkilo.costing.CostEffect;
-import perkilo.offers.history.PriceChanges;
 import perkilo.reading.QuoteReader;
 import perkilo.reading.Sources;
 

@@ -9,57 +9,197 @@ import perkilo.units.Measure;
 /**
  * A formula filled into packaging.
  *
+ * <p>Its figures are grouped by what they are about; each can also be asked for by its own name.
+ *
  * @param name as typed
  * @param formula the formula's name
- * @param fill the nominal fill, in {@code fillUnit}
- * @param fillUnit a unit of mass or volume
- * @param density of the bulk in g/mL; null where not known
- * @param overfill as a fraction; null for none
- * @param fillerSd the filler's standard deviation, in {@code fillUnit}; null where the average-quantity rules are not
- *     applied
- * @param fillLoss bulk lost in filling, as a fraction
- * @param setUpHours of the filling line, for each run
- * @param unitsPerHour null where filling time is not counted
- * @param fillingPeople on the line
- * @param targetMargin the brand's, as a fraction of the wholesale price; null for no price ladder
- * @param retailerMargin as a fraction of the retail price without VAT
- * @param vat as a fraction
- * @param targetRetailPrice with VAT, in home currency; null for none
- * @param oneOffCosts stability, challenge test, safety assessment, notification, artwork; in home currency
- * @param spreadOver units that the one-off costs are spread over; null for the run itself
+ * @param filling what one unit holds
+ * @param work what it takes to fill a run
+ * @param pricing what it is to be sold for
+ * @param oneOffs what is paid once
  * @param yearlyUnits sold in a year; null where not known
- * @param requiredTags what every material must be
- * @param naturalOriginTarget by ISO 16128, as a fraction; null for none
+ * @param claims what the label promises
  * @param components packaging
  * @param origin its row
  */
 public record Product(
         String name,
         String formula,
-        Figure fill,
-        Measure fillUnit,
-        @Nullable Figure density,
-        @Nullable Figure overfill,
-        @Nullable Figure fillerSd,
-        Figure fillLoss,
-        Figure setUpHours,
-        @Nullable Figure unitsPerHour,
-        Figure fillingPeople,
-        @Nullable Figure targetMargin,
-        Figure retailerMargin,
-        Figure vat,
-        @Nullable Figure targetRetailPrice,
-        Figure oneOffCosts,
-        @Nullable Figure spreadOver,
+        Filling filling,
+        FillingWork work,
+        Pricing pricing,
+        OneOffs oneOffs,
         @Nullable Figure yearlyUnits,
-        List<String> requiredTags,
-        @Nullable Figure naturalOriginTarget,
+        Claims claims,
         List<Component> components,
         Origin origin) {
 
     public Product {
-        requiredTags = List.copyOf(requiredTags);
         components = List.copyOf(components);
+    }
+
+    /** {@link Filling#fill}. */
+    public Figure fill() {
+        return filling.fill();
+    }
+
+    /** {@link Filling#unit}. */
+    public Measure fillUnit() {
+        return filling.unit();
+    }
+
+    /** {@link Filling#density}. */
+    public @Nullable Figure density() {
+        return filling.density();
+    }
+
+    /** {@link Filling#overfill}. */
+    public @Nullable Figure overfill() {
+        return filling.overfill();
+    }
+
+    /** {@link Filling#fillerSd}. */
+    public @Nullable Figure fillerSd() {
+        return filling.fillerSd();
+    }
+
+    /** {@link Filling#loss}. */
+    public Figure fillLoss() {
+        return filling.loss();
+    }
+
+    /** {@link FillingWork#setUpHours}. */
+    public Figure setUpHours() {
+        return work.setUpHours();
+    }
+
+    /** {@link FillingWork#unitsPerHour}. */
+    public @Nullable Figure unitsPerHour() {
+        return work.unitsPerHour();
+    }
+
+    /** {@link FillingWork#people}. */
+    public Figure fillingPeople() {
+        return work.people();
+    }
+
+    /** {@link Pricing#targetMargin}. */
+    public @Nullable Figure targetMargin() {
+        return pricing.targetMargin();
+    }
+
+    /** {@link Pricing#retailerMargin}. */
+    public Figure retailerMargin() {
+        return pricing.retailerMargin();
+    }
+
+    /** {@link Pricing#vat}. */
+    public Figure vat() {
+        return pricing.vat();
+    }
+
+    /** {@link Pricing#targetRetailPrice}. */
+    public @Nullable Figure targetRetailPrice() {
+        return pricing.targetRetailPrice();
+    }
+
+    /** {@link OneOffs#costs}. */
+    public Figure oneOffCosts() {
+        return oneOffs.costs();
+    }
+
+    /** {@link OneOffs#spreadOver}. */
+    public @Nullable Figure spreadOver() {
+        return oneOffs.spreadOver();
+    }
+
+    /** {@link Claims#requiredTags}. */
+    public List<String> requiredTags() {
+        return claims.requiredTags();
+    }
+
+    /** {@link Claims#naturalOriginTarget}. */
+    public @Nullable Figure naturalOriginTarget() {
+        return claims.naturalOriginTarget();
+    }
+
+    /**
+     * What one unit holds.
+     *
+     * @param fill the nominal fill, in {@code unit}
+     * @param unit a unit of mass or volume
+     * @param density of the bulk in g/mL; null where not known
+     * @param overfill as a fraction; null for none
+     * @param fillerSd the filler's standard deviation, in {@code unit}; null where the average-quantity rules are not
+     *     applied
+     * @param loss bulk lost in filling, as a fraction
+     */
+    public record Filling(
+            Figure fill,
+            Measure unit,
+            @Nullable Figure density,
+            @Nullable Figure overfill,
+            @Nullable Figure fillerSd,
+            Figure loss) {}
+
+    /**
+     * What it takes to fill a run.
+     *
+     * @param setUpHours of the filling line, for each run
+     * @param unitsPerHour null where filling time is not counted
+     * @param people on the line
+     */
+    public record FillingWork(Figure setUpHours, @Nullable Figure unitsPerHour, Figure people) {
+
+        /** Filling that takes no time that is counted. */
+        public static final FillingWork NONE = new FillingWork(Figure.ZERO, null, Figure.ONE);
+    }
+
+    /**
+     * What it is to be sold for.
+     *
+     * @param targetMargin the brand's, as a fraction of the wholesale price; null for no price ladder
+     * @param retailerMargin as a fraction of the retail price without VAT
+     * @param vat as a fraction
+     * @param targetRetailPrice with VAT, in home currency; null for none
+     */
+    public record Pricing(
+            @Nullable Figure targetMargin,
+            Figure retailerMargin,
+            Figure vat,
+            @Nullable Figure targetRetailPrice) {
+
+        /** No price ladder. */
+        public static final Pricing NONE = new Pricing(null, Figure.ZERO, Figure.ZERO, null);
+    }
+
+    /**
+     * What is paid once, before the first run.
+     *
+     * @param costs stability, challenge test, safety assessment, notification, artwork; in home currency
+     * @param spreadOver units that they are spread over; null for the run itself
+     */
+    public record OneOffs(Figure costs, @Nullable Figure spreadOver) {
+
+        /** Nothing is paid once. */
+        public static final OneOffs NONE = new OneOffs(Figure.ZERO, null);
+    }
+
+    /**
+     * What the label promises.
+     *
+     * @param requiredTags what every material must be
+     * @param naturalOriginTarget by ISO 16128, as a fraction; null for none
+     */
+    public record Claims(
+            List<String> requiredTags, @Nullable Figure naturalOriginTarget) {
+
+        /** No claims. */
+        public static final Claims NONE = new Claims(List.of(), null);
+
+        public Claims {
+            requiredTags = List.copyOf(requiredTags);
+        }
     }
 
     /**

@@ -15,7 +15,9 @@ public final class Traits {
     /** Nothing is known. */
     public static final Traits UNKNOWN = new Traits(new EnumMap<>(Fact.class));
 
-    /** Figures, words, lists of words and of allergens, by what {@link Fact#kind} says; what is not known is left out. */
+    /**
+     * Figures, words, lists of words and of allergens, by what {@link Fact#kind} says; what is not known is left out.
+     */
     private final Map<Fact, Object> known;
 
     private Traits(Map<Fact, Object> known) {

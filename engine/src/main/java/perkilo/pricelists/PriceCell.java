@@ -211,7 +211,8 @@ final class PriceCell {
                 return null;
             }
         }
-        PriceNote answer = mapping.answer(Mapping.PRICE_PER).flatMap(this::basis).orElse(PriceNote.NONE);
+        PriceNote answer =
+                mapping.answer(Mapping.PRICE_PER).flatMap(this::basis).orElse(PriceNote.NONE);
         PriceNote inRow = firstSaying(beside, row);
         PriceNote ofList = firstSaying(header, title, answer);
         PriceNote holds = inRow.saysWhatFor() ? inRow : unlessRemarked(origin, ofList, remark, pack);

@@ -152,9 +152,7 @@ record PriceNote(
     static boolean saysWhatFor(String words) {
         String text = Words.tidy(words);
         boolean sounds = PER.matcher(text).find()
-                || Quantity.unit(text)
-                        .filter(unit -> unit.measure().isCount())
-                        .isPresent();
+                || Quantity.unit(text).filter(unit -> unit.measure().isCount()).isPresent();
         return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();
     }
 

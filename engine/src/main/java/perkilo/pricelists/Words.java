@@ -17,7 +17,10 @@ import java.util.regex.Pattern;
 import perkilo.reading.table.PackWords;
 import perkilo.xlsx.grid.Csv;
 
-/** The words of price lists in German, French and English, from {@code words.csv}, and those for packs from {@link PackWords}. */
+/**
+ * The words of price lists in German, French and English, from {@code words.csv}, and those for packs from
+ * {@link PackWords}.
+ */
 final class Words {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");

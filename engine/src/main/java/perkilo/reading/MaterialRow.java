@@ -56,8 +56,7 @@ final class MaterialRow {
         return traits;
     }
 
-    private static void compare(
-            TableRow row, Traits traits, Fact lowest, Fact highest) {
+    private static void compare(TableRow row, Traits traits, Fact lowest, Fact highest) {
         Figure low = traits.figure(lowest);
         Figure high = traits.figure(highest);
         Column lowColumn = MaterialsSheet.column(lowest);

@@ -70,24 +70,28 @@ final class ProductRow {
         return new Product(
                 row.text(PRODUCT),
                 row.text(FORMULA),
-                fill,
-                unit,
-                density,
-                row.figure(ProductsSheet.OVERFILL),
-                Quantities.in(row, ProductsSheet.FILLER_SD, unit),
-                row.figure(ProductsSheet.FILL_LOSS, Figure.ZERO),
-                row.figure(ProductsSheet.SET_UP_HOURS, Figure.ZERO),
-                row.figure(ProductsSheet.UNITS_PER_HOUR),
-                row.figure(ProductsSheet.FILLING_PEOPLE, Figure.ONE),
-                row.figure(ProductsSheet.TARGET_MARGIN),
-                row.figure(ProductsSheet.RETAILER_MARGIN, Figure.ZERO),
-                row.figure(ProductsSheet.VAT, Figure.ZERO),
-                Amounts.in(row, ProductsSheet.TARGET_RETAIL_PRICE, home),
-                Amounts.in(row, ProductsSheet.ONE_OFF_COSTS, home, Figure.ZERO),
-                row.figure(ProductsSheet.SPREAD_OVER),
+                new Product.Filling(
+                        fill,
+                        unit,
+                        density,
+                        row.figure(ProductsSheet.OVERFILL),
+                        Quantities.in(row, ProductsSheet.FILLER_SD, unit),
+                        row.figure(ProductsSheet.FILL_LOSS, Figure.ZERO)),
+                new Product.FillingWork(
+                        row.figure(ProductsSheet.SET_UP_HOURS, Figure.ZERO),
+                        row.figure(ProductsSheet.UNITS_PER_HOUR),
+                        row.figure(ProductsSheet.FILLING_PEOPLE, Figure.ONE)),
+                new Product.Pricing(
+                        row.figure(ProductsSheet.TARGET_MARGIN),
+                        row.figure(ProductsSheet.RETAILER_MARGIN, Figure.ZERO),
+                        row.figure(ProductsSheet.VAT, Figure.ZERO),
+                        Amounts.in(row, ProductsSheet.TARGET_RETAIL_PRICE, home)),
+                new Product.OneOffs(
+                        Amounts.in(row, ProductsSheet.ONE_OFF_COSTS, home, Figure.ZERO),
+                        row.figure(ProductsSheet.SPREAD_OVER)),
                 row.figure(ProductsSheet.YEARLY_UNITS),
-                row.list(ProductsSheet.REQUIRED_TAGS),
-                row.figure(ProductsSheet.NATURAL_ORIGIN_TARGET),
+                new Product.Claims(
+                        row.list(ProductsSheet.REQUIRED_TAGS), row.figure(ProductsSheet.NATURAL_ORIGIN_TARGET)),
                 components,
                 row.origin(PRODUCT));
     }

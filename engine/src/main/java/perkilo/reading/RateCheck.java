@@ -83,8 +83,9 @@ final class RateCheck {
             missing(from, to, origin, needed);
         } else {
             age(conversion.get());
-            boolean fixed = fixed(from, origin) | fixed(to, origin);
-            if (!fixed) {
+            boolean fromFixed = fixed(from, origin);
+            boolean toFixed = fixed(to, origin);
+            if (!fromFixed && !toFixed) {
                 passedOver(conversion.get());
             }
             conversion.get().legs().forEach(leg -> opposites.check(leg.rate()));
@@ -114,7 +115,9 @@ final class RateCheck {
         }
         CurrencyUnit euro = rate.get().from();
         String law = "%s for 1 EUR, fixed by law (%s)"
-                .formatted(rate.get().rate().value().toPlainString() + " " + currency, rate.get().source());
+                .formatted(
+                        rate.get().rate().value().toPlainString() + " " + currency,
+                        rate.get().source());
         findings.note(origin, "the euro has replaced %s; amounts are converted at %s".formatted(currency, law));
         book.rates().betweenOn(date, euro, currency).ifPresent(typed -> {
             BigDecimal exact = rate.get().rate().value();

@@ -15,10 +15,11 @@ import javax.money.CurrencyUnit;
  * A table of dated exchange rates.
  *
  * <p>A currency that the euro has replaced is converted at its {@linkplain EuroFixedRates fixed rate}, whatever the
- * table says, and through the euro. For other currencies, on a date, the freshest way holds: of the rate between the two currencies, the rate the other way round, and the
- * crosses through one common currency, the one whose oldest rate is newest. Of equally fresh ways the rate goes before
- * its inverse, and both before a cross; of equally fresh crosses the one through the currency that comes first in the
- * table is taken. Of two rates of the same pair and day the first in the table holds.
+ * table says, and through the euro. For other currencies, on a date, the freshest way holds: of the rate between the
+ * two currencies, the rate the other way round, and the crosses through one common currency, the one whose oldest rate
+ * is newest. Of equally fresh ways the rate goes before its inverse, and both before a cross; of equally fresh crosses
+ * the one through the currency that comes first in the table is taken. Of two rates of the same pair and day the first
+ * in the table holds.
  *
  * @param rates in any order
  */
@@ -50,9 +51,8 @@ public record ExchangeRates(List<DatedRate> rates) {
         }
         CurrencyUnit start = before.isPresent() ? EuroFixedRates.euro() : from;
         CurrencyUnit end = after.isPresent() ? EuroFixedRates.euro() : to;
-        Optional<Conversion> between = start.equals(end)
-                ? Optional.of(new Conversion(start, end, List.of()))
-                : floating(date, start, end);
+        Optional<Conversion> between =
+                start.equals(end) ? Optional.of(new Conversion(start, end, List.of())) : floating(date, start, end);
         return between.map(way -> {
             List<Conversion.Leg> legs = new ArrayList<>(way.legs());
             before.ifPresent(rate -> legs.add(0, new Conversion.Leg(rate, true)));

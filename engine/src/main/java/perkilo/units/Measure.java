@@ -2,6 +2,7 @@ package perkilo.units;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -28,9 +29,36 @@ public enum Measure {
     OZ("oz", Kind.MASS, "0.028349523125", "ozs", "ounce", "ounces", "oz avdp"),
     L("L", Kind.VOLUME, "1", "lt", "ltr", "ltrs", "litre", "litres", "liter", "liters"),
     ML("mL", Kind.VOLUME, "0.001", "millilitre", "millilitres", "milliliter", "milliliters", "cc"),
-    US_GAL("US gal", Kind.VOLUME, "3.785411784", "gal", "gals", "gallon", "gallons", "us gallon", "us gallons", "gal us", "usg"),
+    US_GAL(
+            "US gal",
+            Kind.VOLUME,
+            "3.785411784",
+            "gal",
+            "gals",
+            "gallon",
+            "gallons",
+            "us gallon",
+            "us gallons",
+            "gal us",
+            "usg"),
     US_FL_OZ("US fl oz", Kind.VOLUME, "0.0295735295625", "fl oz", "floz", "fluid ounce", "fluid ounces"),
-    EACH("each", Kind.COUNT, "1", "ea", "pc", "pcs", "piece", "pieces", "unit", "units", "pce", "st", "stk", "stück", "no", "count"),
+    EACH(
+            "each",
+            Kind.COUNT,
+            "1",
+            "ea",
+            "pc",
+            "pcs",
+            "piece",
+            "pieces",
+            "unit",
+            "units",
+            "pce",
+            "st",
+            "stk",
+            "stück",
+            "no",
+            "count"),
     GROSS("gross", Kind.COUNT, "144", "grosses", "gros");
 
     /** What a unit measures. */
@@ -46,7 +74,8 @@ public enum Measure {
     private final String symbol;
     private final Kind kind;
     private final BigDecimal inBase;
-    private final String[] words;
+    @SuppressWarnings("ImmutableEnumChecker") // List.of
+    private final List<String> words;
 
     /**
      * A unit.
@@ -59,7 +88,7 @@ public enum Measure {
         this.symbol = symbol;
         this.kind = kind;
         this.inBase = new BigDecimal(inBase);
-        this.words = words;
+        this.words = List.of(words);
     }
 
     /**
@@ -96,12 +125,11 @@ public enum Measure {
 
     /** The unit as JSR 385 knows it. */
     public Unit<?> unit() {
-        Unit<?> base =
-                switch (kind) {
-                    case MASS -> Units.KILOGRAM;
-                    case VOLUME -> Units.LITRE;
-                    case COUNT -> AbstractUnit.ONE;
-                };
+        Unit<?> base = switch (kind) {
+            case MASS -> Units.KILOGRAM;
+            case VOLUME -> Units.LITRE;
+            case COUNT -> AbstractUnit.ONE;
+        };
         return isBase() ? base : base.multiply(inBase);
     }
 

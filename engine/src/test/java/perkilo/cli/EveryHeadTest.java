@@ -28,7 +28,8 @@ final class EveryHeadTest {
     void the_answer_has_an_amount_for_each_head_and_they_add_up() throws IOException {
         Ran ran = Ran.of(folder, RawBook.sound().bytes(), "cost", "--json", "--date=2026-11-20");
 
-        JsonNode run = JsonMapper.builder().build().readTree(ran.out()).get("runs").get(0);
+        JsonNode run =
+                JsonMapper.builder().build().readTree(ran.out()).get("runs").get(0);
         BigDecimal sum = BigDecimal.ZERO;
         for (Head head : Head.values()) {
             JsonNode amount = run.get("heads").get(head.words());
@@ -37,7 +38,8 @@ final class EveryHeadTest {
         }
         assertThat(sum.doubleValue())
                 .as("all heads together, for 500 units")
-                .isCloseTo(500 * Double.parseDouble(run.get("unitCost").get("EUR").asText()), Offset.offset(1e-3));
+                .isCloseTo(
+                        500 * Double.parseDouble(run.get("unitCost").get("EUR").asText()), Offset.offset(1e-3));
     }
 
     @Test

@@ -71,7 +71,9 @@ final class EveryMeasureTest {
         assertThat(amount(item.get("used")).doubleValue())
                 .as("what is used of them, at 10 EUR for %s kg or pieces", inBase(unit))
                 .isCloseTo(
-                        needed(unit).multiply(PRICE).doubleValue() / inBase(unit).doubleValue(), closely());
+                        needed(unit).multiply(PRICE).doubleValue()
+                                / inBase(unit).doubleValue(),
+                        closely());
         assertThat(List.of(
                         purchase.get("packUnit").asText(),
                         purchase.get("pricePer").asText(),
@@ -89,9 +91,13 @@ final class EveryMeasureTest {
         JsonNode item = item(book(unit, base(unit).symbol(), perBase));
 
         assertThat(amount(item.get("used")).doubleValue())
-                .as("what is used of packs in %s that are priced per %s", unit.symbol(), base(unit).symbol())
+                .as(
+                        "what is used of packs in %s that are priced per %s",
+                        unit.symbol(), base(unit).symbol())
                 .isCloseTo(
-                        needed(unit).multiply(PRICE).doubleValue() / inBase(unit).doubleValue(), closely());
+                        needed(unit).multiply(PRICE).doubleValue()
+                                / inBase(unit).doubleValue(),
+                        closely());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -99,7 +105,9 @@ final class EveryMeasureTest {
     void the_sheets_formulas_come_to_the_same_and_follow_a_new_price(Measure unit) throws IOException {
         Path book = book(unit, unit.symbol(), PRICE);
         Path result = folder.resolve("costed.xlsx");
-        assertThat(CommandLineRun.of("cost", "--date=2026-11-20", "-q", "-o", result, book).exit()).isZero();
+        assertThat(CommandLineRun.of("cost", "--date=2026-11-20", "-q", "-o", result, book)
+                        .exit())
+                .isZero();
 
         try (InputStream in = Files.newInputStream(result);
                 XSSFWorkbook costed = new XSSFWorkbook(in)) {
@@ -112,7 +120,8 @@ final class EveryMeasureTest {
                         .isCloseTo(written, Offset.offset(1e-9 * Math.max(1, Math.abs(written))));
             });
 
-            double goods = packs(unit, needed(unit)).multiply(PACK).multiply(PRICE).doubleValue();
+            double goods =
+                    packs(unit, needed(unit)).multiply(PACK).multiply(PRICE).doubleValue();
             assertThat(cached.values())
                     .as("a formula for the goods, in packs of 2 %s", unit.symbol())
                     .anyMatch(number -> number == goods);
@@ -201,8 +210,12 @@ final class EveryMeasureTest {
     private JsonNode item(Path book) throws IOException {
         CommandLineRun run = CommandLineRun.of("cost", "--date=2026-11-20", "--json", book);
         assertThat(run.exit()).as(run.out() + run.err()).isZero();
-        for (JsonNode item :
-                JsonMapper.builder().build().readTree(run.out()).get("runs").get(0).get("items")) {
+        for (JsonNode item : JsonMapper.builder()
+                .build()
+                .readTree(run.out())
+                .get("runs")
+                .get(0)
+                .get("items")) {
             if (item.get("item").asText().equals("Thing")) {
                 return item;
             }
@@ -322,8 +335,7 @@ final class EveryMeasureTest {
     }
 
     /** The numbers that formulas come to, by their cells: as they are kept, or as they are computed. */
-    private static Map<String, Double> numbers(
-            XSSFWorkbook book, @Nullable FormulaEvaluator evaluator) {
+    private static Map<String, Double> numbers(XSSFWorkbook book, @Nullable FormulaEvaluator evaluator) {
         Map<String, Double> numbers = new HashMap<>();
         for (Sheet sheet : book) {
             for (Row row : sheet) {

@@ -36,7 +36,8 @@ final class LegacyCurrencyTest {
         BigDecimal perKg = new BigDecimal("6.5").divide(new BigDecimal(rate), MathContext.DECIMAL64);
         assertThat(new BigDecimal(shea.get("used").asText()).doubleValue())
                 .isCloseTo(
-                        perKg.doubleValue() * Double.parseDouble(shea.get("needed").asText()),
+                        perKg.doubleValue()
+                                * Double.parseDouble(shea.get("needed").asText()),
                         Percentage.withPercentage(0.01)); // an invoice is in whole cents
         assertThat(answer.get("messages").toString())
                 .contains("the euro has replaced " + currency, rate + " " + currency + " for 1 EUR, fixed by law");
@@ -47,8 +48,7 @@ final class LegacyCurrencyTest {
         Ran ran = Ran.of(folder, book("DEM"), "cost", "-q", "--date=2026-11-20");
 
         assertThat(ran.exit()).as(ran.out()).isZero();
-        try (XSSFWorkbook costed =
-                new XSSFWorkbook(Files.newInputStream(folder.resolve("book-costed.xlsx")))) {
+        try (XSSFWorkbook costed = new XSSFWorkbook(Files.newInputStream(folder.resolve("book-costed.xlsx")))) {
             boolean found = false;
             for (var sheet : costed) {
                 for (var row : sheet) {

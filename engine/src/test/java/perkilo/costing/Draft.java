@@ -12,6 +12,7 @@ import perkilo.model.DeliveryTerm;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductFixture;
 import perkilo.model.Run;
 import perkilo.model.Settings;
 import perkilo.model.StockLot;
@@ -249,29 +250,21 @@ final class Draft {
         }
 
         Product product(Product.Component... components) {
-            return new Product(
-                    name,
-                    formula,
-                    Figure.of(fill),
-                    unit,
-                    figure(density),
-                    figure(overfill),
-                    figure(fillerSd),
-                    Figure.of(fillLoss),
-                    Figure.of(setUpHours),
-                    figure(unitsPerHour),
-                    Figure.of(people),
-                    figure(targetMargin),
-                    Figure.of(retailerMargin),
-                    Figure.of(vat),
-                    figure(targetRetail),
-                    Figure.of(oneOffs),
-                    figure(spreadOver),
-                    figure(yearlyUnits),
-                    List.of(),
-                    null,
-                    List.of(components),
-                    Origin.NONE);
+            return ProductFixture.of(name, formula, fill, unit)
+                    .filling(new Product.Filling(
+                            Figure.of(fill),
+                            unit,
+                            figure(density),
+                            figure(overfill),
+                            figure(fillerSd),
+                            Figure.of(fillLoss)))
+                    .work(new Product.FillingWork(Figure.of(setUpHours), figure(unitsPerHour), Figure.of(people)))
+                    .pricing(new Product.Pricing(
+                            figure(targetMargin), Figure.of(retailerMargin), Figure.of(vat), figure(targetRetail)))
+                    .oneOffs(new Product.OneOffs(Figure.of(oneOffs), figure(spreadOver)))
+                    .yearlyUnits(figure(yearlyUnits))
+                    .components(List.of(components))
+                    .product();
         }
     }
 }

@@ -22,6 +22,7 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductFixture;
 import perkilo.model.Run;
 import perkilo.model.Settings;
 import perkilo.model.StockLot;
@@ -478,29 +479,15 @@ final class RunCostProperties {
     }
 
     private static Product scaled(Product product, BigDecimal times) {
-        return new Product(
-                product.name(),
-                product.formula(),
-                product.fill(),
-                product.fillUnit(),
-                product.density(),
-                product.overfill(),
-                product.fillerSd(),
-                product.fillLoss(),
-                product.setUpHours(),
-                product.unitsPerHour(),
-                product.fillingPeople(),
-                product.targetMargin(),
-                product.retailerMargin(),
-                product.vat(),
-                maybe(product.targetRetailPrice(), times),
-                by(product.oneOffCosts(), times),
-                product.spreadOver(),
-                product.yearlyUnits(),
-                List.of(),
-                null,
-                product.components(),
-                Origin.NONE);
+        Product.Pricing pricing = product.pricing();
+        return ProductFixture.like(product)
+                .pricing(new Product.Pricing(
+                        pricing.targetMargin(),
+                        pricing.retailerMargin(),
+                        pricing.vat(),
+                        maybe(pricing.targetRetailPrice(), times)))
+                .oneOffs(new Product.OneOffs(by(product.oneOffCosts(), times), product.spreadOver()))
+                .product();
     }
 
     private static Figure by(Figure figure, BigDecimal times) {

@@ -14,6 +14,7 @@ import perkilo.model.Demand;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductFixture;
 import perkilo.model.Settings;
 import perkilo.model.StockLot;
 import perkilo.model.Supplier;
@@ -292,28 +293,9 @@ final class Trade {
     }
 
     private static Product product(String name, List<Product.Component> components) {
-        return new Product(
-                name,
-                name,
-                Figure.of("1"),
-                Measure.KG,
-                null,
-                null,
-                null,
-                Figure.ZERO,
-                Figure.ZERO,
-                null,
-                Figure.ONE,
-                null,
-                Figure.ZERO,
-                Figure.ZERO,
-                null,
-                Figure.ZERO,
-                null,
-                null,
-                List.of(),
-                null,
-                components,
-                new Origin("trade.xlsx", "Products", "A2"));
+        return ProductFixture.of(name, name, "1", Measure.KG)
+                .components(components)
+                .origin(new Origin("trade.xlsx", "Products", "A2"))
+                .product();
     }
 }

@@ -50,17 +50,21 @@ final class FactsTest {
             Material shea = shea(TestBook.sound()
                     .sheet("Materials", List.of("Material", header), List.of("Shea butter", fact.example())));
 
-            assertThat(value(shea.traits(), fact)).as("%s under \"%s\"", fact, header).isEqualTo(typed(fact));
+            assertThat(value(shea.traits(), fact))
+                    .as("%s under \"%s\"", fact, header)
+                    .isEqualTo(typed(fact));
         }
     }
 
     @ParameterizedTest(name = "{0}")
     @EnumSource(Fact.class)
     void a_blank_is_not_known(Fact fact) {
-        Material shea = shea(TestBook.sound()
-                .sheet("Materials", List.of("Material", fact.header()), List.of("Shea butter", "")));
+        Material shea = shea(
+                TestBook.sound().sheet("Materials", List.of("Material", fact.header()), List.of("Shea butter", "")));
 
-        assertThat(shea.traits().isAnyKnown()).as("whether a blank %s is a fact", fact).isFalse();
+        assertThat(shea.traits().isAnyKnown())
+                .as("whether a blank %s is a fact", fact)
+                .isFalse();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -123,8 +127,8 @@ final class FactsTest {
     }
 
     private static Figure footprint(String header, double typed) {
-        Material shea = shea(TestBook.sound()
-                .sheet("Materials", List.of("Material", header), List.of("Shea butter", typed)));
+        Material shea =
+                shea(TestBook.sound().sheet("Materials", List.of("Material", header), List.of("Shea butter", typed)));
         Figure footprint = shea.traits().figure(Fact.CARBON_FOOTPRINT);
         assertThat(footprint).as("a footprint under \"%s\"", header).isNotNull();
         return Objects.requireNonNull(footprint);
@@ -146,7 +150,8 @@ final class FactsTest {
                 List<String> shares = new ArrayList<>();
                 for (Traits.Allergen one : traits.shares(fact)) {
                     Figure share = one.share();
-                    shares.add(one.name() + (share == null ? "" : " " + share.value().movePointRight(2)));
+                    shares.add(one.name()
+                            + (share == null ? "" : " " + share.value().movePointRight(2)));
                 }
                 yield shares;
             }

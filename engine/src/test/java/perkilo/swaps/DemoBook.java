@@ -15,6 +15,7 @@ import perkilo.model.Fact;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductFixture;
 import perkilo.model.Run;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
@@ -242,7 +243,8 @@ final class DemoBook {
                 case WORD -> facts.word(fact, typed);
                 case WORDS -> facts.words(fact, words(typed));
                 case SHARES ->
-                    facts.shares(fact, words(typed).stream().map(DemoBook::allergen).toList());
+                    facts.shares(
+                            fact, words(typed).stream().map(DemoBook::allergen).toList());
             }
         }
         return facts.build();
@@ -282,29 +284,29 @@ final class DemoBook {
 
     private static List<Product> products() {
         return Csv.read(FOLDER + "Products.csv").stream()
-                .map(row -> new Product(
-                        get(row, "Product"),
-                        get(row, "Formula"),
-                        Figure.of(get(row, "Fill")),
-                        Measure.parse(get(row, "Fill unit")).orElseThrow(),
-                        number(row, "Density g/mL"),
-                        percent(row, "Overfill %"),
-                        number(row, "Filler SD"),
-                        orZero(percent(row, "Fill loss %")),
-                        orZero(number(row, "Filling set-up hours")),
-                        number(row, "Units per hour"),
-                        orZero(number(row, "Filling people")),
-                        null,
-                        Figure.ZERO,
-                        Figure.ZERO,
-                        null,
-                        orZero(number(row, "One-off costs")),
-                        number(row, "Spread over units"),
-                        number(row, "Yearly units"),
-                        words(get(row, "Required tags")),
-                        percent(row, "Natural origin target %"),
-                        components(get(row, "Product")),
-                        Origin.NONE))
+                .map(row -> ProductFixture.of(
+                                get(row, "Product"),
+                                get(row, "Formula"),
+                                get(row, "Fill"),
+                                Measure.parse(get(row, "Fill unit")).orElseThrow())
+                        .filling(new Product.Filling(
+                                Figure.of(get(row, "Fill")),
+                                Measure.parse(get(row, "Fill unit")).orElseThrow(),
+                                number(row, "Density g/mL"),
+                                percent(row, "Overfill %"),
+                                number(row, "Filler SD"),
+                                orZero(percent(row, "Fill loss %"))))
+                        .work(new Product.FillingWork(
+                                orZero(number(row, "Filling set-up hours")),
+                                number(row, "Units per hour"),
+                                orZero(number(row, "Filling people"))))
+                        .oneOffs(new Product.OneOffs(
+                                orZero(number(row, "One-off costs")), number(row, "Spread over units")))
+                        .yearlyUnits(number(row, "Yearly units"))
+                        .claims(new Product.Claims(
+                                words(get(row, "Required tags")), percent(row, "Natural origin target %")))
+                        .components(components(get(row, "Product")))
+                        .product())
                 .toList();
     }
 

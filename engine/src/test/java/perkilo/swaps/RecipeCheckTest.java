@@ -12,6 +12,7 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductFixture;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
@@ -93,7 +94,9 @@ final class RecipeCheckTest {
     void a_natural_origin_target_has_to_be_shown() {
         Map<String, Product> products = new LinkedHashMap<>(DEMO.products());
         products.replaceAll((key, product) -> product.formula().equals(CREAM.name())
-                ? Varied.of(product, "naturalOriginTarget", Figure.of("0.999"))
+                ? ProductFixture.like(product)
+                        .claims(new Product.Claims(product.requiredTags(), Figure.of("0.999")))
+                        .product()
                 : product);
 
         assertThat(texts(Varied.of(DEMO, "products", products)))

@@ -75,7 +75,9 @@ final class EuroConversionTest {
                         .isEqualByComparingTo(row.unitsPerEuro().value()));
     }
 
-    /** Six significant figures (Regulation (EC) No 1103/97, Article 4(1)), a source, and a code that amounts can have. */
+    /**
+     * Six significant figures (Regulation (EC) No 1103/97, Article 4(1)), a source, and a code that amounts can have.
+     */
     @Test
     void each_row_of_the_file_can_be_used() {
         List<String> faults = new ArrayList<>();

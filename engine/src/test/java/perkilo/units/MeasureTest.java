@@ -156,10 +156,12 @@ final class MeasureTest {
     }
 
     private static BigDecimal inKg(Unit<Mass> unit) {
-        return new BigDecimal(unit.getConverterTo(Units.KILOGRAM).convert(BigDecimal.ONE).toString());
+        return new BigDecimal(
+                unit.getConverterTo(Units.KILOGRAM).convert(BigDecimal.ONE).toString());
     }
 
     private static BigDecimal inLitres(Unit<Volume> unit) {
-        return new BigDecimal(unit.getConverterTo(Units.LITRE).convert(BigDecimal.ONE).toString());
+        return new BigDecimal(
+                unit.getConverterTo(Units.LITRE).convert(BigDecimal.ONE).toString());
     }
 }

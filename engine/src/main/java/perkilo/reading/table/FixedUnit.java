@@ -47,8 +47,6 @@ final class FixedUnit {
     }
 
     private static String key(String words) {
-        return words.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\s\\p{Z}]", "")
-                .replace('₂', '2');
+        return words.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Z}]", "").replace('₂', '2');
     }
 }

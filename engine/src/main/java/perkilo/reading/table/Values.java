@@ -161,8 +161,10 @@ final class Values {
         if (words.isEmpty() || !(column.kind() == ValueKind.WHOLE || column.kind() == ValueKind.NUMBER)) {
             return BigDecimal.ONE;
         }
-        Measure measure =
-                UnitText.parse(words).filter(UnitText::isOne).map(UnitText::measure).orElse(null);
+        Measure measure = UnitText.parse(words)
+                .filter(UnitText::isOne)
+                .map(UnitText::measure)
+                .orElse(null);
         return measure != null && measure.isCount() ? measure.inBase() : BigDecimal.ONE;
     }
 

@@ -24,6 +24,7 @@ final class BlendCheck {
         return Gates.judgeLevel(new Trial(before, after, 0, part.material(), part.material(), dose)).stream()
                 .filter(verdict -> !verdict.ok())
                 .findFirst()
-                .map(verdict -> "%s, %s: %s".formatted(part.material().name(), verdict.gate().name(), verdict.why()));
+                .map(verdict -> "%s, %s: %s"
+                        .formatted(part.material().name(), verdict.gate().name(), verdict.why()));
     }
 }
