@@ -52,11 +52,8 @@ final class MessagesTest {
             "perkilo.orderplan",
             "perkilo.pricelists",
             "perkilo.quotes",
-            "perkilo.rates",
             "perkilo.reading",
-            "perkilo.swaps",
-            "perkilo.templates",
-            "perkilo.xlsx");
+            "perkilo.swaps");
 
     private static final Path SOURCES = Path.of("src", "main", "java");
 
@@ -187,7 +184,7 @@ final class MessagesTest {
             return List.of("Shea butter", "Glycerin");
         }
         if (type == Path.class) {
-            return Path.of("launch.xlsx");
+            return Path.of("Launch.xlsx");
         }
         if (type.isEnum()) {
             return type.getEnumConstants()[0];

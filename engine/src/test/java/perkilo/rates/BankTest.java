@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import perkilo.reading.RatesReader;
 
-/** Fetching, from a server on this machine that stands for the bank's. */
+/** Fetching, from a local server in place of the bank's. */
 final class BankTest {
 
     private static final Duration SHORT = Duration.ofSeconds(1);
@@ -85,18 +85,19 @@ final class BankTest {
     void a_server_that_refuses_is_named_with_its_answer() {
         assertThatThrownBy(() -> bank().fetch(Bank.Span.NINETY_DAYS, folder))
                 .isInstanceOf(IOException.class)
-                .hasMessageEndingWith("/rates/eurofxref-hist-90d.xml answered with status 503; try again later, or get"
-                        + " eurofxref-hist-90d.xml elsewhere and name it: perkilo rates FILE");
+                .hasMessageEndingWith("/rates/eurofxref-hist-90d.xml answered with status 503. Try again later, or get"
+                        + " eurofxref-hist-90d.xml elsewhere and name it: perkilo rates FILE.");
     }
 
-    /** The headers come at once, the rest never does. */
+    /** The headers come at once, the rest never comes. */
     @Test
     void a_server_that_falls_silent_is_not_waited_for() {
         long start = System.nanoTime();
 
         assertThatThrownBy(() -> bank().fetch(Bank.Span.ALL, folder))
                 .isInstanceOf(IOException.class)
-                .hasMessageContaining("cannot be reached: no network, or it is blocked, or no answer within 1 seconds");
+                .hasMessageContaining(
+                        "cannot be reached: there is no network, or it is blocked, or no answer came within 1 second.");
         assertThat(Duration.ofNanos(System.nanoTime() - start)).isLessThan(Duration.ofSeconds(8));
     }
 
@@ -111,8 +112,9 @@ final class BankTest {
         assertThatThrownBy(() -> nobody.fetch(Bank.Span.DAY, folder))
                 .isInstanceOf(IOException.class)
                 .hasMessage(
-                        "http://127.0.0.1:" + closed + "/eurofxref-daily.xml cannot be reached: no network, or it is"
-                                + " blocked, or no answer within 1 seconds; get the file elsewhere and name it: perkilo rates FILE");
+                        "The address http://127.0.0.1:" + closed
+                                + "/eurofxref-daily.xml cannot be reached: there is no network,"
+                                + " or it is blocked, or no answer came within 1 second. Get the file elsewhere and name it: perkilo rates FILE.");
         assertThat(folder).isEmptyDirectory();
     }
 
