@@ -50,11 +50,8 @@ final class MessagesTest {
             "perkilo.costing",
             "perkilo.orderplan",
             "perkilo.pricelists",
-            "perkilo.rates",
             "perkilo.reading",
-            "perkilo.swaps",
-            "perkilo.templates",
-            "perkilo.xlsx");
+            "perkilo.swaps");
 
     private static final Path SOURCES = Path.of("src", "main", "java");
 
@@ -185,7 +182,7 @@ final class MessagesTest {
             return List.of("Shea butter", "Glycerin");
         }
         if (type == Path.class) {
-            return Path.of("launch.xlsx");
+            return Path.of("Launch.xlsx");
         }
         if (type.isEnum()) {
             return type.getEnumConstants()[0];

@@ -88,8 +88,7 @@ public final class Bank {
         URI address = address(span);
         HttpResponse<byte[]> answer = answer(address);
         if (answer.statusCode() != OK) {
-            throw new IOException("%s answered with status %d; try again later, %s"
-                    .formatted(address, answer.statusCode(), orElse(span)));
+            throw new IOException(RateMessages.badStatus(address.toString(), answer.statusCode(), span.fileName()));
         }
         return Files.write(into.resolve(span.fileName()), answer.body());
     }
@@ -114,11 +113,6 @@ public final class Bank {
     }
 
     private String unreachable(URI address) {
-        return "%s cannot be reached: no network, or it is blocked, or no answer within %d seconds; get the file elsewhere and name it: perkilo rates FILE"
-                .formatted(address, patience.toSeconds());
-    }
-
-    private static String orElse(Span span) {
-        return "or get %s elsewhere and name it: perkilo rates FILE".formatted(span.fileName());
+        return RateMessages.unreachable(address.toString(), patience.toSeconds());
     }
 }

@@ -1,6 +1,7 @@
 package perkilo.rates;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,10 +57,7 @@ public final class RatesTable {
 
     private static void checkItIsOurs(Path file) throws IOException {
         if (!Files.isRegularFile(file) || !header(file).equals(COLUMNS)) {
-            throw new UnreadableFileException(
-                    file,
-                    "is not a table with the columns From, To, Rate, Date and Source alone, and nothing is written over it; name"
-                            + " another file with --out");
+            throw new UnreadableFileException(RateMessages.otherFile(file));
         }
     }
 
@@ -182,16 +180,15 @@ public final class RatesTable {
 
         /** The difference as a person should know it. */
         public Finding finding() {
-            String text = "%s to %s of %s is %s here and %s in the table (%s); the table %s"
-                    .formatted(
-                            incoming.from(),
-                            incoming.to(),
-                            incoming.date(),
-                            incoming.rate().value().toPlainString(),
-                            there.rate().value().toPlainString(),
-                            there.source().isEmpty() ? "no source" : there.source(),
-                            replaced ? "has the new one now" : "stays as it is, --replace takes the new one");
-            return Finding.warning(incoming.rate().origin(), text);
+            String from = incoming.from().getCurrencyCode();
+            String to = incoming.to().getCurrencyCode();
+            BigDecimal rate = incoming.rate().value();
+            BigDecimal known = there.rate().value();
+            return Finding.warning(
+                    incoming.rate().origin(),
+                    replaced
+                            ? RateMessages.replacedRate(from, to, incoming.date(), rate, known, there.source())
+                            : RateMessages.keptRate(from, to, incoming.date(), rate, known, there.source()));
         }
     }
 }

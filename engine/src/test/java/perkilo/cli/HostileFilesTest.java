@@ -29,8 +29,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 final class HostileFilesTest {
 
-    private static final String SAVE_AS = "; open it in your spreadsheet program and save it as .xlsx";
-    private static final String SAVE_AGAIN = "; open it in your spreadsheet program and save it again";
+    private static final String SAVE_AS = ". Open it in your spreadsheet program and save it as .xlsx.";
+    private static final String SAVE_AGAIN = ". Open it in your spreadsheet program and save it again.";
 
     private static final long MOST_MEGABYTES = 100;
 
@@ -46,7 +46,7 @@ final class HostileFilesTest {
                 Arguments.of(
                         "CSV",
                         "Supplier;Item;Price\nA;B;1\n".getBytes(UTF_8),
-                        "is a text file (CSV) under the name of a workbook" + SAVE_AS),
+                        "is a text file (CSV), not a workbook" + SAVE_AS),
                 Arguments.of(
                         "a web page",
                         "<!DOCTYPE html><html><body><table><tr><td>1".getBytes(UTF_8),
@@ -54,12 +54,12 @@ final class HostileFilesTest {
                 Arguments.of(
                         "encrypted",
                         encrypted(sound),
-                        "is protected by a password; open it in your spreadsheet program and save it without one"),
+                        "is protected by a password. Open it in your spreadsheet program and save it without a password."),
                 Arguments.of(
                         "cut short",
                         Arrays.copyOf(sound, sound.length * 2 / 3),
-                        "is damaged or was cut short on its way; take a fresh copy of it"),
-                Arguments.of("empty", new byte[0], "is empty; take a copy that holds something"),
+                        "is damaged or was not copied completely. Get a fresh copy."),
+                Arguments.of("empty", new byte[0], "is empty. Use a copy that has content."),
                 Arguments.of(
                         "bytes changed in the middle",
                         scrambled(sound),
@@ -67,36 +67,37 @@ final class HostileFilesTest {
                 Arguments.of(
                         "a part of 300 MB of blanks",
                         bomb(),
-                        "unpacks to far more than its size, as no real workbook does" + SAVE_AGAIN),
+                        "unpacks to far more than its size, which no real workbook does" + SAVE_AGAIN),
                 Arguments.of(
                         "a sheet of 300 MB of blanks",
                         sheetBomb(),
-                        "unpacks to far more than its size, as no real workbook does" + SAVE_AGAIN),
+                        "unpacks to far more than its size, which no real workbook does" + SAVE_AGAIN),
                 Arguments.of(
                         "entities in entities",
                         entities(),
-                        "holds a DOCTYPE declaration, as no spreadsheet program writes" + SAVE_AGAIN),
+                        "holds a DOCTYPE declaration, which no spreadsheet program writes" + SAVE_AGAIN),
                 Arguments.of(
                         "an entity from a file",
                         RawBook.sound()
                                 .change(RawBook.sound().partOf("Offers"), HostileFilesTest::outsideEntity)
                                 .bytes(),
-                        "holds a DOCTYPE declaration, as no spreadsheet program writes" + SAVE_AGAIN),
+                        "holds a DOCTYPE declaration, which no spreadsheet program writes" + SAVE_AGAIN),
                 Arguments.of(
                         "a part twice",
                         twice(),
-                        "holds the part \"XL/workbook.xml\" twice, so programs may each read another one" + SAVE_AGAIN),
+                        "holds the part \"XL/workbook.xml\" twice, so two programs may read different contents"
+                                + SAVE_AGAIN),
                 Arguments.of(
                         "a part outside",
                         RawBook.sound()
                                 .part("../../outside.txt", new byte[] {1})
                                 .bytes(),
-                        "holds a part called \"../../outside.txt\", which would land outside its folder when unpacked; "
-                                + "take a fresh copy from who made it"),
+                        "holds a part called \"../../outside.txt\", which would land outside its folder when unpacked. "
+                                + "Get a fresh copy from the source of the file."),
                 Arguments.of(
                         "100,000 parts",
                         manyParts(),
-                        "holds 100,007 parts, far more than a workbook has; take a fresh copy from who made it"),
+                        "holds 100,007 parts, far more than a workbook has. Get a fresh copy from the source of the file."),
                 Arguments.of(
                         "a row beyond the last",
                         RawBook.sound()
@@ -105,11 +106,11 @@ final class HostileFilesTest {
                                         RawBook.sound().partOf("Offers"),
                                         xml -> xml.replace("r=\"3\"", "r=\"99999999\""))
                                 .bytes(),
-                        "is damaged: its sheet \"Offers\" has row 99,999,999, beyond the last one" + SAVE_AGAIN),
+                        "is damaged: its sheet \"Offers\" has row 99,999,999, which no sheet can have" + SAVE_AGAIN),
                 Arguments.of(
                         "no list of sheets",
                         without("xl/workbook.xml"),
-                        "is damaged: the part that lists its sheets is missing; take a fresh copy of it"));
+                        "is damaged: the part that lists its sheets is missing. Get a fresh copy."));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -130,8 +131,8 @@ final class HostileFilesTest {
 
         assertThat(ran.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(ran.messages())
-                .contains("error Runs: the workbook lists this sheet but does not hold it; it is damaged, "
-                        + "take a fresh copy of it");
+                .contains("error Runs: The workbook is damaged: it lists this sheet but does not hold it. "
+                        + "Get a fresh copy.");
         assertThat(ran.files()).containsExactly(Ran.BOOK);
     }
 

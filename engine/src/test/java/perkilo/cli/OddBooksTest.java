@@ -87,11 +87,11 @@ final class OddBooksTest {
                 odd(
                         "a hidden sheet of lower prices",
                         lowerPrices("hidden"),
-                        "warning Old offers: this sheet is hidden, so nothing on it is read; unhide it if it counts"),
+                        "warning Old offers: This sheet is hidden, so it is not read. Unhide it if it counts."),
                 odd(
                         "a very hidden sheet of lower prices",
                         lowerPrices("veryHidden"),
-                        "warning Old offers: this sheet is hidden, so nothing on it is read; unhide it if it counts"),
+                        "warning Old offers: This sheet is hidden, so it is not read. Unhide it if it counts."),
                 odd(
                         "a hidden row with a lower price",
                         sound().set("Offers", "A4", text("Tarnholt Oleo"))
@@ -101,11 +101,11 @@ final class OddBooksTest {
                                 .set("Offers", "F4", "<c><v>1</v></c>")
                                 .set("Offers", "G4", text("kg"))
                                 .row("Offers", 4, "hidden=\"1\""),
-                        "warning Offers: row 4 is hidden, perhaps by a filter, and not read; show all rows if they count"),
+                        "warning Offers: Row 4 is hidden, perhaps by a filter, so it is not read. Show all rows if it counts."),
                 odd(
                         "a link to another workbook",
                         linked(),
-                        "warning Offers!F2: the formula refers to another workbook; the value that was last saved is used"));
+                        "warning Offers!F2: The formula refers to another workbook, so its last saved value is used. Check that it is up to date."));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -129,7 +129,7 @@ final class OddBooksTest {
                         "two numbers that are none",
                         sound().set("Offers", "F2", "<c><v>1E400</v></c>").set("Offers", "F3", "<c><v>NaN</v></c>"),
                         "error Offers!F2: Price is a number too large to be meant",
-                        "error Offers!F3: Price is \"NaN\" in a cell of numbers, which is none; type it again"),
+                        "error Offers!F3: Price is \"NaN\", which is not a number; type it again"),
                 odd(
                         "what can mean two things",
                         sound().set("Offers", "F2", text("1,250")).set("Settings", "B3", text("03/04/2026")),
@@ -138,7 +138,7 @@ final class OddBooksTest {
                 odd(
                         "a text that is not there",
                         sound().set("Offers", "B2", "<c t=\"s\"><v>7777</v></c>"),
-                        "error Offers!B2: Item is a reference to a text that the workbook does not hold; it is damaged"),
+                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again"),
                 odd(
                         "an error value",
                         sound().set("Offers", "F2", "<c t=\"e\"><v>#N/A</v></c>"),
@@ -169,7 +169,7 @@ final class OddBooksTest {
                 odd(
                         "a cell twice",
                         sound().set("Offers", "F2", "<c><v>6.5</v></c><c r=\"F2\"><v>1.5</v></c>"),
-                        "error Offers!F2: Price is there twice in the file, which is damaged; type it again"));
+                        "error Offers!F2: Price is in the file twice, so the file is damaged; type it again"));
     }
 
     @ParameterizedTest(name = "{0}")

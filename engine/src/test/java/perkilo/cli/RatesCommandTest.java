@@ -130,7 +130,7 @@ final class RatesCommandTest {
 
         assertThat(run.exit()).isEqualTo(Exit.FILE);
         assertThat(run.err())
-                .startsWith("http://127.0.0.1:1/eurofxref-hist-90d.xml cannot be reached: ")
+                .startsWith("The address http://127.0.0.1:1/eurofxref-hist-90d.xml cannot be reached: ")
                 .hasLineCount(1);
         assertThat(table).doesNotExist();
     }

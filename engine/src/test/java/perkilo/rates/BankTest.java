@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import perkilo.reading.RatesReader;
 
-/** Fetching, from a server on this machine that stands for the bank's. */
+/** Fetching, from a local server in place of the bank's. */
 final class BankTest {
 
     /** Nothing here takes as long; it is what the bank may take. */
@@ -86,8 +86,8 @@ final class BankTest {
     void a_server_that_refuses_is_named_with_its_answer() {
         assertThatThrownBy(() -> bank().fetch(Bank.Span.NINETY_DAYS, folder))
                 .isInstanceOf(IOException.class)
-                .hasMessageEndingWith("/rates/eurofxref-hist-90d.xml answered with status 503; try again later, or get"
-                        + " eurofxref-hist-90d.xml elsewhere and name it: perkilo rates FILE");
+                .hasMessageEndingWith("/rates/eurofxref-hist-90d.xml answered with status 503. Try again later, or get"
+                        + " eurofxref-hist-90d.xml elsewhere and name it: perkilo rates FILE.");
     }
 
     /** The headers come, the rest never does: the test ends because the bank is given up. */
@@ -97,7 +97,8 @@ final class BankTest {
 
         assertThatThrownBy(() -> impatient.fetch(Bank.Span.ALL, folder))
                 .isInstanceOf(IOException.class)
-                .hasMessageContaining("cannot be reached: no network, or it is blocked, or no answer within 1 seconds");
+                .hasMessageContaining(
+                        "cannot be reached: there is no network, or it is blocked, or no answer came within 1 second.");
     }
 
     @Test
@@ -111,8 +112,9 @@ final class BankTest {
         assertThatThrownBy(() -> nobody.fetch(Bank.Span.DAY, folder))
                 .isInstanceOf(IOException.class)
                 .hasMessage(
-                        "http://127.0.0.1:" + closed + "/eurofxref-daily.xml cannot be reached: no network, or it is"
-                                + " blocked, or no answer within 3600 seconds; get the file elsewhere and name it: perkilo rates FILE");
+                        "The address http://127.0.0.1:" + closed
+                                + "/eurofxref-daily.xml cannot be reached: there is no network,"
+                                + " or it is blocked, or no answer came within 3,600 seconds. Get the file elsewhere and name it: perkilo rates FILE.");
         assertThat(folder).isEmptyDirectory();
     }
 

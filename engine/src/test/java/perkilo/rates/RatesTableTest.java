@@ -17,7 +17,7 @@ import perkilo.origin.Origin;
 import perkilo.units.Currencies;
 import perkilo.units.DatedRate;
 
-/** What is kept when rates are taken in again, and again. */
+/** What the table keeps when rates are added repeatedly. */
 final class RatesTableTest {
 
     @TempDir
@@ -52,8 +52,8 @@ final class RatesTableTest {
                 .singleElement()
                 .satisfies(differing -> assertThat(differing.finding())
                         .hasToString(
-                                "warning new.csv line 2: EUR to USD of 2026-03-09 is 1.15 here and 1.1 in the table"
-                                        + " (invented); the table stays as it is, --replace takes the new one"));
+                                "warning new.csv line 2: EUR to USD of 2026-03-09 is 1.15 here, but 1.1 in the table"
+                                        + " (invented). The table keeps its rate. Use --replace to take the new one."));
         assertThat(table.rates())
                 .singleElement()
                 .satisfies(rate -> assertThat(rate.rate().value()).isEqualByComparingTo("1.1"));
@@ -66,7 +66,7 @@ final class RatesTableTest {
         RatesTable.Taken taken = table.take(List.of(rate("USD", "1.15", "2026-03-09")), true);
 
         assertThat(taken.changed()).isTrue();
-        assertThat(taken.differing().get(0).finding().text()).endsWith("; the table has the new one now");
+        assertThat(taken.differing().get(0).finding().text()).endsWith(". The table has the new rate now.");
         assertThat(table.rates())
                 .singleElement()
                 .satisfies(rate -> assertThat(rate.rate().value()).isEqualByComparingTo("1.15"));
@@ -119,8 +119,8 @@ final class RatesTableTest {
 
         assertThatThrownBy(() -> RatesTable.read(file))
                 .hasMessageEndingWith(
-                        "mine.csv is not a table with the columns From, To, Rate, Date and Source alone, and"
-                                + " nothing is written over it; name another file with --out");
+                        "mine.csv is not a table with only the columns From, To, Rate, Date and Source, so"
+                                + " it is left untouched. Name another file with --out.");
     }
 
     private static RatesTable table(DatedRate... rates) {

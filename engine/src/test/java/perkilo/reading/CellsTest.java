@@ -136,8 +136,9 @@ final class CellsTest {
         });
 
         assertThat(book.findings())
-                .containsExactly("warning Offers!F2: the formula refers to another workbook; "
-                        + "the value that was last saved is used");
+                .containsExactly(
+                        "warning Offers!F2: The formula refers to another workbook, so its last saved value is used. "
+                                + "Check that it is up to date.");
         assertThat(price(book).value()).isEqualByComparingTo("6.5");
     }
 
@@ -163,7 +164,7 @@ final class CellsTest {
                                 .setV("9999"))
                         .findings())
                 .contains(
-                        "error Offers!B2: Item is a reference to a text that the workbook does not hold; it is damaged");
+                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again");
     }
 
     @Test
@@ -283,8 +284,8 @@ final class CellsTest {
 
         assertThat(findings)
                 .contains(
-                        "warning Offers: row 2 is hidden, perhaps by a filter, and not read; show all rows if they count",
-                        "warning Old prices: this sheet is hidden, so nothing on it is read; unhide it if it counts");
+                        "warning Offers: Row 2 is hidden, perhaps by a filter, so it is not read. Show all rows if it counts.",
+                        "warning Old prices: This sheet is hidden, so it is not read. Unhide it if it counts.");
     }
 
     @Test

@@ -48,7 +48,7 @@ public record Cell(
     /** Words; blank if there is nothing but spaces. */
     public static Cell text(String text) {
         if (text.length() > LONGEST) {
-            return error("a text of %,d characters, more than a cell can hold; shorten it".formatted(text.length()));
+            return error(CellFaults.tooLong(text.length()));
         }
         String stripped = Spaces.strip(text);
         return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "");

@@ -43,7 +43,7 @@ final class CellMaker implements PackedRow.Maker {
             case "str", "inlineStr" -> text(row, column, SharedTexts.decoded(value));
             case "b" ->
                 row.text(column, value.strip().equals("1") || value.strip().equals("true") ? "TRUE" : "FALSE");
-            case "e" -> pack(row, column, Cell.error(shown(value) + ", an error value"));
+            case "e" -> pack(row, column, Cell.error(CellFaults.errorValue(shown(value))));
             case "d" -> pack(row, column, day(value));
             default -> row.number(column, style < 0 ? Integer.MAX_VALUE : style, value);
         }
@@ -66,7 +66,7 @@ final class CellMaker implements PackedRow.Maker {
     private void shared(PackedRow row, int column, String reference) {
         int number = texts.number(reference);
         if (number < 0) {
-            pack(row, column, Cell.error("a reference to a text that the workbook does not hold; it is damaged"));
+            pack(row, column, Cell.error(CellFaults.noText()));
         } else if (!texts.at(number).isBlank()) {
             row.known(column, PackedRow.SHARED, number);
         }
@@ -113,7 +113,7 @@ final class CellMaker implements PackedRow.Maker {
             return Cell.number(Decimal.tidy(new BigDecimal(stripped)), format.code());
         }
         if (!isNumber(stripped)) {
-            return Cell.error("\"" + shown(stripped) + "\" in a cell of numbers, which is none; type it again");
+            return Cell.error(CellFaults.notANumber(shown(stripped)));
         }
         double value = Double.parseDouble(stripped);
         if (!format.date() && Math.abs(value) < TOO_LARGE && stripped.length() <= ALWAYS_EXACT) {
@@ -129,11 +129,11 @@ final class CellMaker implements PackedRow.Maker {
 
     private Cell number(double value, NumberFormats.Format format) {
         if (!(Math.abs(value) < TOO_LARGE)) {
-            return Cell.error("a number too large to be meant");
+            return Cell.error(CellFaults.tooLarge());
         }
         if (format.date()) {
             return value < 0 || value >= LAST_DAY
-                    ? Cell.error("a number in date format that is no day")
+                    ? Cell.error(CellFaults.noDay())
                     : Cell.date(Days.of(value, date1904));
         }
         return Cell.number(Decimal.shortest(value), format.code());
@@ -173,7 +173,7 @@ final class CellMaker implements PackedRow.Maker {
         try {
             return Cell.date(LocalDate.parse(stripped.substring(0, Math.min(DATE_LENGTH, stripped.length()))));
         } catch (DateTimeException e) {
-            return Cell.error("\"" + shown(stripped) + "\" in a cell of dates, which is none; type it again");
+            return Cell.error(CellFaults.notADate(shown(stripped)));
         }
     }
 

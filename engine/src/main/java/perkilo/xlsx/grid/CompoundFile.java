@@ -1,6 +1,7 @@
 package perkilo.xlsx.grid;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 
 /** Files in the container that office suites used before 2007, and still use for what is encrypted. */
 final class CompoundFile {
@@ -8,14 +9,14 @@ final class CompoundFile {
     private CompoundFile() {}
 
     /** What such a file is and what to do, by the names of the streams in it. */
-    static String refusal(byte[] content) {
+    static String refusal(Path file, byte[] content) {
         if (holds(content, "EncryptedPackage")) {
-            return "is protected by a password; open it in your spreadsheet program and save it without one";
+            return FileMessages.password(file);
         }
         if (holds(content, "WordDocument")) {
-            return "is a Word document, not a workbook; bring the tables into a spreadsheet and save it as .xlsx";
+            return FileMessages.wordDocument(file);
         }
-        return "is a workbook in the old format (.xls); open it in your spreadsheet program and save it as .xlsx";
+        return FileMessages.oldWorkbook(file);
     }
 
     private static boolean holds(byte[] content, String stream) {

@@ -178,10 +178,7 @@ public final class GridRows {
             }
             PackedRow.Cursor cursor = new PackedRow.Cursor(row.bytes());
             while (cursor.next()) {
-                all.merge(
-                        cursor.column(),
-                        cursor.cell(maker),
-                        (one, other) -> Cell.error("there twice in the file, which is damaged; type it again"));
+                all.merge(cursor.column(), cursor.cell(maker), (one, other) -> Cell.error(CellFaults.twice()));
             }
             byte[] merged = repacked(all);
             if (place >= 0) {

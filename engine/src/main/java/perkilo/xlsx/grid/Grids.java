@@ -20,7 +20,6 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
 
     private static final int BEGINNING = 1 << 16;
     private static final int MOST = 64 << 20;
-    private static final String SAVE_AS = "open it in your spreadsheet program and save it as .xlsx";
 
     public Grids {
         sheets = List.copyOf(sheets);
@@ -38,10 +37,9 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         if (kind == FileKind.ZIP) {
             return WorkbookFile.read(file, true);
         }
-        String text = "is a %s under the name of a workbook; " + SAVE_AS;
         throw switch (kind) {
-            case TEXT -> new UnreadableFileException(file, text.formatted("text file (CSV)"));
-            case JSON -> new UnreadableFileException(file, text.formatted("JSON file"));
+            case TEXT -> new UnreadableFileException(FileMessages.text(file));
+            case JSON -> new UnreadableFileException(FileMessages.json(file));
             default -> refusal(file, kind, content);
         };
     }
@@ -76,19 +74,18 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         try {
             return new Grids(JsonGrids.of(name(file), text), List.of());
         } catch (JsonParseException e) {
-            String what = "cannot be read as JSON near line %d: %s"
-                    .formatted(e.getLocation().getLineNr(), e.getOriginalMessage());
-            throw new UnreadableFileException(file, what, e);
+            int line = e.getLocation().getLineNr();
+            throw new UnreadableFileException(FileMessages.notJson(file, line, e.getOriginalMessage()), e);
         }
     }
 
     /** The content of a file; of a zip only the beginning, as its parts are read one by one. */
     private static byte[] content(Path file) throws IOException {
         if (Files.isDirectory(file)) {
-            throw new UnreadableFileException(file, "is a folder; name the file in it");
+            throw new UnreadableFileException(FileMessages.folder(file));
         }
         if (!Files.exists(file)) {
-            throw new UnreadableFileException(file, "does not exist; check the name and the folder");
+            throw new UnreadableFileException(FileMessages.missing(file));
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] beginning = in.readNBytes(BEGINNING);
@@ -96,15 +93,14 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         } catch (UnreadableFileException e) {
             throw e;
         } catch (IOException e) {
-            throw new UnreadableFileException(file, "cannot be read; check that you may open it", e);
+            throw new UnreadableFileException(FileMessages.notReadable(file), e);
         }
     }
 
     private static byte[] whole(Path file, byte[] beginning, InputStream in) throws IOException {
         byte[] rest = in.readNBytes(MOST);
         if (rest.length == MOST) {
-            throw new UnreadableFileException(
-                    file, "is larger than %d MB; take the tables that count into a smaller file".formatted(MOST >> 20));
+            throw new UnreadableFileException(FileMessages.tooLarge(file, MOST >> 20));
         }
         byte[] all = Arrays.copyOf(beginning, beginning.length + rest.length);
         System.arraycopy(rest, 0, all, beginning.length, rest.length);
@@ -113,14 +109,13 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
 
     private static UnreadableFileException refusal(Path file, FileKind kind, byte[] content) {
         return new UnreadableFileException(
-                file,
                 switch (kind) {
-                    case EMPTY -> "is empty; " + "take a copy that holds something";
-                    case COMPOUND -> CompoundFile.refusal(content);
-                    case PDF -> "is a PDF, not a workbook; ask for the figures as a spreadsheet";
-                    case HTML -> "is a web page (HTML), not a workbook; " + SAVE_AS;
-                    case XML -> "is an XML file, not a workbook; " + SAVE_AS;
-                    default -> "is not a workbook; " + SAVE_AS;
+                    case EMPTY -> FileMessages.empty(file);
+                    case COMPOUND -> CompoundFile.refusal(file, content);
+                    case PDF -> FileMessages.pdf(file);
+                    case HTML -> FileMessages.webPage(file);
+                    case XML -> FileMessages.xml(file);
+                    default -> FileMessages.otherKind(file);
                 });
     }
 

@@ -72,10 +72,7 @@ final class GuardedStream extends FilterInputStream {
     private void count(long bytes) throws IOException {
         seen += bytes;
         if (seen > most) {
-            throw new UnreadableFileException(
-                    file,
-                    "unpacks to far more than its size, as no real workbook does; "
-                            + "open it in your spreadsheet program and save it again");
+            throw new UnreadableFileException(FileMessages.unpacksTooFar(file));
         }
     }
 }

@@ -106,7 +106,7 @@ final class JsonGrids {
             case START_ARRAY -> Cell.text(joined());
             case START_OBJECT -> {
                 parser.skipChildren();
-                yield Cell.error("an object, where a single value was expected");
+                yield Cell.error(CellFaults.object());
             }
             default -> Cell.BLANK;
         };
@@ -114,11 +114,11 @@ final class JsonGrids {
 
     private static Cell number(String text) {
         if (text.length() > LONGEST_NUMBER) {
-            return Cell.error("a number of more than 60 characters");
+            return Cell.error(CellFaults.tooManyDigits(LONGEST_NUMBER));
         }
         BigDecimal number = new BigDecimal(text);
         return Math.abs(number.precision() - number.scale()) > LONGEST_NUMBER
-                ? Cell.error("\"" + text + "\", a number too large or too small to be meant")
+                ? Cell.error(CellFaults.tooLargeOrSmall(text))
                 : Cell.number(number);
     }
 

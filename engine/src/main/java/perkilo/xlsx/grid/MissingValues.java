@@ -143,16 +143,15 @@ final class MissingValues implements Closeable {
 
     private static String errorValue(int code) {
         if (code == ErrorEval.CIRCULAR_REF_ERROR.getErrorCode()) {
-            return "a formula that refers to itself";
+            return CellFaults.circle();
         }
         return FormulaError.isValidCode(code)
-                ? FormulaError.forInt(code).getString() + ", an error value"
-                : "an error value";
+                ? CellFaults.errorValue(FormulaError.forInt(code).getString())
+                : CellFaults.errorValue();
     }
 
     private static Cell unknown() {
-        return Cell.error("a formula without a saved value that cannot be computed here; "
-                + "open the workbook in your spreadsheet program and save it");
+        return Cell.error(CellFaults.noSavedValue());
     }
 
     @Override

@@ -7,8 +7,6 @@ import java.util.List;
 /** Zip files that are something else than a workbook that can be read. */
 final class OtherPackages {
 
-    private static final String SAVE_AS = "open it in your spreadsheet program and save it as .xlsx";
-
     private OtherPackages() {}
 
     /**
@@ -23,7 +21,7 @@ final class OtherPackages {
                 return root;
             }
         }
-        throw new UnreadableFileException(file, whatElse(parts, roots));
+        throw new UnreadableFileException(whatElse(file, parts, roots));
     }
 
     private static boolean isWorkbook(PackageParts parts, String root) throws IOException {
@@ -35,22 +33,22 @@ final class OtherPackages {
         }
     }
 
-    private static String whatElse(PackageParts parts, List<String> roots) {
+    private static String whatElse(Path file, PackageParts parts, List<String> roots) {
         if (parts.has("/xl/workbook.bin")) {
-            return "is a binary workbook (.xlsb); " + SAVE_AS;
+            return FileMessages.binaryWorkbook(file);
         }
         if (parts.has("/content.xml") && parts.has("/mimetype")) {
-            return "is an OpenDocument file (.ods); " + SAVE_AS;
+            return FileMessages.openDocument(file);
         }
         if (parts.hasAny("/word/", "")) {
-            return "is a Word document, not a workbook; bring the tables into a spreadsheet and save it as .xlsx";
+            return FileMessages.wordDocument(file);
         }
         if (parts.hasAny("", ".iwa")) {
-            return "is a Numbers document; export it as an Excel workbook (.xlsx)";
+            return FileMessages.numbersDocument(file);
         }
         if (!roots.isEmpty() || parts.has("/xl/workbook.xml")) {
-            return "is damaged: the part that lists its sheets is missing; take a fresh copy of it";
+            return FileMessages.noSheetList(file);
         }
-        return "is a ZIP archive, not a workbook; unpack it and name the workbook in it";
+        return FileMessages.archive(file);
     }
 }

@@ -53,10 +53,9 @@ final class PackageParts implements Closeable {
         try {
             zip = new ZipFile(file.toFile());
         } catch (ZipException e) {
-            throw new UnreadableFileException(
-                    file, "is damaged or was cut short on its way; take a fresh copy of it", e);
+            throw new UnreadableFileException(FileMessages.cutShort(file), e);
         } catch (FileNotFoundException | java.nio.file.AccessDeniedException e) {
-            throw new UnreadableFileException(file, "cannot be read; check that you may open it", e);
+            throw new UnreadableFileException(FileMessages.notReadable(file), e);
         }
         PackageParts parts = new PackageParts(file, zip);
         try {
@@ -70,30 +69,21 @@ final class PackageParts implements Closeable {
 
     private void list() throws IOException {
         if (zip.size() > MOST_PARTS) {
-            throw refused("holds %,d parts, far more than a workbook has; take a fresh copy from who made it"
-                    .formatted(zip.size()));
+            throw new UnreadableFileException(FileMessages.tooManyParts(file, zip.size()));
         }
         for (ZipEntry entry : Collections.list(zip.entries())) {
             String name = entry.getName();
             if (leavesTheFolder(name)) {
-                throw refused(("holds a part called \"%s\", which would land outside its folder when unpacked; "
-                                + "take a fresh copy from who made it")
-                        .formatted(name));
+                throw new UnreadableFileException(FileMessages.partOutside(file, name));
             }
             if (parts.put(PartNames.key(name), entry) != null) {
-                throw refused(("holds the part \"%s\" twice, so programs may each read another one; "
-                                + "open it in your spreadsheet program and save it again")
-                        .formatted(name));
+                throw new UnreadableFileException(FileMessages.partTwice(file, name));
             }
         }
     }
 
     private static boolean leavesTheFolder(String name) {
         return OUTSIDE.matcher(name).matches();
-    }
-
-    private UnreadableFileException refused(String why) {
-        return new UnreadableFileException(file, why);
     }
 
     /** Whether there is such a part. */
@@ -117,7 +107,7 @@ final class PackageParts implements Closeable {
         ZipEntry entry = parts.get(PartNames.key(part));
         InputStream content = entry == null ? null : zip.getInputStream(entry);
         if (entry == null || content == null) {
-            throw refused("is damaged: its part " + part + " is missing; take a fresh copy of it");
+            throw new UnreadableFileException(FileMessages.noPart(file, part));
         }
         InputStream unpacked = entry.getSize() < LONG ? content : new ReadAhead(content);
         return new GuardedStream(unpacked, file, entry.getCompressedSize());

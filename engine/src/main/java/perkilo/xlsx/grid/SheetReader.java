@@ -99,7 +99,7 @@ final class SheetReader {
             if (xml.isAt("row")) {
                 row = xml.number("r", row + 2) - 1;
                 if (row < 0 || row >= ROWS) {
-                    throw beyond("row %,d".formatted(row + 1));
+                    throw new UnreadableFileException(FileMessages.rowBeyondLast(file, name, row + 1));
                 }
                 boolean hidden = xml.isOn("hidden");
                 cells(xml);
@@ -123,7 +123,7 @@ final class SheetReader {
             attributes(xml);
             column = reference.isEmpty() ? column + 1 : columnOf(reference);
             if (column < 0 || column >= COLUMNS) {
-                throw beyond("column %,d".formatted(column + 1));
+                throw new UnreadableFileException(FileMessages.columnBeyondLast(file, name, column + 1));
             }
             cell(xml, column);
         }
@@ -225,34 +225,23 @@ final class SheetReader {
         }
     }
 
-    private UnreadableFileException beyond(String what) {
-        return new UnreadableFileException(
-                file,
-                "is damaged: its sheet \"%s\" has %s, beyond the last one; open it in your spreadsheet program and save it again"
-                        .formatted(name, what));
-    }
-
     private void report(List<Finding> findings) {
         if (!hiddenRows.isEmpty()) {
-            findings.add(Finding.warning(
-                    new Origin(fileName(), name, ""),
-                    "%s hidden, perhaps by a filter, and not read; show all rows if they count"
-                            .formatted(rowsAre(hiddenRows))));
+            Origin sheet = new Origin(fileName(), name, "");
+            findings.add(Finding.warning(sheet, hidden(hiddenRows)));
         }
         if (!linked.isEmpty()) {
-            String others = linked.size() == 1 ? "" : " (and %d more cells here)".formatted(linked.size() - 1);
             findings.add(Finding.warning(
                     linked.get(0),
-                    "the formula refers to another workbook%s; the value that was last saved is used"
-                            .formatted(others)));
+                    linked.size() == 1
+                            ? FileMessages.linkedFormula()
+                            : FileMessages.linkedFormulas(linked.size() - 1)));
         }
     }
 
-    private static String rowsAre(BitSet hidden) {
-        int first = hidden.nextSetBit(0) + 1;
-        int many = hidden.cardinality();
-        return many == 1
-                ? "row " + first + " is"
-                : "%d rows between %d and %d are".formatted(many, first, hidden.length());
+    private static String hidden(BitSet rows) {
+        int first = rows.nextSetBit(0) + 1;
+        int many = rows.cardinality();
+        return many == 1 ? FileMessages.hiddenRow(first) : FileMessages.hiddenRows(many, first, rows.length());
     }
 }

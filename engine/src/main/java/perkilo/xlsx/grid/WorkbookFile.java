@@ -47,10 +47,7 @@ final class WorkbookFile {
         try (MissingValues missing = new MissingValues(file, bytes)) {
             for (BookIndex.Sheet sheet : index.sheets()) {
                 if (!parts.has(sheet.part())) {
-                    findings.add(
-                            Finding.error(
-                                    origin(sheet),
-                                    "the workbook lists this sheet but does not hold it; it is damaged, take a fresh copy of it"));
+                    findings.add(Finding.error(origin(sheet), FileMessages.noSheet()));
                 } else if (!sheet.ours()) {
                     read(sheet, new SheetReader(file, sheet.name(), maker, missing, index.linksOut(), ofBook));
                 }
@@ -63,8 +60,7 @@ final class WorkbookFile {
             if (sheet.visible()) {
                 grids.add(reader.read(xml, findings));
             } else if (holdsAnything(xml)) {
-                findings.add(Finding.warning(
-                        origin(sheet), "this sheet is hidden, so nothing on it is read; unhide it if it counts"));
+                findings.add(Finding.warning(origin(sheet), FileMessages.hiddenSheet()));
             }
         }
     }

@@ -193,10 +193,7 @@ final class Xml implements Closeable {
         } else if (event == XMLStreamConstants.END_ELEMENT) {
             depth--;
         } else if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
-            throw new UnreadableFileException(
-                    file,
-                    "holds a DOCTYPE declaration, as no spreadsheet program writes; "
-                            + "open it in your spreadsheet program and save it again");
+            throw new UnreadableFileException(FileMessages.docType(file));
         }
         return event;
     }
@@ -211,11 +208,7 @@ final class Xml implements Closeable {
                 return known;
             }
         }
-        return new UnreadableFileException(
-                file,
-                "is damaged and cannot be opened as a workbook; "
-                        + "open it in your spreadsheet program and save it again",
-                e);
+        return new UnreadableFileException(FileMessages.noXml(file), e);
     }
 
     @Override

@@ -139,7 +139,7 @@ final class Grafting {
     private static String target(WorkbookRelationships relationships, Tab tab) throws UnfitPackageException {
         return relationships
                 .target(tab.reference())
-                .orElseThrow(() -> UnfitPackageException.damaged("the sheet " + tab.name() + " is missing"));
+                .orElseThrow(() -> new UnfitPackageException(SpliceMessages.noSheet(tab.name())));
     }
 
     private static String only(List<String> targets) {

@@ -45,7 +45,7 @@ final class PartText {
         try {
             return Charset.forName(matcher.group(2));
         } catch (IllegalArgumentException e) {
-            throw UnfitPackageException.damaged("a part is written in the unknown encoding " + matcher.group(2));
+            throw new UnfitPackageException(SpliceMessages.unknownEncoding(matcher.group(2)));
         }
     }
 

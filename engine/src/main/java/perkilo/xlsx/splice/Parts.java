@@ -15,7 +15,7 @@ interface Parts {
     default byte[] bytes(String part) throws IOException {
         byte[] bytes = find(part);
         if (bytes == null) {
-            throw UnfitPackageException.damaged("its part " + part + " is missing");
+            throw new UnfitPackageException(SpliceMessages.noPart(part));
         }
         return bytes;
     }

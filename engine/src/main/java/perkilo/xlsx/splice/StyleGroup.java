@@ -21,8 +21,7 @@ final class StyleGroup {
         this.group = styles.child(name);
         if (group != null) {
             if (group.child(ALTERNATIVES) != null) {
-                throw new UnfitPackageException(
-                        "has styles with alternatives for other programs, whose numbers cannot be told; save it anew");
+                throw new UnfitPackageException(SpliceMessages.styleAlternatives());
             }
             group.children().forEach(entry -> canonical.add(entry.canonical()));
         }

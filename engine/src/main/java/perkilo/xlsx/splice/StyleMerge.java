@@ -139,7 +139,7 @@ final class StyleMerge {
     private static XmlElement entry(XmlElement styles, String list, int number) throws UnfitPackageException {
         @Nullable XmlElement group = styles.child(list);
         if (group == null || number >= group.children().size()) {
-            throw UnfitPackageException.damaged("style " + number + " of " + list + " is missing");
+            throw new UnfitPackageException(SpliceMessages.noStyle(number, list));
         }
         return group.children().get(number);
     }

@@ -41,12 +41,12 @@ final class WorkbookPart {
                 XmlElement workbook = book.xml(relationship.target());
                 XmlElement sheets = workbook.child("sheets");
                 if (!workbook.local().equals("workbook") || sheets == null) {
-                    throw new UnfitPackageException("is not an XLSX or XLSM file");
+                    throw new UnfitPackageException(SpliceMessages.noWorkbook());
                 }
                 return new WorkbookPart(relationship.target(), workbook, sheets);
             }
         }
-        throw new UnfitPackageException("is not an XLSX or XLSM file");
+        throw new UnfitPackageException(SpliceMessages.noWorkbook());
     }
 
     String part() {

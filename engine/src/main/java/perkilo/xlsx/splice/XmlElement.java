@@ -150,7 +150,7 @@ final class XmlElement {
         try {
             return value == null ? otherwise : Integer.parseInt(value.strip());
         } catch (NumberFormatException e) {
-            throw UnfitPackageException.damaged(local + "=\"" + value + "\"");
+            throw new UnfitPackageException(SpliceMessages.noNumber(local, value));
         }
     }
 

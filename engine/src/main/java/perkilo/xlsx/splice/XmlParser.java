@@ -38,7 +38,7 @@ final class XmlParser {
             } else if (text.startsWith("<?", at)) {
                 at = after("?>", at);
             } else if (text.startsWith("<!", at)) {
-                throw UnfitPackageException.damaged("it has a document type");
+                throw new UnfitPackageException(SpliceMessages.docType());
             } else if (text.startsWith("</", at)) {
                 close();
             } else {
@@ -140,6 +140,6 @@ final class XmlParser {
     }
 
     private static UnfitPackageException malformed() {
-        return UnfitPackageException.damaged("its XML is not well-formed");
+        return new UnfitPackageException(SpliceMessages.notWellFormed());
     }
 }

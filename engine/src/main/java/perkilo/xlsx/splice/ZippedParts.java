@@ -44,14 +44,14 @@ final class ZippedParts implements Closeable {
         try {
             return new ZipFile(file.toFile());
         } catch (ZipException e) {
-            throw new UnfitPackageException("is not an XLSX or XLSM file, or it is protected by a password");
+            throw new UnfitPackageException(SpliceMessages.noPackage());
         }
     }
 
     private void list() throws UnfitPackageException {
         for (ZipEntry entry : Collections.list(zip.entries())) {
             if (entries.put(PartNames.key(entry.getName()), entry) != null) {
-                throw UnfitPackageException.damaged("it holds " + entry.getName() + " twice");
+                throw new UnfitPackageException(SpliceMessages.partTwice(entry.getName()));
             }
         }
     }
@@ -69,7 +69,7 @@ final class ZippedParts implements Closeable {
     /** What a part holds. */
     byte[] unpacked(ZipEntry part) throws IOException {
         if (part.getSize() > MOST_BYTES) {
-            throw UnfitPackageException.damaged("its part " + part.getName() + " is too large");
+            throw new UnfitPackageException(SpliceMessages.partTooLarge(part.getName()));
         }
         try (InputStream content = zip.getInputStream(part)) {
             byte[] bytes = content.readNBytes((int) part.getSize() + 1);
@@ -79,7 +79,7 @@ final class ZippedParts implements Closeable {
         } catch (ZipException e) {
             // said below, as for a wrong sum
         }
-        throw UnfitPackageException.damaged("its part " + part.getName() + " cannot be unpacked");
+        throw new UnfitPackageException(SpliceMessages.packedPart(part.getName()));
     }
 
     private static long sumOf(byte[] bytes) {

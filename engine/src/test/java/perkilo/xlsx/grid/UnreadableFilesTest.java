@@ -27,10 +27,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.origin.Finding;
 
-/** Each file that cannot be opened is told what it is and what to do, in one sentence. */
+/** Files that cannot be read: each message says what the file is and what to do. */
 final class UnreadableFilesTest {
 
-    private static final String SAVE_AS = "; open it in your spreadsheet program and save it as .xlsx";
+    private static final String SAVE_AS = ". Open it in your spreadsheet program and save it as .xlsx.";
 
     @TempDir
     Path folder = Path.of("");
@@ -39,12 +39,12 @@ final class UnreadableFilesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Supplier,Item,A,B|is a text file (CSV) under the name of a workbook; open it in your spreadsheet program and save it as .xlsx",
-                "''|is empty; take a copy that holds something",
-                "<html><body><table>|is a web page (HTML), not a workbook; open it in your spreadsheet program and save it as .xlsx",
-                "<?xml version='1.0'?><x/>|is an XML file, not a workbook; open it in your spreadsheet program and save it as .xlsx",
-                "{\"offers\": []}|is a JSON file under the name of a workbook; open it in your spreadsheet program and save it as .xlsx",
-                "%PDF-1.7|is a PDF, not a workbook; ask for the figures as a spreadsheet"
+                "Supplier,Item,A,B|is a text file (CSV), not a workbook. Open it in your spreadsheet program and save it as .xlsx.",
+                "''|is empty. Use a copy that has content.",
+                "<html><body><table>|is a web page (HTML), not a workbook. Open it in your spreadsheet program and save it as .xlsx.",
+                "<?xml version='1.0'?><x/>|is an XML file, not a workbook. Open it in your spreadsheet program and save it as .xlsx.",
+                "{\"offers\": []}|is a JSON file, not a workbook. Open it in your spreadsheet program and save it as .xlsx.",
+                "%PDF-1.7|is a PDF, not a workbook. Ask for the figures as a spreadsheet."
             })
     void what_is_no_workbook(String content, String expected) throws IOException {
         refused(content.getBytes(StandardCharsets.UTF_8), expected);
@@ -66,18 +66,18 @@ final class UnreadableFilesTest {
         }
         refused(
                 encrypted.toByteArray(),
-                "is protected by a password; open it in your spreadsheet program and save it without one");
+                "is protected by a password. Open it in your spreadsheet program and save it without a password.");
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "xl/workbook.bin|is a binary workbook (.xlsb); open it in your spreadsheet program and save it as .xlsx",
-                "mimetype;content.xml|is an OpenDocument file (.ods); open it in your spreadsheet program and save it as .xlsx",
-                "word/document.xml|is a Word document, not a workbook; bring the tables into a spreadsheet and save it as .xlsx",
-                "Index/Document.iwa|is a Numbers document; export it as an Excel workbook (.xlsx)",
-                "a.csv|is a ZIP archive, not a workbook; unpack it and name the workbook in it"
+                "xl/workbook.bin|is a binary workbook (.xlsb). Open it in your spreadsheet program and save it as .xlsx.",
+                "mimetype;content.xml|is an OpenDocument file (.ods). Open it in your spreadsheet program and save it as .xlsx.",
+                "word/document.xml|is a Word document, not a workbook. Copy the tables into a spreadsheet and save it as .xlsx.",
+                "Index/Document.iwa|is a Numbers document. Export it as an Excel workbook (.xlsx).",
+                "a.csv|is a ZIP archive, not a workbook. Unpack it and name the workbook in it."
             })
     void other_packages(String parts, String expected) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -93,25 +93,23 @@ final class UnreadableFilesTest {
     @Test
     void a_file_that_was_cut_short() throws IOException {
         byte[] whole = workbook();
-        refused(
-                Arrays.copyOf(whole, whole.length / 2),
-                "is damaged or was cut short on its way; take a fresh copy of it");
+        refused(Arrays.copyOf(whole, whole.length / 2), "is damaged or was not copied completely. Get a fresh copy.");
     }
 
     @Test
     void a_document_type_in_a_part() throws IOException {
         refused(
                 changed("xl/workbook.xml", part -> part.replaceFirst("\\?>", "?><!DOCTYPE x [<!ENTITY a 'b'>]>")),
-                "holds a DOCTYPE declaration, as no spreadsheet program writes; "
-                        + "open it in your spreadsheet program and save it again");
+                "holds a DOCTYPE declaration, which no spreadsheet program writes. "
+                        + "Open it in your spreadsheet program and save it again.");
     }
 
     @Test
     void a_part_that_unpacks_to_far_too_much() throws IOException {
         refused(
                 changed("xl/worksheets/sheet1.xml", part -> part + " ".repeat(30_000_000)),
-                "unpacks to far more than its size, as no real workbook does; "
-                        + "open it in your spreadsheet program and save it again");
+                "unpacks to far more than its size, which no real workbook does. "
+                        + "Open it in your spreadsheet program and save it again.");
     }
 
     @Test
@@ -121,8 +119,8 @@ final class UnreadableFilesTest {
         try {
             assertThat(Grids.ofBook(file).findings())
                     .extracting(Finding::toString)
-                    .containsExactly("error Offers: the workbook lists this sheet but does not hold it; "
-                            + "it is damaged, take a fresh copy of it");
+                    .containsExactly("error Offers: The workbook is damaged: it lists this sheet but does not hold it. "
+                            + "Get a fresh copy.");
         } catch (UnreadableFileException alsoFine) {
             assertThat(alsoFine).hasMessageContaining("is damaged");
         }
@@ -132,8 +130,8 @@ final class UnreadableFilesTest {
     void no_file_and_a_folder() {
         assertThatThrownBy(() -> Grids.ofBook(folder.resolve("none.xlsx")))
                 .isInstanceOf(UnreadableFileException.class)
-                .hasMessage(folder.resolve("none.xlsx") + " does not exist; check the name and the folder");
-        assertThatThrownBy(() -> Grids.ofBook(folder)).hasMessage(folder + " is a folder; name the file in it");
+                .hasMessage(folder.resolve("none.xlsx") + " does not exist. Check the name and the folder.");
+        assertThatThrownBy(() -> Grids.ofBook(folder)).hasMessage(folder + " is a folder. Name the file in it.");
     }
 
     @Test

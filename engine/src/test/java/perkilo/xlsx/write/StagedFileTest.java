@@ -53,17 +53,17 @@ final class StagedFileTest {
     void a_full_disk() {
         assertFails(
                 new IOException("No space left on device"),
-                "%s can't be written, because the disk is full; make room or choose another place.");
+                "%s cannot be written because the disk is full. Make room or choose another place.");
         assertFails(
                 new IOException("There is not enough space on the disk"),
-                "%s can't be written, because the disk is full; make room or choose another place.");
+                "%s cannot be written because the disk is full. Make room or choose another place.");
     }
 
     @Test
     void a_read_only_folder() {
         assertFails(
                 new AccessDeniedException("/somewhere"),
-                "%s can't be written, because the file or its folder is write-protected; choose another place.");
+                "%s cannot be written because the file or its folder is write-protected. Choose another place.");
     }
 
     @Test
@@ -73,14 +73,14 @@ final class StagedFileTest {
                         "costs.xlsx",
                         null,
                         "The process cannot access the file because it is being used by another process"),
-                "%s is open in another program; close it there and run again.");
+                "%s is open in another program. Close it there and run again.");
     }
 
     @Test
     void anything_else() {
         assertFails(
                 new IOException("Input/output error"),
-                "%s can't be written (Input/output error); choose another place.");
+                "%s cannot be written (Input/output error). Choose another place.");
     }
 
     @Test

@@ -169,8 +169,8 @@ final class WorkbookWriterTest {
         assertRefused(
                 book,
                 folder.resolve("result.xlsx"),
-                book + " is protected against new sheets; take the protection of its structure off (Review, Protect"
-                        + " Workbook).");
+                book + ": The workbook is protected against new sheets. Remove the protection of its structure"
+                        + " (Review, Protect Workbook).");
     }
 
     @Test
@@ -179,7 +179,7 @@ final class WorkbookWriterTest {
         assertRefused(
                 book,
                 folder.resolve(".").resolve("cream.xlsx"),
-                book + " would be replaced by its own result; give the result another name, or write it in place,"
+                book + " would be replaced by its own result. Give the result another name, or write it in place,"
                         + " which keeps a backup.");
     }
 
@@ -190,7 +190,7 @@ final class WorkbookWriterTest {
         assertRefused(
                 book,
                 target,
-                target + " must end in .xlsx, as the workbook does; office suites open it under no other ending.");
+                target + " must end in .xlsx, like the workbook. Spreadsheet programs refuse any other ending.");
     }
 
     @Test
@@ -199,13 +199,13 @@ final class WorkbookWriterTest {
         assertRefused(
                 text,
                 folder.resolve("result.xlsx"),
-                text + " is not an XLSX or XLSM file, or it is protected by a password.");
+                text + ": The file is not an XLSX or XLSM file, or it is protected by a password.");
         Path zip = Files.write(
                 folder.resolve("zip.xlsx"),
                 new HandMadeBook().part("readme.txt", "hello").bytes());
-        assertRefused(zip, folder.resolve("result.xlsx"), zip + " is not an XLSX or XLSM file.");
+        assertRefused(zip, folder.resolve("result.xlsx"), zip + ": The file is not an XLSX or XLSM file.");
         Path none = folder.resolve("none.xlsx");
-        assertRefused(none, folder.resolve("result.xlsx"), none + " is not there; check its name and folder.");
+        assertRefused(none, folder.resolve("result.xlsx"), none + " does not exist. Check the name and the folder.");
     }
 
     @Test
@@ -216,7 +216,8 @@ final class WorkbookWriterTest {
         assertRefused(
                 book,
                 folder.resolve("result.xlsx"),
-                book + " is damaged (its XML is not well-formed); open it in an office suite and save it anew.");
+                book + ": The workbook is damaged: its XML is not well-formed."
+                        + " Open it in your spreadsheet program and save it again.");
     }
 
     @Test
@@ -224,7 +225,7 @@ final class WorkbookWriterTest {
         Path book = SampleBook.in(folder);
         Path target = folder.resolve("result.xlsx");
         Files.createFile(folder.resolve(".~lock.result.xlsx#"));
-        assertRefused(book, target, target + " is open in another program; close it there and run again.");
+        assertRefused(book, target, target + " is open in another program. Close it there and run again.");
     }
 
     @Test
@@ -235,7 +236,7 @@ final class WorkbookWriterTest {
                 book,
                 target,
                 target
-                        + " can't be written, because its folder is not there; make the folder or choose another place.");
+                        + " cannot be written because its folder does not exist. Make the folder or choose another place.");
     }
 
     private void assertRefused(Path book, Path target, String message) throws IOException {

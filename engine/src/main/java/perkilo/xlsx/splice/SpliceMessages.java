@@ -1,0 +1,81 @@
+package perkilo.xlsx.splice;
+
+/** What a person reads about a workbook that no sheet can be set into; the file's name is put before it. */
+final class SpliceMessages {
+
+    private static final String SAVE_AGAIN = " Open it in your spreadsheet program and save it again.";
+
+    private SpliceMessages() {}
+
+    // the file is something else
+
+    static String noWorkbook() {
+        return "The file is not an XLSX or XLSM file.";
+    }
+
+    static String noPackage() {
+        return "The file is not an XLSX or XLSM file, or it is protected by a password.";
+    }
+
+    // the workbook refuses new sheets
+
+    static String protectedStructure() {
+        return "The workbook is protected against new sheets."
+                + " Remove the protection of its structure (Review, Protect Workbook).";
+    }
+
+    static String signed() {
+        return "The workbook is digitally signed, and new sheets would break the signature."
+                + " Use a copy without the signature.";
+    }
+
+    static String shared() {
+        return "The workbook is shared with a record of changes. Stop sharing it first.";
+    }
+
+    static String styleAlternatives() {
+        return "The workbook uses style alternatives that cannot be numbered safely." + SAVE_AGAIN;
+    }
+
+    // the workbook is damaged
+
+    static String noPart(String part) {
+        return "The workbook is damaged: its part " + part + " is missing." + SAVE_AGAIN;
+    }
+
+    static String partTwice(String part) {
+        return "The workbook is damaged: it holds the part " + part + " twice." + SAVE_AGAIN;
+    }
+
+    static String partTooLarge(String part) {
+        return "The workbook is damaged: its part " + part + " is too large." + SAVE_AGAIN;
+    }
+
+    static String packedPart(String part) {
+        return "The workbook is damaged: its part " + part + " cannot be unpacked." + SAVE_AGAIN;
+    }
+
+    static String unknownEncoding(String encoding) {
+        return "The workbook is damaged: a part is written in the unknown encoding " + encoding + "." + SAVE_AGAIN;
+    }
+
+    static String notWellFormed() {
+        return "The workbook is damaged: its XML is not well-formed." + SAVE_AGAIN;
+    }
+
+    static String docType() {
+        return "The workbook is damaged: it has a document type." + SAVE_AGAIN;
+    }
+
+    static String noNumber(String attribute, String value) {
+        return "The workbook is damaged: " + attribute + "=\"" + value + "\" is not a number." + SAVE_AGAIN;
+    }
+
+    static String noSheet(String sheet) {
+        return "The workbook is damaged: the sheet \"" + sheet + "\" is missing." + SAVE_AGAIN;
+    }
+
+    static String noStyle(int number, String list) {
+        return "The workbook is damaged: style " + number + " of " + list + " is missing." + SAVE_AGAIN;
+    }
+}
