@@ -39,7 +39,7 @@ final class WrongUsage implements IParameterExceptionHandler {
                 return "%s takes %s, but was given \"%s\".".formatted(option.longestName(), expected, wrong.getValue());
             }
         }
-        return wrong.getMessage();
+        return String.valueOf(wrong.getMessage());
     }
 
     /** What an option takes, with an example; empty where its own message says it. */

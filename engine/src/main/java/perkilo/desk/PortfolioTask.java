@@ -60,8 +60,9 @@ final class PortfolioTask<T> {
         } catch (IOException told) {
             findings.add(Finding.error(Origin.NONE, String.valueOf(told.getMessage())));
         } catch (UncheckedIOException told) {
+            Throwable cause = told.getCause();
             findings.add(
-                    Finding.error(Origin.NONE, String.valueOf(told.getCause().getMessage())));
+                    Finding.error(Origin.NONE, String.valueOf(cause == null ? told.getMessage() : cause.getMessage())));
         } catch (RuntimeException | AssertionError | StackOverflowError fault) {
             findings.add(Finding.error(
                     Origin.NONE,

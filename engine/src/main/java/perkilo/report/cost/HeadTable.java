@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import perkilo.costing.Head;
 import perkilo.costing.RunCost;
 import perkilo.report.part.RunTitle;
@@ -20,7 +19,7 @@ import perkilo.sheet.table.Table;
 /** What a unit of each run costs, a column for each head; a kilogram where nothing is filled. */
 final class HeadTable {
 
-    private final Map<RunCost, RunCells> cells = new IdentityHashMap<>();
+    private final IdentityHashMap<RunCost, RunCells> cells = new IdentityHashMap<>();
     private final List<Column<RunCost>> byHead = new ArrayList<>();
     private final Column<RunCost> total;
 

@@ -31,7 +31,7 @@ final class LadderTable {
 
     private static final int DECIMALS = 2;
 
-    private final Map<RunCost, RunCells> cells = new IdentityHashMap<>();
+    private final IdentityHashMap<RunCost, RunCells> cells = new IdentityHashMap<>();
 
     final Column<RunCost> run = Column.<RunCost>of("run", "Run")
             .sentence(row -> RunTitle.of(row.entry().needs(), cells(row).making(), ""))

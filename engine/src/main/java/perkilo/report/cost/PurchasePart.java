@@ -3,7 +3,6 @@ package perkilo.report.cost;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import perkilo.costing.Market;
@@ -38,8 +37,8 @@ final class PurchasePart {
     private final Column<Order> orderCharges;
     private final Placed<PurchaseLine> lines;
     private final Placed<Order> orders;
-    private final Map<LineCost, PurchaseLine> ofCost = new IdentityHashMap<>();
-    private final Map<PurchaseLine, Order> ofLine = new IdentityHashMap<>();
+    private final IdentityHashMap<LineCost, PurchaseLine> ofCost = new IdentityHashMap<>();
+    private final IdentityHashMap<PurchaseLine, Order> ofLine = new IdentityHashMap<>();
 
     /** An order and its lines. */
     private record Order(OrderCost cost, Landing landing, List<PurchaseLine> lines) {

@@ -54,7 +54,7 @@ public final class RunTable {
     private final int unitDecimals;
     private final int minor;
     private final int minorOfUnits;
-    private final Map<RunCost, RunCells> cells = new IdentityHashMap<>();
+    private final IdentityHashMap<RunCost, RunCells> cells = new IdentityHashMap<>();
     private final Map<String, Conversion> currencies = new LinkedHashMap<>();
 
     final Column<RunCost> run = Column.<RunCost>of("run", RUN)

@@ -6,7 +6,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
@@ -27,7 +26,7 @@ final class CurrencyPart {
     private final String home;
     private final List<PortfolioBook> books;
     private final PortfolioMessages messages;
-    private final Map<PortfolioBook, Integer> firstRuns = new IdentityHashMap<>();
+    private final IdentityHashMap<PortfolioBook, Integer> firstRuns = new IdentityHashMap<>();
     private final List<RunLine> lines = new ArrayList<>();
     private final Column<RunLine> paidForRun;
     private final Column<RunLine> leftOfRun;

@@ -3,7 +3,6 @@ package perkilo.report.portfolio;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -39,7 +38,7 @@ final class PortfolioMessages {
             Column.<Line>of("text", "What").words(line -> line.finding().text()).width(110));
 
     private final Placed<Line> table;
-    private final Map<PortfolioBook, Origin> firstOf = new IdentityHashMap<>();
+    private final IdentityHashMap<PortfolioBook, Origin> firstOf = new IdentityHashMap<>();
 
     /** A message; about one book, or about a file that all books share. */
     private record Line(@Nullable PortfolioBook book, Finding finding) {}
