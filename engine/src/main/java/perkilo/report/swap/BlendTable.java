@@ -2,6 +2,7 @@ package perkilo.report.swap;
 
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Column;
@@ -61,8 +62,8 @@ public final class BlendTable {
                         .width(100));
     }
 
-    private static Column<Numbered<Blend>> inJson(String key, Function<Numbered<Blend>, Object> answer) {
-        return Column.<Numbered<Blend>>of(key, "").notOnSheet().json(answer::apply);
+    private static Column<Numbered<Blend>> inJson(String key, Function<Numbered<Blend>, @Nullable Object> answer) {
+        return Column.<Numbered<Blend>>of(key, "").notOnSheet().json(answer);
     }
 
     /** The table on a sheet. */

@@ -57,7 +57,7 @@ final class PartTable {
 
     private static Column<Blend.Part> level(String key, String heading, Function<Blend.Part, BigDecimal> level) {
         return Column.<Blend.Part>of(key, heading)
-                .value(level::apply)
+                .value(level)
                 .format(NumberFormat.PERCENT)
                 .sum()
                 .json(part -> level.apply(part).movePointRight(2));

@@ -85,7 +85,7 @@ public final class SwapTable {
             .width(110);
 
     /** What a swap changes at one run size. */
-    final class OfRun {
+    static final class OfRun {
 
         final Column<Numbered<Swap>> run;
         final Column<Numbered<Swap>> unitCostNow;
