@@ -2,16 +2,13 @@ package perkilo.cli;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.util.List;
 import perkilo.desk.Destination;
 import perkilo.desk.OrderAnswer;
 import perkilo.desk.OrderRequest;
 import perkilo.desk.PlanOrders;
 import perkilo.json.OrderJson;
 import perkilo.orderplan.OrderOutcome;
-import perkilo.orderplan.SupplierOrder;
-import perkilo.origin.Decimals;
-import perkilo.units.Currencies;
+import perkilo.report.order.OrdersTable;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -70,29 +67,10 @@ final class OrderCommand extends Command {
         if (options.json()) {
             console.json(OrderJson.of(planned, answer.reasons(), answer.findings()));
         }
-        console.table(table(planned));
+        console.table(TextTable.of(OrdersTable.of(planned)));
         console.say(planned.plan().answer(planned.book().settings().home().getCurrencyCode()));
         console.findings(answer.findings());
         console.written(written);
         return Exit.DONE;
-    }
-
-    private static TextTable table(OrderOutcome.Planned planned) {
-        String home = planned.book().settings().home().getCurrencyCode();
-        TextTable table = new TextTable("Supplier", "Order by", "Deliver by", "Lines", "Goods", "Landed, " + home);
-        for (SupplierOrder order : planned.plan().orders()) {
-            int minor = Currencies.minorDigits(order.supplier().currency());
-            table.row(List.of(
-                    order.supplier().name(),
-                    order.orderBy().toString(),
-                    order.neededBy().toString(),
-                    Integer.toString(order.cost().lines().size()),
-                    Decimals.amount(order.cost().goods(), minor) + " "
-                            + order.supplier().currency(),
-                    Decimals.amount(
-                            order.landed(),
-                            Currencies.minorDigits(planned.book().settings().home()))));
-        }
-        return table;
     }
 }

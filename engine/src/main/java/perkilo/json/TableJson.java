@@ -29,14 +29,15 @@ public final class TableJson {
     public static <R> ObjectNode object(Table<R> table, R entry) {
         ObjectNode object = Json.object();
         for (Column<R> column : table.columns()) {
-            if (column.isInJson()) {
+            if (column.isInJsonOf(entry)) {
                 object.set(column.key(), node(column.jsonOf(entry)));
             }
         }
         return object;
     }
 
-    private static <R> ObjectNode object(Table.One<R> one) {
+    /** One row of a table. */
+    public static <R> ObjectNode object(Table.One<R> one) {
         return object(one.table(), one.entry());
     }
 

@@ -60,6 +60,11 @@ public final class SheetBuilder {
         return text(row, FIRST_COLUMN, text, Look.SECTION);
     }
 
+    /** Writes the title of a part of the sheet that leads to a cell, in the first column. */
+    public SheetBuilder section(int row, String text, Origin link) {
+        return text(row, FIRST_COLUMN, text, Look.SECTION, link);
+    }
+
     /** Writes the sentence that answers the question, in the first column. */
     public SheetBuilder answer(int row, String text) {
         return text(row, FIRST_COLUMN, text, Look.ANSWER);
@@ -68,6 +73,11 @@ public final class SheetBuilder {
     /** Writes the sentence that answers the question, its figures live, in the first column. */
     public SheetBuilder answer(int row, Origin link, List<ResultSheet.Part> parts) {
         return sentence(row, FIRST_COLUMN, Look.ANSWER, link, parts);
+    }
+
+    /** The cell of a row in the first column, for others to lead to. */
+    public Origin inFirstColumn(int row) {
+        return new Origin("", name, SheetNames.cell(row, FIRST_COLUMN));
     }
 
     /** Marks sentences in the first column that ask for attention; both rows included. */

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class ChangedPlanTest {
 
     private static final String PROVEN = "proven: no plan is cheaper";
-    private static final String CHANGED = "changed since it was planned: run perkilo order again";
+    private static final String CHANGED = "⚠ Changed since it was planned. Run perkilo order again.";
 
     @TempDir
     private Path folder = Path.of("");

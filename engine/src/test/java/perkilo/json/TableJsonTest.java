@@ -34,4 +34,18 @@ final class TableJsonTest {
                         [{"name":"top","best":{"size":"200 mL","price":"2"},\
                         "jars":[{"size":"50 mL","price":"1.5"},{"size":"200 mL","price":"2"}]}]""");
     }
+
+    @Test
+    void a_member_can_be_left_out_of_some_rows() {
+        Table<Jar> priced = Table.of(
+                Column.<Jar>of("size", "Size").words(Jar::size).json(),
+                Column.<Jar>of("price", "Price")
+                        .value(Jar::price)
+                        .json()
+                        .jsonWhere(jar -> jar.price().signum() > 0));
+
+        assertThat(TableJson.array(
+                        priced.with(List.of(new Jar("50 mL", BigDecimal.ZERO), new Jar("200 mL", BigDecimal.ONE)))))
+                .hasToString("[{\"size\":\"50 mL\"},{\"size\":\"200 mL\",\"price\":\"1\"}]");
+    }
 }

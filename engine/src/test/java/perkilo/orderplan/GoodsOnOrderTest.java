@@ -135,7 +135,7 @@ final class GoodsOnOrderTest {
                         .onOrder("Clay", "3", Measure.KG, null, "2026-11-20")
                         .book())))
                 .contains(
-                        "On order, expected on 2027-02-12, here for 2027-03",
+                        "On order, expected on 2027-02-12, usable from 2027-03",
                         "On order, overdue since 2026-11-20, counted from 2026-11 on",
                         "Arriving of what is on order");
     }

@@ -24,6 +24,10 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Mark;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /**
  * What a plan rests on besides prices, packs and quantities: days and limits that no amount on the sheets shows. Each
@@ -31,9 +35,21 @@ import perkilo.sheet.SheetBuilder;
  */
 final class PlanInputs {
 
-    private static final int NOW = 1;
-    private static final int PLANNED = 2;
-    private static final int CHANGED = 3;
+    private static final Column<Input> NAME = Column.<Input>of("input", "Input")
+            .words(Input::name)
+            .look(Look.LABEL)
+            .link(Input::origin);
+    private static final Column<Input> NOW =
+            Column.<Input>of("now", "Now").formula(row -> row.entry().now()).format(Input::format);
+    private static final Column<Input> PLANNED = Column.<Input>of("planned", "When it was planned")
+            .formula(row -> row.entry().then())
+            .format(Input::format);
+    private static final Column<Input> CHANGED = Column.<Input>of("changed", "Changed")
+            .value(input -> BigDecimal.ZERO)
+            .formula(row -> Expr.differs(row.ref(NOW), row.ref(PLANNED)))
+            .format(NumberFormat.WHOLE)
+            .mark(Mark.where(ResultSheet.Condition.ABOVE_ZERO, Look.WARNING));
+    private static final Table<Input> TABLE = Table.of(NAME, NOW, PLANNED, CHANGED);
 
     private final Book book;
     private final OrderOutcome.Planned planned;
@@ -103,27 +119,12 @@ final class PlanInputs {
     }
 
     private Expr write(SheetBuilder sheet, int row) {
-        sheet.text(row, 0, "What the plan rests on besides prices, packs and quantities", Look.SECTION);
-        String[] heads = {"Input", "Now", "When it was planned", "Changed"};
-        for (int column = 0; column < heads.length; column++) {
-            sheet.text(row + 1, column, heads[column], Look.HEADER);
-        }
-        int first = row + 2;
-        int next = first;
-        for (Input input : inputs) {
-            sheet.text(next, 0, input.name(), Look.LABEL, input.origin());
-            Expr now = sheet.value(next, NOW, input.now(), input.format(), Look.PLAIN);
-            Expr then = sheet.value(next, PLANNED, input.then(), input.format(), Look.PLAIN);
-            sheet.checked(next, CHANGED, Expr.differs(now, then), BigDecimal.ZERO, NumberFormat.WHOLE, Look.PLAIN);
-            next++;
-        }
-        sheet.highlight(first, CHANGED, next - 1, CHANGED, ResultSheet.Condition.ABOVE_ZERO, Look.WARNING);
-        sheet.text(
-                next,
-                0,
+        sheet.section(row, "What the plan rests on besides prices, packs and quantities");
+        Placed<Input> placed = TABLE.at(sheet, row + 1, inputs).write();
+        sheet.hint(
+                placed.next(),
                 "Not seen here: rows that were added, blanks that were filled, days typed as words, when a price was quoted and how"
-                        + " long it holds. Run perkilo order again after such a change.",
-                Look.HINT);
-        return sheet.sumOfColumn(CHANGED, first, next - 1);
+                        + " long it holds. Run perkilo order again after such a change.");
+        return placed.sum(CHANGED);
     }
 }

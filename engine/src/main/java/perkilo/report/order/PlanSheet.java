@@ -5,9 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.StockFlow;
 import perkilo.orderplan.SupplierOrder;
 import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
@@ -17,31 +20,43 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
-import perkilo.sheet.SheetNames;
+import perkilo.sheet.Sign;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Mark;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Row;
+import perkilo.sheet.table.Table;
 
 /** Order plan: the answer in a sentence, the orders by date, and what is bought of each item month by month. */
 final class PlanSheet {
 
     private static final String NAME = "Order plan";
-    private static final String CHANGED = "changed since it was planned: run perkilo order again";
+    private static final int ANSWER_ROW = 3;
+    private static final int FIRST_FIGURE = 5;
+    private static final int FIGURES = 5;
+    private static final String CHANGED = Sign.ATTENTION + " Changed since it was planned. Run perkilo order again.";
     private static final BigDecimal HALF_A_CENT = new BigDecimal("0.005");
+    private static final int MONTH_WIDTH = 17;
 
     private final OrderOutcome.Planned planned;
     private final OrderPlan plan;
     private final SupplierOrdersSheet orders;
     private final StockSheet stock;
     private final SheetBuilder sheet = new SheetBuilder(NAME);
-    private final MonthRows months;
     private final String home;
     private final NumberFormat money;
-    private int next = 3;
+
+    /** A figure of the plan, and how it is computed from other cells. */
+    private record Figure(Column<OrderPlan> fact, Function<Row<Figure>, Expr> live) {}
+
+    /** An item of the plan. */
+    private record PlannedItem(int index, StockFlow flow) {}
 
     private PlanSheet(OrderOutcome.Planned planned, SupplierOrdersSheet orders, StockSheet stock) {
         this.planned = planned;
         this.plan = planned.plan();
         this.orders = orders;
         this.stock = stock;
-        this.months = new MonthRows(sheet, 2, plan.months());
         this.home = planned.book().settings().home().getCurrencyCode();
         this.money = NumberFormat.money(home, 2);
     }
@@ -51,28 +66,27 @@ final class PlanSheet {
     }
 
     private ResultSheet write() {
-        sheet.widths(34, 15).freeze(3, 1).landscape();
-        for (int column = 2; column <= 2 + months.count() + 2; column++) {
-            sheet.width(column, 17);
-        }
-        sheet.text(0, 0, NAME, Look.TITLE);
-        sheet.text(
+        sheet.freeze(3, 1).landscape();
+        sheet.title(0, NAME);
+        sheet.hint(
                 1,
-                0,
-                "Prices and rates of %s; amounts in %s unless another currency stands beside them."
-                        .formatted(planned.book().settings().costingDate(), home),
-                Look.HINT);
-        int figures = next + 2;
-        next = figures + 7;
-        ordersByDate();
-        next++;
-        packs();
-        next++;
-        Expr outlay = landed();
-        Expr changed = PlanInputs.write(planned, sheet, next + 2);
+                "Prices and rates of " + planned.book().settings().costingDate() + "; amounts in " + home
+                        + " unless another currency is shown.");
+        int next = part(FIRST_FIGURE + FIGURES + 2, "Orders by date", OrdersTable.of(planned, orders.orders()))
+                .next();
+        next = part(next + 1, "Packs by item and month", packs()).next();
+        Column<PlannedItem> inAll = landedInAll();
+        Placed<PlannedItem> landed = part(next + 1, "Landed cost by item and month of arrival", landed(inAll));
+        Expr outlay = landed.total(inAll);
+        Expr changed = PlanInputs.write(planned, sheet, landed.next() + 1);
         answer(outlay);
-        figures(outlay, changed, figures);
+        figures(outlay, changed);
         return sheet.build();
+    }
+
+    private <R> Placed<R> part(int row, String title, Table.Filled<R> part) {
+        sheet.section(row, title);
+        return part.table().at(sheet, row + 1, part.rows()).write();
     }
 
     private void answer(Expr outlay) {
@@ -88,97 +102,131 @@ final class PlanSheet {
             parts.add(new ResultSheet.Words(text.substring(text.indexOf(" " + home, at))));
         }
         parts.add(Shortage.words(Expr.of(0).minus(stock.missing()), ". ", StockSheet.NOT_ENOUGH));
-        sheet.sentence(3, 0, Look.ANSWER, Origin.NONE, parts);
-        sheet.markAttention(3, 3, Look.ERROR);
+        sheet.answer(ANSWER_ROW, Origin.NONE, parts).markAttention(ANSWER_ROW, ANSWER_ROW, Look.ERROR);
     }
 
-    private void figures(Expr outlay, Expr changed, int first) {
-        int row = first;
-        Expr paid = figure(row++, "Paid for all orders", outlay, plan.outlay());
-        Expr holding =
-                figure(row++, "Holding of stock", stock.holding(), plan.cost().holding());
-        Expr credit = figure(
-                row++, "Credit for leftovers", stock.credit(), plan.cost().credit());
-        Expr made = figure(
-                row++,
-                "Made as small as possible",
-                paid.plus(holding).minus(credit),
-                plan.cost().objective());
-        sheet.text(row, 0, "No plan can cost less than", Look.LABEL);
-        sheet.value(row, 1, Expr.of(plan.bound()), money, Look.PLAIN);
-        sheet.sentence(
-                row,
-                2,
-                Look.HINT,
-                new ResultSheet.Depending(
-                        unchanged(made, changed),
-                        CHANGED,
-                        plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed"));
-        sheet.highlight(row, 2, row, 2, ResultSheet.Holds.saying(SheetNames.cell(row, 2), CHANGED), Look.WARNING);
+    private void figures(Expr outlay, Expr changed) {
+        Column<Figure> name =
+                Column.<Figure>of("name", "").words(of -> of.fact().heading()).look(Look.LABEL);
+        Column<Figure> figure = Column.<Figure>of("figure", "")
+                .value(of -> of.fact().valueOf(plan))
+                .formula(row -> row.entry().live().apply(row))
+                .format(money);
+        Figure paid = new Figure(PlanFacts.OUTLAY, row -> outlay);
+        Figure holding = new Figure(PlanFacts.HOLDING, row -> stock.holding());
+        Figure credit = new Figure(PlanFacts.CREDIT, row -> stock.credit());
+        Figure objective = new Figure(PlanFacts.OBJECTIVE, row -> {
+            Placed<Figure> all = row.table();
+            return all.ref(paid, figure).plus(all.ref(holding, figure)).minus(all.ref(credit, figure));
+        });
+        Figure bound = new Figure(PlanFacts.BOUND, row -> Expr.of(plan.bound()));
+        Column<Figure> remark = Column.<Figure>of("remark", "")
+                .sentence(row -> row.entry().fact() == PlanFacts.BOUND
+                        ? List.of(proven(row.table().ref(objective, figure), changed))
+                        : List.of())
+                .look(Look.HINT);
+        Table.of(name, figure, remark)
+                .withoutHeadings(sheet, FIRST_FIGURE, List.of(paid, holding, credit, objective, bound))
+                .write()
+                .mark(bound, remark, remark, Mark.attention(remark, Look.WARNING));
+    }
+
+    private ResultSheet.Part proven(Expr objective, Expr changed) {
+        return new ResultSheet.Depending(
+                unchanged(objective, changed),
+                CHANGED,
+                plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed");
     }
 
     /**
      * Below zero once the plan costs something else than what was planned, leaves anything uncovered, or rests on
      * something else.
      */
-    private Expr unchanged(Expr made, Expr changed) {
-        Expr planned = Expr.of(plan.cost().objective());
-        Expr apart = made.minus(planned).max(planned.minus(made));
+    private Expr unchanged(Expr objective, Expr changed) {
+        Expr then = Expr.of(plan.cost().objective());
+        Expr apart = objective.minus(then).max(then.minus(objective));
         return Expr.of(HALF_A_CENT)
                 .minus(apart)
                 .min(Expr.of(0).minus(stock.missing()))
                 .min(Expr.of(0).minus(changed));
     }
 
-    private Expr figure(int row, String name, Expr expr, BigDecimal engine) {
-        sheet.text(row, 0, name, Look.LABEL);
-        return sheet.checked(row, 1, expr, engine, money, Look.PLAIN);
+    /** How many packs of each item are bought for each month. */
+    private Table.Filled<PlannedItem> packs() {
+        List<Column<PlannedItem>> columns = new ArrayList<>();
+        columns.add(name());
+        columns.add(Column.<PlannedItem>of("unit", "Unit").words(PlanSheet::unit));
+        columns.addAll(months(period ->
+                month(period).sentence(row -> packs(plan.purchases(row.entry().index(), period)))));
+        columns.add(Column.<PlannedItem>of("bought", "Bought in all")
+                .formula(row -> bought(row.entry()))
+                .format(item -> StockLots.format(item.flow()))
+                .look(Look.TOTAL)
+                .width(MONTH_WIDTH));
+        return new Table<>(columns).with(items());
     }
 
-    private void ordersByDate() {
-        sheet.text(next++, 0, "Orders by date", Look.SECTION);
-        heads("Supplier", "Order by", "Here by", "Lines", "Goods", "Landed, " + home);
-        for (int index = 0; index < plan.orders().size(); index++) {
-            SupplierOrder order = plan.orders().get(index);
-            SupplierOrdersSheet.OrderCells cells = orders.orders().get(index);
-            Origin block = new Origin("", SupplierOrdersSheet.NAME, SheetNames.cell(cells.row(), 0));
-            String code = order.supplier().currency().getCurrencyCode();
-            sheet.text(next, 0, order.supplier().name(), Look.LABEL, block);
-            sheet.text(next, 1, order.orderBy().toString(), Look.PLAIN);
-            sheet.text(next, 2, order.neededBy().toString(), Look.PLAIN);
-            sheet.value(next, 3, Expr.of(order.cost().lines().size()), NumberFormat.WHOLE, Look.PLAIN);
-            sheet.value(next, 4, cells.goods(), NumberFormat.money(code, 2), Look.PLAIN);
-            sheet.value(next, 5, cells.landed(), money, Look.PLAIN);
-            next++;
+    /** What each item costs for each month, and in all. */
+    private Table.Filled<PlannedItem> landed(Column<PlannedItem> inAll) {
+        List<Column<PlannedItem>> columns = new ArrayList<>();
+        columns.add(name().totalWords("All, by month of arrival"));
+        columns.add(Column.<PlannedItem>of("perUnit", "Landed per unit")
+                .formula(row -> {
+                    Expr quantity = bought(row.entry());
+                    return quantity.value().signum() > 0 ? row.ref(inAll).over(quantity) : null;
+                })
+                .format(NumberFormat.money(home, 4))
+                .words(PlanSheet::unit));
+        List<Column<PlannedItem>> months = months(period -> month(period)
+                .formula(row -> landed(plan.purchases(row.entry().index(), period)))
+                .format(money)
+                .sum(plan.cost().outlay(period)));
+        columns.addAll(months);
+        columns.add(inAll.formula(row -> row.sum(months)));
+        return new Table<>(columns).with(items());
+    }
+
+    private Column<PlannedItem> landedInAll() {
+        return Column.<PlannedItem>of("inAll", "In all")
+                .format(money)
+                .look(Look.TOTAL)
+                .width(MONTH_WIDTH)
+                .sum()
+                .totalLook(Look.KEY);
+    }
+
+    private List<PlannedItem> items() {
+        List<PlannedItem> items = new ArrayList<>();
+        for (int index = 0; index < plan.stock().size(); index++) {
+            items.add(new PlannedItem(index, plan.stock().get(index)));
         }
+        return items;
     }
 
-    private void packs() {
-        sheet.text(next++, 0, "Packs by item and month", Look.SECTION);
-        heads("Item", "Unit");
-        months.heads(next - 1);
-        sheet.text(next - 1, months.column(months.count()), "Bought in all", Look.HEADER);
-        for (int item = 0; item < plan.stock().size(); item++) {
-            names(item);
-            List<Expr> quantities = new ArrayList<>();
-            for (int period = 0; period < months.count(); period++) {
-                List<LineCost> lines = plan.purchases(item, period);
-                if (!lines.isEmpty()) {
-                    sheet.sentence(next, months.column(period), Look.PLAIN, packs(lines));
-                }
-                quantities.add(sum(lines, SupplierOrdersSheet.LineCells::quantity));
-            }
-            sheet.value(
-                    next,
-                    months.column(months.count()),
-                    Expr.sum(quantities),
-                    LotTable.format(plan.stock().get(item).item().item()),
-                    Look.TOTAL);
-            next++;
+    private static Column<PlannedItem> name() {
+        return Column.<PlannedItem>of("item", "Item")
+                .words(item -> item.flow().item().name())
+                .look(Look.LABEL);
+    }
+
+    private static String unit(PlannedItem item) {
+        return item.flow().item().item().unit();
+    }
+
+    private List<Column<PlannedItem>> months(IntFunction<Column<PlannedItem>> column) {
+        List<Column<PlannedItem>> months = new ArrayList<>();
+        for (int period = 0; period < plan.months().size(); period++) {
+            months.add(column.apply(period));
         }
+        return months;
     }
 
-    private ResultSheet.Part[] packs(List<LineCost> lines) {
+    private Column<PlannedItem> month(int period) {
+        String month = plan.months().get(period).toString();
+        return Column.<PlannedItem>of(month, month).width(MONTH_WIDTH);
+    }
+
+    private List<ResultSheet.Part> packs(List<LineCost> lines) {
         List<ResultSheet.Part> parts = new ArrayList<>();
         for (LineCost line : lines) {
             Listing listing = plan.basis().listings().get(line.line().quote());
@@ -188,62 +236,20 @@ final class PlanSheet {
             parts.add(new ResultSheet.Fixed(cells(line).packs(), 0));
             parts.add(new ResultSheet.Words(" × " + listing.offer().pack()));
         }
-        return parts.toArray(ResultSheet.Part[]::new);
+        return parts;
     }
 
-    /** Writes what each item costs month by month, and returns the total. */
-    private Expr landed() {
-        sheet.text(next++, 0, "Landed cost by item and month of arrival", Look.SECTION);
-        heads("Item", "Landed per unit");
-        months.heads(next - 1);
-        int totalColumn = months.column(months.count());
-        sheet.text(next - 1, totalColumn, "In all", Look.HEADER);
-        int first = next;
-        for (int item = 0; item < plan.stock().size(); item++) {
-            landed(item);
-            next++;
-        }
-        sheet.text(next, 0, "All, by month of arrival", Look.TOTAL);
-        for (int period = 0; period < months.count(); period++) {
-            sheet.checked(
-                    next,
-                    months.column(period),
-                    sheet.sumOfColumn(months.column(period), first, next - 1),
-                    plan.cost().outlay(period),
-                    money,
-                    Look.TOTAL);
-        }
-        return sheet.value(next, totalColumn, sheet.sumOfColumn(totalColumn, first, next - 1), money, Look.KEY);
-    }
-
-    private void landed(int item) {
-        names(item);
-        List<Expr> cells = new ArrayList<>();
+    /** How much of an item is bought in all months. */
+    private Expr bought(PlannedItem item) {
         List<Expr> quantities = new ArrayList<>();
-        for (int period = 0; period < months.count(); period++) {
-            List<LineCost> lines = plan.purchases(item, period);
-            Expr landed = sum(lines, SupplierOrdersSheet.LineCells::landed);
-            cells.add(lines.isEmpty() ? landed : sheet.value(next, months.column(period), landed, money, Look.PLAIN));
-            quantities.add(sum(lines, SupplierOrdersSheet.LineCells::quantity));
+        for (int period = 0; period < plan.months().size(); period++) {
+            quantities.add(sum(plan.purchases(item.index(), period), SupplierOrdersSheet.LineCells::quantity));
         }
-        Expr total = sheet.value(
-                next, months.column(months.count()), months.sum(next, cells, months.count()), money, Look.TOTAL);
-        Expr quantity = Expr.sum(quantities);
-        if (quantity.value().signum() > 0) {
-            sheet.value(next, 1, total.over(quantity), NumberFormat.money(home, 4), Look.PLAIN);
-        }
+        return Expr.sum(quantities);
     }
 
-    private void names(int item) {
-        sheet.text(next, 0, plan.stock().get(item).item().name(), Look.LABEL);
-        sheet.text(next, 1, plan.stock().get(item).item().item().unit(), Look.PLAIN);
-    }
-
-    private void heads(String... heads) {
-        for (int column = 0; column < heads.length; column++) {
-            sheet.text(next, column, heads[column], Look.HEADER);
-        }
-        next++;
+    private @Nullable Expr landed(List<LineCost> lines) {
+        return lines.isEmpty() ? null : sum(lines, SupplierOrdersSheet.LineCells::landed);
     }
 
     private SupplierOrdersSheet.LineCells cells(LineCost line) {

@@ -16,6 +16,9 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /**
  * Runs planned: what each row of the demand makes and needs.
@@ -33,8 +36,8 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
         private static final String NAME = "Runs planned";
 
         private final OrderOutcome.Planned planned;
-        private final SheetBuilder sheet = new SheetBuilder(NAME).widths(40, 16, 14, 14, 44);
-        private final Lines rows = new Lines(sheet, 3);
+        private final SheetBuilder sheet = new SheetBuilder(NAME);
+        private final Lines lines = new Lines(sheet, 3);
         private final IdentityHashMap<Item, Expr> needs = new IdentityHashMap<>();
 
         Writer(OrderOutcome.Planned planned) {
@@ -42,62 +45,71 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
         }
 
         RunsSheet write() {
-            sheet.text(0, 0, NAME, Look.TITLE);
-            sheet.text(
-                    1,
-                    0,
-                    "Each row of the demand is a run in its month. What it needs is taken from stock, or ordered.",
-                    Look.HINT);
+            sheet.title(0, NAME);
+            sheet.hint(
+                    1, "Each row of the demand is a run in its month. What it needs is taken from stock, or ordered.");
             sheet.freeze(2, 1);
             for (PlannedRun run : planned.plan().basis().runs()) {
                 write(run);
-                rows.skip(2);
+                lines.skip(2);
             }
             return new RunsSheet(sheet.build(), needs);
         }
 
         private void write(PlannedRun run) {
             Horizon horizon = planned.plan().basis().horizon();
-            int title = rows.next();
-            rows.skip(1);
-            MakingPart making = MakingPart.write(rows, run.needs());
-            sheet.sentence(
+            int title = lines.next();
+            lines.skip(1);
+            MakingPart making = MakingPart.write(lines, run.needs());
+            sheet.answer(
                     title,
-                    0,
-                    Look.ANSWER,
                     run.demand().origin(),
                     RunTitle.of(run.needs(), making, " in " + horizon.name(run.period())));
-            rows.skip(1);
-            rows.section("Needed");
-            rows.heads("Item", "Share of the bulk", "Needed", "Unit");
-            for (Item item : run.needs().items()) {
-                write(run, making, item, rows.next());
-                rows.skip(1);
+            lines.skip(1);
+            lines.section("Needed");
+            writeNeeds(run, making);
+        }
+
+        private void writeNeeds(PlannedRun run, MakingPart making) {
+            Column<Item> share = Column.<Item>of("share", "Share of the bulk")
+                    .value(item -> item.isMaterial() ? item.share() : null)
+                    .formula(row -> row.entry().isMaterial()
+                            ? NeedFormulas.share(run.needs().formula(), row.entry())
+                            : null)
+                    .format(NumberFormat.PERCENT)
+                    .width(16);
+            Column<Item> needed = Column.<Item>of("needed", "Needed")
+                    .value(Item::needed)
+                    .formula(row -> {
+                        Material material = row.entry().material();
+                        return material == null
+                                ? NeedFormulas.pieces(row.entry(), Objects.requireNonNull(making.units()))
+                                : NeedFormulas.kilograms(material, making.charged(), row.ref(share));
+                    })
+                    .format(item -> item.isMaterial() ? NumberFormat.QUANTITY : NumberFormat.WHOLE)
+                    .width(14);
+            Table<Item> table = Table.of(
+                    Column.<Item>of("item", "Item")
+                            .words(Item::name)
+                            .look(Look.LABEL)
+                            .link(Item::origin)
+                            .width(40),
+                    share,
+                    needed,
+                    Column.<Item>of("unit", "Unit").words(Item::unit).width(14),
+                    Column.<Item>of("remark", "")
+                            .withoutHeading()
+                            .words(item -> isOrdered(item) ? null : "never ordered")
+                            .look(Look.HINT)
+                            .width(44));
+            Placed<Item> placed = lines.write(lines.place(table, run.needs().items()));
+            for (Item item : placed.rows()) {
+                needs.put(item, placed.ref(item, needed));
             }
         }
 
-        private void write(PlannedRun run, MakingPart making, Item item, int row) {
-            sheet.text(row, 0, item.name(), Look.LABEL, item.origin());
-            sheet.text(row, 3, item.unit(), Look.PLAIN);
-            Material material = item.material();
-            Expr needed = material == null
-                    ? NeedFormulas.pieces(item, Objects.requireNonNull(making.units()))
-                    : NeedFormulas.kilograms(material, making.charged(), share(run, item, row));
-            NumberFormat format = material == null ? NumberFormat.WHOLE : NumberFormat.QUANTITY;
-            needs.put(item, sheet.checked(row, 2, needed, item.needed(), format, Look.PLAIN));
-            if (planned.market().housePrice(item).isPresent()) {
-                sheet.text(row, 4, "never ordered", Look.HINT);
-            }
-        }
-
-        private Expr share(PlannedRun run, Item item, int row) {
-            return sheet.checked(
-                    row,
-                    1,
-                    NeedFormulas.share(run.needs().formula(), item),
-                    item.share(),
-                    NumberFormat.PERCENT,
-                    Look.PLAIN);
+        private boolean isOrdered(Item item) {
+            return planned.market().housePrice(item).isEmpty();
         }
     }
 }

@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import perkilo.costing.Item;
 import perkilo.model.Settings;
+import perkilo.orderplan.Horizon;
 import perkilo.orderplan.HorizonItem;
 import perkilo.orderplan.LotUse;
 import perkilo.orderplan.OrderOutcome;
@@ -21,6 +24,10 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Mark;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Row;
 
 /** One item on the sheet of stock: its lots, its stock month by month, and what that costs. */
 final class StockBlock {
@@ -31,95 +38,160 @@ final class StockBlock {
     /** The name of the row that holds, in the column of quantities, all that is missing of an item. */
     static final String MISSING = "Missing";
 
-    static final int MISSING_COLUMN = 1;
-
-    private final MonthRows months;
-    private final SheetBuilder sheet;
+    private final StockColumns columns;
     private final OrderOutcome.Planned planned;
+    private final Horizon horizon;
     private final StockFlow flow;
     private final HorizonItem item;
-    private final Need need;
     private final NumberFormat format;
     private final NumberFormat money;
-    private int next;
+    private final NumberFormat fineMoney;
+    private final StockLots lots;
+    private final int firstRow;
+    private final StockLine needed = new StockLine(StockMonth.NEEDED.heading());
+    private final StockLine used = new StockLine(StockMonth.USED.heading());
+    private final StockLine missing = new StockLine(MISSING);
+    private final StockLine delivered = new StockLine(StockMonth.DELIVERED.heading());
+    private final StockLine bought = new StockLine(StockMonth.BOUGHT.heading());
+    private final StockLine expired = new StockLine(StockMonth.EXPIRED.heading());
+    private final StockLine opening = new StockLine(StockMonth.OPENING.heading());
+    private final StockLine closing = new StockLine(StockMonth.CLOSING.heading());
+    private final StockLine onShelf = new StockLine(StockMonth.ON_SHELF.heading());
+    private final StockLine price = new StockLine("Lowest listed price");
+    private final StockLine holding = new StockLine("Holding: for a unit and month, then month by month");
+    private final StockLine worth = new StockLine("Usable stock at the lowest listed price");
+    private final StockLine credit = new StockLine("Credit for what is left");
+    private final Placed<StockLine> placed;
 
     /**
-     * The cells of an item that other parts refer to.
+     * An item's block; nothing is written yet.
      *
-     * @param value per month what its usable stock is worth at the lowest listed price, in home currency
-     * @param holding all months, in home currency
-     * @param credit for leftovers, in home currency
-     * @param left what is left of each lot at the end, as many as lots
-     * @param price lowest listed, in home currency
+     * @param index of the item
+     * @param row the row of its name, from zero
+     * @param needs the cell of each run's need
+     * @param purchases the cells of each purchase
      */
-    record Cells(List<Expr> value, Expr holding, Expr credit, List<Expr> left, Expr price) {}
-
-    StockBlock(MonthRows months, OrderOutcome.Planned planned, int index, int row) {
-        this.months = months;
-        this.sheet = months.sheet();
+    StockBlock(
+            StockColumns columns,
+            SheetBuilder sheet,
+            OrderOutcome.Planned planned,
+            int index,
+            int row,
+            IdentityHashMap<Item, Expr> needs,
+            IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> purchases) {
+        this.columns = columns;
         this.planned = planned;
+        this.horizon = planned.plan().basis().horizon();
         this.flow = planned.plan().stock().get(index);
         this.item = flow.item();
-        this.need = planned.plan().basis().problem().needs().get(index);
-        this.format = LotTable.format(item.item());
-        this.money = NumberFormat.money(planned.book().settings().home().getCurrencyCode(), 2);
-        this.next = row;
+        String home = planned.book().settings().home().getCurrencyCode();
+        this.format = StockLots.format(flow);
+        this.money = NumberFormat.money(home, 2);
+        this.fineMoney = NumberFormat.money(home, 4);
+        this.lots = new StockLots(columns, horizon, flow, needed, purchases);
+        this.firstRow = row;
+        Need need = planned.plan().basis().problem().needs().get(index);
+        useUp(needs);
+        goOn();
+        valued(need);
+        this.placed = columns.block.at(sheet, row + 1, lines());
+    }
+
+    private List<StockLine> lines() {
+        List<StockLine> lines = new ArrayList<>();
+        lines.add(needed);
+        lines.addAll(lots.lines());
+        lines.addAll(List.of(used, missing));
+        if (isOnOrder()) {
+            lines.add(delivered);
+        }
+        lines.addAll(List.of(bought, expired, opening, closing, onShelf, price, holding, worth));
+        if (isCredited()) {
+            lines.add(credit);
+        }
+        return lines;
+    }
+
+    private boolean isOnOrder() {
+        return !flow.onOrder().isEmpty();
+    }
+
+    private boolean isCredited() {
+        return !Inputs.isNone(planned.book().settings().leftoverCredit());
+    }
+
+    /** Writes the block. */
+    void write() {
+        placed.sheet()
+                .section(
+                        firstRow,
+                        item.name() + " (" + item.item().unit() + ")",
+                        item.item().origin());
+        placed.write()
+                .mark(
+                        missing,
+                        columns.quantity,
+                        columns.lastMonth(),
+                        Mark.where(ResultSheet.Condition.ABOVE_ZERO, Look.ERROR));
     }
 
     /** The row after the block, from zero. */
     int next() {
-        return next;
+        return placed.next();
     }
 
-    /**
-     * Writes the block.
-     *
-     * @param needs the cell of each run's need
-     * @param lines the cells of each purchase
-     */
-    Cells write(IdentityHashMap<Item, Expr> needs, IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> lines) {
-        heads();
-        int neededRow = next++;
-        List<Expr> needed = months.checked(
-                neededRow,
-                "Needed",
-                period -> needed(needs, period),
-                period -> item.needed().get(period),
-                format);
-        LotTable lots = new LotTable(months, planned.plan().basis().horizon(), flow, needed, lines, next);
-        next = lots.write();
-        List<Expr> used = months.checked(
-                next++, "Used", lots::used, period -> month(period).used(), format);
-        missing(needed, used);
-        List<Expr> closing = new ArrayList<>();
-        List<Expr> shelf = stock(lots, used, closing);
-        Expr price = price();
-        Expr holding = holding(shelf, price);
-        int row = next++;
-        List<Expr> value = months.write(
-                row,
-                "Usable stock at the lowest listed price",
-                period -> closing.get(period).times(price),
-                money,
-                Look.PLAIN);
-        Expr credit = credit(lots, price, months.sum(neededRow, needed, months.count()));
-        List<Expr> left = new ArrayList<>();
-        for (int lot = 0; lot < flow.lots().size(); lot++) {
-            left.add(lots.left(lot));
+    /** A column's place on the sheet, from zero. */
+    int column(Column<StockLine> column) {
+        return placed.column(column);
+    }
+
+    /** Whether the item is a raw material. */
+    boolean isMaterial() {
+        return item.item().isMaterial();
+    }
+
+    /** What the usable stock is worth in a month at the lowest listed price, in home currency. */
+    Expr worth(int period) {
+        return month(placed, worth, period);
+    }
+
+    /** What holding the stock costs in all months, in home currency. */
+    Expr holding() {
+        return placed.sum(placed.indexOf(holding), columns.months);
+    }
+
+    /** What is credited for leftovers, in home currency. */
+    Expr credit() {
+        return isCredited() ? placed.ref(credit, columns.quantity) : Expr.of(0);
+    }
+
+    /** The lowest listed price, in home currency. */
+    Expr price() {
+        return placed.ref(price, columns.quantity);
+    }
+
+    /** What is left of a lot at the end. */
+    Expr left(LotUse lot) {
+        return lots.left(placed, lot);
+    }
+
+    /** What a row shows of a month. */
+    private interface OfMonth extends BiFunction<Row<StockLine>, Integer, Expr> {}
+
+    /** What is needed, used and missing. */
+    private void useUp(IdentityHashMap<Item, Expr> needs) {
+        fill(needed, StockMonth.NEEDED, (row, period) -> needed(needs, period));
+        fill(used, StockMonth.USED, (row, period) -> lots.used(row.table(), period));
+        missing.put(columns.quantity, row -> row.sum(columns.months), null, format, Look.PLAIN);
+        for (int each = 0; each < columns.months.size(); each++) {
+            int period = each;
+            missing.put(
+                    columns.months.get(period),
+                    row -> missing(row.table(), period),
+                    BigDecimal.ZERO,
+                    format,
+                    Look.PLAIN);
         }
-        return new Cells(value, holding, credit, left, price);
-    }
-
-    private void heads() {
-        String name = "%s (%s)".formatted(item.name(), item.item().unit());
-        sheet.text(next++, 0, name, Look.SECTION, item.item().origin());
-        sheet.text(next, 0, "Lot by lot, then month by month", Look.HEADER);
-        sheet.text(next, 1, "Quantity", Look.HEADER);
-        sheet.text(next, 2, "Usable until", Look.HEADER);
-        months.heads(next);
-        sheet.text(next, months.column(months.count()), "Left at the end", Look.HEADER);
-        sheet.text(next, months.column(months.count() + 1), "Expired", Look.HEADER);
-        next++;
     }
 
     private Expr needed(IdentityHashMap<Item, Expr> needs, int period) {
@@ -129,129 +201,99 @@ final class StockBlock {
                 .toList());
     }
 
-    private StockFlow.Month month(int period) {
-        return flow.months().get(period);
+    /** What a change of the packs leaves uncovered; nothing in the plan as it was made. */
+    private Expr missing(Placed<StockLine> block, int period) {
+        return month(block, needed, period).minus(month(block, used, period)).rounded(MISSING_DIGITS);
     }
 
-    /** What a change of the packs leaves uncovered; nothing in the plan as it stands. */
-    private void missing(List<Expr> needed, List<Expr> used) {
-        int row = next++;
-        List<Expr> missing = months.checked(
-                row,
-                MISSING,
-                period -> needed.get(period).minus(used.get(period)).rounded(MISSING_DIGITS),
-                period -> BigDecimal.ZERO,
-                format);
-        sheet.value(row, MISSING_COLUMN, months.sum(row, missing, months.count()), format, Look.PLAIN);
-        sheet.highlight(
-                row,
-                MISSING_COLUMN,
-                row,
-                months.column(months.count() - 1),
-                ResultSheet.Condition.ABOVE_ZERO,
-                Look.ERROR);
+    /** How the stock goes on from month to month. */
+    private void goOn() {
+        fill(delivered, StockMonth.DELIVERED, (row, period) -> arriving(row.table(), LotUse::isOnOrder, period));
+        fill(bought, StockMonth.BOUGHT, (row, period) -> arriving(row.table(), LotUse::isBought, period));
+        fill(expired, StockMonth.EXPIRED, (row, period) -> lots.left(row.table(), lot -> lot.givenUpIn() == period));
+        fill(opening, StockMonth.OPENING, (row, period) -> opening(row.table(), period));
+        fill(closing, StockMonth.CLOSING, Look.TOTAL, (row, period) -> closing(row.table(), period));
+        fill(onShelf, StockMonth.ON_SHELF, (row, period) -> onShelf(row.table(), period));
     }
 
-    /** Writes how the stock goes on, adds what can be used to {@code closing}, and returns all that is on the shelf. */
-    private List<Expr> stock(LotTable lots, List<Expr> used, List<Expr> closing) {
-        List<Expr> delivered = delivered(lots);
-        List<Expr> bought = months.checked(
-                next++,
-                "Bought",
-                period -> lots.quantities(lot -> lot.isBought() && lot.arrival() == period),
-                period -> month(period).bought(),
-                format);
-        int expiredRow = next++;
-        List<Expr> expired = months.checked(
-                expiredRow,
-                "Expired",
-                period -> lots.left(lot -> lot.givenUpIn() == period),
-                period -> month(period).expired(),
-                format);
-        Expr atFirst = lots.quantities(LotUse::isOnShelf);
-        int openingRow = next++;
-        int closingRow = next++;
-        sheet.text(openingRow, 0, "Opening", Look.LABEL);
-        sheet.text(closingRow, 0, "Closing: can still be used", Look.LABEL);
-        for (int period = 0; period < months.count(); period++) {
-            Expr before = period == 0 ? atFirst : closing.get(period - 1);
-            int column = months.column(period);
-            Expr opening =
-                    sheet.checked(openingRow, column, before, month(period).opening(), format, Look.PLAIN);
-            Expr in = delivered.isEmpty() ? opening : opening.plus(delivered.get(period));
-            Expr end = in.plus(bought.get(period)).minus(used.get(period)).minus(expired.get(period));
-            closing.add(sheet.checked(closingRow, column, end, month(period).closing(), format, Look.TOTAL));
-        }
-        return months.checked(
-                next++,
-                "On the shelf with what has expired",
-                period -> closing.get(period).plus(months.sum(expiredRow, expired, period + 1)),
-                period -> month(period).onShelf(),
-                format);
+    private Expr arriving(Placed<StockLine> block, Predicate<LotUse> which, int period) {
+        return lots.quantities(block, lot -> which.test(lot) && lot.arrival() == period);
     }
 
-    /** What arrives of goods that are on order already; nothing where there are none. */
-    private List<Expr> delivered(LotTable lots) {
-        return flow.onOrder().isEmpty()
-                ? List.of()
-                : months.checked(
-                        next++,
-                        "Arriving of what is on order",
-                        period -> lots.quantities(lot -> lot.isOnOrder() && lot.arrival() == period),
-                        period -> month(period).delivered(),
-                        format);
+    private Expr opening(Placed<StockLine> block, int period) {
+        return period == 0 ? lots.quantities(block, LotUse::isOnShelf) : month(block, closing, period - 1);
     }
 
-    private Expr price() {
-        sheet.text(next, 0, "Lowest listed price", Look.LABEL);
-        Expr lowest = planned.market().currentListings(item.name()).stream()
+    private Expr closing(Placed<StockLine> block, int period) {
+        Expr before = month(block, opening, period);
+        Expr in = isOnOrder() ? before.plus(month(block, delivered, period)) : before;
+        return in.plus(month(block, bought, period))
+                .minus(month(block, used, period))
+                .minus(month(block, expired, period));
+    }
+
+    private Expr onShelf(Placed<StockLine> block, int period) {
+        Expr expiredSoFar = block.sum(block.indexOf(expired), columns.months.subList(0, period + 1));
+        return month(block, closing, period).plus(expiredSoFar);
+    }
+
+    /** What the stock costs, and what it is worth. */
+    private void valued(Need need) {
+        BigDecimal lowest = planned.market().lowestPrice(item.name()).orElse(BigDecimal.ZERO);
+        price.put(columns.quantity, row -> lowestPrice(), lowest, fineMoney, Look.PLAIN);
+        holding.put(columns.quantity, row -> holdingPerUnit(row.table()), need.holdingPerUnit(), fineMoney, Look.PLAIN);
+        inMoney(holding, (row, period) -> month(row.table(), onShelf, period).times(row.ref(columns.quantity)));
+        inMoney(worth, (row, period) -> month(row.table(), closing, period).times(price(row.table())));
+        credit.put(columns.quantity, row -> credit(row.table()), null, money, Look.PLAIN);
+    }
+
+    private Expr lowestPrice() {
+        return planned.market().currentListings(item.name()).stream()
                 .map(Landing::lowestPrice)
                 .reduce(Expr::min)
                 .orElse(Expr.of(0));
-        return sheet.checked(
-                next++,
-                1,
-                lowest,
-                planned.market().lowestPrice(item.name()).orElse(BigDecimal.ZERO),
-                fine(),
-                Look.PLAIN);
     }
 
-    private Expr holding(List<Expr> shelf, Expr price) {
+    private Expr holdingPerUnit(Placed<StockLine> block) {
         Settings settings = planned.book().settings();
-        int row = next++;
-        Expr perUnit = sheet.checked(
-                row,
-                1,
-                Expr.input(settings.holdingPerYear()).times(price).over(Expr.of(MONTHS_A_YEAR)),
-                need.holdingPerUnit(),
-                fine(),
-                Look.PLAIN);
-        List<Expr> cells = months.write(
-                row,
-                "Holding: for a unit and month, then month by month",
-                period -> shelf.get(period).times(perUnit),
-                money,
-                Look.PLAIN);
-        return months.sum(row, cells, months.count());
+        return Expr.input(settings.holdingPerYear()).times(price(block)).over(Expr.of(MONTHS_A_YEAR));
     }
 
     /** {@code Leftover credit % × lowest price × MIN( bought and left , what can be used in time )}. */
-    private Expr credit(LotTable lots, Expr price, Expr needed) {
-        Figure credit = planned.book().settings().leftoverCredit();
-        if (Inputs.isNone(credit)) {
-            return Expr.of(0);
-        }
-        Expr left = lots.left(
-                lot -> lot.isBought() && lot.outlives(planned.plan().basis().horizon()));
+    private Expr credit(Placed<StockLine> block) {
+        Figure rate = planned.book().settings().leftoverCredit();
+        Expr left = lots.left(block, lot -> lot.isBought() && lot.outlives(horizon));
+        Expr neededInAll = block.sum(block.indexOf(needed), columns.months);
         Expr counted = item.usablePeriods() == Need.UNLIMITED
                 ? left
-                : left.min(needed.times(Expr.of(item.usablePeriods() - 1L)).over(Expr.of(months.count())));
-        sheet.text(next, 0, "Credit for what is left", Look.LABEL);
-        return sheet.value(next++, 1, Expr.input(credit).times(price).times(counted), money, Look.PLAIN);
+                : left.min(neededInAll.times(Expr.of(item.usablePeriods() - 1L)).over(Expr.of(columns.months.size())));
+        return Expr.input(rate).times(price(block)).times(counted);
     }
 
-    private NumberFormat fine() {
-        return NumberFormat.money(planned.book().settings().home().getCurrencyCode(), 4);
+    private Expr price(Placed<StockLine> block) {
+        return block.ref(price, columns.quantity);
+    }
+
+    private Expr month(Placed<StockLine> block, StockLine line, int period) {
+        return block.ref(line, columns.months.get(period));
+    }
+
+    private void fill(StockLine line, Column<StockMonth> fact, OfMonth live) {
+        fill(line, fact, Look.PLAIN, live);
+    }
+
+    /** Puts a figure into each month that the engine knows too. */
+    private void fill(StockLine line, Column<StockMonth> fact, Look look, OfMonth live) {
+        for (StockMonth month : StockMonth.of(flow, horizon.months()).rows()) {
+            int period = month.period();
+            line.put(columns.months.get(period), row -> live.apply(row, period), fact.valueOf(month), format, look);
+        }
+    }
+
+    private void inMoney(StockLine line, OfMonth live) {
+        for (int each = 0; each < columns.months.size(); each++) {
+            int period = each;
+            line.put(columns.months.get(period), row -> live.apply(row, period), null, money, Look.PLAIN);
+        }
     }
 }

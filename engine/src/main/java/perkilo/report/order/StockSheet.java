@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Objects;
 import perkilo.costing.Item;
-import perkilo.orderplan.LotUse;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.OrderPlan;
 import perkilo.orderplan.StockFlow;
@@ -18,6 +18,8 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.SheetNames;
+import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /**
  * Stock and leftovers: what the stock is worth over time, what is left at the end and until when it can be used, and
@@ -41,87 +43,120 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
 
     private static final class Writer {
         private static final String NAME = "Stock and leftovers";
-        private static final int FIRST_MONTH = 3;
-        private static final int VALUES = 4;
         private static final int CHART_ROWS = 17;
+        private static final int CHART_COLUMNS = 8;
 
         private final OrderPlan plan;
         private final OrderOutcome.Planned planned;
         private final SheetBuilder sheet = new SheetBuilder(NAME);
-        private final MonthRows months;
+        private final StockColumns columns;
+        private final List<StockBlock> blocks = new ArrayList<>();
+        private final IdentityHashMap<StockFlow, StockBlock> blockOf = new IdentityHashMap<>();
         private final NumberFormat money;
         private final String home;
 
         Writer(OrderOutcome.Planned planned) {
             this.planned = planned;
             this.plan = planned.plan();
-            this.months = new MonthRows(sheet, FIRST_MONTH, plan.months());
             this.home = planned.book().settings().home().getCurrencyCode();
+            this.columns = new StockColumns(plan.months(), home);
             this.money = NumberFormat.money(home, 2);
         }
 
         StockSheet write(
                 IdentityHashMap<Item, Expr> needs, IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> lines) {
-            frame();
-            int leftovers = VALUES + 5 + CHART_ROWS;
-            int firstItem = leftovers + 4 + leftoverCount();
-            int row = firstItem;
-            List<StockBlock.Cells> items = new ArrayList<>();
-            for (int index = 0; index < plan.stock().size(); index++) {
-                StockBlock block = new StockBlock(months, planned, index, row);
-                items.add(block.write(needs, lines));
-                row = block.next() + 1;
-            }
-            values(items);
-            leftovers(items, leftovers);
-            Expr missing = missing(firstItem, row);
-            sheet.sentence(2, 0, Look.HINT, Shortage.words(Expr.of(0).minus(missing), "", NOT_ENOUGH));
+            sheet.freeze(2, 1).landscape();
+            sheet.title(0, NAME);
+            sheet.hint(
+                    1,
+                    "What expires first is used first. A lot is used in the months that end on or before its last day; what is"
+                            + " left over in the last of them counts as expired there. Goods on order are used from"
+                            + " the first month that begins on or after the day they are expected.");
+            Placed<StockLine> worth = worth(4);
+            int chart = worth.next() + 1;
+            int leftovers = chart + CHART_ROWS;
+            int firstItem = leftovers + 4 + leftovers().size();
+            int next = blocks(firstItem, needs, lines);
+            worth.write();
+            chart(worth, chart);
+            writeLeftovers(leftovers);
+            Expr missing = missing(firstItem, next);
+            sheet.sentence(
+                    2,
+                    SheetBuilder.FIRST_COLUMN,
+                    Look.HINT,
+                    Shortage.words(Expr.of(0).minus(missing), "", NOT_ENOUGH));
             sheet.markAttention(2, 2, Look.ERROR);
             return new StockSheet(
                     sheet.build(),
-                    Expr.sum(items.stream().map(StockBlock.Cells::holding).toList()),
-                    Expr.sum(items.stream().map(StockBlock.Cells::credit).toList()),
+                    Expr.sum(blocks.stream().map(StockBlock::holding).toList()),
+                    Expr.sum(blocks.stream().map(StockBlock::credit).toList()),
                     missing);
         }
 
-        /** Nothing in the plan as it stands; each item's block says so too. */
-        private static Expr missing(int first, int last) {
-            int column = StockBlock.MISSING_COLUMN;
+        /** Writes the items one below the other, and returns the row after them. */
+        private int blocks(
+                int first,
+                IdentityHashMap<Item, Expr> needs,
+                IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> lines) {
+            int row = first;
+            for (int index = 0; index < plan.stock().size(); index++) {
+                StockBlock block = new StockBlock(columns, sheet, planned, index, row, needs, lines);
+                block.write();
+                blocks.add(block);
+                blockOf.put(plan.stock().get(index), block);
+                row = block.next() + 1;
+            }
+            return row;
+        }
+
+        /** Nothing in the plan as it was made; each item's block says so too. */
+        private Expr missing(int first, int last) {
+            if (blocks.isEmpty()) {
+                return Expr.of(0);
+            }
+            int names = blocks.get(0).column(columns.name);
+            int quantities = blocks.get(0).column(columns.quantity);
             return Expr.sumWhere(
                     NAME,
-                    SheetNames.cell(first, 0) + ":" + SheetNames.cell(last, 0),
+                    SheetNames.cell(first, names) + ":" + SheetNames.cell(last, names),
                     StockBlock.MISSING,
-                    SheetNames.cell(first, column) + ":" + SheetNames.cell(last, column),
+                    SheetNames.cell(first, quantities) + ":" + SheetNames.cell(last, quantities),
                     BigDecimal.ZERO);
         }
 
-        private void frame() {
-            sheet.widths(52, 13, 13).freeze(2, 1).landscape();
-            for (int column = FIRST_MONTH; column <= FIRST_MONTH + months.count() + 1; column++) {
-                sheet.width(column, 13);
+        /** What the stock is worth at the end of each month. */
+        private Placed<StockLine> worth(int row) {
+            sheet.section(row - 1, "Stock at the end of each month, at the lowest listed prices");
+            StockLine materials = new StockLine("Raw materials");
+            StockLine packaging = new StockLine("Packaging");
+            StockLine all = new StockLine("All");
+            for (int each = 0; each < columns.months.size(); each++) {
+                int period = each;
+                var month = columns.months.get(period);
+                materials.put(month, any -> worth(period, true), null, money, Look.PLAIN);
+                packaging.put(month, any -> worth(period, false), null, money, Look.PLAIN);
+                all.put(month, of -> of.sumAbove(month), null, money, Look.TOTAL);
             }
-            sheet.text(0, 0, NAME, Look.TITLE);
-            sheet.text(
-                    1,
-                    0,
-                    "What expires first is used first. A lot is used in the months that end on or before its last day; what is"
-                            + " left of it in the last of them stands there as expired. Goods on order are used from"
-                            + " the first month that begins on or after the day they are expected.",
-                    Look.HINT);
+            return columns.worth.at(sheet, row, List.of(materials, packaging, all));
         }
 
-        private void values(List<StockBlock.Cells> items) {
-            sheet.text(VALUES - 1, 0, "Stock at the end of each month, at the lowest listed prices", Look.SECTION);
-            sheet.text(VALUES, 0, "In " + home, Look.HEADER);
-            months.heads(VALUES);
-            months.write(VALUES + 1, "Raw materials", period -> value(items, period, true), money, Look.PLAIN);
-            months.write(VALUES + 2, "Packaging", period -> value(items, period, false), money, Look.PLAIN);
-            months.write(
-                    VALUES + 3,
-                    "All",
-                    period -> sheet.sumOfColumn(months.column(period), VALUES + 1, VALUES + 2),
-                    money,
-                    Look.TOTAL);
+        private Expr worth(int period, boolean materials) {
+            return Expr.sum(blocks.stream()
+                    .filter(block -> block.isMaterial() == materials)
+                    .map(block -> block.worth(period))
+                    .toList());
+        }
+
+        private void chart(Placed<StockLine> worth, int top) {
+            List<Chart.Series> series = new ArrayList<>();
+            for (StockLine line : worth.rows()) {
+                series.add(new Chart.Series(
+                        line.name(),
+                        worth.headings(columns.firstMonth(), columns.lastMonth()),
+                        worth.range(worth.indexOf(line), columns.firstMonth(), columns.lastMonth())));
+            }
+            int left = worth.column(columns.worthName);
             sheet.chart(new Chart(
                     Chart.Kind.LINES,
                     "Stock over time",
@@ -129,75 +164,33 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
                     home + " at the lowest listed prices",
                     NumberFormat.WHOLE,
                     false,
-                    List.of(series("Raw materials", 1), series("Packaging", 2), series("All", 3)),
-                    VALUES + 5,
-                    0,
-                    VALUES + 4 + CHART_ROWS,
-                    7));
+                    series,
+                    top,
+                    left,
+                    top + CHART_ROWS - 1,
+                    left + CHART_COLUMNS - 1));
         }
 
-        private Chart.Series series(String name, int row) {
-            int last = months.column(months.count() - 1);
-            return new Chart.Series(
-                    name,
-                    sheet.range(VALUES, FIRST_MONTH, VALUES, last),
-                    sheet.range(VALUES + row, FIRST_MONTH, VALUES + row, last));
-        }
-
-        private Expr value(List<StockBlock.Cells> items, int period, boolean materials) {
-            List<Expr> values = new ArrayList<>();
-            for (int index = 0; index < items.size(); index++) {
-                if (plan.stock().get(index).item().item().isMaterial() == materials) {
-                    values.add(items.get(index).value().get(period));
-                }
-            }
-            return Expr.sum(values);
-        }
-
-        private int leftoverCount() {
+        private List<Leftover> leftovers() {
             return plan.stock().stream()
-                    .mapToInt(flow -> flow.leftovers(plan.basis().horizon()).size())
-                    .sum();
+                    .flatMap(flow -> Leftover.of(flow, plan.basis().horizon()).stream())
+                    .toList();
         }
 
-        private void leftovers(List<StockBlock.Cells> items, int first) {
-            int row = first;
-            sheet.text(row++, 0, "Left at the end", Look.SECTION);
-            String[] heads = {"Item", "Quantity", "Usable until", "Unit", "At the lowest listed price"};
-            for (int column = 0; column < heads.length; column++) {
-                sheet.text(row, column, heads[column], Look.HEADER);
-            }
-            row++;
-            for (int index = 0; index < items.size(); index++) {
-                StockFlow flow = plan.stock().get(index);
-                for (int lot = 0; lot < flow.lots().size(); lot++) {
-                    LotUse use = flow.lots().get(lot);
-                    if (use.isLeftAfter(plan.basis().horizon())) {
-                        leftover(
-                                row++,
-                                flow,
-                                use,
-                                items.get(index),
-                                items.get(index).left().get(lot));
-                    }
-                }
-            }
-            if (leftoverCount() == 0) {
-                sheet.text(row, 0, "Nothing that can be used later.", Look.HINT);
+        private void writeLeftovers(int row) {
+            sheet.section(row, "Left at the end");
+            Table<Leftover> table = Leftover.table(
+                    money,
+                    leftover -> block(leftover).left(leftover.lot()),
+                    leftover -> block(leftover).price());
+            Placed<Leftover> left = table.at(sheet, row + 1, leftovers()).write();
+            if (left.rows().isEmpty()) {
+                sheet.hint(left.next(), "Nothing that can be used later.");
             }
         }
 
-        private void leftover(int row, StockFlow flow, LotUse lot, StockBlock.Cells cells, Expr left) {
-            sheet.text(row, 0, flow.item().name(), Look.LABEL);
-            Expr quantity =
-                    sheet.value(row, 1, left, LotTable.format(flow.item().item()), Look.PLAIN);
-            sheet.text(
-                    row,
-                    2,
-                    lot.lastDay() == null ? "no end known" : lot.lastDay().toString(),
-                    Look.PLAIN);
-            sheet.text(row, 3, flow.item().item().unit(), Look.PLAIN);
-            sheet.value(row, 4, quantity.times(cells.price()), money, Look.PLAIN);
+        private StockBlock block(Leftover leftover) {
+            return Objects.requireNonNull(blockOf.get(leftover.flow()));
         }
     }
 }

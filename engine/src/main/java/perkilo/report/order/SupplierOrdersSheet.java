@@ -1,15 +1,13 @@
 package perkilo.report.order;
 
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
-import java.util.List;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.SupplierOrder;
+import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
 import perkilo.report.part.Lines;
 import perkilo.report.part.QuoteDates;
 import perkilo.sheet.Expr;
-import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 
@@ -17,10 +15,13 @@ import perkilo.sheet.SheetBuilder;
  * Supplier orders: one block for each order, in the supplier's currency, as it can be sent.
  *
  * @param sheet the sheet
- * @param orders the cells that other sheets refer to, in the order of the plan's orders
+ * @param orders the cells of each order, by the very order of the plan
  * @param lines the cells of each line, by the very line of the plan
  */
-record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityHashMap<LineCost, LineCells> lines) {
+record SupplierOrdersSheet(
+        ResultSheet sheet,
+        IdentityHashMap<SupplierOrder, OrderCells> orders,
+        IdentityHashMap<LineCost, LineCells> lines) {
 
     static final String NAME = "Supplier orders";
 
@@ -29,9 +30,9 @@ record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityH
      *
      * @param goods in the supplier's currency
      * @param landed in home currency
-     * @param row the block's first row, from zero
+     * @param title where its block begins
      */
-    record OrderCells(Expr goods, Expr landed, int row) {}
+    record OrderCells(Expr goods, Expr landed, Origin title) {}
 
     /**
      * The cells of a line.
@@ -43,33 +44,29 @@ record SupplierOrdersSheet(ResultSheet sheet, List<OrderCells> orders, IdentityH
     record LineCells(Expr packs, Expr quantity, Expr landed) {}
 
     static SupplierOrdersSheet of(OrderOutcome.Planned planned) {
-        SheetBuilder sheet = new SheetBuilder(NAME)
-                .widths(34, 14, 9, 14, 15, 16, 14, 15, 14, 15, 16, 16, 12, 12)
-                .freeze(2, 1)
-                .landscape();
-        sheet.text(0, 0, NAME, Look.TITLE);
-        sheet.text(
+        SheetBuilder sheet = new SheetBuilder(NAME).freeze(2, 1).landscape();
+        sheet.title(0, NAME);
+        sheet.hint(
                 1,
-                0,
                 "One block for each order. The packs are the choice: change them, or a price, a rate or a charge, and the amounts"
-                        + " follow.",
-                Look.HINT);
-        List<OrderCells> orders = new ArrayList<>();
+                        + " follow.");
+        IdentityHashMap<SupplierOrder, OrderCells> orders = new IdentityHashMap<>();
         IdentityHashMap<LineCost, LineCells> lines = new IdentityHashMap<>();
-        Lines rows = new Lines(sheet, 3);
+        Lines top = new Lines(sheet, 3);
         QuoteDates dates =
-                QuoteDates.writeForOrders(rows, planned.book().settings().priceAgeLimitDays());
-        int row = rows.next() + 1;
+                QuoteDates.writeForOrders(top, planned.book().settings().priceAgeLimitDays());
+        int row = top.next() + 1;
         for (SupplierOrder order : planned.plan().orders()) {
             if (!orders.isEmpty()) {
                 sheet.pageBreakBefore(row);
             }
             OrderBlock block = new OrderBlock(sheet, planned.market(), order, dates, row);
-            orders.add(block.write(lines));
+            orders.put(order, block.write(lines));
             row = block.next() + 2;
         }
         if (orders.isEmpty()) {
-            sheet.text(row, 0, "Nothing has to be ordered.", Look.HINT);
+            sheet.hint(row, "Nothing has to be ordered.");
+            OrderLines.setWidths(sheet, dates);
         }
         return new SupplierOrdersSheet(sheet.build(), orders, lines);
     }

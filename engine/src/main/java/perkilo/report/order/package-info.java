@@ -9,6 +9,10 @@
  *
  * <p>Each key figure is compared with the engine's own on the way ({@link perkilo.sheet.SheetBuilder#checked}).
  *
+ * <p>JSON and the terminal show the same tables: {@link perkilo.report.order.OrdersTable},
+ * {@link perkilo.report.order.StockTable}, {@link perkilo.report.order.PlanFacts} and
+ * {@link perkilo.report.order.WhyTables}.
+ *
  * <p>Start at {@link perkilo.report.order.OrderReport}.
  */
 @NullMarked

@@ -24,13 +24,15 @@ public final class LandedColumns {
     public final Column<PurchaseLine> packs = Column.<PurchaseLine>of("packs", "Packs")
             .value(line -> BigDecimal.valueOf(line.cost().line().packs()))
             .format(NumberFormat.WHOLE)
-            .look(Look.CHOICE);
+            .look(Look.CHOICE)
+            .json(line -> line.cost().line().packs());
 
     /** In kilograms or pieces. */
     public final Column<PurchaseLine> quantity = Column.<PurchaseLine>of("quantity", "Quantity (kg or pieces)")
             .value(line -> line.cost().quantity())
             .formula(row -> Landing.quantity(row.entry().listing(), inPackUnit(row)))
-            .format(line -> line.listing().isByPiece() ? NumberFormat.WHOLE : NumberFormat.QUANTITY);
+            .format(line -> line.listing().isByPiece() ? NumberFormat.WHOLE : NumberFormat.QUANTITY)
+            .json();
 
     /** At the break that the quantity reaches, in the offer's currency. */
     public final Column<PurchaseLine> price = Column.<PurchaseLine>of("pricePerPack", "Price per pack")
@@ -47,7 +49,8 @@ public final class LandedColumns {
                     .times(row.ref(price))
                     .rounded(Currencies.minorDigits(offer(row.entry()).currency())))
             .format(line -> NumberFormat.money(
-                    code(line), Currencies.minorDigits(offer(line).currency())));
+                    code(line), Currencies.minorDigits(offer(line).currency())))
+            .json();
 
     /** In the supplier's currency. */
     public final Column<PurchaseLine> insurance = charge(
@@ -96,11 +99,12 @@ public final class LandedColumns {
         share = Column.<PurchaseLine>of("share", "Share of order charges, " + home)
                 .formula(row -> shareOf.apply(row))
                 .format(inHome);
-        landed = Column.<PurchaseLine>of("landed", "Landed, " + home)
+        landed = Column.<PurchaseLine>of("landedHome", "Landed, " + home)
                 .value(line -> line.cost().landed())
                 .formula(row -> row.ref(alone).plus(row.ref(share)))
                 .format(inHome)
-                .look(Look.TOTAL);
+                .look(Look.TOTAL)
+                .json();
     }
 
     /** All of them, in their order. */

@@ -1,10 +1,9 @@
 package perkilo.report.part;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
-import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
@@ -31,15 +30,12 @@ public final class QuoteDates {
     /** How many days before its end a quote is pointed out. Common practice, no source. */
     private static final long SOON_DAYS = 30;
 
-    /** The headings of the two columns. */
-    public static final List<String> HEADS = List.of("Quoted on", "Valid until");
-
     private final SheetBuilder sheet;
-    private final String day;
+    private final Supplier<String> day;
     private final String limit;
     private final String soon;
 
-    private QuoteDates(SheetBuilder sheet, String day, String limit, String soon) {
+    private QuoteDates(SheetBuilder sheet, Supplier<String> day, String limit, String soon) {
         this.sheet = sheet;
         this.day = day;
         this.limit = limit;
@@ -85,34 +81,35 @@ public final class QuoteDates {
                 NumberFormat.WHOLE,
                 "days",
                 "orange text: no more days than this are left (common practice)");
-        return new QuoteDates(lines.sheet(), day, limit, soon);
+        return new QuoteDates(lines.sheet(), () -> day, limit, soon);
     }
 
     /**
      * The same limits, held against a day in another cell.
      *
-     * @param cell such as {@code $D$5}
+     * @param cell such as {@code $D$5}; asked for when the marks are written
      */
-    public QuoteDates seenOn(String cell) {
+    public QuoteDates seenOn(Supplier<String> cell) {
         return new QuoteDates(sheet, cell, limit, soon);
     }
 
     /** A column of the days that quotes are of, marked by their age. */
     public <R> Column<R> quotedOn(String key, String heading, Function<R, @Nullable LocalDate> date) {
         Column<R> column = dates(key, heading, date);
-        column.mark(when(column, cell -> day + "-" + cell + ">" + limit, Look.WARNING));
+        column.mark(when(column, cell -> day.get() + "-" + cell + ">" + limit, Look.WARNING));
         return column.mark(when(
                 column,
-                cell -> day + "-" + cell + "<=" + limit + "," + day + "-" + cell + ">=" + limit + "-" + soon,
+                cell -> day.get() + "-" + cell + "<=" + limit + "," + day.get() + "-" + cell + ">=" + limit + "-"
+                        + soon,
                 Look.NOTICE));
     }
 
     /** A column of last days, marked where they have passed or soon will. */
     public <R> Column<R> validUntil(String key, String heading, Function<R, @Nullable LocalDate> date) {
         Column<R> column = dates(key, heading, date);
-        column.mark(when(column, cell -> cell + "-" + day + "<0", Look.WARNING));
-        return column.mark(
-                when(column, cell -> cell + "-" + day + ">=0," + cell + "-" + day + "<=" + soon, Look.NOTICE));
+        column.mark(when(column, cell -> cell + "-" + day.get() + "<0", Look.WARNING));
+        return column.mark(when(
+                column, cell -> cell + "-" + day.get() + ">=0," + cell + "-" + day.get() + "<=" + soon, Look.NOTICE));
     }
 
     /** A column of dates, or words where one is not known. */
@@ -134,12 +131,6 @@ public final class QuoteDates {
                 look);
     }
 
-    /** Writes the dates of an offer beside each other. */
-    public void write(int row, int column, Offer offer) {
-        date(sheet, row, column, offer.quotedOn());
-        date(sheet, row, column + 1, offer.validUntil());
-    }
-
     /** Writes a date, or that it is not known. */
     public static void date(SheetBuilder sheet, int row, int column, @Nullable LocalDate date) {
         if (date == null) {
@@ -149,22 +140,16 @@ public final class QuoteDates {
         }
     }
 
-    /** Marks both columns from one row to another, both included. */
-    public void mark(int fromRow, int toRow, int column) {
-        markQuoted(fromRow, toRow, column);
-        markValid(fromRow, toRow, column + 1);
-    }
-
     /** Marks days of quotes by their age. */
     public void markQuoted(int fromRow, int toRow, int column) {
-        String age = day + "-" + SheetNames.cell(fromRow, column);
+        String age = day.get() + "-" + SheetNames.cell(fromRow, column);
         when(fromRow, toRow, column, age + ">" + limit, Look.WARNING);
         when(fromRow, toRow, column, age + "<=" + limit + "," + age + ">=" + limit + "-" + soon, Look.NOTICE);
     }
 
     /** Marks last days. */
     public void markValid(int fromRow, int toRow, int column) {
-        String left = SheetNames.cell(fromRow, column) + "-" + day;
+        String left = SheetNames.cell(fromRow, column) + "-" + day.get();
         when(fromRow, toRow, column, left + "<0", Look.WARNING);
         when(fromRow, toRow, column, left + ">=0," + left + "<=" + soon, Look.NOTICE);
     }

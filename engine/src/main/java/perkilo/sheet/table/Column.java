@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 import perkilo.sheet.Expr;
@@ -52,6 +53,7 @@ public final class Column<R> {
     private @Nullable Function<R, Origin> link;
     private @Nullable Function<R, @Nullable String> file;
     private @Nullable Function<R, @Nullable Object> json;
+    private @Nullable Predicate<R> jsonWhere;
     private @Nullable Function<R, String> terminal;
     private String terminalHeading;
     private @Nullable Function<Placed<R>, @Nullable Expr> total;
@@ -220,6 +222,12 @@ public final class Column<R> {
         return this;
     }
 
+    /** Leaves it out of the JSON of all other rows. */
+    public Column<R> jsonWhere(Predicate<R> which) {
+        jsonWhere = which;
+        return this;
+    }
+
     /** Shows it on the terminal, under its heading. */
     public Column<R> terminal(Function<R, String> text) {
         terminal = text;
@@ -255,6 +263,11 @@ public final class Column<R> {
     /** Whether JSON shows it. */
     public boolean isInJson() {
         return json != null;
+    }
+
+    /** Whether the JSON of a row shows it. */
+    public boolean isInJsonOf(R entry) {
+        return json != null && (jsonWhere == null || jsonWhere.test(entry));
     }
 
     /** Whether the terminal shows it. */

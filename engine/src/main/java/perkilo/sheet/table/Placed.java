@@ -262,6 +262,28 @@ public final class Placed<R> {
         return from > to ? Expr.of(0) : Expr.sumOf(sheet.name(), rectangle(column, from, to), sum);
     }
 
+    /**
+     * The sum of a row's cells in columns beside each other; a plain zero for no columns.
+     *
+     * @throws IllegalArgumentException if the columns are not beside each other on the sheet, in this order
+     */
+    public Expr sum(int index, List<Column<R>> columns) {
+        if (columns.isEmpty()) {
+            return Expr.of(0);
+        }
+        Column<R> first = columns.get(0);
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int each = 0; each < columns.size(); each++) {
+            Column<R> column = columns.get(each);
+            if (column(column) != column(first) + each) {
+                throw new IllegalArgumentException("the column " + column.key() + " does not follow the one before");
+            }
+            Expr figure = figure(index, column);
+            sum = figure == null ? sum : sum.add(figure.value());
+        }
+        return Expr.sumOf(sheet.name(), rectangle(index, first, columns.get(columns.size() - 1)), sum);
+    }
+
     /** The lowest number of a column; a plain zero for no rows. */
     public Expr lowest(Column<R> column) {
         List<BigDecimal> numbers = numbers(column, 0, rows.size() - 1);
@@ -284,13 +306,21 @@ public final class Placed<R> {
 
     /** Where to find a row's cells from one column to another, both included, for a chart. */
     public Chart.Range range(int index, Column<R> from, Column<R> to) {
-        return new Chart.Range(sheet.name(), address(index, from) + ":" + address(index, to));
+        return new Chart.Range(sheet.name(), rectangle(index, from, to));
     }
 
     /** Where to find the headings from one column to another, both included, for a chart. */
     public Chart.Range headings(Column<R> from, Column<R> to) {
         return new Chart.Range(
                 sheet.name(), SheetNames.cell(headRow, column(from)) + ":" + SheetNames.cell(headRow, column(to)));
+    }
+
+    /** Marks cells of one row alone, from one column to another, both included. */
+    public Placed<R> mark(R entry, Column<R> from, Column<R> to, Mark<R> mark) {
+        int index = indexOf(entry);
+        ResultSheet.When when = mark.when(other -> address(index, other));
+        sheet.highlight(row(index), column(from), row(index), column(to), when, mark.look());
+        return this;
     }
 
     /** Lets the table be filtered. */
@@ -313,6 +343,10 @@ public final class Placed<R> {
         List<Integer> breaks = beginPages.stream().map(this::column).toList();
         sheet.pages(new ResultSheet.Pages(row(rows.size() - 1), column(last), headRow, column(lastOnEach) + 1, breaks));
         return this;
+    }
+
+    private String rectangle(int index, Column<R> from, Column<R> to) {
+        return address(index, from) + ":" + address(index, to);
     }
 
     private String rectangle(Column<R> column, int from, int to) {

@@ -1,5 +1,6 @@
 package perkilo.sheet.table;
 
+import java.util.List;
 import perkilo.sheet.Expr;
 
 /**
@@ -20,6 +21,11 @@ public record Row<R>(R entry, int index, Placed<R> table) {
     /** Whether the row's cell in another column holds a figure. */
     public boolean has(Column<R> column) {
         return table.hasFigure(index, column);
+    }
+
+    /** The sum of the row's cells in columns beside each other; zero for no columns. */
+    public Expr sum(List<Column<R>> columns) {
+        return table.sum(index, columns);
     }
 
     /** The sum of a column's cells in the rows above this one; zero for the first row. */

@@ -51,6 +51,11 @@ public record Table<R>(List<Column<R>> columns) {
         return new Placed<>(sheet, this, firstRow - 1, 0, false, rows);
     }
 
+    /** The same, from another column on. */
+    public Placed<R> withoutHeadings(SheetBuilder sheet, int firstRow, int firstColumn, List<R> rows) {
+        return new Placed<>(sheet, this, firstRow - 1, firstColumn, false, rows);
+    }
+
     /** The table with rows, for JSON and the terminal. */
     public Filled<R> with(List<R> rows) {
         return new Filled<>(this, rows);

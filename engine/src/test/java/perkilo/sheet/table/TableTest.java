@@ -129,6 +129,51 @@ final class TableTest {
     }
 
     @Test
+    void a_rows_cells_add_up_over_columns_beside_each_other() {
+        Column<Jars> both = Column.<Jars>of("both", "Both").formula(row -> row.sum(List.of(units, total)));
+        Placed<Jars> placed =
+                Table.of(name, units, total, both).at(sheet, 0, runs).write();
+
+        assertThat(formula(sheet.build(), 2, 3)).isEqualTo("SUM('Result'!B3:C3)");
+        assertThat(placed.ref(1, both).value()).isEqualByComparingTo("300");
+        assertThatThrownBy(() -> placed.sum(0, List.of(total, units))).hasMessageContaining("units");
+    }
+
+    @Test
+    void a_column_without_heading_and_words_is_a_gap() {
+        Table.of(name, Column.<Jars>of("gap", "").withoutHeading(), units)
+                .at(sheet, 0, runs)
+                .write();
+
+        ResultSheet built = sheet.build();
+        assertThat(built.cells().get(0)).containsOnlyKeys(0, 2);
+        assertThat(at(built, 1, 2)).isInstanceOf(ResultSheet.Value.class);
+    }
+
+    @Test
+    void cells_of_one_row_are_marked_from_column_to_column() {
+        Table.of(name, units, total)
+                .at(sheet, 0, runs)
+                .write()
+                .mark(runs.get(1), units, total, Mark.belowZero(total, Look.ERROR));
+
+        assertThat(sheet.build().highlights())
+                .containsExactly(
+                        new ResultSheet.Highlight("B3:C3", new ResultSheet.Holds("ROUND(C3,9)<0"), Look.ERROR));
+    }
+
+    @Test
+    void a_sentence_refers_to_other_cells_of_its_row() {
+        Column<Jars> said = Column.<Jars>of("said", "In words")
+                .sentence(row -> List.of(new ResultSheet.Fixed(row.ref(total), 0), new ResultSheet.Words(" EUR")));
+
+        Table.of(name, total, said).at(sheet, 0, runs).write();
+
+        ResultSheet.Sentence sentence = (ResultSheet.Sentence) at(sheet.build(), 2, 2);
+        assertThat(sentence.formula(sheetName -> sheetName)).isEqualTo("FIXED('Result'!B3,0)&\" EUR\"");
+    }
+
+    @Test
     void what_is_not_on_the_sheet_takes_no_place() {
         Column<Jars> forJson = Column.<Jars>of("code", "")
                 .json(run -> run.name().toUpperCase(java.util.Locale.ROOT))

@@ -1,0 +1,75 @@
+package perkilo.report.order;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import perkilo.sheet.Look;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Table;
+
+/** The columns on the sheet of stock that have a month each, and those around them. */
+final class StockColumns {
+
+    private static final int WIDTH = 13;
+
+    final Column<StockLine> name = names("name", "Lot by lot, then month by month");
+    final Column<StockLine> quantity = StockLine.figures("quantity", "Quantity").width(WIDTH);
+    final Column<StockLine> until = Column.<StockLine>of("until", "Usable until")
+            .words(StockLine::until)
+            .width(WIDTH);
+    final List<Column<StockLine>> months = new ArrayList<>();
+    final Column<StockLine> left = StockLine.figures("left", "Left at the end").width(WIDTH);
+    final Column<StockLine> expired = StockLine.figures("expired", "Expired").width(WIDTH);
+
+    final Column<StockLine> worthName;
+
+    /** The block of an item. */
+    final Table<StockLine> block;
+
+    /** What the stock is worth. */
+    final Table<StockLine> worth;
+
+    /**
+     * The columns.
+     *
+     * @param home the currency that the stock is valued in
+     */
+    StockColumns(List<YearMonth> months, String home) {
+        for (YearMonth month : months) {
+            this.months.add(
+                    StockLine.figures(month.toString(), month.toString()).width(WIDTH));
+        }
+        List<Column<StockLine>> ofBlock = new ArrayList<>(List.of(name, quantity, until));
+        ofBlock.addAll(this.months);
+        ofBlock.addAll(List.of(left, expired));
+        this.block = new Table<>(ofBlock);
+        this.worthName = names("worth", "In " + home);
+        List<Column<StockLine>> ofWorth = new ArrayList<>(List.of(worthName));
+        ofWorth.addAll(List.of(gap(), gap()));
+        ofWorth.addAll(this.months);
+        this.worth = new Table<>(ofWorth);
+    }
+
+    /** The column of the first month. */
+    Column<StockLine> firstMonth() {
+        return months.get(0);
+    }
+
+    /** The column of the last month. */
+    Column<StockLine> lastMonth() {
+        return months.get(months.size() - 1);
+    }
+
+    /** Keeps the months in one column with those of the blocks. */
+    private static Column<StockLine> gap() {
+        return Column.<StockLine>of("gap", "").withoutHeading();
+    }
+
+    private static Column<StockLine> names(String key, String heading) {
+        return Column.<StockLine>of(key, heading)
+                .words(StockLine::name)
+                .look(Look.LABEL)
+                .link(StockLine::link)
+                .width(56);
+    }
+}

@@ -1,0 +1,51 @@
+package perkilo.report.order;
+
+import perkilo.orderplan.LotUse;
+import perkilo.orderplan.OrderPlan;
+import perkilo.orderplan.StockFlow;
+import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Table;
+
+/** The stock of each item month by month, what is on order, and what is left, for JSON. */
+public final class StockTable {
+
+    private final OrderPlan plan;
+
+    private StockTable(OrderPlan plan) {
+        this.plan = plan;
+    }
+
+    /** A row for each item of a plan. */
+    public static Table.Filled<StockFlow> of(OrderPlan plan) {
+        return new StockTable(plan).items().with(plan.stock());
+    }
+
+    private Table<StockFlow> items() {
+        Table<LotUse> lots = lotsOnOrder();
+        Table<Leftover> leftovers = Leftover.table();
+        return Table.of(
+                Column.<StockFlow>of("item", "Item").json(flow -> flow.item().name()),
+                Column.<StockFlow>of("unit", "Unit")
+                        .json(flow -> flow.item().item().unit()),
+                Column.<StockFlow>of("months", "Months").json(flow -> StockMonth.of(flow, plan.months())),
+                Column.<StockFlow>of("onOrder", "On order").json(flow -> lots.with(flow.onOrder())),
+                Column.<StockFlow>of("leftovers", "Left at the end")
+                        .json(flow ->
+                                leftovers.with(Leftover.of(flow, plan.basis().horizon()))));
+    }
+
+    /** Goods that were on order at the start; without a month where they come after the last that is planned for. */
+    private Table<LotUse> lotsOnOrder() {
+        return Table.of(
+                Column.<LotUse>of("quantity", "Quantity")
+                        .value(LotUse::quantity)
+                        .json(),
+                Column.<LotUse>of("expectedOn", "Expected on").json(LotUse::expected),
+                Column.<LotUse>of("usableFrom", "Usable from")
+                        .json(lot -> lot.arrivesIn(plan.basis().horizon())
+                                ? plan.months().get(lot.arrival())
+                                : null),
+                Column.<LotUse>of("usableUntil", "Usable until").json(LotUse::lastDay),
+                Column.<LotUse>of("left", "Left at the end").value(LotUse::left).json());
+    }
+}
