@@ -137,10 +137,13 @@ public enum Fact {
     private final String header;
     private final Kind kind;
     private final String unit;
+
     @SuppressWarnings("ImmutableEnumChecker") // a record of texts
     private final Range range;
+
     private final String explanation;
     private final String example;
+
     @SuppressWarnings("ImmutableEnumChecker") // List.of
     private final List<String> alsoHeaded;
 

@@ -63,7 +63,8 @@ public sealed interface Expr {
     }
 
     /**
-     * A day that a person typed. Refers to its cell if a formula can; the formula is zero if the cell no longer holds a date.
+     * A day that a person typed. Refers to its cell if a formula can; the formula is zero if the cell no longer holds a
+     * date.
      */
     static Expr input(Day day) {
         Origin origin = day.origin();

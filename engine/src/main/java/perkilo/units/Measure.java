@@ -74,6 +74,7 @@ public enum Measure {
     private final String symbol;
     private final Kind kind;
     private final BigDecimal inBase;
+
     @SuppressWarnings("ImmutableEnumChecker") // List.of
     private final List<String> words;
 

@@ -60,7 +60,8 @@ final class CarbonFootprintTest {
     private static JsonNode cost(Path book) throws IOException {
         return JsonMapper.builder()
                 .build()
-                .readTree(CommandLineRun.of("cost", "--date", "2026-11-20", "--json", book).out())
+                .readTree(CommandLineRun.of("cost", "--date", "2026-11-20", "--json", book)
+                        .out())
                 .get("runs")
                 .get(0);
     }
@@ -73,7 +74,8 @@ final class CarbonFootprintTest {
     private static Cell cell(XSSFWorkbook workbook) {
         for (Row row : workbook.getSheet("Cost summary")) {
             for (Cell head : row) {
-                if (head.getCellType() == CellType.STRING && head.getStringCellValue().equals(HEADING)) {
+                if (head.getCellType() == CellType.STRING
+                        && head.getStringCellValue().equals(HEADING)) {
                     return workbook.getSheet("Cost summary")
                             .getRow(row.getRowNum() + 1)
                             .getCell(head.getColumnIndex());

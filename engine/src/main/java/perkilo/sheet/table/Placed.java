@@ -57,7 +57,7 @@ public final class Placed<R> {
         }
     }
 
-    /** Makes the sheet's columns as wide as declared, and writes nothing: the table may have no rows to show. */
+    /** Sets the widths of the sheet's columns without writing anything, for a table that may have no rows. */
     public Placed<R> widen() {
         for (Map.Entry<Column<R>, Integer> each : places.entrySet()) {
             if (each.getKey().width() > 0) {
@@ -303,9 +303,9 @@ public final class Placed<R> {
     }
 
     /**
-     * Prints the table on pages side by side, with its headings and its first columns on each of them.
+     * Prints the table on pages side by side, with its headings and first columns on each page.
      *
-     * @param lastOnEach the last of the columns that every page repeats
+     * @param lastOnEach the last column that is repeated on every page
      * @param last the last column that is printed
      * @param beginPages columns that begin a new page
      */
@@ -330,7 +330,7 @@ public final class Placed<R> {
         return numbers;
     }
 
-    @SuppressWarnings("ReferenceEquality") // the mark itself is meant
+    @SuppressWarnings("ReferenceEquality") // compares with the mark object itself
     private @Nullable Expr figure(int index, Column<R> column) {
         @Nullable Figure[] known = figures.computeIfAbsent(column, any -> new Figure[rows.size()]);
         Figure figure = known[index];

@@ -18,7 +18,7 @@ public record Table<R>(List<Column<R>> columns) {
 
     /** A table of columns. */
     @SafeVarargs
-    @SuppressWarnings("varargs") // the array is copied at once, and nothing is put into it
+    @SuppressWarnings("varargs") // the array is only copied
     public static <R> Table<R> of(Column<R>... columns) {
         List<Column<R>> all = new ArrayList<>(columns.length);
         for (Column<R> column : columns) {
