@@ -4,7 +4,7 @@ import java.text.Normalizer;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** How names of items, suppliers, formulas and products are compared. */
+/** Keys by which names of items, suppliers, formulas and products are compared. */
 public final class Names {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}\\u200B\\uFEFF]+");
@@ -14,8 +14,7 @@ public final class Names {
     private Names() {}
 
     /**
-     * What two spellings of one name have in common: letters and digits in lower case, spaces of any kind and number as
-     * one.
+     * The key that two spellings of one name share: letters and digits in lower case, with any run of spaces as one.
      *
      * @param name as typed
      */
@@ -35,8 +34,8 @@ public final class Names {
     }
 
     /**
-     * What spellings have in common that differ only in case, spaces and marks: {@code PEG-8}, {@code PEG 8} and
-     * {@code peg8}. Numbers that a mark parts stay apart, so that {@code 1,2} is not 12.
+     * The key that spellings share if they differ only in case, spaces and marks: {@code PEG-8}, {@code PEG 8} and
+     * {@code peg8}. Numbers separated by a mark stay separate, so that {@code 1,2} is not 12.
      *
      * @param name as typed
      */
@@ -71,7 +70,7 @@ public final class Names {
 
     private enum Typing {
         IS_KEY,
-        /** Small letters are all that it takes: printable ASCII with single spaces inside. */
+        /** Whether lower case is all that is needed: the name is printable ASCII with single spaces. */
         PLAIN,
         OTHER
     }

@@ -5,13 +5,13 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
 
-/** How close two spellings of a name are. */
+/** The likeness of two spellings of a name. */
 public final class Spelling {
 
     private static final String LOOK_ALIKES =
             "аa вb еe кk мm нh оo рp сc тt уy хx іi јj ѕs ԁd ɡg αa εe ιi κk νv οo ρp τt υu χx";
 
-    /** From here on a letter may be of another alphabet, or invisible. */
+    /** From this character on, a letter may be of another alphabet, or invisible. */
     private static final int FIRST_OTHER = 0x7F;
 
     private static final int LETTERS_PER_SLIP = 4;
@@ -19,12 +19,12 @@ public final class Spelling {
     private static final String BETWEEN_WORDS = "[^\\p{L}\\p{N}]+";
     private static final double FOR_THE_WORDS = 0.6;
 
-    /** From here on two names are so much {@link #likeness alike} that one may be meant by the other. */
+    /** From this {@link #likeness} on, one name may be a misspelling of the other. */
     public static final double LIKE_ENOUGH = 0.7;
 
     private Spelling() {}
 
-    /** The name that is nearest to another, if it is near enough to be meant. */
+    /** The name that is most like another, if it is similar enough to be meant. */
     public static Optional<String> nearest(String name, Collection<String> names) {
         String key = skeleton(name);
         int most = Math.min(MOST_SLIPS, Math.max(1, key.length() / LETTERS_PER_SLIP));
@@ -36,7 +36,7 @@ public final class Spelling {
                 .map(Near::name);
     }
 
-    /** Whether a name can look like another that it is not: it is not its own {@link #skeleton}. */
+    /** Whether a name can look like a different one, because it differs from its own {@link #skeleton}. */
     public static boolean mayLookLikeAnother(String name) {
         for (int at = 0; at < name.length(); at++) {
             if (name.charAt(at) >= FIRST_OTHER) {
@@ -46,7 +46,10 @@ public final class Spelling {
         return false;
     }
 
-    /** What a name looks like: letters of other alphabets as the Latin ones they resemble, nothing invisible. */
+    /**
+     * The look of a name: letters of other alphabets become the Latin ones that they resemble, and invisible ones are
+     * dropped.
+     */
     public static String skeleton(String name) {
         String known = Names.key(name);
         if (known.chars().allMatch(letter -> letter < FIRST_OTHER && letter >= ' ')) {
@@ -70,10 +73,10 @@ public final class Spelling {
     }
 
     /**
-     * How alike two names are: 1 for names that look the same, 0 for names that have nothing in common.
+     * The likeness of two names: 1 for names that look the same, 0 for names that have nothing in common.
      *
-     * <p>The part of the longer name's letters that need no change; or how well the words of the shorter name are found
-     * in the longer one, less where that has many others; whichever is more.
+     * <p>The larger of two shares: the share of the longer name's letters that need no change, and how well the words
+     * of the shorter name are found in the longer one, reduced if that has many others.
      */
     public static double likeness(String one, String other) {
         String first = skeleton(one);
@@ -103,7 +106,7 @@ public final class Spelling {
         return all == 0 ? 0 : found / all * (FOR_THE_WORDS + (1 - FOR_THE_WORDS) * size);
     }
 
-    /** Letters to insert, drop or change to get from one word to the other. */
+    /** The number of letters to insert, drop or change to turn one word into the other. */
     static int distance(String one, String other) {
         int[] row = new int[other.length() + 1];
         for (int j = 0; j <= other.length(); j++) {

@@ -1,5 +1,6 @@
 /**
- * When two names mean the same: without regard to case, spaces and marks, and how far a misspelling is from a name.
+ * Comparison of names: whether two names mean the same apart from case, spaces and marks, and how close a misspelling
+ * is to a name.
  *
  * <p>Start at {@link perkilo.names.Names#key}. This package uses the JDK alone.
  */

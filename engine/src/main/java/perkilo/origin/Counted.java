@@ -2,7 +2,7 @@ package perkilo.origin;
 
 import java.math.BigDecimal;
 
-/** A number of things in words. */
+/** Counts of things in words, with the right plural. */
 public final class Counted {
 
     private Counted() {}

@@ -5,11 +5,11 @@ import static java.util.Objects.requireNonNull;
 import java.time.LocalDate;
 
 /**
- * A day that somebody typed, with the place where it stands.
+ * A day that a person typed, with its place.
  *
  * @param date the day
- * @param origin its cell, or {@link Origin#NONE} where no file holds it
- * @param isLive whether a formula can refer to the cell: it holds a date, not words, and stands in the workbook itself
+ * @param origin its cell, or {@link Origin#NONE} if it is in no file
+ * @param isLive whether a formula can refer to the cell: it holds a date, not words, and is in the workbook itself
  */
 public record Day(LocalDate date, Origin origin, boolean isLive) {
 
@@ -18,7 +18,7 @@ public record Day(LocalDate date, Origin origin, boolean isLive) {
         requireNonNull(origin, "origin");
     }
 
-    /** A day that no file holds. */
+    /** A day that is in no file. */
     public static Day of(LocalDate date) {
         return new Day(date, Origin.NONE, false);
     }

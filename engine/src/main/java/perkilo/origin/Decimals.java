@@ -18,14 +18,15 @@ public final class Decimals {
     }
 
     /**
-     * A number for a person: at most so many decimals, half up, without trailing zeros, thousands set apart by commas.
+     * A number for a person: at most a number of decimals, rounded half up, without trailing zeros, with commas between
+     * thousands.
      */
     public static String readable(BigDecimal value, int decimals) {
         BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return grouped(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
     }
 
-    /** An amount for a person: exactly so many decimals, half up, thousands set apart by commas. */
+    /** An amount for a person: an exact number of decimals, rounded half up, with commas between thousands. */
     public static String amount(BigDecimal value, int decimals) {
         return grouped(value.setScale(decimals, RoundingMode.HALF_UP));
     }

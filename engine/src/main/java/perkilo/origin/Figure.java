@@ -6,16 +6,16 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A number that somebody typed, or what holds while nobody did, with the place where it stands.
+ * A number that a person typed, or the default if there is none, with its place.
  *
- * <p>Percentages are held as fractions: 0.025 for 2.5 %. {@code perCell} says how a spreadsheet formula gets from the
- * cell to the value: {@code value = cell × perCell}, so 0.01 for a cell that holds 2.5 and means 2.5 %.
+ * <p>Percentages are held as fractions: 0.025 for 2.5 %. {@code perCell} converts a cell to the value in a spreadsheet
+ * formula: {@code value = cell × perCell}, so 0.01 for a cell that holds 2.5 and means 2.5 %.
  *
  * @param value exact, in the unit that the field's name says
  * @param origin the cell, or {@link Origin#NONE} for a default
- * @param perCell what a number in the cell is multiplied by; null where no formula can refer to the cell (it stands in
- *     another file, or there is none, or it is not known what a number there would mean)
- * @param held what the cell holds now
+ * @param perCell the factor for a number in the cell; null if no formula can refer to the cell (it is in another file,
+ *     or there is none, or the meaning of a number there is unknown)
+ * @param held what the cell currently holds
  */
 public record Figure(
         BigDecimal value, Origin origin, @Nullable BigDecimal perCell, Held held) {
@@ -24,16 +24,16 @@ public record Figure(
     public enum Held {
         /** The number. */
         NUMBER,
-        /** Words that say the number, or that there is none. */
+        /** Words that state the number, or that there is none. */
         WORDS,
-        /** Nothing; the value is what holds by default. */
+        /** Nothing; the value is the default. */
         NOTHING
     }
 
-    /** Nothing, by default. */
+    /** Zero, as a default. */
     public static final Figure ZERO = of(BigDecimal.ZERO);
 
-    /** One, by default. */
+    /** One, as a default. */
     public static final Figure ONE = of(BigDecimal.ONE);
 
     public Figure {
@@ -47,13 +47,13 @@ public record Figure(
         this(value, origin, perCell, Held.NUMBER);
     }
 
-    /** A figure that no file holds. */
+    /** A figure that is in no file. */
     public static Figure of(BigDecimal value) {
         return new Figure(value, Origin.NONE, null);
     }
 
     /**
-     * A figure that no file holds.
+     * A figure that is in no file.
      *
      * @param decimal such as {@code "12.50"}
      * @throws NumberFormatException if the text is not a decimal number
@@ -67,19 +67,19 @@ public record Figure(
         return value.signum() == 0;
     }
 
-    /** What a cell's figure is, times a factor: a price for 100 g as that of a kilogram. */
+    /** The figure times a factor, such as a price for 100 g converted to a price for a kilogram. */
     public Figure times(BigDecimal factor) {
         return factor.compareTo(BigDecimal.ONE) == 0
                 ? this
                 : new Figure(value.multiply(factor), origin, perCell == null ? null : perCell.multiply(factor), held);
     }
 
-    /** The same place, another value: how a what-if keeps track of the cell that it stands for. */
+    /** The same place with another value; a what-if keeps track of its cell in this way. */
     public Figure withValue(BigDecimal other) {
         return new Figure(other, origin, perCell, held);
     }
 
-    /** The same figure, to which no formula refers. */
+    /** The same figure, but no formula can refer to it. */
     public Figure asConstant() {
         return new Figure(value, origin, null, held);
     }

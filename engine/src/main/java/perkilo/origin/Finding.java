@@ -6,11 +6,11 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something that a person should know about a cell: what was found, what was expected, what to do.
+ * A message to a person about a cell: what was found, what it means, what to do.
  *
- * @param level how much it matters
+ * @param level its importance
  * @param origin the cell
- * @param text one or two sentences in the person's words
+ * @param text one or two sentences, from a catalogue of messages
  */
 public record Finding(Level level, Origin origin, String text) {
 
@@ -20,17 +20,17 @@ public record Finding(Level level, Origin origin, String text) {
         requireNonNull(text, "text");
     }
 
-    /** What keeps anything from being computed. */
+    /** A fault that keeps everything from being computed. */
     public static Finding error(Origin origin, String text) {
         return new Finding(Level.ERROR, origin, text);
     }
 
-    /** What a person should look at. */
+    /** Something that a person should check. */
     public static Finding warning(Origin origin, String text) {
         return new Finding(Level.WARNING, origin, text);
     }
 
-    /** What is good to know. */
+    /** Something that is useful to know. */
     public static Finding note(Origin origin, String text) {
         return new Finding(Level.NOTE, origin, text);
     }
@@ -40,7 +40,7 @@ public record Finding(Level level, Origin origin, String text) {
         return level == Level.ERROR;
     }
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Finding finding

@@ -4,11 +4,11 @@ import java.util.Locale;
 
 /** How much a finding matters. */
 public enum Level {
-    /** Nothing can be computed until this is put right. */
+    /** Nothing can be computed until this is corrected. */
     ERROR,
-    /** The answer stands, but a person should look. */
+    /** The answer is valid, but a person should check it. */
     WARNING,
-    /** Said for completeness. */
+    /** Informational; needs no action. */
     NOTE;
 
     /** The word that a person reads. */

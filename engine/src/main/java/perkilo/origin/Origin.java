@@ -5,13 +5,13 @@ import static java.util.Objects.requireNonNull;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The place that something was read from, as a person would point to it.
+ * The place from which something was read: file, sheet and cell.
  *
- * <p>A long price list has a million of them and few are ever shown: a cell is spelled when it is asked for.
+ * <p>A long price list has a million of them and few are ever shown, so the name of a cell is made on demand.
  */
 public final class Origin {
 
-    /** What no file holds: a default, or a value given through the programming interface. */
+    /** No place: for a default, or for a value that a program passes in. */
     public static final Origin NONE = new Origin("", "", "");
 
     private static final int LETTERS = 26;
@@ -26,10 +26,10 @@ public final class Origin {
     /**
      * A place by its name.
      *
-     * @param file the file's name without its folder; empty where there is no file
+     * @param file the file's name without its folder; empty if there is no file
      * @param sheet the sheet as its tab shows it; empty for a file without sheets
      * @param cell the cell as a spreadsheet names it, such as {@code F12}; in a text file the line, such as {@code line
-     *     4}; empty where the whole sheet or file is meant
+     *     4}; empty if the whole sheet or file is meant
      */
     public Origin(String file, String sheet, String cell) {
         this(file, sheet, requireNonNull(cell, "cell"), 0, 0);
@@ -62,7 +62,7 @@ public final class Origin {
         return new Origin(file, sheet, null, line, LINE);
     }
 
-    /** The file's name without its folder; empty where there is no file. */
+    /** The file's name without its folder; empty if there is no file. */
     public String file() {
         return file;
     }
@@ -74,7 +74,7 @@ public final class Origin {
 
     /**
      * The cell as a spreadsheet names it, such as {@code F12}; in a text file the line, such as {@code line 4}; empty
-     * where the whole sheet or file is meant.
+     * if the whole sheet or file is meant.
      */
     public String cell() {
         if (spelled != null) {
@@ -84,7 +84,7 @@ public final class Origin {
     }
 
     /**
-     * What a column is called, such as {@code AB}.
+     * The name of a column, such as {@code AB}.
      *
      * @param column from zero
      */
@@ -102,7 +102,7 @@ public final class Origin {
         return cell.isEmpty() ? sheet : sheet + "!" + cell;
     }
 
-    /** Whether a file stands behind this place. */
+    /** Whether this place is in a file. */
     public boolean isKnown() {
         return !file.isEmpty() || !sheet.isEmpty();
     }

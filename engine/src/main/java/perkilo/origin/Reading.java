@@ -3,9 +3,9 @@ package perkilo.origin;
 import java.util.List;
 
 /**
- * What was read, together with everything that was found on the way.
+ * A value that was read, together with all findings.
  *
- * @param value what could be read; incomplete where a finding is an error
+ * @param value the value that could be read; incomplete if a finding is an error
  * @param findings in the order of the file
  */
 public record Reading<T>(T value, List<Finding> findings) {
@@ -14,7 +14,7 @@ public record Reading<T>(T value, List<Finding> findings) {
         findings = List.copyOf(findings);
     }
 
-    /** Whether anything was found that keeps the value from being used. */
+    /** Whether a finding is an error, so that the value cannot be used. */
     public boolean hasErrors() {
         return findings.stream().anyMatch(Finding::isError);
     }

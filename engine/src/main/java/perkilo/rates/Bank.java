@@ -28,7 +28,7 @@ public final class Bank {
      * A place that serves the bank's files.
      *
      * @param folder the address that file names are added to; ends in a slash
-     * @param patience the longest that one file may take
+     * @param patience the most time that one file may take
      */
     public Bank(URI folder, Duration patience) {
         this.folder = folder;
@@ -40,7 +40,7 @@ public final class Bank {
         return new Bank(URI.create("https://www.ecb.europa.eu/stats/eurofxref/"), Duration.ofSeconds(10));
     }
 
-    /** Which of the bank's files. */
+    /** One of the bank's files, by the time that it covers. */
     public enum Span {
         DAY("day", "eurofxref-daily.xml"),
         NINETY_DAYS("90-days", "eurofxref-hist-90d.xml"),
@@ -54,35 +54,35 @@ public final class Bank {
             this.fileName = fileName;
         }
 
-        /** The file that a person's word stands for. */
+        /** The file with the word that a person typed. */
         public static Optional<Span> find(String word) {
             return Arrays.stream(values())
                     .filter(span -> span.word.equalsIgnoreCase(word.strip()))
                     .findFirst();
         }
 
-        /** What a person types. */
+        /** The word that a person types. */
         public String word() {
             return word;
         }
 
-        /** What the bank calls the file. */
+        /** The bank's name for the file. */
         public String fileName() {
             return fileName;
         }
     }
 
-    /** Where a file is. */
+    /** The address of a file. */
     public URI address(Span span) {
         return folder.resolve(span.fileName());
     }
 
     /**
-     * Gets a file.
+     * Downloads a file.
      *
      * @param into the folder that it is written to, under the bank's own name
      * @return the file
-     * @throws IOException if the bank does not answer in time, or not with the file; the message is one sentence
+     * @throws IOException if the bank does not answer in time, or does not send the file
      */
     public Path fetch(Span span, Path into) throws IOException {
         URI address = address(span);

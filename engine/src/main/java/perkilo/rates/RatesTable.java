@@ -21,7 +21,7 @@ import perkilo.units.ExchangeRates;
 import perkilo.xlsx.grid.UnreadableFileException;
 import perkilo.xlsx.write.SavedFile;
 
-/** The rates that are kept in one file, each pair and day once. */
+/** The table of rates in one file; each pair of currencies has one rate per day. */
 public final class RatesTable {
 
     private static final List<String> COLUMNS = List.of("From", "To", "Rate", "Date", "Source");
@@ -36,10 +36,10 @@ public final class RatesTable {
     private RatesTable() {}
 
     /**
-     * The table in a file; an empty one where there is no such file.
+     * Reads the table in a file; the table is empty if there is no such file.
      *
-     * @return the table, and what was found wrong in it
-     * @throws UnreadableFileException if the file is something else, which must not be written over
+     * @return the table, and the faults found in it
+     * @throws UnreadableFileException if the file is not such a table, so it must not be overwritten
      */
     public static Reading<RatesTable> read(Path file) throws IOException {
         RatesTable table = new RatesTable();
@@ -84,9 +84,9 @@ public final class RatesTable {
     }
 
     /**
-     * Takes rates in. A pair that the table has for that day stays as it is, unless it is to be replaced.
+     * Adds rates. If the table already has a rate for the pair and day, that rate stays unless it is to be replaced.
      *
-     * @param replace whether what is taken in goes before what is there
+     * @param replace whether an incoming rate replaces a different one in the table
      */
     public Taken take(List<DatedRate> incoming, boolean replace) {
         int added = 0;
@@ -114,15 +114,15 @@ public final class RatesTable {
         return rates.values().stream().sorted(NEWEST_FIRST).toList();
     }
 
-    /** The rates, to be asked for a day. */
+    /** The rates, for conversions on a day. */
     public ExchangeRates exchangeRates() {
         return new ExchangeRates(rates());
     }
 
     /**
-     * Writes the table; what stood in the file is replaced.
+     * Writes the table; the file's old content is replaced.
      *
-     * @throws IOException if it can't be written, with the reason in the person's words
+     * @throws IOException if it cannot be written, with the reason and what to do
      */
     public void write(Path file) throws IOException {
         StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
@@ -150,12 +150,12 @@ public final class RatesTable {
     private record Key(CurrencyUnit from, CurrencyUnit to, LocalDate date) {}
 
     /**
-     * What came of taking rates in.
+     * The outcome of adding rates.
      *
-     * @param rates how many there were
-     * @param added how many the table did not have
-     * @param same how many it had already
-     * @param differing those that it had with another value
+     * @param rates how many rates came in
+     * @param added how many were new
+     * @param same how many the table already had
+     * @param differing those that the table had with another value
      */
     public record Taken(int rates, int added, int same, List<Differing> differing) {
 
@@ -163,7 +163,7 @@ public final class RatesTable {
             differing = List.copyOf(differing);
         }
 
-        /** Whether the table is another one now. */
+        /** Whether the table has changed. */
         public boolean changed() {
             return added > 0 || differing.stream().anyMatch(Differing::replaced);
         }
@@ -172,13 +172,13 @@ public final class RatesTable {
     /**
      * Two rates of one pair and day that differ.
      *
-     * @param there in the table
-     * @param incoming in what was taken in
-     * @param replaced whether the incoming one stands in the table now
+     * @param there the rate in the table
+     * @param incoming the rate that came in
+     * @param replaced whether the table now has the incoming rate
      */
     public record Differing(DatedRate there, DatedRate incoming, boolean replaced) {
 
-        /** The difference as a person should know it. */
+        /** The difference as a warning for a person. */
         public Finding finding() {
             String from = incoming.from().getCurrencyCode();
             String to = incoming.to().getCurrencyCode();

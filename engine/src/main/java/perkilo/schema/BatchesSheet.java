@@ -7,7 +7,7 @@ import static perkilo.schema.ValueKind.TEXT;
 
 import java.util.List;
 
-/** How each formula is made. */
+/** The Batches sheet: how each formula is made. */
 public final class BatchesSheet {
 
     public static final Column FORMULA = Column.of("Formula", TEXT, "the formula's name", "Body lotion")

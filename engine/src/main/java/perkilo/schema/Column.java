@@ -6,18 +6,18 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One column of a table.
+ * The description of one column of a table.
  *
- * @param header as templates spell it; it ends with {@code unit} where there is one
+ * @param header as templates spell it; it ends with {@code unit} if there is one
  * @param synonyms other spellings that people use, each with the unit that it implies (empty for none): {@code Pack
  *     price} implies {@code pack}
- * @param kind what stands in the cells
+ * @param kind the kind of value in the cells
  * @param limits which numbers make sense
- * @param unit what a number is in, such as {@code kg} or {@code %}; empty where there is none or another column says
+ * @param unit what a number is in, such as {@code kg} or {@code %}; empty if there is none or another column names it
  * @param required whether a table without this column cannot be used
- * @param byDefault what holds where the cell is blank, in a person's words; empty where it is simply not known
+ * @param byDefault what a blank cell means, in a person's words; empty if the value is then unknown
  * @param explanation one line for a person who fills the column in
- * @param example what such a cell may hold
+ * @param example a possible content of a cell
  */
 public record Column(
         String header,
@@ -34,13 +34,13 @@ public record Column(
         synonyms = Collections.unmodifiableMap(new LinkedHashMap<>(synonyms));
     }
 
-    /** A column that may be missing, with zero or more where it holds a number. */
+    /** An optional column; its numbers, if it has any, are zero or more. */
     static Column of(String header, ValueKind kind, String explanation, String example) {
         Limits limits = kind.isNumber() ? Limits.ZERO_OR_MORE : Limits.ANY;
         return new Column(header, Map.of(), kind, limits, kind.isPercent() ? "%" : "", false, "", explanation, example);
     }
 
-    /** The same column, which a table must have. */
+    /** The same column, but required. */
     Column needed() {
         return new Column(header, synonyms, kind, limits, unit, true, byDefault, explanation, example);
     }
@@ -73,7 +73,7 @@ public record Column(
         return new Column(header, synonyms, kind, other, unit, required, byDefault, explanation, example);
     }
 
-    /** The same column, with what holds where it is blank. */
+    /** The same column, with the meaning of a blank cell. */
     Column orElse(String blankMeans) {
         return new Column(header, synonyms, kind, limits, unit, required, blankMeans, explanation, example);
     }
@@ -84,7 +84,7 @@ public record Column(
         return ends ? header.substring(0, header.length() - unit.length() - 1) : header;
     }
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return this == other
@@ -100,7 +100,7 @@ public record Column(
                         && example.equals(column.example));
     }
 
-    /** Fewer parts than equality compares, for speed. */
+    /** Uses fewer parts than equals, for speed. */
     @Override
     public int hashCode() {
         return header.hashCode();

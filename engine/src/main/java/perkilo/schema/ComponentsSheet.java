@@ -6,7 +6,7 @@ import static perkilo.schema.ValueKind.TEXT;
 
 import java.util.List;
 
-/** The packaging of each product. */
+/** The Components sheet: the packaging of each product. */
 public final class ComponentsSheet {
 
     public static final Column PRODUCT = ProductsSheet.PRODUCT;

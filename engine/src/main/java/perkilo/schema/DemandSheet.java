@@ -6,7 +6,7 @@ import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
-/** What is wanted, and by when. */
+/** The Demand sheet: which products are wanted, and by when. */
 public final class DemandSheet {
 
     public static final Column PRODUCT = Column.of("Product", TEXT, "the product that is wanted", "Body lotion")
@@ -29,7 +29,7 @@ public final class DemandSheet {
             List.of(PRODUCT),
             List.of(List.of(PRODUCT, UNITS, NEEDED_BY)),
             List.of(PRODUCT, UNITS, NEEDED_BY),
-            "What is wanted and by when; purchases are planned for it.");
+            "Which products are wanted and by when; purchases are planned from it.");
 
     private DemandSheet() {}
 }

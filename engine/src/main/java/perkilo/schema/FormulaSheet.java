@@ -6,7 +6,7 @@ import static perkilo.schema.ValueKind.TEXT;
 
 import java.util.List;
 
-/** A recipe in per cent by weight, of the materials as supplied. */
+/** A formula's sheet: a recipe in per cent by weight, of the materials as supplied. */
 public final class FormulaSheet {
 
     public static final Column FORMULA = Column.of(

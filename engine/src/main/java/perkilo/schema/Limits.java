@@ -3,7 +3,7 @@ package perkilo.schema;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
-/** Which numbers make sense in a column, as a person types them: a percentage of 2.5 % is 2.5 here. */
+/** The range of numbers that a column allows, as a person types them: 2.5 % is 2.5 here. */
 public enum Limits {
     ANY("", null, false, null, false),
     ZERO_OR_MORE("zero or more", "0", true, null, false),
@@ -36,8 +36,8 @@ public enum Limits {
     /**
      * The limits from a lowest number to a highest one, both allowed.
      *
-     * @param lowest empty for none
-     * @param highest empty for none
+     * @param lowest the lowest number; empty for none
+     * @param highest the highest number; empty for none
      * @throws IllegalArgumentException if there are no words for such limits yet
      */
     static Limits of(String lowest, String highest) {
@@ -56,7 +56,7 @@ public enum Limits {
                 "no limits from \"" + lowest + "\" to \"" + highest + "\"; add them here, with their words");
     }
 
-    /** The limits in a person's words, such as {@code zero or more}; empty where any number will do. */
+    /** The limits in a person's words, such as {@code zero or more}; empty if any number is allowed. */
     public String words() {
         return words;
     }

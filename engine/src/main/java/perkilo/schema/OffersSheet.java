@@ -11,7 +11,7 @@ import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
-/** What suppliers ask for materials and components: one row per price break. */
+/** The Offers sheet: suppliers' prices for materials and components, one row per price break. */
 public final class OffersSheet {
 
     public static final Column SUPPLIER = SuppliersSheet.SUPPLIER;
@@ -77,7 +77,7 @@ public final class OffersSheet {
             .orElse("the sign beside the price, else the supplier's");
 
     public static final Column MINIMUM_ORDER = Column.of(
-                    "Minimum order", QUANTITY, "the least that one order may hold of it, in the pack unit", "25")
+                    "Minimum order", QUANTITY, "the smallest quantity of the item in one order, in the pack unit", "25")
             .also("MOQ", "Min order", "Minimum order quantity", "Min order qty", "Minimum qty", "Minimum quantity")
             .orElse("one pack");
 
@@ -100,7 +100,7 @@ public final class OffersSheet {
                     "Valid until", DATE, "the last day the price holds", "2027-03-31")
             .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
 
-    /** What stands in a kept list for a price that its supplier does not give: on request, discontinued. */
+    /** The word in a kept list for an item without a price, such as one on request or discontinued. */
     public static final String NO_PRICE = "no price";
 
     public static final SheetSchema SCHEMA = new SheetSchema(
@@ -122,7 +122,7 @@ public final class OffersSheet {
                     DUTY,
                     QUOTED_ON,
                     VALID_UNTIL),
-            "What suppliers ask: one row per supplier, item, pack size and price break.");
+            "Suppliers' prices: one row per supplier, item, pack size and price break.");
 
     private OffersSheet() {}
 }

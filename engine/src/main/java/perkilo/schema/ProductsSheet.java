@@ -11,7 +11,7 @@ import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
-/** Formulas filled into packaging. */
+/** The Products sheet: formulas filled into packaging. */
 public final class ProductsSheet {
 
     public static final Column PRODUCT = Column.of("Product", TEXT, "the product's name", "Body lotion")
@@ -55,7 +55,7 @@ public final class ProductsSheet {
                     "the filler's standard deviation in the unit of the fill; sets the fill by the average-quantity rules",
                     "2.5")
             .also("Filler standard deviation", "Filling SD", "SD of filler")
-            .orElse("the overfill holds");
+            .orElse("the overfill is used");
 
     public static final Column FILL_LOSS = Column.of("Fill loss %", PERCENT, "bulk lost in filling", "1.5")
             .also("Fill loss", "Filling loss %")
@@ -149,7 +149,7 @@ public final class ProductsSheet {
                     YEARLY_UNITS,
                     REQUIRED_TAGS,
                     NATURAL_ORIGIN_TARGET),
-            "What is sold: a formula, how much of it is filled, and the prices that are aimed at.");
+            "What is sold: a formula, its fill, and the target prices.");
 
     private ProductsSheet() {}
 }

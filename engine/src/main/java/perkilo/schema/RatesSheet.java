@@ -7,7 +7,7 @@ import static perkilo.schema.ValueKind.TEXT;
 
 import java.util.List;
 
-/** Exchange rates, dated. */
+/** The Rates sheet: dated exchange rates. */
 public final class RatesSheet {
 
     public static final Column FROM = Column.of("From", CURRENCY, "one unit of this currency …", "EUR")

@@ -6,7 +6,7 @@ import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
-/** What is to be costed: units of a product, or bulk of a formula. */
+/** The Runs sheet: what to cost, in units of a product or in bulk of a formula. */
 public final class RunsSheet {
 
     public static final Column PRODUCT = Column.of("Product", TEXT, "the product that is made", "Body lotion")

@@ -5,7 +5,7 @@ import java.util.List;
 /** All tables that a workbook may hold. */
 public final class Schemas {
 
-    /** In the order of the handbook. */
+    /** All sheets, in the order of the templates. */
     public static final List<SheetSchema> ALL = List.of(
             SettingsSheet.SCHEMA,
             SuppliersSheet.SCHEMA,
@@ -20,7 +20,7 @@ public final class Schemas {
             StockSheet.SCHEMA,
             RatesSheet.SCHEMA);
 
-    /** What a price list may hold. */
+    /** The tables that a price list may hold. */
     public static final List<SheetSchema> OF_PRICE_LISTS =
             List.of(SuppliersSheet.SCHEMA, OffersSheet.SCHEMA, MaterialsSheet.SCHEMA);
 

@@ -11,10 +11,10 @@ import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
-/** What holds for the whole workbook: one setting per row. */
+/** The Settings sheet: values for the whole workbook, one setting per row. */
 public final class SettingsSheet {
 
-    public static final Column SETTING = Column.of("Setting", TEXT, "which setting the row is", "Home currency")
+    public static final Column SETTING = Column.of("Setting", TEXT, "the name of the setting", "Home currency")
             .also("Name", "Parameter", "Option", "Settings")
             .needed();
 
@@ -32,7 +32,7 @@ public final class SettingsSheet {
             .orElse("the home currency alone");
 
     public static final Column COSTING_DATE = Column.of(
-                    "Costing date", DATE, "the day whose offers and rates hold", "2026-11-20")
+                    "Costing date", DATE, "the day whose offers and rates are used", "2026-11-20")
             .also("Date", "Cost date", "Date of costing", "Valuation date")
             .orElse("today");
 
@@ -52,7 +52,7 @@ public final class SettingsSheet {
             .orElse("CIF");
 
     public static final Column LEFTOVER_CREDIT = Column.of(
-                    "Leftover credit %", PERCENT, "how much of its goods price a usable leftover counts for", "0")
+                    "Leftover credit %", PERCENT, "the part of a usable leftover's goods price that is credited", "0")
             .also("Leftover credit", "Credit for leftovers %")
             .limited(Limits.UP_TO_HUNDRED)
             .orElse("0");
@@ -67,12 +67,12 @@ public final class SettingsSheet {
 
     public static final Column HOLDING = Column.of(
                     "Holding % per year",
-                    PERCENT, "what keeping stock for a year costs, in per cent of its price", "12")
+                    PERCENT, "the cost of keeping stock for a year, in per cent of its price", "12")
             .also("Holding cost %", "Holding %", "Stock holding % per year", "Carrying cost %")
             .orElse("0");
 
     public static final Column PRICE_AGE_LIMIT = Column.of(
-                    "Price age limit days", WHOLE, "an older quote gives a warning", "180")
+                    "Price age limit days", WHOLE, "older quotes get a warning", "180")
             .in("days")
             .also("Price age limit", "Maximum price age", "Max price age")
             .orElse("180");
@@ -119,7 +119,7 @@ public final class SettingsSheet {
             List.of(SETTING),
             List.of(List.of(SETTING, VALUE)),
             List.of(SETTING, VALUE),
-            "What holds for the whole workbook; leave out what you don't need.");
+            "Values for the whole workbook; leave out what you do not need.");
 
     private SettingsSheet() {}
 }

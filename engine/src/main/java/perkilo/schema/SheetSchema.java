@@ -5,11 +5,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One kind of table.
+ * The description of one kind of table.
  *
- * @param name as templates call the sheet
+ * @param name the sheet's name in templates
  * @param otherNames other names that people give such a sheet
- * @param keys the columns that name a row: one without them is not a row of the table
+ * @param keys the columns that name a row: a row without them is not part of the table
  * @param signatures sets of columns, each enough to recognise the table by its headers alone
  * @param columns in the order of the templates, the keys first
  * @param explanation one line for a person who fills the sheet in
@@ -29,7 +29,7 @@ public record SheetSchema(
         columns = List.copyOf(columns);
     }
 
-    /** The columns that a table cannot do without. */
+    /** The required columns. */
     public List<Column> required() {
         return columns.stream().filter(Column::required).toList();
     }
@@ -39,7 +39,7 @@ public record SheetSchema(
         return columns.stream().filter(column -> column.header().equals(header)).findFirst();
     }
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return this == other
@@ -52,7 +52,7 @@ public record SheetSchema(
                         && explanation.equals(schema.explanation));
     }
 
-    /** Fewer parts than equality compares, for speed. */
+    /** Uses fewer parts than equals, for speed. */
     @Override
     public int hashCode() {
         return name.hashCode();

@@ -8,14 +8,14 @@ import static perkilo.schema.ValueKind.UNIT;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** What is on the shelf, and what is on order already. */
+/** The Stock sheet: goods on the shelf and goods on order. */
 public final class StockSheet {
 
     public static final Column ITEM = Column.of("Item", TEXT, "the material or component", "Glycerin")
             .also("Material", "Raw material", "Ingredient", "Component", "Trade name", "Item name", "Article")
             .needed();
 
-    public static final Column QUANTITY_OF = Column.of("Quantity", QUANTITY, "how much of it", "18")
+    public static final Column QUANTITY_OF = Column.of("Quantity", QUANTITY, "how much there is", "18")
             .also("Qty", "Stock", "On hand", "Amount", "In stock", "Quantity on hand")
             .needed();
 
@@ -25,13 +25,13 @@ public final class StockSheet {
 
     public static final Column EXPIRES = Column.of("Expires", DATE, "the last day that it may be used", "2028-05-31")
             .also("Expiry", "Expiry date", "Best before", "Use by", "Retest date", "Expires on")
-            .orElse("it keeps");
+            .orElse("it does not expire");
 
     public static final Column EXPECTED = Column.of(
                     "Expected on",
                     DATE,
-                    "for goods on order: the day they are expected; they count from the first month that begins on or after"
-                            + " it, as purchases are there on a month's first day",
+                    "for goods on order: the expected day; they count from the first month that begins on or after"
+                            + " it, as purchases arrive on a month's first day",
                     "2027-02-15")
             .also(
                     "Expected",
@@ -52,7 +52,7 @@ public final class StockSheet {
                     "Available from")
             .orElse("it is on the shelf");
 
-    /** What sheets are called that hold nothing that is on the shelf. */
+    /** Names of sheets that list only goods on order, none on the shelf. */
     public static final List<String> ON_ORDER = List.of("On order", "Goods on order", "On the way", "In transit");
 
     public static final SheetSchema SCHEMA = new SheetSchema(
@@ -62,7 +62,7 @@ public final class StockSheet {
             List.of(ITEM),
             List.of(List.of(ITEM, QUANTITY_OF, UNIT_OF), List.of(ITEM, QUANTITY_OF, EXPIRES)),
             List.of(ITEM, QUANTITY_OF, UNIT_OF, EXPIRES, EXPECTED),
-            "What is on the shelf and what is on order; used before anything is bought, oldest expiry first.");
+            "What is on the shelf and what is on order; used before anything is bought, earliest expiry first.");
 
     private StockSheet() {}
 }

@@ -9,7 +9,7 @@ import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
-/** Who sells, and what comes on top of the goods. */
+/** The Suppliers sheet: who sells, and the charges on top of the goods. */
 public final class SuppliersSheet {
 
     public static final Column SUPPLIER = Column.of("Supplier", TEXT, "who sells", "Tarnholt Oleo")
@@ -19,12 +19,12 @@ public final class SuppliersSheet {
     public static final Column CURRENCY_OF_INVOICE = Column.of(
                     "Currency", CURRENCY, "what the supplier invoices in", "EUR")
             .also("Invoice currency", "Supplier currency", "Curr", "Ccy")
-            .orElse("the currency of his offers");
+            .orElse("the currency of the supplier's offers");
 
     public static final Column TERMS = Column.of(
                     "Terms", TERM, "the delivery term (Incoterms 2020), a place may follow", "FCA Hamburg")
             .also("Delivery terms", "Delivery term", "Incoterm", "Incoterms", "Terms of delivery")
-            .orElse("charges are taken as they stand");
+            .orElse("charges are used as typed");
 
     public static final Column MINIMUM_ORDER_VALUE = Column.of(
                     "Minimum order value", MONEY, "goods value of the smallest order", "250")
@@ -34,13 +34,13 @@ public final class SuppliersSheet {
     public static final Column SMALL_ORDER_CHARGE = Column.of(
                     "Small-order charge",
                     MONEY,
-                    "what an order below the minimum costs on top; blank: it is refused",
+                    "the extra charge for an order below the minimum; blank: such an order is refused",
                     "30")
             .also("Small order fee", "Small order surcharge", "Surcharge below minimum", "Low order charge")
             .orElse("orders below the minimum are not possible");
 
     public static final Column FREIGHT_PER_ORDER = Column.of(
-                    "Freight per order", MONEY, "freight for each order, whatever it weighs", "85")
+                    "Freight per order", MONEY, "freight for each order, at any weight", "85")
             .also("Freight", "Shipping per order", "Shipping", "Delivery charge", "Carriage per order", "Carriage")
             .orElse("0");
 
@@ -55,7 +55,7 @@ public final class SuppliersSheet {
             .orElse("0");
 
     public static final Column DUTY = Column.of(
-                    "Duty %", PERCENT, "import duty on everything of his for which an offer names none", "6.5")
+                    "Duty %", PERCENT, "import duty on the supplier's goods, unless an offer names its own", "6.5")
             .also("Duty", "Import duty %", "Customs duty %", "Tariff %", "Duty rate %")
             .orElse("0");
 
@@ -87,7 +87,7 @@ public final class SuppliersSheet {
                     INSURANCE,
                     DUTY,
                     LEAD_TIME),
-            "Who sells, and what comes on top of the goods; amounts in the supplier's currency.");
+            "Who sells, and the charges on top of the goods; amounts in the supplier's currency.");
 
     private SuppliersSheet() {}
 }

@@ -1,6 +1,6 @@
 package perkilo.schema;
 
-/** What stands in the cells of a column. */
+/** The kind of value in the cells of a column. */
 public enum ValueKind {
     /** A name or other words. */
     TEXT("text"),
@@ -32,7 +32,7 @@ public enum ValueKind {
     TERM("a delivery term"),
     /** One of a few words. */
     CHOICE("one of a few words"),
-    /** Whatever the row's setting asks for. */
+    /** A value of the kind that the row's setting needs. */
     ANY("a value");
 
     private final String words;

@@ -1,10 +1,10 @@
 /**
- * The tables that a person brings, described once: how each sheet and column is called, what stands in it, what holds
- * where it is blank.
+ * The tables of a person's workbook, described once: the name of each sheet and column, the kind of its values, and the
+ * meaning of a blank cell.
  *
  * <ul>
- *   <li>the reader finds and reads tables by these descriptions, templates and handbook pages are made from them: no
- *       other place knows how a column is called;
+ *   <li>the reader finds and reads tables by these descriptions, and templates are made from them; no other place knows
+ *       the name of a column;
  *   <li>a description has no behaviour and knows no file format.
  * </ul>
  *

@@ -5,13 +5,13 @@ import java.util.List;
 /**
  * A chart that an office suite draws from the cells of result sheets.
  *
- * @param kind what is drawn
+ * @param kind the kind of chart
  * @param title in a person's words
  * @param across title of the horizontal axis, with its unit
  * @param up title of the vertical axis, with its unit
- * @param upFormat how the vertical axis shows its numbers
+ * @param upFormat the number format of the vertical axis
  * @param logarithmicAcross whether the horizontal axis is logarithmic; for scatter charts
- * @param series what is drawn, at least one
+ * @param series the series, at least one
  * @param top first row from zero
  * @param left first column from zero
  * @param bottom last row from zero
@@ -34,18 +34,18 @@ public record Chart(
         series = List.copyOf(series);
     }
 
-    /** What is drawn. */
+    /** The kind of chart. */
     public enum Kind {
-        /** Points joined by straight lines, both axes numbers. */
+        /** Points joined by straight lines; both axes show numbers. */
         SCATTER_WITH_LINES,
-        /** Points alone, both axes numbers. */
+        /** Points only; both axes show numbers. */
         SCATTER,
-        /** Columns of parts on top of each other, the horizontal axis words. */
+        /** Stacked columns; the horizontal axis shows words. */
         STACKED_COLUMNS,
-        /** Lines over words. */
+        /** Lines; the horizontal axis shows words. */
         LINES;
 
-        /** Whether both axes are numbers. */
+        /** Whether both axes show numbers. */
         public boolean isScatter() {
             return this == SCATTER || this == SCATTER_WITH_LINES;
         }
@@ -54,7 +54,7 @@ public record Chart(
     /**
      * One series.
      *
-     * @param name what the legend calls it
+     * @param name its name in the legend
      * @param across the cells of the horizontal axis
      * @param up the cells of the vertical axis, as many as {@code across}
      */
@@ -63,7 +63,7 @@ public record Chart(
     /**
      * A rectangle of cells on a result sheet.
      *
-     * @param sheet the name it was built with
+     * @param sheet the name that the sheet was built with
      * @param range such as {@code B5:B9}
      */
     public record Range(String sheet, String range) {}

@@ -14,10 +14,10 @@ import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
 /**
- * A figure that a cell computes: its value now, and the formula that gives the same value in an office suite.
+ * A figure that a cell computes: its current value, and the formula that computes the same value in an office suite.
  *
- * <p>Only functions that every office suite computes alike are used: SUM, SUMIF, ROUND, ROUNDUP, MAX, MIN, IF,
- * ROUNDDOWN, ISNUMBER, DATE and plain arithmetic.
+ * <p>Formulas use only plain arithmetic and functions that every office suite computes alike: SUM, SUMIF, ROUND,
+ * ROUNDUP, ROUNDDOWN, MAX, MIN, IF, ISNUMBER and DATE.
  */
 public sealed interface Expr {
 
@@ -27,7 +27,7 @@ public sealed interface Expr {
     /**
      * The formula, without its equals sign.
      *
-     * @param names gives the name that a result sheet finally got for the name it was built with
+     * @param names maps the name that a result sheet was built with to its final name
      */
     String formula(UnaryOperator<String> names);
 
@@ -36,10 +36,13 @@ public sealed interface Expr {
         return true;
     }
 
-    /** The same figure without any reference to a person's own cells: their values stand as plain numbers. */
+    /** The same figure without references to the person's own cells; their values become plain numbers. */
     Expr alone();
 
-    /** How tightly the outermost operator binds: 1 for a sum, 2 for a product, 3 for what needs no brackets. */
+    /**
+     * The precedence of the outermost operator: 1 for a sum, 2 for a product, 3 for an expression that needs no
+     * brackets.
+     */
     default int binding() {
         return 3;
     }
@@ -59,7 +62,10 @@ public sealed interface Expr {
         return new Date(day);
     }
 
-    /** A day that a person typed: refers to its cell where a formula can; nothing where it holds no date by now. */
+    /**
+     * A day that a person typed. Refers to its cell if a formula can; the formula is zero if the cell no longer holds a
+     * date.
+     */
     static Expr input(Day day) {
         Origin origin = day.origin();
         return day.isLive() && origin.isKnown()
@@ -68,8 +74,8 @@ public sealed interface Expr {
     }
 
     /**
-     * What a person typed: refers to its cell where a formula can, and is a plain number elsewhere. A cell that holds
-     * words or nothing counts as soon as a number is typed into it.
+     * A figure that a person typed. Refers to its cell if a formula can, and is a plain number otherwise. A cell that
+     * holds words or nothing is used as soon as a number is typed into it.
      */
     static Expr input(Figure figure) {
         BigDecimal perCell = figure.perCell();
@@ -84,7 +90,7 @@ public sealed interface Expr {
     /**
      * A cell of a result sheet.
      *
-     * @param sheet the name it was built with
+     * @param sheet the name that the sheet was built with
      * @param cell such as {@code C4}
      * @param value what the cell computes
      */
@@ -95,7 +101,7 @@ public sealed interface Expr {
     /**
      * The sum of a rectangle of cells of a result sheet.
      *
-     * @param sheet the name it was built with
+     * @param sheet the name that the sheet was built with
      * @param range such as {@code C4:C9}
      * @param value what the cells add up to
      */
@@ -106,21 +112,21 @@ public sealed interface Expr {
     /**
      * The lowest number in a rectangle of cells of a result sheet.
      *
-     * @param sheet the name it was built with
+     * @param sheet the name that the sheet was built with
      * @param range such as {@code C4:C9}
-     * @param value the lowest of them; zero where there is no number
+     * @param value the lowest of them; zero if there is no number
      */
     static Expr lowestOf(String sheet, String range, BigDecimal value) {
         return new OverRange("MIN", sheet, range, value);
     }
 
     /**
-     * The sum of those cells of a result sheet's column that have a word beside them.
+     * The sum of those cells in a column of a result sheet that have a given word beside them.
      *
-     * @param sheet the name it was built with
-     * @param words where the word may stand, such as {@code A4:A90}
-     * @param word it
-     * @param range what is added up, such as {@code C4:C90}
+     * @param sheet the name that the sheet was built with
+     * @param words the cells that may hold the word, such as {@code A4:A90}
+     * @param word the word
+     * @param range the cells to add up, such as {@code C4:C90}
      * @param value what the cells add up to
      */
     static Expr sumWhere(String sheet, String words, String word, String range, BigDecimal value) {
@@ -158,9 +164,9 @@ public sealed interface Expr {
     }
 
     /**
-     * The next whole number from here on upwards.
+     * The number rounded up to a whole number.
      *
-     * @param exact what it is, computed exactly: a spreadsheet's binary fractions are rounded to nine decimals first
+     * @param exact the result, computed exactly; in the formula, binary fractions are rounded to nine decimals first
      */
     default Expr roundedUp(BigDecimal exact) {
         Expr cleaned = new Call("ROUND", List.of(this, of(9)), value());
@@ -168,9 +174,9 @@ public sealed interface Expr {
     }
 
     /**
-     * The next tenth from here on upwards.
+     * The number rounded up to a tenth.
      *
-     * @param exact what it is, computed exactly
+     * @param exact the result, computed exactly
      */
     default Expr roundedUpToTenth(BigDecimal exact) {
         Expr cleaned = new Call("ROUND", List.of(this, of(9)), value());
@@ -187,17 +193,17 @@ public sealed interface Expr {
         return new Call("MIN", List.of(this, other), value().min(other.value()));
     }
 
-    /** One thing where {@code left < right}, and another elsewhere. */
+    /** One figure if {@code left < right}, and another otherwise. */
     static Expr ifLess(Expr left, Expr right, Expr then, Expr otherwise) {
         return choose(left, "<", right, left.value().compareTo(right.value()) < 0, then, otherwise);
     }
 
-    /** One thing where {@code left >= right}, and another elsewhere. */
+    /** One figure if {@code left >= right}, and another otherwise. */
     static Expr ifAtLeast(Expr left, Expr right, Expr then, Expr otherwise) {
         return choose(left, ">=", right, left.value().compareTo(right.value()) >= 0, then, otherwise);
     }
 
-    /** One where two are not the same but for what binary fractions leave, and zero where they are. */
+    /** One if two figures differ by more than the error of binary fractions, and zero if they do not. */
     static Expr differs(Expr one, Expr other) {
         Expr apart = one.minus(other).rounded(9);
         return choose(apart, "=", of(0), apart.value().signum() == 0, of(0), of(1));
@@ -211,7 +217,7 @@ public sealed interface Expr {
         return dividend.divide(divisor, MathContext.DECIMAL128);
     }
 
-    /** A number that stands for itself. */
+    /** A plain number. */
     record Plain(BigDecimal value) implements Expr {
 
         @Override
@@ -231,10 +237,10 @@ public sealed interface Expr {
         }
     }
 
-    /** A day: a formula, as workbooks differ in the day that they count from. */
+    /** A day, written as a formula because workbooks differ in the day that they count from. */
     record Date(LocalDate day) implements Expr {
 
-        /** The usual count of days has the first of March 1900 as its 61st. */
+        /** In the usual count of days, 1 March 1900 is day 61. */
         private static final LocalDate ZERO = LocalDate.of(1899, 12, 30);
 
         @Override
@@ -253,7 +259,7 @@ public sealed interface Expr {
         }
     }
 
-    /** A person's cell that holds a day, whatever the time of day. */
+    /** A person's cell that holds a day; its time of day is ignored. */
     record TypedDay(Cell cell, LocalDate day) implements Expr {
 
         @Override
@@ -273,7 +279,7 @@ public sealed interface Expr {
         }
     }
 
-    /** One cell; {@code ours} tells a result sheet's cell from a person's. */
+    /** One cell; {@code ours} is true for a cell of a result sheet, false for a person's cell. */
     record Cell(String sheet, String cell, boolean ours, BigDecimal value) implements Expr {
 
         @Override
@@ -287,7 +293,7 @@ public sealed interface Expr {
         }
     }
 
-    /** A number once a person's cell holds one, and until then what stands in for it. */
+    /** The number in a person's cell, or a substitute while the cell holds none. */
     record IfNumber(Cell cell, Expr number, BigDecimal value) implements Expr {
 
         @Override
@@ -302,7 +308,7 @@ public sealed interface Expr {
         }
     }
 
-    /** A person's cell times what makes it the value: 0.01 for a percentage typed as 2.5. */
+    /** A person's cell times the factor that makes it the value: 0.01 for a percentage typed as 2.5. */
     record Scaled(Expr cell, BigDecimal perCell, BigDecimal value) implements Expr {
 
         @Override
@@ -323,7 +329,7 @@ public sealed interface Expr {
         }
     }
 
-    /** What a function makes of a rectangle of cells. */
+    /** A function of a rectangle of cells. */
     record OverRange(String function, String sheet, String range, BigDecimal value) implements Expr {
 
         @Override
@@ -337,7 +343,7 @@ public sealed interface Expr {
         }
     }
 
-    /** The sum of cells that have a word beside them. */
+    /** The sum of the cells that have a word beside them. */
     record SumWhere(String sheet, String words, String word, String range, BigDecimal value) implements Expr {
 
         @Override
@@ -352,7 +358,7 @@ public sealed interface Expr {
         }
     }
 
-    /** Two figures and a sign between them. */
+    /** Two figures with an operator between them. */
     record Binary(Expr left, String sign, Expr right, BigDecimal value) implements Expr {
 
         @Override
@@ -417,7 +423,7 @@ public sealed interface Expr {
         }
     }
 
-    /** One of two, by a comparison. */
+    /** One of two figures, chosen by a comparison. */
     record Choice(Expr left, String sign, Expr right, Expr then, Expr otherwise, BigDecimal value) implements Expr {
 
         @Override

@@ -1,12 +1,12 @@
 package perkilo.sheet;
 
-/** What a cell looks like, by what it is for. */
+/** The look of a cell, by its purpose. */
 public enum Look {
-    /** The sheet's name in large letters. */
+    /** The sheet's title in large letters. */
     TITLE,
     /** The one sentence that answers the question. */
     ANSWER,
-    /** Where a new part of the sheet begins. */
+    /** The heading of a new part of the sheet. */
     SECTION,
     /** The head of a column. */
     HEADER,
@@ -24,8 +24,8 @@ public enum Look {
     HINT,
     /** Something is wrong. */
     ERROR,
-    /** Something should be looked at. */
+    /** Something needs a look. */
     WARNING,
-    /** Something will have to be looked at before long. */
+    /** Something will need a look soon. */
     NOTICE
 }

@@ -3,13 +3,13 @@ package perkilo.sheet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a number is shown.
+ * The format in which a number is shown.
  *
  * @param code in the language of number formats that office suites share
  */
 public record NumberFormat(String code) {
 
-    /** Whole numbers with thousands set apart. */
+    /** Whole numbers with separated thousands. */
     public static final NumberFormat WHOLE = new NumberFormat("#,##0");
 
     /** Quantities that may be small: up to three decimals. */
@@ -24,13 +24,13 @@ public record NumberFormat(String code) {
     /** Days, year first. */
     public static final NumberFormat DATE = new NumberFormat("yyyy\\-mm\\-dd");
 
-    /** Whatever the office suite finds best. */
+    /** The general format: the office suite decides. */
     public static final NumberFormat GENERAL = new NumberFormat("General");
 
     /**
-     * Amounts of money; nothing at all is shown as a dash.
+     * Amounts of money; zero is shown as a dash.
      *
-     * @param currency ISO 4217 code, written behind the number
+     * @param currency ISO 4217 code, written after the number
      * @param decimals decimals shown
      */
     public static NumberFormat money(String currency, int decimals) {
@@ -39,7 +39,7 @@ public record NumberFormat(String code) {
         return new NumberFormat(amount + ";-" + amount + ";\"–\"");
     }
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof NumberFormat format && code.equals(format.code);

@@ -9,7 +9,7 @@ import java.util.TreeMap;
  * All result sheets of one answer.
  *
  * @param sheets in the order of their tabs
- * @param given names of sheets that are the person's from now on: read as input, and never replaced
+ * @param given names of sheets that belong to the person from now on: they are read as input and never replaced
  */
 public record Report(List<ResultSheet> sheets, Set<String> given) {
 
@@ -18,12 +18,12 @@ public record Report(List<ResultSheet> sheets, Set<String> given) {
         given = Set.copyOf(given);
     }
 
-    /** Result sheets alone. */
+    /** A report of result sheets only. */
     public Report(List<ResultSheet> sheets) {
         this(sheets, Set.of());
     }
 
-    /** The same sheets without any formula over a person's own cells: what was typed there stands as a plain number. */
+    /** The same sheets without formulas over the person's own cells; their values become plain numbers. */
     public Report alone() {
         return new Report(sheets.stream().map(Report::alone).toList(), given);
     }

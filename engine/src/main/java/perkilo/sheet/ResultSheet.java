@@ -12,18 +12,18 @@ import perkilo.origin.Origin;
 /**
  * One sheet of results.
  *
- * @param name as its tab shows it, unless a person's own sheet is called so
+ * @param name as its tab shows it, unless a sheet of the person has this name
  * @param cells by row, then column, both from zero
- * @param columnWidths in characters, by column from zero; columns that are not named keep the usual width. Where a
- *     number needs more, it gets more
+ * @param columnWidths in characters, by column from zero; other columns keep the usual width. A column is widened if a
+ *     number needs more
  * @param frozenRows rows at the top that stay in sight
  * @param frozenColumns columns at the left that stay in sight
- * @param filter the table that can be filtered, such as {@code A5:K40}; null for none
- * @param pageBreaksBefore rows from zero that begin a new page in print, whatever fits on the page before
- * @param landscape whether it is printed across
- * @param pages how a sheet that is wider than a page is printed; null for as wide as one page
+ * @param filter the cells that can be filtered, such as {@code A5:K40}; null for none
+ * @param pageBreaksBefore rows from zero that always begin a new page in print
+ * @param landscape whether it is printed in landscape format
+ * @param pages how a sheet that is wider than a page is printed; null to fit it to the width of one page
  * @param charts drawn on the sheet
- * @param highlights cells that change their look by their value
+ * @param highlights cells whose look depends on their value
  */
 public record ResultSheet(
         String name,
@@ -65,10 +65,10 @@ public record ResultSheet(
     /**
      * One cell.
      *
-     * @param content what stands in it
-     * @param look what it looks like
+     * @param content the content
+     * @param look the look
      * @param format how its number is shown
-     * @param link the cell that a click leads to; null for none
+     * @param link the cell that a click opens; null for none
      */
     public record Cell(
             Content content,
@@ -76,13 +76,13 @@ public record ResultSheet(
             NumberFormat format,
             @Nullable Origin link) {}
 
-    /** What stands in a cell. */
+    /** The content of a cell. */
     public sealed interface Content {}
 
-    /** Words; never a formula, whatever they begin with. */
+    /** Words; never a formula, even if they begin with an equals sign. */
     public record Text(String text) implements Content {}
 
-    /** A figure: a formula with its value where it is live, a number elsewhere. */
+    /** A figure: a formula with its value if it is live, and a number otherwise. */
     public record Value(Expr expr) implements Content {}
 
     /**
@@ -96,7 +96,7 @@ public record ResultSheet(
             parts = List.copyOf(parts);
         }
 
-        /** The sentence as it reads now. */
+        /** The sentence with its current figures. */
         public String text() {
             StringBuilder text = new StringBuilder();
             for (Part part : parts) {
@@ -108,7 +108,7 @@ public record ResultSheet(
         /**
          * The formula, without its equals sign.
          *
-         * @param names gives the name that a result sheet finally got for the name it was built with
+         * @param names maps the name that a result sheet was built with to its final name
          */
         public String formula(UnaryOperator<String> names) {
             StringJoiner formula = new StringJoiner("&");
@@ -122,13 +122,13 @@ public record ResultSheet(
     /** A part of a sentence. */
     public sealed interface Part {
 
-        /** The part as it reads now. */
+        /** The part with its current figure. */
         String text();
 
-        /** The part in a formula. */
+        /** The part as a formula writes it. */
         String formula(UnaryOperator<String> names);
 
-        /** The same part without any reference to a person's own cells. */
+        /** The same part without references to the person's own cells. */
         default Part alone() {
             return this;
         }
@@ -137,7 +137,7 @@ public record ResultSheet(
     /** Words of a sentence. */
     public record Words(String text) implements Part {
 
-        /** Words in a formula are no longer than this in office suites; from memory. */
+        /** The longest text in a formula that office suites accept; from memory. */
         private static final int LONGEST = 255;
 
         @Override
@@ -156,10 +156,10 @@ public record ResultSheet(
     }
 
     /**
-     * A figure in a sentence, thousands set apart.
+     * A figure in a sentence, with separated thousands.
      *
      * @param expr the figure
-     * @param decimals how many are shown
+     * @param decimals the number of decimals shown
      */
     public record Fixed(Expr expr, int decimals) implements Part {
 
@@ -180,10 +180,10 @@ public record ResultSheet(
     }
 
     /**
-     * A figure before further words of a sentence, with no more decimals than it has.
+     * A figure before further words of a sentence, without zeros at its end.
      *
      * @param expr the figure
-     * @param decimals how many are shown at the most
+     * @param decimals the most decimals that are shown
      */
     public record Rounded(Expr expr, int decimals) implements Part {
 
@@ -204,11 +204,11 @@ public record ResultSheet(
     }
 
     /**
-     * Words that hang on a figure.
+     * Words that depend on a figure.
      *
-     * @param figure what decides
-     * @param belowZero what is said where the figure is below zero
-     * @param elsewhere what is said where it is not
+     * @param figure the figure that decides
+     * @param belowZero the words if the figure is below zero
+     * @param elsewhere the words otherwise
      */
     public record Depending(Expr figure, String belowZero, String elsewhere) implements Part {
 
@@ -229,41 +229,41 @@ public record ResultSheet(
         }
     }
 
-    /** Nothing, but with a look. */
+    /** An empty cell with a look. */
     public record Blank() implements Content {}
 
     /**
-     * Cells that change their look by their value.
+     * Cells whose look depends on their value.
      *
      * @param range such as {@code D5:D12}
-     * @param condition when they do
-     * @param look what they then look like
+     * @param condition when the look applies
+     * @param look the look that then applies
      */
     public record Highlight(String range, When condition, Look look) {}
 
-    /** When cells change their look. */
+    /** The condition under which a look applies. */
     public sealed interface When {}
 
     /**
-     * Where a formula holds.
+     * A formula that is true.
      *
-     * @param formula for the range's first cell, without its equals sign; what it refers to moves along with the cells
+     * @param formula for the range's first cell, without its equals sign; its references move along with the cells
      */
     public record Holds(String formula) implements When {
 
-        /** Where the range's first cell, and so each of them, says certain words. */
+        /** The cell holds certain words. */
         public static Holds saying(String firstCell, String words) {
             return new Holds("ISNUMBER(SEARCH(\"" + words + "\"," + firstCell + "))");
         }
     }
 
     /**
-     * How a wide table is printed: on several pages side by side, its heads and first columns on each of them.
+     * How a wide table is printed: on several pages side by side, with its heads and first columns on each page.
      *
      * @param lastRow the last row that is printed, from zero
      * @param lastColumn the last column that is printed, from zero
      * @param headRow the row with the table's heads
-     * @param headColumns how many columns at the left stand on each page
+     * @param headColumns how many columns at the left are repeated on each page
      * @param breaksBefore columns that begin a new page
      */
     public record Pages(int lastRow, int lastColumn, int headRow, int headColumns, List<Integer> breaksBefore) {

@@ -11,10 +11,10 @@ import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 import perkilo.sheet.ResultSheet.Cell;
 
-/** Fills a sheet cell by cell; rows and columns count from zero. */
+/** A builder that fills a sheet cell by cell; rows and columns count from zero. */
 public final class SheetBuilder {
 
-    /** Where titles, sections and sentences begin. */
+    /** The column of titles, sections and sentences. */
     public static final int FIRST_COLUMN = 0;
 
     private static final BigDecimal TOLERANCE = new BigDecimal("1e-9");
@@ -70,7 +70,7 @@ public final class SheetBuilder {
         return text(row, FIRST_COLUMN, text, Look.ANSWER);
     }
 
-    /** Writes the sentence that answers the question, its figures live, in the first column. */
+    /** Writes the sentence that answers the question, with live figures, in the first column. */
     public SheetBuilder answer(int row, Origin link, List<ResultSheet.Part> parts) {
         return sentence(row, FIRST_COLUMN, Look.ANSWER, link, parts);
     }
@@ -80,7 +80,7 @@ public final class SheetBuilder {
         return new Origin("", name, SheetNames.cell(row, FIRST_COLUMN));
     }
 
-    /** Marks sentences in the first column that ask for attention; both rows included. */
+    /** Highlights sentences in the first column that need attention; both rows included. */
     public SheetBuilder markAttention(int fromRow, int toRow, Look look) {
         ResultSheet.Holds signed = new ResultSheet.Holds(Sign.isIn(SheetNames.cell(fromRow, FIRST_COLUMN)));
         return highlight(fromRow, FIRST_COLUMN, toRow, FIRST_COLUMN, signed, look);
@@ -91,13 +91,13 @@ public final class SheetBuilder {
         return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, null));
     }
 
-    /** Writes words that lead to a cell. */
+    /** Writes words with a link to a cell. */
     public SheetBuilder text(int row, int column, String text, Look look, Origin link) {
         return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, linkTo(link)));
     }
 
     /**
-     * Writes words that lead to another file as a whole.
+     * Writes words with a link to another file as a whole.
      *
      * @param address of the file, as a link writes it
      */
@@ -106,12 +106,12 @@ public final class SheetBuilder {
         return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, file));
     }
 
-    /** Writes a sentence whose figures stay live. */
+    /** Writes a sentence with live figures. */
     public SheetBuilder sentence(int row, int column, Look look, ResultSheet.Part... parts) {
         return sentence(row, column, look, Origin.NONE, List.of(parts));
     }
 
-    /** Writes a sentence whose figures stay live, and that leads to a cell. */
+    /** Writes a sentence with live figures and a link to a cell. */
     public SheetBuilder sentence(int row, int column, Look look, Origin link, List<ResultSheet.Part> parts) {
         ResultSheet.Sentence sentence = new ResultSheet.Sentence(parts);
         return put(row, column, new Cell(sentence, look, NumberFormat.GENERAL, linkTo(link)));
@@ -120,7 +120,7 @@ public final class SheetBuilder {
     /**
      * Writes a figure.
      *
-     * @return the cell, to be used in other figures
+     * @return the cell, for use in other figures
      */
     public Expr value(int row, int column, Expr expr, NumberFormat format, Look look) {
         put(row, column, new Cell(new ResultSheet.Value(expr), look, format, null));
@@ -128,9 +128,9 @@ public final class SheetBuilder {
     }
 
     /**
-     * Writes a figure that leads to the cell it rests on.
+     * Writes a figure with a link to the cell that it comes from.
      *
-     * @return the cell, to be used in other figures
+     * @return the cell, for use in other figures
      */
     public Expr value(int row, int column, Expr expr, NumberFormat format, Look look, Origin link) {
         put(row, column, new Cell(new ResultSheet.Value(expr), look, format, linkTo(link)));
@@ -138,22 +138,22 @@ public final class SheetBuilder {
     }
 
     /**
-     * Writes a figure that the engine has computed in its own way as well.
+     * Writes a figure that the engine has also computed by itself.
      *
-     * @param engine what the engine computed
-     * @return the cell, to be used in other figures
-     * @throws IllegalStateException if the sheet's figure is not the engine's, within 1e-9 of it
+     * @param engine the engine's value
+     * @return the cell, for use in other figures
+     * @throws IllegalStateException if the sheet's figure differs from the engine's by more than 1e-9
      */
     public Expr checked(int row, int column, Expr expr, BigDecimal engine, NumberFormat format, Look look) {
         return checked(row, column, expr, engine, format, look, Origin.NONE);
     }
 
     /**
-     * Writes a figure that the engine has computed in its own way as well, and that leads to the cell it rests on.
+     * Writes a figure that the engine has also computed by itself, with a link to the cell that it comes from.
      *
-     * @param engine what the engine computed
-     * @return the cell, to be used in other figures
-     * @throws IllegalStateException if the sheet's figure is not the engine's, within 1e-9 of it
+     * @param engine the engine's value
+     * @return the cell, for use in other figures
+     * @throws IllegalStateException if the sheet's figure differs from the engine's by more than 1e-9
      */
     public Expr checked(
             int row, int column, Expr expr, BigDecimal engine, NumberFormat format, Look look, Origin link) {
@@ -176,7 +176,7 @@ public final class SheetBuilder {
         return Expr.sumOf(name, rectangle(fromRow, column, toRow, column), sum);
     }
 
-    /** The lowest number in one column, from one row to another, both included; zero where there is none. */
+    /** The lowest number in one column, from one row to another, both included; zero if there is none. */
     public Expr lowestOfColumn(int column, int fromRow, int toRow) {
         List<BigDecimal> numbers = numbers(column, fromRow, toRow);
         BigDecimal lowest = numbers.isEmpty() ? BigDecimal.ZERO : numbers.get(0);
@@ -220,13 +220,13 @@ public final class SheetBuilder {
         return this;
     }
 
-    /** Widens one column to so many characters, if it is narrower. */
+    /** Widens one column to a number of characters, if it is narrower. */
     public SheetBuilder widthAtLeast(int column, int characters) {
         widths.merge(column, characters, Math::max);
         return this;
     }
 
-    /** Keeps the first rows and columns in sight. */
+    /** Keeps the first rows and columns in view. */
     public SheetBuilder freeze(int rows, int columns) {
         frozenRows = rows;
         frozenColumns = columns;
@@ -245,7 +245,7 @@ public final class SheetBuilder {
         return this;
     }
 
-    /** Prints across. */
+    /** Prints the sheet in landscape format. */
     public SheetBuilder landscape() {
         landscape = true;
         return this;
@@ -263,14 +263,14 @@ public final class SheetBuilder {
         return this;
     }
 
-    /** Lets cells change their look by their value; both corners included. */
+    /** Makes the look of cells depend on their value; both corners included. */
     public SheetBuilder highlight(
             int fromRow, int fromColumn, int toRow, int toColumn, ResultSheet.When condition, Look look) {
         highlights.add(new ResultSheet.Highlight(rectangle(fromRow, fromColumn, toRow, toColumn), condition, look));
         return this;
     }
 
-    /** The sheet as it now stands. */
+    /** The finished sheet. */
     public ResultSheet build() {
         return new ResultSheet(
                 name,

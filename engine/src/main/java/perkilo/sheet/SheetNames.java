@@ -1,13 +1,13 @@
 package perkilo.sheet;
 
-/** How formulas write the names of sheets, and cells by column and row. */
+/** The names of sheets, columns and cells as formulas write them. */
 public final class SheetNames {
 
     private static final int LETTERS = 26;
 
     private SheetNames() {}
 
-    /** A sheet's name as a formula writes it, always in quotation marks: every office suite understands that. */
+    /** A sheet's name as a formula writes it: always in quotation marks, which every office suite understands. */
     public static String quoted(String sheet) {
         return "'" + sheet.replace("'", "''") + "'";
     }

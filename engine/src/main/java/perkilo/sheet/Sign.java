@@ -1,21 +1,21 @@
 package perkilo.sheet;
 
 /**
- * The sign that a sentence carries where it asks for attention. Formats look for the sign, never for words, so that
- * words can be changed freely.
+ * The sign at the beginning of a sentence that needs attention. Conditional formats look for the sign, never for words,
+ * so that words can be changed freely.
  */
 public final class Sign {
 
-    /** In front of what asks for attention. */
+    /** The sign itself. */
     public static final String ATTENTION = "\u26A0";
 
-    /** What a spreadsheet's binary fractions leave of nothing is less than so many decimals show. */
+    /** Decimals to round to, so that the error of binary fractions disappears. */
     public static final int DIGITS = 9;
 
     private Sign() {}
 
     /**
-     * A condition that holds where a cell's words carry the sign.
+     * A condition that is true if a cell's words carry the sign.
      *
      * @param cell such as {@code D5}
      */

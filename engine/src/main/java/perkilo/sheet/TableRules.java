@@ -11,10 +11,10 @@ import org.jspecify.annotations.Nullable;
 import perkilo.sheet.ResultSheet.Cell;
 
 /**
- * Lets the rules of a table run on through its empty cells, so that a row is seen as one.
+ * Fills a table's empty cells with blank ones that carry its border lines, so that each row looks complete.
  *
- * <p>A table begins with a row of heads. The rows that follow it without a gap and begin in its first column are its
- * own; each is as wide as the heads.
+ * <p>A table begins with a row of heads. The rows that follow without a gap and begin in the first column belong to it;
+ * each is as wide as the heads.
  */
 final class TableRules {
 
@@ -26,7 +26,7 @@ final class TableRules {
         this.cells = cells;
     }
 
-    /** The same cells, with blank ones where a table has none. */
+    /** The same cells, plus blank ones in the gaps of tables. */
     static SortedMap<Integer, SortedMap<Integer, Cell>> drawn(SortedMap<Integer, SortedMap<Integer, Cell>> cells) {
         return new TableRules(cells).drawn();
     }

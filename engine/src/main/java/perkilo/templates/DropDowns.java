@@ -10,10 +10,10 @@ import perkilo.schema.Column;
 import perkilo.sheet.SheetNames;
 import perkilo.units.Measure;
 
-/** Which lists a column's cells can be chosen from: the person's own names, or the few words that make sense. */
+/** The drop-down lists of columns: the person's own names, or the few words that a column allows. */
 final class DropDowns {
 
-    /** How many rows of a table are ready to be filled. */
+    /** The last row that has a drop-down list, counted from one. */
     static final int ROOM = 500;
 
     private static final Map<String, String> NAMED_ON = Map.of(
@@ -32,11 +32,11 @@ final class DropDowns {
     private DropDowns() {}
 
     /**
-     * The list for a column, as a spreadsheet's validation states it.
+     * The list for a column, as a spreadsheet's validation writes it.
      *
      * @param sheet the sheet that the column is on
      * @param headers the headers of each sheet of the workbook
-     * @return empty where anything may be typed
+     * @return empty if anything may be typed
      */
     static Optional<String> listFor(String sheet, Column column, Map<String, List<String>> headers) {
         String target = NAMED_ON.get(column.header());
@@ -58,7 +58,7 @@ final class DropDowns {
         };
     }
 
-    /** The names in a sheet's key column; items may also be components, so they may be typed freely. */
+    /** The names in a sheet's key column; an item may also be a component, so other names may be typed. */
     private static Optional<String> named(String sheet, String header, List<String> headers) {
         String wanted = header.equals("Item") ? "Material" : header;
         int column = headers.indexOf(wanted);

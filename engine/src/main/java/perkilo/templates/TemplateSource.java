@@ -15,7 +15,7 @@ import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Csv;
 
 /**
- * What a template's workbook holds.
+ * The content of a template's workbook.
  *
  * @param startHere the lines of the first sheet
  * @param tables by sheet name, in the order of the tabs
@@ -25,14 +25,14 @@ record TemplateSource(List<String> startHere, Map<String, Table> tables) {
     /**
      * The table of one sheet.
      *
-     * @param schema what the sheet is
+     * @param schema the description of the sheet
      * @param rows as text, headers first
      */
     record Table(SheetSchema schema, List<List<String>> rows) {}
 
     /**
-     * Reads a folder that holds {@code Start here.txt} and a CSV file for each sheet; a file named like no known sheet
-     * is a formula.
+     * Reads a folder that holds {@code Start here.txt} and a CSV file for each sheet; a file whose name is not a known
+     * sheet is a formula.
      */
     static TemplateSource read(Path folder) throws IOException {
         Map<String, Path> files = new LinkedHashMap<>();
@@ -50,7 +50,7 @@ record TemplateSource(List<String> startHere, Map<String, Table> tables) {
         return new TemplateSource(start, withFormulas(tables, files));
     }
 
-    /** The formulas follow the materials. */
+    /** The tables in the order of the tabs; formulas come after the materials. */
     private static Map<String, Table> withFormulas(Map<String, Table> tables, Map<String, Path> formulas)
             throws IOException {
         Map<String, Table> ordered = new LinkedHashMap<>();

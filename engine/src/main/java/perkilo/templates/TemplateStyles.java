@@ -10,7 +10,7 @@ import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** What the cells of a template look like: what a person fills in stands on a pale ground. */
+/** The cell styles of a template; cells that a person fills in have a pale fill. */
 final class TemplateStyles {
 
     private static final byte[] INK = rgb(0x2f, 0x3b, 0x45);
@@ -47,7 +47,7 @@ final class TemplateStyles {
         return header;
     }
 
-    /** The head of a column of numbers or dates: it stands on the right, as they do. */
+    /** The head of a column of numbers or dates: on the right, like the values. */
     CellStyle numberHeaderStyle() {
         return numberHeader;
     }
@@ -56,7 +56,7 @@ final class TemplateStyles {
         return input;
     }
 
-    /** Words, a little apart from a number on their left. */
+    /** Words, with a small gap to a number on their left. */
     CellStyle textStyle() {
         return text;
     }

@@ -44,7 +44,7 @@ public final class TemplateWriter {
     private static final int WIDEST = 60;
     private static final int NARROWEST = 10;
 
-    /** What a bold head needs more than its characters: their weight, an indent, and the button of the filter. */
+    /** The extra width of a bold head: wider letters, an indent, and the filter's button. */
     private static final double BOLD = 1.1;
 
     private static final int BUTTON = 4;
@@ -66,9 +66,10 @@ public final class TemplateWriter {
     }
 
     /**
-     * Makes all templates again: {@code TemplateWriter workbook-templates}.
+     * Makes all templates anew: {@code TemplateWriter workbook-templates}.
      *
-     * @param arguments the folder that holds {@code source/}, and that gets a workbook for each folder in it
+     * @param arguments the folder that holds {@code source/}; a workbook is written to it for each folder in
+     *     {@code source/}
      */
     public static void main(String[] arguments) throws IOException {
         Path templates = Path.of(arguments[0]);
@@ -189,7 +190,7 @@ public final class TemplateWriter {
         return (kind.isNumber() || kind == ValueKind.ANY) && text.matches("-?\\d+(\\.\\d+)?");
     }
 
-    /** What stands in a cell; on the settings' sheet each row has its own kind. */
+    /** The kind of value in a cell; on the Settings sheet each row has its own kind. */
     private static ValueKind kind(TemplateSource.Table table, int row, int column) {
         String header = table.rows().get(0).get(column);
         if (table.schema().equals(SettingsSheet.SCHEMA) && header.equals(SettingsSheet.VALUE.header()) && row > 0) {
@@ -214,8 +215,8 @@ public final class TemplateWriter {
             DataValidation validation = helper.createValidation(
                     helper.createFormulaListConstraint(list),
                     new CellRangeAddressList(1, DropDowns.ROOM, column, column));
-            // names may be typed freely: a component is not on the list of materials, and a new supplier comes before
-            // his row
+            // other names are allowed: a component is not on the list of materials, and a new supplier may not have a
+            // row yet
             validation.setShowErrorBox(false);
             sheet.addValidationData(validation);
         });

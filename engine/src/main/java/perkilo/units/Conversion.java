@@ -8,11 +8,11 @@ import java.util.List;
 import javax.money.CurrencyUnit;
 
 /**
- * How one currency becomes another: directly, by the inverse of a rate, or through a common currency.
+ * A way to convert one currency to another: directly, by the inverse of a rate, or through a common currency.
  *
  * @param from the currency that is converted
- * @param to the currency that comes out
- * @param legs the rates it rests on, in order; none where the currencies are the same
+ * @param to the currency of the result
+ * @param legs the rates used, in order; none if the currencies are the same
  */
 public record Conversion(CurrencyUnit from, CurrencyUnit to, List<Leg> legs) {
 
@@ -21,8 +21,8 @@ public record Conversion(CurrencyUnit from, CurrencyUnit to, List<Leg> legs) {
     }
 
     /**
-     * Converts an amount, unrounded: multiplied by rates that are used as they stand, divided by those that are
-     * inverted, to 34 significant digits.
+     * Converts an amount, unrounded: multiplied by rates that are used directly, divided by rates that are inverted, to
+     * 34 significant digits.
      *
      * <p>A rate is never inverted first: a rounded inverse loses cents on large amounts, and for the legacy currencies
      * of the euro it is forbidden (Council Regulation (EC) No 1103/97, Article 4(3)).
@@ -45,7 +45,7 @@ public record Conversion(CurrencyUnit from, CurrencyUnit to, List<Leg> legs) {
         return convert(BigDecimal.ONE);
     }
 
-    /** How many days before {@code date} the oldest rate is from. */
+    /** The age of the oldest rate on {@code date}, in days. */
     public long ageInDays(LocalDate date) {
         return legs.stream()
                 .mapToLong(leg -> ChronoUnit.DAYS.between(leg.rate().date(), date))
@@ -54,10 +54,10 @@ public record Conversion(CurrencyUnit from, CurrencyUnit to, List<Leg> legs) {
     }
 
     /**
-     * One rate on the way.
+     * One step of a conversion.
      *
-     * @param rate as it stands in the table
-     * @param inverted whether it is used the other way round
+     * @param rate the rate as in the table
+     * @param inverted whether it is used in the opposite direction
      */
     public record Leg(DatedRate rate, boolean inverted) {
 

@@ -17,17 +17,17 @@ import javax.money.spi.CurrencyProviderSpi;
 import org.javamoney.moneta.Money;
 import org.javamoney.moneta.spi.JDKCurrencyProvider;
 
-/** Currencies by their ISO 4217 codes, and how amounts in them are rounded. */
+/** Currencies by their ISO 4217 codes, and the rounding of amounts. */
 public final class Currencies {
 
     private static final Pattern CODE = Pattern.compile("[A-Z]{3}");
 
     private static final int MONETA_PRECISION = 34;
 
-    /** Asked itself: the standard's registry asks it as well, and takes its time to set itself up with its logging. */
+    /** Used directly: the standard's registry uses it too, but is slow to set up itself and its logging. */
     private static final CurrencyProviderSpi ISO_4217 = new JDKCurrencyProvider();
 
-    /** What was asked before, as tables of rates ask for every line. */
+    /** Currencies looked up before, since tables of rates look one up in every line. */
     private static final Map<String, Optional<CurrencyUnit>> FOUND = new ConcurrentHashMap<>();
 
     private Currencies() {}

@@ -7,11 +7,11 @@ import perkilo.origin.Figure;
 /**
  * One line of a table of exchange rates.
  *
- * @param from the currency that one unit of is priced
- * @param to the currency that it is priced in
+ * @param from the currency of which one unit is priced
+ * @param to the currency of the price
  * @param rate units of {@code to} for one unit of {@code from}; above zero
- * @param date the day that the rate is of
- * @param source who published it, in the words of the table; empty where the table does not say
+ * @param date the day of the rate
+ * @param source who published it, in the words of the table; empty if the table names nobody
  */
 public record DatedRate(CurrencyUnit from, CurrencyUnit to, Figure rate, LocalDate date, String source) {
 

@@ -14,19 +14,19 @@ import javax.money.CurrencyUnit;
 import perkilo.origin.Figure;
 
 /**
- * The rates at which the euro replaced other currencies, from {@code euro-fixed-rates.csv}; they never change.
+ * The fixed rates at which the euro replaced other currencies, from {@code euro-fixed-rates.csv}; they never change.
  *
- * <p>Council Regulation (EC) No 2866/98 and the regulations that amend it. A currency that joins the euro is one more
- * row of that file.
+ * <p>Council Regulation (EC) No 2866/98 and the regulations that amend it. For a currency that joins the euro, add a
+ * row to that file.
  */
 public final class EuroFixedRates {
 
     private EuroFixedRates() {}
 
     /**
-     * The rate at which the euro has replaced a currency: units of it for one euro.
+     * The rate at which the euro has replaced a currency: units of the currency for one euro.
      *
-     * @param date the rate holds on; it is also the rate's date, as a fixed rate never gets old
+     * @param date the day of the conversion; it is also the rate's date, as a fixed rate never gets old
      * @return empty if the currency has not been replaced, or not yet on the day
      */
     public static Optional<DatedRate> on(LocalDate date, CurrencyUnit currency) {
@@ -49,11 +49,11 @@ public final class EuroFixedRates {
     /**
      * A row of the file.
      *
-     * @param firstDay of the euro in the currency's place
+     * @param firstDay the first day on which the euro replaced the currency
      */
     record Row(Figure unitsPerEuro, LocalDate firstDay, String source) {}
 
-    /** Read when a currency is first asked about, which most workbooks never do. */
+    /** Loads the file when a currency is first looked up; most workbooks never need it. */
     private static final class Table {
 
         private static final Map<String, Row> ROWS = read();

@@ -14,21 +14,21 @@ import javax.money.CurrencyUnit;
 /**
  * A table of dated exchange rates.
  *
- * <p>A currency that the euro has replaced is converted at its {@linkplain EuroFixedRates fixed rate}, whatever the
- * table says, and through the euro. For other currencies, on a date, the freshest way holds: of the rate between the
- * two currencies, the rate the other way round, and the crosses through one common currency, the one whose oldest rate
- * is newest. Of equally fresh ways the rate goes before its inverse, and both before a cross; of equally fresh crosses
- * the one through the currency that comes first in the table is taken. Of two rates of the same pair and day the first
- * in the table holds.
+ * <p>A currency that the euro has replaced is always converted through the euro at its {@linkplain EuroFixedRates fixed
+ * rate}; rates for it in the table are ignored. For other currencies the freshest way on a date is used: the one whose
+ * oldest rate is newest. The ways are the rate between the two currencies, the rate in the opposite direction, and the
+ * crosses through one common currency. Among equally fresh ways the rate goes before its inverse, and both before a
+ * cross; among equally fresh crosses the one through the currency that comes first in the table is used. Of two rates
+ * of the same pair and day the first in the table is used.
  *
  * @param rates in any order
  */
 public record ExchangeRates(List<DatedRate> rates) {
 
-    /** A rate older than this many days on the costing date is worth a warning. */
+    /** A rate that is older than this many days on the costing date gets a warning. */
     public static final int DAYS_UNTIL_OLD = 7;
 
-    /** No rates: every currency is only worth itself. */
+    /** A table without rates; no currency can be converted to another. */
     public static final ExchangeRates NONE = new ExchangeRates(List.of());
 
     public ExchangeRates {
@@ -36,7 +36,7 @@ public record ExchangeRates(List<DatedRate> rates) {
     }
 
     /**
-     * How {@code from} becomes {@code to} on a day.
+     * The conversion of {@code from} to {@code to} on a day.
      *
      * @return empty if no rate on or before the day leads there
      */
@@ -76,7 +76,7 @@ public record ExchangeRates(List<DatedRate> rates) {
     }
 
     /**
-     * How {@code from} becomes {@code to} on a day by a rate between the two alone, however fresh a cross is.
+     * The conversion of {@code from} to {@code to} on a day by a rate between the two only, even if a cross is fresher.
      *
      * @return empty if there is no such rate on or before the day
      */
@@ -85,7 +85,7 @@ public record ExchangeRates(List<DatedRate> rates) {
     }
 
     /**
-     * The newest rate in one direction, whatever the other direction says.
+     * The newest rate in one direction; rates in the opposite direction are ignored.
      *
      * @return empty if there is no such rate on or before the day
      */
@@ -115,7 +115,7 @@ public record ExchangeRates(List<DatedRate> rates) {
         return all;
     }
 
-    /** The newest rate between two currencies, in its own direction where both are equally new. */
+    /** The newest rate between two currencies; if both directions are equally new, the direct one. */
     private static Optional<Conversion.Leg> leg(Map<Pair, DatedRate> newest, CurrencyUnit from, CurrencyUnit to) {
         DatedRate direct = newest.get(new Pair(from, to));
         DatedRate inverse = newest.get(new Pair(to, from));

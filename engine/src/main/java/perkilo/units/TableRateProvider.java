@@ -18,7 +18,7 @@ import org.javamoney.moneta.spi.DefaultNumberValue;
 /**
  * A table of dated rates as a JSR 354 {@link javax.money.convert.ExchangeRateProvider}.
  *
- * <p>The date of a query is a {@link LocalDate} in it; a query without one gets the date that the provider was made
+ * <p>The date of a query is a {@link LocalDate} in it; a query without one uses the date that the provider was made
  * with.
  */
 public final class TableRateProvider extends AbstractRateProvider {
@@ -34,7 +34,7 @@ public final class TableRateProvider extends AbstractRateProvider {
      * A provider over a table.
      *
      * @param table the rates
-     * @param usualDate for queries that carry no date
+     * @param usualDate the date for queries without one
      */
     public TableRateProvider(ExchangeRates table, LocalDate usualDate) {
         super(CONTEXT);
@@ -82,7 +82,7 @@ public final class TableRateProvider extends AbstractRateProvider {
             return DefaultNumberValue.of(conversion.factor());
         }
 
-        /** The rates on the way, each in the direction it is used in; this rate alone where there is only one. */
+        /** The rates of the chain, each in the direction in which it is used; a single rate is its own chain. */
         @Override
         public List<ExchangeRate> getExchangeRateChain() {
             if (conversion.legs().size() < 2) {

@@ -5,8 +5,9 @@
  *   <li>a currency is a JSR 354 {@link javax.money.CurrencyUnit}; amounts that leave the engine are
  *       {@link javax.money.MonetaryAmount}s, while sums inside are plain decimals, for speed;
  *   <li>two currencies meet only through {@link perkilo.units.ExchangeRates}, at a date;
- *   <li>what is invoiced is rounded half up to the currency's minor unit, by {@link perkilo.units.Currencies#invoiced};
- *   <li>a litre becomes kilograms only through a density that somebody gave.
+ *   <li>an invoiced amount is rounded half up to the currency's minor unit, by
+ *       {@link perkilo.units.Currencies#invoiced};
+ *   <li>litres are converted to kilograms only with a density that a person typed.
  * </ul>
  *
  * <p>Start at {@link perkilo.units.ExchangeRates} and {@link perkilo.units.Measure}. This package uses JSR 354 (Moneta

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** Which spellings are one name. */
+/** Spellings that count as one name, and spellings that do not. */
 final class NamesTest {
 
     @Test

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.apache.poi.ss.util.CellReference;
 import org.junit.jupiter.api.Test;
 
-/** A cell that is a row and a column until it is asked for. */
+/** A cell that is kept as a row and a column; its name is made on demand. */
 final class CountedPlaceTest {
 
     @Test

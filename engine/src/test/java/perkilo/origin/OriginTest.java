@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** How a person is told where something stands. */
+/** Places as messages show them. */
 final class OriginTest {
 
     private static final Origin CELL = new Origin("book.xlsx", "Offers", "F12");

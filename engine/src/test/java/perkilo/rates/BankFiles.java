@@ -20,7 +20,7 @@ import java.util.zip.ZipOutputStream;
  * unpacked from a library that carries them ({@code moneta-convert-ecb}, Apache-2.0); and the same rates in the bank's
  * CSV form.
  *
- * <p>The history is read here in a second way, by a pattern over the text, to be compared with what the engine reads.
+ * <p>The history is read here in a second way, by a pattern over the text, for comparison with the engine's reading.
  */
 public final class BankFiles {
 
@@ -60,7 +60,10 @@ public final class BankFiles {
         return days;
     }
 
-    /** The same rates as the bank's CSV has them: a row for each day, the newest first, a comma at each line's end. */
+    /**
+     * The same rates in the form of the bank's CSV: a row for each day, newest first, with a comma at the end of each
+     * line.
+     */
     public static String csv(Map<String, Map<String, String>> days) {
         TreeSet<String> currencies = new TreeSet<>();
         days.values().forEach(day -> currencies.addAll(day.keySet()));

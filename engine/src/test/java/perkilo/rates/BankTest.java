@@ -22,7 +22,7 @@ import perkilo.reading.RatesReader;
 /** Fetching, from a local server in place of the bank's. */
 final class BankTest {
 
-    /** Nothing here takes as long; it is what the bank may take. */
+    /** The time that the bank may take; no test takes as long. */
     private static final Duration LONG = Duration.ofHours(1);
 
     @TempDir
@@ -90,7 +90,7 @@ final class BankTest {
                         + " eurofxref-hist-90d.xml elsewhere and name it: perkilo rates FILE.");
     }
 
-    /** The headers come, the rest never does: the test ends because the bank is given up. */
+    /** The headers come, the rest never comes: the test ends because the engine stops waiting. */
     @Test
     void a_server_that_falls_silent_is_not_waited_for() {
         Bank impatient = new Bank(served(), Duration.ofSeconds(1));

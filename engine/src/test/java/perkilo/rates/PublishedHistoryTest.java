@@ -68,7 +68,7 @@ final class PublishedHistoryTest {
         assertThat(rates.get(0).rate().origin().where()).isEqualTo("eurofxref-hist.csv line 2");
     }
 
-    /** For every day of five months, published or not: the last published day's quotient, exactly. */
+    /** On every day of five months, published or not, a cross is exactly the quotient of the last published day. */
     @Test
     void on_any_day_the_cross_of_the_last_published_day_holds() {
         LocalDate first = LocalDate.of(2004, 1, 1);
@@ -91,7 +91,7 @@ final class PublishedHistoryTest {
         assertThat(weekends).isGreaterThan(40);
     }
 
-    /** Slovenia took the euro in 2007: until then the bank's rates hold, and from then on that of the law. */
+    /** Slovenia adopted the euro in 2007: until then the bank's rates are used, and afterwards the legal rate. */
     @Test
     void a_currency_that_the_euro_has_replaced_has_the_rate_of_the_law() {
         ExchangeRates rates = new ExchangeRates(history);
@@ -107,7 +107,7 @@ final class PublishedHistoryTest {
         return rates.on(day, Currencies.of("EUR"), Currencies.of("SIT")).orElseThrow();
     }
 
-    /** The bank stopped publishing the rouble on 2 March 2022: its last rate stays the last, and grows old. */
+    /** The bank stopped publishing the rouble on 2 March 2022: its last rate stays the last and gets old. */
     @Test
     void a_currency_that_is_no_longer_published_keeps_its_last_rate() {
         ExchangeRates rates = new ExchangeRates(history);

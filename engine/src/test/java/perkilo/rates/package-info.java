@@ -1,4 +1,4 @@
-/** The table of rates that is kept, against the files as the European Central Bank published them. */
+/** Tests of the table of rates against files as the European Central Bank published them. */
 @NullMarked
 package perkilo.rates;
 

@@ -14,8 +14,8 @@ import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
 /**
- * Whatever is put together, the formula gives the engine's figure: computed by Apache POI's evaluator, within 1e-9 of
- * the largest figure on the way.
+ * Any combination of figures has a formula with the engine's result: computed by Apache POI's evaluator, within 1e-9 of
+ * the largest intermediate figure.
  */
 final class ExprProperties {
 
@@ -31,7 +31,7 @@ final class ExprProperties {
         assertThat(SHEETS.compute(expr)).as(expr.formula(name -> name)).isCloseTo(value, within(1e-9 * growth.largest));
     }
 
-    /** Puts figures together at random, away from the edges where a binary fraction falls on the other side. */
+    /** Combines figures at random, but not at the edges at which a binary fraction is rounded differently. */
     private static final class Growth {
         private static final double CLEAR = 1e-6;
 

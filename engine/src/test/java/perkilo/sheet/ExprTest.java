@@ -20,7 +20,7 @@ import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
-/** A figure and its formula come to the same: the formula is computed by Apache POI's evaluator. */
+/** A figure and its formula have the same value: the formula is computed by Apache POI's evaluator. */
 final class ExprTest {
 
     private static final Map<String, BinaryOperator<Expr>> OPERATORS =
@@ -48,7 +48,7 @@ final class ExprTest {
         same(out.apply(seven, in.apply(five, three)), spelled("(7" + outer + "(5" + inner + "3))"));
     }
 
-    /** A percentage typed as 2.5 among any signs: its own division must not change what the sign binds. */
+    /** A percentage typed as 2.5 next to any operator: its own division must not change the order of operations. */
     @ParameterizedTest
     @ValueSource(strings = {"+", "-", "*", "/"})
     void a_percentage_stays_in_its_place(String sign) {
@@ -80,7 +80,7 @@ final class ExprTest {
         assertThat(sheets.compute(expr)).isCloseTo(value.doubleValue(), within(1e-12));
     }
 
-    /** Words, or nothing where something else than nothing is meant: a number counts once it is there. */
+    /** A cell with words, or an empty cell with a default: a number counts as soon as it is typed. */
     @ParameterizedTest
     @CsvSource({"WORDS, 0.05, 0.01", "WORDS, 0, 1", "NOTHING, 1, 1", "NOTHING, 0, 0.01"})
     void a_number_counts_once_it_is_typed(Figure.Held held, BigDecimal value, BigDecimal perCell) {
@@ -117,7 +117,7 @@ final class ExprTest {
         assertThat(none.plus(typed("A1", "1")).isLive()).isTrue();
     }
 
-    /** 5 − −3 and 5 × −3: two signs never stand side by side. */
+    /** 5 − −3 and 5 × −3: two signs are never side by side. */
     @Test
     void a_negative_number_stands_in_brackets() {
         same(typed("A1", "5").minus(Expr.of(-3)), 8);
@@ -139,7 +139,7 @@ final class ExprTest {
         same(typed("A1", number).rounded(digits), rounded);
     }
 
-    /** In binary fractions 0.1 × 3 / 0.1 is a trifle more than 3, and 0.7 × 100 a trifle less than 70. */
+    /** In binary fractions 0.1 × 3 / 0.1 is slightly more than 3, and 0.7 × 100 slightly less than 70. */
     @Test
     void rounding_up_is_not_deceived_by_binary_fractions() {
         Expr three = typed("A1", "0.1").times(Expr.of(3)).over(typed("A2", "0.1"));
@@ -174,7 +174,7 @@ final class ExprTest {
         same(Expr.of(10).minus(Expr.sumOf("Costs", "C4:C5", new BigDecimal("4"))), 6);
     }
 
-    /** A result sheet may get another name than it was built with, where a person's own sheet is called so. */
+    /** A result sheet gets another name than it was built with if a sheet of the person has that name. */
     @Test
     void a_result_sheet_s_cell_follows_its_final_name_and_a_person_s_does_not() {
         Expr ours = Expr.cell("Costs", "B2", BigDecimal.ONE);
@@ -209,7 +209,7 @@ final class ExprTest {
         return Expr.input(new Figure(inCell.multiply(perCell), new Origin("book.xlsx", "Inputs", cell), perCell));
     }
 
-    /** What a formula with plain numbers and all its brackets comes to. */
+    /** The value of a formula of plain numbers with all brackets. */
     private double spelled(String formula) {
         return sheets.compute(formula);
     }

@@ -53,7 +53,7 @@ final class SheetBuilderTest {
                 .isInstanceOf(IllegalStateException.class);
     }
 
-    /** Words and gaps between figures count for nothing, as in a spreadsheet. */
+    /** Words and gaps between figures are ignored in a sum, as in a spreadsheet. */
     @Test
     void a_column_is_added_up_from_its_figures() {
         sheet.value(1, 2, Expr.of(5), NumberFormat.WHOLE, Look.PLAIN);

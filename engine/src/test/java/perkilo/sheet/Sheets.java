@@ -10,9 +10,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/**
- * A scratch workbook that computes formulas as a spreadsheet does: with Apache POI's evaluator, in binary fractions.
- */
+/** A scratch workbook that computes formulas like a spreadsheet: with Apache POI's evaluator, in binary fractions. */
 final class Sheets {
 
     private final XSSFWorkbook workbook = new XSSFWorkbook();
@@ -35,12 +33,12 @@ final class Sheets {
         return row.createCell(at.getCol());
     }
 
-    /** What the formula of a figure comes to. */
+    /** The value of a figure's formula. */
     double compute(Expr expr) {
         return compute(expr.formula(name -> name));
     }
 
-    /** What a formula comes to. */
+    /** The value of a formula. */
     double compute(String formula) {
         scratch.setCellFormula(formula);
         FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();

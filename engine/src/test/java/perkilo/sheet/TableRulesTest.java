@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 
-/** A row of a table is ruled from its first column to the last head, whatever is missing in it. */
+/** Each row of a table has border lines from its first column to the last head, even if cells are missing. */
 final class TableRulesTest {
 
     private final SheetBuilder sheet = new SheetBuilder("Any");

@@ -19,9 +19,9 @@ final class CurrenciesTest {
     private static final CurrencyUnit EUR = Currencies.of("EUR");
 
     /**
-     * Minor units as the JDK ships them from ISO 4217 ({@code iso4217-minor-units.csv}). The engine asks the same
-     * source, so this shows that nothing on the way changes a digit, and fails where a later JDK does; it does not
-     * prove the JDK.
+     * Minor units as the JDK ships them from ISO 4217 ({@code iso4217-minor-units.csv}). The engine uses the same
+     * source, so this test shows that no digit changes on the way, and it fails if a later JDK differs. It does not
+     * prove that the JDK is right.
      */
     @Test
     void minor_units_are_those_of_iso_4217() {
@@ -31,7 +31,7 @@ final class CurrenciesTest {
                         .isEqualTo(Integer.parseInt(row[1])));
     }
 
-    /** The standard's registry, which is not asked, has the same currencies. */
+    /** The standard's registry, which the engine does not use, has the same currencies. */
     @Test
     void the_registry_of_the_standard_agrees() {
         assertThat(Monetary.getCurrencies()).hasSizeGreaterThan(150).allSatisfy(registered -> {

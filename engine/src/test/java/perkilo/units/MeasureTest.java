@@ -138,7 +138,7 @@ final class MeasureTest {
         assertThat(Measure.parse(measure.symbol())).contains(measure);
     }
 
-    /** What JSR 385 makes of 100 g is what the engine makes of it. */
+    /** JSR 385 and the engine convert 100 g alike. */
     @Test
     void the_units_are_those_of_the_standard() {
         Unit<Mass> gram = Measure.G.unit().asType(Mass.class);

@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import perkilo.origin.Figure;
 
-/** Tables that somebody else published, each row with its source. */
+/** Published tables of rates, each row with its source. */
 final class PublishedRates {
 
     private PublishedRates() {}

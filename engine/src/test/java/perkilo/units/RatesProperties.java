@@ -10,7 +10,7 @@ import net.jqwik.api.constraints.Scale;
 import perkilo.Ratio;
 import perkilo.origin.Figure;
 
-/** What holds of conversion at any rate. */
+/** Rules of conversion that hold at any rate. */
 final class RatesProperties {
 
     private static final LocalDate DAY = LocalDate.of(2026, 3, 10);

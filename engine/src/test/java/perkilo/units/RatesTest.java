@@ -14,7 +14,7 @@ import perkilo.Ratio;
 import perkilo.origin.Figure;
 
 /**
- * Which rate holds on a day, and what it makes of an amount.
+ * The choice of a day's rate, and the conversion of amounts.
  *
  * <p>Rates: euro foreign exchange reference rates of the European Central Bank ({@code ecb-reference-rates.csv}); the
  * amounts are quotients and products of them.
@@ -182,7 +182,7 @@ final class RatesTest {
 
     /**
      * The European Central Bank's reference rate of the lev had five figures; the rate at which it was fixed to the
-     * euro has six. A table that holds the legal rate must give that one back.
+     * euro has six. A table that holds the legal rate must return that one.
      */
     @Test
     void a_reference_rate_is_not_the_legal_rate() {

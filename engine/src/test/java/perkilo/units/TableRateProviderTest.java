@@ -14,7 +14,7 @@ import javax.money.convert.ExchangeRateProvider;
 import org.junit.jupiter.api.Test;
 
 /**
- * A table of rates, asked through the interfaces of JSR 354.
+ * A table of rates, used through the interfaces of JSR 354.
  *
  * <p>Rates: euro foreign exchange reference rates of the European Central Bank ({@code ecb-reference-rates.csv}).
  */

@@ -14,11 +14,11 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 
 /**
- * A column of a result table: everything that is to be said about it, in one place.
+ * A column of a result table, described completely in one place.
  *
  * <p>A column holds words, a sentence or a figure. A figure has a {@link #value value} from the engine, a
  * {@link #formula formula}, or both; where it has both, they are compared when the sheet is built. A column shows on
- * the sheet unless it is {@link #notOnSheet}; it shows in JSON and on the terminal where that is declared.
+ * the sheet unless it is {@link #notOnSheet}; it shows in JSON and on the terminal if that is declared.
  *
  * <pre>{@code
  * final Column<RunCost> unitCost = Column.<RunCost>of("unitCost", "Unit cost")
@@ -29,7 +29,7 @@ import perkilo.sheet.ResultSheet;
  *         .json();
  * }</pre>
  *
- * <p>A column is declared in one go and not changed afterwards.
+ * <p>A column is declared in one expression and not changed afterwards.
  *
  * @param <R> what a row of the table is about
  */
@@ -71,138 +71,141 @@ public final class Column<R> {
     /**
      * A column.
      *
-     * @param key its name in JSON and in faults, such as {@code unitCost}
+     * @param key its name in JSON and in error messages, such as {@code unitCost}
      * @param heading as the sheet shows it; empty for a column without one
      */
     public static <R> Column<R> of(String key, String heading) {
         return new Column<>(key, heading);
     }
 
-    /** How wide it is on the sheet, in characters; a column of a sheet is as wide as the widest that is declared. */
+    /** Sets the width on the sheet, in characters; a sheet's column is as wide as the widest one declared. */
     public Column<R> width(int characters) {
         width = characters;
         return this;
     }
 
-    /** Leaves the place of its heading empty, outside the table's heads. */
+    /** Leaves the cell of the heading empty. */
     public Column<R> withoutHeading() {
         headed = false;
         return this;
     }
 
-    /** Keeps it off the sheet: it is for JSON or the terminal alone. */
+    /** Keeps it off the sheet: it is for JSON or the terminal only. */
     public Column<R> notOnSheet() {
         onSheet = false;
         return this;
     }
 
-    /** The figure as the engine has computed it; null where a row has none. */
+    /** Sets the engine's figure; null if a row has none. */
     public Column<R> value(Function<R, @Nullable BigDecimal> engine) {
         value = engine;
         return this;
     }
 
-    /** The figure as a formula; null where a row has none. Without a formula the engine's value is a plain number. */
+    /**
+     * Sets the figure as a formula; null if a row has none. Without a formula the engine's value is written as a plain
+     * number.
+     */
     public Column<R> formula(Function<Row<R>, @Nullable Expr> live) {
         formula = live;
         return this;
     }
 
-    /** Words; null for an empty cell. In a column of figures: what a row says that has no figure. */
+    /** Sets the words; null for an empty cell. In a column of figures these are the words of a row without a figure. */
     public Column<R> words(Function<R, @Nullable String> text) {
         words = text;
         return this;
     }
 
-    /** What the words of a column of figures look like. */
+    /** Sets the look of the words in a column of figures. */
     public Column<R> wordsLook(Look look) {
         wordsLook = look;
         wordsHaveLook = true;
         return this;
     }
 
-    /** A sentence whose figures stay live; no parts for an empty cell. */
+    /** Sets a sentence with live figures; no parts for an empty cell. */
     public Column<R> sentence(Function<Row<R>, List<ResultSheet.Part>> parts) {
         sentence = parts;
         return this;
     }
 
-    /** How its numbers are shown. */
+    /** Sets the number format. */
     public Column<R> format(NumberFormat one) {
         format = one;
         return this;
     }
 
-    /** How its numbers are shown, row by row. */
+    /** Sets the number format row by row. */
     public Column<R> format(Function<R, NumberFormat> each) {
         formatOf = each;
         return this;
     }
 
-    /** What its cells look like. */
+    /** Sets the look of its cells. */
     public Column<R> look(Look one) {
         look = one;
         return this;
     }
 
-    /** What its cells look like, row by row. */
+    /** Sets the look of its cells row by row. */
     public Column<R> look(Function<R, Look> each) {
         lookOf = each;
         return this;
     }
 
-    /** The cell that a click on one of its cells leads to. */
+    /** Sets the cell that a click on one of its cells opens. */
     public Column<R> link(Function<R, Origin> to) {
         link = to;
         return this;
     }
 
-    /** The address of the file that a click on its words opens; null for none. */
+    /** Sets the address of the file that a click on its words opens; null for none. */
     public Column<R> file(Function<R, @Nullable String> address) {
         file = address;
         return this;
     }
 
-    /** Lets its cells change their look by their value. */
+    /** Makes the look of its cells depend on their value. */
     public Column<R> mark(Mark<R> one) {
         marks.add(one);
         return this;
     }
 
-    /** Words in the row of totals, below the last row. */
+    /** Sets words for the row of totals, below the last row. */
     public Column<R> totalWords(String text) {
         totalWords = text;
         return this;
     }
 
-    /** Adds its cells up in the row of totals. */
+    /** Adds up its cells in the row of totals. */
     public Column<R> sum() {
         return total(placed -> placed.sum(this));
     }
 
     /**
-     * Adds its cells up in the row of totals.
+     * Adds up its cells in the row of totals.
      *
-     * @param engine what the engine has computed
+     * @param engine the engine's value
      */
     public Column<R> sum(BigDecimal engine) {
         totalEngine = engine;
         return sum();
     }
 
-    /** A figure in the row of totals; null for none. */
+    /** Sets a figure for the row of totals; null for none. */
     public Column<R> total(Function<Placed<R>, @Nullable Expr> formula) {
         total = formula;
         return this;
     }
 
-    /** What its total looks like. */
+    /** Sets the look of its total. */
     public Column<R> totalLook(Look one) {
         totalLook = one;
         return this;
     }
 
-    /** Shows it in JSON, under its key: a figure as text, words as they are. */
+    /** Shows it in JSON under its key: a figure as text, words unchanged. */
     public Column<R> json() {
         json = entry -> {
             BigDecimal figure = valueOf(entry);
@@ -212,7 +215,7 @@ public final class Column<R> {
     }
 
     /**
-     * Shows it in JSON, under its key.
+     * Shows it in JSON under its key.
      *
      * @param answer a number as a {@link BigDecimal} (written as text), whole numbers, truth values, words, a map or
      *     list of those, {@link Table.Filled} rows of another table, or {@link Table.One} of them; null for null
@@ -228,19 +231,19 @@ public final class Column<R> {
         return this;
     }
 
-    /** Shows it on the terminal, under its heading. */
+    /** Shows it on the terminal under its heading. */
     public Column<R> terminal(Function<R, String> text) {
         terminal = text;
         return this;
     }
 
-    /** Shows it on the terminal, under another heading. */
+    /** Shows it on the terminal under another heading. */
     public Column<R> terminal(String otherHeading, Function<R, String> text) {
         terminalHeading = otherHeading;
         return terminal(text);
     }
 
-    /** Its name in JSON and in faults. */
+    /** Its name in JSON and in error messages. */
     public String key() {
         return key;
     }
@@ -275,22 +278,22 @@ public final class Column<R> {
         return terminal != null;
     }
 
-    /** What JSON shows of a row; see {@link #json(Function)} for the types. */
+    /** The value of a row in JSON; see {@link #json(Function)} for the types. */
     public @Nullable Object jsonOf(R entry) {
         return json == null ? null : json.apply(entry);
     }
 
-    /** What the terminal shows of a row. */
+    /** The words of a row on the terminal. */
     public String terminalOf(R entry) {
         return terminal == null ? "" : terminal.apply(entry);
     }
 
-    /** The engine's figure of a row; null where there is none. */
+    /** The engine's figure of a row; null if there is none. */
     public @Nullable BigDecimal valueOf(R entry) {
         return value == null ? null : value.apply(entry);
     }
 
-    /** The words of a row; null where there are none. */
+    /** The words of a row; null if there are none. */
     public @Nullable String wordsOf(R entry) {
         return words == null ? null : words.apply(entry);
     }
@@ -327,12 +330,12 @@ public final class Column<R> {
         return totalLook;
     }
 
-    /** The format of the total: that of all rows, or of the last where they differ. */
+    /** The format of the total: that of the rows, or of the last row if they differ. */
     NumberFormat totalFormat(List<R> rows) {
         return formatOf == null || rows.isEmpty() ? format : formatOf.apply(rows.get(rows.size() - 1));
     }
 
-    /** The figure of a row: the formula, or else the engine's value as a plain number; null where there is none. */
+    /** The figure of a row: the formula, or else the engine's value as a plain number; null if there is none. */
     @Nullable Expr figureOf(Row<R> row) {
         if (formula != null) {
             return formula.apply(row);

@@ -7,7 +7,7 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.Sign;
 
 /**
- * Cells of a column that change their look by their value, or by that of another column.
+ * A conditional look: cells of a column whose look depends on their value, or on that of another column.
  *
  * @param <R> what a row of the table is about
  */
@@ -26,17 +26,17 @@ public final class Mark<R> {
     /** The cells of the table's first row, by column, as a condition's formula writes them. */
     public interface FirstRow<R> {
 
-        /** Such as {@code D5}: what the formula refers to moves along with the cells. */
+        /** The name of a cell, such as {@code D5}; references move along with the cells. */
         String cell(Column<R> column);
     }
 
-    /** Where a cell's own value is below or above zero, or the lowest of its column. */
+    /** Marks cells whose own value is below or above zero, or the lowest of their column. */
     public static <R> Mark<R> where(ResultSheet.Condition condition, Look look) {
         return new Mark<>(condition, null, look);
     }
 
     /**
-     * Where a formula holds.
+     * Marks cells for which a formula is true.
      *
      * @param formula for the table's first row, without its equals sign
      */
@@ -44,12 +44,12 @@ public final class Mark<R> {
         return new Mark<>(null, formula, look);
     }
 
-    /** Where a column's number is below zero, but for what binary fractions leave of nothing. */
+    /** Marks cells for which a column's number is below zero by more than the error of binary fractions. */
     public static <R> Mark<R> belowZero(Column<R> column, Look look) {
         return where(first -> "ROUND(" + first.cell(column) + "," + Sign.DIGITS + ")<0", look);
     }
 
-    /** Where a column's words carry the sign that asks for attention, in whatever language they are. */
+    /** Marks cells for which a column's words carry the sign that asks for attention, in any language. */
     public static <R> Mark<R> attention(Column<R> column, Look look) {
         return where(first -> Sign.isIn(first.cell(column)), look);
     }

@@ -16,10 +16,10 @@ import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.SheetNames;
 
 /**
- * A table with rows and a place on a sheet.
+ * A table with rows, placed on a sheet.
  *
- * <p>Its cells can be referred to before it is {@link #write written}, from its own formulas and from other tables':
- * what a cell comes to is worked out when it is first asked for.
+ * <p>Its cells can be referred to before it is {@link #write written}, from its own formulas and from other tables': a
+ * cell is computed when it is first needed.
  *
  * @param <R> what a row is about
  */
@@ -35,10 +35,10 @@ public final class Placed<R> {
     private final IdentityHashMap<Column<R>, @Nullable Figure[]> figures = new IdentityHashMap<>();
     private @Nullable IdentityHashMap<R, Integer> indexes;
 
-    /** What a cell comes to; null where it holds no figure. */
+    /** The figure in a cell; null if it holds none. */
     private record Figure(@Nullable Expr expr) {
 
-        /** Marks a cell that is being worked out, to find formulas that run in a circle. */
+        /** Marks a cell that is being computed, to find formulas that refer to themselves. */
         static final Figure IN_WORK = new Figure(null);
     }
 
@@ -57,7 +57,7 @@ public final class Placed<R> {
         }
     }
 
-    /** Makes the sheet's columns as wide as declared, and writes nothing: the table may have no rows to show. */
+    /** Sets the widths of the sheet's columns without writing anything, for a table that may have no rows. */
     public Placed<R> widen() {
         for (Map.Entry<Column<R>, Integer> each : places.entrySet()) {
             if (each.getKey().width() > 0) {
@@ -155,7 +155,7 @@ public final class Placed<R> {
         return rows;
     }
 
-    /** The sheet that it has its place on. */
+    /** The sheet that holds the table. */
     public SheetBuilder sheet() {
         return sheet;
     }
@@ -179,7 +179,7 @@ public final class Placed<R> {
         return false;
     }
 
-    /** A column's cell in the row of totals, to be used in a formula; a plain zero where it has none. */
+    /** A column's cell in the row of totals, for use in a formula; a plain zero if it has none. */
     public Expr total(Column<R> column) {
         Expr total = column.totalOf(this);
         String cell = SheetNames.cell(row(rows.size()), column(column));
@@ -210,23 +210,23 @@ public final class Placed<R> {
         return SheetNames.absolute(row(index), column(column));
     }
 
-    /** A cell that others may refer to or lead to. */
+    /** The place of a cell, for links. */
     public Origin origin(int index, Column<R> column) {
         return new Origin("", sheet.name(), address(index, column));
     }
 
-    /** The figure in a cell, as a reference to it; a plain zero where the cell is empty. */
+    /** The figure in a cell, as a reference to it; a plain zero if the cell is empty. */
     public Expr ref(int index, Column<R> column) {
         Expr figure = figure(index, column);
         return figure == null ? Expr.of(0) : Expr.cell(sheet.name(), address(index, column), figure.value());
     }
 
-    /** The figure in a cell of an entry's row, as a reference to it; a plain zero where the cell is empty. */
+    /** The figure in a cell of an entry's row, as a reference to it; a plain zero if the cell is empty. */
     public Expr ref(R entry, Column<R> column) {
         return ref(indexOf(entry), column);
     }
 
-    /** The index of an entry's row: of the very entry, not of one that is equal to it. */
+    /** The index of an entry's row; finds the same object, not an equal one. */
     public int indexOf(R entry) {
         IdentityHashMap<R, Integer> known = indexes;
         if (known == null) {
@@ -294,22 +294,22 @@ public final class Placed<R> {
         return rows.isEmpty() ? Expr.of(0) : Expr.lowestOf(sheet.name(), rectangle(column, 0, rows.size() - 1), lowest);
     }
 
-    /** Where to find a column's cells, for a chart. */
+    /** The range of a column's cells, for a chart. */
     public Chart.Range range(Column<R> column) {
         return range(column, 0, rows.size() - 1);
     }
 
-    /** Where to find a column's cells from one row to another, both included, for a chart. */
+    /** The range of a column's cells from one row to another, both included, for a chart. */
     public Chart.Range range(Column<R> column, int from, int to) {
         return new Chart.Range(sheet.name(), rectangle(column, from, to));
     }
 
-    /** Where to find a row's cells from one column to another, both included, for a chart. */
+    /** The range of a row's cells from one column to another, both included, for a chart. */
     public Chart.Range range(int index, Column<R> from, Column<R> to) {
         return new Chart.Range(sheet.name(), rectangle(index, from, to));
     }
 
-    /** Where to find the headings from one column to another, both included, for a chart. */
+    /** The range of the headings from one column to another, both included, for a chart. */
     public Chart.Range headings(Column<R> from, Column<R> to) {
         return new Chart.Range(
                 sheet.name(), SheetNames.cell(headRow, column(from)) + ":" + SheetNames.cell(headRow, column(to)));
@@ -333,9 +333,9 @@ public final class Placed<R> {
     }
 
     /**
-     * Prints the table on pages side by side, with its headings and its first columns on each of them.
+     * Prints the table on pages side by side, with its headings and first columns on each page.
      *
-     * @param lastOnEach the last of the columns that every page repeats
+     * @param lastOnEach the last column that is repeated on every page
      * @param last the last column that is printed
      * @param beginPages columns that begin a new page
      */
@@ -364,7 +364,7 @@ public final class Placed<R> {
         return numbers;
     }
 
-    @SuppressWarnings("ReferenceEquality") // the mark itself is meant
+    @SuppressWarnings("ReferenceEquality") // compares with the mark object itself
     private @Nullable Expr figure(int index, Column<R> column) {
         @Nullable Figure[] known = figures.computeIfAbsent(column, any -> new Figure[rows.size()]);
         Figure figure = known[index];

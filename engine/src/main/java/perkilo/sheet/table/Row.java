@@ -4,7 +4,7 @@ import java.util.List;
 import perkilo.sheet.Expr;
 
 /**
- * A row of a table that has a place on a sheet, as a column's formula sees it.
+ * A row of a placed table, as a column's formula sees it.
  *
  * @param <R> what the row is about
  * @param entry what this row is about
@@ -13,7 +13,7 @@ import perkilo.sheet.Expr;
  */
 public record Row<R>(R entry, int index, Placed<R> table) {
 
-    /** The row's cell in another column, to be used in a formula. */
+    /** The row's cell in another column, for use in a formula. */
     public Expr ref(Column<R> column) {
         return table.ref(index, column);
     }

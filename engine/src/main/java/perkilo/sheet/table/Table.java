@@ -8,7 +8,7 @@ import perkilo.sheet.SheetBuilder;
  * A declared table: its columns in order.
  *
  * @param <R> what a row is about
- * @param columns in the order in which they show
+ * @param columns in the order in which they are shown
  */
 public record Table<R>(List<Column<R>> columns) {
 
@@ -18,7 +18,7 @@ public record Table<R>(List<Column<R>> columns) {
 
     /** A table of columns. */
     @SafeVarargs
-    @SuppressWarnings("varargs") // the array is copied at once, and nothing is put into it
+    @SuppressWarnings("varargs") // the array is only copied
     public static <R> Table<R> of(Column<R>... columns) {
         List<Column<R>> all = new ArrayList<>(columns.length);
         for (Column<R> column : columns) {
@@ -28,16 +28,16 @@ public record Table<R>(List<Column<R>> columns) {
     }
 
     /**
-     * The table with rows on a sheet. Nothing is written yet, but its cells can be referred to.
+     * Places the table with rows on a sheet. Nothing is written yet, but its cells can be referred to.
      *
      * @param headRow the row of the headings, from zero; the rows follow it
-     * @param rows what they are about
+     * @param rows the entries that the rows are about
      */
     public Placed<R> at(SheetBuilder sheet, int headRow, List<R> rows) {
         return new Placed<>(sheet, this, headRow, 0, true, rows);
     }
 
-    /** The same, from another column on. */
+    /** Places the table like the method above, but from another first column. */
     public Placed<R> at(SheetBuilder sheet, int headRow, int firstColumn, List<R> rows) {
         return new Placed<>(sheet, this, headRow, firstColumn, true, rows);
     }

@@ -6,28 +6,28 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 
 /**
- * What tells the look of one cell from that of another.
+ * Everything that decides what a cell looks like.
  *
  * @param look what the cell is for
  * @param format how its number is shown
- * @param quoted whether it holds words that an office suite would take for a formula when they are edited
+ * @param quoted whether it holds words that an office suite would read as a formula once they are edited
  * @param wrapped whether its words run over several lines
  * @param linked whether a click leads to another cell
- * @param place where its words stand
+ * @param place how its words are aligned
  */
 record CellLook(Look look, NumberFormat format, boolean quoted, boolean wrapped, boolean linked, Place place) {
 
-    /** Where words stand in their cell. */
+    /** How words are aligned in their cell. */
     enum Place {
-        /** As the office suite does it: words at the left, numbers at the right. */
+        /** As the office suite aligns them: words left, numbers right. */
         USUAL,
-        /** At the right, as the numbers below them. */
+        /** Right, like the numbers below them. */
         RIGHT,
-        /** A little away from the number at their left. */
+        /** Left, with a small gap to the number beside them. */
         INDENTED
     }
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof CellLook same

@@ -3,23 +3,23 @@ package perkilo.xlsx.author;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Words as a cell can hold them. */
+/** Text in a form that a cell can hold. */
 final class CellText {
 
     /** The most characters that office suites keep in a cell. */
     private static final int LONGEST = 32_767;
 
-    /** What a file would take for a character written as its number. */
+    /** The beginning of what a file would read as an escaped character. */
     private static final Pattern LIKE_A_CODE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
 
     private CellText() {}
 
-    /** Whether an office suite would take the words for a formula if a person typed them. */
+    /** Whether an office suite would read the words as a formula if a person typed them. */
     static boolean looksLikeFormula(String text) {
         return !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0;
     }
 
-    /** The words without characters that no XML can hold, cut where they are too long. */
+    /** The words without characters that XML cannot hold, cut if they are too long. */
     static String storable(String text) {
         String kept = writable(text);
         int length = Math.min(kept.length(), LONGEST);
@@ -28,7 +28,7 @@ final class CellText {
         return cut.contains("_x") ? LIKE_A_CODE.matcher(cut).replaceAll(Matcher.quoteReplacement("_x005F_")) : cut;
     }
 
-    /** The words without characters that no XML can hold. */
+    /** The words without characters that XML cannot hold. */
     static String writable(String text) {
         if (isPlain(text)) {
             return text;
@@ -38,7 +38,7 @@ final class CellText {
         return kept.toString();
     }
 
-    /** Whether there are none but characters of one {@code char} each that every XML can hold. */
+    /** Whether all characters are one {@code char} each and can be held by XML. */
     private static boolean isPlain(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (!isStorable(text.charAt(i))) {

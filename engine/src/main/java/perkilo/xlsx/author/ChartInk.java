@@ -1,6 +1,6 @@
 package perkilo.xlsx.author;
 
-/** What a chart looks like around its series: quiet lines, small words, no frame. */
+/** The look of a chart around its series: thin lines, small words, no frame. */
 final class ChartInk {
 
     /** Sizes of words in hundredths of a point. */
@@ -26,7 +26,7 @@ final class ChartInk {
         xml.leaf("c:overlay", "val", false).close();
     }
 
-    /** A ground in one colour. */
+    /** A fill in one colour. */
     void fill(String color) {
         xml.open("a:solidFill").leaf("a:srgbClr", "val", color).close();
     }
@@ -49,7 +49,7 @@ final class ChartInk {
         xml.close();
     }
 
-    /** The look of the whole: white, without a frame, its words small. */
+    /** The look of the whole chart: white, without a frame, with small words. */
     void frame() {
         xml.open("c:spPr");
         fill("FFFFFF");

@@ -3,7 +3,7 @@ package perkilo.xlsx.author;
 import perkilo.sheet.Chart;
 import perkilo.sheet.NumberFormat;
 
-/** One chart, which an office suite draws anew whenever a cell changes. */
+/** The part of one chart, which an office suite redraws whenever a cell changes. */
 final class ChartPart {
 
     /** The numbers by which series refer to their axes. */

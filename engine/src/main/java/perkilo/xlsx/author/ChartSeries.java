@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.sheet.Chart;
 import perkilo.sheet.NumberFormat;
 
-/** The series of a chart, with the values of their cells; what differs in colour differs in its marker too. */
+/** The series of a chart, with the values of their cells. Each series has its own colour and its own marker. */
 final class ChartSeries {
 
     /** Two points, in English metric units. */

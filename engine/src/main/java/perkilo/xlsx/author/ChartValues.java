@@ -15,7 +15,7 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.ResultSheet.Cell;
 import perkilo.sheet.SheetNames;
 
-/** What charts draw: references to cells of the result sheets, together with the values that stand there. */
+/** What charts draw: references to cells of the result sheets, together with the values of these cells. */
 final class ChartValues {
 
     private final Map<String, ResultSheet> sheets = new HashMap<>();
@@ -26,12 +26,12 @@ final class ChartValues {
         this.names = names;
     }
 
-    /** The words of a range; numbers as they are read. */
+    /** The words of a range; numbers as a reader sees them. */
     List<String> words(Chart.Range range) {
         return cells(range).stream().map(ChartValues::word).toList();
     }
 
-    /** The numbers of a range; null for what is not a number. */
+    /** The numbers of a range; null for anything else. */
     List<@Nullable Double> values(Chart.Range range) {
         List<@Nullable Double> values = new ArrayList<>();
         cells(range).forEach(cell -> values.add(number(cell)));

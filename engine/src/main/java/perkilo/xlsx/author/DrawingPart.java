@@ -3,7 +3,7 @@ package perkilo.xlsx.author;
 import java.util.List;
 import perkilo.sheet.Chart;
 
-/** Where the charts of a sheet stand. */
+/** The part that places the charts of a sheet. */
 final class DrawingPart {
 
     private final Xml xml =
@@ -11,7 +11,7 @@ final class DrawingPart {
 
     private DrawingPart() {}
 
-    /** Writes a drawing and its charts; gives the drawing's part. */
+    /** Writes a drawing and its charts; returns the name of the drawing's part. */
     static String write(List<Chart> charts, ChartValues values, PartList parts) {
         String part = parts.free("/xl/drawings/drawing1.xml");
         Relationships relationships = new Relationships(part);

@@ -8,20 +8,20 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.ResultSheet.Cell;
 
 /**
- * Widens columns whose head would just fit into one line, from edge to edge: it would touch the next one, and the two
- * would read as one. A head that is plainly longer is broken into lines, and leaves room.
+ * Widens columns whose head fills its line from edge to edge. Without room beside it, two neighbouring heads would read
+ * as one. A head that is clearly longer is broken into lines and needs no more room.
  */
 final class HeadFit {
 
-    /** Bold letters and a column's count of characters are about equally wide; fonts differ by this much. */
+    /** The least width of a bold letter, in characters of a column's width; fonts differ. */
     private static final double NARROWEST = 0.8;
 
-    /** What must stay free beside a head, in characters. */
+    /** The room that must stay free beside a head, in characters. */
     private static final int GAP = 1;
 
     private HeadFit() {}
 
-    /** The sheet with heads that stand apart. */
+    /** The sheet with room between its heads. */
     static ResultSheet of(ResultSheet sheet) {
         SortedMap<Integer, Integer> widths = new TreeMap<>(sheet.columnWidths());
         for (SortedMap<Integer, Cell> row : sheet.cells().values()) {

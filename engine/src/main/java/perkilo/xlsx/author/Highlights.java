@@ -5,7 +5,7 @@ import perkilo.sheet.ResultSheet.Condition;
 import perkilo.sheet.ResultSheet.Highlight;
 import perkilo.sheet.ResultSheet.Holds;
 
-/** Cells that change their look by their value. */
+/** Writes the conditional formats of a sheet: cells whose look depends on their value. */
 final class Highlights {
 
     private Highlights() {}

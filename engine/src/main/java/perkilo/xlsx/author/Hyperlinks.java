@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 
-/** The cells of a sheet that lead somewhere. */
+/** The cells of a sheet that have a link. */
 final class Hyperlinks {
 
     private final Links links;
@@ -16,7 +16,7 @@ final class Hyperlinks {
         this.links = links;
     }
 
-    /** Lets a click on a cell lead to a place, if it can be reached from here; says whether it can. */
+    /** Links a cell to a place if the place can be reached from this workbook; returns whether it can. */
     boolean add(String cell, @Nullable Origin place) {
         boolean leads = place != null && links.lead(place);
         if (place != null && leads) {

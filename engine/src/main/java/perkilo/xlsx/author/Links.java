@@ -9,12 +9,12 @@ import perkilo.origin.Origin;
 import perkilo.sheet.SheetNames;
 
 /**
- * Where a click on a cell may lead: to cells of the same workbook, and to other files that were named as such.
+ * The places that a cell may link to: cells of the same workbook, and other files that were named as such.
  *
- * @param bookName the workbook's file name as origins give it
- * @param ownSheets the sheets of the person
+ * @param bookName the workbook's file name as origins name it
+ * @param ownSheets the names of the person's sheets
  * @param resultSheets final names by the names that the result sheets were built with
- * @param files addresses of other files; an origin that names one as its file leads there
+ * @param files addresses of other files; an origin whose file is one of them links there
  */
 public record Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets, Set<String> files) {
 
@@ -26,12 +26,12 @@ public record Links(String bookName, List<String> ownSheets, Map<String, String>
         files = Set.copyOf(files);
     }
 
-    /** Links inside one workbook alone. */
+    /** Links inside one workbook only. */
     public Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets) {
         this(bookName, ownSheets, resultSheets, Set.of());
     }
 
-    /** Whether a click on a cell with this place leads anywhere. */
+    /** Whether a cell can link to this place. */
     boolean lead(Origin origin) {
         return locationOf(origin).isPresent() || files.contains(origin.file());
     }
@@ -44,7 +44,7 @@ public record Links(String bookName, List<String> ownSheets, Map<String, String>
                 : Optional.of(SheetNames.quoted(origin.sheet()) + "!" + (cell ? origin.cell() : "A1"));
     }
 
-    /** The place as a link gives it, such as {@code 'Offers'!F12}; empty where it is not in this workbook. */
+    /** The place as a link writes it, such as {@code 'Offers'!F12}; empty if it is not in this workbook. */
     Optional<String> locationOf(Origin origin) {
         String cell = origin.cell().isEmpty() ? "A1" : origin.cell();
         if (!CELL.matcher(cell).matches()) {

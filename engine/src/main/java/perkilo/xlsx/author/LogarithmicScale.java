@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.sheet.Chart;
 
 /**
- * An axis with the same distance between a value and its tenfold, from one power of ten to another.
+ * The scale of an axis on which each power of ten takes the same length.
  *
  * @param base the factor between two marks
  * @param from the first mark
@@ -14,7 +14,7 @@ record LogarithmicScale(double base, double from, double to) {
 
     private static final double BASE = 10;
 
-    /** The scale of a chart's horizontal axis; null for a linear one, as where a value has no logarithm. */
+    /** The scale of a chart's horizontal axis; null for a linear one, which is used if a value has no logarithm. */
     static @Nullable LogarithmicScale of(Chart chart, ChartValues values) {
         if (!chart.logarithmicAcross()) {
             return null;

@@ -4,20 +4,22 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.sheet.Look;
 
-/** The fonts, grounds and rules of each look. */
+/** The font, fill and border lines of each look. */
 final class LookStyles {
 
     static final String FONT = "Calibri";
     static final int USUAL_SIZE = 11;
 
     /**
-     * How words are written.
+     * A font.
      *
      * @param size in points
      */
     record Font(int size, String color, boolean bold) {
 
-        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        /**
+         * Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md).
+         */
         @Override
         public boolean equals(@Nullable Object other) {
             return other instanceof Font font && size == font.size && bold == font.bold && color.equals(font.color);
@@ -44,7 +46,7 @@ final class LookStyles {
             this.color = color;
         }
 
-        /** As the standard calls it, such as {@code thin}. */
+        /** Its name in the standard, such as {@code thin}. */
         String style() {
             return style;
         }
@@ -88,9 +90,9 @@ final class LookStyles {
     private LookStyles() {}
 
     /**
-     * How a cell's words are written.
+     * The font of a cell's words.
      *
-     * @param linked whether a click leads to another cell; such words are in the accent colour
+     * @param linked whether the cell has a link; such words are in the accent colour
      */
     static Font font(Look look, boolean linked) {
         boolean plain = ink(look).equals(Palette.INK);
@@ -124,7 +126,7 @@ final class LookStyles {
         };
     }
 
-    /** The colour behind the words; empty for none. */
+    /** The fill colour behind the words; empty for none. */
     static String ground(Look look) {
         return switch (look) {
             case HEADER -> Palette.HEADER_GROUND;

@@ -11,9 +11,9 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.ResultSheet.Cell;
 
 /**
- * Widens columns until every number in them can be read: office suites show one that does not fit as {@code ###}. A
- * column that is wide enough stays as it is; one that is not gets room for one digit more than its longest number has.
- * Words do not count: they run on over the next columns, or over several lines.
+ * Widens columns until every number in them can be read; office suites show a number that does not fit as {@code ###}.
+ * A column that is wide enough stays as it is. A column that is too narrow gets room for its longest number and one
+ * more digit. Words do not count: they run on over the next columns, or over several lines.
  */
 final class NumberFit {
 

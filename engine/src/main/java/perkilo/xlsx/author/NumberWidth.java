@@ -5,14 +5,14 @@ import java.math.RoundingMode;
 import perkilo.sheet.NumberFormat;
 
 /**
- * How wide a number is in a format. Widths are counted in quarters of a digit's, and rather too wide than too narrow,
- * as fonts differ.
+ * The width of a number in a format. Widths are counted in quarters of a digit's width and rounded up, because fonts
+ * differ.
  *
- * @param decimals digits behind the point, in the number as it stands in the cell: two more for per cent
- * @param shown digits behind the point as they are shown
- * @param grouped whether thousands are set apart
- * @param around what stands beside the number, such as a currency
- * @param numeric false for days and for a format that fits itself to its column: their digits say nothing
+ * @param decimals digits after the point in the cell's own number: two more than shown for per cent
+ * @param shown digits after the point as shown
+ * @param grouped whether thousands are separated
+ * @param around the words beside the number, such as a currency
+ * @param numeric false for days and for a format that adapts to its column: counting their digits would be wrong
  */
 record NumberWidth(int decimals, int shown, boolean grouped, int around, boolean numeric) {
 
@@ -23,7 +23,7 @@ record NumberWidth(int decimals, int shown, boolean grouped, int around, boolean
     private static final int PER_CENT = 7;
     private static final int GROUP = 3;
 
-    /** Reads a format's first part, which is that of numbers above zero. */
+    /** Reads a format's first section, which is for numbers above zero. */
     static NumberWidth of(NumberFormat format) {
         String code = format.code();
         int around = 0;
@@ -59,7 +59,7 @@ record NumberWidth(int decimals, int shown, boolean grouped, int around, boolean
         return new NumberWidth(decimals + perCent, decimals, grouped, around, numeric);
     }
 
-    /** As a number is shown: 999.996 has a digit more before its point than it seems when two decimals are shown. */
+    /** The number rounded as it is shown: with two decimals, 999.996 has four digits before the point. */
     BigDecimal rounded(BigDecimal value) {
         return value.setScale(decimals, RoundingMode.HALF_UP);
     }
@@ -72,8 +72,8 @@ record NumberWidth(int decimals, int shown, boolean grouped, int around, boolean
     /**
      * The characters that a column must hold.
      *
-     * @param digits before the point, in the number as it stands in the cell
-     * @param bold whether it is written so
+     * @param digits before the point in the cell's own number
+     * @param bold whether it is written in bold
      */
     int characters(int digits, boolean negative, boolean bold) {
         int width = around;

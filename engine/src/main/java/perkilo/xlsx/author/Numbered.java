@@ -4,7 +4,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Things that are listed once each, in the order of their numbers, by which they are referred to. */
+/** A list of distinct things in the order of their numbers; other parts refer to a thing by its number. */
 final class Numbered<T> implements Iterable<T> {
 
     private final Map<T, Integer> numbers = new LinkedHashMap<>();
@@ -19,7 +19,7 @@ final class Numbered<T> implements Iterable<T> {
         this.first = first;
     }
 
-    /** The number of a thing, listed if it is not yet. */
+    /** The number of a thing; adds it to the list if it is new. */
     int of(T thing) {
         Integer known = numbers.get(thing);
         if (known != null) {
@@ -34,7 +34,7 @@ final class Numbered<T> implements Iterable<T> {
         return numbers.isEmpty();
     }
 
-    /** How many there are, with those before the first. */
+    /** How many there are, including the numbers before the first. */
     int end() {
         return first + numbers.size();
     }

@@ -13,19 +13,19 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.ResultSheet.Cell;
 
 /**
- * Where a sheet begins new pages: where it says so, and before a part that would run over the end of a page although a
- * page can hold it. Of a part that no page can hold, the first rows stay with its heading. Where a page is full, the
- * next one is said to begin, so that all further pages end where they are expected to.
+ * The rows at which a sheet begins new pages in print: where the sheet asks for it, and before a part that would cross
+ * the end of a page although one page can hold it. If no page can hold a part, its first rows stay with its heading. A
+ * full page also gets an explicit break, so that all later pages end where they are expected to.
  *
- * <p>A part runs from its heading to the next one; a chart is a part of its own. One with a name above its first
- * heading, such as all of a run, is kept whole if it can be, and else part by part.
+ * <p>A part runs from its heading to the next heading; a chart is a part of its own. A group of parts under a common
+ * name, such as everything about one run, is kept on one page if possible, and otherwise part by part.
  */
 final class PageBreaks {
 
     /** Rows of a long part that stay with its heading: the heads of its columns and two more. */
     private static final int FIRST_ROWS = 3;
 
-    /** Office suites take no more breaks than about these; from memory. */
+    /** About the most breaks that office suites accept; from memory. */
     private static final int MOST = 1000;
 
     private final ResultSheet sheet;
@@ -59,7 +59,7 @@ final class PageBreaks {
     /**
      * The rows that begin a page.
      *
-     * @param pagePoints how high a page is, at the scale that the sheet is printed in
+     * @param pagePoints the height of a page in points, at the scale that the sheet is printed in
      */
     static List<Integer> of(ResultSheet sheet, double pagePoints) {
         return new PageBreaks(sheet, pagePoints).rows();
@@ -81,7 +81,7 @@ final class PageBreaks {
         return breaks.size() > MOST ? sheet.pageBreaksBefore() : new ArrayList<>(breaks);
     }
 
-    /** Whether what begins in a row has to begin the next page. */
+    /** Whether the part that begins in a row has to begin on the next page. */
     private boolean isTorn(int row, double used) {
         if (names.contains(row)) {
             double whole = height(row, last(row, names));
@@ -96,7 +96,7 @@ final class PageBreaks {
         return used + height(first, held ? last : Math.min(last, heading + FIRST_ROWS)) > pagePoints;
     }
 
-    /** The last filled row before the next of several rows, or the next break. */
+    /** The last filled row before the next of some given rows, or before the next break. */
     private int last(int row, SortedSet<Integer> next) {
         int end = Math.min(
                 first(next.tailSet(row + 1)), Math.min(first(names.tailSet(row + 1)), first(breaks.tailSet(row + 1))));

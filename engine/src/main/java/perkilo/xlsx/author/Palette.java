@@ -1,6 +1,6 @@
 package perkilo.xlsx.author;
 
-/** The colours of result sheets and charts: one accent, greys, and three quiet grounds for what asks for attention. */
+/** The colours of result sheets and charts: one accent, greys, and three light fills for cells that need attention. */
 final class Palette {
 
     static final String INK = "26323A";
@@ -26,12 +26,12 @@ final class Palette {
 
     private Palette() {}
 
-    /** The colour of a chart's series, counted from zero; they begin anew after the tenth. */
+    /** The colour of a chart's series, counted from zero; they start again after the tenth. */
     static String series(int number) {
         return SERIES[number % SERIES.length];
     }
 
-    /** A colour as the styles of cells write it, through which nothing shows. */
+    /** A colour as cell styles write it: opaque. */
     static String opaque(String color) {
         return "FF" + color;
     }

@@ -4,16 +4,16 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import perkilo.xlsx.parts.PartNames;
 
-/** The parts that are done, and what kind each is of. */
+/** The finished parts of a package and the type of each. */
 final class PartList {
 
     private final Map<String, byte[]> parts = new LinkedHashMap<>();
     private final Map<String, String> types = new LinkedHashMap<>();
 
     /**
-     * Adds a part with what it refers to.
+     * Adds a part and its relationships.
      *
-     * @param type its kind, one of {@link Names}
+     * @param type its type, one of {@link Names}
      */
     void add(String part, String type, byte[] xml, Relationships relationships) {
         types.put(part, type);
@@ -21,7 +21,7 @@ final class PartList {
         addRelationships(part, relationships);
     }
 
-    /** Adds what a part refers to, or the package itself. */
+    /** Adds the relationships of a part, or of the package itself. */
     void addRelationships(String source, Relationships relationships) {
         if (!relationships.isEmpty()) {
             parts.put(PartNames.relationshipsOf(source), relationships.xml());
@@ -33,7 +33,7 @@ final class PartList {
         return PartNames.free(like, parts::containsKey);
     }
 
-    /** All parts by their names, the list of kinds first. */
+    /** All parts by their names, the list of types first. */
     Map<String, byte[]> finished() {
         Xml xml = new Xml("Types", "xmlns", Names.CONTENT_TYPES);
         xml.leaf("Default", "Extension", "rels", "ContentType", Names.RELATIONSHIPS_TYPE);

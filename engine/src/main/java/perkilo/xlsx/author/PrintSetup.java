@@ -7,7 +7,7 @@ import java.util.TreeSet;
 import perkilo.sheet.Chart;
 import perkilo.sheet.ResultSheet;
 
-/** How a sheet is printed: A4, as wide as one page, its name and the page at the foot. */
+/** How a sheet is printed: A4, one page wide, with the sheet's name and the page number in the footer. */
 final class PrintSetup {
 
     private static final int A4 = 9;
@@ -17,19 +17,22 @@ final class PrintSetup {
     private static final double HEADER_INCHES = 0.3;
     private static final double FOOTER_INCHES = 0.35;
 
-    /** What lets a page across hold some 200 characters in print: small, but legible. */
+    /** The scale in per cent at which a landscape page holds about 200 characters: small, but legible. */
     private static final int SCALE_SIDE_BY_SIDE = 50;
 
     private static final double PAGE_SHORT_INCHES = 8.27;
     private static final double PAGE_LONG_INCHES = 11.69;
     private static final int POINTS_PER_INCH = 72;
 
-    /** What a column's width comes to in print; from memory of the usual font, whose digits are 7 of 96 dots wide. */
+    /**
+     * The width of one character of a column in print; from memory: a digit of the usual font is 7 dots wide at 96 dots
+     * per inch.
+     */
     private static final double POINTS_PER_CHARACTER = 5.25;
 
     private static final double POINTS_OF_MARGIN = 3.75;
 
-    /** Printers and office suites differ a little in what they get onto a page. */
+    /** The share of a page that can surely be used; printers and office suites differ a little in how much fits. */
     private static final double SURELY_USED = 0.97;
 
     /** The last column and the last row that a sheet can have, from zero. */
@@ -45,14 +48,14 @@ final class PrintSetup {
         this.xml = xml;
     }
 
-    /** Says whether the sheet is made to fit its pages; stands at the sheet's beginning. */
+    /** Writes whether the sheet is scaled to fit its pages; belongs at the sheet's beginning. */
     void fit() {
         xml.open("sheetPr")
                 .leaf("pageSetUpPr", "fitToPage", sheet.pages() == null)
                 .close();
     }
 
-    /** Writes margins, page, foot and breaks; stands behind the cells. */
+    /** Writes margins, page, footer and breaks; belongs after the cells. */
     void write() {
         xml.leaf(
                 "pageMargins",
@@ -81,7 +84,7 @@ final class PrintSetup {
         breaks("colBreaks", pages == null ? List.of() : pages.breaksBefore(), LAST_ROW);
     }
 
-    /** How many points of rows a page holds once the sheet is as wide as the page. */
+    /** The height of rows, in points, that a page holds once the sheet is scaled to the page's width. */
     private double pagePoints() {
         double across = sheet.landscape() ? PAGE_LONG_INCHES : PAGE_SHORT_INCHES;
         double down = sheet.landscape() ? PAGE_SHORT_INCHES : PAGE_LONG_INCHES;
@@ -90,7 +93,7 @@ final class PrintSetup {
         return (down - TOP_INCHES - BOTTOM_INCHES) * POINTS_PER_INCH / scale * SURELY_USED;
     }
 
-    /** How wide the columns are that hold anything, in points. */
+    /** The width in points of all columns that hold anything. */
     private double wide() {
         int last = 0;
         for (SortedMap<Integer, ResultSheet.Cell> row : sheet.cells().values()) {

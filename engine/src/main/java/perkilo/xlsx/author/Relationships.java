@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.xlsx.parts.PartNames;
 
-/** What one part refers to. */
+/** The relationships of one part: the parts and files that it refers to. */
 final class Relationships {
 
     private record Relationship(String kind, String target, boolean outside) {}
@@ -12,7 +12,7 @@ final class Relationships {
     private final String source;
     private final List<Relationship> all = new ArrayList<>();
 
-    /** For a part, or {@link PartNames#PACKAGE}. */
+    /** The relationships of a part, or of {@link PartNames#PACKAGE}. */
     Relationships(String source) {
         this.source = source;
     }
@@ -21,13 +21,13 @@ final class Relationships {
      * Adds a part that is referred to.
      *
      * @param kind such as {@code worksheet}
-     * @return by which the source refers to it
+     * @return the identifier by which the source refers to it
      */
     String add(String kind, String part) {
         return add(new Relationship(kind, PartNames.relative(source, part), false));
     }
 
-    /** Adds a file outside the workbook. */
+    /** Adds a reference to a file outside the workbook. */
     String addOutside(String kind, String address) {
         return add(new Relationship(kind, address, true));
     }

@@ -13,7 +13,7 @@ import perkilo.xlsx.parts.PartNames;
 /**
  * A report as a workbook that holds the result sheets and nothing else.
  *
- * <p>Its formulas refer to sheets that are in the person's workbook only; they are written as they are.
+ * <p>Its formulas may refer to sheets that only the person's workbook has; they are written unchanged.
  */
 public final class ResultPackage {
 
@@ -27,7 +27,7 @@ public final class ResultPackage {
     /**
      * A report to be written.
      *
-     * @param links where its cells may lead, and what its sheets are finally called
+     * @param links the places that its cells may link to, and the final names of its sheets
      */
     public ResultPackage(Report report, Links links) {
         this.report = report;

@@ -25,7 +25,7 @@ final class SheetCells {
     /**
      * The cells of a sheet.
      *
-     * @param clicks is told of the cells that lead somewhere
+     * @param clicks receives every cell that has a link
      */
     SheetCells(ResultSheet sheet, StyleSheet styles, Hyperlinks clicks, UnaryOperator<String> names) {
         this.sheet = sheet;
@@ -99,7 +99,7 @@ final class SheetCells {
         xml.words("v", Decimals.plain(expr.value()));
     }
 
-    /** A formula that is too long to be read is left out: its value stands. */
+    /** Writes a formula, unless it is too long for office suites; the cell then holds its value only. */
     private static void formula(String formula, Xml xml) {
         if (formula.length() <= LONGEST_FORMULA) {
             xml.words("f", formula);

@@ -6,13 +6,13 @@ import perkilo.sheet.Chart;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetNames;
 
-/** One sheet: its elements in the order that the standard gives them. */
+/** The part of one sheet, with its elements in the order that the standard requires. */
 final class SheetPart {
 
     /** A column's width is counted in 1/256 of a character. */
     private static final int PER_CHARACTER = 256;
 
-    /** The blank at both sides of a cell's words. */
+    /** The blank on both sides of a cell's words, in 1/256 of a character. */
     private static final int MARGIN = 182;
 
     private static final int WIDEST = 255 * PER_CHARACTER;

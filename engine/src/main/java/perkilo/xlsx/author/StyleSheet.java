@@ -9,10 +9,10 @@ import perkilo.xlsx.author.LookStyles.Line;
 /** The styles of one workbook's cells, each listed once. */
 final class StyleSheet {
 
-    /** The first number for formats of one's own; those below are built in. */
+    /** The first number for custom formats; lower numbers are built in. */
     private static final int FIRST_OWN_FORMAT = 164;
 
-    /** Of fills, the first two are fixed: none, and a grey pattern. */
+    /** The number of fixed fills: none, and a grey pattern. */
     private static final int FIRST_OWN_FILL = 2;
 
     private final Numbered<String> numberFormats = new Numbered<>(FIRST_OWN_FORMAT);

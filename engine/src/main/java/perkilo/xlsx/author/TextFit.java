@@ -9,13 +9,13 @@ import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.ResultSheet.Cell;
 
-/** Which words need several lines in their column, and how high their rows are then. */
+/** Finds words that need several lines in their column, and the height of their rows. */
 final class TextFit {
 
     /** The height of a row with one line. */
     static final float USUAL_POINTS = 17;
 
-    /** The width of a column that is given none, in characters. */
+    /** The width of a column without a width of its own, in characters. */
     static final int USUAL_WIDTH = 8;
 
     private static final float LINE_POINTS = 15;
@@ -25,7 +25,7 @@ final class TextFit {
     private static final float SECTION_POINTS = 24;
     private static final float ANSWER_POINTS = 21;
 
-    /** Bold words are wider than a column's count of characters says. */
+    /** How much wider bold words are than a column's count of characters. */
     static final double BOLD_WIDTH = 1.1;
 
     private final ResultSheet sheet;
@@ -34,7 +34,10 @@ final class TextFit {
         this.sheet = sheet;
     }
 
-    /** Whether a cell's words run over several lines: heads of columns, and words that the next cell would cut off. */
+    /**
+     * Whether a cell's words are broken into lines: true for heads of columns, and for words that the next cell would
+     * cut off.
+     */
     boolean isWrapped(int row, int column) {
         Cell cell = cell(row, column);
         return cell != null
@@ -49,13 +52,13 @@ final class TextFit {
         return words != null && (words.contains("\n") || (lines(words, column, 1) > 1 && !standsAlone(row, column)));
     }
 
-    /** Whether no other cell of the row is filled, so that the words may run on over the next columns. */
+    /** Whether the row has no other filled cell, so that the words may run on over the next columns. */
     private boolean standsAlone(int row, int column) {
         return row(row).entrySet().stream()
                 .allMatch(entry -> entry.getKey() == column || entry.getValue().content() instanceof ResultSheet.Blank);
     }
 
-    /** How high a row must be in points; empty for the usual height. */
+    /** The height that a row needs, in points; empty for the usual height. */
     Optional<Float> height(int row) {
         float height = USUAL_POINTS;
         for (Map.Entry<Integer, Cell> entry : row(row).entrySet()) {
@@ -79,7 +82,7 @@ final class TextFit {
         };
     }
 
-    /** How many lines words take, broken between words where they can be. */
+    /** How many lines a text takes, broken between words where possible. */
     private int lines(String text, int column, double widthPerCharacter) {
         int width = sheet.columnWidths().getOrDefault(column, USUAL_WIDTH);
         return WrappedWords.lines(text, (int) (width / widthPerCharacter));
@@ -97,7 +100,7 @@ final class TextFit {
         return false;
     }
 
-    /** Whether words stand to the right of a number, or of the head over numbers, and would touch it. */
+    /** Whether the cell on the left holds a number, or the head over numbers, so that the words would touch it. */
     boolean followsNumber(int row, int column) {
         Cell before = cell(row, column - 1);
         return before != null

@@ -5,7 +5,7 @@ import java.util.function.UnaryOperator;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetNames;
 
-/** The list of sheets, with the names that filters and print need. */
+/** The workbook part: the list of sheets, with the defined names that filters and printing need. */
 final class WorkbookPart {
 
     private final List<ResultSheet> sheets;
@@ -21,7 +21,7 @@ final class WorkbookPart {
      * The part.
      *
      * @param sheets in their order; the workbook's first relationships lead to them
-     * @param names the name that a sheet is finally called by
+     * @param names the final name of each sheet
      */
     static byte[] xml(List<ResultSheet> sheets, UnaryOperator<String> names) {
         return new WorkbookPart(sheets, names).xml();

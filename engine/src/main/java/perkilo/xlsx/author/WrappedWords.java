@@ -1,6 +1,6 @@
 package perkilo.xlsx.author;
 
-/** Words broken into lines as a spreadsheet breaks them: between words, and within one that is wider than a line. */
+/** Text broken into lines as a spreadsheet breaks it: between words, and inside a word that is wider than a line. */
 public final class WrappedWords {
 
     private WrappedWords() {}
@@ -8,8 +8,8 @@ public final class WrappedWords {
     /**
      * How many lines words take.
      *
-     * @param text line feeds in it begin a new line
-     * @param width of a line in characters; less than one counts as one
+     * @param text a line feed begins a new line
+     * @param width the width of a line in characters; less than one counts as one
      */
     public static int lines(String text, int width) {
         int lines = 0;

@@ -9,8 +9,8 @@ import javax.xml.stream.XMLStreamWriter;
 /**
  * One part of the package while it is written.
  *
- * <p>Names are written as they are given, prefix included; attributes are pairs of a name and a value, and a truth is
- * written as 1 or 0. Characters that no XML can hold are left out.
+ * <p>Names are written unchanged, prefix included. Attributes are pairs of a name and a value; a boolean is written as
+ * 1 or 0. Characters that XML cannot hold are left out.
  */
 final class Xml {
 
@@ -41,7 +41,7 @@ final class Xml {
         return this;
     }
 
-    /** Gives the element that was opened last another attribute, before anything stands in it. */
+    /** Adds an attribute to the element that was opened last, before any content is written. */
     Xml set(String attribute, Object value) {
         try {
             writer.writeAttribute(attribute, value(value));
@@ -69,7 +69,7 @@ final class Xml {
         return this;
     }
 
-    /** Writes an element with nothing in it. */
+    /** Writes an empty element. */
     Xml leaf(String name, Object... attributes) {
         try {
             writer.writeEmptyElement(name);
@@ -80,7 +80,7 @@ final class Xml {
         return this;
     }
 
-    /** Writes an element with words in it. */
+    /** Writes an element that holds words. */
     Xml words(String name, String words, Object... attributes) {
         open(name, attributes);
         try {
@@ -91,7 +91,7 @@ final class Xml {
         return close();
     }
 
-    /** Ends the part; gives its bytes. */
+    /** Ends the part and returns its bytes. */
     byte[] bytes() {
         try {
             writer.writeEndDocument();

@@ -2,18 +2,16 @@
  * A report as the parts of a workbook's package: sheets, styles, drawings and charts, in the open standard's XML
  * (ECMA-376, Office Open XML).
  *
- * <p>The parts are written by the JDK's own XML writer and nothing else, so that a small workbook is done before a
- * library for spreadsheets would be loaded. Whether they conform to the standard is a test's business: it holds each
- * part against the published schema.
+ * <p>The parts are written with the JDK alone, because loading a spreadsheet library takes longer than writing a small
+ * workbook. A test checks each part against the published schema of the standard.
  *
  * <ul>
  *   <li>{@link perkilo.xlsx.author.ResultPackage} puts the parts together;
  *   <li>{@link perkilo.xlsx.author.SheetPart} writes a sheet, {@link perkilo.xlsx.author.SheetCells} its cells,
  *       {@link perkilo.xlsx.author.ChartPart} a chart;
- *   <li>{@link perkilo.xlsx.author.NumberFit} sees to it that no number is cut off, and
- *       {@link perkilo.xlsx.author.HeadFit} that heads stand apart, {@link perkilo.xlsx.author.TextFit} that no words
- *       are;
- *   <li>{@link perkilo.xlsx.author.StyleSheet} numbers what cells look like.
+ *   <li>{@link perkilo.xlsx.author.NumberFit} makes room for numbers, {@link perkilo.xlsx.author.TextFit} for words,
+ *       and {@link perkilo.xlsx.author.HeadFit} between the heads of columns;
+ *   <li>{@link perkilo.xlsx.author.StyleSheet} numbers the looks of cells.
  * </ul>
  *
  * <p>Start at {@link perkilo.xlsx.author.ResultPackage}.

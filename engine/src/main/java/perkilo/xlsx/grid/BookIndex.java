@@ -10,13 +10,13 @@ import perkilo.xlsx.grid.PackageParts.Link;
 import perkilo.xlsx.parts.PartNames;
 
 /**
- * What the workbook part says: which sheets there are and how days are counted.
+ * The content of the workbook part: its sheets and how it counts days.
  *
- * @param sheets in the order of their tabs, without charts and macros that stand in tabs of their own
+ * @param sheets in the order of their tabs, without tabs that hold a chart or macros
  * @param date1904 whether days count from 1904
  * @param linksOut whether formulas may refer to other workbooks
- * @param styles the part with the formats; empty where there is none
- * @param texts the part with the shared texts; empty where there is none
+ * @param styles the part with the formats; empty if there is none
+ * @param texts the part with the shared texts; empty if there is none
  */
 record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String styles, String texts) {
 
@@ -24,13 +24,13 @@ record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String 
      * A sheet.
      *
      * @param name as its tab shows it
-     * @param part where its cells stand; empty where the workbook does not say
+     * @param part the part with its cells; empty if the workbook names none
      * @param visible whether a person sees its tab
      * @param ours whether it holds results of an earlier run, even under another name
      */
     record Sheet(String name, String part, boolean visible, boolean ours) {}
 
-    /** A tab before it is known whether it is one of ours. */
+    /** A tab, before it is checked whether it holds our results. */
     private record Tab(String name, String reference, boolean visible) {}
 
     /** Reads the workbook part. */

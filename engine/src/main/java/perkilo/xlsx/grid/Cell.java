@@ -5,14 +5,14 @@ import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What stands in one cell.
+ * The content of one cell.
  *
  * @param kind what it is
- * @param text for words, and for an error cell what is wrong with it, in words that follow "is"; numbers and dates are
- *     spelled when they are asked for
+ * @param text the words; for an error cell what is wrong, in words that follow "is"; empty for numbers and dates, whose
+ *     text is made on demand
  * @param number for a number
  * @param date for a date
- * @param format the number format as the spreadsheet spells it; empty where there is none
+ * @param format the number format as the spreadsheet spells it; empty if there is none
  */
 public record Cell(
         Kind kind,
@@ -21,7 +21,7 @@ public record Cell(
         @Nullable LocalDate date,
         String format) {
 
-    /** The most characters that a spreadsheet keeps in a cell. */
+    /** The most characters that a spreadsheet can keep in a cell. */
     private static final int LONGEST = 32_767;
 
     /** What a cell can be. */
@@ -36,7 +36,7 @@ public record Cell(
     /** Nothing. */
     public static final Cell BLANK = new Cell(Kind.BLANK, "", null, null, "");
 
-    /** As a person sees it; for an error cell what is wrong with it, in words that follow "is". */
+    /** The content as a person sees it; for an error cell what is wrong, in words that follow "is". */
     @Override
     public String text() {
         if (number != null) {
@@ -45,7 +45,7 @@ public record Cell(
         return date != null ? date.toString() : text;
     }
 
-    /** Words; blank if there is nothing but spaces. */
+    /** Words; blank if there are only spaces. */
     public static Cell text(String text) {
         if (text.length() > LONGEST) {
             return error(CellFaults.tooLong(text.length()));
@@ -54,7 +54,7 @@ public record Cell(
         return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "");
     }
 
-    /** A number that carries no format. */
+    /** A number without a format. */
     public static Cell number(BigDecimal number) {
         return number(number, "");
     }
@@ -78,7 +78,7 @@ public record Cell(
         return new Cell(Kind.ERROR, what, null, null, "");
     }
 
-    /** Whether nothing stands in it. */
+    /** Whether it is empty. */
     public boolean isBlank() {
         return kind == Kind.BLANK;
     }

@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes cells of what a sheet's part says: their type, value and style. */
+/** Makes cells from a sheet's part: from their type, value and style. */
 final class CellMaker implements PackedRow.Maker {
 
     private static final double LAST_DAY = 2_958_466;
@@ -31,7 +31,7 @@ final class CellMaker implements PackedRow.Maker {
     }
 
     /**
-     * Adds a saved value to a row, unless nothing is to be seen of it.
+     * Adds a saved value to a row, unless it is blank.
      *
      * @param type as the part spells it; empty for a number
      * @param value not empty
@@ -93,7 +93,7 @@ final class CellMaker implements PackedRow.Maker {
         return made.size() - 1;
     }
 
-    /** Sheets repeat their numbers; one cell does for all that are shown alike. */
+    /** The cell of a number; numbers repeat, so equal ones in the same style share one cell. */
     @Override
     public Cell number(String value, int style) {
         int place = (value.hashCode() * 31 + style) & (REMEMBERED - 1);
@@ -139,7 +139,7 @@ final class CellMaker implements PackedRow.Maker {
         return Cell.number(Decimal.shortest(value), format.code());
     }
 
-    /** Digits with a point among them or none, so few that they are what a person typed. */
+    /** Whether the text is digits with at most one point, and short enough to be exactly what a person typed. */
     private static boolean isShortDecimal(String text) {
         int points = 0;
         for (int i = 0; i < text.length(); i++) {

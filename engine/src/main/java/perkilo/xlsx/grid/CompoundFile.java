@@ -3,12 +3,12 @@ package perkilo.xlsx.grid;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
-/** Files in the container that office suites used before 2007, and still use for what is encrypted. */
+/** Files in the container format that office suites used before 2007 and still use for encrypted files. */
 final class CompoundFile {
 
     private CompoundFile() {}
 
-    /** What such a file is and what to do, by the names of the streams in it. */
+    /** The message for such a file, by the names of the streams in it. */
     static String refusal(Path file, byte[] content) {
         if (holds(content, "EncryptedPackage")) {
             return FileMessages.password(file);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Comma-, semicolon- or tab-separated text, quoted as RFC 4180 has it. */
+/** Comma-, semicolon- or tab-separated text, quoted as in RFC 4180. */
 public final class Csv {
 
     private static final char QUOTE = '"';
@@ -26,7 +26,7 @@ public final class Csv {
         return lines;
     }
 
-    /** Takes each record of a text in turn, blank lines included. */
+    /** Passes each record of a text to a consumer, blank lines included. */
     static void read(String text, char delimiter, Consumer<Line> take) {
         Csv csv = new Csv(text, delimiter);
         while (csv.at < text.length()) {
@@ -34,7 +34,10 @@ public final class Csv {
         }
     }
 
-    /** The delimiter that parts most fields outside quotation marks in the first line that has any; a comma if none. */
+    /**
+     * The delimiter that occurs most often outside quotation marks, in the first line that has any; a comma if none
+     * has.
+     */
     static char delimiter(String text) {
         int[] seen = new int[3];
         boolean quoted = false;
@@ -130,7 +133,7 @@ public final class Csv {
      * One field.
      *
      * @param text without its quotation marks
-     * @param quoted whether it stood in quotation marks
+     * @param quoted whether it was in quotation marks
      */
     public record Field(String text, boolean quoted) {}
 }

@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 /**
  * A delimited text file as a grid.
  *
- * <p>Where a comma parts the fields, a bare {@code 1.053} can only have a decimal point, and is a number. With other
- * delimiters the mark may be either, and the text stays text.
+ * <p>If a comma separates the fields, the point in a bare {@code 1.053} is a decimal point, so the field is a number.
+ * With other delimiters the point may also separate thousands, so the field stays text.
  */
 final class CsvGrid {
 

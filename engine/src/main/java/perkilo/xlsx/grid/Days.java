@@ -5,18 +5,18 @@ import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.DateUtil;
 
 /**
- * Which numbers of a sheet are days, and which ones.
+ * Decides which numbers of a sheet are days, and converts them.
  *
- * <p>The usual formats are told here; for the others POI is asked, which takes some milliseconds to load.
+ * <p>The usual formats are recognised here; for others POI is used, which takes some milliseconds to load.
  */
 final class Days {
 
-    /** The days before the first of 1900 and of 1904, by which sheets count (ECMA-376, 18.17.4.1). */
+    /** The days zero from which sheets count (ECMA-376, 18.17.4.1). */
     private static final LocalDate BEFORE_1900 = LocalDate.of(1899, 12, 31);
 
     private static final LocalDate FIRST_OF_1904 = LocalDate.of(1904, 1, 1);
 
-    /** Sheets that count from 1900 count a 29 February in that year, which it did not have. */
+    /** Sheets that count from 1900 include 29 February 1900, a day that did not exist. */
     private static final int NO_SUCH_DAY = 60;
 
     private static final double HALF_A_MILLISECOND = 0.5 / (24 * 60 * 60 * 1000);
@@ -35,7 +35,7 @@ final class Days {
     /**
      * Whether a number format shows a day or a time of day.
      *
-     * @param id its number; some have a meaning of their own
+     * @param id its number; some numbers have a fixed meaning
      * @param code as the spreadsheet spells it
      */
     static boolean isShownBy(int id, String code) {
@@ -48,15 +48,15 @@ final class Days {
         return LETTERS.matcher(WORDS.matcher(code).replaceAll("")).find();
     }
 
-    /** The numbers of days and times that need no code (ECMA-376, 18.8.30). */
+    /** Whether a built-in format shows a day or a time (ECMA-376, 18.8.30). */
     private static boolean isBuiltIn(int id) {
         return (id >= FIRST_DAY && id <= LAST_DAY_AND_TIME) || (id >= FIRST_TIME && id <= LAST_TIME);
     }
 
     /**
-     * The day that a number counts.
+     * The day that a number stands for.
      *
-     * @param value days, with a time of day behind the point; at least zero
+     * @param value days, with the time of day as the fraction; at least zero
      * @param from1904 whether the workbook counts from 1904
      */
     static LocalDate of(double value, boolean from1904) {

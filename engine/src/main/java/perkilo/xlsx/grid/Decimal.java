@@ -12,9 +12,9 @@ final class Decimal {
     private Decimal() {}
 
     /**
-     * The shortest decimal that stands for a double: 0.1 for the double that is nearest to 0.1.
+     * The shortest decimal that is read as this double: 0.1 for the double that is nearest to 0.1.
      *
-     * <p>Fifteen digits always survive the way through a double, seventeen always bring it back.
+     * <p>Fifteen digits are always preserved by a double; seventeen always reproduce it.
      *
      * @param number finite
      */

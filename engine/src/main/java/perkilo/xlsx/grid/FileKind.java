@@ -3,7 +3,7 @@ package perkilo.xlsx.grid;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** What a file is, told by how it begins. */
+/** The kind of a file, recognised by its first bytes. */
 enum FileKind {
     EMPTY,
     ZIP,
@@ -17,7 +17,7 @@ enum FileKind {
 
     private static final int LOOK_AT = 4096;
 
-    /** What a file is, by its first bytes. */
+    /** The kind of a file that begins with these bytes. */
     static FileKind of(byte[] content) {
         if (content.length == 0) {
             return EMPTY;
@@ -71,7 +71,7 @@ enum FileKind {
         return true;
     }
 
-    /** Whether text with a name is somewhere in the bytes, such as a part's name in a package. */
+    /** Whether the bytes contain a name, such as a part's name in a package. */
     static boolean mentions(byte[] content, String ascii) {
         return new String(content, StandardCharsets.ISO_8859_1).contains(ascii);
     }

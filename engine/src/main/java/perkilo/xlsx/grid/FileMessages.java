@@ -156,7 +156,7 @@ final class FileMessages {
                 + SAVE_AGAIN;
     }
 
-    // a sheet is not read, or not all of it is sure
+    // parts of a workbook are not read, or may be out of date
 
     static String noSheet() {
         return "The workbook is damaged: it lists this sheet but does not hold it. " + FRESH_COPY;

@@ -11,10 +11,10 @@ import perkilo.origin.Origin;
  *
  * @param file the file's name without its folder
  * @param sheet the sheet as its tab shows it; empty for a text file
- * @param title what it is called when a table is recognised: the sheet's name, or what stands for it in a text file
+ * @param title the name by which its table is recognised: the sheet's name, or its equivalent in a text file
  * @param rows its rows; blank cells and hidden rows are left out
  * @param merged blocks of cells that were merged
- * @param hiddenColumns the columns that a person does not see, from zero
+ * @param hiddenColumns the hidden columns, from zero
  * @param ofBook whether formulas in the results can refer to its cells
  */
 public record Grid(
@@ -31,7 +31,7 @@ public record Grid(
         return new Grid(file, "", title, rows, new MergedBlocks(List.of()), new BitSet(), false);
     }
 
-    /** The cell at a position; blank where there is none. */
+    /** The cell at a position; blank if there is none. */
     public Cell at(int row, int column) {
         return rows.at(row).getOrDefault(column, Cell.BLANK);
     }
@@ -41,12 +41,12 @@ public record Grid(
         return rows.at(row);
     }
 
-    /** The merged block that a position belongs to. */
+    /** The merged block that contains a position; empty if none does. */
     public Optional<Block> mergedAt(int row, int column) {
         return merged.at(row, column);
     }
 
-    /** The place of a cell as a person would point to it. */
+    /** The place of a cell, as messages show it. */
     public Origin origin(int row, int column) {
         int line = rows.line(row);
         return line > 0 ? Origin.ofLine(file, sheet, line) : Origin.ofCell(file, sheet, row, column);
@@ -58,7 +58,7 @@ public record Grid(
     }
 
     /**
-     * A block of cells that were merged into one; both ends belong to it.
+     * A block of cells that were merged into one; both ends included.
      *
      * @param firstRow from zero
      * @param lastRow from zero

@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
- * The rows of a grid by their numbers, from zero. Blank rows are missing; each row's cells are made when they are asked
- * for, and only the row that was asked for last is remembered.
+ * The rows of a grid by their numbers, from zero. Blank rows are left out. A row's cells are made on demand, and only
+ * the last row used is remembered.
  */
 public final class GridRows {
 
@@ -55,19 +55,19 @@ public final class GridRows {
         return numbers[place];
     }
 
-    /** The numbers of all rows, rising. */
+    /** The numbers of all rows, ascending. */
     public int[] numbers() {
         return numbers.clone();
     }
 
-    /** The numbers of the rows between two, both left out, rising. */
+    /** The numbers of the rows between two rows, both excluded, ascending. */
     public int[] between(int above, int below) {
         int from = placeFrom(above + 1);
         int to = placeFrom(below);
         return from < to ? Arrays.copyOfRange(numbers, from, to) : NONE;
     }
 
-    /** The numbers of the rows below one, rising. */
+    /** The numbers of the rows below a row, ascending. */
     public int[] below(int above) {
         return between(above, Integer.MAX_VALUE);
     }
@@ -77,7 +77,7 @@ public final class GridRows {
         return place < 0 ? -place - 1 : place;
     }
 
-    /** The cells of a row by their columns, from zero, none blank; none where there is no such row. */
+    /** The cells of a row by their columns, from zero, none blank; empty if there is no such row. */
     public NavigableMap<Integer, Cell> at(int number) {
         Recent known = recent;
         if (known.number == number) {
@@ -92,7 +92,7 @@ public final class GridRows {
         return cells;
     }
 
-    /** Looks at the cells of a row that can hold words; no others are made. */
+    /** Passes the cells of a row that can hold words to a consumer; no others are made. */
     public void words(int number, Consumer<Cell> look) {
         int place = Arrays.binarySearch(numbers, number);
         if (place >= 0) {
@@ -126,7 +126,7 @@ public final class GridRows {
         return place < 0 ? number + 1 : lines[place];
     }
 
-    /** Collects rows. */
+    /** A builder that collects rows. */
     static final class Builder {
 
         private final PackedRow.Maker maker;
@@ -150,7 +150,10 @@ public final class GridRows {
             add(number, row);
         }
 
-        /** Adds a row, wherever it stands; of a cell that is there twice nobody knows which one a person sees. */
+        /**
+         * Adds a row at any position. If a cell occurs twice, which one a spreadsheet shows is undefined, so it becomes
+         * an error.
+         */
         void add(int number, PackedRow row) {
             boolean below = count == 0 || number > numbers[count - 1];
             if (below && row.isRising()) {

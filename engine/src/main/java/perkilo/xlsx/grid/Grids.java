@@ -11,10 +11,10 @@ import java.util.Optional;
 import perkilo.origin.Finding;
 
 /**
- * Everything that one file holds.
+ * All tables of one file.
  *
  * @param sheets in the order of the file, hidden ones left out
- * @param findings what was found wrong with the file as such
+ * @param findings what is wrong with the file as a whole
  */
 public record Grids(List<Grid> sheets, List<Finding> findings) {
 
@@ -79,7 +79,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         }
     }
 
-    /** The content of a file; of a zip only the beginning, as its parts are read one by one. */
+    /** The content of a file; for a zip only the beginning, as its parts are read one by one. */
     private static byte[] content(Path file) throws IOException {
         if (Files.isDirectory(file)) {
             throw new UnreadableFileException(FileMessages.folder(file));

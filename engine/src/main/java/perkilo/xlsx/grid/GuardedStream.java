@@ -5,22 +5,28 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
 
-/** What a part unpacks to, up to a bound: a few kilobytes can be made to unpack to gigabytes. */
+/** The unpacked content of a part, up to a bound: a few kilobytes can be made to unpack to gigabytes. */
 final class GuardedStream extends FilterInputStream {
 
-    /** Below this, nothing is too much. */
+    /** Any part may unpack to this many bytes. */
     private static final long HARMLESS = 16L << 20;
 
-    /** The same for a sheet that is full of cells: nine million of them at the most. */
+    /** The same bound for a sheet that is full of cells: nine million cells at most. */
     private static final long HARMLESS_SHEET = 128L << 20;
 
-    /** A cell takes at least 15 bytes of XML and 4 where it is kept; with a place, a style and a type it takes 50. */
+    /**
+     * How many times the kept bytes a sheet may unpack to: a cell takes at least 15 bytes of XML (50 with a place, a
+     * style and a type) and at least 4 bytes when kept.
+     */
     private static final long TIMES_WHAT_IS_KEPT = 16;
 
-    /** Sheets of 200,000 rows of one repeated value were measured at 11 to 28 times their size. */
+    /**
+     * How many times its packed size a part may unpack to; sheets of 200,000 rows of one repeated value were measured
+     * at 11 to 28 times.
+     */
     private static final long MOST_TIMES = 200;
 
-    /** More than the largest sheet that a spreadsheet program can open on an ordinary machine. */
+    /** No part may unpack to more; larger than any sheet that a spreadsheet program can open on an ordinary machine. */
     private static final long MOST = 1L << 30;
 
     private final Path file;
@@ -29,7 +35,7 @@ final class GuardedStream extends FilterInputStream {
     private long seen;
 
     /**
-     * Watches a stream.
+     * Guards a stream.
      *
      * @param packed how many bytes the part takes in the file
      */
@@ -40,8 +46,8 @@ final class GuardedStream extends FilterInputStream {
     }
 
     /**
-     * Allows for more, as so many bytes of the part turned out to be worth keeping: a wide sheet of one repeated value,
-     * written without the places of its cells, packs better than anything else that is honest.
+     * Raises the bound, because this many bytes of the part were worth keeping. A wide sheet of one repeated value,
+     * written without the places of its cells, packs better than any other honest part.
      */
     void keeps(int bytes) {
         kept += bytes;

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 /**
  * JSON tables as grids: an array of objects, or an object of such arrays; the objects' keys are the headers.
  *
- * <p>An array's name stands for the sheet when the table is recognised, but a person is pointed to the line.
+ * <p>An array's name serves as the sheet's name when tables are recognised; messages name the line.
  */
 final class JsonGrids {
 

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Which cells were merged into one, found quickly however many there are.
+ * The merged blocks of a sheet, found quickly even if there are many.
  *
- * <p>Blocks of more than {@value #WIDEST} columns are titles over a whole table and never asked for.
+ * <p>Blocks of more than {@value #WIDEST} columns are titles over a whole table and are ignored.
  */
 public final class MergedBlocks {
 
@@ -33,7 +33,7 @@ public final class MergedBlocks {
         return byColumn.isEmpty();
     }
 
-    /** The block that a position belongs to. */
+    /** The block that contains a position. */
     Optional<Grid.Block> at(int row, int column) {
         NavigableMap<Integer, Grid.Block> blocks = byColumn.get(column);
         Map.Entry<Integer, Grid.Block> above = blocks == null ? null : blocks.floorEntry(row);

@@ -25,11 +25,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Values of formulas that were saved without them, as programs do that write workbooks without computing them.
+ * The values of formulas that were saved without a value, as by programs that write workbooks but do not compute them.
  *
- * <p>The whole workbook has to be taken into memory for it, so it is done only where such a formula is met, for
- * workbooks of a moderate size, and for a few seconds of computing in all. A long chain of formulas is evaluated one
- * inside the other, which needs a deep stack.
+ * <p>This needs the whole workbook in memory, so it happens only when such a formula is met, only for workbooks of
+ * moderate size, and only for a few seconds of computing in all. A long chain of formulas is evaluated recursively,
+ * which needs a deep stack.
  */
 final class MissingValues implements Closeable {
 
@@ -47,9 +47,9 @@ final class MissingValues implements Closeable {
     private boolean givenUp;
 
     /**
-     * Nothing is opened before a value is asked for.
+     * The workbook is opened only when the first value is needed.
      *
-     * @param bytes what all sheets unpack to
+     * @param bytes the unpacked size of all sheets
      */
     MissingValues(Path file, long bytes) {
         this.file = file;
@@ -77,7 +77,7 @@ final class MissingValues implements Closeable {
             return cell(awaited(value), style, maker);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof LinkageError fault) {
-                throw fault; // a library that is not whole is no fault of the formula
+                throw fault; // the library is incomplete; the formula is not at fault
             }
             return unknown();
         } catch (TimeoutException e) {
@@ -90,7 +90,7 @@ final class MissingValues implements Closeable {
         }
     }
 
-    /** Waits as long as little time was spent on formulas; on a busy machine that may take longer. */
+    /** Waits until the computing time for formulas is used up; on a busy machine that takes longer. */
     private @Nullable CellValue awaited(Future<@Nullable CellValue> value)
             throws ExecutionException, TimeoutException, InterruptedException {
         while (true) {

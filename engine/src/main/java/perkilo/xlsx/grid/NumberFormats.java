@@ -22,7 +22,7 @@ final class NumberFormats {
 
     private final List<Format> byStyle = new ArrayList<>();
 
-    /** The formats in a part; none where there is no such part. */
+    /** The formats in a part; none if the part is missing. */
     static NumberFormats of(PackageParts parts, String part) throws IOException {
         NumberFormats formats = new NumberFormats();
         if (!part.isEmpty()) {
@@ -59,7 +59,7 @@ final class NumberFormats {
         return code.equals(GENERAL.code()) ? GENERAL : new Format(code, Days.isShownBy(id, code));
     }
 
-    /** The format of a cell's style; the usual one where there is no such style. */
+    /** The format of a cell's style; the general one if there is no such style. */
     Format of(int style) {
         return style >= 0 && style < byStyle.size() ? byStyle.get(style) : GENERAL;
     }

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Zip files that are something else than a workbook that can be read. */
+/** Zip files that are not a readable workbook. */
 final class OtherPackages {
 
     private OtherPackages() {}
@@ -12,7 +12,7 @@ final class OtherPackages {
     /**
      * The workbook part.
      *
-     * @throws UnreadableFileException if there is none; its message says what the file is instead
+     * @throws UnreadableFileException if there is none; the message says what the file is instead
      */
     static String refuse(Path file, PackageParts parts) throws IOException {
         List<String> roots = parts.roots("officeDocument");

@@ -17,16 +17,16 @@ import java.util.zip.ZipFile;
 import perkilo.xlsx.parts.PartNames;
 
 /**
- * The parts of a workbook, which is a zip: opened for reading alone, and refused where it is made to mislead.
+ * The parts of a workbook, which is a zip file. It is opened for reading only, and refused if it is built to mislead.
  *
  * <p>Parts are named from the root, such as {@code /xl/workbook.xml}; case does not matter.
  */
 final class PackageParts implements Closeable {
 
-    /** Workbooks with thousands of pictures stay below this. */
+    /** The most parts; workbooks with thousands of pictures stay below. */
     private static final int MOST_PARTS = 20_000;
 
-    /** A part from here on, in bytes unpacked, is worth a thread that unpacks it. */
+    /** A part of this many unpacked bytes or more is unpacked on a thread of its own. */
     private static final int LONG = 1 << 20;
 
     private static final Pattern OUTSIDE =
@@ -46,7 +46,7 @@ final class PackageParts implements Closeable {
     /**
      * Opens a zip; only its table of contents is read.
      *
-     * @throws UnreadableFileException if it is cut short, or holds what no workbook holds
+     * @throws UnreadableFileException if it is cut short, or holds parts that no workbook holds
      */
     static PackageParts open(Path file) throws IOException {
         ZipFile zip;
@@ -91,7 +91,7 @@ final class PackageParts implements Closeable {
         return parts.containsKey(PartNames.key(part));
     }
 
-    /** Whether the name of any part begins so, or ends so. */
+    /** Whether any part's name has this beginning and this ending. */
     boolean hasAny(String beginning, String ending) {
         return parts.keySet().stream().anyMatch(name -> name.startsWith(beginning) && name.endsWith(ending));
     }
@@ -102,7 +102,7 @@ final class PackageParts implements Closeable {
         return entry == null ? 0 : entry.getSize();
     }
 
-    /** The content of a part that is there. */
+    /** The content of a part that must exist. */
     GuardedStream open(String part) throws IOException {
         ZipEntry entry = parts.get(PartNames.key(part));
         InputStream content = entry == null ? null : zip.getInputStream(entry);
@@ -113,12 +113,12 @@ final class PackageParts implements Closeable {
         return new GuardedStream(unpacked, file, entry.getCompressedSize());
     }
 
-    /** A cursor on the XML of a part that is there. */
+    /** A cursor on the XML of a part that must exist. */
     Xml xml(String part) throws IOException {
         return new Xml(file, open(part));
     }
 
-    /** What a part refers to, by the name of the reference; what lies outside the workbook is left out. */
+    /** The relationships of a part by their identifiers; those that lead outside the workbook are left out. */
     Map<String, Link> links(String part) throws IOException {
         int folder = part.lastIndexOf('/') + 1;
         String list = part.substring(0, folder) + "_rels/" + part.substring(folder) + ".rels";

@@ -6,8 +6,8 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
- * The cells of one row as bytes: a long price list has a million cells, and most sheets of a workbook are read only to
- * see that they hold no table. A cell is made of them when it is asked for.
+ * The cells of one row as bytes. A long price list has a million cells, and most sheets of a workbook are read only to
+ * find that they hold no table; so cells are made on demand.
  *
  * <p>Each cell is its column, its kind and what the kind needs: a number's style and digits, the number of a shared
  * text, or a text.
@@ -35,13 +35,13 @@ final class PackedRow {
     private int last = -1;
     private boolean rising = true;
 
-    /** Makes cells of what was packed. */
+    /** Makes cells from what was packed. */
     interface Maker {
 
         /** The cell of a number. */
         Cell number(String digits, int style);
 
-        /** The cell of a text that stands in the row itself. */
+        /** The cell of a text that is stored in the row itself. */
         Cell text(String text);
 
         /** The cell of a shared text. */
@@ -50,7 +50,7 @@ final class PackedRow {
         /** A cell that was made already. */
         Cell made(int number);
 
-        /** Keeps a cell that was made already; its number. */
+        /** Keeps a cell that was made already and returns its number. */
         int keep(Cell cell);
     }
 
@@ -72,7 +72,7 @@ final class PackedRow {
         return length;
     }
 
-    /** Whether each cell stands to the right of the one before. */
+    /** Whether each cell is to the right of the one before. */
     boolean isRising() {
         return rising;
     }
@@ -90,7 +90,7 @@ final class PackedRow {
         put(text);
     }
 
-    /** Adds what is known by a number: a shared text, or a cell that was made already. */
+    /** Adds a shared text or a cell that was made already, by its number. */
     void known(int column, int kind, int number) {
         begin(column, kind);
         put(number);
@@ -151,7 +151,7 @@ final class PackedRow {
         return Arrays.copyOf(bytes, length);
     }
 
-    /** The cells of a row that was packed, which stand from left to right. */
+    /** The cells of a packed row, from left to right. */
     static NavigableMap<Integer, Cell> unpacked(byte[] packed, Maker maker) {
         int room = 16;
         char[] columns = new char[room];
@@ -173,7 +173,7 @@ final class PackedRow {
         return RowCells.of(columns, cells, count);
     }
 
-    /** A line of a text file may have more columns than any sheet. */
+    /** The cells as a tree, for a line of a text file with more columns than a sheet can have. */
     private static NavigableMap<Integer, Cell> tree(byte[] packed, Maker maker) {
         NavigableMap<Integer, Cell> cells = new TreeMap<>();
         Cursor cursor = new Cursor(packed);
@@ -183,7 +183,7 @@ final class PackedRow {
         return cells;
     }
 
-    /** Goes from cell to cell of a row that was packed. */
+    /** A cursor over the cells of a packed row. */
     static final class Cursor {
 
         private final byte[] packed;
@@ -198,7 +198,7 @@ final class PackedRow {
             this.packed = packed;
         }
 
-        /** Goes to the next cell; false where there is none. */
+        /** Goes to the next cell; false if there is none. */
         boolean next() {
             if (at == packed.length) {
                 return false;

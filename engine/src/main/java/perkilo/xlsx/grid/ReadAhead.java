@@ -8,10 +8,10 @@ import java.util.concurrent.BlockingQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a stream a few blocks ahead on a thread of its own, so that a long part is unpacked while what is unpacked
- * already is understood.
+ * A stream that is read a few blocks ahead on a thread of its own, so that a long part is unpacked and parsed at the
+ * same time.
  *
- * <p>What goes wrong while reading ahead goes wrong for the reader at the same place. Closing ends the thread.
+ * <p>A fault while reading ahead reaches the reader at the same place. Closing ends the thread.
  */
 final class ReadAhead extends InputStream {
 
@@ -27,9 +27,9 @@ final class ReadAhead extends InputStream {
     /**
      * A part of the stream.
      *
-     * @param bytes may be none
-     * @param fault what went wrong behind them; null for nothing
-     * @param last whether nothing comes behind them
+     * @param bytes the content; may be empty
+     * @param fault the fault after these bytes; null for none
+     * @param last whether the stream ends after these bytes
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared and never shown
     private record Block(byte[] bytes, @Nullable Throwable fault, boolean last) {}
@@ -53,7 +53,7 @@ final class ReadAhead extends InputStream {
         }
     }
 
-    /** Whatever goes wrong is the reader's. */
+    /** Passes every fault on to the reader. */
     private Block next() {
         byte[] bytes = new byte[0];
         try {

@@ -14,8 +14,8 @@ import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The cells of one row by their columns, in two arrays: a long price list has a million cells, and a tree of them would
- * take several times their room. It never changes; whatever is asked of it seldom is answered by a tree after all.
+ * An unchangeable map of one row's cells by column, kept in two arrays: a long price list has a million cells, and a
+ * tree would take several times the memory. Rarely used methods build a tree.
  */
 final class RowCells extends AbstractMap<Integer, Cell> implements NavigableMap<Integer, Cell> {
 
@@ -30,7 +30,7 @@ final class RowCells extends AbstractMap<Integer, Cell> implements NavigableMap<
     /**
      * A row.
      *
-     * @param columns rising, from zero; only the first {@code count} count
+     * @param columns ascending, from zero; only the first {@code count} are used
      * @param cells as many, none blank
      */
     static RowCells of(char[] columns, Cell[] cells, int count) {

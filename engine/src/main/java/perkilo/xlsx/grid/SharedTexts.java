@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** The texts of a workbook, which its cells refer to by number; each is one cell's content, made once. */
+/** The shared texts of a workbook, which cells refer to by number; each is made into a cell once. */
 final class SharedTexts {
 
     private static final Pattern CODE = Pattern.compile("_x([0-9A-Fa-f]{4})_");
@@ -16,7 +16,7 @@ final class SharedTexts {
 
     private final List<Cell> cells = new ArrayList<>();
 
-    /** The texts in a part; none where there is no such part. */
+    /** The texts in a part; none if the part is missing. */
     static SharedTexts of(PackageParts parts, String part) throws IOException {
         SharedTexts texts = new SharedTexts();
         if (!part.isEmpty()) {
@@ -31,7 +31,7 @@ final class SharedTexts {
         return texts;
     }
 
-    /** The words of a text with or without formats in it; the pronunciation of Asian names is left out. */
+    /** The words of a text, formatted or not; phonetic guides of Asian names are left out. */
     static String words(Xml xml) throws IOException {
         int inside = xml.depth();
         String first = "";
@@ -52,7 +52,7 @@ final class SharedTexts {
         return decoded(more == null ? first : more.toString());
     }
 
-    /** A text with the characters that XML cannot hold, which spreadsheets write as {@code _x000D_}. */
+    /** The text with its escapes decoded: spreadsheets write characters that XML cannot hold as {@code _x000D_}. */
     static String decoded(String text) {
         return text.indexOf("_x") < 0
                 ? text
@@ -61,7 +61,7 @@ final class SharedTexts {
                                 Character.toString((char) Integer.parseInt(code.group(1), HEXADECIMAL))));
     }
 
-    /** The number in a reference; below zero where there is no such text. */
+    /** The number in a reference; below zero if there is no such text. */
     int number(String reference) {
         String digits = reference.strip();
         int number = 0;

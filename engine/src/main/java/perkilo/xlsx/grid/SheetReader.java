@@ -129,7 +129,7 @@ final class SheetReader {
         }
     }
 
-    /** What a cell's tag says, in one look: a long sheet has a million of them. */
+    /** Reads a cell's attributes in one pass, for speed: a long sheet has a million cells. */
     private void attributes(Xml xml) {
         reference = "";
         type = "";
@@ -194,7 +194,10 @@ final class SheetReader {
         }
     }
 
-    /** Notes a formula that refers to another workbook; of a group that shares one, only the first spells it. */
+    /**
+     * Notes a formula that refers to another workbook. In a group that shares a formula, only the first cell holds its
+     * text.
+     */
     private void noteLink(Xml xml, int column) throws IOException {
         String group = xml.attribute("t", "").equals("shared") ? xml.attribute("si", "") : "";
         String words = xml.text();

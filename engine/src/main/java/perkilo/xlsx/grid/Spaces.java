@@ -2,7 +2,7 @@ package perkilo.xlsx.grid;
 
 import java.util.regex.Pattern;
 
-/** Spaces of every kind, also those that a spreadsheet or a web page leaves unseen. */
+/** Spaces of every kind, including the invisible characters of spreadsheets and web pages. */
 final class Spaces {
 
     private static final Pattern INVISIBLE = Pattern.compile("[\\u200B\\u2060\\uFEFF]");
@@ -10,18 +10,18 @@ final class Spaces {
 
     private Spaces() {}
 
-    /** Without spaces and invisible characters at both ends; those inside stay, spaces in a row as one. */
+    /** The text without spaces and invisible characters at both ends; inside, a row of spaces becomes one. */
     static String strip(String text) {
         return isTidy(text) ? text : tidied(text);
     }
 
-    /** Whether nothing but spaces and invisible characters is there. */
+    /** Whether the text holds only spaces and invisible characters. */
     static boolean isBlank(String text) {
         boolean plain = !text.isEmpty() && text.charAt(0) > ' ' && text.charAt(0) < 0x7F;
         return !plain && strip(text).isEmpty();
     }
 
-    /** Most cells hold a word or two of plain letters, with nothing to be stripped. */
+    /** Whether the text is plain letters with single spaces, as in most cells, so that nothing has to be stripped. */
     private static boolean isTidy(String text) {
         boolean space = true;
         for (int i = 0; i < text.length(); i++) {

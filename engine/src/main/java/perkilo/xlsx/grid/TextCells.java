@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes the cells of a text file: its numbers and its texts are as they are typed. */
+/** Makes the cells of a text file; numbers and texts stay as typed. */
 final class TextCells implements PackedRow.Maker {
 
     private final List<Cell> made = new ArrayList<>();

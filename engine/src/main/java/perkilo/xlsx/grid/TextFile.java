@@ -6,7 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
-/** Text files in the encodings that spreadsheets and shops write. */
+/** Text files in the encodings that spreadsheet programs and web shops write. */
 final class TextFile {
 
     private static final Charset WINDOWS = Charset.forName("windows-1252");
@@ -37,7 +37,7 @@ final class TextFile {
         }
     }
 
-    /** The beginning of a file's text; a character cut in half at the end does no harm. */
+    /** The beginning of a file's text; a character that is cut in half at the end is tolerated. */
     static String decode(byte[] content, int bytes) {
         return decode(content.length > bytes ? Arrays.copyOf(content, bytes) : content);
     }

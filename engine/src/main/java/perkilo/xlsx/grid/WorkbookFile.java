@@ -8,8 +8,8 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
 /**
- * Reads XLSX and XLSM workbooks part by part, each in one pass: nothing but the cells is kept in memory, and the
- * person's file is never opened for writing.
+ * Reads XLSX and XLSM workbooks part by part, each in one pass. Only the cells are kept in memory, and the person's
+ * file is never opened for writing.
  */
 final class WorkbookFile {
 

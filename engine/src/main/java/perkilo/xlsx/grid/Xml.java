@@ -11,9 +11,9 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
 /**
- * A cursor that goes once through the XML of a part, whatever its prefixes and its encoding.
+ * A cursor that goes once through the XML of a part, with any prefixes and any encoding.
  *
- * <p>Nothing outside the part is ever opened, and a document type, which could ask for that, is refused.
+ * <p>Nothing outside the part is ever opened; a document type, which could ask for that, is refused.
  */
 final class Xml implements Closeable {
 
@@ -48,7 +48,7 @@ final class Xml implements Closeable {
         return factory;
     }
 
-    /** Notes that so many bytes are kept of what was read. */
+    /** Notes how many bytes of what was read are kept. */
     void keeps(int bytes) {
         content.keeps(bytes);
     }
@@ -63,7 +63,7 @@ final class Xml implements Closeable {
         return false;
     }
 
-    /** Goes to the next opening tag inside the element that was entered at a depth; false behind its end. */
+    /** Goes to the next opening tag inside the element that was entered at a depth; false after its end. */
     boolean nextElementInside(int outer) throws IOException {
         for (int event = next(); event != XMLStreamConstants.END_DOCUMENT; event = next()) {
             if (event == XMLStreamConstants.START_ELEMENT) {
@@ -81,7 +81,7 @@ final class Xml implements Closeable {
         return depth;
     }
 
-    /** Whether the cursor is at an element of that name, whatever its prefix. */
+    /** Whether the cursor is at an element of that name, with any prefix. */
     boolean isAt(String name) {
         return reader.getLocalName().equals(name);
     }
@@ -91,7 +91,7 @@ final class Xml implements Closeable {
         return reader.getLocalName();
     }
 
-    /** The words in the element, those of elements in it included; goes behind it. */
+    /** The text of the element and of all elements in it; moves past the element. */
     String text() throws IOException {
         int outer = depth;
         String first = "";
@@ -111,7 +111,7 @@ final class Xml implements Closeable {
         return more == null ? first : more.toString();
     }
 
-    /** Goes behind the element. */
+    /** Moves past the element. */
     void skip() throws IOException {
         int outer = depth;
         for (int event = next(); event != XMLStreamConstants.END_DOCUMENT; event = next()) {
@@ -121,7 +121,7 @@ final class Xml implements Closeable {
         }
     }
 
-    /** The attribute of that name, whatever its prefix, or another value. */
+    /** The attribute of that name, with any prefix, or a default. */
     String attribute(String name, String otherwise) {
         int attributes = reader.getAttributeCount();
         for (int i = 0; i < attributes; i++) {
@@ -147,7 +147,7 @@ final class Xml implements Closeable {
         return reader.getAttributeValue(place);
     }
 
-    /** The attribute of that name in the namespace of relationships, so that it is not taken for another. */
+    /** The attribute of that name in the namespace of relationships; empty if there is none. */
     String reference(String name) {
         for (int i = 0; i < reader.getAttributeCount(); i++) {
             String space = reader.getAttributeNamespace(i);
@@ -158,12 +158,12 @@ final class Xml implements Closeable {
         return "";
     }
 
-    /** The whole number in an attribute, or another where it is missing or none. */
+    /** The whole number in an attribute, or a default if it is missing or not a number. */
     int number(String name, int otherwise) {
         return whole(attribute(name, ""), otherwise);
     }
 
-    /** The whole number in a text, or another where it is none. */
+    /** The whole number in a text, or a default if it is not a number. */
     static int whole(String text, int otherwise) {
         try {
             return text.isEmpty() ? otherwise : Integer.parseInt(text.strip());
@@ -172,7 +172,7 @@ final class Xml implements Closeable {
         }
     }
 
-    /** Whether the attribute is there and says yes. */
+    /** Whether the attribute is present and true. */
     boolean isOn(String name) {
         String value = attribute(name, "0");
         return value.equals("1") || value.equals("true") || value.equals("on");

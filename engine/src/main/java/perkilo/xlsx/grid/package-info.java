@@ -1,13 +1,14 @@
 /**
- * Files as grids of cells, whatever their format: XLSX, CSV, JSON.
+ * Files as grids of cells, in any of the formats XLSX, CSV and JSON.
  *
  * <ul>
- *   <li>what a file is, is told by its content, never by its name;
- *   <li>a number is the shortest decimal that stands for the double in the file, so that 0.1 is 0.1;
- *   <li>what cannot be trusted (an error value, a damaged reference, a number too large) is an error cell with the
- *       reason in words, never an empty one;
- *   <li>a file that cannot be opened at all is an {@link perkilo.xlsx.grid.UnreadableFileException}, whose message
- *       tells a person what the file is and what to do.
+ *   <li>the kind of a file is recognised by its content, never by its name;
+ *   <li>a number is the shortest decimal that is read as the double in the file, so that 0.1 is 0.1;
+ *   <li>a value that cannot be trusted (an error value, a damaged reference, a number too large) becomes an error cell
+ *       with the reason in words, never an empty one;
+ *   <li>a file that cannot be read at all throws an {@link perkilo.xlsx.grid.UnreadableFileException}, whose message
+ *       says what the file is and what to do. Messages are in {@code FileMessages}, the reasons of error cells in
+ *       {@code CellFaults}.
  * </ul>
  *
  * <p>Start at {@link perkilo.xlsx.grid.Grids} and {@link perkilo.xlsx.grid.Grid}; a workbook goes through

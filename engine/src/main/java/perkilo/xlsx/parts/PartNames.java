@@ -9,15 +9,15 @@ import java.util.function.Predicate;
 /** Names of parts: absolute, such as {@code /xl/workbook.xml}; case does not matter. */
 public final class PartNames {
 
-    /** The hidden defined name that marks a result sheet of an earlier run, whatever the sheet is called by now. */
+    /** The hidden defined name that marks a result sheet of an earlier run, even if the sheet was renamed. */
     public static final String RESULT_MARK = "_perkilo_sheet";
 
-    /** The part that stands for the package itself in relationships. */
+    /** The name that means the package itself in relationships. */
     public static final String PACKAGE = "/";
 
     private PartNames() {}
 
-    /** The name by which parts are compared; a blank may be written as {@code %20} in one place and not in another. */
+    /** The name by which parts are compared: from the root, in lower case, with {@code %20} read as a blank. */
     public static String key(String name) {
         String slashed = name.replace('\\', '/').replace("%20", " ");
         return (slashed.startsWith("/") ? slashed : "/" + slashed).toLowerCase(Locale.ROOT);
@@ -29,7 +29,7 @@ public final class PartNames {
         return part.substring(0, folder) + "_rels/" + part.substring(folder) + ".rels";
     }
 
-    /** The part that a relationship's target means, seen from the part that has the relationship. */
+    /** The part that a relationship's target names, resolved from the part that has the relationship. */
     public static String resolved(String source, String target) {
         String slashed = target.replace('\\', '/');
         if (slashed.startsWith("/")) {
@@ -47,7 +47,7 @@ public final class PartNames {
         return "/" + String.join("/", path);
     }
 
-    /** The target by which a part calls another, relative to its own folder. */
+    /** The target by which one part names another, relative to its own folder. */
     public static String relative(String source, String target) {
         String[] from = source.split("/", -1);
         String[] to = target.split("/", -1);

@@ -1,5 +1,5 @@
 /**
- * How the parts of a workbook's package are named, for those who read it and those who write into it.
+ * The names of the parts of a workbook's package, shared by the code that reads packages and the code that writes them.
  *
  * <p>Start at {@link perkilo.xlsx.parts.PartNames}. This package uses the JDK alone.
  */

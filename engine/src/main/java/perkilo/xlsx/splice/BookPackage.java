@@ -14,10 +14,10 @@ import java.util.zip.ZipEntry;
 import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.parts.PartNames;
 
-/** The person's workbook as a zip of parts, and what is to change in it. */
+/** The person's workbook as a zip of parts, together with the pending changes to it. */
 final class BookPackage implements Parts, Closeable {
 
-    /** Parts of so many bytes unpacked, together, are worth being copied without unpacking them. */
+    /** From this total of unpacked bytes on, parts are copied without unpacking them. */
     private static final long LONG = 1 << 20;
 
     private final Path file;
@@ -31,7 +31,7 @@ final class BookPackage implements Parts, Closeable {
         this.parts = parts;
     }
 
-    /** Opens a file; nothing of it is read but its table of contents. */
+    /** Opens a file; only its table of contents is read. */
     static BookPackage open(Path file) throws IOException {
         return new BookPackage(file, ZippedParts.open(file));
     }
@@ -53,7 +53,7 @@ final class BookPackage implements Parts, Closeable {
         return entry == null ? null : parts.unpacked(entry);
     }
 
-    /** A part of the person's that is not left out; null if there is none. */
+    /** A part of the person's workbook; null if it is missing or removed. */
     private @Nullable ZipEntry kept(String key) {
         return dropped.contains(key) ? null : parts.entry(key);
     }
@@ -66,7 +66,7 @@ final class BookPackage implements Parts, Closeable {
         return keys;
     }
 
-    /** Writes a part, new or in place of the old. */
+    /** Adds a part, or replaces the one of that name. */
     void put(String part, byte[] bytes) {
         String key = PartNames.key(part);
         ZipEntry old = parts.entry(key);
@@ -74,18 +74,18 @@ final class BookPackage implements Parts, Closeable {
         written.put(key, bytes);
     }
 
-    /** Writes a part, new or in place of the old. */
+    /** Adds a part, or replaces the one of that name. */
     void put(String part, String text) {
         put(part, PartText.encoded(text));
     }
 
-    /** Leaves a part out. */
+    /** Removes a part. */
     void drop(String part) {
         written.remove(PartNames.key(part));
         dropped.add(PartNames.key(part));
     }
 
-    /** Writes all parts: those untouched as they are, byte for byte, in their order. */
+    /** Writes all parts; untouched parts are copied byte for byte, in their order. */
     void writeTo(OutputStream stream) throws IOException {
         try (PackageOutput out =
                 bytesKept() >= LONG ? new RawOutput(file, stream) : new RepackedOutput(parts, stream)) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** A person's workbook that sheets of ours are set into. */
+/** A person's workbook into which result sheets are set. */
 public final class BookSplice implements Closeable {
 
     private final BookPackage book;
@@ -44,32 +44,32 @@ public final class BookSplice implements Closeable {
         return type != null && type.contains("macroEnabled");
     }
 
-    /** The names of the sheets that are the person's. */
+    /** The names of the person's own sheets. */
     public List<String> sheetsOfThePerson() {
         return own.tabsOfThePerson();
     }
 
     /**
-     * What the tabs of our sheets are to be called: as in an earlier run; or as they were built; or with a number
-     * behind it where a sheet of the person's is called so.
+     * The final names of our sheets: the name from an earlier run, or the name it was built with, or that name with a
+     * number if a sheet of the person has it.
      */
     public Map<String, String> finalNames(List<String> builtNames) {
         return own.finalNames(builtNames);
     }
 
     /**
-     * Sets sheets in: in the places of those of an earlier run, and the others behind all sheets.
+     * Sets sheets in: in the place of the same sheet from an earlier run, or else after all sheets.
      *
      * @param workbookOfOurs the parts of a workbook with the sheets, named by their final names, strings inline
-     * @param names the final name by the name that a sheet was built with
-     * @param given names that sheets were built with which are the person's from now on
+     * @param names final names by the names that the sheets were built with
+     * @param given built names of sheets that belong to the person from now on
      */
     public void setIn(Map<String, byte[]> workbookOfOurs, Map<String, String> names, Set<String> given)
             throws IOException {
         new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given);
     }
 
-    /** Writes the workbook; all that is not ours as it was, byte for byte. */
+    /** Writes the workbook; everything that is not ours is copied byte for byte. */
     public void writeTo(OutputStream out) throws IOException {
         book.writeTo(out);
     }

@@ -9,7 +9,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.parts.PartNames;
 
-/** The part that says what kind each part is of. */
+/** The part that lists the type of each part. */
 final class ContentTypes {
 
     static final String PART = "/[Content_Types].xml";
@@ -30,7 +30,7 @@ final class ContentTypes {
         return new ContentTypes(parts.xml(PART));
     }
 
-    /** The kind of a part; null if nothing says so. */
+    /** The type of a part; null if it is not listed. */
     @Nullable String typeOf(String part) {
         for (XmlElement override : types.children("Override")) {
             if (isFor(override, part)) {

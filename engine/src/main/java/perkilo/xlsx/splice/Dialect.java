@@ -1,6 +1,8 @@
 package perkilo.xlsx.splice;
 
-/** The two families of names that workbooks are written in: what every office suite writes, and the "Strict" form. */
+/**
+ * The two families of namespaces for workbooks: the usual one, which every office suite writes, and the "Strict" one.
+ */
 enum Dialect {
     TRANSITIONAL(
             "http://schemas.openxmlformats.org/spreadsheetml/2006/main",
@@ -36,7 +38,7 @@ enum Dialect {
         return relationships;
     }
 
-    /** XML of the usual dialect in this one. */
+    /** Converts XML from the usual dialect to this one. */
     String translated(String xml) {
         if (this == TRANSITIONAL) {
             return xml;

@@ -7,23 +7,26 @@ import java.nio.file.Path;
 import java.util.Collection;
 import perkilo.xlsx.splice.WorkbookPart.Tab;
 
-/** Whether a file is nothing but a result of an earlier run, so that nothing of a person's is lost with it. */
+/**
+ * Recognises files that are only the result of an earlier run, so that nothing of the person's is lost when they are
+ * replaced.
+ */
 public final class EarlierResult {
 
-    /** Whoever saves a workbook says on each sheet how far it reaches; we don't. */
+    /** Other programs write the extent of each sheet when they save; we don't. */
     private static final String OTHERS_WRITE = "<dimension";
 
-    /** Office suites put texts into a table of the workbook when they save; ours stand in their cells. */
+    /** Office suites move texts into a shared part when they save; we write them into their cells. */
     private static final String WE_WRITE = "t=\"inlineStr\"";
 
     private EarlierResult() {}
 
     /**
-     * Whether the file is as a run has left it: it has sheets of ours, no other program has saved it since, and its
-     * other sheets are those of the book.
+     * Whether the file is as a run left it: it has result sheets, no other program has saved it since, and its other
+     * sheets are those of the person's workbook.
      *
-     * @param file may be anything
-     * @param sheetsOfTheBook what the sheets are called that the result may have from the person's workbook
+     * @param file any file
+     * @param sheetsOfTheBook the names of the sheets that the result may have from the person's workbook
      */
     public static boolean is(Path file, Collection<String> sheetsOfTheBook) {
         try (BookPackage book = BookPackage.open(file)) {
@@ -41,7 +44,7 @@ public final class EarlierResult {
             }
             return ours > 0;
         } catch (IOException e) {
-            return false; // whatever it is, it is no result of ours
+            return false; // not a workbook, so not a result
         }
     }
 

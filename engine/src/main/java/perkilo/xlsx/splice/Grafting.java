@@ -69,7 +69,8 @@ final class Grafting {
     }
 
     /**
-     * The parts that our sheets of an earlier run stand in, by the name they were built with; all they held is gone.
+     * The parts of result sheets from an earlier run, by the names the sheets were built with; their contents have been
+     * removed.
      */
     private Map<String, String> dropEarlierRun(PartGraft parts, Map<String, String> names) throws IOException {
         Map<String, String> earlier = new HashMap<>();

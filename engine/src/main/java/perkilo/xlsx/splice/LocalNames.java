@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Set;
 import perkilo.xlsx.splice.WorkbookPart.LocalName;
 
-/**
- * The defined names that a sheet of ours brings along: rows repeated in print, the table that is filtered, our mark.
- */
+/** The defined names that belong to a result sheet: rows repeated in print, the filtered table, and our mark. */
 final class LocalNames {
 
     private static final Set<String> OURS =
@@ -18,9 +16,9 @@ final class LocalNames {
     /**
      * The names in the scope of one sheet.
      *
-     * @param workbook of ours
-     * @param sheet its tab there
-     * @param place its place in the person's workbook
+     * @param workbook the workbook of result sheets
+     * @param sheet the sheet's tab in it
+     * @param place the sheet's place in the person's workbook, from zero
      */
     static List<LocalName> of(WorkbookPart workbook, String sheet, int place) throws UnfitPackageException {
         List<LocalName> names = new ArrayList<>();
@@ -33,7 +31,7 @@ final class LocalNames {
         return names;
     }
 
-    /** The names that an earlier run left in the scope of sheets that are replaced. */
+    /** The names from an earlier run in the scope of sheets that are replaced. */
     static List<XmlElement> outdated(WorkbookPart workbook, List<Integer> places) throws UnfitPackageException {
         List<XmlElement> names = new ArrayList<>();
         for (XmlElement name : workbook.definedNames()) {

@@ -3,7 +3,7 @@ package perkilo.xlsx.splice;
 import java.io.IOException;
 import perkilo.xlsx.parts.PartNames;
 
-/** What makes a workbook unfit for new sheets. */
+/** Checks for what makes a workbook unfit for new sheets. */
 final class Obstacles {
 
     private Obstacles() {}

@@ -12,17 +12,17 @@ import perkilo.xlsx.splice.WorkbookPart.LocalName;
 import perkilo.xlsx.splice.WorkbookPart.Tab;
 
 /**
- * Which sheets of a workbook are ours.
+ * The result sheets of earlier runs in a workbook.
  *
- * <p>Each of them has a hidden defined name in its scope, {@code _perkilo_sheet}, that records the name the sheet was
- * built with and what its tab is called: office suites keep it when they save. A person who renames or copies such a
- * sheet wants to keep it; then the record no longer fits the tab, and the sheet is the person's.
+ * <p>Each of them has a hidden defined name in its scope, {@code _perkilo_sheet}, which records the name that the sheet
+ * was built with and the name of its tab. Office suites keep this record when they save. A person who renames or copies
+ * such a sheet wants to keep it: the record then differs from the tab, and the sheet belongs to the person.
  */
 final class OwnSheets {
 
     static final String MARK = PartNames.RESULT_MARK;
 
-    /** Parts the two names; no sheet's name can hold it. */
+    /** Separates the two names; no sheet's name can contain it. */
     private static final String BETWEEN = "/";
 
     private static final int LONGEST_NAME = 31;
@@ -71,7 +71,7 @@ final class OwnSheets {
         return others;
     }
 
-    /** What the tabs of new sheets are to be called: as before, or as built, or with a number where that is taken. */
+    /** The tab names of new sheets: as before, or as built, or with a number if that name is taken. */
     Map<String, String> finalNames(List<String> builtNames) {
         Set<String> taken = new HashSet<>();
         tabs.forEach(tab -> taken.add(key(tab.name())));

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import perkilo.xlsx.parts.PartNames;
 
-/** Copies parts, with all that they refer to, under names that are free, and takes such trees away again. */
+/** Copies parts and everything they refer to under free names, and removes such trees again. */
 final class PartGraft {
 
     private final Parts source;
@@ -27,9 +27,9 @@ final class PartGraft {
     /**
      * Writes a part, and copies what its original refers to.
      *
-     * @param original where it stands in the source
-     * @param part what it is called in the book
-     * @param content what stands in it
+     * @param original the part's name in the source
+     * @param part the part's name in the book
+     * @param content the part's content
      */
     void write(String original, String part, byte[] content) throws IOException {
         copies.put(original, part);
@@ -73,7 +73,7 @@ final class PartGraft {
         return part;
     }
 
-    /** Takes away what a part refers to, save what other parts refer to as well. */
+    /** Removes what a part refers to, except what other parts refer to as well. */
     void dropWhatIsOnlyUsedBy(String part) throws IOException {
         for (Relationship relationship : Relationship.of(book, part)) {
             String target = relationship.target();

@@ -9,7 +9,7 @@ import java.nio.charset.Charset;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A part's bytes as text: read in the encoding it declares, written in UTF-8. */
+/** Conversion between a part's bytes and its text: read in the declared encoding, written in UTF-8. */
 final class PartText {
 
     private static final Pattern DECLARED = Pattern.compile("^(<\\?xml[^>]*?encoding\\s*=\\s*[\"'])([^\"']+)");

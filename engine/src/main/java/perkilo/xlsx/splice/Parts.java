@@ -3,7 +3,7 @@ package perkilo.xlsx.splice;
 import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 
-/** The parts of a workbook, to be read. */
+/** The readable parts of a workbook. */
 interface Parts {
 
     boolean has(String part);

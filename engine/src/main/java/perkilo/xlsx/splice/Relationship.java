@@ -6,11 +6,11 @@ import java.util.List;
 import perkilo.xlsx.parts.PartNames;
 
 /**
- * What one part says of another.
+ * A reference from one part to another.
  *
  * @param id by which the part's XML refers to it
  * @param type the last word of the type, such as {@code worksheet}
- * @param target the other part, absolute; for something outside the workbook whatever stands there
+ * @param target the other part, absolute; for a target outside the workbook, the text as written
  * @param outside whether it leads out of the workbook
  */
 record Relationship(String id, String type, String target, boolean outside) {

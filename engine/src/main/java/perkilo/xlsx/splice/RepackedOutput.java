@@ -5,7 +5,7 @@ import java.io.OutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** Unpacks and packs what it copies: the quickest way for few and short parts, as the JDK alone does it. */
+/** Unpacks and repacks the parts it copies, with the JDK alone: the quickest way for few and short parts. */
 final class RepackedOutput implements PackageOutput {
 
     private final ZippedParts source;
@@ -25,7 +25,7 @@ final class RepackedOutput implements PackageOutput {
     public void copy(ZipEntry part) throws IOException {
         ZipEntry copy = new ZipEntry(part);
         if (copy.getMethod() == ZipEntry.DEFLATED) {
-            copy.setCompressedSize(-1); // whoever packed it may have packed it tighter
+            copy.setCompressedSize(-1); // another program may have packed it smaller
         }
         put(copy, source.unpacked(part));
     }

@@ -2,7 +2,7 @@ package perkilo.xlsx.splice;
 
 import java.util.List;
 
-/** The XML of one of our sheets with the numbers that its styles have in the person's workbook. */
+/** The XML of a result sheet, with style numbers changed to those in the person's workbook. */
 final class SheetXml {
 
     private final XmlEdits edits;

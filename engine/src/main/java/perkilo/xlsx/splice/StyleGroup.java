@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** One list of a style sheet, such as its fonts, to which entries are added that it does not hold yet. */
+/** One list of a style sheet, such as its fonts; entries that it does not hold yet can be added. */
 final class StyleGroup {
 
     private static final String ALTERNATIVES = "AlternateContent";
@@ -41,16 +41,16 @@ final class StyleGroup {
     }
 
     /**
-     * The place of an entry, added if no equal one is there.
+     * The place of an entry; adds it if there is no equal one.
      *
-     * @param changed attributes that are to have another value
+     * @param changed attributes with their new values
      */
     int placeOf(XmlElement entry, Map<String, String> changed) {
         int place = canonical.indexOf(entry.copy("", changed));
         return place >= 0 ? place : add(entry, changed);
     }
 
-    /** Adds an entry, whether an equal one is there or not. */
+    /** Adds an entry even if there is an equal one. */
     int add(XmlElement entry, Map<String, String> changed) {
         canonical.add(entry.copy("", changed));
         added.add(entry);
@@ -58,7 +58,7 @@ final class StyleGroup {
         return canonical.size() - 1;
     }
 
-    /** Puts the additions into the style sheet. */
+    /** Writes the additions into the style sheet. */
     void store(XmlElement styles, XmlEdits edits) {
         StringBuilder xml = new StringBuilder();
         for (int i = 0; i < added.size(); i++) {

@@ -7,14 +7,14 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Adds the styles of our sheets to those of the person's workbook, without adding any that is there already.
+ * Adds the styles of our sheets to those of the person's workbook, except styles that are already there.
  *
- * <p>Style 0, what a cell without a style looks like, is always the person's; so are the first two fills, which office
- * suites take for none and grey whatever they hold.
+ * <p>Style 0, the look of a cell without a style, is always the person's. So are the first two fills: office suites
+ * always read them as none and grey.
  */
 final class StyleMerge {
 
-    /** The first number for formats of one's own; those below are built in. */
+    /** The first number for custom formats; lower numbers are built in. */
     private static final int FIRST_OWN_FORMAT = 164;
 
     private final XmlElement ours;
@@ -144,7 +144,7 @@ final class StyleMerge {
         return group.children().get(number);
     }
 
-    /** The person's style sheet with the additions; the very same text if there are none. */
+    /** The person's style sheet with the additions; the same text if there are none. */
     String merged() {
         XmlEdits edits = new XmlEdits(theirs);
         List.of(numberFormats, fonts, fills, borders, namedFormats, formats, conditionalFormats).stream()

@@ -2,7 +2,7 @@ package perkilo.xlsx.splice;
 
 import java.util.List;
 
-/** The order in which the lists of a style sheet must stand. */
+/** The required order of the lists in a style sheet. */
 final class StyleOrder {
 
     private static final List<String> LISTS = List.of(
@@ -20,7 +20,7 @@ final class StyleOrder {
 
     private StyleOrder() {}
 
-    /** Where a list goes that is not there yet. */
+    /** The position for a list that is not there yet. */
     static int placeFor(XmlElement styles, String list) {
         int place = styles.contentStart();
         for (XmlElement child : styles.children()) {

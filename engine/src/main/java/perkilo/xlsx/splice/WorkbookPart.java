@@ -11,7 +11,7 @@ import perkilo.xlsx.parts.PartNames;
 /** The part that lists the sheets and the defined names. */
 final class WorkbookPart {
 
-    /** A tab: its name, and the reference to the part it stands in. */
+    /** A tab: its name, and the reference to its part. */
     record Tab(String name, String reference) {}
 
     /** A defined name in the scope of one sheet, counted from zero; its content without an equals sign. */
@@ -67,7 +67,7 @@ final class WorkbookPart {
         return protection != null && protection.isOn("lockStructure");
     }
 
-    /** Adds a tab behind the others, and returns its place from zero. */
+    /** Adds a tab after the others and returns its place from zero. */
     int add(Tab tab) {
         highestId++;
         String prefix = relationshipPrefix();
@@ -92,13 +92,13 @@ final class WorkbookPart {
                 .orElse("");
     }
 
-    /** The defined names as they stand. */
+    /** The current defined names. */
     List<XmlElement> definedNames() {
         XmlElement all = workbook.child("definedNames");
         return all == null ? List.of() : all.children("definedName");
     }
 
-    /** Takes some defined names away and adds others. */
+    /** Removes some defined names and adds others. */
     void change(List<XmlElement> removed, List<LocalName> added) {
         removed.forEach(edits::remove);
         StringBuilder xml = new StringBuilder();
@@ -135,7 +135,7 @@ final class WorkbookPart {
         }
     }
 
-    /** Where the order of the elements allows what comes after the sheets and external links. */
+    /** The position at which elements that follow the sheets and external links may be inserted. */
     private int behindSheets(@Nullable String alsoBehind) {
         int place = sheets.end();
         for (XmlElement child : workbook.children()) {

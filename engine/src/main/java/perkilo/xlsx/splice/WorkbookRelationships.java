@@ -31,7 +31,7 @@ final class WorkbookRelationships {
         }
     }
 
-    /** The part that a reference of the workbook means. */
+    /** The part that a reference of the workbook leads to. */
     Optional<String> target(String id) {
         for (Relationship relationship : known) {
             if (relationship.id().equals(id) && !relationship.outside()) {
@@ -52,7 +52,7 @@ final class WorkbookRelationships {
         return targets;
     }
 
-    /** Refers to another part, and returns the reference's name. */
+    /** Adds a reference to a part and returns its identifier. */
     String add(String type, String target) {
         int number = 1;
         while (!ids.add("rId" + number)) {
@@ -66,7 +66,7 @@ final class WorkbookRelationships {
         return "rId" + number;
     }
 
-    /** No longer refers to parts of one type. */
+    /** Removes the references to parts of one type. */
     void remove(String type) {
         for (XmlElement element : all.children("Relationship")) {
             if (element.get("Type", "").endsWith("/" + type)) {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import perkilo.xlsx.splice.XmlElement.Attribute;
 
-/** Changes to an XML text, collected and then made at once; all else stays to the character. */
+/** Changes to an XML text that are collected and then made together; all other characters stay unchanged. */
 final class XmlEdits {
 
     private record Change(int to, String by) {}
@@ -16,7 +16,7 @@ final class XmlEdits {
     private final TreeMap<Integer, List<Change>> changes = new TreeMap<>();
     private final Map<XmlElement, StringBuilder> appended = new LinkedHashMap<>();
 
-    /** For the text that the element stands in. */
+    /** Edits of the text that contains the element. */
     XmlEdits(XmlElement anyElement) {
         this.text = anyElement.document();
     }
@@ -29,12 +29,12 @@ final class XmlEdits {
         replace(element.start(), element.end(), "");
     }
 
-    /** Adds XML behind the last child. */
+    /** Adds XML after the last child. */
     void append(XmlElement parent, String xml) {
         appended.computeIfAbsent(parent, any -> new StringBuilder()).append(xml);
     }
 
-    /** Gives an attribute a value, whether it is there or not. */
+    /** Sets an attribute; adds it if it is missing. */
     void set(XmlElement element, String name, String value) {
         Attribute attribute = element.attribute(name);
         if (attribute == null) {

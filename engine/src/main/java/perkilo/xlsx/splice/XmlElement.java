@@ -7,15 +7,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
-/** An element of an XML text and the places where it stands there. */
+/** An element of an XML text and its positions in that text. */
 final class XmlElement {
 
     /**
      * An attribute.
      *
      * @param name with its prefix
-     * @param from where its value begins in the text
-     * @param to where its value ends
+     * @param from the position in the text at which its value begins
+     * @param to the position at which its value ends
      * @param value without escapes
      */
     record Attribute(String name, int from, int to, String value) {
@@ -53,7 +53,7 @@ final class XmlElement {
         children.add(child);
     }
 
-    /** The whole text that the element stands in. */
+    /** The whole text that contains the element. */
     String document() {
         return text;
     }
@@ -75,12 +75,12 @@ final class XmlElement {
         return start;
     }
 
-    /** Behind the opening tag. */
+    /** The position after the opening tag. */
     int contentStart() {
         return contentStart;
     }
 
-    /** Before the closing tag; for an element without one, its end. */
+    /** The position before the closing tag; for an element without one, its end. */
     int contentEnd() {
         return contentEnd;
     }
@@ -98,12 +98,12 @@ final class XmlElement {
         return children;
     }
 
-    /** The children of that name, whatever their prefix. */
+    /** The children of that name, with any prefix. */
     List<XmlElement> children(String local) {
         return children.stream().filter(child -> child.local().equals(local)).toList();
     }
 
-    /** The first child of that name, whatever its prefix. */
+    /** The first child of that name, with any prefix. */
     @Nullable XmlElement child(String local) {
         for (XmlElement child : children) {
             if (child.local().equals(local)) {
@@ -138,13 +138,13 @@ final class XmlElement {
         return attribute == null ? null : attribute.value();
     }
 
-    /** The attribute's value, or another. */
+    /** The attribute's value, or a default. */
     String get(String local, String otherwise) {
         String value = get(local);
         return value == null ? otherwise : value;
     }
 
-    /** The attribute's whole number, or another. */
+    /** The attribute's whole number, or a default. */
     int number(String local, int otherwise) throws UnfitPackageException {
         String value = get(local);
         try {
@@ -154,27 +154,27 @@ final class XmlElement {
         }
     }
 
-    /** Whether the attribute is there and says yes. */
+    /** Whether the attribute is present and true. */
     boolean isOn(String local) {
         String value = get(local, "0").strip();
         return value.equals("1") || value.equals("true") || value.equals("on");
     }
 
-    /** The words inside, without escapes. */
+    /** The text inside, without escapes. */
     String words() {
         return XmlText.unescaped(text.substring(contentStart, contentEnd));
     }
 
-    /** The element written anew in one way: attributes by name, no declarations, no blanks between elements. */
+    /** The element in a canonical form: attributes sorted by name, no declarations, no blanks between elements. */
     String canonical() {
         return copy("", Map.of());
     }
 
     /**
-     * The element written anew.
+     * The element as XML text.
      *
      * @param prefix with its colon, for this element and all in it
-     * @param changed attributes of this element that are to have another value
+     * @param changed attributes of this element with their new values
      */
     String copy(String prefix, Map<String, String> changed) {
         Map<String, String> all = new TreeMap<>();

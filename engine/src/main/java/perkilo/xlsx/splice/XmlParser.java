@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.splice.XmlElement.Attribute;
 
 /**
- * Finds the elements of an XML text and where they stand, so that the text can be edited in place.
+ * Finds the elements of an XML text and their positions, so that the text can be edited in place.
  *
- * <p>Common parsers tell what an XML text means but not, to the character, where it says so. Document types are
- * refused: no workbook needs one, and they can pull in other files.
+ * <p>Common parsers do not report the exact position of each character. Document types are refused: no workbook needs
+ * one, and they can pull in other files.
  */
 final class XmlParser {
 

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** How XML is written: escapes and tags. */
+/** XML as text: escapes and tags. */
 final class XmlText {
 
     private static final Pattern REFERENCE = Pattern.compile("&(#[xX]?[0-9A-Fa-f]+|\\w+);");
@@ -14,7 +14,7 @@ final class XmlText {
 
     private XmlText() {}
 
-    /** Words as they are written in XML, in an attribute or between tags. */
+    /** Escapes words for an attribute or for the text between tags. */
     static String escaped(String words) {
         return words.replace("&", "&amp;")
                 .replace("<", "&lt;")
@@ -25,7 +25,7 @@ final class XmlText {
                 .replace("\r", "&#13;");
     }
 
-    /** Words as they are meant. */
+    /** Resolves the escapes in words. */
     static String unescaped(String xml) {
         if (xml.indexOf('&') < 0) {
             return xml;

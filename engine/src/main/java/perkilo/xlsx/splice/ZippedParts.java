@@ -15,10 +15,10 @@ import java.util.zip.ZipFile;
 import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.parts.PartNames;
 
-/** The parts of the person's workbook as they lie in the file, by their names in the form of {@link PartNames#key}. */
+/** The packed parts of the person's workbook, by their names in the form of {@link PartNames#key}. */
 final class ZippedParts implements Closeable {
 
-    /** No part that is read here is larger in an honest workbook; sheets are not read. */
+    /** The largest part that is read; in an honest workbook only sheets are larger, and they are not read here. */
     private static final int MOST_BYTES = 256 << 20;
 
     private final ZipFile zip;
@@ -28,7 +28,7 @@ final class ZippedParts implements Closeable {
         this.zip = zip;
     }
 
-    /** Opens a file; nothing of it is read but its table of contents. */
+    /** Opens a file; only its table of contents is read. */
     static ZippedParts open(Path file) throws IOException {
         ZippedParts parts = new ZippedParts(zipOf(file));
         try {
@@ -66,7 +66,7 @@ final class ZippedParts implements Closeable {
         return entries.get(key);
     }
 
-    /** What a part holds. */
+    /** The content of a part. */
     byte[] unpacked(ZipEntry part) throws IOException {
         if (part.getSize() > MOST_BYTES) {
             throw new UnfitPackageException(SpliceMessages.partTooLarge(part.getName()));
@@ -77,7 +77,7 @@ final class ZippedParts implements Closeable {
                 return bytes;
             }
         } catch (ZipException e) {
-            // said below, as for a wrong sum
+            // reported below, like a wrong checksum
         }
         throw new UnfitPackageException(SpliceMessages.packedPart(part.getName()));
     }

@@ -1,16 +1,16 @@
 /**
- * Sets sheets into a workbook without touching anything else of it.
+ * Sets sheets into a workbook without changing anything else in it.
  *
- * <p>A workbook is a zip of parts. What an office suite or a library reads and writes again comes back altered in many
- * small ways, so the person's parts are never read into a model: they are copied as they are, and where one is long
- * without even being unpacked.
+ * <p>A workbook is a zip of parts. An office suite or a library that reads and rewrites a workbook changes many small
+ * things. So the person's parts are never read into a model: they are copied unchanged, and long parts are not even
+ * unpacked.
  *
  * <ul>
  *   <li>only the list of sheets, its relationships, the content types and the styles change, by edits of their text;
  *   <li>the sheets come from a workbook written in memory, with their drawings and charts;
- *   <li>a sheet of ours is known by a hidden name in its scope that records what its tab is called, see
- *       {@link perkilo.xlsx.splice.OwnSheets}; a sheet without it, or renamed, is the person's and stays;
- *   <li>running again replaces our sheets and lets nothing grow.
+ *   <li>a result sheet is recognised by a hidden name in its scope that records the name of its tab, see
+ *       {@link perkilo.xlsx.splice.OwnSheets}; a sheet without it, or renamed, belongs to the person and stays;
+ *   <li>running again replaces our sheets, so the file does not grow.
  * </ul>
  *
  * <p>Start at {@link perkilo.xlsx.splice.BookSplice}.

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 
-/** Copies of a workbook as it was, beside it: {@code cream.backup-2026-11-25-1.xlsx}. */
+/** Copies of a workbook before it is changed, in the same folder: {@code cream.backup-2026-11-25-1.xlsx}. */
 final class Backup {
 
     private Backup() {}

@@ -4,7 +4,9 @@ import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 
-/** How a link in one workbook names another file: relative where that is possible, so that both may move together. */
+/**
+ * The address of a file as a link in a workbook writes it: relative if possible, so that both files may move together.
+ */
 public final class FileAddress {
 
     private FileAddress() {}
@@ -12,8 +14,8 @@ public final class FileAddress {
     /**
      * The address of a file.
      *
-     * @param file what the link leads to
-     * @param workbook the workbook that the link stands in
+     * @param file the file that the link leads to
+     * @param workbook the workbook that holds the link
      */
     public static String of(Path file, Path workbook) {
         Path from = workbook.toAbsolutePath().normalize().getParent();

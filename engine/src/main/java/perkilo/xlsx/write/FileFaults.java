@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import perkilo.xlsx.splice.UnfitPackageException;
 
-/** Why a file can't be written, in a person's words. */
+/** Finds out why a file cannot be written. */
 final class FileFaults {
 
     private static final List<String> DISK_FULL =
@@ -20,10 +20,10 @@ final class FileFaults {
     private FileFaults() {}
 
     /**
-     * Refuses what can be seen to fail, or to harm, before anything is written.
+     * Refuses a target, before anything is written, if writing would fail or do harm.
      *
      * @param target as the person typed it
-     * @param place where it is
+     * @param place the target's real place
      */
     static void refuse(Path target, Path place) throws UnwritableFileException {
         Path folder = place.getParent();
@@ -58,7 +58,7 @@ final class FileFaults {
         return UnwritableFileException.because(target, fault);
     }
 
-    /** Whether a file is not there. */
+    /** Whether a file is missing. */
     static boolean isMissing(Path file) {
         return !Files.isRegularFile(file);
     }

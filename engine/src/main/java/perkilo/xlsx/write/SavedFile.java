@@ -3,7 +3,7 @@ package perkilo.xlsx.write;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** Writes a file as a whole: until it is complete, what stands in its place is not touched. */
+/** Writes a file as a whole: an old file in its place is untouched until the new one is complete. */
 public final class SavedFile {
 
     private SavedFile() {}
@@ -11,8 +11,8 @@ public final class SavedFile {
     /**
      * Writes a file.
      *
-     * @param target where to; what stands there is replaced
-     * @throws UnwritableFileException if it can't be written, with the reason in the person's words
+     * @param target the file to write; an old one is replaced
+     * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
     public static void write(Path target, byte[] content) throws IOException {
         try (StagedFile file = StagedFile.write(target, out -> out.write(content))) {

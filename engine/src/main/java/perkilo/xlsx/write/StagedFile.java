@@ -16,8 +16,8 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A file that is written beside its place, and moved there when it is complete; until then what stands there is not
- * touched, and nothing is left behind if writing fails.
+ * A file that is written beside its target and moved there when it is complete. Until then the old file is untouched,
+ * and nothing is left behind if writing fails.
  */
 final class StagedFile implements Closeable {
 
@@ -40,7 +40,7 @@ final class StagedFile implements Closeable {
     /**
      * Writes the content beside the target.
      *
-     * @throws UnwritableFileException with the reason in the person's words
+     * @throws UnwritableFileException with the reason and what to do
      */
     static StagedFile write(Path target, Content content) throws IOException {
         Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
@@ -100,7 +100,7 @@ final class StagedFile implements Closeable {
         }
     }
 
-    /** Takes away what was not moved. */
+    /** Deletes the draft if it was not moved. */
     @Override
     public void close() throws IOException {
         Files.deleteIfExists(draft);

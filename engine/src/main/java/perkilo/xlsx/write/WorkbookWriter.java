@@ -21,8 +21,8 @@ import perkilo.xlsx.splice.UnfitPackageException;
 /**
  * Writes a report's sheets into a person's workbook.
  *
- * <p>Everything of the person's stays as it is. Sheets of an earlier run are replaced by those of the same name; others
- * stay, as something may refer to them.
+ * <p>The person's sheets stay unchanged. Sheets of an earlier run are replaced by those of the same name; others stay,
+ * because a formula may refer to them.
  */
 public final class WorkbookWriter {
 
@@ -30,8 +30,8 @@ public final class WorkbookWriter {
      * Writes the workbook with the result sheets to another file.
      *
      * @param book the person's workbook, which is not changed
-     * @param target where to; what stands there is replaced, and kept beside it unless it is an earlier result
-     * @throws UnwritableFileException if it can't be written, with the reason in the person's words
+     * @param target the file to write; an old one is replaced, and backed up unless it is an earlier result
+     * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
     public Written write(Path book, Report report, Path target) throws IOException {
         if (Files.exists(target) && Files.exists(book) && Files.isSameFile(book, target)) {
@@ -43,11 +43,11 @@ public final class WorkbookWriter {
     }
 
     /**
-     * Writes the result sheets into the workbook itself, and keeps what it was beside it.
+     * Writes the result sheets into the workbook itself and keeps a backup beside it.
      *
-     * @param today for the name of the backup
-     * @throws UnwritableFileException if it can't be written, with the reason in the person's words; then the workbook
-     *     is as it was
+     * @param today used in the name of the backup
+     * @throws UnwritableFileException if it cannot be written, with the reason and what to do; the workbook is then
+     *     unchanged
      */
     public Written writeInPlace(Path book, Report report, LocalDate today) throws IOException {
         try (Draft draft = draft(book, report, book)) {
@@ -59,8 +59,8 @@ public final class WorkbookWriter {
      * Writes a workbook that holds the result sheets and nothing else.
      *
      * @param report without formulas over a person's own cells
-     * @param target where to; what stands there is replaced, and kept beside it unless it is an earlier result
-     * @throws UnwritableFileException if it can't be written, with the reason in the person's words
+     * @param target the file to write; an old one is replaced, and backed up unless it is an earlier result
+     * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
     public Written writeAlone(Report report, Path target) throws IOException {
         return writeAlone(report, target, Set.of());
@@ -70,10 +70,10 @@ public final class WorkbookWriter {
      * Writes a workbook that holds the result sheets and nothing else, with links to other files.
      *
      * @param report without formulas over a person's own cells
-     * @param target where to; what stands there is replaced, and kept beside it unless it is an earlier result
-     * @param files addresses of other files, as {@link FileAddress} gives them; a cell whose link has such a file leads
-     *     there
-     * @throws UnwritableFileException if it can't be written, with the reason in the person's words
+     * @param target the file to write; an old one is replaced, and backed up unless it is an earlier result
+     * @param files addresses of other files, in the form of {@link FileAddress}; a cell whose origin is such a file
+     *     links to it
+     * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
     public Written writeAlone(Report report, Path target, Set<String> files) throws IOException {
         Map<String, String> names = new LinkedHashMap<>();
@@ -84,7 +84,7 @@ public final class WorkbookWriter {
         }
     }
 
-    /** Whether what stands at a place is to be kept: all but what an earlier run has written and nobody has touched. */
+    /** Whether an old file needs a backup: any file does, except an unchanged result of an earlier run. */
     private static boolean keeps(Path target, List<String> sheetsOfTheBook) {
         return Files.exists(target) && !EarlierResult.is(target, sheetsOfTheBook);
     }

@@ -6,12 +6,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was written.
+ * The outcome of writing a workbook.
  *
  * @param file the workbook with the result sheets
- * @param sheets what the tabs are called, by the names that the sheets were built with; the two differ where a sheet of
- *     the person's has the name
- * @param backup where what stood in its place is kept; null where nothing was worth it
+ * @param sheets the names of the tabs, by the names that the sheets were built with; they differ if a sheet of the
+ *     person has the name
+ * @param backup the backup of the file that was replaced; null if none was needed
  */
 public record Written(
         Path file, Map<String, String> sheets, @Nullable Path backup) {

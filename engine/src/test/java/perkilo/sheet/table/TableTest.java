@@ -15,7 +15,7 @@ import perkilo.sheet.SheetBuilder;
 /** A table is laid out, computed and marked as its columns say. */
 final class TableTest {
 
-    /** Jars of a run: how many, and what all of them cost. */
+    /** The jars of a run: their number and their total cost. */
     private record Jars(String name, int units, String total) {}
 
     private final Column<Jars> name =

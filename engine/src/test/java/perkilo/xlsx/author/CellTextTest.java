@@ -14,7 +14,7 @@ import perkilo.sheet.Look;
 import perkilo.sheet.Report;
 import perkilo.sheet.SheetBuilder;
 
-/** Any words can stand in a cell. */
+/** Any text can be written to a cell. */
 final class CellTextTest {
 
     @ParameterizedTest

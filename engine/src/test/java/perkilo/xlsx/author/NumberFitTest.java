@@ -25,7 +25,7 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.Report;
 import perkilo.sheet.SheetBuilder;
 
-/** Whether columns hold their numbers, as another program's library writes them out. */
+/** Columns are wide enough for their numbers, as formatted by another program's library. */
 final class NumberFitTest {
 
     private static final Links LINKS = new Links("book.xlsx", List.of(), Map.of());
@@ -58,7 +58,7 @@ final class NumberFitTest {
         }
     }
 
-    /** Thousands of forints and billions of rupiah, shares of a per mille, and nothing; of either sign. */
+    /** Thousands of forints, billions of rupiah, fractions of a per mille, and zero; of either sign. */
     @Provide
     Arbitrary<BigDecimal> numbers() {
         return Arbitraries.bigDecimals()
@@ -66,7 +66,7 @@ final class NumberFitTest {
                 .ofScale(7);
     }
 
-    /** How many digits' widths a number takes: points and commas are half as wide, letters are a little wider. */
+    /** The width of a number in digits: points and commas are half as wide, letters a little wider. */
     private static double digits(String shown) {
         double digits = 0;
         for (int at = 0; at < shown.length(); at++) {

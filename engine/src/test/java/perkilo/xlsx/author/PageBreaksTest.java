@@ -12,7 +12,7 @@ import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 
-/** Whether parts that a page can hold stand on one page. */
+/** Parts that fit on a page are kept on one page. */
 final class PageBreaksTest {
 
     private static final double HEADING = 24;

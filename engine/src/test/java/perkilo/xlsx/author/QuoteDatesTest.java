@@ -26,7 +26,7 @@ import perkilo.sheet.Report;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Table;
 
-/** Whether dates of quotes are marked as a calendar says, by another program's reading of the conditions. */
+/** Dates of quotes are marked at the right days of the calendar, by another program's reading of the conditions. */
 final class QuoteDatesTest {
 
     private static final Links LINKS = new Links("book.xlsx", List.of("Offers"), Map.of());

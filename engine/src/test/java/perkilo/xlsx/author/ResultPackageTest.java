@@ -22,7 +22,7 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.Report;
 import perkilo.sheet.SheetBuilder;
 
-/** What stands in the cells of result sheets, and what they look like. */
+/** The content and the look of cells in result sheets. */
 final class ResultPackageTest {
 
     private XSSFWorkbook workbook = new XSSFWorkbook();

@@ -10,7 +10,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** A small workbook as a formulator would bring it. */
+/** A small workbook as a formulator would write it. */
 public final class SampleBook {
 
     public static final String FILE = "cream.xlsx";

@@ -13,7 +13,7 @@ import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet.Condition;
 import perkilo.sheet.SheetBuilder;
 
-/** A report about {@link SampleBook}, with everything that a result sheet can hold. */
+/** A report about {@link SampleBook} with everything that a result sheet can hold. */
 public final class SampleReport {
 
     public static final String SUMMARY = "Cost summary";

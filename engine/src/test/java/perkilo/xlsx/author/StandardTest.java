@@ -30,7 +30,7 @@ import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 
-/** Whether each part conforms to the published schema of the standard (ECMA-376, as Apache POI carries it). */
+/** Each part conforms to the published schema of the standard (ECMA-376, as included in Apache POI). */
 final class StandardTest {
 
     /** XML's own attribute, which the schema of sheets does not name and office suites write nevertheless. */

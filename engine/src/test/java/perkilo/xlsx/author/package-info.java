@@ -1,4 +1,4 @@
-/** How results look in a workbook, and whether they conform to the standard. */
+/** Tests of how results look in a workbook, and that they conform to the standard. */
 @NullMarked
 package perkilo.xlsx.author;
 

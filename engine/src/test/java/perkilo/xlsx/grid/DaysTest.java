@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Days as POI tells them, which reads them in another way. */
+/** Days compared with POI, which reads them in another way. */
 class DaysTest {
 
     private static final int SOME_DAY_OF_2100 = 73_100;

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What is read ahead is what there is, in its order, with what goes wrong at its place. */
+/** Reading ahead returns all bytes in order, and reports a fault at its place. */
 class ReadAheadTest {
 
     private static final int BLOCK = 1 << 16;
@@ -55,7 +55,7 @@ class ReadAheadTest {
         };
         try (ReadAhead stream =
                 new ReadAhead(new SequenceInputStream(new ByteArrayInputStream(bytes(3, before)), broken))) {
-            int whole = before / BLOCK * BLOCK; // what came in a block with the fault may be lost with it
+            int whole = before / BLOCK * BLOCK; // bytes in the same block as the fault may be lost
             assertThat(stream.readNBytes(whole)).isEqualTo(Arrays.copyOf(bytes(3, before), whole));
             assertThatThrownBy(stream::readAllBytes).isSameAs(cutShort);
             assertThatThrownBy(stream::read).isSameAs(cutShort);

@@ -159,7 +159,7 @@ final class UnreadableFilesTest {
         return bytes.toByteArray();
     }
 
-    /** The workbook with one part changed, or left out where the change comes to null. */
+    /** The workbook with one part changed, or left out if the change returns null. */
     private static byte[] changed(String part, UnaryOperator<@org.jspecify.annotations.Nullable String> change)
             throws IOException {
         Map<String, byte[]> parts = new LinkedHashMap<>();

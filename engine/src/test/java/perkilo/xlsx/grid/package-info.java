@@ -1,4 +1,4 @@
-/** Files of every kind, and what is said of those that cannot be read. */
+/** Tests with files of every kind, and of the messages for files that cannot be read. */
 @NullMarked
 package perkilo.xlsx.grid;
 

@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import perkilo.xlsx.author.SampleReport;
 
-/** Whatever a workbook holds: its parts stay as they are, and running again lets nothing grow. */
+/** The parts of any workbook stay unchanged, and running again does not make the file grow. */
 final class EveryKindOfBookTest {
 
     private static final Set<String> MAY_CHANGE = Set.of(
@@ -82,7 +82,7 @@ final class EveryKindOfBookTest {
         assertThat(Zips.raw(result)).containsAllEntriesOf(before);
     }
 
-    /** One library calls a part by another name that an extra field of it gives, the other does not. */
+    /** One library reads a part's name from an extra field, the other does not. */
     @Test
     void a_part_with_a_second_name_is_copied_under_its_first() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -127,7 +127,7 @@ final class EveryKindOfBookTest {
     @MethodSource("books")
     void another_program_reads_the_result(String what, String ending, byte[] bytes) throws IOException {
         if (what.startsWith("Strict")) {
-            return; // this library reads no Strict workbook, whoever wrote it
+            return; // this library cannot read Strict workbooks
         }
         Path book = Files.write(folder.resolve("book." + ending), bytes);
         Path result = folder.resolve("result." + ending);

@@ -15,7 +15,7 @@ import java.util.zip.ZipOutputStream;
 import perkilo.xlsx.author.SampleBook;
 import perkilo.xlsx.author.SampleReport;
 
-/** A workbook written part by part, as programs other than our libraries write it. */
+/** A workbook written part by part, in ways that our libraries do not use. */
 final class HandMadeBook {
 
     static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -24,7 +24,7 @@ final class HandMadeBook {
 
     private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
-    /** The least that is a workbook: the sheet Offers with the cells that {@link SampleReport} refers to. */
+    /** The smallest workbook: the sheet Offers with the cells that {@link SampleReport} refers to. */
     static HandMadeBook least() {
         return new HandMadeBook()
                 .part("[Content_Types].xml", types(""))
@@ -64,7 +64,7 @@ final class HandMadeBook {
     }
 
     byte[] bytes() {
-        return bytes(Deflater.BEST_COMPRESSION); // another level than ours, as other programs have others
+        return bytes(Deflater.BEST_COMPRESSION); // another level than ours, as other programs use
     }
 
     byte[] bytes(int level) {
@@ -107,7 +107,7 @@ final class HandMadeBook {
         return "<Relationship Id=\"" + id + "\" Type=\"" + LINKS + "/" + type + "\" Target=\"" + target + "\"/>";
     }
 
-    /** The workbook part; {@code more} stands behind the sheets. */
+    /** The workbook part; {@code more} comes after the sheets. */
     static String workbook(String more) {
         return "<workbook xmlns=\"" + MAIN + "\" xmlns:r=\"" + LINKS + "\">"
                 + "<sheets><sheet name=\"Offers\" sheetId=\"1\" r:id=\"r1\"/></sheets>" + more + "</workbook>";

@@ -24,7 +24,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import perkilo.xlsx.author.SampleBook;
 
-/** A workbook with what people keep in workbooks beside numbers. */
+/** A workbook with what people keep besides numbers. */
 final class RichBook {
 
     private static final byte[] PICTURE = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 1, 2, 3};

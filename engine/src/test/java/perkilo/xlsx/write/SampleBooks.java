@@ -21,7 +21,7 @@ final class SampleBooks {
     /**
      * One of them.
      *
-     * @param what it shows
+     * @param what the feature that it shows
      * @param ending of its file's name
      * @param book its parts
      */
@@ -175,7 +175,7 @@ final class SampleBooks {
                 .part("xl/worksheets/_rels/sheet1.xml.rels", links(link("r9", "mystery", "../../customXml/item1.xml")));
     }
 
-    /** Its bytes are random; nobody looks at it as a picture. */
+    /** Its bytes are random, as the test does not look at the picture. */
     static HandMadeBook longPicture() {
         byte[] picture = new byte[(1 << 20) + 1];
         new Random(1).nextBytes(picture);

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever goes wrong while a file is written, what stood there stays, and nothing is left behind. */
+/** If writing a file fails, the old file stays and nothing is left behind. */
 final class StagedFileTest {
 
     @TempDir

@@ -26,7 +26,7 @@ import perkilo.sheet.SheetBuilder;
 import perkilo.xlsx.author.SampleBook;
 import perkilo.xlsx.author.SampleReport;
 
-/** What becomes of the files and the tabs when results are written. */
+/** The files and tabs after results are written. */
 final class WorkbookWriterTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);

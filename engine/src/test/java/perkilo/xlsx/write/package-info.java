@@ -1,4 +1,4 @@
-/** How results look in a workbook, and that saving them harms nothing. */
+/** Tests that saving results changes nothing else in a workbook. */
 @NullMarked
 package perkilo.xlsx.write;
 
