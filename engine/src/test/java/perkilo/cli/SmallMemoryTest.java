@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 final class SmallMemoryTest {
 
     private static final String MEMORY = "-Xmx400m";
-    private static final int MOST_MEGABYTES = 1_000_000;
+    private static final int MOST_MEGABYTES = 1_000;
 
     @TempDir
     private Path folder = Path.of("");
@@ -54,7 +54,6 @@ final class SmallMemoryTest {
                 .start();
         assertThat(small.waitFor(10, TimeUnit.MINUTES)).isTrue();
 
-        System.err.println("MADE\n" + Files.readString(said));
         Map<String, Integer> exits = new TreeMap<>();
         for (String line : Files.readAllLines(said)) {
             if (line.startsWith("exit ")) {
@@ -92,7 +91,7 @@ final class SmallMemoryTest {
         return book;
     }
 
-    /** Checks every workbook in a folder, and prints the exit code of each and the megabytes of objects made. */
+    /** Checks every workbook in a folder, and prints the exit code of each and the megabytes of objects that it made. */
     public static void main(String[] folder) throws IOException {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         List<Path> books;
