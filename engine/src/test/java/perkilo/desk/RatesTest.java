@@ -68,7 +68,7 @@ final class RatesTest {
         assertThatThrownBy(() -> new TakeInRates(NOBODY)
                         .take(new RatesRequest(table(), List.of(), Bank.Span.DAY, false), Watch.NONE))
                 .isInstanceOf(IOException.class)
-                .hasMessageStartingWith("http://127.0.0.1:1/eurofxref-daily.xml cannot be reached: ");
+                .hasMessageStartingWith("The address http://127.0.0.1:1/eurofxref-daily.xml cannot be reached: ");
     }
 
     @Test
