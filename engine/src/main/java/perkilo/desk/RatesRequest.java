@@ -18,4 +18,9 @@ public record RatesRequest(Path table, List<Path> files, Bank.@Nullable Span fet
     public RatesRequest {
         files = List.copyOf(files);
     }
+
+    /** Files alone; the bank is not asked, and rates that the table has stay. */
+    public static RatesRequest ofFiles(Path table, List<Path> files) {
+        return new RatesRequest(table, files, null, false);
+    }
 }

@@ -72,15 +72,14 @@ final class FaultTest {
 
     @Test
     void in_a_portfolio_a_fault_goes_before_errors() {
-        assertThat(exit(costed())).isEqualTo(Exit.DONE);
-        assertThat(exit(costed(), notCosted(false))).isEqualTo(Exit.BAD_INPUT);
-        assertThat(exit(notCosted(false), notCosted(true), costed())).isEqualTo(Exit.FAULT);
+        assertThat(exit(List.of(costed()))).isEqualTo(Exit.DONE);
+        assertThat(exit(List.of(costed(), notCosted(false)))).isEqualTo(Exit.BAD_INPUT);
+        assertThat(exit(List.of(notCosted(false), notCosted(true), costed()))).isEqualTo(Exit.FAULT);
     }
 
-    @SafeVarargs
-    private static int exit(CostedBook<String>... books) {
+    private static int exit(List<CostedBook<String>> books) {
         Written summary = new Written(Path.of("portfolio-costed.xlsx"), Map.of(), null);
-        return PortfolioWords.exit(new PortfolioAnswer.Done<>(List.of(books), List.of(), summary));
+        return PortfolioWords.exit(new PortfolioAnswer.Done<>(books, List.of(), summary));
     }
 
     private static CostedBook<String> costed() {

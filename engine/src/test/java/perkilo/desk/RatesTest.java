@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import perkilo.rates.Bank;
@@ -29,8 +28,8 @@ final class RatesTest {
     void rates_are_added_to_the_table_once() throws IOException {
         Path file = file("rates.csv", "1.25");
 
-        RatesAnswer first = take(null, Watch.NONE, file);
-        RatesAnswer second = take(null, Watch.NONE, file);
+        RatesAnswer first = take(Watch.NONE, file);
+        RatesAnswer second = take(Watch.NONE, file);
 
         assertThat(first).isInstanceOfSatisfying(RatesAnswer.Taken.class, taken -> {
             assertThat(taken.changed()).isTrue();
@@ -48,7 +47,7 @@ final class RatesTest {
 
     @Test
     void a_bad_file_changes_nothing() throws IOException {
-        RatesAnswer answer = take(null, Watch.NONE, file("good.csv", "1.25"), file("bad.csv", "soon"));
+        RatesAnswer answer = take(Watch.NONE, file("good.csv", "1.25"), file("bad.csv", "soon"));
 
         assertThat(answer).isInstanceOf(RatesAnswer.BadInput.class);
         assertThat(table()).doesNotExist();
@@ -57,7 +56,7 @@ final class RatesTest {
     @Test
     void cancelled_between_two_files_nothing_is_written() throws IOException {
         Seen watch = Seen.cancelAfter(1);
-        RatesAnswer answer = take(null, watch, file("one.csv", "1.25"), file("two.csv", "1.25"));
+        RatesAnswer answer = take(watch, file("one.csv", "1.25"), file("two.csv", "1.25"));
 
         assertThat(answer).isInstanceOf(RatesAnswer.Stopped.class);
         assertThat(watch.of(Stage.TAKING_IN)).containsExactly("0 of 2", "1 of 2");
@@ -66,14 +65,15 @@ final class RatesTest {
 
     @Test
     void a_bank_that_does_not_answer_is_a_sentence() {
-        assertThatThrownBy(() -> take(Bank.Span.DAY, Watch.NONE))
+        assertThatThrownBy(() -> new TakeInRates(NOBODY)
+                        .take(new RatesRequest(table(), List.of(), Bank.Span.DAY, false), Watch.NONE))
                 .isInstanceOf(IOException.class)
-                .hasMessageStartingWith("http://127.0.0.1:1/eurofxref-daily.xml cannot be reached: ");
+                .hasMessageStartingWith("The address http://127.0.0.1:1/eurofxref-daily.xml cannot be reached: ");
     }
 
     @Test
     void the_last_rate_on_or_before_a_day_holds() throws IOException {
-        take(null, Watch.NONE, file("rates.csv", "1.25"));
+        take(Watch.NONE, file("rates.csv", "1.25"));
 
         assertThat(look("2026-11-20")).isInstanceOfSatisfying(RateAnswer.Found.class, found -> {
             assertThat(found.conversion().factor()).isEqualByComparingTo("1.25");
@@ -90,8 +90,8 @@ final class RatesTest {
                                 + " 2026-11-19"));
     }
 
-    private RatesAnswer take(Bank.@Nullable Span span, Watch watch, Path... files) throws IOException {
-        return new TakeInRates(NOBODY).take(new RatesRequest(table(), List.of(files), span, false), watch);
+    private RatesAnswer take(Watch watch, Path... files) throws IOException {
+        return new TakeInRates(NOBODY).take(RatesRequest.ofFiles(table(), List.of(files)), watch);
     }
 
     private RateAnswer look(String day) throws IOException {
