@@ -35,18 +35,7 @@ public record Report(List<ResultSheet> sheets, Set<String> given) {
             inRow.forEach((column, cell) -> columns.put(column, alone(cell)));
             cells.put(row, columns);
         });
-        return new ResultSheet(
-                sheet.name(),
-                cells,
-                sheet.columnWidths(),
-                sheet.frozenRows(),
-                sheet.frozenColumns(),
-                sheet.filter(),
-                sheet.pageBreaksBefore(),
-                sheet.landscape(),
-                sheet.pages(),
-                sheet.charts(),
-                sheet.highlights());
+        return sheet.withCells(cells);
     }
 
     private static ResultSheet.Cell alone(ResultSheet.Cell cell) {

@@ -16,12 +16,7 @@ import perkilo.origin.Origin;
  * @param cells by row, then column, both from zero
  * @param columnWidths in characters, by column from zero; other columns keep the usual width. A column is widened if a
  *     number needs more
- * @param frozenRows rows at the top that stay in sight
- * @param frozenColumns columns at the left that stay in sight
- * @param filter the cells that can be filtered, such as {@code A5:K40}; null for none
- * @param pageBreaksBefore rows from zero that always begin a new page in print
- * @param landscape whether it is printed in landscape format
- * @param pages how a sheet that is wider than a page is printed; null to fit it to the width of one page
+ * @param layout what stays in sight, what can be filtered, and how it is printed
  * @param charts drawn on the sheet
  * @param highlights cells whose look depends on their value
  */
@@ -29,37 +24,48 @@ public record ResultSheet(
         String name,
         SortedMap<Integer, SortedMap<Integer, Cell>> cells,
         SortedMap<Integer, Integer> columnWidths,
-        int frozenRows,
-        int frozenColumns,
-        @Nullable String filter,
-        List<Integer> pageBreaksBefore,
-        boolean landscape,
-        @Nullable Pages pages,
+        Layout layout,
         List<Chart> charts,
         List<Highlight> highlights) {
 
     public ResultSheet {
         cells = new TreeMap<>(cells);
         columnWidths = new TreeMap<>(columnWidths);
-        pageBreaksBefore = List.copyOf(pageBreaksBefore);
         charts = List.copyOf(charts);
         highlights = List.copyOf(highlights);
     }
 
     /** The same sheet with other widths of its columns. */
     public ResultSheet withColumnWidths(SortedMap<Integer, Integer> widths) {
-        return new ResultSheet(
-                name,
-                cells,
-                widths,
-                frozenRows,
-                frozenColumns,
-                filter,
-                pageBreaksBefore,
-                landscape,
-                pages,
-                charts,
-                highlights);
+        return new ResultSheet(name, cells, widths, layout, charts, highlights);
+    }
+
+    /** The same sheet with other cells. */
+    public ResultSheet withCells(SortedMap<Integer, SortedMap<Integer, Cell>> others) {
+        return new ResultSheet(name, others, columnWidths, layout, charts, highlights);
+    }
+
+    /**
+     * What stays in sight, what can be filtered, and how a sheet is printed.
+     *
+     * @param frozenRows rows at the top that stay in sight
+     * @param frozenColumns columns at the left that stay in sight
+     * @param filter the cells that can be filtered, such as {@code A5:K40}; null for none
+     * @param pageBreaksBefore rows from zero that always begin a new page in print
+     * @param landscape whether it is printed in landscape format
+     * @param pages how a sheet that is wider than a page is printed; null to fit it to the width of one page
+     */
+    public record Layout(
+            int frozenRows,
+            int frozenColumns,
+            @Nullable String filter,
+            List<Integer> pageBreaksBefore,
+            boolean landscape,
+            @Nullable Pages pages) {
+
+        public Layout {
+            pageBreaksBefore = List.copyOf(pageBreaksBefore);
+        }
     }
 
     /**

@@ -276,12 +276,7 @@ public final class SheetBuilder {
                 name,
                 TableRules.drawn(cells),
                 widths,
-                frozenRows,
-                frozenColumns,
-                filter,
-                pageBreaks,
-                landscape,
-                pages,
+                new ResultSheet.Layout(frozenRows, frozenColumns, filter, pageBreaks, landscape, pages),
                 charts,
                 highlights);
     }

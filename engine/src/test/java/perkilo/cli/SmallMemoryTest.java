@@ -91,7 +91,9 @@ final class SmallMemoryTest {
         return book;
     }
 
-    /** Checks every workbook in a folder, and prints the exit code of each and the megabytes of objects that it made. */
+    /**
+     * Checks every workbook in a folder, and prints the exit code of each and the megabytes of objects that it made.
+     */
     public static void main(String[] folder) throws IOException {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         List<Path> books;

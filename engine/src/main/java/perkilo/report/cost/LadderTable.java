@@ -188,8 +188,8 @@ final class LadderTable {
             return null;
         }
         Expr earns = row.ref(up(row.entry()) == null ? targetWholesale : wholesale);
-        Expr earned =
-                earns.minus(row.ref(unitCost).minus(requireNonNull(cells(row).oneOffPerUnit())));
+        Expr earned = earns.minus(
+                row.ref(unitCost).minus(requireNonNull(cells(row).unit()).oneOffs()));
         return Inputs.orZero(product(row.entry()).oneOffCosts()).over(earned);
     }
 

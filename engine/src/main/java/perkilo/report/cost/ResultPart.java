@@ -232,21 +232,17 @@ final class ResultPart {
                 "",
                 "outlay − used − wasted, at cost");
         Expr units = making.units();
-        Expr oneOffPerUnit = units == null ? null : head(heads, Head.ONE_OFFS).over(units);
+        boolean filled = units != null && unit != null && cash != null;
         return new RunCells(
                 cost,
                 making,
                 items,
-                perKg,
-                bulk,
-                total,
-                unit,
-                cash,
-                paid,
-                stock,
-                items.lowestLeft(),
-                wasted,
-                oneOffPerUnit,
+                new RunCells.PerKg(perKg, bulk),
+                filled
+                        ? new RunCells.PerUnit(
+                                unit, cash, head(heads, Head.ONE_OFFS).over(units))
+                        : null,
+                new RunCells.Cash(paid, stock, wasted),
                 heads,
                 blockRow);
     }

@@ -1,5 +1,6 @@
 package perkilo.report.cost;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Head;
@@ -17,16 +18,9 @@ import perkilo.sheet.SheetNames;
  * @param cost the run
  * @param making what is made
  * @param items what each item costs
- * @param rawMaterialPerKg cost of the recipe for one kilogram
- * @param bulkPerKg cost of one kilogram of bulk
- * @param total everything that the run costs
- * @param unitCost cost of one unit; null for bulk that is not filled
- * @param cashPerUnit cash for one unit; null for bulk that is not filled
- * @param outlay everything paid for items
- * @param stockLeft what is left of it and can be used
- * @param lowestLeft the least that is left over of any item: below zero where not enough is bought
- * @param wasted what is left of it and will expire
- * @param oneOffPerUnit one-off costs in the unit cost; null for bulk that is not filled
+ * @param bulk what a kilogram costs
+ * @param unit what a unit costs; null for bulk that is not filled
+ * @param cash what is paid for items, and what remains of it
  * @param heads by head, for the whole run
  * @param row the block's first row on the detail sheet, from zero
  */
@@ -34,18 +28,57 @@ record RunCells(
         RunCost cost,
         MakingPart making,
         ItemsPart items,
-        Expr rawMaterialPerKg,
-        Expr bulkPerKg,
-        Expr total,
-        @Nullable Expr unitCost,
-        @Nullable Expr cashPerUnit,
-        Expr outlay,
-        Expr stockLeft,
-        Expr lowestLeft,
-        Expr wasted,
-        @Nullable Expr oneOffPerUnit,
+        PerKg bulk,
+        @Nullable PerUnit unit,
+        Cash cash,
         Map<Head, Expr> heads,
         int row) {
+
+    /**
+     * What a kilogram costs.
+     *
+     * @param rawMaterial of the recipe
+     * @param made of bulk that leaves the kettle
+     */
+    record PerKg(Expr rawMaterial, Expr made) {}
+
+    /**
+     * What a unit costs.
+     *
+     * @param cost by all heads
+     * @param cash everything that is paid
+     * @param oneOffs its share of the one-off costs, which is part of its cost
+     */
+    record PerUnit(Expr cost, Expr cash, Expr oneOffs) {}
+
+    /**
+     * What is paid for items, and what remains of it.
+     *
+     * @param outlay everything that is paid for items
+     * @param stockLeft what is left of it and can be used
+     * @param wasted what is left of it and will expire
+     */
+    record Cash(Expr outlay, Expr stockLeft, Expr wasted) {}
+
+    /** Everything that the run costs. */
+    Expr total() {
+        return Expr.sum(List.copyOf(heads.values()));
+    }
+
+    /** What a unit costs; null for bulk that is not filled. */
+    @Nullable Expr unitCost() {
+        return unit == null ? null : unit.cost();
+    }
+
+    /** What is paid for a unit; null for bulk that is not filled. */
+    @Nullable Expr cashPerUnit() {
+        return unit == null ? null : unit.cash();
+    }
+
+    /** The least that is left over of any item: below zero where not enough is bought. */
+    Expr lowestLeft() {
+        return items.lowestLeft();
+    }
 
     /** How much of an item is needed. */
     Expr needed(ItemCost item) {

@@ -111,12 +111,12 @@ public final class RunTable {
 
     final Column<RunCost> rawMaterialPerKg = money("rawMaterialPerKg", "Raw material per kg")
             .value(RunCost::rawMaterialPerKg)
-            .formula(live(RunCells::rawMaterialPerKg))
+            .formula(live(cell -> cell.bulk().rawMaterial()))
             .json(cost -> inCurrencies(cost.rawMaterialPerKg()));
 
     final Column<RunCost> bulkPerKg = money("bulkPerKg", BULK_PER_KG)
             .value(RunCost::bulkPerKg)
-            .formula(live(RunCells::bulkPerKg))
+            .formula(live(cell -> cell.bulk().made()))
             .json(cost -> inCurrencies(cost.bulkPerKg()))
             .terminal(cost -> amount(cost.bulkPerKg()));
 
@@ -135,7 +135,7 @@ public final class RunTable {
 
     final Column<RunCost> outlay = money("outlay", "Outlay for items")
             .value(RunCost::outlay)
-            .formula(live(RunCells::outlay))
+            .formula(live(cell -> cell.cash().outlay()))
             .json(cost -> inCurrencies(cost.outlay()))
             .terminal(OUTLAY, cost -> amount(cost.outlay()));
 
@@ -144,13 +144,13 @@ public final class RunTable {
 
     final Column<RunCost> stockLeft = money("stockLeft", STOCK_LEFT)
             .value(RunCost::stockLeft)
-            .formula(live(RunCells::stockLeft))
+            .formula(live(cell -> cell.cash().stockLeft()))
             .json()
             .terminal(cost -> amount(cost.stockLeft()));
 
     final Column<RunCost> wasted = money("wasted", "Wasted")
             .value(RunCost::wasted)
-            .formula(live(RunCells::wasted))
+            .formula(live(cell -> cell.cash().wasted()))
             .json();
 
     /** Shown on the sheet only where a footprint is typed for any of the materials. */

@@ -115,10 +115,10 @@ final class SummarySheet {
                 new ArrayList<>(RunTitle.of(run.cost().needs(), run.making(), filled ? " cost " : " costs "));
         parts.add(
                 unit == null
-                        ? new ResultSheet.Fixed(run.bulkPerKg(), DECIMALS)
+                        ? new ResultSheet.Fixed(run.bulk().made(), DECIMALS)
                         : new ResultSheet.Fixed(unit, columns.unitDecimals()));
         parts.add(new ResultSheet.Words(" " + home + (filled ? " each; " : " per kg; ")));
-        parts.add(new ResultSheet.Fixed(run.stockLeft(), 0));
+        parts.add(new ResultSheet.Fixed(run.cash().stockLeft(), 0));
         parts.add(new ResultSheet.Words(" " + home + " buys material that this run does not use"));
         parts.add(Shortage.words(run.lowestLeft(), ". ", DetailSheet.SHORT));
         return parts;

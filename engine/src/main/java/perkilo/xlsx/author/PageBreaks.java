@@ -40,7 +40,7 @@ final class PageBreaks {
         this.sheet = sheet;
         this.fit = new TextFit(sheet);
         this.pagePoints = pagePoints;
-        this.breaks = new TreeSet<>(sheet.pageBreaksBefore());
+        this.breaks = new TreeSet<>(sheet.layout().pageBreaksBefore());
         filled.addAll(sheet.cells().keySet());
         for (Chart chart : sheet.charts()) {
             headings.add(chart.top());
@@ -78,7 +78,7 @@ final class PageBreaks {
                 used += height;
             }
         }
-        return breaks.size() > MOST ? sheet.pageBreaksBefore() : new ArrayList<>(breaks);
+        return breaks.size() > MOST ? sheet.layout().pageBreaksBefore() : new ArrayList<>(breaks);
     }
 
     /** Whether the part that begins in a row has to begin on the next page. */
@@ -108,7 +108,7 @@ final class PageBreaks {
     }
 
     private double titles() {
-        return sheet.frozenRows() == 0 ? 0 : height(0, sheet.frozenRows() - 1);
+        return sheet.layout().frozenRows() == 0 ? 0 : height(0, sheet.layout().frozenRows() - 1);
     }
 
     private double height(int first, int last) {

@@ -51,7 +51,7 @@ final class PrintSetup {
     /** Writes whether the sheet is scaled to fit its pages; belongs at the sheet's beginning. */
     void fit() {
         xml.open("sheetPr")
-                .leaf("pageSetUpPr", "fitToPage", sheet.pages() == null)
+                .leaf("pageSetUpPr", "fitToPage", sheet.layout().pages() == null)
                 .close();
     }
 
@@ -72,22 +72,28 @@ final class PrintSetup {
                 "footer",
                 FOOTER_INCHES);
         xml.open("pageSetup", "paperSize", A4);
-        ResultSheet.Pages pages = sheet.pages();
+        ResultSheet.Pages pages = sheet.layout().pages();
         if (pages == null) {
             xml.set("fitToWidth", 1).set("fitToHeight", 0);
         } else {
             xml.set("scale", SCALE_SIDE_BY_SIDE);
         }
-        xml.set("orientation", sheet.landscape() ? "landscape" : "portrait").close();
+        xml.set("orientation", sheet.layout().landscape() ? "landscape" : "portrait")
+                .close();
         xml.open("headerFooter").words("oddFooter", "&L&A&R&P / &N").close();
-        breaks("rowBreaks", pages == null ? PageBreaks.of(sheet, pagePoints()) : sheet.pageBreaksBefore(), LAST_COLUMN);
+        breaks(
+                "rowBreaks",
+                pages == null
+                        ? PageBreaks.of(sheet, pagePoints())
+                        : sheet.layout().pageBreaksBefore(),
+                LAST_COLUMN);
         breaks("colBreaks", pages == null ? List.of() : pages.breaksBefore(), LAST_ROW);
     }
 
     /** The height of rows, in points, that a page holds once the sheet is scaled to the page's width. */
     private double pagePoints() {
-        double across = sheet.landscape() ? PAGE_LONG_INCHES : PAGE_SHORT_INCHES;
-        double down = sheet.landscape() ? PAGE_SHORT_INCHES : PAGE_LONG_INCHES;
+        double across = sheet.layout().landscape() ? PAGE_LONG_INCHES : PAGE_SHORT_INCHES;
+        double down = sheet.layout().landscape() ? PAGE_SHORT_INCHES : PAGE_LONG_INCHES;
         double room = (across - 2 * SIDE_INCHES) * POINTS_PER_INCH;
         double scale = Math.min(1, room / wide());
         return (down - TOP_INCHES - BOTTOM_INCHES) * POINTS_PER_INCH / scale * SURELY_USED;

@@ -53,7 +53,7 @@ final class SheetPart {
 
     private void view() {
         xml.open("sheetViews").open("sheetView", "showGridLines", false, "workbookViewId", 0);
-        if (sheet.frozenRows() > 0 || sheet.frozenColumns() > 0) {
+        if (sheet.layout().frozenRows() > 0 || sheet.layout().frozenColumns() > 0) {
             pane();
         }
         xml.close(2);
@@ -61,14 +61,17 @@ final class SheetPart {
 
     private void pane() {
         xml.open("pane");
-        if (sheet.frozenColumns() > 0) {
-            xml.set("xSplit", sheet.frozenColumns());
+        if (sheet.layout().frozenColumns() > 0) {
+            xml.set("xSplit", sheet.layout().frozenColumns());
         }
-        if (sheet.frozenRows() > 0) {
-            xml.set("ySplit", sheet.frozenRows());
+        if (sheet.layout().frozenRows() > 0) {
+            xml.set("ySplit", sheet.layout().frozenRows());
         }
-        String active = (sheet.frozenRows() > 0 ? "bottom" : "top") + (sheet.frozenColumns() > 0 ? "Right" : "Left");
-        xml.set("topLeftCell", SheetNames.cell(sheet.frozenRows(), sheet.frozenColumns()));
+        String active = (sheet.layout().frozenRows() > 0 ? "bottom" : "top")
+                + (sheet.layout().frozenColumns() > 0 ? "Right" : "Left");
+        xml.set(
+                "topLeftCell",
+                SheetNames.cell(sheet.layout().frozenRows(), sheet.layout().frozenColumns()));
         xml.set("activePane", active).set("state", "frozen").close();
         xml.leaf("selection", "pane", active);
     }
@@ -89,7 +92,7 @@ final class SheetPart {
     }
 
     private void filter() {
-        String filter = sheet.filter();
+        String filter = sheet.layout().filter();
         if (filter != null) {
             xml.leaf("autoFilter", "ref", filter);
         }

@@ -49,12 +49,14 @@ final class WorkbookPart {
     }
 
     private static boolean hasNames(ResultSheet sheet) {
-        return sheet.filter() != null || sheet.pages() != null || sheet.frozenRows() > 0;
+        return sheet.layout().filter() != null
+                || sheet.layout().pages() != null
+                || sheet.layout().frozenRows() > 0;
     }
 
     private void names(int place, ResultSheet sheet) {
         String before = SheetNames.quoted(nameOf(place)) + "!";
-        String filter = sheet.filter();
+        String filter = sheet.layout().filter();
         if (filter != null) {
             xml.words(
                     "definedName",
@@ -66,7 +68,7 @@ final class WorkbookPart {
                     "hidden",
                     true);
         }
-        ResultSheet.Pages pages = sheet.pages();
+        ResultSheet.Pages pages = sheet.layout().pages();
         if (pages != null) {
             String columns = before + "$A:$" + SheetNames.column(pages.headColumns() - 1);
             String headRow = "$" + (pages.headRow() + 1);
@@ -76,8 +78,8 @@ final class WorkbookPart {
                     "_xlnm.Print_Area",
                     place,
                     before + new CellRange(0, 0, pages.lastRow(), pages.lastColumn()).absolute());
-        } else if (sheet.frozenRows() > 0) {
-            name("_xlnm.Print_Titles", place, before + "$1:$" + sheet.frozenRows());
+        } else if (sheet.layout().frozenRows() > 0) {
+            name("_xlnm.Print_Titles", place, before + "$1:$" + sheet.layout().frozenRows());
         }
     }
 

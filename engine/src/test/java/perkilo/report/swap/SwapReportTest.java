@@ -44,7 +44,7 @@ final class SwapReportTest {
         assertThat(texts(report.sheets().get(0)))
                 .contains("A swap is a candidate for the bench, not a release.", "Not offered, and why");
         assertThat(report.sheets().get(0).charts()).hasSize(1);
-        assertThat(report.sheets().get(0).filter()).isNotNull();
+        assertThat(report.sheets().get(0).layout().filter()).isNotNull();
     }
 
     @Test

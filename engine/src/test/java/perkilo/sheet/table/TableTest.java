@@ -197,7 +197,7 @@ final class TableTest {
     void printed_pages_repeat_the_first_columns_and_begin_where_a_column_does() {
         Table.of(name, units, total, each).at(sheet, 4, runs).pages(name, each, List.of(total));
 
-        assertThat(sheet.build().pages()).isEqualTo(new ResultSheet.Pages(6, 3, 4, 1, List.of(2)));
+        assertThat(sheet.build().layout().pages()).isEqualTo(new ResultSheet.Pages(6, 3, 4, 1, List.of(2)));
     }
 
     @Test
