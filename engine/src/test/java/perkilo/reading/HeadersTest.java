@@ -113,7 +113,7 @@ final class HeadersTest {
                         .findings())
                 .containsExactlyInAnyOrder(
                         "warning Suppliers!D1: the column \"Frieght per order\" is not read. If it is meant for"
-                                + " \"Freight per order\" (freight for each order, whatever it weighs), call it so",
+                                + " \"Freight per order\" (freight for each order, at any weight), call it so",
                         "warning Batches!B1: the column \"Vessel max pallets\" is not read. If it is meant for"
                                 + " \"Vessel max kg\" (the largest batch that the vessel takes), call it so");
     }
