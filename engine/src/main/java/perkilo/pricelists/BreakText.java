@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * A price break as suppliers write it: {@code 1–4}, {@code 5+}, {@code ≥ 25 kg}, {@code ab 100 kg}.
  *
  * @param digits the quantity that it begins at, as typed; {@code 0} for "up to"
- * @param unit what the quantity is in; null where it doesn't say
+ * @param unit the unit of the quantity; null if the text does not say
  * @param packs whether it counts packs
  * @param kind how the quantity is meant
  */
@@ -20,7 +20,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
     enum Kind {
         /** The price holds from this quantity upwards. */
         FROM,
-        /** More than this quantity: which quantity is the first, nobody can tell. */
+        /** More than this quantity; which quantity is the first is not known. */
         ABOVE,
         /** A quantity alone: a break, or a pack. */
         BARE
@@ -43,7 +43,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
     private static final Pattern ALONE = Pattern.compile("(?iu)" + Q + U);
     private static final int LONGEST = 60;
 
-    /** The break that a text describes; empty where it is none. */
+    /** The break that a text describes; empty if it describes none. */
     static Optional<BreakText> of(String text) {
         if (text.length() > LONGEST) {
             return Optional.empty();
@@ -85,7 +85,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
         return Quantity.unit(words).map(unit -> new BreakText(number, unit, false, kind));
     }
 
-    /** The quantity; empty where its number can be read in two ways. */
+    /** The quantity; empty if its number can be read in two ways. */
     Optional<BigDecimal> quantity(DecimalMark mark) {
         return mark.number(digits);
     }

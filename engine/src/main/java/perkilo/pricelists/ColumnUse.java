@@ -6,17 +6,17 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a column of a list is used for.
  *
- * @param meaning what stands in its cells
- * @param from for a price: the break that it holds from; null where the column doesn't say
- * @param packText for a price: the pack that it is the price of, as typed; empty where the column doesn't say
- * @param note for a price what the header says of it
+ * @param meaning what its cells hold
+ * @param from for a price: the quantity that it applies from; null if the column does not say
+ * @param packText for a price: the pack that it is for, as typed; empty if the column does not say
+ * @param note for a price: what else the header says about it
  */
 record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, PriceNote note) {
 
     private static final String FROM = "price from ";
     private static final String OF = "price of ";
 
-    /** A column that needs no more words. */
+    /** A column that is described by its meaning alone. */
     static ColumnUse of(Meaning meaning) {
         return new ColumnUse(meaning, null, "", PriceNote.NONE);
     }
@@ -37,11 +37,11 @@ record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, Pri
     }
 
     /**
-     * What a mapping file says of a column.
+     * The use that a mapping file gives a column.
      *
      * @param words such as {@code item}, {@code price from 25 kg} or {@code price of 25 kg}
-     * @param note what the column's header says of its prices
-     * @return empty where the words are not understood
+     * @param note what the column's header says about its prices
+     * @return empty if the words are not understood
      */
     static Optional<ColumnUse> parse(String words, PriceNote note) {
         String text = words.strip();

@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.Optional;
 import perkilo.reading.table.NumberText;
 
-/** Which mark parts the decimals in a list; UNKNOWN until a price or a person tells. */
+/** The decimal mark of a list; UNKNOWN until a price or an answer settles it. */
 enum DecimalMark {
     POINT,
     COMMA,
     UNKNOWN;
 
-    /** The mark that a word of a mapping file stands for. */
+    /** The mark that a word of a mapping file means. */
     static Optional<DecimalMark> of(String word) {
         return switch (word.strip().toLowerCase(Locale.ROOT)) {
             case "point", "." -> Optional.of(POINT);
@@ -20,7 +20,7 @@ enum DecimalMark {
         };
     }
 
-    /** The number that a text of digits and marks stands for; empty where it is none, or may be two. */
+    /** The number that a text of digits and marks means; empty if it is not a number, or can be two. */
     Optional<BigDecimal> number(String digits) {
         NumberText read = NumberText.parse(digits);
         if (read instanceof NumberText.Parsed parsed && parsed.words().isEmpty()) {
@@ -39,7 +39,7 @@ enum DecimalMark {
         return NumberText.parse(digits) instanceof NumberText.Ambiguous;
     }
 
-    /** What a text of digits and marks gives away of the mark: {@code 12,50} is a comma, {@code 1.250,00} too. */
+    /** The decimal mark that a text of digits and marks must have: {@code 12,50} has a comma, {@code 1.250,00} too. */
     static DecimalMark shownBy(String digits) {
         if (!(NumberText.parse(digits) instanceof NumberText.Parsed)) {
             return UNKNOWN;

@@ -2,12 +2,11 @@ package perkilo.pricelists;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 
 /**
- * Prices beside a word that there is none, such as "discontinued": taken, and told in one warning for the whole list.
+ * Prices beside a remark that speaks against them, such as "discontinued". They are used, and one warning names them.
  */
 final class DoubtedPrices {
 
@@ -18,7 +17,7 @@ final class DoubtedPrices {
     private record Doubted(String item, String remark, Origin origin) {
 
         String words() {
-            return "\"%s\" in %s (%s)".formatted(item, origin.cell(), remark);
+            return "\"" + item + "\" in " + origin.cell() + " (" + remark + ")";
         }
     }
 
@@ -34,17 +33,11 @@ final class DoubtedPrices {
         findings.warning(
                 first.origin(),
                 all.size() == 1
-                        ? "\"%s\" has a price and the remark \"%s\": the price is taken, ask whether it holds"
-                                .formatted(first.item(), first.remark())
-                        : "%d prices have a remark that speaks against them: %s%s; they are taken, ask whether they hold"
-                                .formatted(all.size(), named(), more()));
+                        ? ListMessages.doubtedPrice(first.item(), first.remark())
+                        : ListMessages.doubtedPrices(all.size(), some()));
     }
 
-    private String named() {
-        return all.stream().limit(NAMED).map(Doubted::words).collect(Collectors.joining(", "));
-    }
-
-    private String more() {
-        return all.size() > NAMED ? " and %d more".formatted(all.size() - NAMED) : "";
+    private List<String> some() {
+        return all.stream().limit(NAMED).map(Doubted::words).toList();
     }
 }

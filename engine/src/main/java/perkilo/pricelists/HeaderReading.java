@@ -8,11 +8,11 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a header says of its column.
+ * What a header says about its column.
  *
- * @param use what the column is used for; null where it can be several things
- * @param note what it says of prices, if they are prices
- * @param choices what it can be, in the words of a mapping file, where that is not clear; none elsewhere
+ * @param use what the column is used for; null if it can be several things
+ * @param note what the header says about prices, if they are prices
+ * @param choices what the column can be used for, in the words of a mapping file; empty if {@code use} is clear
  */
 record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choices) {
 
@@ -25,7 +25,7 @@ record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choic
         choices = List.copyOf(choices);
     }
 
-    /** What a header says; empty where its words are not known. */
+    /** What a header says; empty if its words are not known. */
     static Optional<HeaderReading> of(String header) {
         if (header.isBlank() || header.length() > LONGEST) {
             return Optional.empty();
@@ -155,7 +155,7 @@ record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choic
                 .flatMap(from -> PriceNote.of(basis).map(said -> broken(from, joined(said, inside), quantity)));
     }
 
-    /** A header that says what prices are for and in which currency, and nothing else: {@code EUR/kg}. */
+    /** A header that only says what prices are for and in which currency: {@code EUR/kg}. */
     private static Optional<HeaderReading> byBasis(String main) {
         return PriceNote.of(main)
                 .filter(note -> note.currency() != null && note.saysWhatFor())
@@ -177,7 +177,7 @@ record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choic
                 List.of("price from " + quantity, "price of " + (typed.isEmpty() ? quantity : typed), "nothing"));
     }
 
-    /** A column of prices; of one pack, where the header says what that holds: {@code Price per 25 kg drum}. */
+    /** A column of prices; of one pack if the header gives its size: {@code Price per 25 kg drum}. */
     private static HeaderReading price(PriceNote note) {
         Quantity content = note.content();
         return sure(content == null ? ColumnUse.price(note) : ColumnUse.priceOf(content.toString(), note), note);

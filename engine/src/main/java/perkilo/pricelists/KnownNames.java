@@ -26,7 +26,7 @@ import perkilo.schema.StockSheet;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
-/** The names that formulas, material tables and earlier lists use, with what else tells an item apart. */
+/** The names that formulas and material tables use, and their other identifiers (INCI, CAS, synonyms). */
 final class KnownNames {
 
     private static final Pattern CAS = Pattern.compile("\\d{2,7}-\\d{2}-\\d");
@@ -39,8 +39,8 @@ final class KnownNames {
     private final Map<String, Set<String>> byWord = new HashMap<>();
 
     /**
-     * The names in some sheets: a workbook's and a catalogue's; what suppliers call things in their lists is no such
-     * name.
+     * The names in the sheets of a workbook and of material tables. The names in suppliers' lists are left out: they
+     * are the names to be matched.
      */
     static KnownNames of(List<Grid> grids) {
         KnownNames known = new KnownNames();
@@ -123,12 +123,12 @@ final class KnownNames {
         return name == null ? Set.of() : Set.of(name);
     }
 
-    /** Whether no name is known at all. */
+    /** Whether no name is known. */
     boolean isEmpty() {
         return byKey.isEmpty();
     }
 
-    /** The name that is the same but for case and spaces; none where there is no such name. */
+    /** The name that is the same but for case and spaces; empty if there is none. */
     Set<String> same(String name) {
         return set(byKey.get(Names.key(name)));
     }
@@ -155,7 +155,7 @@ final class KnownNames {
         return bySynonym.getOrDefault(Names.key(name), Set.of());
     }
 
-    /** The names that share a word or its beginning with another, and so may be like it. */
+    /** The names that share the beginning of a word with another, and so may resemble it. */
     Set<String> near(String name) {
         Set<String> near = new LinkedHashSet<>();
         for (String part : parts(name)) {
@@ -164,7 +164,7 @@ final class KnownNames {
         return near;
     }
 
-    /** The beginnings of a name's longer words, as they look. */
+    /** The first three letters of a name's longer words; letters that look alike count as the same. */
     private static Set<String> parts(String name) {
         Set<String> parts = new LinkedHashSet<>();
         for (String word : Spelling.skeleton(name).split("[^\\p{L}\\p{N}]+", -1)) {

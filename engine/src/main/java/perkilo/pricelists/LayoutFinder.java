@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
-/** Finds the headers of a list: one row, or two where a broad header stands over narrower ones. */
+/** Finds the headers of a list: one row, or two if a broad header is above narrower ones. */
 final class LayoutFinder {
 
     private static final int ROWS_LOOKED_AT = 80;
@@ -46,7 +46,7 @@ final class LayoutFinder {
         return Optional.ofNullable(best);
     }
 
-    /** Whether headers of these columns can say more than is known: below the headers, rows have fewer cells. */
+    /** Whether headers in these columns can be better than the best so far: they must be more. */
     private static boolean mayBeBetter(@Nullable ListLayout best, Set<Integer> columns) {
         return best == null || columns.size() > best.readings().size();
     }
@@ -58,7 +58,7 @@ final class LayoutFinder {
         return best == null || other.readings().size() > best.readings().size() ? other : best;
     }
 
-    /** Whether headers name an item and a price, whatever else is there. */
+    /** Whether headers name an item and a price, among others. */
     private static boolean isList(ListLayout layout) {
         boolean item = layout.readings().values().stream().anyMatch(LayoutFinder::isName);
         boolean price = layout.readings().values().stream().anyMatch(LayoutFinder::isPrice);
@@ -100,7 +100,7 @@ final class LayoutFinder {
         return above.isEmpty() || above.equals(below) ? below : above + " " + below;
     }
 
-    /** What stands over a column: in its own cell, or in one that was merged across it. */
+    /** The text above a column: in its own cell, or in a merged cell that covers it. */
     private static String above(Grid grid, int row, int column) {
         Cell own = grid.at(row, column);
         if (!own.isBlank()) {

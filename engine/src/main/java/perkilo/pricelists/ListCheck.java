@@ -2,12 +2,12 @@ package perkilo.pricelists;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
@@ -16,7 +16,7 @@ import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.units.Measure;
 
-/** What only shows when a whole list is looked at: prices that stand twice, names that are not known. */
+/** Checks a whole list: prices that it has twice, and names that are not known. */
 final class ListCheck {
 
     private static final int NAMED = 5;
@@ -32,15 +32,15 @@ final class ListCheck {
     }
 
     /**
-     * Reports what is found.
+     * Reports what is wrong.
      *
-     * @param clear whether nothing is open: as long as something is, there may be no prices at all
+     * @param clear whether there are no open questions; while there are, a list without prices is not reported
      */
     void check(List<ListLine> lines, boolean clear) {
         if (lines.stream().noneMatch(ListLine::isPriced)
                 && clear
                 && findings.list().stream().noneMatch(finding -> finding.isError())) {
-            findings.error(Origin.NONE, "the list holds no price");
+            findings.error(Origin.NONE, ListMessages.noPrices());
         }
         doubles(lines);
         if (namesAreKnown) {
@@ -58,23 +58,19 @@ final class ListCheck {
             String item = Names.key(names.of(line.listed()).name());
             ListLine firstOfItem = items.putIfAbsent(item, line);
             if (firstOfItem == null) {
-                continue; // most items of a long list stand in it once
+                continue; // most items of a long list occur once
             }
             seen.putIfAbsent(Place.of(item, firstOfItem), firstOfItem);
             ListLine first = seen.putIfAbsent(Place.of(item, line), line);
             if (first != null && !samePrice(first, line)) {
                 findings.error(
                         line.origin(),
-                        "a second price for %s in the same pack from the same quantity; the first is in %s, for \"%s\""
-                                .formatted(
-                                        "\"" + line.item() + "\"",
-                                        first.origin().where(),
-                                        first.item()));
+                        ListMessages.secondPrice(line.item(), first.origin().where(), first.item()));
             }
         }
     }
 
-    /** What has one price: an item in a pack, from a quantity, on a day; numbers without zeros at their end. */
+    /** What can have only one price: an item in a pack, from a quantity, on a day; numbers without trailing zeros. */
     private record Place(
             String item,
             BigDecimal amount,
@@ -105,45 +101,31 @@ final class ListCheck {
 
     private void unknown(List<ListLine> lines) {
         Map<String, Origin> proposed = new LinkedHashMap<>();
-        int own = 0;
+        List<String> own = new ArrayList<>();
         Map<String, ListLine> items = new LinkedHashMap<>();
         lines.forEach(line -> items.putIfAbsent(line.item(), line));
         for (ListLine line : items.values()) {
             NameMatcher.Match match = names.of(line.listed());
             switch (match.by()) {
                 case LOOKS_THE_SAME ->
-                    findings.warning(
-                            line.origin(),
-                            "\"%s\" only looks like \"%s\": some letters are of another alphabet or invisible; say in the"
-                                            .formatted(line.item(), match.perhaps())
-                                    + " mapping whether it is the same");
+                    findings.warning(line.origin(), ListMessages.looksTheSame(line.item(), match.perhaps()));
                 case LIKE ->
                     proposed.put(
-                            "%s (perhaps %s, %d %%)"
-                                    .formatted(line.item(), match.perhaps(), Math.round(match.likeness() * 100)),
+                            line.item() + " (perhaps " + match.perhaps() + ", " + Math.round(match.likeness() * 100)
+                                    + " %)",
                             line.origin());
-                case NOTHING -> own++;
+                case NOTHING -> own.add(line.item());
                 default -> {}
             }
         }
         if (!proposed.isEmpty()) {
-            String some = proposed.keySet().stream().limit(NAMED).collect(Collectors.joining("; "));
-            findings.warning(
-                    proposed.values().iterator().next(),
-                    "%s: %s%s"
-                            .formatted(
-                                    proposed.size() == 1
-                                            ? "1 name is only like a known one, and keeps its own name until the mapping says what it is"
-                                            : proposed.size()
-                                                    + " names are only like known ones, and keep their own names until the mapping says what they are",
-                                    some,
-                                    proposed.size() > NAMED ? " …" : ""));
+            List<String> some = proposed.keySet().stream().limit(NAMED).toList();
+            findings.warning(proposed.values().iterator().next(), ListMessages.similarNames(proposed.size(), some));
         }
-        if (own > 0) {
-            findings.note(
-                    new Origin(lines.get(0).origin().file(), "", ""),
-                    (own == 1 ? "1 name is" : own + " names are")
-                            + " not known and taken in as the supplier calls them");
+        if (!own.isEmpty()) {
+            Origin file = new Origin(lines.get(0).origin().file(), "", "");
+            List<String> some = own.stream().limit(NAMED).toList();
+            findings.note(file, ListMessages.unknownNames(own.size(), some));
         }
     }
 }

@@ -5,14 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
- * What each column of a layout is used for: by the supplier's mapping, else by its header.
+ * What each column of a layout is used for, by the supplier's mapping or by its header.
  *
- * @param layout where they stand
- * @param uses by column, from zero; columns that are of no use are missing
- * @param questions what neither tells
+ * @param layout the table that the columns belong to
+ * @param uses by column, from zero; unused columns are missing
+ * @param questions about columns that neither the mapping nor the header settles
  */
 record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Question> questions) {
 
@@ -36,7 +35,7 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
                         Mapping.COLUMNS,
                         header,
                         layout.grid().origin(layout.lastHeader(), column),
-                        "the column \"%s\" can mean different things".formatted(header),
+                        QuestionMessages.whatColumn(header),
                         reading.choices()));
             }
         });
@@ -47,11 +46,12 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
     }
 
     private static Question notUnderstood(ListLayout layout, int column, String said) {
+        String header = layout.headers().getOrDefault(column, "");
         return new Question(
                 Mapping.COLUMNS,
-                layout.headers().getOrDefault(column, ""),
+                header,
                 layout.grid().origin(layout.lastHeader(), column),
-                "\"%s\" in the mapping is not understood".formatted(said),
+                QuestionMessages.whatColumn(header, said),
                 choices());
     }
 
@@ -60,29 +60,40 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
                 "item", "INCI name", "CAS number", "pack", "price", "price from 25 kg", "price of 25 kg", "nothing");
     }
 
-    /** Two columns of the same meaning: which one counts, only a person knows. */
+    /** Asks which of several columns with the same meaning is to be used. */
     private void askAboutDoubles() {
         Map<String, List<Integer>> byWords = new LinkedHashMap<>();
         uses.forEach((column, use) ->
                 byWords.computeIfAbsent(use.words(), words -> new ArrayList<>()).add(column));
         byWords.forEach((words, columns) -> {
             if (columns.size() > 1) {
-                String headers = columns.stream()
-                        .map(column -> "\"" + layout.headers().get(column) + "\"")
-                        .collect(Collectors.joining(" and "));
+                List<String> headers = columns.stream()
+                        .map(column -> layout.headers().getOrDefault(column, ""))
+                        .toList();
                 for (int column : columns) {
                     questions.add(new Question(
                             Mapping.COLUMNS,
                             layout.headers().getOrDefault(column, ""),
                             layout.grid().origin(layout.lastHeader(), column),
-                            "%s can all be the %s".formatted(headers, words),
+                            QuestionMessages.whichColumn(words, headers),
                             List.of(words, "nothing")));
                 }
             }
         });
     }
 
-    /** The column of a meaning; empty where there is none. */
+    /** The headers of columns that are not used, from left to right. */
+    List<String> unused() {
+        List<String> unused = new ArrayList<>();
+        layout.headers().forEach((column, header) -> {
+            if (!uses.containsKey(column) && !header.isBlank()) {
+                unused.add(header);
+            }
+        });
+        return unused;
+    }
+
+    /** The column of a meaning; empty if there is none. */
     Optional<Integer> of(Meaning meaning) {
         return uses.entrySet().stream()
                 .filter(use -> use.getValue().meaning() == meaning)
@@ -101,7 +112,7 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
         return prices;
     }
 
-    /** What a header says beside its meaning, such as the unit of packs. */
+    /** What else a header says, such as the unit of packs. */
     PriceNote note(int column) {
         HeaderReading reading = layout.readings().get(column);
         return reading == null ? PriceNote.NONE : reading.note();

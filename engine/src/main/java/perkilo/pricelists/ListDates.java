@@ -15,8 +15,8 @@ import perkilo.reading.table.DateText;
 /**
  * Dates in lists, in words of three languages.
  *
- * <p>Between points the day stands first: {@code 03.04.2026} is the third of April wherever it is written so (common
- * practice, no source). Between slashes nobody can tell, as long as both can be months.
+ * <p>With points the day comes first: {@code 03.04.2026} is the third of April in every country that writes it so
+ * (common practice, no source). With slashes the order is not known if both numbers can be months.
  */
 final class ListDates {
 
@@ -50,8 +50,8 @@ final class ListDates {
     /**
      * What a text of one date says.
      *
-     * @param day null where it can be two days
-     * @param ambiguous whether it can
+     * @param day null if it can be two days
+     * @param ambiguous whether it can be two days
      */
     record Read(@Nullable LocalDate day, boolean ambiguous) {}
 
@@ -59,7 +59,7 @@ final class ListDates {
      * A date in a longer text.
      *
      * @param read the date
-     * @param before what stands between it and the date before it
+     * @param before the text between it and the date before it
      */
     record Placed(Read read, String before) {}
 
@@ -68,7 +68,7 @@ final class ListDates {
     /**
      * Dates of one supplier.
      *
-     * @param order {@code day first} or {@code month first}, for dates between slashes; empty where nobody has said
+     * @param order {@code day first} or {@code month first}, for dates with slashes; empty if a person has not said
      */
     ListDates(Optional<String> order) {
         this.dayFirst = order.map(words -> words.toLowerCase(Locale.ROOT).startsWith("day"))
@@ -87,7 +87,7 @@ final class ListDates {
         return found;
     }
 
-    /** The date that a text is; empty where it is none. */
+    /** The date that a text means; empty if it is not a date. */
     Optional<Read> one(String text) {
         String tidy = text.strip();
         var dotted = DOTTED.matcher(tidy);

@@ -16,14 +16,14 @@ import perkilo.xlsx.write.SavedFile;
  * The folder that lists are kept in: {@code SUPPLIER-YYYY-MM-DD.csv} for each list, {@code SUPPLIER.mapping.json} for
  * how the supplier's lists are read.
  *
- * @param path where it is; it need not exist yet
+ * @param path the folder; it need not exist yet
  */
 public record ListFolder(Path path) {
 
     private static final String MAPPING = PriceFiles.MAPPING_ENDING;
     private static final String BACKUP = ".bak";
 
-    /** A supplier's name as files are called. */
+    /** A supplier's name as it is used in file names. */
     static String stem(String supplier) {
         StringBuilder stem = new StringBuilder();
         for (String word : supplier.split("[^\\p{L}\\p{N}]+", -1)) {
@@ -60,7 +60,7 @@ public record ListFolder(Path path) {
         return suppliers;
     }
 
-    /** A supplier's mapping; an empty one where there is none yet. */
+    /** A supplier's mapping; an empty one if there is none yet. */
     Mapping read(String supplier) throws IOException {
         Path file = mapping(supplier);
         return Files.exists(file) ? MappingFile.read(file) : Mapping.empty(supplier);
@@ -73,9 +73,9 @@ public record ListFolder(Path path) {
     }
 
     /**
-     * Keeps a list. Another list of the same supplier and day makes way; it is kept beside it as a backup.
+     * Keeps a list. It replaces another list of the same supplier and day, which is kept beside it as a backup.
      *
-     * @return what became of it
+     * @return where it is, and whether it was there before
      */
     Kept keep(String supplier, LocalDate day, byte[] list) throws IOException {
         Files.createDirectories(path);
@@ -96,7 +96,7 @@ public record ListFolder(Path path) {
     /**
      * A list that is kept.
      *
-     * @param file where
+     * @param file the file that holds it
      * @param how whether it was there before
      */
     public record Kept(Path file, How how) {

@@ -6,13 +6,13 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /**
- * Where a list's table stands on a sheet, and what its headers say.
+ * Where a list's table is on a sheet, and what its headers say.
  *
  * @param grid the sheet
  * @param firstHeader the first row of headers, from zero
  * @param lastHeader the last row of headers, from zero
  * @param headers what is written above each column
- * @param readings what is understood of it; a column that is not understood is missing
+ * @param readings what each header means; a column that is not understood is missing
  */
 record ListLayout(
         Grid grid,

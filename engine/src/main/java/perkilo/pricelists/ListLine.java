@@ -11,11 +11,11 @@ import perkilo.origin.Origin;
 /**
  * One price break of one pack, as a list says it: a row of the long form.
  *
- * @param listed what the list calls it, and whose it is
+ * @param listed how the list names it, and its supplier
  * @param pack what one pack holds
- * @param price with the quantity that it begins at, in the pack's unit; null where the list says that there is none: on
- *     request, discontinued
- * @param currency what the price is in; null without a price
+ * @param price with the quantity that it begins at, in the pack's unit; null if the list names the pack without a
+ *     price: on request, discontinued
+ * @param currency currency of the price; null without a price
  * @param terms as far as the list says them; its minimum order is in the pack's unit
  * @param validity the row's own days
  * @param origin the cell of the price
@@ -30,9 +30,9 @@ record ListLine(
         Origin origin) {
 
     /**
-     * What a list calls something; empty where it doesn't say.
+     * How a list names an item; texts that it does not give are empty.
      *
-     * @param supplier who sells, where the rows name them
+     * @param supplier the supplier that the row names
      * @param item the name
      * @param inci its INCI name
      * @param cas its CAS number
@@ -45,7 +45,7 @@ record ListLine(
         return listed.item();
     }
 
-    /** The row's own day; null where it has none. */
+    /** The row's own day; null if it has none. */
     @Nullable LocalDate quotedOn() {
         return validity.quotedOn();
     }

@@ -27,9 +27,7 @@ import perkilo.reading.table.Findings;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
-/**
- * Reads the rows of a list into lines of the long form; what is wrong or not clear is collected, each with its cell.
- */
+/** Reads the rows of a list into lines of the long form; collects errors and questions, each with its cell. */
 final class ListRows {
 
     private static final int LONGEST_NAME = 200;
@@ -96,16 +94,12 @@ final class ListRows {
         addUnpriced(lines);
         doubted.report(findings);
         if (left > 0) {
-            findings.note(
-                    grid.origin(),
-                    left == 1
-                            ? "1 price is on request and is left out"
-                            : left + " prices are on request and are left out");
+            findings.note(grid.origin(), ListMessages.onRequest(left));
         }
         return lines;
     }
 
-    /** What the rows don't say. */
+    /** What the rows leave open. */
     List<Question> questions() {
         return List.copyOf(questions.values());
     }
@@ -123,9 +117,7 @@ final class ListRows {
             }
         }
         if (!asked.isEmpty() && isTotalOrNote(row)) {
-            findings.warning(
-                    grid.origin(row, at(row).firstKey()),
-                    "\"%s\" is no offer and is left out".formatted(shortened(words(row))));
+            findings.warning(grid.origin(row, at(row).firstKey()), ListMessages.totalOrNote(shortened(words(row))));
             return;
         }
         String item = item(row, asked);
@@ -143,7 +135,7 @@ final class ListRows {
         byPack.forEach((pack, inColumns) -> read(row, item, pack, inColumns, lines));
     }
 
-    /** The prices of one pack of a row: that of its own cell, or that of a header. */
+    /** The prices of one pack of a row; the pack is named in a cell of the row or in a header. */
     private void read(int row, String item, String packText, List<Integer> inColumns, List<ListLine> lines) {
         List<Integer> priced = inColumns.stream()
                 .filter(column -> !at(row, column).isBlank() && !isNoPrice(at(row, column)))
@@ -167,7 +159,7 @@ final class ListRows {
         }
     }
 
-    /** A pack that the list names without a price: on request, discontinued, or nothing at all. */
+    /** Notes a pack that the list names without a price: on request, discontinued, or a blank cell. */
     private void withoutPrice(int row, String item, String packText, List<Integer> inColumns) {
         Optional<Integer> marked =
                 inColumns.stream().filter(column -> isNoPrice(at(row, column))).findFirst();
@@ -185,10 +177,7 @@ final class ListRows {
         String remark = remark(row, text -> Words.is("on request", text));
         String why = remark.isEmpty() || remark.equals(said) ? said : said + ", " + remark;
         if (pack == null) {
-            findings.warning(
-                    origin,
-                    "\"%s\" has no price (%s); it is left out, as its pack is not told, so an older price may still be used: ask"
-                            .formatted(item, shortened(why)));
+            findings.warning(origin, ListMessages.withoutPriceAndPack(item, shortened(why)));
             return;
         }
         unpriced.put(
@@ -196,7 +185,7 @@ final class ListRows {
                 why);
     }
 
-    /** Names the packs that have a price nowhere in the list, and adds them. */
+    /** Adds the packs that have no price anywhere in the list, and warns about each. */
     private void addUnpriced(List<ListLine> lines) {
         Set<List<Object>> priced = new HashSet<>();
         if (!unpriced.isEmpty()) {
@@ -207,8 +196,7 @@ final class ListRows {
                 lines.add(line);
                 findings.warning(
                         line.origin(),
-                        "\"%s\" in packs of %s has no price (%s); an older price of it is not used any more, ask for one"
-                                .formatted(line.item(), line.pack(), shortened(why)));
+                        ListMessages.withoutPrice(line.item(), line.pack().toString(), shortened(why)));
             }
         });
     }
@@ -229,8 +217,8 @@ final class ListRows {
     }
 
     /**
-     * Whether a row that holds a figure is a total or a note: it lacks its item or its pack, and says so, or it lacks
-     * both.
+     * Whether a row that holds a figure is a total or a note: it lacks both its item and its pack, or it lacks one and
+     * has a word for a total.
      */
     private boolean isTotalOrNote(int row) {
         Integer item = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
@@ -255,7 +243,7 @@ final class ListRows {
                 .collect(Collectors.joining(" "));
     }
 
-    /** The first text of a kind in the columns that are of no use; empty for none. */
+    /** The first text of a kind in the unused columns; empty if there is none. */
     private String remark(int row, Predicate<String> kind) {
         for (Map.Entry<Integer, Cell> cell : at(row).entrySet()) {
             String text = cell.getValue().text();
@@ -274,7 +262,7 @@ final class ListRows {
                 && (Words.is("on request", cell.text()) || Words.is("nothing said", cell.text()));
     }
 
-    /** The item of a row: its own, that of a cell merged over several rows, or that above where a person said so. */
+    /** The item of a row: its own, that of a cell merged over several rows, or the one above if a person said so. */
     private String item(int row, Map<Integer, Cell> asked) {
         Integer column = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
         if (column == null) {
@@ -282,15 +270,12 @@ final class ListRows {
         }
         Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.ERROR) {
-            findings.error(grid.origin(row, column), "the item is " + cell.text());
+            findings.error(grid.origin(row, column), RowMessages.itemFault(cell.text()));
             return "";
         }
         String own = cell.text();
         if (own.length() > LONGEST_NAME) {
-            findings.error(
-                    grid.origin(row, column),
-                    "the item's name has %d characters; expected a name of at most %d"
-                            .formatted(own.length(), LONGEST_NAME));
+            findings.error(grid.origin(row, column), RowMessages.longItem(own.length(), LONGEST_NAME));
             return "";
         }
         if (!own.isEmpty()) {
@@ -314,7 +299,7 @@ final class ListRows {
             ask(Question.of(
                     Mapping.BLANK_ITEMS,
                     grid.origin(row, column),
-                    "a price stands in a row without an item",
+                    QuestionMessages.rowWithoutItem(),
                     "as above",
                     "skip"));
         }
@@ -324,10 +309,11 @@ final class ListRows {
     private @Nullable PackText pack(int row) {
         Integer column = places.get(Meaning.PACK);
         if (column == null) {
+            List<String> unused = columns.unused();
             ask(Question.of(
                     Mapping.COLUMNS,
                     grid.origin(columns.layout().lastHeader(), firstColumn()),
-                    "no column says what a pack holds; name one",
+                    unused.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(unused),
                     "pack"));
             return null;
         }
@@ -372,17 +358,14 @@ final class ListRows {
 
     private @Nullable PackText pack(Cell cell, Origin origin, @Nullable Quantity unit) {
         if (cell.isBlank()) {
-            findings.error(origin, "it is not said what the pack holds; expected a pack such as 25 kg");
+            findings.error(origin, RowMessages.noPack());
             return null;
         }
         PackText pack = packIn(cell, unit);
         if (pack == null) {
             boolean doubtful = sense.mark() == DecimalMark.UNKNOWN && PackText.isAmbiguous(cell.text());
             if (!doubtful) {
-                findings.error(
-                        origin,
-                        "the pack \"%s\" is not understood; expected one such as 25 kg, or 25 with a column that says the unit"
-                                .formatted(shortened(cell.text())));
+                findings.error(origin, RowMessages.packNotUnderstood(shortened(cell.text())));
             }
         }
         return pack;
@@ -457,7 +440,7 @@ final class ListRows {
         return new Figure(value, origin, null);
     }
 
-    /** Most rows of a list have the same days, or none: those are kept once. */
+    /** The days of a row. Most rows of a list have the same days, or none: those are kept once. */
     private Validity validity(int row) {
         lastValidity = lastValidity.orOf(date(row, Meaning.QUOTED_ON), date(row, Meaning.VALID_UNTIL));
         return lastValidity;
@@ -467,9 +450,7 @@ final class ListRows {
         Integer column = places.get(meaning);
         String text = column == null ? "" : merged(row, column).text();
         if (text.length() > LONGEST_NAME && column != null) {
-            findings.error(
-                    grid.origin(row, column),
-                    "the %s has %d characters, which can't be meant".formatted(meaning.word(), text.length()));
+            findings.error(grid.origin(row, column), RowMessages.longText(meaning.word(), text.length(), LONGEST_NAME));
             return "";
         }
         return text;
@@ -504,13 +485,12 @@ final class ListRows {
         if (text.isEmpty()) {
             findings.error(
                     grid.origin(row, column),
-                    "the %s \"%s\" is not understood; expected a quantity such as 100 kg or 5 packs"
-                            .formatted(meaning.word(), shortened(cell.text())));
+                    RowMessages.quantityNotUnderstood(meaning.word(), shortened(cell.text())));
         }
         return text.map(Bare::of).orElse(null);
     }
 
-    /** A quantity in the unit of the pack; empty where there is none, or it can't be told. */
+    /** A quantity in the unit of the pack; empty if there is none or it is not clear. */
     private Optional<BigDecimal> quantity(
             @Nullable Bare bare, ListSense.@Nullable Counted counted, Quantity pack, Origin origin) {
         if (bare == null) {
@@ -535,8 +515,8 @@ final class ListRows {
         if (converted.isEmpty()) {
             findings.error(
                     origin,
-                    "a quantity in %s does not fit a pack in %s"
-                            .formatted(unit.measure().symbol(), pack.measure().symbol()));
+                    RowMessages.quantityDoesNotFit(
+                            unit.measure().symbol(), pack.measure().symbol()));
         }
         return converted;
     }
@@ -554,9 +534,7 @@ final class ListRows {
                 .filter(parts -> parts.words().isEmpty() || parts.words().equals("%"))
                 .flatMap(parts -> sense.mark().number(parts.digits()));
         if (number.isEmpty()) {
-            findings.error(
-                    grid.origin(row, column),
-                    "the %s \"%s\" is not a number".formatted(meaning.word(), shortened(cell.text())));
+            findings.error(grid.origin(row, column), RowMessages.notANumber(meaning.word(), shortened(cell.text())));
         }
         return number.orElse(null);
     }
@@ -575,18 +553,16 @@ final class ListRows {
             ask(Question.of(
                     Mapping.DATES,
                     grid.origin(row, column),
-                    "\"%s\" can be two days".formatted(cell.text()),
+                    QuestionMessages.dayOrMonth(cell.text()),
                     "day first",
                     "month first"));
         } else if (read.isEmpty()) {
-            findings.error(
-                    grid.origin(row, column),
-                    "%s is \"%s\", which is not a date".formatted(meaning.word(), shortened(cell.text())));
+            findings.error(grid.origin(row, column), RowMessages.notADate(meaning.word(), shortened(cell.text())));
         }
         return read.map(ListDates.Read::day).orElse(null);
     }
 
-    /** A text that a message can hold. */
+    /** A text cut short enough for a message. */
     static String shortened(String text) {
         return text.length() <= 60 ? text : text.substring(0, 57) + "…";
     }

@@ -15,13 +15,13 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /**
- * What holds for a whole list: which mark parts decimals, and whether breaks count packs. A person's answer goes first;
- * else the list's own figures tell, where they leave no doubt.
+ * What is true of a whole list: its decimal mark, and whether its breaks count packs. A person's answer goes first;
+ * without one the list's own figures decide, if they leave no doubt.
  *
- * @param mark of decimals
- * @param breaksIn what bare breaks count; null where there are none
- * @param minimumsIn what bare minimum orders count; null where there are none
- * @param questions what the figures don't tell
+ * @param mark the decimal mark
+ * @param breaksIn what bare breaks count; null if there are none
+ * @param minimumsIn what bare minimum orders count; null if there are none
+ * @param questions what the figures leave open
  */
 record ListSense(
         DecimalMark mark,
@@ -46,12 +46,12 @@ record ListSense(
         }
     }
 
-    /** What a list's figures and a person's answers tell. */
+    /** What follows from a list's figures and a person's answers. */
     static ListSense of(ListColumns columns, Mapping mapping) {
         return new Looking(columns, mapping).sense();
     }
 
-    /** The look at one list. */
+    /** One list while it is looked at. */
     private static final class Looking {
 
         private final ListColumns columns;
@@ -81,6 +81,7 @@ record ListSense(
             Set<DecimalMark> shown = EnumSet.noneOf(DecimalMark.class);
             Origin doubtful = null;
             String text = "";
+            String doubtfulDigits = "";
             List<Integer> figures = columns.uses().entrySet().stream()
                     .filter(use -> isFigure(use.getValue().meaning()))
                     .map(Map.Entry::getKey)
@@ -102,6 +103,7 @@ record ListSense(
                     if (doubtful == null && DecimalMark.isAmbiguous(digits)) {
                         doubtful = grid.origin(row, column);
                         text = cell.text();
+                        doubtfulDigits = digits;
                     }
                 }
             }
@@ -110,6 +112,7 @@ record ListSense(
                 if (from != null && doubtful == null && DecimalMark.isAmbiguous(from.digits())) {
                     doubtful = grid.origin(columns.layout().lastHeader(), price.getKey());
                     text = from.digits();
+                    doubtfulDigits = from.digits();
                 }
             }
             shown.remove(DecimalMark.UNKNOWN);
@@ -117,8 +120,7 @@ record ListSense(
                 return shown.iterator().next();
             }
             if (doubtful != null) {
-                questions.add(Question.of(
-                        Mapping.DECIMALS, doubtful, "\"%s\" can be two numbers".formatted(text), "point", "comma"));
+                questions.add(Question.decimals(doubtful, text, doubtfulDigits));
             }
             return DecimalMark.UNKNOWN;
         }
@@ -164,9 +166,10 @@ record ListSense(
             return byFigures(field, column, inHeaders);
         }
 
-        /** A break below one pack can only count packs; where there is none, a person has to say. */
+        /** A break below one pack can only count packs; without such a break, a person has to say. */
         private @Nullable Counted byFigures(String field, @Nullable Integer column, List<BreakText> inHeaders) {
             Origin asked = null;
+            String example = "";
             Integer pack = columns.of(Meaning.PACK).orElse(null);
             Function<Integer, Optional<PackText>> packs = packs(pack);
             List<BigDecimal> above = inHeaders.stream()
@@ -181,7 +184,10 @@ record ListSense(
                 List<BigDecimal> quantities = new ArrayList<>(above);
                 if (column != null) {
                     bare(grid.at(row, column)).ifPresent(quantities::add);
-                    asked = asked == null && !quantities.isEmpty() ? grid.origin(row, column) : asked;
+                    if (asked == null && !quantities.isEmpty()) {
+                        asked = grid.origin(row, column);
+                        example = grid.at(row, column).text();
+                    }
                 }
                 BigDecimal content = text.get().content().amount();
                 if (quantities.stream()
@@ -196,10 +202,13 @@ record ListSense(
                         columns.prices().keySet().iterator().next());
             }
             if (asked != null) {
+                String quantity = example.isEmpty() ? Quantity.plain(above.get(0)) : example;
                 questions.add(Question.of(
                         field,
                         asked,
-                        "it is not said what the quantities \"%s\" count".formatted(field),
+                        field.equals(Mapping.MINIMUMS_IN)
+                                ? QuestionMessages.whatMinimumsCount(quantity)
+                                : QuestionMessages.whatBreaksCount(quantity),
                         "packs",
                         "pack unit",
                         "a unit such as kg"));
@@ -221,7 +230,7 @@ record ListSense(
             };
         }
 
-        /** A quantity above one that says no unit. */
+        /** A quantity above one without a unit. */
         private Optional<BigDecimal> bare(Cell cell) {
             Optional<BigDecimal> number = cell.kind() == Cell.Kind.NUMBER
                     ? Optional.ofNullable(cell.number())

@@ -11,7 +11,7 @@ import perkilo.schema.OffersSheet;
 /**
  * Lists in the long form: CSV with a comma, quoted as RFC 4180, UTF-8.
  *
- * <p>A text that a spreadsheet would take for a formula gets a space before it, which readers drop again.
+ * <p>A text that a spreadsheet would take for a formula gets a space before it, which readers remove.
  */
 final class LongForm {
 
@@ -23,7 +23,7 @@ final class LongForm {
     /**
      * Adds a line.
      *
-     * @param item whom its item means
+     * @param item the item that the line means
      */
     void add(String supplier, String item, ListLine line, LocalDate quotedOn, @Nullable LocalDate validUntil) {
         String code = line.listed().code();

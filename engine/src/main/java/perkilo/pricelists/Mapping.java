@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How one supplier's lists are read: what they don't say themselves, and whom their names mean. A person confirms it
- * once, and it is kept for the next list.
+ * How one supplier's lists are read: what they don't say themselves, and which items their names mean. A person
+ * confirms it once, and it is kept for the supplier's next list.
  *
- * @param supplier as a person calls him
- * @param answers by field, such as {@code decimals}; a field that is asked for and not answered is null
- * @param columns what a column is used for, by its header; null where it is asked for
- * @param names whom a name on the list means, by that name
+ * @param supplier the name that a person uses
+ * @param answers by field, such as {@code decimals}; null for a question without an answer yet
+ * @param columns what a column is used for, by its header; null for a question without an answer yet
+ * @param names which item a name on the list means, by that name
  */
 public record Mapping(
         String supplier,
@@ -38,17 +38,17 @@ public record Mapping(
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
     }
 
-    /** Nothing is known of a supplier yet. */
+    /** The mapping of a supplier before their first list. */
     static Mapping empty(String supplier) {
         return new Mapping(supplier, Map.of(), Map.of(), Map.of());
     }
 
-    /** The answer to a field; empty where there is none. */
+    /** The answer to a field; empty if there is none. */
     Optional<String> answer(String field) {
         return Optional.ofNullable(answers.get(field)).filter(words -> !words.isBlank());
     }
 
-    /** What a column is used for, by its header; empty where nothing is said. */
+    /** What a column is used for, by its header; empty if the mapping does not say. */
     Optional<String> column(String header) {
         String key = Words.key(header);
         return columns.entrySet().stream()
@@ -59,11 +59,11 @@ public record Mapping(
     }
 
     /**
-     * Whom a name on the list means.
+     * Which item a name on the list means.
      *
-     * @param is the name that formulas use; null as long as nobody has confirmed one
-     * @param by how it was found, such as {@code INCI}; a person's own answer has none
-     * @param perhaps a name that is like it; empty for none
+     * @param is the name that formulas use; null until a person confirms one
+     * @param by how it was found, such as {@code INCI}; empty for a person's own answer
+     * @param perhaps a similar known name; empty if there is none
      * @param likeness of that name, from 0 to 1
      */
     public record NameAnswer(@Nullable String is, String by, String perhaps, double likeness) {}

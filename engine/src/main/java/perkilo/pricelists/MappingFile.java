@@ -25,10 +25,10 @@ import perkilo.xlsx.write.SavedFile;
 final class MappingFile {
 
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-    private static final String ABOUT =
-            "How this supplier's price lists are read. Answer what is null (under \"open\" stands"
-                    + " what was asked), correct what is wrong, save, and run perkilo prices on the list again. Under names, \"is\""
-                    + " is the name that your formulas use; leave it null to keep the supplier's own name.";
+    private static final String ABOUT = "How this supplier's price lists are read. Replace each null by an answer"
+            + " (the questions are under \"open\"), correct what is wrong, save, and run perkilo prices on the list"
+            + " again. Under names, \"is\" is the name that your formulas use. Leave it null to keep the supplier's own"
+            + " name.";
     private static final Set<String> KNOWN = Set.of("about", "open", "supplier", "columns", "names");
 
     private MappingFile() {}
@@ -36,7 +36,7 @@ final class MappingFile {
     /**
      * Reads a mapping.
      *
-     * @throws UnreadableFileException if it is no such file; its message says where and why
+     * @throws UnreadableFileException if the file is not a mapping; its message says where and why
      */
     static Mapping read(Path file) throws IOException {
         JsonNode root;
@@ -44,13 +44,10 @@ final class MappingFile {
             root = JSON.readTree(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
         } catch (JsonProcessingException e) {
             throw new UnreadableFileException(
-                    file,
-                    "cannot be read as JSON near line %d: %s; mend it there, or delete the file and run again"
-                            .formatted(e.getLocation().getLineNr(), e.getOriginalMessage()),
-                    e);
+                    ListMessages.mappingNotJson(file, e.getLocation().getLineNr(), e.getOriginalMessage()), e);
         }
         if (!root.isObject()) {
-            throw new UnreadableFileException(file, "is no mapping; delete it and run again for a new one");
+            throw new UnreadableFileException(ListMessages.notAMapping(file));
         }
         Map<String, @Nullable String> answers = new LinkedHashMap<>();
         root.properties().forEach(field -> {
@@ -85,8 +82,8 @@ final class MappingFile {
     static void write(Path file, Mapping mapping, List<Question> questions) throws IOException {
         ObjectNode root = JSON.createObjectNode().put("about", ABOUT);
         Set<String> open = new LinkedHashSet<>();
-        questions.forEach(question -> open.add(
-                question.where().where() + ": " + question.text() + ": " + String.join(" or ", question.choices())));
+        questions.forEach(question -> open.add(question.where().where() + ": " + question.text() + " "
+                + QuestionMessages.choices(question.choices())));
         if (!open.isEmpty()) {
             ArrayNode asked = root.putArray("open");
             open.forEach(asked::add);

@@ -34,7 +34,7 @@ enum Meaning {
         return word;
     }
 
-    /** The meaning that a word of a mapping file stands for. */
+    /** The meaning of a word in a mapping file. */
     static Optional<Meaning> of(String word) {
         return Arrays.stream(values())
                 .filter(meaning -> meaning.word.equalsIgnoreCase(word.strip()))

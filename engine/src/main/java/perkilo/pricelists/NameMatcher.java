@@ -9,15 +9,13 @@ import perkilo.names.Names;
 import perkilo.names.Spelling;
 
 /**
- * Finds whom a name on a list means. A person's own answer goes first; then the same name, the same letters and digits
- * (spaces, hyphens and other marks aside), the INCI name, the CAS number, a synonym, each only where it leads to one
- * name. A name that is merely like another is proposed.
+ * Finds the item that a name on a list means. A person's own answer goes first; then the same name, the same letters
+ * and digits (spaces, hyphens and other marks aside), the INCI name, the CAS number, a synonym, each only if it leads
+ * to exactly one name. A name that only resembles another is proposed.
  */
 final class NameMatcher {
 
-    /** How like a name must be to be worth a proposal. Common practice, no source. */
     private final KnownNames known;
-
     private final Mapping mapping;
     private final Map<String, Match> found = new LinkedHashMap<>();
 
@@ -27,11 +25,11 @@ final class NameMatcher {
     }
 
     /**
-     * Whom a name means.
+     * The item that a name means.
      *
-     * @param name what it is taken in as
+     * @param name the name that it is kept under
      * @param by how it was found
-     * @param perhaps a name that is like it; empty for none
+     * @param perhaps a similar known name; empty if there is none
      * @param likeness of that name, from 0 to 1
      */
     record Match(String name, By by, String perhaps, double likeness) {}
@@ -54,13 +52,13 @@ final class NameMatcher {
             this.word = word;
         }
 
-        /** The word in a mapping file; empty where nothing is taken for granted. */
+        /** The word in a mapping file; empty if the match is not written there as found. */
         String word() {
             return word;
         }
     }
 
-    /** Whom a line's item means. */
+    /** The item that a line means. */
     Match of(ListLine.Listed line) {
         return found.computeIfAbsent(line.item(), item -> find(line));
     }
@@ -113,7 +111,7 @@ final class NameMatcher {
                 .orElseGet(() -> new Match(item, By.NOTHING, "", 0));
     }
 
-    /** All names that were asked for, by the name on the list. */
+    /** All matches so far, by the name on the list. */
     Map<String, Match> found() {
         return found;
     }

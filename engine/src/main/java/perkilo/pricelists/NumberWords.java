@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * One number in a text, with the words around it: {@code 1.250,00 €/kg}.
  *
  * @param digits the number as typed, with its marks
- * @param words what stands before and after it
+ * @param words the text before and after it
  */
 record NumberWords(String digits, String words) {
 
@@ -17,7 +17,7 @@ record NumberWords(String digits, String words) {
             Pattern.compile("([^\\d]*?)([+\\-−]?\\d(?:[\\d.,'’]|[ \\u00A0\\u202F](?=\\d{3}(?!\\d)))*|[.,]\\d+)(.*)");
     private static final Pattern LAST_MARKS = Pattern.compile("[.,'’]+$");
 
-    /** The parts of a text; empty where it holds no number, or is too long to be one. */
+    /** The parts of a text; empty if it holds no number, or is too long to be one. */
     static Optional<NumberWords> of(String text) {
         String tidy = text.length() > 2 * LONGEST ? text : Words.tidy(text);
         if (tidy.length() > LONGEST) {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * A pack as suppliers write it: {@code 25 kg drum}, {@code 5 × 5 kg}, {@code Fass à 190 kg}, {@code 1 lb}.
  *
  * @param content everything in it
- * @param pieces how many smaller packs it is made of; 1 for a pack that is not
+ * @param pieces how many smaller packs it is made of; 1 for a single pack
  */
 record PackText(Quantity content, int pieces) {
 
@@ -26,8 +26,8 @@ record PackText(Quantity content, int pieces) {
      * The pack that a text describes.
      *
      * @param mark how its numbers are written
-     * @param unit what a bare number is in; null where nothing says
-     * @return empty where it is not understood
+     * @param unit the unit of a bare number; null if it is not known
+     * @return empty if the text is not understood
      */
     static Optional<PackText> of(String text, DecimalMark mark, @Nullable Quantity unit) {
         if (text.length() > LONGEST) {
@@ -87,7 +87,7 @@ record PackText(Quantity content, int pieces) {
         return kept.toString();
     }
 
-    /** Whether words say nothing of what a pack holds: its kind, or a preposition. */
+    /** Whether words do not say what a pack holds: its kind, or a preposition. */
     private static boolean isFiller(String words) {
         for (String word : words.strip().split("[ .]+", -1)) {
             if (!word.isEmpty() && !Words.is("container", word) && !isLink(word)) {

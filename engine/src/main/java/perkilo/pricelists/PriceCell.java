@@ -19,8 +19,8 @@ import perkilo.xlsx.grid.Cell;
 /**
  * Reads prices: how much, in which currency, for what.
  *
- * <p>What stands in the cell goes before its row, its header, its number format, the lines above the list, and the
- * mapping; where two of them contradict each other, that is an error.
+ * <p>The text of the cell goes first, then its row, its header, its number format, the lines above the list, and the
+ * mapping. A contradiction is reported or asked about.
  */
 final class PriceCell {
 
@@ -55,11 +55,11 @@ final class PriceCell {
      * The price in a cell.
      *
      * @param header what its header says
-     * @param perCell what the row's column says that the price is for; empty for nothing
-     * @param currencyCell what the row's column says of the currency; empty for nothing
+     * @param perCell text of the row's column "price per"; empty if there is none
+     * @param currencyCell text of the row's column of currencies; empty if there is none
      * @param pack what is sold
-     * @param remark what else in the row sounds as if it said what the price is for; empty for nothing
-     * @return null where it was reported or asked about
+     * @param remark another text of the row that seems to say what the price is for; empty if there is none
+     * @return null if the price was reported or asked about
      */
     @Nullable Price read(
             Cell cell,
@@ -82,26 +82,25 @@ final class PriceCell {
             return null;
         }
         if (number != null && number.signum() <= 0) {
-            findings.warning(origin, "%s is not taken as a price".formatted(Quantity.plain(number)));
+            findings.warning(origin, RowMessages.priceNotAboveZero(number));
             return null;
         }
         CurrencyUnit currency = currency(cell, origin, beside, header, currencyCell, perCell);
         For basis = basis(origin, beside, header, perCell, pack, remark);
-        if (number == null) {
-            ask.accept(Question.of(
-                    Mapping.DECIMALS, origin, "\"%s\" can be two numbers".formatted(cell.text()), "point", "comma"));
+        if (number == null && parts != null) {
+            ask.accept(Question.decimals(origin, cell.text(), parts.digits()));
         }
         return number == null || currency == null || basis == null
                 ? null
                 : new Price(basis.scaled(number), basis.per(), currency);
     }
 
-    /** What words say of a price; the same words come again and again. */
+    /** What words say about a price; kept, because the same words come again and again. */
     private Optional<PriceNote> note(String words) {
         return words.length() > LONG_WORDS ? PriceNote.of(words) : notes.computeIfAbsent(words, PriceNote::of);
     }
 
-    /** What a cell says that has nothing else to say than what a price is for. */
+    /** What a cell of the column "price per" says. */
     private Optional<PriceNote> basis(String words) {
         return note(words)
                 .filter(PriceNote::saysWhatFor)
@@ -110,12 +109,10 @@ final class PriceCell {
 
     private static String wrong(Cell cell) {
         return switch (cell.kind()) {
-            case ERROR -> "the price is " + cell.text();
-            case DATE -> "the price is the date %s; give the cell a number format".formatted(cell.text());
-            case NUMBER -> "the price is a percentage";
-            default ->
-                "the price \"%s\" is not understood; expected one such as 12.50"
-                        .formatted(ListRows.shortened(cell.text()));
+            case ERROR -> RowMessages.priceFault(cell.text());
+            case DATE -> RowMessages.priceIsDate(cell.text());
+            case NUMBER -> RowMessages.priceIsPercentage();
+            default -> RowMessages.priceNotUnderstood(ListRows.shortened(cell.text()));
         };
     }
 
@@ -125,8 +122,7 @@ final class PriceCell {
                 ? null
                 : signs.computeIfAbsent(currencyCell, CurrencySign::parse).orElse(null);
         if (!currencyCell.isEmpty() && row == null) {
-            findings.error(
-                    origin, "the currency \"%s\" is not known; expected a code such as EUR".formatted(currencyCell));
+            findings.error(origin, RowMessages.unknownCurrency(currencyCell));
             return null;
         }
         CurrencySign per = perCell.isEmpty()
@@ -138,16 +134,11 @@ final class PriceCell {
                 : null;
         if (beside.currency() != null && row != null && !overlap(beside.currency(), row)) {
             findings.error(
-                    origin,
-                    "the price is in %s, but the row's currency is %s"
-                            .formatted(beside.currency().text(), row.text()));
+                    origin, RowMessages.otherCurrencyInRow(beside.currency().text(), row.text()));
             return null;
         }
         if (said != null && format != null && !overlap(said, format)) {
-            findings.warning(
-                    origin,
-                    "the price is shown in %s, but the list says %s, which holds"
-                            .formatted(format.text(), said.text()));
+            findings.warning(origin, RowMessages.otherCurrencyShown(format.text(), said.text()));
         }
         CurrencySign sign = first(said, format, title.currency());
         return settled(origin, sign);
@@ -168,9 +159,7 @@ final class PriceCell {
         List<String> choices = sign == null
                 ? List.of("a code such as EUR")
                 : sign.meanings().stream().map(CurrencyUnit::getCurrencyCode).toList();
-        String text = sign == null
-                ? "it is not said which currency the prices are in"
-                : "\"%s\" can mean several currencies".formatted(sign.text());
+        String text = sign == null ? QuestionMessages.whichCurrency() : QuestionMessages.whichCurrency(sign.text());
         ask.accept(new Question(Mapping.CURRENCY, "", origin, text, choices));
         return null;
     }
@@ -188,7 +177,7 @@ final class PriceCell {
         return null;
     }
 
-    /** What a price is for, and what makes it the price for one of that. */
+    /** What a price is for, and the factor that turns it into the price for one of that. */
     private record For(@Nullable Measure per, BigDecimal factor) {
 
         private static final For PACK = new For(null, BigDecimal.ONE);
@@ -204,10 +193,7 @@ final class PriceCell {
         if (!perCell.isEmpty()) {
             row = basis(perCell).orElse(null);
             if (row == null) {
-                findings.error(
-                        origin,
-                        "what the price is for, \"%s\", is not understood; expected pack, kg, 100 g, L …"
-                                .formatted(ListRows.shortened(perCell)));
+                findings.error(origin, RowMessages.basisNotUnderstood(ListRows.shortened(perCell)));
                 return null;
             }
         }
@@ -223,14 +209,7 @@ final class PriceCell {
             return holds.pack() ? ofPack(origin, holds, pack) : of(origin, holds, pack.content());
         }
         ask.accept(Question.of(
-                Mapping.PRICE_PER,
-                origin,
-                "it is not said what the prices are for",
-                "pack",
-                "kg",
-                "100 g",
-                "L",
-                "each"));
+                Mapping.PRICE_PER, origin, QuestionMessages.whatPricesAreFor(), "pack", "kg", "100 g", "L", "each"));
         return null;
     }
 
@@ -244,9 +223,9 @@ final class PriceCell {
     }
 
     /**
-     * What the list says its prices are for; where a remark in the row says otherwise, only a person knows which holds.
+     * What the list says its prices are for. If a remark in the row says otherwise, a person decides.
      *
-     * @return null where it was asked about
+     * @return null if it was asked about
      */
     private @Nullable PriceNote unlessRemarked(Origin origin, PriceNote ofList, String remark, PackText pack) {
         PriceNote said = remark.isEmpty() ? PriceNote.NONE : note(remark).orElse(PriceNote.NONE);
@@ -260,29 +239,21 @@ final class PriceCell {
         String answer = mapping.answer(Mapping.ROW_BASIS).orElse("");
         boolean row = answer.equalsIgnoreCase("row");
         if (row || answer.equalsIgnoreCase("list")) {
-            findings.warning(
-                    origin,
-                    "\"%s\" stands in the row, and the mapping says that %s holds"
-                            .formatted(remark, row ? "this" : "what the list says of its prices"));
+            findings.warning(origin, row ? RowMessages.rowOverList(remark) : RowMessages.listOverRow(remark));
             return row ? said : ofList;
         }
-        ask.accept(Question.of(
-                Mapping.ROW_BASIS,
-                origin,
-                "\"%s\" stands in the row: does that hold for its price, or what holds for the list".formatted(remark),
-                "row",
-                "list"));
+        ask.accept(Question.of(Mapping.ROW_BASIS, origin, QuestionMessages.rowOrList(remark), "row", "list"));
         return null;
     }
 
-    /** A price for a whole pack; where that is made of smaller ones, a person has to say which of them is meant. */
+    /** A price for a whole pack; for a pack made of smaller ones, a person has to say which is meant. */
     private @Nullable For ofPack(Origin origin, PriceNote note, PackText pack) {
         if (note.content() != null) {
             Quantity content = pack.content();
             BigDecimal holds = note.content().in(content.measure()).orElse(BigDecimal.ZERO);
             if (holds.compareTo(content.amount()) != 0) {
                 findings.error(
-                        origin, "the price is for a pack of %s, but the pack is %s".formatted(note.content(), content));
+                        origin, RowMessages.priceOfOtherPack(note.content().toString(), content.toString()));
                 return null;
             }
         }
@@ -296,13 +267,8 @@ final class PriceCell {
         if (answer.equalsIgnoreCase("piece")) {
             return new For(null, BigDecimal.valueOf(pack.pieces()));
         }
-        ask.accept(Question.of(
-                Mapping.MULTI_PACKS,
-                origin,
-                "the pack holds %d smaller ones, and it is not said whether the price is for all or for one"
-                        .formatted(pack.pieces()),
-                "case",
-                "piece"));
+        ask.accept(
+                Question.of(Mapping.MULTI_PACKS, origin, QuestionMessages.caseOrPiece(pack.pieces()), "case", "piece"));
         return null;
     }
 
@@ -312,15 +278,12 @@ final class PriceCell {
             throw new IllegalStateException("a note that says nothing");
         }
         if (per.measure().isCount() != pack.measure().isCount()) {
-            findings.error(
-                    origin,
-                    "the price is per %s, but the pack is %s"
-                            .formatted(per.measure().symbol(), pack));
+            findings.error(origin, RowMessages.priceOfOtherKind(per.measure().symbol(), pack.toString()));
             return null;
         }
         PriceBasis one = PriceBasis.of(per.amount(), per.measure()).orElse(null);
         if (one == null) {
-            findings.error(origin, "the price is for %s; expected 1, 10, 100 or 1,000 of a unit".formatted(per));
+            findings.error(origin, RowMessages.oddAmount(per.toString()));
             return null;
         }
         return new For(one.per(), one.factor());

@@ -12,12 +12,12 @@ import org.jspecify.annotations.Nullable;
 import perkilo.reading.table.CurrencySign;
 
 /**
- * What words beside or above a price say of it: {@code €/kg}, {@code EUR per 100 g}, {@code je Gebinde}.
+ * What words beside or above a price say about it: {@code €/kg}, {@code EUR per 100 g}, {@code je Gebinde}.
  *
- * @param currency null where they name none
- * @param per how much the price is for; null where they don't say, or it is for one pack
+ * @param currency null if they name none
+ * @param per how much the price is for; null if they do not say, or if it is for one pack
  * @param pack whether it is for one pack
- * @param content what that pack holds, where they say; null elsewhere
+ * @param content what that pack holds; null if they do not say
  */
 record PriceNote(
         @Nullable CurrencySign currency,
@@ -25,7 +25,7 @@ record PriceNote(
         boolean pack,
         @Nullable Quantity content) {
 
-    /** Nothing said. */
+    /** Words that say nothing about a price. */
     static final PriceNote NONE = new PriceNote(null, null, false, null);
 
     private static final Pattern PER = Pattern.compile(
@@ -33,7 +33,7 @@ record PriceNote(
     private static final Pattern MARKS = Pattern.compile("[()\\[\\]:;*]");
     private static final Pattern AMOUNT = Pattern.compile("(\\d+)\\s*(.*)");
 
-    /** What words say; empty where they are not understood. */
+    /** What words say; empty if they are not understood. */
     static Optional<PriceNote> of(String words) {
         String text = MARKS.matcher(Words.tidy(words)).replaceAll(" ").strip();
         if (isRemark(text)) {
@@ -55,8 +55,8 @@ record PriceNote(
     }
 
     /**
-     * What a price is for: {@code kg}, {@code 100 g}, {@code pack}, {@code 25 kg drum}, with a currency after it or
-     * not.
+     * What a price is for: {@code kg}, {@code 100 g}, {@code pack}, {@code 25 kg drum}, with or without a currency
+     * after it.
      */
     private static Optional<PriceNote> basis(String text) {
         for (String[] cut : cuts(text)) {
@@ -136,7 +136,7 @@ record PriceNote(
         return true;
     }
 
-    /** Whether it names one unit of several pieces: {@code gross} without "per" is mostly the opposite of net. */
+    /** Whether it names one unit of several pieces: {@code gross} without "per" mostly means the opposite of net. */
     private boolean isBareNumberWord() {
         return per != null
                 && per.measure().isCount()
@@ -148,7 +148,7 @@ record PriceNote(
         return other == null ? this : new PriceNote(other, per, pack, content);
     }
 
-    /** Whether words say of a price what it is for, and cannot be anything else: {@code per lb}, {@code each}. */
+    /** Whether words say what a price is for, and cannot mean anything else: {@code per lb}, {@code each}. */
     static boolean saysWhatFor(String words) {
         String text = Words.tidy(words);
         boolean sounds = PER.matcher(text).find()

@@ -6,17 +6,17 @@ import java.util.Optional;
 import perkilo.units.Measure;
 
 /**
- * So much of something: 25 kg, 1,000 pieces.
+ * An amount and its unit: 25 kg, 1,000 pieces.
  *
  * @param amount above zero
- * @param measure what it is measured in
+ * @param measure the unit
  */
 record Quantity(BigDecimal amount, Measure measure) {
 
     private static final BigDecimal TONNE = new BigDecimal("1000");
     private static final int PLACES = 12;
 
-    /** The unit that a word stands for, in one of three languages; a tonne is a thousand kilograms. */
+    /** The unit that a word means, in one of three languages; a tonne is a thousand kilograms. */
     static Optional<Quantity> unit(String word) {
         Optional<Measure> measure = Measure.parse(word);
         if (measure.isPresent()) {
@@ -28,12 +28,12 @@ record Quantity(BigDecimal amount, Measure measure) {
         return Words.is("unit tonne", word) ? Optional.of(new Quantity(TONNE, Measure.KG)) : Optional.empty();
     }
 
-    /** So many times this. */
+    /** This quantity, multiplied. */
     Quantity times(BigDecimal factor) {
         return new Quantity(amount.multiply(factor), measure);
     }
 
-    /** The amount in another unit of the same kind, never less than it is; empty between weight and volume. */
+    /** The amount in another unit of the same kind, rounded up to 12 decimals; empty between weight and volume. */
     Optional<BigDecimal> in(Measure other) {
         if (other == measure) {
             return Optional.of(amount);

@@ -4,12 +4,12 @@ import java.util.List;
 import perkilo.origin.Origin;
 
 /**
- * Something that a list does not say clearly; a person answers it in the supplier's mapping.
+ * A question about what a list does not say clearly; a person answers it in the supplier's mapping.
  *
  * @param field where in the mapping the answer goes, such as {@code breaks in}
  * @param key for {@code columns}: the header; empty elsewhere
  * @param where the cell that raises it
- * @param text what is not clear
+ * @param text the question, from {@link QuestionMessages}
  * @param choices what the answer can be
  */
 public record Question(String field, String key, Origin where, String text, List<String> choices) {
@@ -18,14 +18,30 @@ public record Question(String field, String key, Origin where, String text, List
         choices = List.copyOf(choices);
     }
 
-    /** A question about the list as a whole. */
+    /** A question that one answer settles for the whole list. */
     static Question of(String field, Origin where, String text, String... choices) {
         return new Question(field, "", where, text, List.of(choices));
     }
 
-    /** The question on one line. */
+    /**
+     * The question which of two numbers a text means.
+     *
+     * @param digits the number in the text, one that can mean two
+     */
+    static Question decimals(Origin where, String text, String digits) {
+        return of(
+                Mapping.DECIMALS,
+                where,
+                QuestionMessages.decimals(
+                        text,
+                        DecimalMark.POINT.number(digits).orElseThrow(),
+                        DecimalMark.COMMA.number(digits).orElseThrow()),
+                "point",
+                "comma");
+    }
+
+    /** The question on one line, with where and how to answer it. */
     public String sentence() {
-        String place = key.isEmpty() ? "\"" + field + "\"" : "\"" + field + "\" at \"" + key + "\"";
-        return text + "; say in the mapping under " + place + ": " + String.join(" or ", choices);
+        return text + " " + QuestionMessages.answer(field, key, choices);
     }
 }

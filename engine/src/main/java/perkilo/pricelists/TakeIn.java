@@ -24,6 +24,8 @@ import perkilo.xlsx.grid.Grids;
 /** Takes one supplier's list in: reads it, matches its names, and keeps it in the folder of lists. */
 public final class TakeIn {
 
+    private static final int NAMED = 5;
+
     private final ListFolder folder;
     private final KnownNames known;
     private final Set<String> suppliers;
@@ -44,9 +46,9 @@ public final class TakeIn {
     /**
      * What a person says of a list on the command line.
      *
-     * @param supplier whose it is; null where the list tells
-     * @param quotedOn its day; null where the list tells
-     * @param validUntil its last day; null where the list tells
+     * @param supplier who it is from; null if the list says so
+     * @param quotedOn its day; null if the list says so
+     * @param validUntil its last day; null if the list says so
      */
     public record Said(
             @Nullable String supplier,
@@ -54,7 +56,7 @@ public final class TakeIn {
             @Nullable LocalDate validUntil) {}
 
     /**
-     * Takes a list in. Nothing is kept where anything is wrong or not clear; then the mapping asks for what is missing.
+     * Takes a list in. If anything is wrong or not clear, nothing is kept, and the mapping asks for what is missing.
      *
      * @throws perkilo.xlsx.grid.UnreadableFileException if the file cannot be opened
      */
@@ -62,23 +64,24 @@ public final class TakeIn {
         Grids grids = Grids.ofPriceFile(file);
         Findings findings = new Findings();
         findings.addAll(grids.findings());
-        Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
+        Origin whole = whole(file);
         List<ListLayout> layouts = LayoutFinder.find(grids.sheets());
         if (layouts.isEmpty()) {
-            findings.error(
-                    whole,
-                    "holds no price list that is understood; expected a row of headers with an item and a price, such as"
-                            + " Product, Pack, Price");
+            findings.error(whole, ListMessages.noList());
             return TakenIn.refused(file, findings.list(), List.of(), null);
         }
         String supplier = supplier(file, said, layouts);
         if (supplier == null) {
-            findings.error(whole, "it is not said whose list this is; name the supplier with --supplier");
+            findings.error(whole, withoutSupplier(layouts));
         }
         return take(file, said, supplier, layouts, findings);
     }
 
-    /** Without a supplier the list is read all the same, so that all that is not clear is asked in one go. */
+    private static Origin whole(Path file) {
+        return new Origin(String.valueOf(file.getFileName()), "", "");
+    }
+
+    /** A list without a supplier is read too, so that all questions are asked in one go. */
     private TakenIn take(Path file, Said said, @Nullable String supplier, List<ListLayout> layouts, Findings findings)
             throws IOException {
         Mapping mapping = supplier == null ? Mapping.empty("") : folder.read(supplier);
@@ -147,7 +150,7 @@ public final class TakeIn {
         }
     }
 
-    /** Whose list it is: as a person says, as its rows say, as its title or its file's name says. */
+    /** The supplier that a person names, or else the list's rows, its title or its file's name; null if none does. */
     private @Nullable String supplier(Path file, Said said, List<ListLayout> layouts) throws IOException {
         if (said.supplier() != null) {
             return known(said.supplier()).orElse(said.supplier());
@@ -179,6 +182,19 @@ public final class TakeIn {
         return inName.size() == 1 ? inName.get(0) : null;
     }
 
+    private static String withoutSupplier(List<ListLayout> layouts) {
+        List<String> inRows = List.copyOf(inRows(layouts));
+        if (inRows.size() > 1) {
+            List<String> some = inRows.stream().limit(NAMED).toList();
+            return ListMessages.severalSuppliers(some, inRows.size() - some.size());
+        }
+        return titles(layouts).stream()
+                .filter(line -> !line.isBlank())
+                .findFirst()
+                .map(line -> ListMessages.noSupplier(ListRows.shortened(line)))
+                .orElseGet(ListMessages::noSupplier);
+    }
+
     private static Set<String> inRows(List<ListLayout> layouts) {
         Set<String> names = new LinkedHashSet<>();
         for (ListLayout layout : layouts) {
@@ -201,7 +217,7 @@ public final class TakeIn {
                 .toList();
     }
 
-    /** The name behind a word for a supplier and a colon: {@code Fournisseur : Havre Chimie}. */
+    /** The name after a word for a supplier and a colon: {@code Fournisseur : Havre Chimie}. */
     private static Optional<String> labelled(String line) {
         int colon = line.indexOf(':');
         boolean label = colon > 0 && Words.is("supplier", line.substring(0, colon));
@@ -219,7 +235,7 @@ public final class TakeIn {
         return !named.isEmpty() && !named.equals(supplier) && !Words.key(named).equals(Words.key(supplier));
     }
 
-    /** The day of a list and its last. */
+    /** The day of a list and the last day that it is valid. */
     private record Days(LocalDate quotedOn, @Nullable LocalDate validUntil) {}
 
     private static @Nullable Days days(
@@ -241,12 +257,10 @@ public final class TakeIn {
         Origin ambiguous = title.ambiguous();
         if (ambiguous != null) {
             questions.add(Question.of(
-                    Mapping.DATES, ambiguous, "the list's date can be two days", "day first", "month first"));
+                    Mapping.DATES, ambiguous, QuestionMessages.dayOrMonthOfList(), "day first", "month first"));
             return null;
         }
-        findings.error(
-                new Origin(String.valueOf(file.getFileName()), "", ""),
-                "the list bears no date; say the day it holds from with --quoted YYYY-MM-DD");
+        findings.error(whole(file), ListMessages.noDate());
         return null;
     }
 
@@ -255,7 +269,7 @@ public final class TakeIn {
         return dates.size() == 1 ? Optional.ofNullable(dates.get(0).read().day()) : Optional.empty();
     }
 
-    /** The mapping with what is known of names by now. */
+    /** The mapping with the names that were found in this list. */
     private static Mapping confirmed(Mapping mapping, NameMatcher names) {
         Map<String, Mapping.NameAnswer> all = new LinkedHashMap<>(mapping.names());
         names.found().forEach((listed, match) -> {
@@ -272,7 +286,7 @@ public final class TakeIn {
         return new Mapping(mapping.supplier(), mapping.answers(), mapping.columns(), all);
     }
 
-    /** The mapping with what each column is taken for, so that a person can correct it. */
+    /** The mapping with the use of each column, so that a person can correct it. */
     private static Mapping proposed(Mapping mapping, List<ListLayout> layouts, List<Question> questions) {
         Map<String, @Nullable String> columns = new LinkedHashMap<>(mapping.columns());
         Set<String> open = new LinkedHashSet<>();

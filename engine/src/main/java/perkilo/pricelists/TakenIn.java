@@ -7,18 +7,18 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
 
 /**
- * What became of a list.
+ * The result of taking a list in.
  *
  * @param source the list as it arrived
- * @param supplier whose it is; empty where that is not known
- * @param quotedOn the day it holds from; null where it was not taken in
- * @param validUntil its last day; null where none is known
+ * @param supplier who it is from; empty if the list was not taken in
+ * @param quotedOn the day it applies from; null if the list was not taken in
+ * @param validUntil its last day; null if none is known
  * @param prices how many prices it holds
- * @param items how many items have one
- * @param kept where it is kept; null where it was not taken in
- * @param mapping the supplier's mapping; null where there is none
- * @param questions what a person has to say first
- * @param findings what is wrong, and what is good to know
+ * @param items how many items have a price
+ * @param kept where it is kept; null if the list was not taken in
+ * @param mapping the supplier's mapping; null if there is none
+ * @param questions what a person has to answer first
+ * @param findings errors, warnings and notes
  */
 public record TakenIn(
         Path source,

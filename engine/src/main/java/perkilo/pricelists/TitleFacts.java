@@ -15,12 +15,12 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /**
- * What stands above a list: its date, its validity, the currency and what prices are for.
+ * What the lines above a list say: its date, its validity, the currency and what prices are for.
  *
  * @param lines the rows above the headers, each as one text
- * @param quotedOn the list's day; null where none stands there
- * @param validUntil its last day; null where none stands there
- * @param ambiguous where a date that can be two days stands; null for none
+ * @param quotedOn the list's day; null if they give none
+ * @param validUntil its last day; null if they give none
+ * @param ambiguous the cell of a date that can be two days; null if there is none
  * @param note currency and what prices are for
  */
 record TitleFacts(
@@ -37,7 +37,7 @@ record TitleFacts(
     private static final Pattern BASIS =
             Pattern.compile("(?iu)(?:/|\\b(?:per|pro|je|par|au|le)\\s+)\\s*(\\d*\\s*[\\p{L}]+)");
 
-    /** What stands above the headers of a layout. */
+    /** What the lines above the headers of a layout say. */
     static TitleFacts of(ListLayout layout, ListDates dates) {
         List<String> lines = new ArrayList<>();
         LocalDate quoted = null;

@@ -34,7 +34,7 @@ final class Words {
         return KEYS.getOrDefault(kind, Set.of()).contains(key(phrase));
     }
 
-    /** What a header means, by its words alone; empty if it is not known. */
+    /** What a header means by its words alone; empty if it is not known. */
     static Optional<String> header(String phrase) {
         String key = key(phrase);
         return HEADERS.stream()
@@ -82,7 +82,7 @@ final class Words {
                 .replace("ß", "ss");
     }
 
-    /** Kinds of words that head columns, the more telling ones first. */
+    /** Kinds of words that head columns, the more specific ones first. */
     private static final List<String> HEADERS = List.of(
             "supplier",
             "item",

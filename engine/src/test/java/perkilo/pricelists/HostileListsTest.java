@@ -59,8 +59,8 @@ final class HostileListsTest {
         assertThat(taken.isKept()).isFalse();
         assertThat(taken.findings())
                 .extracting(Finding::toString)
-                .anyMatch(text -> text.contains("line 2: the item is a text of 1,000,000 characters"))
-                .anyMatch(text -> text.contains("line 3: the price is a text of 1,000,000 characters"));
+                .anyMatch(text -> text.contains("line 2: The item is a text of 1,000,000 characters"))
+                .anyMatch(text -> text.contains("line 3: The price is a text of 1,000,000 characters"));
     }
 
     @Test
@@ -86,10 +86,10 @@ final class HostileListsTest {
         assertThat(taken.isKept()).isFalse();
         assertThat(folder.resolve("kept")).doesNotExist();
         assertThat(taken.findings().stream().filter(Finding::isError).map(Finding::toString))
-                .anyMatch(text -> text.contains("line 2: the price \"zwölf\" is not understood"))
-                .anyMatch(text -> text.contains("line 3: the pack \"a sack\" is not understood"))
-                .anyMatch(text -> text.contains("line 4: the price \"1,5O\" is not understood"))
-                .anyMatch(text -> text.contains("line 5: it is not said what the pack holds"))
+                .anyMatch(text -> text.contains("line 2: The price \"zwölf\" is not understood"))
+                .anyMatch(text -> text.contains("line 3: The pack \"a sack\" is not understood"))
+                .anyMatch(text -> text.contains("line 4: The price \"1,5O\" is not understood"))
+                .anyMatch(text -> text.contains("line 5: The row gives no pack size"))
                 .hasSize(4);
     }
 
@@ -108,12 +108,12 @@ final class HostileListsTest {
         assertThat(taken.findings())
                 .extracting(Finding::toString)
                 .contains(
-                        "warning list.csv line 2: \"A\" in packs of 25 kg has no price (0); an older price of it is not used"
-                                + " any more, ask for one",
-                        "warning list.csv line 3: \"B\" in packs of 25 kg has no price (auf Anfrage); an older price of it is"
-                                + " not used any more, ask for one",
-                        "warning list.csv line 5: \"D\" in packs of 25 kg has no price (the cell is blank); an older price of"
-                                + " it is not used any more, ask for one");
+                        "warning list.csv line 2: \"A\" in packs of 25 kg has no price (0). An older price is no longer"
+                                + " used. Ask the supplier for a new one.",
+                        "warning list.csv line 3: \"B\" in packs of 25 kg has no price (auf Anfrage). An older price is"
+                                + " no longer used. Ask the supplier for a new one.",
+                        "warning list.csv line 5: \"D\" in packs of 25 kg has no price (the cell is blank). An older price"
+                                + " is no longer used. Ask the supplier for a new one.");
     }
 
     @Test
@@ -132,8 +132,10 @@ final class HostileListsTest {
         assertThat(taken.findings())
                 .extracting(Finding::toString)
                 .contains(
-                        "warning list.csv line 3: \"Total 1,50\" is no offer and is left out",
-                        "warning list.csv line 4: \"1,50\" is no offer and is left out");
+                        "warning list.csv line 3: \"Total 1,50\" looks like a total or a note, so the row is left out."
+                                + " If it is an offer, give it an item and a pack.",
+                        "warning list.csv line 4: \"1,50\" looks like a total or a note, so the row is left out."
+                                + " If it is an offer, give it an item and a pack.");
         assertThat(take(HEADER + "A;25 kg;1,50\nTotal care oil;;1,50\n").isKept())
                 .isFalse();
         assertThat(LayoutsProperties.rows(take(HEADER + "Total;25 kg;1,50\n")))
@@ -141,18 +143,18 @@ final class HostileListsTest {
     }
 
     @Test
-    void a_price_beside_a_word_that_it_is_given_up_is_taken_with_a_warning() throws IOException {
+    void a_price_with_the_remark_that_it_is_discontinued_is_used_with_a_warning() throws IOException {
         TakenIn taken = take(HEADER.strip() + ";Hinweis\nA;25 kg;1,50;discontinued\n");
 
         assertThat(LayoutsProperties.rows(taken)).containsExactly("A|25|kg||1.5|kg|EUR");
         assertThat(taken.findings())
                 .extracting(Finding::text)
-                .contains(
-                        "\"A\" has a price and the remark \"discontinued\": the price is taken, ask whether it holds");
+                .contains("\"A\" has a price and the remark \"discontinued\". The price is used."
+                        + " Ask the supplier whether it is valid.");
     }
 
     @Test
-    void prices_that_remarks_speak_against_are_told_in_one_warning() throws IOException {
+    void prices_that_remarks_speak_against_are_named_in_one_warning() throws IOException {
         TakenIn taken =
                 take(HEADER.strip() + ";Hinweis\nA;25 kg;1,50;discontinued\nB;25 kg;1,50;-\nC;25 kg;2;Auf Anfrage\n");
 
@@ -161,7 +163,7 @@ final class HostileListsTest {
                 .filteredOn(text -> text.contains("remark"))
                 .containsExactly(
                         "warning list.csv line 2: 2 prices have a remark that speaks against them: \"A\" in line 2"
-                                + " (discontinued), \"C\" in line 4 (Auf Anfrage); they are taken, ask whether they hold");
+                                + " (discontinued), \"C\" in line 4 (Auf Anfrage). They are used. Ask the supplier whether they are valid.");
     }
 
     @Test
@@ -182,6 +184,6 @@ final class HostileListsTest {
         assertThat(taken.isKept()).isFalse();
         assertThat(taken.findings())
                 .extracting(Finding::text)
-                .anyMatch(text -> text.startsWith("a second price for \"a\" in the same pack"));
+                .anyMatch(text -> text.startsWith("\"a\" has a second price for the same pack"));
     }
 }

@@ -98,7 +98,8 @@ final class QuestionsTest {
         asks(list, "basis in rows", "row", "A|25|lb||4.1|lb|EUR");
         assertThat(take(list, List.of()).findings())
                 .extracting(Finding::text)
-                .contains("\"per lb\" stands in the row, and the mapping says that this holds");
+                .contains(
+                        "The row says \"per lb\" but the list says otherwise. As set in the mapping, the row applies.");
         JSON.writeValue(mapping().toFile(), json().put("basis in rows", "list"));
         assertThat(LayoutsProperties.rows(take(list, List.of())))
                 .contains("A|25|lb||4.1|kg|EUR", "B|25|kg||1.5|kg|EUR");
@@ -232,10 +233,10 @@ final class QuestionsTest {
 
         assertThat(takeIn.take(list, new TakeIn.Said(null, DAY, null)).findings())
                 .extracting(Finding::text)
-                .containsExactly("it is not said whose list this is; name the supplier with --supplier");
+                .containsExactly("The list does not say which supplier it is from. Name the supplier with --supplier.");
         assertThat(takeIn.take(list, new TakeIn.Said("Fen & Moor", null, null)).findings())
                 .extracting(Finding::text)
-                .containsExactly("the list bears no date; say the day it holds from with --quoted YYYY-MM-DD");
+                .containsExactly("The list has no date. Give the day that it applies from with --quoted YYYY-MM-DD.");
     }
 
     @Test
@@ -247,14 +248,67 @@ final class QuestionsTest {
         assertThat(taken.findings())
                 .extracting(Finding::text)
                 .containsExactlyInAnyOrder(
-                        "it is not said whose list this is; name the supplier with --supplier",
-                        "the list bears no date; say the day it holds from with --quoted YYYY-MM-DD");
+                        "The list does not say which supplier it is from. Name the supplier with --supplier.",
+                        "The list has no date. Give the day that it applies from with --quoted YYYY-MM-DD.");
         assertThat(taken.questions()).extracting(Question::field).containsExactly("price per");
+    }
+
+    private List<String> sentences(String list) throws IOException {
+        return take(list, List.of()).questions().stream()
+                .map(Question::sentence)
+                .toList();
+    }
+
+    @Test
+    void a_question_names_what_it_is_about_and_its_answers() throws IOException {
+        assertThat(sentences("Product;Pack;EUR/kg;50+ (EUR/kg)\nA;25 kg;1.250;1.150\n"))
+                .containsExactly(
+                        "Does \"1.250\" mean 1.25 (decimal point) or 1250 (decimal comma)?"
+                                + " Answer in the mapping under \"decimals\": point or comma.",
+                        "Does the price break at \"50\" count packs, or the unit of the pack (such as kg)?"
+                                + " Answer in the mapping under \"breaks in\": packs, pack unit or a unit such as kg.");
+        assertThat(sentences("Product;Pack;EUR/kg;Min. order\nA;25 kg;1.25;60\n"))
+                .containsExactly("Does the minimum order \"60\" count packs, or the unit of the pack (such as kg)?"
+                        + " Answer in the mapping under \"minimums in\": packs, pack unit or a unit such as kg.");
+        assertThat(json().get("open").get(0).asText())
+                .isEqualTo(
+                        "list.csv line 2: Does the minimum order \"60\" count packs, or the unit of the pack (such as"
+                                + " kg)? Possible answers: packs, pack unit or a unit such as kg.");
+    }
+
+    @Test
+    void the_question_for_the_pack_names_the_columns_that_are_not_used() throws IOException {
+        assertThat(sentences("Product;Box;Remarks;EUR/kg\nA;25 kg;new;1.25\n"))
+                .containsExactly("Which column holds the pack size: \"Box\" or \"Remarks\"?"
+                        + " Add its header with the answer \"pack\"."
+                        + " Answer in the mapping under \"columns\": pack.");
+        assertThat(sentences("Product;EUR/kg\nA;1.25\n"))
+                .containsExactly("No column seems to hold the pack size."
+                        + " Add one to the list, or say which of its headers it is."
+                        + " Answer in the mapping under \"columns\": pack.");
+    }
+
+    @Test
+    void a_list_of_several_suppliers_or_with_a_title_says_so_when_its_supplier_is_not_known() throws IOException {
+        assertThat(withoutSupplier("Supplier;Product;Pack;EUR/kg\nA Ltd;A;25 kg;1.25\nB GmbH;B;25 kg;1.25\n"))
+                .contains(
+                        "The list is from 2 suppliers: A Ltd, B GmbH." + " Take it in once for each, with --supplier.");
+        assertThat(withoutSupplier("Nadelhorst Tenside;;\n;;\nProduct;Pack;EUR/kg\nA;25 kg;1.25\n"))
+                .contains("The list does not say which supplier it is from; its first line is \"Nadelhorst Tenside\"."
+                        + " Name the supplier with --supplier.");
+    }
+
+    private List<String> withoutSupplier(String text) throws IOException {
+        Path list = Files.writeString(folder.resolve("list.csv"), text);
+        TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
+        return takeIn.take(list, new TakeIn.Said(null, DAY, null)).findings().stream()
+                .map(Finding::text)
+                .toList();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"Supplier: Havre Chimie", "Fournisseur : Havre Chimie", "Lieferant:  Havre Chimie "})
-    void a_supplier_nobody_knows_yet_may_be_named_in_the_title(String title) throws IOException {
+    void a_new_supplier_may_be_named_in_the_title(String title) throws IOException {
         Path list = Files.writeString(
                 folder.resolve("list.csv"), title + "\n\nProduct;Pack;EUR/kg;Quoted\nA;25 kg;1.50;2026-11-20\n");
         TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());

@@ -1,0 +1,106 @@
+package perkilo.pricelists;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/** What a person is asked about a price list, and how to answer. */
+final class QuestionMessages {
+
+    private QuestionMessages() {}
+
+    // how numbers and dates are written
+
+    static String decimals(String text, BigDecimal withPoint, BigDecimal withComma) {
+        return "Does \"" + text + "\" mean " + Quantity.plain(withPoint) + " (decimal point) or "
+                + Quantity.plain(withComma) + " (decimal comma)?";
+    }
+
+    static String dayOrMonth(String date) {
+        return "Does \"" + date + "\" begin with the day or with the month?";
+    }
+
+    static String dayOrMonthOfList() {
+        return "Does the date of the list begin with the day or with the month?";
+    }
+
+    // what columns hold
+
+    static String whatColumn(String header) {
+        return "What does the column \"" + header + "\" hold?";
+    }
+
+    static String whatColumn(String header, String answer) {
+        return "The mapping says \"" + answer + "\" for the column \"" + header
+                + "\", which is not understood. What does the column hold?";
+    }
+
+    static String whichColumn(String meaning, List<String> headers) {
+        return "Which column holds the " + meaning + ": " + oneOf(headers) + "?";
+    }
+
+    static String whichPackColumn(List<String> headers) {
+        return "Which column holds the pack size: " + oneOf(headers) + "? Add its header with the answer \"pack\".";
+    }
+
+    static String noPackColumn() {
+        return "No column seems to hold the pack size. Add one to the list, or say which of its headers it is.";
+    }
+
+    // what rows hold
+
+    static String rowWithoutItem() {
+        return "The row has a price but no item. Does it belong to the item above, or should such rows be skipped?";
+    }
+
+    static String whatBreaksCount(String quantity) {
+        return "Does the price break at \"" + quantity + "\" count packs, or the unit of the pack (such as kg)?";
+    }
+
+    static String whatMinimumsCount(String quantity) {
+        return "Does the minimum order \"" + quantity + "\" count packs, or the unit of the pack (such as kg)?";
+    }
+
+    // what prices are in, and for
+
+    static String whichCurrency() {
+        return "Which currency are the prices in?";
+    }
+
+    static String whichCurrency(String sign) {
+        return "Which currency does \"" + sign + "\" mean?";
+    }
+
+    static String whatPricesAreFor() {
+        return "Are the prices for a pack, or for an amount such as 1 kg?";
+    }
+
+    static String rowOrList(String remark) {
+        return "The row says \"" + remark + "\" but the list says otherwise. Which applies to this price?";
+    }
+
+    static String caseOrPiece(int packs) {
+        return "The pack consists of " + packs + " smaller ones. Is the price for all (case) or for one (piece)?";
+    }
+
+    // how to answer
+
+    static String answer(String field, String key, List<String> choices) {
+        return "Answer in the mapping under \"" + field + "\"" + (key.isEmpty() ? "" : " at \"" + key + "\"") + ": "
+                + either(choices) + ".";
+    }
+
+    static String choices(List<String> choices) {
+        return "Possible answers: " + either(choices) + ".";
+    }
+
+    private static String oneOf(List<String> headers) {
+        return either(headers.stream().map(header -> "\"" + header + "\"").toList());
+    }
+
+    private static String either(List<String> choices) {
+        int last = choices.size() - 1;
+        return last < 1
+                ? String.join("", choices)
+                : String.join(", ", choices.subList(0, last)) + " or " + choices.get(last);
+    }
+}

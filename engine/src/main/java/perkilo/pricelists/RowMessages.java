@@ -1,0 +1,116 @@
+package perkilo.pricelists;
+
+import java.math.BigDecimal;
+
+/** What a person reads about one cell of a price list. */
+final class RowMessages {
+
+    private static final String CORRECT_ONE = " Correct one of them.";
+
+    private RowMessages() {}
+
+    // items and other texts
+
+    static String itemFault(String fault) {
+        return "The item is " + fault + ".";
+    }
+
+    static String longItem(int characters, int most) {
+        return "The item's name has " + characters + " characters; a name can have at most " + most + ". Shorten it.";
+    }
+
+    static String longText(String column, int characters, int most) {
+        return "The " + column + " has " + characters + " characters; it can have at most " + most + ". Shorten it.";
+    }
+
+    // packs and quantities
+
+    static String noPack() {
+        return "The row gives no pack size. Type one, such as 25 kg.";
+    }
+
+    static String packNotUnderstood(String pack) {
+        return "The pack \"" + pack + "\" is not understood."
+                + " Type one such as 25 kg, or type 25 and add a column for the unit.";
+    }
+
+    static String quantityNotUnderstood(String column, String quantity) {
+        return "The " + column + " \"" + quantity + "\" is not understood. Type a quantity such as 100 kg or 5 packs.";
+    }
+
+    static String quantityDoesNotFit(String unit, String packUnit) {
+        return "A quantity in " + unit + " does not fit a pack in " + packUnit
+                + ". Use the same kind of unit for both.";
+    }
+
+    static String notANumber(String column, String text) {
+        return "The " + column + " \"" + text + "\" is not a number. Type the figure alone.";
+    }
+
+    static String notADate(String column, String text) {
+        return "The date \"" + text + "\" (" + column + ") is not understood. Type it as YYYY-MM-DD.";
+    }
+
+    // how much a price is
+
+    static String priceFault(String fault) {
+        return "The price is " + fault + ".";
+    }
+
+    static String priceIsDate(String day) {
+        return "The price is the date " + day + ". Give the cell a number format.";
+    }
+
+    static String priceIsPercentage() {
+        return "The price is a percentage. Type an amount.";
+    }
+
+    static String priceNotUnderstood(String price) {
+        return "The price \"" + price + "\" is not understood. Type one such as 12.50.";
+    }
+
+    static String priceNotAboveZero(BigDecimal price) {
+        return "The price is " + Quantity.plain(price) + ", so it is ignored. A price must be above zero.";
+    }
+
+    // what a price is in
+
+    static String unknownCurrency(String currency) {
+        return "The currency \"" + currency + "\" is not known. Type a code such as EUR.";
+    }
+
+    static String otherCurrencyInRow(String ofPrice, String ofRow) {
+        return "The price is in " + ofPrice + ", but the currency of the row is " + ofRow + "." + CORRECT_ONE;
+    }
+
+    static String otherCurrencyShown(String shown, String said) {
+        return "The cell shows the price in " + shown + ", but the list says " + said + ". " + said + " is used.";
+    }
+
+    // what a price is for
+
+    static String basisNotUnderstood(String basis) {
+        return "The price is for \"" + basis
+                + "\", which is not understood. Type pack, or an amount such as kg, 100 g or L.";
+    }
+
+    static String rowOverList(String remark) {
+        return "The row says \"" + remark + "\" but the list says otherwise. As set in the mapping, the row applies.";
+    }
+
+    static String listOverRow(String remark) {
+        return "The row says \"" + remark + "\" but the list says otherwise. As set in the mapping, the list applies.";
+    }
+
+    static String priceOfOtherPack(String ofPrice, String pack) {
+        return "The price is for a pack of " + ofPrice + ", but the pack is " + pack + "." + CORRECT_ONE;
+    }
+
+    static String priceOfOtherKind(String unit, String pack) {
+        return "The price is per " + unit + ", but the pack is " + pack + "." + CORRECT_ONE;
+    }
+
+    static String oddAmount(String amount) {
+        return "The price is for " + amount + ". Type the price for 1, 10, 100 or 1,000 of a unit.";
+    }
+}
