@@ -232,7 +232,9 @@ final class ResultPart {
                 "",
                 "outlay − used − wasted, at cost");
         Expr units = making.units();
-        boolean filled = units != null && unit != null && cash != null;
+        RunCells.PerUnit perUnit = units == null || unit == null || cash == null
+                ? null
+                : new RunCells.PerUnit(unit, cash, head(heads, Head.ONE_OFFS).over(units));
         return new RunCells(
                 cost,
                 making,
