@@ -240,10 +240,7 @@ final class ResultPart {
                 making,
                 items,
                 new RunCells.PerKg(perKg, bulk),
-                filled
-                        ? new RunCells.PerUnit(
-                                unit, cash, head(heads, Head.ONE_OFFS).over(units))
-                        : null,
+                perUnit,
                 new RunCells.Cash(paid, stock, wasted),
                 heads,
                 blockRow);
