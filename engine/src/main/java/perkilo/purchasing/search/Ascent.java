@@ -5,23 +5,23 @@ import java.util.function.IntConsumer;
 /**
  * Raises the bound of a node.
  *
- * <p>An exact evaluation plans every item anew, which takes time; so between two of them the prices climb on guesses,
- * by the plans that are known already: by a deflected subgradient with Polyak steps the price of a rule rises where the
- * items' own plans break it, and falls where they keep it with room to spare. Where the guess is highest the next exact
- * evaluation is made, nearer to the best prices so far if the last guess was far off. Every plan that the items make on
- * the way is tried as a plan of its own.
+ * <p>An exact evaluation plans every item anew, which takes time. Between two of them the prices climb on guesses,
+ * which use the plans known already. The steps are those of a deflected subgradient with Polyak's length: the price of
+ * a rule rises while the items' own plans break it, and falls while they keep it with room to spare. The next exact
+ * evaluation is made where the guess is highest, or nearer to the best prices so far if the last guess was far off.
+ * Every plan that the items make on the way is tried as a plan of its own.
  */
 final class Ascent {
     /** Guesses between two exact evaluations. */
     private static final int GUESSES = 40;
 
-    /** Guesses at what a decision would do. */
+    /** Guesses at the effect of a decision. */
     private static final int FEW_GUESSES = 10;
 
     private static final int PATIENCE = 8;
     private static final double SHRINK = 0.6;
     private static final double SHORTEST = 0.004;
-    /** A guess this little above the bound, as a part of the gap to the best plan, is not worth following. */
+    /** The least rise of a guess above the bound that is worth following, as a share of the gap to the best plan. */
     private static final double SETTLED = 0.002;
 
     final Relaxation relaxation;
@@ -100,7 +100,7 @@ final class Ascent {
         return bestBound;
     }
 
-    /** How high the bound of a node may get, as far as the known plans tell. */
+    /** How high the bound of a node may get, judged by the known plans. */
     double promise(Node node, double firstLength) {
         return climb(node.decisions, node.prices, node.prices.copy(), firstLength, FEW_GUESSES);
     }
@@ -154,7 +154,7 @@ final class Ascent {
         return true;
     }
 
-    /** How high the bound may get: to the best plan, or somewhat above where it is. */
+    /** How high the bound may get: to the best plan, or somewhat above its present height. */
     private double target(double bound) {
         double best = incumbent.total();
         return best < Double.POSITIVE_INFINITY ? best : bound + 0.05 * Math.abs(bound);

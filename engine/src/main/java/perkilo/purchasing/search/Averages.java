@@ -3,8 +3,8 @@ package perkilo.purchasing.search;
 import java.util.Arrays;
 
 /**
- * What the items' plans did on the way of an ascent, newer ones counting more. Where an average lies between two whole
- * answers, the question is worth a decision.
+ * Averages of the items' plans during an ascent; newer plans count more. If an average lies between two whole answers,
+ * the question is worth a decision.
  */
 final class Averages {
     private static final double NEWEST = 0.1;
@@ -45,7 +45,7 @@ final class Averages {
         }
     }
 
-    /** How often an item stood in an order, from 0 to 1. */
+    /** How often an item was in an order, from 0 to 1. */
     double use(int link) {
         return use[link];
     }

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.PriorityQueue;
 
 /**
- * Closes the gap between the best plan and the bound: splits all plans by decisions, the part with the lowest bound
- * first, and leaves out every part whose bound shows that it holds nothing better.
+ * Closes the gap between the best plan and the bound. It splits the plans by decisions, the part with the lowest bound
+ * first, and leaves out every part whose bound shows that it holds no better plan.
  */
 final class BranchAndBound {
-    /** A part of this much promise, in home currency, is not worth a look; well below half a minor unit. */
+    /** Parts that promise to save less than this, in home currency, are left out; well below half a minor unit. */
     private static final double TOLERANCE = 0.002;
 
     private final Planning planning;
@@ -33,7 +33,7 @@ final class BranchAndBound {
         repair = new Repair(planning);
     }
 
-    /** The bound from which on a part holds nothing better than the best plan. */
+    /** The bound from which on a part holds no better plan than the best one. */
     static double cutoff(Incumbent incumbent) {
         return incumbent.best() == null ? incumbent.ceiling() : incumbent.total() - TOLERANCE;
     }

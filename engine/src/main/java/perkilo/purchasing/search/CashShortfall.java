@@ -10,9 +10,9 @@ import perkilo.purchasing.PlanOutcome.Shortfall;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 
-/** Says how much money is missing where the limits on cash allow no plan. */
+/** Finds how much money is missing if the limits on cash allow no plan. */
 final class CashShortfall {
-    /** How often the span of limits that may do is halved. */
+    /** How often the range of possible limits is halved. */
     private static final int HALVINGS = 10;
 
     private final PurchaseProblem problem;
@@ -58,7 +58,7 @@ final class CashShortfall {
         return period;
     }
 
-    /** A limit per period that allows a plan, close above one that does not. */
+    /** A limit per period that allows a plan, only a little above one that does not. */
     private BigDecimal enoughPerPeriod(BigDecimal limit, PlanCost least) {
         BigDecimal tooLittle = limit;
         BigDecimal enough = highestPeriod(least);
@@ -82,7 +82,7 @@ final class CashShortfall {
         return highest;
     }
 
-    /** The plan that pays out the least, whatever keeping stock costs. */
+    /** The plan that pays out the least; the cost of keeping stock is ignored. */
     private @Nullable PlanCost cheapestOutlay(@Nullable BigDecimal perPeriod, @Nullable BigDecimal total) {
         List<Need> needs =
                 problem.needs().stream().map(CashShortfall::outlayAlone).toList();

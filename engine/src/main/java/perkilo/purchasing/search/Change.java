@@ -8,8 +8,8 @@ import perkilo.purchasing.PurchasePlan.Line;
 /**
  * A change of a plan.
  *
- * @param out lines that are given up
- * @param in lines that take their place
+ * @param out lines that are removed
+ * @param in lines that replace them
  */
 record Change(List<Line> out, List<Line> in) {
 
@@ -18,14 +18,14 @@ record Change(List<Line> out, List<Line> in) {
         in = List.copyOf(in);
     }
 
-    /** From some lines to others; lines that are among both stay as they are. */
+    /** The change from some lines to others; lines that are in both stay. */
     static Change between(List<Line> before, List<Line> after) {
         return new Change(
                 before.stream().filter(line -> !after.contains(line)).toList(),
                 after.stream().filter(line -> !before.contains(line)).toList());
     }
 
-    /** Whole lines to another period, each to the packs of its quote that are bought there already. */
+    /** The move of whole lines to another period; each joins the packs of its quote that are bought there already. */
     static Change moving(Draft draft, List<Line> lines, int period) {
         List<Line> out = new ArrayList<>(lines);
         List<Line> in = new ArrayList<>();
@@ -39,12 +39,12 @@ record Change(List<Line> out, List<Line> in) {
         return new Change(out, in);
     }
 
-    /** Some packs of a line to another of the same quote. */
+    /** The move of some packs of a line to another line of the same quote. */
     static Change shifting(Line from, Line to, long packs) {
         return new Change(List.of(from, to), List.of(with(from, -packs), with(to, packs)));
     }
 
-    /** A line with fewer packs. */
+    /** The removal of some packs from a line. */
     static Change shortening(Line line, long packs) {
         return new Change(List.of(line), List.of(with(line, -packs)));
     }

@@ -9,9 +9,9 @@ import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.SearchLimits;
 
-/** Finds the cheapest plan and proves it; among plans that cost the same, one that a buyer would choose. */
+/** Finds the cheapest plan and proves it; among plans of the same cost, the one that a buyer would choose. */
 public final class CheapestPlan implements PlanPurchases {
-    /** Half a minor unit of home currency: a smaller gap proves a plan. */
+    /** A plan is proven if its gap to the bound is smaller than this: half a minor unit of home currency. */
     private static final BigDecimal PROVEN = new BigDecimal("0.005");
 
     @Override

@@ -14,12 +14,12 @@ import perkilo.purchasing.SearchLimits;
  * Looks, among plans that cost no more, for one that a buyer would rather carry out
  * ({@link perkilo.purchasing.Preference}): one change after another, until none helps.
  *
- * <p>The search only minds the cost: where keeping stock costs nothing and neither does an order, it buys bit by bit.
+ * <p>The search looks at the cost alone. If neither stock nor an order costs anything, it may buy in many small lines.
  */
 final class Consolidation {
-    /** So many changes are looked at. */
+    /** The most changes that are looked at. */
     private static final int LOOKS = 20_000;
-    /** No more than this part of the time allowed for the search. */
+    /** The most time, as a part (1/10) of the time allowed for the search. */
     private static final int PART = 10;
 
     private final PurchaseProblem problem;
@@ -37,7 +37,7 @@ final class Consolidation {
         deadline = new Deadline(new SearchLimits(limits.time().dividedBy(PART), limits.cancelled()));
     }
 
-    /** The plan that takes the place of one that was found; the same where nothing helps. */
+    /** The plan that replaces one that was found; the same plan if nothing helps. */
     PurchasePlan of(PurchasePlan found) {
         Draft draft = Draft.of(market, found);
         Draft before;
@@ -64,12 +64,12 @@ final class Consolidation {
         return Stream.concat(rearrangements.ofItem(draft, item), later(() -> omissions.ofItem(draft, item)));
     }
 
-    /** What takes longer to make, made only once it is asked for. */
+    /** Changes that take long to make; they are made only when asked for. */
     private Stream<Change> later(Supplier<Stream<Change>> changes) {
         return Stream.of(changes).filter(any -> goesOn()).flatMap(Supplier::get);
     }
 
-    /** The first change that helps, and again, until none does. */
+    /** The draft after helpful changes, one after another, until none helps. */
     private Draft improved(Draft draft, int index, Changes changes) {
         Draft best = draft;
         Optional<Draft> better = Optional.of(draft);
@@ -89,7 +89,7 @@ final class Consolidation {
         return looks <= LOOKS && !deadline.over();
     }
 
-    /** The plan costed and checked as a whole, by rules that share nothing with the changes. */
+    /** Whether a plan is better; it is costed and checked as a whole, by code that the changes do not use. */
     private boolean isBetter(PurchasePlan plan, PurchasePlan found) {
         PlanCost cost = PlanCost.of(problem, plan);
         PlanCost before = PlanCost.of(problem, found);
@@ -98,7 +98,7 @@ final class Consolidation {
                 && PlanCheck.violations(problem, plan, cost).isEmpty();
     }
 
-    /** The changes of a plan that have to do with one order or item. */
+    /** The changes of a plan that concern one order or item. */
     @FunctionalInterface
     private interface Changes {
         Stream<Change> of(Draft draft, int index);

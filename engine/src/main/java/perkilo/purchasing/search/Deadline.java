@@ -3,8 +3,8 @@ package perkilo.purchasing.search;
 import perkilo.purchasing.SearchLimits;
 
 /**
- * Tells when to stop. It only ever ends the search: nothing that the search decides on its way depends on the time, so
- * that every machine walks the same way and finds the same plan.
+ * The time when the search must stop. Time only ends the search; no decision of the search depends on it, so that every
+ * machine makes the same steps and finds the same plan.
  */
 final class Deadline {
     private final SearchLimits limits;

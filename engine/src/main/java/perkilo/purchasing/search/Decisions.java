@@ -16,7 +16,7 @@ final class Decisions {
 
     private final @Nullable Range ranges;
 
-    /** Nothing is decided. */
+    /** No decisions yet. */
     Decisions(int orders) {
         placed = new byte[orders];
         small = new byte[orders];
@@ -47,7 +47,7 @@ final class Decisions {
         return new Decisions(placed.clone(), small.clone(), new Range(offer, atLeast, atMost, ranges));
     }
 
-    /** Writes the ranges of line lengths into the terms. */
+    /** Writes the decided ranges of line lengths into the terms. */
     void limit(Terms terms, SearchMarket market) {
         Arrays.fill(terms.atLeast, 0);
         Arrays.fill(terms.forcedLines, 0);

@@ -3,7 +3,7 @@ package perkilo.purchasing.search;
 /** The direction in which prices move: the broken rules of the newest evaluation, mixed with the direction before. */
 final class Direction {
     private static final double NEWEST = 0.6;
-    /** The most that a minimum order value can be worth, as a multiple of itself. */
+    /** The highest price of a minimum order value, as a multiple of that value. */
     private static final double HIGHEST_REWARD = 3;
 
     private final SearchMarket market;
@@ -59,7 +59,7 @@ final class Direction {
         turnCash(market.periods, all, prices);
     }
 
-    /** Money is measured in parts of its limit. */
+    /** Turns the prices of cash; money is measured as a share of its limit. */
     private void turnCash(int limit, double paid, Multipliers prices) {
         double most = market.cash[limit];
         if (most < Double.POSITIVE_INFINITY) {

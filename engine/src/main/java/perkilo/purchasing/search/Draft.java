@@ -23,13 +23,13 @@ import perkilo.purchasing.Quote;
 import perkilo.purchasing.Shelf;
 
 /**
- * A plan with what it costs, exactly, order by order and item by item: a change is costed, and checked, by the orders
- * and items that it touches alone.
+ * A plan with its exact cost, order by order and item by item. So a change is costed and checked by looking only at the
+ * orders and items that it touches.
  */
 final class Draft {
     private final PurchaseProblem problem;
     private final Orders index;
-    /** By order: what it costs; none where nothing is ordered. */
+    /** By order: its cost; orders without lines are missing. */
     private final SortedMap<Integer, OrderCost> orders;
     /** By item. */
     private final List<List<Line>> lines;
@@ -72,7 +72,7 @@ final class Draft {
         objective = other.objective;
     }
 
-    /** A plan as it stands. */
+    /** A plan without changes. */
     static Draft of(SearchMarket market, PurchasePlan plan) {
         Draft draft = new Draft(market);
         Change all = new Change(List.of(), plan.lines());
@@ -80,7 +80,7 @@ final class Draft {
         return draft;
     }
 
-    /** The plan with a change, where it keeps every rule, costs no more, and a buyer would rather have it. */
+    /** The plan with a change, if it keeps every rule, costs no more, and a buyer would prefer it; else empty. */
     Optional<Draft> with(Change change) {
         Draft changed = new Draft(this);
         return changed.make(change)
@@ -115,7 +115,7 @@ final class Draft {
                 && quote.quantity(line.packs()).compareTo(quote.smallestLine()) >= 0;
     }
 
-    /** Sees what becomes of the shelf of an item. */
+    /** Updates the shelf of an item for a change. */
     private void restock(int item, Change change) {
         List<Line> changed = new ArrayList<>(lines.get(item));
         changed.removeAll(change.out());
@@ -195,12 +195,12 @@ final class Draft {
                 : placed.lines().stream().map(line -> line.line()).toList();
     }
 
-    /** What is bought of an item. */
+    /** The lines of an item. */
     List<Line> linesOf(int item) {
         return lines.get(item);
     }
 
-    /** What is bought by a quote in a period; null where nothing is. */
+    /** The line of a quote in a period; null if there is none. */
     @Nullable Line line(int quote, int period) {
         for (Line line : lines.get(problem.quotes().get(quote).item())) {
             if (line.quote() == quote && line.period() == period) {
@@ -210,13 +210,13 @@ final class Draft {
         return null;
     }
 
-    /** How much of a line could arrive at another period, or never, by what lies on the shelf until then. */
+    /** How much of a line could arrive in another period, or not at all, because the shelf has enough until then. */
     BigDecimal spare(Line line, int period) {
         return shelves.get(quote(line).item()).closing().subList(line.period(), period).stream()
                 .reduce(quantity(line), BigDecimal::min);
     }
 
-    /** Whether a line is ordered when its price holds no longer. */
+    /** Whether a line is ordered after its price has expired. */
     boolean isUnheld(Line line) {
         return line.period() > quote(line).heldUntil();
     }

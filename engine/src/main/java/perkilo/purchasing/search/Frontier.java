@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Keeps of many positions those to which no position further on, or as far, is as cheap. */
+/** Keeps the positions that no other position beats: none that is as far or further is as cheap. */
 final class Frontier {
 
-    /** More positions than this are too many to go through. */
+    /** The most positions that are gone through. */
     private static final int MOST = 50_000;
 
     private Frontier() {}
@@ -36,7 +36,7 @@ final class Frontier {
         return labels.size() > MOST;
     }
 
-    /** Leaves out positions evenly, so that the rest is few enough. */
+    /** Leaves out positions evenly, until few enough are left. */
     static List<Label> thinned(List<Label> labels) {
         List<Label> kept = new ArrayList<>();
         int every = labels.size() / MOST + 1;

@@ -6,9 +6,9 @@ import java.util.List;
 /**
  * The dynamic program of one item over a table of all positions of its supply.
  *
- * <p>Orders are gone through by period and vendor. For each, either nothing is bought, or the charge is paid and offer
- * by offer a line may be added. Every step keeps its table of least totals by position, so that the best plan can be
- * read back from the end.
+ * <p>Orders are gone through by period and vendor. In each, either nothing is bought, or the charge is paid and a line
+ * of each offer may be added. Every step keeps its table of least totals by position, so that the best plan can be read
+ * back from the end.
  */
 final class GridProgram implements ItemProgram {
     private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -159,7 +159,7 @@ final class GridProgram implements ItemProgram {
         return s;
     }
 
-    /** Lines that fill the supply up to the cap: of all that are long enough, the cheapest. */
+    /** Fills the supply up to the cap, with the cheapest line that is long enough. */
     private static double reachCap(
             PackChoice offer, double[] from, int end, int low, int high, int least, int most, double[] cheapest) {
         int units = (int) offer.units;
@@ -178,7 +178,7 @@ final class GridProgram implements ItemProgram {
         return best;
     }
 
-    /** Lines that add nothing, because the cap is reached: bought for the minimum order value alone. */
+    /** Adds lines at the cap, which supply no more: they are bought for the minimum order value alone. */
     private static void stay(double[] from, double[] to, int begin, int end, double cheapest) {
         for (int s = begin; s < end; s++) {
             to[s] = Math.min(to[s], from[s] + cheapest);
@@ -262,7 +262,7 @@ final class GridProgram implements ItemProgram {
         }
 
         /**
-         * Takes one line back.
+         * Reads one line back.
          *
          * @return whether the order held a line before it
          */
@@ -325,7 +325,7 @@ final class GridProgram implements ItemProgram {
             }
         }
 
-        /** The line of so many steps or more that costs least. */
+        /** The cheapest line of at least so many steps. */
         private int cheapestAt(int enough) {
             int n = enough;
             while (n < most && cost[n] > cheapest[enough]) {

@@ -4,7 +4,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The best plan so far. */
 final class Incumbent {
-    /** A plan counts as better from this much on, so that rounding noise decides nothing. */
+    /** The least difference that makes a plan better; smaller ones are rounding noise. */
     private static final double BETTER = 1e-9;
 
     private @Nullable JointPlan best;

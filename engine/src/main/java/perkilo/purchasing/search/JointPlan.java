@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.purchasing.PurchasePlan;
 
-/** The purchases of all items together, and what they come to as orders. */
+/** The purchases of all items together, and the orders that they make up. */
 final class JointPlan {
-    /** So much of a minimum order value may be missing, or a limit be exceeded, by the rounding of doubles alone. */
+    /** The share of a minimum or a limit that the rounding of doubles alone may cause to be missed or exceeded. */
     static final double SLACK = 1e-9;
 
     final Picks[] picks;
 
     private final SearchMarket market;
-    /** By order: whether anything stands in it. */
+    /** By order: whether it has lines. */
     private final boolean[] placed;
     /** By order: how much of the minimum order value its goods make up. */
     private final double[] share;
@@ -70,7 +70,7 @@ final class JointPlan {
         return market.orders.hasMinimum(order) && share[order] < 1 - SLACK;
     }
 
-    /** How much of its minimum order value a refused order makes up; one where nothing is wrong. */
+    /** The share of its minimum order value that a refused order reaches; one if the order is not refused. */
     double shareOfRefused(int order) {
         return placed[order] && market.orders.refusesSmall(order) && isSmall(order) ? share[order] : 1;
     }

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** The plan of an item found last, and what it would come to under other terms: no worse can the next one be. */
+/** The plan of an item found last, and its total under other terms: the next plan can cost no more than that. */
 final class KnownPlan {
     private final WantedItem item;
     private @Nullable Picks picks;
@@ -17,9 +17,7 @@ final class KnownPlan {
         picks = found;
     }
 
-    /**
-     * The total of the plan, or of buying everything in one line where that is less; infinite if neither is allowed.
-     */
+    /** The total of the plan, or of buying everything in one line if that is less; infinite if neither is allowed. */
     double total(Terms terms) {
         double oneLine = item.linksByPeriod().size() == 1 ? oneLine(terms) : Double.POSITIVE_INFINITY;
         Picks plan = picks;
@@ -57,7 +55,7 @@ final class KnownPlan {
         return used ? extra + terms.charge[link.id()] : 0;
     }
 
-    /** In a single period: the lines that are demanded, and one line for all the rest. */
+    /** The total in a single period of the lines that have to be bought and one line for all the rest. */
     private double oneLine(Terms terms) {
         long missing = item.grid().toNeed[0][0];
         double demanded = 0;
@@ -79,7 +77,7 @@ final class KnownPlan {
         return least;
     }
 
-    /** The shortest line that there is where one has to be bought; zero where none has to. */
+    /** The shortest line of an offer that has to be bought; zero if none has to be bought. */
     private static long demanded(Terms terms, PackChoice offer) {
         long least = terms.atLeast[offer.id];
         return least > 0 ? Math.max(least, offer.costs.fewestSteps) : 0;

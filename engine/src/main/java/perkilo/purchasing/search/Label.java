@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
  * @param base of the grid
  * @param units on top of the base
  * @param cost the least total
- * @param before what it was reached from; null at the start
- * @param offer by a line of which it was reached; null where an order was closed without one
+ * @param before the position that it was reached from; null at the start
+ * @param offer the offer of the line that led to it; null if an order was closed without a line
  * @param steps of the line
  */
 record Label(

@@ -15,11 +15,11 @@ import perkilo.purchasing.Vendor;
 /**
  * What a line of one quote costs and counts, by its size in steps (a step is the smallest multiple of packs).
  *
- * <p>Goods are rounded as they are invoiced, so that sums over lines are the exact ones but for the last bits of a
+ * <p>Goods are rounded as they are invoiced, so that sums over lines are exact but for the last bits of a
  * {@code double}.
  */
 final class LineCosts {
-    /** The most steps of a line for which figures are kept rather than worked out again. */
+    /** The longest line, in steps, whose figures are kept; those of longer lines are computed each time. */
     private static final int KEPT = 1 << 14;
 
     final long fewestSteps;
@@ -32,9 +32,9 @@ final class LineCosts {
     private final long[] stepPrice;
     private final int priceScale;
     private final boolean rounds;
-    /** What goods are rounded to, in units of the finest price. */
+    /** The amount that goods are rounded to, in units of the finest price. */
     private final long roundTo;
-    /** How many of what goods are counted in make up one unit of money. */
+    /** How many units that goods are counted in make up one unit of money. */
     private final double perMinorUnit;
 
     /** By price break: steps that make up the whole minimum. */
@@ -110,7 +110,7 @@ final class LineCosts {
         }
     }
 
-    /** What a line costs in home currency, without the order's charges; infinite below the quote's smallest line. */
+    /** The cost of a line in home currency, without the order's charges; infinite below the quote's smallest line. */
     double landed(long steps) {
         return steps < landed.length ? landed[(int) steps] : landedOf(steps);
     }
@@ -119,9 +119,7 @@ final class LineCosts {
         return steps < fewestSteps ? Double.POSITIVE_INFINITY : goods(steps) * perGoods + steps * perStep;
     }
 
-    /**
-     * How much of the vendor's minimum order value a line makes up, at most one; zero where that counts for nothing.
-     */
+    /** The share of the vendor's minimum order value that a line reaches, at most one; zero without a minimum. */
     double share(long steps) {
         return steps < shares.length ? shares[(int) steps] : shareOf(steps);
     }
@@ -140,12 +138,12 @@ final class LineCosts {
         return goodsForWhole * perGoods;
     }
 
-    /** Whether a line's cost rises in a straight line within a price break, as long as rounding does not bend it. */
+    /** Whether a line's cost is linear within a price break, but for rounding. */
     boolean straight() {
         return !rounds;
     }
 
-    /** The first line after {@code steps} that begins another straight piece: a price break, or the whole minimum. */
+    /** The first line after {@code steps} that begins another linear piece: a price break, or the whole minimum. */
     long nextPiece(long steps) {
         int tier = tierFor(steps);
         long next = tierEnd(tier) + 1;
@@ -194,7 +192,7 @@ final class LineCosts {
     /**
      * The fewest steps that make up the vendor's whole minimum order value at the price of {@code tier}.
      *
-     * @return zero where there is no minimum; null where the goods are free
+     * @return zero if there is no minimum; null if the goods are free
      */
     @Nullable Long stepsForWhole(int tier) {
         return forWhole.get(tier);

@@ -3,8 +3,8 @@ package perkilo.purchasing.search;
 /**
  * Lifts all positions of a table by lines of one offer.
  *
- * <p>Within a price break a line's cost is a straight line over its length, so for a long break the best length for
- * every position comes out of one sweep with a sliding minimum; short breaks are gone through length by length.
+ * <p>Within a price break a line's cost is linear in its length. So for a long break one sweep with a sliding minimum
+ * finds the best length for every position; short breaks are gone through length by length.
  */
 final class LineShift {
     private static final int SHORT = 8;

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The lines of one offer that are worth trying from a position. */
 final class LineSteps {
-    /** Of a straight piece, no more lines than this are tried from one position. */
+    /** The most lines of a linear piece that are tried from one position. */
     private static final long MOST = 20_000;
 
     private final SupplyGrid grid;
@@ -31,7 +31,7 @@ final class LineSteps {
         return leftOut;
     }
 
-    /** Adds the positions that lines lead to from {@code label}, where the order still has to be charged for. */
+    /** Adds the positions that lines lead to from {@code label}, if the order still has to be charged for. */
     void extend(Label label, double charge, List<Label> to) {
         if (most < least) {
             return;
@@ -56,11 +56,11 @@ final class LineSteps {
     }
 
     /**
-     * Adds the lines of a straight piece that lead anywhere.
+     * Adds the lines of a linear piece that may be part of the best plan.
      *
-     * <p>What they cost, and what they come to in the end, are straight lines over their length, but for rounding.
-     * Where longer lines cost less, the longest beats the others; where the end comes to more than a plan known, a
-     * stretch of lengths is left.
+     * <p>Their cost, and the least total that they lead to, are linear in their length, but for rounding. If longer
+     * lines cost less, the longest beats the others. Lengths whose least total is above that of a known plan are left
+     * out.
      */
     private void addPiece(Label label, long first, long last, double charge, List<Label> to) {
         double slope = (terms.cost(offer, last) - terms.cost(offer, first)) / Math.max(1, last - first);

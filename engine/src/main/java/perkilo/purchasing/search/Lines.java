@@ -1,8 +1,8 @@
 package perkilo.purchasing.search;
 
-/** Tables of what lines cost by their steps. */
+/** Tables of the cost of lines by their steps. */
 final class Lines {
-    /** Longer lines are not kept in tables. */
+    /** The longest line, in steps, that is kept in tables. */
     static final int LONGEST_TABLE = 1 << 14;
 
     private Lines() {}

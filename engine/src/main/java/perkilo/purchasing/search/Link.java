@@ -3,13 +3,13 @@ package perkilo.purchasing.search;
 import java.util.List;
 
 /**
- * That an item may be bought in an order, and the offers by which it may.
+ * An item that may be bought in an order, and the offers for it there.
  *
  * @param id index into all links
  * @param item index of the item
  * @param order index of the order
  * @param offers at least one
- * @param covers whether what is bought here can cover a need; else it can only help to make an order large enough
+ * @param covers whether purchases here can cover a need; if not, they can only help to reach a minimum order value
  */
 record Link(int id, int item, int order, List<PackChoice> offers, boolean covers) {
     Link {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The dynamic program of one item over lists of the positions that are worth keeping: those to which no position
- * further on is as cheap, and from which the need can still be met for no more than a plan known already.
+ * The dynamic program of one item over lists of positions. Kept are the positions that no position further on beats in
+ * cost, and from which the need can still be met for no more than the cost of a known plan.
  *
- * <p>It does the same as {@link GridProgram}, and does not mind how fine the grid is: pounds and kilograms mixed, or
- * single pieces by the hundred thousand.
+ * <p>It finds the same plans as {@link GridProgram}, and the grid may be very fine: pounds and kilograms mixed, or
+ * hundreds of thousands of single pieces.
  */
 final class ListProgram implements ItemProgram {
     private static final int MOST_LINES = 1_000_000;

@@ -1,6 +1,6 @@
 package perkilo.purchasing.search;
 
-/** Improves the best plan by placing, giving up or shifting one order at a time, as long as that helps. */
+/** Improves the best plan by adding, removing or moving one order at a time, as long as that helps. */
 final class LocalSearch {
     private static final double HELPS = 1e-6;
 

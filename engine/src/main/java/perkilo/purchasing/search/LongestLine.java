@@ -1,21 +1,21 @@
 package perkilo.purchasing.search;
 
 /**
- * How long a line of one offer can usefully be.
+ * The longest useful line of one offer.
  *
- * <p>A line that covers all the need that it can, and makes up the vendor's whole minimum order value by itself, is
- * never worth lengthening at the same price. So in each price break only the shortest such line counts, and of the
- * dearer ones none: buying more to reach a break pays only where the whole line gets cheaper.
+ * <p>Once a line covers all the need that it can, and reaches the vendor's whole minimum order value by itself, a
+ * longer one at the same price is never better. So in each price break only the shortest such line counts. It does not
+ * count if one of an earlier break is cheaper: buying more to reach a break pays only if the whole line gets cheaper.
  */
 final class LongestLine {
 
     private LongestLine() {}
 
     /**
-     * The most steps that can be of use.
+     * The most steps that can be useful.
      *
      * @param usefulSteps steps that cover all need that the line could cover
-     * @return zero if no line is of any use
+     * @return zero if no line is useful
      */
     static long steps(LineCosts costs, long usefulSteps) {
         if (usefulSteps == 0 && !countsForMinimum(costs)) {

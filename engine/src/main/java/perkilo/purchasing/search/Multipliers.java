@@ -1,12 +1,12 @@
 package perkilo.purchasing.search;
 
-/** The prices that stand in for the rules that tie items together. */
+/** The prices that replace the rules that tie items together (Lagrange multipliers). */
 final class Multipliers {
     /** By link: what an item pays towards opening the order. */
     final double[] use;
-    /** By order: what making up the whole minimum order value is worth. */
+    /** By order: the value of reaching the whole minimum order value. */
     final double[] minimum;
-    /** By period, then in all: what a unit of money is worth beyond itself. */
+    /** By period, then in total: the value of a unit of money beyond the unit itself. */
     final double[] cash;
 
     private Multipliers(double[] use, double[] minimum, double[] cash) {
@@ -15,7 +15,7 @@ final class Multipliers {
         this.cash = cash;
     }
 
-    /** Openings shared evenly among the items that may stand in an order; nothing else priced. */
+    /** The first prices: each opening is shared evenly among the items of its order; other prices are zero. */
     static Multipliers start(SearchMarket market) {
         double[] use = new double[market.links.size()];
         for (Link link : market.links) {
@@ -48,7 +48,7 @@ final class Multipliers {
         }
     }
 
-    /** What a unit of money paid in a period counts for. */
+    /** The weight of a unit of money paid in a period. */
     double money(int period) {
         return 1 + cash[period] + cash[cash.length - 1];
     }

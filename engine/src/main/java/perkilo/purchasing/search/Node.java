@@ -1,10 +1,10 @@
 package perkilo.purchasing.search;
 
-/** A part of all plans: those that keep the decisions. */
+/** A node of the search: all plans that keep its decisions. */
 final class Node {
     final Decisions decisions;
     final int depth;
-    /** The best prices known for it. */
+    /** The prices with the best bound so far. */
     Multipliers prices;
     /** No plan in it costs less. */
     double bound;

@@ -7,9 +7,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import perkilo.purchasing.PurchasePlan.Line;
 
-/** One order or line less: the items that stood in it are planned anew within the orders that are left. */
+/** Changes that omit one order or line: its items are planned anew within the orders that are left. */
 final class Omissions {
-    /** What standing in an order seems to cost, in home currency, so that no item does so needlessly. */
+    /** A small cost per item and order, in home currency, so that no item is in an order needlessly. */
     private static final double TRIFLE = 1e-6;
 
     private final Planning planning;
@@ -20,7 +20,7 @@ final class Omissions {
         market = planning.market;
     }
 
-    /** Without an order that is free of charge; without any other the search has tried to do. */
+    /** Changes that omit an order free of charge; the search itself has tried to omit the other orders. */
     Stream<Change> ofOrder(Draft draft, int order) {
         if (market.orders.opening[order] > 0) {
             return Stream.empty();
@@ -36,7 +36,7 @@ final class Omissions {
         });
     }
 
-    /** An item without one of its lines for the same period. */
+    /** Changes that omit one of an item's lines in the same period. */
     Stream<Change> ofItem(Draft draft, int item) {
         List<Line> lines = draft.linesOf(item);
         return lines.stream()
@@ -56,7 +56,7 @@ final class Omissions {
                 .orElseThrow();
     }
 
-    /** Items in the orders of the plan alone, under one more condition. */
+    /** Plans some items anew in the orders of the plan, under one more condition. */
     private Stream<Change> planned(Draft draft, List<Integer> items, Consumer<Terms> condition) {
         Terms terms = new Terms(market);
         for (Link link : market.links) {

@@ -5,16 +5,16 @@ import java.util.List;
 import perkilo.purchasing.Vendor;
 
 /**
- * The orders that may be placed, one for each vendor and period, and what opening them costs in home currency.
+ * The orders that may be placed, one for each vendor and period, and the cost of opening them in home currency.
  *
- * <p>A small-order rule is one of three: none, a refusal of orders below the minimum, or a charge on them.
+ * <p>For orders below the minimum there is one of three rules: no rule, a refusal, or a charge.
  */
 final class Orders {
     final int periods;
     final int count;
-    /** What opening the order costs, before any goods. */
+    /** The cost of opening the order, before any goods. */
     final double[] opening;
-    /** What an order below the minimum costs on top; zero where there is no such charge. */
+    /** The charge on an order below the minimum; zero if there is no such charge. */
     final double[] smallCharge;
 
     /** The minimum order value in home currency. */
@@ -62,7 +62,7 @@ final class Orders {
         return smallCharge[order] > 0;
     }
 
-    /** Whether it matters what the goods of the order come to. */
+    /** Whether the value of the order's goods matters. */
     boolean hasMinimum(int order) {
         return refusesSmall[order] || smallCharge[order] > 0;
     }

@@ -8,15 +8,15 @@ import perkilo.purchasing.Need;
 /**
  * Stock, and goods on order, that can be used for longer than a purchase could.
  *
- * <p>What expires first is used first. Goods that expire before every purchase that could be used beside them are
- * simply used before all purchases, and the needs that they cover are left out beforehand. Goods that outlast a
- * purchase are used after it, and what they cover depends on what is bought.
+ * <p>Goods that expire first are used first. Goods that expire before every purchase that could be used beside them are
+ * used before all purchases, and the needs that they cover are left out beforehand. Goods that outlast a purchase are
+ * used after it, and the needs that they cover depend on the purchases.
  */
 final class Outlasting {
 
     private Outlasting() {}
 
-    /** Lots that outlast a purchase, where that makes a difference; the first to expire first. */
+    /** Lots that outlast a purchase, if that makes a difference; the first to expire comes first. */
     static List<Need.Lot> lots(Need need) {
         int periods = need.perPeriod().size();
         if (need.usablePeriods() >= periods && need.creditPerUnit().signum() == 0) {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What covering the rest of the need takes at least, from any position on.
+ * The least cost of covering the rest of the need, from any position on.
  *
- * <p>Every unit that is still missing costs at least as much as the best price per unit among the offers that are still
- * to come; where a reward makes lines pay, they bring no more than each at its best. A position from which even that
- * comes to more than a plan known already leads nowhere.
+ * <p>Every missing unit costs at least the best price per unit among the remaining offers. If a reward makes the cost
+ * of a line negative, it brings no more than its best length does. A position whose least total is above that of a
+ * known plan is given up.
  */
 final class Outlook {
     private final SupplyGrid grid;
@@ -58,28 +58,26 @@ final class Outlook {
         return least;
     }
 
-    /** From here on, lines of the offer are no longer to come. */
+    /** Removes an offer from the remaining ones. */
     void pass(PackChoice offer) {
         now = after.getOrDefault(offer, now);
     }
 
-    /** What any plan comes to at least: a rough bound, from prices per unit alone. */
+    /** A rough bound on the total of any plan, from prices per unit alone. */
     double atLeast() {
         return atStart.of(grid.toNeed[grid.periods - 1][0]) - grid.mostCredit();
     }
 
-    /**
-     * By how much the need costs more, from a position on, than the plan known; zero or less if that may lead anywhere.
-     */
+    /** By how much the least total from a position on exceeds the known plan; zero or less if it may be better. */
     double excess(int base, long units, double cost) {
         return cost + now.of(grid.toNeed[grid.periods - 1][base] - units) - most;
     }
 
     /**
-     * What is still to come.
+     * The remaining offers.
      *
-     * @param perUnit the best price per unit; zero where lines pay
-     * @param gain what lines that pay bring, at most; zero or below
+     * @param perUnit the best price per unit; zero if the cost of some line is negative
+     * @param gain the most that lines with a negative cost bring; zero or below
      */
     private record Rest(double perUnit, double gain) {
 

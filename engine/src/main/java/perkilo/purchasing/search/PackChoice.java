@@ -1,19 +1,19 @@
 package perkilo.purchasing.search;
 
-/** A quote in a period in which it can be had: one line that a plan may hold. */
+/** A quote in a period in which it can be bought: one line that a plan may hold. */
 final class PackChoice {
     final int id;
     final int quote;
     final int period;
-    /** Index of the order that the line would stand in. */
+    /** Index of the order that the line would belong to. */
     final int order;
 
     final LineCosts costs;
     /** Units of the item's grid in one step. */
     final long units;
-    /** What one step costs in stock until the end of the last period, and a hair more to prefer less leftover. */
+    /** Cost of keeping one step until the end of the last period, plus a tie-breaker that prefers less leftover. */
     final double keepingPerStep;
-    /** No longer line can be of any use. */
+    /** The longest line that can be useful. */
     final long mostSteps;
 
     private final double[] plain;
@@ -45,7 +45,7 @@ final class PackChoice {
         cheapestFrom = Lines.cheapestFrom(plain, kept - 1);
     }
 
-    /** What a line costs in home currency, with keeping it in stock, without the order's charges. */
+    /** The cost of a line in home currency, with keeping it in stock, without the order's charges. */
     double cost(long steps) {
         return steps < plain.length ? plain[(int) steps] : costOf(steps);
     }
@@ -59,7 +59,7 @@ final class PackChoice {
         return plain;
     }
 
-    /** By steps: the least that a line of so many steps or more costs. */
+    /** By steps: the cost of the cheapest line of at least so many steps. */
     double[] cheapestFrom() {
         return cheapestFrom;
     }

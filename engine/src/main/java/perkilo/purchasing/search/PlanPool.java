@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The plans that every item made so far, so that a bound can be guessed at without planning anew.
+ * The plans that every item made so far, so that a bound can be guessed without planning anew.
  *
- * <p>The cheapest of the known plans is at most as cheap as the cheapest of all: a guess is never below the bound. It
- * costs a small part of an exact evaluation, and shows where the next one is worth making.
+ * <p>No known plan is cheaper than the cheapest of all, so a guess is never below the bound. A guess takes a small part
+ * of the time of an exact evaluation, and shows where the next one is worth making.
  */
 final class PlanPool implements ItemPlans {
-    /** Plans kept of an item; those not used for longest go first. */
+    /** The most plans kept for an item; the least recently used are dropped first. */
     private static final int MOST = 120;
 
     private final SearchMarket market;
@@ -26,7 +26,7 @@ final class PlanPool implements ItemPlans {
         }
     }
 
-    /** A plan with what its lines count for. */
+    /** A known plan, with the figures of its lines. */
     private final class Known {
         final Picks picks;
         final int[] links;

@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 
-/** Plans items one by one, under whatever terms, and joins what comes out. */
+/** Plans items one by one, under given terms, and joins the results. */
 final class Planning implements ItemPlans {
     final SearchMarket market;
     final Incumbent incumbent;
@@ -49,7 +49,7 @@ final class Planning implements ItemPlans {
     }
 
     /**
-     * The cheapest purchase of an item in given orders, where they are placed anyway.
+     * The cheapest purchase of an item in given orders that are placed anyway.
      *
      * @return null if its needs cannot be covered
      */
@@ -57,7 +57,7 @@ final class Planning implements ItemPlans {
         return solve(item, terms) < Double.POSITIVE_INFINITY ? picks(item, terms) : null;
     }
 
-    /** Terms that let every item stand in the given orders, free of charge, and in no others. */
+    /** Terms that allow every item in the given orders, free of charge, and in no others. */
     Terms within(boolean[] orders) {
         Terms terms = new Terms(market);
         for (Link link : market.links) {

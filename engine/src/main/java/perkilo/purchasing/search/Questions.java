@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Finds the question on which a node is split: an order, a small order, or how long a line is. */
+/** Finds the question that splits a node: an order, a small order, or the length of a line. */
 final class Questions {
-    /** So many orders are looked at more closely. */
+    /** How many orders are looked at more closely. */
     private static final int CANDIDATES = 8;
-    /** So little disagreement is none. */
+    /** Less disagreement than this counts as agreement. */
     private static final double AGREED = 0.02;
 
     private final SearchMarket market;
@@ -34,8 +34,8 @@ final class Questions {
     /**
      * The parts of the node; none if every line is decided, so that the node holds one plan alone.
      *
-     * <p>Asked first is what the items disagree about: whether an order is placed, then whether it stays small, then
-     * how long a line is.
+     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then how
+     * long a line is.
      */
     Node[] split(Node node) {
         int order = unclearOrder(node);
@@ -57,14 +57,14 @@ final class Questions {
         return parts;
     }
 
-    /** An order that is placed anyway costs no item anything. */
+    /** Makes an order free for every item, because it is placed anyway. */
     void freeUse(Node node, int order) {
         for (Link link : market.linksOf.get(order)) {
             node.prices.use[link.id()] = 0;
         }
     }
 
-    /** Of the orders most in doubt the one whose answer, either way, promises to raise the bound most; −1 for none. */
+    /** Of the orders most in doubt, the one whose two answers promise to raise the bound most; −1 if there is none. */
     private int unclearOrder(Node node) {
         List<Integer> doubtful = new ArrayList<>();
         double[] doubt = new double[market.orders.count];
@@ -162,7 +162,7 @@ final class Questions {
         return found;
     }
 
-    /** Splits on the line whose length is most in doubt, if at least so much; none if all are decided. */
+    /** Splits on the line whose length is most in doubt, by at least {@code leastDoubt}; none if all are decided. */
     private Node[] splitLine(Node node, double leastDoubt) {
         Terms terms = new Terms(market);
         node.decisions.limit(terms, market);

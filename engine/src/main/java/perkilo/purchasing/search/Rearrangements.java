@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import perkilo.purchasing.PurchasePlan.Line;
 import perkilo.purchasing.Quote;
 
-/** The same quotes bought at other times: whole orders, lines or some packs, for the latest period first. */
+/** Changes that buy the same quotes at other times: whole orders, lines or some packs; the latest period first. */
 final class Rearrangements {
     private final Orders orders;
 
@@ -17,7 +17,7 @@ final class Rearrangements {
         orders = market.orders;
     }
 
-    /** An order in another period, together with what is ordered there. */
+    /** Changes that move an order to another period, where it joins what is ordered there. */
     Stream<Change> ofOrder(Draft draft, int order) {
         List<Line> lines = draft.lines(order);
         return latestFirst()
@@ -29,7 +29,7 @@ final class Rearrangements {
                 .mapToObj(period -> Change.moving(draft, lines, period));
     }
 
-    /** A line in another order to its vendor, packs of it in a later line of its quote, or fewer packs. */
+    /** Changes that move a line to another order of its vendor, move packs to a later line, or drop packs. */
     Stream<Change> ofItem(Draft draft, int item) {
         return draft.linesOf(item).stream()
                 .flatMap(line -> Stream.of(toOtherOrders(draft, line), toLaterLines(draft, line), fewer(draft, line))
@@ -62,13 +62,15 @@ final class Rearrangements {
         return period > lines.get(0).period();
     }
 
-    /** Whether the shelf may do without a line until a period. */
+    /** Whether the shelf has enough without a line until a period. */
     private static boolean canWait(Draft draft, Line line, int period) {
         return period <= line.period()
                 || draft.spare(line, period).compareTo(draft.quote(line).quantity(line.packs())) >= 0;
     }
 
-    /** Packs that a line may lose until a period: as many as the shelf can spare, half of that, and so on. */
+    /**
+     * Numbers of packs that a line may lose until a period: as many as the shelf can spare, half of that, and so on.
+     */
     private static LongStream parts(Draft draft, Line line, int period) {
         Quote quote = draft.quote(line);
         long multiple = quote.multiple();

@@ -3,12 +3,12 @@ package perkilo.purchasing.search;
 import java.util.Arrays;
 
 /**
- * One evaluation of the bound: every item planned on its own at the prices of the multipliers, every order placed or
- * not as its own reduced cost says.
+ * One evaluation of the bound: every item is planned on its own at the prices of the multipliers, and every order is
+ * placed or not, as its reduced cost says.
  *
- * <p>For multipliers λ (use of an order), μ (minimum order value) and ν (cash) the bound is the sum of the items' least
- * totals with charge λ, reward μ and money weighed by 1 + ν, plus for each order what opening it, and its minimum, cost
- * less the λ paid towards it, where that is negative or the order is decided on, less ν times the limits.
+ * <p>The multipliers are λ (use of an order), μ (minimum order value) and ν (cash). The bound is the sum of the items'
+ * least totals with charge λ, reward μ and money weighed by 1 + ν; plus, for each order, the cost of opening it and of
+ * its minimum less the λ paid towards it, if that is negative or the order is decided on; less ν times the limits.
  */
 final class Relaxation {
     final SearchMarket market;
@@ -16,19 +16,19 @@ final class Relaxation {
     final Terms terms;
     /** By item: its plan. */
     final Picks[] picks;
-    /** By link: whether the item stands in the order. */
+    /** By link: whether the item is in the order. */
     final boolean[] used;
-    /** By order: how much of the minimum order value the items' goods make up. */
+    /** By order: the share of the minimum order value that the items' goods reach. */
     final double[] share;
     /** By period: what the items' lines cost. */
     final double[] paid;
-    /** By order: what placing it costs beyond what is paid towards it. */
+    /** By order: the cost of placing it less what is paid towards it. */
     final double[] reducedCost;
 
     /**
      * The bound of a market.
      *
-     * @param plans the least totals of the items; what is more than the least makes a guess of the bound
+     * @param plans the least totals of the items; if they are above the least, the bound is only a guess
      */
     Relaxation(SearchMarket market, ItemPlans plans) {
         this.market = market;

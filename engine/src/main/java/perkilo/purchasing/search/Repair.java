@@ -3,10 +3,10 @@ package perkilo.purchasing.search;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Makes a possible plan of one that stays below a minimum order value or exceeds a limit on cash.
+ * Repairs a plan that is below a minimum order value or above a limit on cash.
  *
- * <p>An order far below its minimum is given up; for one that is nearer, goods in it are rewarded more and more until
- * the items bring enough there, or it is given up as well.
+ * <p>An order far below its minimum is given up. If it is nearer, the goods in it are rewarded more and more until the
+ * items bring enough there; if they never do, the order is given up too.
  */
 final class Repair {
     private static final int ROUNDS = 25;
@@ -14,7 +14,7 @@ final class Repair {
     private static final double FIRST_REWARD = 0.04;
     private static final double MORE = 1.8;
     private static final double MOST_REWARD = 5;
-    /** A plan dearer than this, by the best plan, is not worth repairing. */
+    /** The highest cost of a plan that is worth repairing, as a multiple of the best plan. */
     private static final double HOPELESS = 1.15;
 
     private final Planning planning;
@@ -27,7 +27,7 @@ final class Repair {
         fairRewards = new double[market.orders.count];
     }
 
-    /** Plans every item within the orders, and tries what comes out, repaired where it has to be. */
+    /** Plans every item within the orders, and tries the result, repaired if necessary. */
     void tryOrders(boolean[] orders) {
         Terms terms = planning.within(orders);
         Picks[] picks = new Picks[planning.items()];
@@ -42,10 +42,10 @@ final class Repair {
     }
 
     /**
-     * Tries a plan, repaired where it has to be.
+     * Tries a plan, repaired if necessary.
      *
      * @param picks by item; changed on the way
-     * @param terms those that the items were planned with; changed on the way
+     * @param terms the terms that the items were planned with; changed on the way
      */
     void tryPlan(Picks[] picks, Terms terms) {
         for (int round = 0; round < ROUNDS; round++) {
@@ -96,7 +96,7 @@ final class Repair {
         return true;
     }
 
-    /** More than before: first a hair above what the bound found, then further and further from there. */
+    /** The next reward: first a little above that of the bound, then further and further above. */
     private double nextReward(int order, double reward) {
         double fair = fairRewards[order];
         if (fair == 0) {
@@ -105,7 +105,7 @@ final class Repair {
         return reward <= fair ? 1.02 * fair : fair + 2 * (reward - fair);
     }
 
-    /** Takes over what making up the minimum of each order is worth, as far as it is known. */
+    /** Takes over the known values of reaching the minimum of each order. */
     void learn(double[] rewards) {
         fairRewards = rewards.clone();
     }

@@ -11,7 +11,7 @@ import perkilo.purchasing.Quote;
 
 /** A purchase problem in the form that the search works on: orders, items, the links between them, and offers. */
 final class SearchMarket {
-    /** So much dearer is an item's whole need when as much is left over: less than a search can tell, but for ties. */
+    /** Relative cost of leftover, small enough to break ties only. */
     private static final double TIE = 1e-8;
 
     final PurchaseProblem problem;
@@ -24,9 +24,9 @@ final class SearchMarket {
     final List<List<Link>> linksOf = new ArrayList<>();
     /** By offer: the link it belongs to. */
     final List<Link> linkOf = new ArrayList<>();
-    /** The part of the objective that no purchase changes. */
+    /** The part of the objective that does not depend on the purchases. */
     final double constant;
-    /** By period and then in all: the limit on what is paid out; infinite where there is none. */
+    /** By period and then in total: the limit on payments; infinite without a limit. */
     final double[] cash;
 
     private final List<LineCosts> costs;
@@ -57,7 +57,7 @@ final class SearchMarket {
         return most == null ? Double.POSITIVE_INFINITY : most.doubleValue();
     }
 
-    /** A line of what is bought of an item, as a plan has it. */
+    /** A line of an item's purchases, in the form of a plan. */
     PurchasePlan.Line line(Picks picks, int index) {
         PackChoice offer = offers.get(picks.offer(index));
         long packs = picks.steps(index) * problem.quotes().get(offer.quote).multiple();
@@ -68,7 +68,7 @@ final class SearchMarket {
         return cash[0] < Double.POSITIVE_INFINITY || cash[periods] < Double.POSITIVE_INFINITY;
     }
 
-    /** What no possible plan can cost more than: all the cash there is, and keeping the longest lines. */
+    /** The most that a possible plan can cost: all the cash, and keeping the longest lines. */
     double ceiling() {
         double keeping = 0;
         for (PackChoice offer : offers) {
@@ -77,7 +77,7 @@ final class SearchMarket {
         return 1 + constant + keeping + Math.min(cash[periods], cash[0] * periods);
     }
 
-    /** What no plan can cost less than, whatever is bought. */
+    /** The least that a plan can cost, whatever is bought. */
     double floor() {
         double most = 0;
         for (Need need : problem.needs()) {

@@ -10,9 +10,9 @@ import perkilo.purchasing.Need;
 /**
  * The lots of an item that outlast a purchase, and how they lift its supply.
  *
- * <p>From its period on ({@link Outlasting#firstBefore}) a lot comes before what is bought: it joins the supply. A lot
- * that is still on order then covers needs from its arrival on; where the supply does not reach so far yet, the lot is
- * awaited, and joins as soon as the supply has come there.
+ * <p>From its period on ({@link Outlasting#firstBefore}) a lot is used before what is bought: it joins the supply. A
+ * lot that is still on order then covers needs from its arrival on. If the supply does not reach so far yet, the lot
+ * waits, and joins as soon as the supply reaches its arrival.
  */
 final class ShelfLots {
     private final SupplyGrid grid;
@@ -29,7 +29,7 @@ final class ShelfLots {
         return lots.stream().map(Need.Lot::quantity).toList();
     }
 
-    /** What lots that come before purchases from this period on make of a position. */
+    /** The position after the lots that are used before purchases from this period on have joined. */
     Shelved join(Shelved at, int period) {
         Lift lift = new Lift(at, period);
         for (int lot = 0; lot < lots.size(); lot++) {
@@ -41,7 +41,7 @@ final class ShelfLots {
         return lift.moved();
     }
 
-    /** Covers the needs up to and with the period from what is there of lots, the first to expire first. */
+    /** Covers the needs up to and with the period from lots, the first to expire first. */
     Shelved use(Shelved at, int period) {
         BigDecimal needed = grid.covered(period);
         Lift lift = new Lift(at, period);
@@ -53,7 +53,7 @@ final class ShelfLots {
         return lift.moved();
     }
 
-    /** What steps of an offer make of a position. */
+    /** The position after steps of an offer are bought. */
     Shelved bought(Shelved at, PackChoice offer, long steps, double cost) {
         Lift lift = new Lift(at, offer.period);
         BigDecimal quantity =
@@ -91,7 +91,7 @@ final class ShelfLots {
             return supply.compareTo(from.supply()) == 0 && left.equals(from.left()) ? from : from.moved(supply, left);
         }
 
-        /** Lifts the supply by a quantity, no further than {@code most}, and returns what is not used of it. */
+        /** Lifts the supply by a quantity, no further than {@code most}, and returns the unused rest. */
         BigDecimal by(BigDecimal quantity, BigDecimal most) {
             BigDecimal rest = quantity;
             for (int lot = awaited(); lot >= 0; lot = awaited()) {
@@ -108,7 +108,7 @@ final class ShelfLots {
             return rest.subtract(step);
         }
 
-        /** Lifts the supply by a lot; what it does not need by the lot's end is of no use to anybody. */
+        /** Lifts the supply by a lot; goods that are not needed before the lot expires are lost. */
         void join(int lot) {
             BigDecimal all = left.get(lot);
             set(lot, ZERO);

@@ -10,9 +10,9 @@ import perkilo.purchasing.Need;
 /**
  * The dynamic program of one item with stock, or goods on order, that outlast purchases.
  *
- * <p>Besides the effective supply, a position holds what is left of each such lot. In a period that the supply does not
- * cover, lots make up what is missing, the first to expire first. From the period on whose purchases expire after a
- * lot, the lot comes before them ({@link ShelfLots}).
+ * <p>Besides the effective supply, a position holds the rest of each such lot. In a period that the supply does not
+ * cover, lots cover what is missing, the first to expire first. From the first period whose purchases expire after a
+ * lot, the lot is used before them ({@link ShelfLots}).
  */
 final class ShelfProgram implements ItemProgram {
     private final WantedItem item;
@@ -89,7 +89,7 @@ final class ShelfProgram implements ItemProgram {
         }
     }
 
-    /** Covers the needs up to and with the period, from lots where the supply falls short. */
+    /** Covers the needs up to and with the period, from lots if the supply is short. */
     private List<Shelved> use(int period, List<Shelved> positions) {
         List<Shelved> covered = new ArrayList<>();
         BigDecimal needed = grid.covered(period);

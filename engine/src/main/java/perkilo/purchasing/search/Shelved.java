@@ -5,13 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A position of an item's supply with what is left of its lots, and the cheapest way to it.
+ * A position of an item's supply with the rest of its lots, and the cheapest way to it.
  *
- * @param supply effective: all that is needed up to here is covered
- * @param left by lot: what is left of it
- * @param before where it was reached from; null at the start
- * @param offer what was bought on the last step; null where nothing was
- * @param steps so many of it
+ * @param supply effective: all needs up to here are covered
+ * @param left by lot: what is left
+ * @param before the position that it was reached from; null at the start
+ * @param offer the offer bought last; null if nothing was bought
+ * @param steps how many steps of that offer
  */
 record Shelved(
         BigDecimal supply,
@@ -21,7 +21,7 @@ record Shelved(
         @Nullable PackChoice offer,
         long steps) {
 
-    /** The same way, but further on by what lots give. */
+    /** The position further on, with goods from lots. */
     Shelved moved(BigDecimal to, List<BigDecimal> leftThen) {
         return new Shelved(to, leftThen, cost, this, null, 0);
     }

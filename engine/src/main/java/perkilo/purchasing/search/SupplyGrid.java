@@ -11,11 +11,11 @@ import perkilo.purchasing.Need;
 /**
  * The positions that the supply of one item can take, measured exactly whatever the decimals of needs and packs.
  *
- * <p>What has been bought so far and will really be used is the <em>effective supply</em>. A purchase in a period lifts
- * it by what was bought, but never above that period's <em>cap</em>: the need up to the last period in which the
- * purchase may be used (and what may be credited as leftover after that). So the effective supply is always one of a
- * few <em>bases</em> (nothing, or a cap) and a whole number of <em>units</em> on top, the unit being the greatest
- * common divisor of all steps in which the item can be bought. How many units lie between a base and a need or a cap is
+ * <p>What has been bought so far and will be used is the <em>effective supply</em>. A purchase in a period raises it by
+ * the quantity bought, but never above that period's <em>cap</em>: the need up to the last period in which the purchase
+ * may be used (and what may be credited as leftover after that). So the effective supply is always one of a few
+ * <em>bases</em> (nothing, or a cap) and a whole number of <em>units</em> on top. The unit is the greatest common
+ * divisor of all steps in which the item can be bought. The number of units between a base and a need or a cap is
  * rounded up once, in decimals; after that everything is whole numbers.
  */
 final class SupplyGrid {
@@ -23,13 +23,13 @@ final class SupplyGrid {
     final int bases;
     /** The unit as a decimal, in the item's base unit. */
     final BigDecimal unit;
-    /** By period and base: units on top of the base at which the period's cap is reached; zero if it is at once. */
+    /** By period and base: units on top of the base that reach the period's cap; zero if the base reaches it. */
     final long[][] toCap;
     /** By period and base: units on top of the base that cover the needs up to and with the period. */
     final long[][] toNeed;
     /** By period: the base that is the period's cap. */
     final int[] capBase;
-    /** By base: the most units on top of it that make a difference. */
+    /** By base: the most units on top that make a difference. */
     final long[] width;
 
     private final BigDecimal[] covered;
@@ -148,29 +148,29 @@ final class SupplyGrid {
         return covered[periods - 1];
     }
 
-    /** What has to be supplied up to and with a period. */
+    /** The supply that a period and those before it need. */
     BigDecimal covered(int period) {
         return covered[period];
     }
 
-    /** What purchases up to and with a period can supply at most. */
+    /** The most that purchases up to and with a period can supply. */
     BigDecimal cap(int period) {
         return cap[period];
     }
 
-    /** What leftovers are worth, in home currency, when the supply ends on a base and some units. */
+    /** The value of leftovers, in home currency, if the supply ends on a base and some units. */
     double credit(int base, long units) {
         return earnsCredit()
                 ? credit(baseSupply.get(base).subtract(netNeed()).doubleValue() + units * unit.doubleValue())
                 : 0;
     }
 
-    /** What leftovers are worth, in home currency, when the supply ends like this. */
+    /** The value of leftovers, in home currency, if the supply ends at this quantity. */
     double credit(BigDecimal supply) {
         return earnsCredit() ? credit(supply.subtract(netNeed()).doubleValue()) : 0;
     }
 
-    /** The most that leftovers can be worth. */
+    /** The highest value that leftovers can have. */
     double mostCredit() {
         return need.creditPerUnit().multiply(need.creditable()).doubleValue();
     }

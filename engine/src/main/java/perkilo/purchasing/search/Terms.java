@@ -3,21 +3,21 @@ package perkilo.purchasing.search;
 import java.util.Arrays;
 
 /**
- * What an item pays and gets, besides the cost of its lines, while it is planned on its own.
+ * The charges and rewards of an item, besides the cost of its lines, while it is planned on its own.
  *
- * <p>Charges stand for the orders that it makes necessary; rewards for what its goods add to minimum order values; the
- * price of cash for what its lines take from a limited budget.
+ * <p>Charges are for the orders that it needs, rewards for what its goods add to minimum order values, and the price of
+ * cash for what its lines take from a limited budget.
  */
 final class Terms {
-    /** By link: what standing in the order costs the item; infinite where it may not. */
+    /** By link: the charge for being in the order; infinite if the item may not be in it. */
     final double[] charge;
-    /** By order: what making up the whole minimum order value would be rewarded with. */
+    /** By order: the reward for reaching the whole minimum order value. */
     final double[] reward;
-    /** By period: what one unit of money paid out counts for; one where cash is not limited. */
+    /** By period: the weight of one unit of money paid out; one if cash is not limited. */
     final double[] money;
-    /** By offer: the fewest steps that have to be bought; zero where nothing has to. */
+    /** By offer: the fewest steps that have to be bought; zero if none have to. */
     final long[] atLeast;
-    /** By item: of how many offers something has to be bought. */
+    /** By item: the number of offers that have to be bought from. */
     final int[] forcedLines;
     /** By offer: the most steps that may be bought. */
     final long[] atMost;
@@ -41,12 +41,12 @@ final class Terms {
         return false;
     }
 
-    /** Whether standing in the order is closed to the item, or could serve nothing but a minimum that has no price. */
+    /** Whether the item may not be in the order, or would only serve a minimum that has no price. */
     boolean pointless(Link link) {
         return charge[link.id()] == Double.POSITIVE_INFINITY || (reward[link.order()] == 0 && !link.covers());
     }
 
-    /** Whether a line of the offer costs just what it costs. */
+    /** Whether the terms leave the cost of the offer's lines unchanged. */
     boolean plain(PackChoice offer) {
         return reward[offer.order] == 0
                 && money[offer.period] == 1
@@ -54,7 +54,7 @@ final class Terms {
                 && atMost[offer.id] == offer.mostSteps;
     }
 
-    /** What a line of the offer counts for. */
+    /** The cost of a line of the offer under these terms. */
     double cost(PackChoice offer, long steps) {
         double landed = offer.costs.landed(steps);
         return landed == Double.POSITIVE_INFINITY
@@ -64,7 +64,7 @@ final class Terms {
                         - reward[offer.order] * offer.costs.share(steps);
     }
 
-    /** The line of {@code fewest} to {@code most} steps that counts for least; the shortest of equals. */
+    /** The line of {@code fewest} to {@code most} steps with the least cost; the shortest of equals. */
     long cheapestFrom(PackChoice offer, long fewest, long most) {
         long cheapest = fewest;
         double least = Double.POSITIVE_INFINITY;
@@ -80,14 +80,14 @@ final class Terms {
         return cheapest;
     }
 
-    /** The most by which rounding moves what a line counts for. */
+    /** The most by which rounding changes the cost of a line under these terms. */
     double roundingError(PackChoice offer) {
         double error = offer.costs.roundingError();
         double rewarded = error * reward[offer.order] / Math.max(1e-9, offer.costs.landedOfWhole());
         return error * money[offer.period] + (reward[offer.order] == 0 ? 0 : rewarded);
     }
 
-    /** Whether a line never counts for less when it gets longer at the same price. */
+    /** Whether a longer line at the same price never costs less. */
     private boolean rises(PackChoice offer) {
         return reward[offer.order] <= money[offer.period] * offer.costs.landedOfWhole();
     }

@@ -8,11 +8,11 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
 /**
- * Says of each need that nothing can cover why that is so, and what would help.
+ * Explains why a need cannot be covered, and what would help.
  *
- * <p>More than is needed may always be bought, so a need is out of reach only if nobody offers the item, if nothing can
- * arrive in time and still be usable, or if the only vendor refuses orders that its free goods can never make large
- * enough.
+ * <p>More than is needed may always be bought. So a need cannot be covered only if the item has no offer, if nothing
+ * can arrive in time and still be usable, or if the only vendor refuses small orders and has only free goods, which
+ * never reach the minimum.
  */
 final class Uncoverable {
     private final SearchMarket market;
@@ -37,7 +37,7 @@ final class Uncoverable {
         return found;
     }
 
-    /** The first period with a need that nothing bought could cover, or else the first with a need. */
+    /** The first period with a need that no purchase can cover, or else the first with a need. */
     private int firstShort(int item) {
         SupplyGrid grid = market.items.get(item).grid();
         int firstNeed = 0;

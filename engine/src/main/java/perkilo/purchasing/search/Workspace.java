@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** The tables that all item programs share, one after the other, so that none has to be made anew. */
+/** Tables that all item programs use one after the other, so that none has to be allocated anew. */
 final class Workspace {
     /** The last stage that was filled. */
     int last;
@@ -15,7 +15,7 @@ final class Workspace {
     private double[] costs = {};
     private double[] cheapest = {};
 
-    /** The table of a stage, as long as asked for at least. */
+    /** The table of a stage, with at least so many positions. */
     double[] stage(int index, int positions) {
         while (stages.size() <= index) {
             stages.add(new double[Math.max(positions, 64)]);
@@ -28,7 +28,7 @@ final class Workspace {
         return stage;
     }
 
-    /** Position by position the smaller one. */
+    /** The smaller value of two tables, position by position. */
     double[] smaller(double[] a, double[] b, int positions) {
         if (smaller.length < positions) {
             smaller = new double[positions];
@@ -39,7 +39,7 @@ final class Workspace {
         return smaller;
     }
 
-    /** No position can be reached. */
+    /** A table in which no position can be reached. */
     double[] never(int positions) {
         if (never.length < positions) {
             never = new double[positions];
@@ -48,7 +48,7 @@ final class Workspace {
         return never;
     }
 
-    /** By steps: what a line of the offer counts for. */
+    /** By steps: the cost of a line of the offer under the terms. */
     double[] costs(PackChoice offer, Terms terms, int most) {
         if (terms.plain(offer)) {
             return offer.costs();
@@ -63,7 +63,7 @@ final class Workspace {
         return costs;
     }
 
-    /** By steps: the least that a line of so many steps or more counts for. Asks for {@link #costs} first. */
+    /** By steps: the least cost of a line of at least so many steps. Call {@link #costs} first. */
     double[] cheapestFrom(PackChoice offer, Terms terms, int most) {
         if (terms.plain(offer)) {
             return offer.cheapestFrom();

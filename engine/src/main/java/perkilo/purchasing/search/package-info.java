@@ -1,14 +1,13 @@
 /**
  * The search for the cheapest purchase, with its proof.
  *
- * <p>What couples the items of a purchase is that they share orders: an order's charges, and its minimum value. The
- * search puts a price on both ({@code Multipliers}); then each item can be planned on its own, exactly, by a dynamic
- * program ({@code ItemProgram}), and all items together give a bound that no plan can beat ({@code Relaxation}, raised
- * by {@code Ascent}, which climbs on guesses from known plans, {@code PlanPool}, between the exact evaluations). Good
- * plans come from the items' own choices, repaired and improved ({@code Incumbent}, {@code LocalSearch});
- * {@code BranchAndBound} closes what is left between plan and bound. Of plans that cost the same it takes any; what a
- * buyer would choose among them ({@code perkilo.purchasing.Preference}) is looked for afterwards, by
- * {@code Consolidation}.
+ * <p>The items of a purchase are coupled because they share orders: an order's charges, and its minimum value. The
+ * search puts a price on both ({@code Multipliers}). Then each item can be planned on its own, exactly, by a dynamic
+ * program ({@code ItemProgram}), and all items together make a bound that no plan can beat ({@code Relaxation}).
+ * {@code Ascent} raises the bound; between exact evaluations it climbs on guesses from known plans ({@code PlanPool}).
+ * Good plans come from the items' own choices, repaired and improved ({@code Incumbent}, {@code LocalSearch}).
+ * {@code BranchAndBound} closes the gap between plan and bound. Among plans of the same cost it takes any;
+ * {@code Consolidation} then looks for the one that a buyer would choose ({@code perkilo.purchasing.Preference}).
  *
  * <ul>
  *   <li>decisions count steps, never time, so that the same problem gets the same plan everywhere;

@@ -7,7 +7,7 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
 /**
- * One item of a problem that something is needed of.
+ * One needed item of a problem.
  *
  * @param quotes which of the problem's quotes are for it
  * @param prices of these quotes
@@ -16,7 +16,7 @@ import perkilo.purchasing.Quote;
 @SuppressWarnings("ArrayRecordComponent") // never compared and never shown; very many are made
 record AskedItem(int[] quotes, ItemPrices prices, Wanted wanted) {
 
-    /** The items of a problem that something is needed of. */
+    /** The needed items of a problem. */
     static List<AskedItem> of(PurchaseProblem problem, MarketPrices market) {
         int[][] quotes = quotesByItem(problem);
         List<AskedItem> items = new ArrayList<>(quotes.length);

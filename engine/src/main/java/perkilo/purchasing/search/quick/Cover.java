@@ -7,8 +7,8 @@ import java.util.List;
  * Packs that cover one item's need.
  *
  * @param picks what is bought
- * @param cost landed, without what is charged for orders as a whole and less what leftovers are worth, in home currency
- * @param bound nothing that covers the need from these vendors costs less
+ * @param cost landed cost in home currency, without the charges of orders as a whole, less the value of leftovers
+ * @param bound no cover of the need from these vendors costs less
  */
 record Cover(List<Pick> picks, double cost, double bound) {
 
@@ -19,7 +19,7 @@ record Cover(List<Pick> picks, double cost, double bound) {
     /** Packs of one quote. */
     record Pick(PackPrice price, long packs) {}
 
-    /** The vendors bought from, bit by bit. */
+    /** The vendors bought from, one bit each. */
     int vendors() {
         int vendors = 0;
         for (Pick pick : picks) {

@@ -5,15 +5,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the cheapest packs that cover one item's need from a few quotes: tries numbers of packs quote by quote, the
- * cheapest per unit first, and leaves out what even the lowest rate can't make pay.
+ * Finds the cheapest packs that cover one item's need from a few quotes. It tries numbers of packs quote by quote, the
+ * cheapest per unit first, and leaves out choices that cannot be best even at the lowest rate.
  */
 final class Covering {
 
-    /** After so many tries the best found is taken and the lowest rate is the bound. */
+    /** The most tries; then the best cover found is taken, and the lowest rate is the bound. */
     private static final int MOST_TRIES = 4000;
 
-    /** What is missing is nothing below this: plain fractions miss that much. */
+    /** A missing quantity below this counts as zero: it is rounding of plain fractions. */
     static final double NOTHING = 1e-12;
 
     private final ItemPrices.Offered offered;
@@ -52,8 +52,8 @@ final class Covering {
     }
 
     /**
-     * One quote covers all: its fewest packs, and the fewest of each better price; the best of them suffices. Of two
-     * that cost the same the one that leaves less is taken.
+     * Covers all with one quote. It is enough to compare its fewest packs and the fewest packs of each better price. Of
+     * two at the same cost the one with less leftover is taken.
      */
     private void single(double quantity) {
         PackPrice bestPrice = null;
@@ -101,7 +101,7 @@ final class Covering {
         return picks;
     }
 
-    /** Chooses packs of one quote after another; what is left is covered by those that follow. */
+    /** Chooses packs of one quote after another; later quotes cover the rest. */
     private void mix(int at, double left, double cost) {
         if (left <= NOTHING) {
             consider(cost, left);

@@ -7,18 +7,18 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Chooses one option for each item so that the vendors' minimum order values are met and the whole costs least.
+ * Chooses one option for each item so that the vendors' minimum order values are met at the least total cost.
  *
- * <p>Item by item, keeping the partial choices that no other beats in cost and goods at once. A partial choice is given
- * up where the least that it may cost in the end, with missing goods at {@link GoodsPrices}, is no less than a choice
- * that is made at once ({@link QuickFill}) or than the limit.
+ * <p>It goes item by item and keeps the partial choices that no other beats in both cost and goods. A partial choice is
+ * given up if its least possible total, with missing goods at {@link GoodsPrices}, is not below that of a quick choice
+ * ({@link QuickFill}) or not below the limit.
  */
 final class GoodsFront {
 
-    /** More are not carried on with; those that may end the cheapest are. */
+    /** The most partial choices that are continued: those that may end the cheapest. */
     private static final int MOST_PARTIAL = 500;
 
-    /** More are never held at once: before that they are sorted out. */
+    /** The most partial choices held at once; then they are reduced. */
     private static final int MOST_EXTENDED = 50_000;
 
     private final List<Options.Found> items;
@@ -32,8 +32,8 @@ final class GoodsFront {
      * A choice to be made.
      *
      * @param items options of each item
-     * @param minimum what has to be met, one per vendor
-     * @param limit what costs as much is of no use
+     * @param minimum the values to be met, one per vendor
+     * @param limit choices that cost as much are not useful
      */
     GoodsFront(List<Options.Found> items, double[] minimum, double limit) {
         this.items = items;
@@ -45,23 +45,23 @@ final class GoodsFront {
     /**
      * Options of the first items.
      *
-     * @param net the cost, with what the missing goods are worth
+     * @param net the cost, with the value of the missing goods
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared and never shown; very many are made
     private record Partial(
             @Nullable Partial before, @Nullable Option option, double cost, double net, double[] goods) {}
 
-    /** No choice costs less than this and than the one that is given, where {@link #isComplete}. */
+    /** The bound: no choice costs less than this and than the chosen one, if {@link #isComplete}. */
     double bound() {
         return given;
     }
 
-    /** Whether no option was left out that could have been chosen. */
+    /** Whether every option that could have been chosen was looked at. */
     boolean isComplete() {
         return complete;
     }
 
-    /** The chosen options, one per item in their order; null where nothing meets the minimums below the limit. */
+    /** The chosen options, one per item in their order; null if no choice below the limit meets the minimums. */
     @Nullable List<Option> choose() {
         for (Options.Found item : items) {
             complete &= item.complete();
@@ -103,7 +103,7 @@ final class GoodsFront {
         return best;
     }
 
-    /** An option, and what it costs less what its goods are worth. */
+    /** An option, and its cost less the value of its goods. */
     private record Priced(Option option, double net) {}
 
     private static List<Priced> priced(Options.Found item, GoodsPrices prices) {
@@ -112,7 +112,7 @@ final class GoodsFront {
                 .toList();
     }
 
-    /** Option by option, so that what comes out is sorted in runs and quickly sorted in all. */
+    /** Partial choices with one item more, option by option: the result is made of sorted runs and quick to sort. */
     private List<Partial> extended(List<Partial> front, List<Priced> options, GoodsPrices prices, int at) {
         List<Partial> next = new ArrayList<>();
         for (Priced priced : options) {
@@ -141,7 +141,7 @@ final class GoodsFront {
         return sum;
     }
 
-    /** Those that no other beats, the cheapest first; of too many those that may end the cheapest. */
+    /** The partial choices that no other beats, the cheapest first; if too many, those that may end the cheapest. */
     private List<Partial> best(List<Partial> all, int next) {
         if (minimum.length == 1) {
             return mostPromising(unbeaten(all), next);
@@ -178,7 +178,7 @@ final class GoodsFront {
         return most;
     }
 
-    /** Whether one that costs no more brings as much; with one vendor only the last one kept can. */
+    /** Whether a kept choice costs no more and brings as much; with one vendor only the last one kept can. */
     private boolean isBeaten(Partial partial, List<Partial> kept) {
         int first = minimum.length == 1 ? Math.max(0, kept.size() - 1) : 0;
         for (int i = kept.size() - 1; i >= first; i--) {

@@ -4,13 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What a unit of missing goods is worth to each vendor's minimum order value, so that no choice of options costs less
- * than its bound.
+ * The price of a unit of missing goods for each vendor's minimum order value, and the bound that follows: no choice of
+ * options costs less.
  *
- * <p>With goods paid at these prices every item takes an option by itself, and what that costs in all is a bound for
- * any prices at all (Lagrangian relaxation; Held, Wolfe and Crowder, Validation of subgradient optimization, 1974, from
- * memory). The prices are raised where goods are missing and lowered where there are more than enough, as long as the
- * bound may climb.
+ * <p>With goods paid at these prices every item chooses its option by itself, and the total is a bound at any prices
+ * (Lagrangian relaxation; Held, Wolfe and Crowder, Validation of subgradient optimization, 1974, from memory). Prices
+ * are raised for vendors whose goods are missing, and lowered for vendors with more than enough, as long as the bound
+ * may climb.
  */
 final class GoodsPrices {
 
@@ -18,7 +18,7 @@ final class GoodsPrices {
     private static final double FIRST_STRIDE = 1.2;
     private static final double SHORTER = 0.9;
 
-    /** All goods of a minimum are never worth more than so many times the whole cost. */
+    /** The highest value of all goods of a minimum, as a multiple of the whole cost. */
     private static final double MOST_WORTH = 1e4;
 
     private final List<Options.Found> items;
@@ -31,7 +31,7 @@ final class GoodsPrices {
     /**
      * Prices for a choice to be made.
      *
-     * @param minimum what has to be met, one per vendor, above zero
+     * @param minimum the values to be met, one per vendor, above zero
      * @param limit the bound need not climb beyond
      */
     GoodsPrices(List<Options.Found> items, double[] minimum, double limit) {
@@ -43,12 +43,12 @@ final class GoodsPrices {
         climb(limit);
     }
 
-    /** No choice costs less. */
+    /** The bound: no choice costs less. */
     double bound() {
         return bound;
     }
 
-    /** What the goods that are missing of the minimums are worth, where none are beyond them. */
+    /** The value of the goods missing from the minimums, if no vendor's goods are above their minimum. */
     double missing(double[] goods) {
         double missing = 0;
         for (int vendor = 0; vendor < best.length; vendor++) {
@@ -57,7 +57,7 @@ final class GoodsPrices {
         return missing;
     }
 
-    /** What an option costs less what its goods are worth. */
+    /** The cost of an option less the value of its goods. */
     double net(Option option) {
         return net(option, best);
     }
@@ -93,7 +93,7 @@ final class GoodsPrices {
         }
     }
 
-    /** Prices beyond a most are of no use: what they bring in and give out are numbers that swallow the bound. */
+    /** Moves the prices, up to a highest one: beyond that the sums get so large that the bound is lost in rounding. */
     private void move(double stride, double mostWorth) {
         double[] next = new double[prices.length];
         for (int vendor = 0; vendor < next.length; vendor++) {
@@ -104,7 +104,7 @@ final class GoodsPrices {
         prices = next;
     }
 
-    /** The bound at the prices, and how much is then missing of each vendor's minimum. */
+    /** Computes the bound at the prices, and how much is then missing from each vendor's minimum. */
     private double evaluate() {
         Arrays.setAll(shortfall, vendor -> minimum[vendor]);
         double sum = 0;

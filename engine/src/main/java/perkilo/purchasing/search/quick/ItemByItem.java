@@ -5,14 +5,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A purchase from vendors who charge nothing for an order as a whole and take orders of any value: it falls apart into
- * its items, and the cheapest covers of the items together are the cheapest purchase.
+ * A purchase from vendors who take orders of any value and have no charge for an order as a whole. It can be planned
+ * item by item: the cheapest covers of the items together are the cheapest purchase.
  */
 final class ItemByItem {
 
     private ItemByItem() {}
 
-    /** Whether a purchase of these items falls apart. */
+    /** Whether these items can be planned one by one. */
     static boolean fits(List<AskedItem> items) {
         for (AskedItem item : items) {
             if (!item.prices().isFreeOfOrderCharges()) {
@@ -25,7 +25,7 @@ final class ItemByItem {
     /**
      * The cheapest purchase.
      *
-     * @return without picks where an item has no price
+     * @return without picks if an item has no price
      */
     static VendorSets.Answer cheapest(MarketPrices market, List<AskedItem> items) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
@@ -41,7 +41,7 @@ final class ItemByItem {
         return new VendorSets.Answer(picks, bound);
     }
 
-    /** A single quote is asked at once: that is quicker than looking up what it said before. */
+    /** The cheapest cover. With a single quote it is computed: that is quicker than looking it up. */
     private static @Nullable Cover cover(MarketPrices market, AskedItem item) {
         ItemPrices.Offered all = item.prices().all();
         return all.count() > 1

@@ -6,15 +6,13 @@ import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 
-/**
- * The cheapest cover of one item's need for every set of vendors that sell it, each worked out when it is asked for.
- */
+/** The cheapest cover of one item's need for every set of vendors that sell it; each is computed on demand. */
 final class ItemCovers {
 
-    /** With more vendors for one item than this the planner is asked at once. */
+    /** The most vendors of one item; with more, the planner behind is asked at once. */
     static final int MOST_VENDORS = 6;
 
-    /** Ways to meet minimums are remembered for so many questions. */
+    /** How many sets of options are remembered. */
     private static final int MOST_OPTIONS = 200;
 
     private final ItemPrices prices;
@@ -32,15 +30,15 @@ final class ItemCovers {
         this.bySet = new AtomicReferenceArray<>(1 << Math.min(vendors.length, MOST_VENDORS));
     }
 
-    /** The cheapest cover from some of the problem's vendors, given bit by bit; null where none of them sells it. */
+    /** The cheapest cover from some of the problem's vendors, one bit each; null if none of them sells it. */
     @Nullable Cover from(int open) {
         return ofOwn(own(open));
     }
 
     /**
-     * The cheapest cover from some of its own vendors; null where there are none.
+     * The cheapest cover from some of its own vendors; null for an empty set.
      *
-     * @param set bit by bit, in the order of the vendors that sell it
+     * @param set one bit each, in the order of the vendors that sell it
      */
     @Nullable Cover ofOwn(int set) {
         if (set == 0) {
@@ -54,7 +52,7 @@ final class ItemCovers {
         return known;
     }
 
-    /** What is cheapest from more vendors is so from fewer, if it needs none of the others. */
+    /** Finds a cover. The cheapest from a larger set is also the cheapest from this one, if it needs no others. */
     private Cover find(int set) {
         for (int i = 0; i < vendors.length; i++) {
             if ((set >> i & 1) == 0) {
@@ -68,12 +66,12 @@ final class ItemCovers {
     }
 
     /**
-     * The ways to cover the need from some vendors where others' minimum order values have to be met.
+     * The ways to cover the need from some vendors when minimum order values have to be met.
      *
-     * @param open the vendors, bit by bit; at least one of them sells it
-     * @param full whose minimums have to be met
+     * @param open the vendors, one bit each; at least one of them sells it
+     * @param full the vendors whose minimums have to be met
      * @param minimum as many as {@code full}
-     * @param slack what costs more than the cheapest cover by this is of no use; the next power of two is taken
+     * @param slack covers that cost more than the cheapest by this are left out; rounded up to a power of two
      */
     Options.Found options(int open, int[] full, double[] minimum, double slack) {
         int set = own(open);
@@ -90,12 +88,12 @@ final class ItemCovers {
         });
     }
 
-    /** Its own vendors, rising. */
+    /** The vendors that sell it, in rising order. */
     int[] vendors() {
         return vendors.clone();
     }
 
-    /** All vendors that sell it, bit by bit. */
+    /** The vendors that sell it, one bit each. */
     int sellers() {
         return sellers;
     }

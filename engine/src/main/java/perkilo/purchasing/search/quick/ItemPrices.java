@@ -7,7 +7,7 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.Vendor;
 
-/** The prices of one item in one market, sorted for the search: what does not depend on how much is needed. */
+/** The prices of one item in one market, sorted for the search; they do not depend on the quantity needed. */
 final class ItemPrices {
 
     private final List<Quote> quotes;
@@ -46,7 +46,7 @@ final class ItemPrices {
         return new ItemPrices(List.copyOf(quotes), prices, free);
     }
 
-    /** The prices of some vendors, the cheapest per unit first, with what holds for those from each one on. */
+    /** The prices of some vendors, the cheapest per unit first, with figures for each one and all after it. */
     static final class Offered {
         private final PackPrice[] prices;
         private final double[] rateFrom;
@@ -71,17 +71,17 @@ final class ItemPrices {
             return prices[at];
         }
 
-        /** What covering a quantity costs at least with the prices from here on. */
+        /** The least cost of covering a quantity with the prices from here on. */
         double least(int at, double quantity) {
             return quantity * rateFrom[at] - roundedOffFrom[at];
         }
     }
 
     /**
-     * Whether these are the prices of some quotes; which need they stand for does not matter.
+     * Whether these are the prices of some quotes, for whichever need.
      *
-     * @param others of a problem
-     * @param own which of them are meant
+     * @param others the quotes of a problem
+     * @param own which of them are for the item
      */
     boolean areOf(List<Quote> others, int[] own) {
         if (own.length != quotes.size()) {
@@ -102,17 +102,17 @@ final class ItemPrices {
         return quote.firstPeriod() <= 0 && quote.lastPeriod() >= 0;
     }
 
-    /** The vendors that sell it, rising. */
+    /** The vendors that sell it, in rising order. */
     int[] vendors() {
         return vendors.clone();
     }
 
-    /** All vendors that sell it, bit by bit. */
+    /** The vendors that sell it, one bit each. */
     int sellers() {
         return Arrays.stream(vendors).map(vendor -> 1 << vendor).reduce(0, (one, other) -> one | other);
     }
 
-    /** Whether no order for it costs anything on top, or is ever too small. */
+    /** Whether orders for it have no charges and no minimum. */
     boolean isFreeOfOrderCharges() {
         return freeOfOrderCharges;
     }
@@ -125,7 +125,7 @@ final class ItemPrices {
     /**
      * The prices of some vendors.
      *
-     * @param set bit by bit, in the order of {@link #vendors()}
+     * @param set one bit each, in the order of {@link #vendors()}
      */
     Offered from(int set) {
         Offered known = bySet.get(set);
@@ -138,7 +138,7 @@ final class ItemPrices {
         return known;
     }
 
-    /** Whether buying more than is wanted never pays, whatever a leftover is worth: each pack costs more than that. */
+    /** Whether buying more than is wanted never pays: each pack costs more than its leftover is worth. */
     boolean neverPayForMore(Wanted wanted) {
         if (wanted.credit() == 0) {
             return true;

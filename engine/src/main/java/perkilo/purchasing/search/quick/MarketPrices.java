@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.Vendor;
 
-/** What was worked out about the items of one market: their prices, and the covers of needs. */
+/** The results for the items of one market: their prices, and the covers of needs. */
 final class MarketPrices {
 
-    /** So many needs are remembered in a market. */
+    /** How many needs are remembered in a market. */
     private static final int MOST_NEEDS = 50_000;
 
     private final List<Vendor> vendors;
@@ -26,7 +26,9 @@ final class MarketPrices {
 
     private record Asked(ItemPrices prices, Wanted wanted) {
 
-        /** Written out, as a record's own takes its milliseconds when it is first asked. */
+        /**
+         * Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md).
+         */
         @Override
         public boolean equals(@Nullable Object other) {
             return other instanceof Asked asked && prices.equals(asked.prices) && wanted.equals(asked.wanted);
@@ -38,21 +40,21 @@ final class MarketPrices {
         }
     }
 
-    /** Whether this is the market of this very list of vendors, which is quicker to see than whether it is of such. */
+    /** Whether this is the market of this very list object; quicker to check than {@link #isOf}. */
     @SuppressWarnings("ReferenceEquality")
     boolean isOfThese(List<Vendor> others) {
         return vendors == others;
     }
 
-    /** Whether this is the market of such vendors. */
+    /** Whether this is the market of equal vendors. */
     boolean isOf(List<Vendor> others) {
         return vendors.equals(others);
     }
 
     /**
-     * The prices of an item. Of two sets of quotes for one name the one asked for last is remembered.
+     * The prices of an item. If there are two sets of quotes for one name, the last one used is remembered.
      *
-     * @param quotes of a problem
+     * @param quotes the quotes of a problem
      * @param own which of them are for the item
      */
     ItemPrices prices(String item, List<Quote> quotes, int[] own) {

@@ -5,10 +5,10 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Vendor;
 
-/** The markets that purchases were planned in lately, told apart by their vendors. */
+/** The markets of recent purchases, distinguished by their vendors. */
 final class Markets {
 
-    /** So many markets are remembered; the oldest is forgotten for the next. */
+    /** How many markets are remembered; the next one replaces the oldest. */
     private static final int MOST = 8;
 
     private final List<MarketPrices> known = new CopyOnWriteArrayList<>();

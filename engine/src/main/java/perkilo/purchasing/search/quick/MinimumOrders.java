@@ -10,8 +10,8 @@ import perkilo.purchasing.Vendor;
 /**
  * Finds the cheapest purchase from a set of vendors with their minimum order values.
  *
- * <p>First without the minimums. A vendor whose order is then too small either gets enough goods, or is paid his
- * small-order charge: both are looked into, unless they can't beat the best purchase known.
+ * <p>It begins without the minimums. A vendor whose order is then too small either gets enough goods, or is paid their
+ * small-order charge. Both are tried, unless they cannot beat the best purchase known.
  */
 final class MinimumOrders {
 
@@ -44,36 +44,36 @@ final class MinimumOrders {
      * What is bought.
      *
      * @param picks for each item
-     * @param lines what all lines cost, less what leftovers are worth
+     * @param lines the cost of all lines, less the value of leftovers
      */
     private record Choice(List<List<Cover.Pick>> picks, double lines) {}
 
-    /** The best purchase so far; null where there is none. */
+    /** The best purchase so far; null if there is none. */
     @Nullable List<List<Cover.Pick>> best() {
         return best;
     }
 
-    /** What the best purchase so far costs. */
+    /** The cost of the best purchase so far. */
     double bestCost() {
         return bestCost;
     }
 
-    /** No purchase from the sets looked into costs less than this and than the best. */
+    /** The bound: no purchase from the sets tried costs less than this and than the best. */
     double unsettled() {
         return unsettled;
     }
 
-    /** What opening an order costs. */
+    /** The cost of opening an order. */
     double opening(int vendor) {
         return opening[vendor];
     }
 
-    /** Whether an order costs nothing on top, whatever its value. */
+    /** Whether an order has no charges, whatever its value. */
     boolean isFree(int vendor) {
         return opening[vendor] == 0 && minimum[vendor] == 0;
     }
 
-    /** Takes the cheapest covers from a set of vendors, given bit by bit, as they are: a first purchase to beat. */
+    /** Takes the cheapest covers from a set of vendors, one bit each, without changes: a first purchase to beat. */
     void tryOut(int set) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
         double lines = 0;
@@ -88,16 +88,16 @@ final class MinimumOrders {
         consider(new Choice(picks, lines), 0);
     }
 
-    /** Looks into a set of vendors, given bit by bit. */
+    /** Tries a set of vendors, one bit each. */
     void lookInto(int set) {
         lookInto(set, 0, 0);
     }
 
     /**
-     * Looks into a set of vendors.
+     * Tries a set of vendors.
      *
-     * @param full those who have to get enough goods, bit by bit
-     * @param small those who are paid their charge, bit by bit
+     * @param full those who have to get enough goods, one bit each
+     * @param small those who are paid their charge, one bit each
      */
     private void lookInto(int set, int full, int small) {
         double fixed = 0;
@@ -117,7 +117,7 @@ final class MinimumOrders {
         }
     }
 
-    /** The cheapest covers without regard to minimums; null where they can't beat the best. */
+    /** The cheapest covers without regard to minimums; null if they cannot beat the best. */
     private @Nullable Choice cheapest(int set, double fixed) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
         double bound = fixed;
@@ -140,7 +140,7 @@ final class MinimumOrders {
         return new Choice(picks, lines);
     }
 
-    /** The cheapest covers that bring enough goods to some vendors; null where they can't beat the best. */
+    /** The cheapest covers that bring enough goods to some vendors; null if they cannot beat the best. */
     private @Nullable Choice meeting(int set, int full, double fixed) {
         int[] who = IntStream.range(0, vendors.size())
                 .filter(vendor -> bit(full, vendor) == 1)
@@ -188,7 +188,7 @@ final class MinimumOrders {
         return (item.sellers() & vendors) != 0;
     }
 
-    /** The chosen options, and the cheapest covers of the items that bring nothing to those who need more goods. */
+    /** Joins the chosen options with the cheapest covers of the items that no vendor short of goods sells. */
     private Choice together(List<Cover> covers, List<Option> chosen, int full) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
         double lines = 0;
@@ -209,7 +209,7 @@ final class MinimumOrders {
     /**
      * Keeps a purchase if it is possible and the best so far.
      *
-     * @return a vendor whose order is too small and who is not dealt with yet; −1 where there is none
+     * @return a vendor whose order is too small and who is not dealt with yet; −1 if there is none
      */
     private int consider(Choice choice, int dealtWith) {
         int used = countGoods(choice.picks());
@@ -234,7 +234,7 @@ final class MinimumOrders {
         return tooSmall;
     }
 
-    /** Adds up the goods by vendor, and says bit by bit from whom anything is bought. */
+    /** Adds up the goods by vendor, and returns the vendors bought from, one bit each. */
     private int countGoods(List<List<Cover.Pick>> picks) {
         Arrays.fill(goods, 0);
         int used = 0;

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A way to cover one item's need, by what it costs and by the goods it brings to the vendors whose minimum order value
- * has to be met.
+ * A way to cover one item's need: its cost, and the goods that it brings to vendors whose minimum order value has to be
+ * met.
  */
 final class Option {
 
@@ -18,8 +18,8 @@ final class Option {
      * A way to cover a need.
      *
      * @param picks what is bought
-     * @param cost landed, without what is charged for orders as a whole, in home currency
-     * @param goods for each of these vendors, in its currency, no more than its minimum
+     * @param cost landed cost in home currency, without the charges of orders as a whole
+     * @param goods for each of these vendors, in their currency, no more than their minimum
      */
     Option(List<Cover.Pick> picks, double cost, double[] goods) {
         this.picks = picks;
@@ -39,7 +39,7 @@ final class Option {
         return goods[vendor];
     }
 
-    /** Those that no other beats in cost and goods at once, the cheapest first. */
+    /** The options that no other beats in both cost and goods, the cheapest first. */
     static List<Option> best(List<Option> all) {
         List<Option> sorted = new ArrayList<>(all);
         sorted.sort(Comparator.comparingDouble(Option::cost));
@@ -52,7 +52,7 @@ final class Option {
         return kept;
     }
 
-    /** Whether one that costs no more brings as much; with one vendor only the last one kept can. */
+    /** Whether a kept option costs no more and brings as much; with one vendor only the last one kept can. */
     private boolean isBeaten(List<Option> kept) {
         int first = goods.length == 1 ? Math.max(0, kept.size() - 1) : 0;
         for (int i = kept.size() - 1; i >= first; i--) {

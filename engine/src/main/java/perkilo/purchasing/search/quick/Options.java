@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds the ways to cover one item's need that are worth a look where vendors have minimum order values: more than is
+ * Finds the ways to cover one item's need that are worth trying when vendors have minimum order values: more than is
  * needed may be bought from them, up to the minimum.
  */
 final class Options {
 
-    /** After so many tries the search is given up. */
+    /** The most tries; then the search is given up. */
     private static final int MOST_TRIES = 20_000;
 
-    /** So is it with more ways that no other beats: choosing among them would take longer than the full search. */
+    /** Give up above this many non-dominated covers; the full search is faster then. */
     private static final int MOST_KEPT = 1000;
 
     private final ItemPrices.Offered offered;
@@ -46,11 +46,11 @@ final class Options {
     /**
      * The ways to cover a need.
      *
-     * @param offered to choose from
+     * @param offered the prices to choose from
      * @param cheapest the cheapest cover from them
-     * @param vendors whose minimum has to be met
+     * @param vendors the vendors whose minimum has to be met
      * @param minimum as many as vendors
-     * @param slack what costs more than the cheapest cover by this is of no use
+     * @param slack covers that cost more than the cheapest by this are left out
      */
     static Found of(
             ItemPrices.Offered offered, Wanted wanted, Cover cheapest, int[] vendors, double[] minimum, double slack) {
@@ -79,7 +79,7 @@ final class Options {
         packs[at] = 0;
     }
 
-    /** What is still to come at least; below zero for what is left over already. */
+    /** The least cost of the rest; below zero if something is left over already. */
     private double least(int at, double left) {
         return left > 0 ? offered.least(at, left) : -wanted.worth(left);
     }
@@ -101,7 +101,7 @@ final class Options {
         }
     }
 
-    /** The most packs that covering alone may ask for, better prices included; none where nothing is left. */
+    /** The most packs that covering alone may need, better prices included; zero if nothing is missing. */
     private static long packsToCover(PackPrice price, double left) {
         long most = 0;
         for (int tier = 0; tier < price.tiers() && left > Covering.NOTHING; tier++) {
@@ -111,8 +111,8 @@ final class Options {
     }
 
     /**
-     * The most packs that a vendor's minimum may ask for. A better price lowers the value of an order, so each price
-     * has a number of its own from which more would only cost more.
+     * The most packs that a vendor's minimum may need. A better price lowers the value of an order, so each price has
+     * its own number of packs above which more packs only cost more.
      */
     private long packsToMinimum(PackPrice price) {
         for (int i = 0; i < vendors.length; i++) {

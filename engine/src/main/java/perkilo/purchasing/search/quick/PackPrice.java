@@ -12,18 +12,17 @@ import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 
 /**
- * What a line of one quote costs, in plain fractions for speed: everything but what is charged for the order as a
- * whole.
+ * The cost of a line of one quote, without the charges of the order as a whole; in {@code double}s, for speed.
  *
- * <p>The same arithmetic as {@link perkilo.purchasing.PlanCost}, which costs the plan that comes out once more,
- * exactly. Numbers of packs at which a price starts are worked out exactly, once.
+ * <p>The arithmetic is that of {@link perkilo.purchasing.PlanCost}, which costs the resulting plan again, exactly. The
+ * numbers of packs at which a price starts are computed exactly, once.
  */
 final class PackPrice {
 
-    /** A quotient that is so little above a whole number is taken for it; whoever needs to be sure checks exactly. */
+    /** A quotient that is above a whole number by less than this counts as that number; callers may check exactly. */
     private static final double WHOLE = 1e-9;
 
-    /** Small numbers of packs come up again and again: what fewer than this cost exactly is remembered. */
+    /** Exact costs are remembered for fewer packs than this: small numbers come up again and again. */
     private static final int MOST_PACKS = 256;
 
     private final Quote quote;
@@ -96,12 +95,12 @@ final class PackPrice {
         return packSize;
     }
 
-    /** Packs are bought in steps of so many. */
+    /** The number of packs in one step. */
     int multiple() {
         return quote.multiple();
     }
 
-    /** How many price breaks there are. */
+    /** The number of price breaks. */
     int tiers() {
         return tierPrice.length;
     }
@@ -121,7 +120,7 @@ final class PackPrice {
         return goodsQuoted(packs) * goodsFactor + perPack * packs;
     }
 
-    /** What a line costs exactly. */
+    /** The exact cost of a line. */
     OwnCost exactCost(long packs) {
         if (packs >= MOST_PACKS) {
             return OwnCost.of(quote, vendor, packs);
@@ -135,7 +134,7 @@ final class PackPrice {
         return known;
     }
 
-    /** Made for the first that is asked for: most quotes are never bought from. */
+    /** The remembered exact costs; created on first use, because most quotes are never bought from. */
     private AtomicReferenceArray<OwnCost> exactCosts() {
         AtomicReferenceArray<OwnCost> known = exactCosts;
         if (known == null) {
@@ -145,7 +144,7 @@ final class PackPrice {
         return known;
     }
 
-    /** What the vendor counts towards the minimum order value, in the vendor's currency. */
+    /** The value that counts towards the minimum order value, in the vendor's currency. */
     double goods(long packs) {
         return goodsQuoted(packs) * toVendor;
     }
@@ -155,17 +154,17 @@ final class PackPrice {
         return lowestRate;
     }
 
-    /** By how much rounding an invoice may lower the landed cost of a line. */
+    /** The most by which rounding an invoice may lower the landed cost of a line. */
     double roundedOff() {
         return roundedOff;
     }
 
-    /** What one minor unit of the goods' currency costs landed; zero where nothing is rounded. */
+    /** The landed cost of one minor unit of the goods' currency; zero if invoices are not rounded. */
     double minorUnit() {
         return rounding == 0 ? 0 : goodsFactor / rounding;
     }
 
-    /** The fewest packs that cover a quantity and reach a price break, about: a trifle may be missing. */
+    /** About the fewest packs that cover a quantity and reach a price break; a rounding error may be missing. */
     long packs(int tier, double quantity) {
         long steps = (long) Math.ceil(quantity / step - WHOLE);
         return Math.max(fewest[tier], steps * quote.multiple());
@@ -174,7 +173,7 @@ final class PackPrice {
     /**
      * The fewest packs that cover a quantity, exactly.
      *
-     * @param about the same in plain fractions
+     * @param about the same quantity as a {@code double}
      */
     long fewest(BigDecimal quantity, double about) {
         double steps = about / step;
@@ -204,7 +203,7 @@ final class PackPrice {
         return lowest;
     }
 
-    /** Whether every number of packs comes to whole minor units, so that rounding changes nothing. */
+    /** Whether every number of packs costs whole minor units, so that rounding changes nothing. */
     private boolean isWholeMinorUnits() {
         Integer digits = quote.minorDigits();
         return digits == null

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Chooses one option for each item so that the vendors' minimum order values are met, without looking far: a choice to
+ * Chooses one option for each item so that the vendors' minimum order values are met, by a greedy search: a choice to
  * beat.
  *
- * <p>From the cheapest options on, again and again the one that brings missing goods at the lowest price, as long as
- * goods are missing; on the way the cheapest single step that brings all of them is remembered.
+ * <p>It begins with the cheapest options. As long as goods are missing, it takes the option that brings missing goods
+ * at the lowest price. On the way it remembers the cheapest single step that brings all of them.
  */
 final class QuickFill {
 
@@ -39,7 +39,7 @@ final class QuickFill {
         }
     }
 
-    /** What the choice costs; infinite where none was found. */
+    /** The cost of the choice; infinite if none was found. */
     double cost() {
         return bestCost;
     }
@@ -71,7 +71,7 @@ final class QuickFill {
         chosen[item] = option;
     }
 
-    /** One option more; false where none brings anything. */
+    /** Takes one more option; false if none brings anything. */
     private boolean step() {
         int item = -1;
         Option next = null;

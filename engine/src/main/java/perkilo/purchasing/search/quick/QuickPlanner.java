@@ -14,21 +14,21 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.SearchLimits;
 
 /**
- * Plans many purchases that differ in one item or two, quickly; the plan comes with what is proven about it.
+ * Plans many purchases that differ in one item or two, quickly; a plan comes with its bound.
  *
- * <p>Where no vendor charges anything for an order as a whole, each item takes its cheapest cover, and that is proven
- * ({@link ItemByItem}). Elsewhere a purchase falls apart once it is known which vendors get an order, but for minimum
- * order values: all sets of vendors are looked at, the least possible cost first ({@link VendorSets}). A set whose plan
- * meets every minimum is settled; elsewhere the plan is repaired and the least possible cost stays the bound. What is
- * not of this kind (several periods, stock, limits on cash, leftovers worth more than the next pack costs, too many
- * vendors) goes to the planner behind it.
+ * <p>If no vendor charges anything for an order as a whole, each item takes its cheapest cover, and the plan is proven
+ * ({@link ItemByItem}). Otherwise the items are independent once it is known which vendors get an order, but for
+ * minimum order values. So all sets of vendors are tried, the least possible cost first ({@link VendorSets}). A set
+ * whose plan meets every minimum is settled; otherwise the plan is repaired and the least possible cost stays the
+ * bound. Other problems (several periods, stock, limits on cash, leftovers worth more than the next pack costs, too
+ * many vendors) go to the planner behind it.
  *
- * <p>What was worked out is remembered for the next problem over the same market ({@link Markets}). May be asked from
- * several threads where the planner behind it may.
+ * <p>Results are remembered for the next problem over the same market ({@link Markets}). May be used by several threads
+ * if the planner behind it may.
  */
 public final class QuickPlanner implements PlanPurchases {
 
-    /** What plain fractions may miss the exact cost by, in home currency. */
+    /** The most by which a cost in {@code double}s may differ from the exact cost, in home currency. */
     private static final double ROUNDING = 1e-6;
 
     /** A gap to the bound that is below half a minor unit of most currencies. */
@@ -38,9 +38,9 @@ public final class QuickPlanner implements PlanPurchases {
     private final Markets markets = new Markets();
 
     /**
-     * A quick planner before another.
+     * A quick planner in front of another.
      *
-     * @param planner asked where this one can't answer
+     * @param planner plans the problems that this one cannot
      */
     public QuickPlanner(PlanPurchases planner) {
         this.planner = planner;
@@ -52,7 +52,7 @@ public final class QuickPlanner implements PlanPurchases {
         return quick == null ? planner.plan(problem, limits) : quick;
     }
 
-    /** The outcome where it can be had quickly; null elsewhere. */
+    /** The outcome if it can be found quickly; else null. */
     private @Nullable PlanOutcome quick(PurchaseProblem problem) {
         MarketPrices market = markets.of(problem.vendors());
         List<AskedItem> items = AskedItem.of(problem, market);
@@ -97,7 +97,7 @@ public final class QuickPlanner implements PlanPurchases {
                 : new PlanOutcome.BestSoFar(plan, cost, least);
     }
 
-    /** A bound that plain fractions can't have made too high, to so many digits as it means something. */
+    /** A bound that rounding cannot have made too high, with as many digits as are meaningful. */
     private static BigDecimal justBelow(double bound) {
         double below = bound - ROUNDING;
         return Math.abs(below) < 1e9
@@ -105,7 +105,7 @@ public final class QuickPlanner implements PlanPurchases {
                 : BigDecimal.valueOf(below);
     }
 
-    /** The plan; the price of each quote that is bought is put to its index. */
+    /** The plan; also writes the price of each quote that is bought to its index in {@code priced}. */
     private static PurchasePlan plan(List<AskedItem> items, List<List<Cover.Pick>> picks, PackPrice[] priced) {
         List<PurchasePlan.Line> lines = new ArrayList<>(items.size());
         for (int item = 0; item < items.size(); item++) {

@@ -5,10 +5,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * What was worked out before, for several threads; where it gets too much, all is forgotten and worked out anew.
+ * A cache of results, for several threads. When it is full, everything is dropped and computed anew.
  *
- * @param <K> what a thing is worked out from; it alone decides what comes out
- * @param <V> what comes out
+ * @param <K> what a result is computed from; the result depends on nothing else
+ * @param <V> the result
  */
 final class Remembered<K, V> {
 
@@ -16,15 +16,15 @@ final class Remembered<K, V> {
     private final Map<K, V> known = new ConcurrentHashMap<>();
 
     /**
-     * A memory.
+     * An empty cache.
      *
-     * @param most so many things are remembered at most
+     * @param most how many results are remembered at most
      */
     Remembered(int most) {
         this.most = most;
     }
 
-    /** What comes of a key, worked out where it is not known; two threads may both work it out. */
+    /** The result for a key, computed if it is not known; two threads may both compute it. */
     V of(K key, Function<K, V> work) {
         V before = known.get(key);
         if (before != null) {

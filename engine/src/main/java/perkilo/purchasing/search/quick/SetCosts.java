@@ -8,14 +8,15 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The least that a purchase from each set of vendors can cost: what opening the orders costs, and the cheapest covers.
+ * The least possible cost of a purchase from each set of vendors: the cost of opening the orders, and the cheapest
+ * covers.
  *
- * <p>Who sells an item alone gets an order in any case, and who charges nothing for an order may always get one. So
- * only the others are a matter of choice. Choices are numbered; bit by bit a number says who of them is in.
+ * <p>A vendor who alone sells an item gets an order in any case, and a vendor without charges may always get one. So
+ * only the others are a choice. Choices are numbered; a number has one bit for each of these vendors.
  */
 final class SetCosts {
 
-    /** With more vendors to choose from than this there are too many sets. */
+    /** The most vendors to choose from; with more there are too many sets. */
     private static final int MOST_OPTIONAL = 13;
 
     private final MinimumOrders orders;
@@ -44,12 +45,12 @@ final class SetCosts {
                 .toArray();
     }
 
-    /** Whether there are few enough sets to look at all of them. */
+    /** Whether there are few enough sets to try all of them. */
     boolean areFew() {
         return optional.length <= MOST_OPTIONAL;
     }
 
-    /** Works out the least cost of each choice. */
+    /** Computes the least cost of each choice. */
     void workOut() {
         least = new double[1 << optional.length];
         least[0] = IntStream.range(0, Integer.SIZE - 1)
@@ -62,17 +63,17 @@ final class SetCosts {
         boundsBySellers().values().forEach(this::add);
     }
 
-    /** How many choices there are. */
+    /** The number of choices. */
     int count() {
         return least.length;
     }
 
-    /** What a purchase by a choice costs at least; infinite where not all items can be had. */
+    /** The least cost of a purchase by a choice; infinite if not all items can be bought. */
     double least(int choice) {
         return least[choice];
     }
 
-    /** The choice with the lowest least cost, the first of several; −1 where no choice is possible. */
+    /** The choice with the lowest least cost, the first of several; −1 if no choice is possible. */
     int cheapest() {
         int best = -1;
         for (int choice = 0; choice < least.length; choice++) {
@@ -83,7 +84,7 @@ final class SetCosts {
         return best;
     }
 
-    /** The vendors of a choice, those that are always in included, bit by bit. */
+    /** The vendors of a choice, with those that are always in, one bit each. */
     int set(int choice) {
         int set = always;
         for (int i = 0; i < optional.length; i++) {
@@ -92,7 +93,7 @@ final class SetCosts {
         return set;
     }
 
-    /** Items that the same vendors sell, taken together: their bounds by set of those vendors. */
+    /** Items that the same vendors sell, taken together, with their bounds for each set of those vendors. */
     @SuppressWarnings("ArrayRecordComponent") // never compared and never shown
     private record Bounds(int[] vendors, double[] bySet) {}
 

@@ -6,10 +6,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Vendor;
 
-/** Looks at all sets of vendors that may get an order, the least possible cost first. */
+/** Tries all sets of vendors that may get an order, the least possible cost first. */
 final class VendorSets {
 
-    /** After so many sets the best found is taken; the next set's least possible cost is the bound. */
+    /** The most sets tried; then the best plan is taken, and the next set's least possible cost is the bound. */
     private static final int MOST_SETS = 256;
 
     private final SetCosts costs;
@@ -23,14 +23,14 @@ final class VendorSets {
     /**
      * What was found.
      *
-     * @param picks for each item; null where nothing was
+     * @param picks for each item; null if no purchase was found
      * @param bound no purchase costs less
      */
     record Answer(@Nullable List<List<Cover.Pick>> picks, double bound) {}
 
     private record Open(int set, double least) {}
 
-    /** Whether so few vendors are a matter of choice that all sets of them can be tried. */
+    /** Whether there are few enough vendors to choose from to try all sets. */
     boolean areFew() {
         return costs.areFew();
     }

@@ -5,15 +5,15 @@ import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 
 /**
- * What is wanted of one item, and what is left over of it is worth.
+ * The quantity wanted of one item, and the value of leftovers.
  *
  * @param quantity above zero, in the base unit
- * @param credit what one unit left over is worth, in home currency; zero where it counts for nothing
- * @param creditable how much of what is left over is worth that, in the base unit; zero where nothing is
+ * @param credit the value of one unit left over, in home currency; zero if leftovers do not count
+ * @param creditable the most leftover that has this value, in the base unit; zero if none has
  */
 record Wanted(BigDecimal quantity, double credit, double creditable) {
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof Wanted wanted
@@ -27,7 +27,7 @@ record Wanted(BigDecimal quantity, double credit, double creditable) {
         return (quantity.hashCode() * 31 + Double.hashCode(credit)) * 31 + Double.hashCode(creditable);
     }
 
-    /** What a need of one period wants. */
+    /** The wants of a need of one period. */
     static Wanted of(Need need) {
         return need.creditPerUnit().signum() == 0
                 ? new Wanted(need.total(), 0, 0)
@@ -38,9 +38,9 @@ record Wanted(BigDecimal quantity, double credit, double creditable) {
     }
 
     /**
-     * What a leftover is worth.
+     * The value of a leftover.
      *
-     * @param missing what is not covered yet; below zero where something is left over
+     * @param missing the quantity not covered yet; below zero if something is left over
      */
     double worth(double missing) {
         return missing >= 0 ? 0 : credit * Math.min(-missing, creditable);

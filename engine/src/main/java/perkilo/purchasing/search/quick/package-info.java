@@ -1,11 +1,11 @@
 /**
  * A quick planner for purchases in one period from few vendors: all sets of vendors are tried. It serves the runs of a
- * costing, and the very many purchases of a search for swaps that differ in one item or two.
+ * costing, and the many purchases of a search for swaps that differ in one item or two.
  *
- * <p>It answers with a proven plan where no minimum order value stands in the way (item by item where nobody charges
- * for an order), with a good plan and its bound elsewhere, and hands over to the full search what is beyond it. What it
- * works out of a market it remembers, within bounds. Start at {@link perkilo.purchasing.search.quick.QuickPlanner}.
- * This package uses {@code purchasing} and the JDK.
+ * <p>If minimum order values do not interfere, the plan is proven (item by item if no vendor charges for an order).
+ * Otherwise it is a good plan with its bound. Problems of another kind go to the full search. Results for a market are
+ * remembered, up to a limit. Start at {@link perkilo.purchasing.search.quick.QuickPlanner}. This package uses
+ * {@code purchasing} and the JDK.
  */
 @NullMarked
 package perkilo.purchasing.search.quick;
