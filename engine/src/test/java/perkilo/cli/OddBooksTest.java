@@ -83,7 +83,7 @@ final class OddBooksTest {
                 odd(
                         "a hidden column",
                         sound().before("Offers", "<cols><col min=\"6\" max=\"6\" hidden=\"1\"/></cols>"),
-                        "warning Offers!F1: the column \"Price\" is hidden, and what stands in it counts; unhide it and look it through"),
+                        "warning Offers!F1: The column \"Price\" is hidden but is read. Unhide and check it."),
                 odd(
                         "a hidden sheet of lower prices",
                         lowerPrices("hidden"),
@@ -133,16 +133,17 @@ final class OddBooksTest {
                 odd(
                         "what can mean two things",
                         sound().set("Offers", "F2", text("1,250")).set("Settings", "B3", text("03/04/2026")),
-                        "error Settings!B3: Costing date is \"03/04/2026\", which can mean 2026-04-03 or 2026-03-04; type it as 2026-04-03",
-                        "error Offers!F2: Price is \"1,250\", which can mean 1250 or 1.25; type it as a number"),
+                        "error Settings!B3: Costing date is \"03/04/2026\", which can mean 2026-04-03 or 2026-03-04. "
+                                + "Type the one that you mean.",
+                        "error Offers!F2: Price is \"1,250\", which can mean 1250 or 1.25. Type the one that you mean."),
                 odd(
                         "a text that is not there",
                         sound().set("Offers", "B2", "<c t=\"s\"><v>7777</v></c>"),
                         "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again"),
                 odd(
-                        "an error value",
+                        "an error value.",
                         sound().set("Offers", "F2", "<c t=\"e\"><v>#N/A</v></c>"),
-                        "error Offers!F2: Price is #N/A, an error value"),
+                        "error Offers!F2: Price is #N/A, an error value."),
                 odd(
                         "a circle of formulas without values",
                         sound().set("Offers", "F2", "<c><f>F4</f></c>").set("Offers", "F4", "<c><f>F2</f></c>"),
@@ -155,8 +156,9 @@ final class OddBooksTest {
                 odd(
                         "a letter of another alphabet",
                         sound().set("Balm", "B2", text("She\u0430 butter")),
-                        "error Balm!B2: the material \"She\u0430 butter\" has neither an offer nor a row in Materials; "
-                                + "did you mean \"Shea butter\"? The two only look alike: some letters are of another alphabet or invisible"),
+                        "error Balm!B2: The material \"She\u0430 butter\" has neither an offer nor a row in Materials. "
+                                + "Did you mean \"Shea butter\"? The two only look alike: some letters are of another alphabet or "
+                                + "invisible."),
                 odd(
                         "a million letters",
                         essay(),
@@ -164,7 +166,7 @@ final class OddBooksTest {
                 odd(
                         "an essay in a cell for a number",
                         sound().set("Offers", "F2", text("as agreed ".repeat(3_000))),
-                        "error Offers!F2: Price is \"%s…\", which is not a number; type the figure alone, such as 1.74"
+                        "error Offers!F2: Price is \"%s…\", which is not a number. Type the figure alone, such as 1.74."
                                 .formatted("as agreed ".repeat(8))),
                 odd(
                         "a cell twice",
