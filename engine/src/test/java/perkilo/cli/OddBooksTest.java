@@ -128,8 +128,8 @@ final class OddBooksTest {
                 odd(
                         "two numbers that are none",
                         sound().set("Offers", "F2", "<c><v>1E400</v></c>").set("Offers", "F3", "<c><v>NaN</v></c>"),
-                        "error Offers!F2: Price is a number too large to be meant",
-                        "error Offers!F3: Price is \"NaN\", which is not a number; type it again"),
+                        "error Offers!F2: Price is a number too large to be meant.",
+                        "error Offers!F3: Price is \"NaN\", which is not a number; type it again."),
                 odd(
                         "what can mean two things",
                         sound().set("Offers", "F2", text("1,250")).set("Settings", "B3", text("03/04/2026")),
@@ -139,7 +139,7 @@ final class OddBooksTest {
                 odd(
                         "a text that is not there",
                         sound().set("Offers", "B2", "<c t=\"s\"><v>7777</v></c>"),
-                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again"),
+                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again."),
                 odd(
                         "an error value.",
                         sound().set("Offers", "F2", "<c t=\"e\"><v>#N/A</v></c>"),
@@ -147,12 +147,12 @@ final class OddBooksTest {
                 odd(
                         "a circle of formulas without values",
                         sound().set("Offers", "F2", "<c><f>F4</f></c>").set("Offers", "F4", "<c><f>F2</f></c>"),
-                        "error Offers!F2: Price is a formula that refers to itself"),
+                        "error Offers!F2: Price is a formula that refers to itself."),
                 odd(
                         "a link without a value",
                         linked().set("Offers", "F2", "<c><f>[1]Prices!B2</f></c>"),
                         "error Offers!F2: Price is a formula without a saved value that cannot be computed here; "
-                                + "open the workbook in your spreadsheet program and save it"),
+                                + "open the workbook in your spreadsheet program and save it."),
                 odd(
                         "a letter of another alphabet",
                         sound().set("Balm", "B2", text("She\u0430 butter")),
@@ -162,7 +162,7 @@ final class OddBooksTest {
                 odd(
                         "a million letters",
                         essay(),
-                        "error Offers!A2: Supplier is a text of 1,000,000 characters, more than a cell can hold; shorten it"),
+                        "error Offers!A2: Supplier is a text of 1,000,000 characters, more than a cell can hold; shorten it."),
                 odd(
                         "an essay in a cell for a number",
                         sound().set("Offers", "F2", text("as agreed ".repeat(3_000))),
@@ -171,7 +171,7 @@ final class OddBooksTest {
                 odd(
                         "a cell twice",
                         sound().set("Offers", "F2", "<c><v>6.5</v></c><c r=\"F2\"><v>1.5</v></c>"),
-                        "error Offers!F2: Price is in the file twice, so the file is damaged; type it again"));
+                        "error Offers!F2: Price is in the file twice, so the file is damaged; type it again."));
     }
 
     @ParameterizedTest(name = "{0}")
