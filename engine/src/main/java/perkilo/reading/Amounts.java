@@ -15,7 +15,7 @@ import perkilo.schema.SettingsSheet;
 import perkilo.schema.SuppliersSheet;
 import perkilo.units.Measure;
 
-/** Amounts of money whose currency is known from elsewhere: a sign beside them must not say otherwise. */
+/** Amounts of money in a known currency; a sign beside them must agree with it. */
 final class Amounts {
 
     private static final Set<Column> PER_KG =
@@ -26,7 +26,7 @@ final class Amounts {
     /**
      * An amount in a currency.
      *
-     * @param expected what it must be in; null where that is not known, and then nothing is compared
+     * @param expected the currency that it must be in; null if unknown, and then nothing is compared
      * @return null where the cell is blank or was reported
      */
     static @Nullable Figure in(TableRow row, Column column, @Nullable CurrencyUnit expected) {
@@ -40,17 +40,17 @@ final class Amounts {
         CurrencySign sign = amount.currency().orElse(null);
         if (sign != null && !sign.canMean(expected)) {
             Origin origin = row.origin(column);
-            String what = "%s is in %s, but %s is expected here".formatted(column.header(), sign.text(), expected);
+            String code = expected.getCurrencyCode();
             if (sign.equals(amount.format())) {
-                row.findings().warning(origin, what + "; the number format is ignored");
+                row.findings().warning(origin, QuantityMessages.otherFormat(column.header(), sign.text(), code));
             } else {
-                row.findings().error(origin, what);
+                row.findings().error(origin, QuantityMessages.otherCurrency(column.header(), sign.text(), code));
             }
         }
         return amount.figure();
     }
 
-    /** Reports an amount that is said to be for something else than what the column asks for. */
+    /** Reports an amount that is per another unit than its column asks for. */
     private static void checkBasis(TableRow row, Column column, Amount amount) {
         boolean perKg = PER_KG.contains(column);
         boolean other = amount.measure()
@@ -61,12 +61,13 @@ final class Amounts {
             row.findings()
                     .error(
                             row.origin(column),
-                            "%s is per %s; expected an amount%s"
-                                    .formatted(column.header(), amount.per(), perKg ? " per kg" : ""));
+                            perKg
+                                    ? QuantityMessages.notPerKg(column.header(), amount.per())
+                                    : QuantityMessages.per(column.header(), amount.per()));
         }
     }
 
-    /** An amount in a currency, or what holds where the cell is blank. */
+    /** An amount in a currency, or the default if the cell is blank. */
     static Figure in(TableRow row, Column column, @Nullable CurrencyUnit expected, Figure byDefault) {
         Figure figure = in(row, column, expected);
         return figure == null ? row.standIn(column, byDefault) : figure;

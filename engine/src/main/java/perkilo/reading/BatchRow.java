@@ -15,7 +15,7 @@ final class BatchRow {
     /**
      * The batching of a row.
      *
-     * @param home what quality control is paid in
+     * @param home the currency of the cost of quality control
      */
     static Batching read(TableRow row, CurrencyUnit home) {
         Batching batching = new Batching(
@@ -41,15 +41,15 @@ final class BatchRow {
             row.findings()
                     .error(
                             row.origin(BatchesSheet.VESSEL_MAX),
-                            "Vessel max of %s kg is not above the hold-up of %s kg, so nothing would come out"
-                                    .formatted(plain(max), plain(batching.holdUp())));
+                            FormulaMessages.nothingComesOut(
+                                    max.value(), batching.holdUp().value()));
         }
         if (batching.vesselMin().value().compareTo(max.value()) > 0) {
             row.findings()
                     .error(
                             row.origin(BatchesSheet.VESSEL_MIN),
-                            "Vessel min of %s kg is above Vessel max of %s kg"
-                                    .formatted(plain(batching.vesselMin()), plain(max)));
+                            FormulaMessages.vesselMinAboveMax(
+                                    batching.vesselMin().value(), max.value()));
         }
     }
 
@@ -59,15 +59,8 @@ final class BatchRow {
             return true;
         }
         if (!kind.isEmpty() && !kind.equals("leaveon")) {
-            row.findings()
-                    .error(
-                            row.origin(BatchesSheet.KIND),
-                            "Kind is \"%s\"; expected leave-on or rinse-off".formatted(row.text(BatchesSheet.KIND)));
+            row.findings().error(row.origin(BatchesSheet.KIND), FormulaMessages.kind(row.text(BatchesSheet.KIND)));
         }
         return false;
-    }
-
-    private static String plain(Figure figure) {
-        return figure.value().toPlainString();
     }
 }

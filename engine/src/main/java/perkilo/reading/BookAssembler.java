@@ -34,7 +34,7 @@ import perkilo.units.ExchangeRates;
 /** Puts a book together from its tables: each kind by its own reader, then the checks that need several of them. */
 final class BookAssembler {
 
-    /** Stands for a home currency that could not be told; an error says so. */
+    /** Placeholder if no home currency is found; an error is reported. */
     private static final String NO_CURRENCY = "XXX";
 
     private final Tables tables;
@@ -46,7 +46,7 @@ final class BookAssembler {
     /**
      * Ready to assemble.
      *
-     * @param fileRates what a file of rates holds
+     * @param fileRates the rates of a file
      * @param file the workbook as a whole
      */
     BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file) {
@@ -97,7 +97,7 @@ final class BookAssembler {
         if (typed != null) {
             return typed;
         }
-        findings.note(file, "no costing date is set, so today holds: " + today);
+        findings.note(file, SettingMessages.noCostingDate(today));
         return today;
     }
 
@@ -114,20 +114,13 @@ final class BookAssembler {
             offers.forEach(offer -> used.add(offer.offer().currency()));
         }
         if (used.size() != 1 && !rows.hasHome()) {
-            findings.error(
-                    file,
-                    used.isEmpty()
-                            ? "no home currency is set; set \"Home currency\" on a Settings sheet"
-                            : "no home currency is set, and the offers are in %s; set \"Home currency\" on a Settings sheet"
-                                    .formatted(words(used)));
+            findings.error(file, used.isEmpty() ? SettingMessages.noHome() : SettingMessages.noHome(codes(used)));
         }
         return used.isEmpty() ? Currencies.of(NO_CURRENCY) : used.iterator().next();
     }
 
-    private static String words(Set<CurrencyUnit> currencies) {
-        return String.join(
-                ", ",
-                currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList());
+    private static List<String> codes(Set<CurrencyUnit> currencies) {
+        return currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList();
     }
 
     private List<OfferRow> offerRows(OfferRowReader reader) {
@@ -177,11 +170,8 @@ final class BookAssembler {
                     .findFirst()
                     .ifPresent(first -> findings.error(
                             component.origin(),
-                            "the component \"%s\" of \"%s\" stands in %s already; put the pieces into one row"
-                                    .formatted(
-                                            component.name(),
-                                            product,
-                                            first.origin().where())));
+                            ProductMessages.componentTwice(
+                                    component.name(), product, first.origin().where())));
             others.add(component);
         }
         return components;
@@ -216,12 +206,10 @@ final class BookAssembler {
 
     private void checkAnything(Book book) {
         if (book.formulas().isEmpty() && FormulaTables.names(tables).isEmpty()) {
-            findings.error(file, "holds no formula; expected a sheet with the columns Material and % w/w");
+            findings.error(file, FormulaMessages.none());
         }
         if (tables.of(OffersSheet.SCHEMA).isEmpty()) {
-            findings.error(
-                    file,
-                    "holds no offers; expected a sheet with the columns Supplier, Item, Pack size, Pack unit, Price and Price per");
+            findings.error(file, OfferMessages.none());
         }
     }
 }

@@ -28,9 +28,9 @@ final class BookChecks {
      *
      * @param book as read
      * @param described materials that have a row of their own, by {@link Names#key}
-     * @param lookAlikes has seen the offers
-     * @param withdrawn knows what newer lists no longer have
-     * @param reports where the report currencies are set
+     * @param lookAlikes has already seen the offers
+     * @param withdrawn knows which packs newer lists no longer have
+     * @param reports the cell of the report currencies
      */
     BookChecks(
             Book book,
@@ -49,7 +49,9 @@ final class BookChecks {
         this.findings = findings;
     }
 
-    /** Reports what does not fit together; the book without the offers that nothing needs and nothing can measure. */
+    /**
+     * Reports what does not fit together; returns the book without unused offers that cannot be measured or converted.
+     */
     Book run() {
         Items items = Items.of(book);
         new NameCheck(book, described, tables, findings).run();

@@ -23,7 +23,7 @@ public final class BookReader {
      * Reads everything and reports everything that is wrong with it.
      *
      * @param sources what is read together
-     * @param today the costing date where none is set
+     * @param today the costing date if none is set
      * @return the book, to be used only if no finding is an error, and all findings in the order of the files
      * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
      */
@@ -37,7 +37,7 @@ public final class BookReader {
      *
      * @param file the person's workbook
      * @param shared what was read before
-     * @param costingDate goes before the workbook's own; null where that holds
+     * @param costingDate replaces the workbook's own; null to use that
      * @param today the costing date where none is set
      * @return the book, to be used only if no finding is an error, and all findings in the order of the files
      * @throws perkilo.xlsx.grid.UnreadableFileException if the file cannot be opened; its message says why

@@ -39,7 +39,7 @@ final class EcbXml {
     /**
      * All rates of a file.
      *
-     * @throws XMLStreamException if it is not well-formed XML, or brings a document type along
+     * @throws XMLStreamException if it is not well-formed XML, or declares a document type
      */
     static List<DatedRate> read(String file, InputStream content, Findings findings) throws XMLStreamException {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
@@ -75,9 +75,9 @@ final class EcbXml {
         CurrencyUnit currency = Currencies.find(code).orElse(null);
         BigDecimal number = number(rate);
         if (currency == null) {
-            findings.warning(origin(), WideRates.unknown(code));
+            findings.warning(origin(), RateTableMessages.unknownCurrency(code));
         } else if (number == null) {
-            findings.error(origin(), "the rate of %s is \"%s\"; expected a number above zero".formatted(code, rate));
+            findings.error(origin(), RateTableMessages.notARate(code, rate));
         } else {
             rates.add(
                     new DatedRate(WideRates.EURO, currency, new Figure(number, origin(), null), day, WideRates.SOURCE));
@@ -88,7 +88,7 @@ final class EcbXml {
         try {
             return LocalDate.parse(time);
         } catch (DateTimeParseException e) {
-            findings.error(origin(), "the day is \"%s\", which is not a date".formatted(time));
+            findings.error(origin(), RateTableMessages.notADate(time));
             return null;
         }
     }

@@ -18,7 +18,7 @@ final class FindingOrder {
 
     private FindingOrder() {}
 
-    /** By file and sheet, then row, then column; what belongs to a whole file or sheet comes before its cells. */
+    /** By file and sheet, then row, then column; findings about a whole file or sheet come before its cells. */
     static List<Finding> sorted(List<Finding> findings, List<Grid> grids) {
         if (findings.size() < 2) {
             return List.copyOf(findings);

@@ -11,15 +11,14 @@ final class FormulaBalance {
 
     private FormulaBalance() {}
 
-    /** Reports what does not add up; a formula with a line that was reported already is let pass. */
+    /** Reports a formula that does not add up; one with a line that was reported already is skipped. */
     static void check(Formula formula, List<TableRow> rows, Findings findings) {
         List<Formula.Line> balances =
                 formula.lines().stream().filter(Formula.Line::isBalance).toList();
         for (Formula.Line second : balances.subList(Math.min(1, balances.size()), balances.size())) {
             findings.error(
                     second.origin(),
-                    "a second q.s. line, the first is in %s; only one can take the balance"
-                            .formatted(balances.get(0).origin().where()));
+                    FormulaMessages.secondBalance(balances.get(0).origin().where()));
         }
         if (formula.lines().size() < rows.size() || balances.size() > 1) {
             return;
@@ -35,29 +34,21 @@ final class FormulaBalance {
 
     private static void balance(Formula formula, Formula.Line line, BigDecimal sum, Findings findings) {
         if (sum.compareTo(BigDecimal.ONE) > 0) {
-            findings.error(
-                    line.origin(),
-                    "the other lines of \"%s\" already add up to %s %%, so nothing is left for q.s."
-                            .formatted(formula.name(), Percents.words(sum)));
+            findings.error(line.origin(), FormulaMessages.nothingLeft(formula.name(), Percents.words(sum)));
         }
     }
 
     private static void unbalanced(Formula formula, List<TableRow> rows, BigDecimal sum, Findings findings) {
         if (FormulaFractions.of(formula, rows).addUp()) {
-            findings.error(
-                    formula.origin(),
-                    "\"%s\" sums to %s %%; are these fractions? Format the cells as percentages, or type 2.5 for 2.5 %%"
-                            .formatted(formula.name(), Percents.words(sum)));
+            findings.error(formula.origin(), FormulaMessages.fractions(formula.name(), Percents.words(sum)));
             return;
         }
         BigDecimal difference = sum.subtract(BigDecimal.ONE);
+        String by = Percents.words(difference.abs());
         findings.error(
                 formula.origin(),
-                "\"%s\" sums to %s %%, %s %% too %s; expected 100 %%"
-                        .formatted(
-                                formula.name(),
-                                Percents.words(sum),
-                                Percents.words(difference.abs()),
-                                difference.signum() > 0 ? "much" : "little"));
+                difference.signum() > 0
+                        ? FormulaMessages.tooMuch(formula.name(), Percents.words(sum), by)
+                        : FormulaMessages.tooLittle(formula.name(), Percents.words(sum), by));
     }
 }

@@ -3,7 +3,6 @@ package perkilo.reading;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import perkilo.model.Formula;
 import perkilo.origin.Figure;
 import perkilo.reading.table.Findings;
@@ -13,7 +12,7 @@ import perkilo.schema.FormulaSheet;
 /**
  * Whether the levels of a formula look like fractions: 0.1 typed where 10 % is meant, which would be read as 0.1 %.
  *
- * @param bare levels of lines whose cells hold mere numbers above zero, as they are read
+ * @param bare levels of lines whose cells hold plain numbers above zero, as they are read
  * @param said levels of lines whose cells say that they are in per cent, by their format or a sign
  */
 record FormulaFractions(List<Figure> bare, List<Figure> said) {
@@ -24,12 +23,12 @@ record FormulaFractions(List<Figure> bare, List<Figure> said) {
     private static final BigDecimal ROUGHLY = new BigDecimal("0.05");
 
     /**
-     * One mere number below 1 beside q.s. is a preservative in water as likely as not; two may still be one with a
-     * chelator, which is worth a look, as the cost would be a hundredth of what it is.
+     * One plain number below 1 beside q.s. may well be a preservative in water. Two may still be a preservative and a
+     * chelator, but deserve a warning: if they are fractions, the cost is a hundredth of the right one.
      */
     private static final int FEWEST = 2;
 
-    /** Less than this is next to nothing for a formula's typed levels, read in either way. */
+    /** A smaller sum of typed levels is unlikely in either reading. */
     private static final BigDecimal LEAST_SUM = new BigDecimal("0.02");
 
     FormulaFractions {
@@ -54,7 +53,7 @@ record FormulaFractions(List<Figure> bare, List<Figure> said) {
         return new FormulaFractions(bare, said);
     }
 
-    /** Whether the levels would add up to about 100 %, were the mere numbers fractions. */
+    /** Whether the levels add up to about 100 % if the plain numbers are fractions. */
     boolean addUp() {
         return !bare.isEmpty()
                 && bare.stream().allMatch(level -> level.value().compareTo(HUNDREDTH) <= 0)
@@ -71,11 +70,17 @@ record FormulaFractions(List<Figure> bare, List<Figure> said) {
         String meant = Percents.words(first.value().movePointRight(2));
         findings.warning(
                 first.origin(),
-                "%s is read as %s %%%s%s; are these fractions? Format the cells as percentages, or type %s for %s %%"
-                        .formatted(read, read, others(), beside(), meant, meant));
+                said.isEmpty()
+                        ? FormulaMessages.fractionsBesideBalance(read, meant, others())
+                        : FormulaMessages.fractionsBesidePercent(
+                                read,
+                                meant,
+                                others(),
+                                said.get(0).origin().where(),
+                                Percents.words(said.get(0).value())));
     }
 
-    /** Beside levels that say they are in per cent, a single mere number is odd enough. */
+    /** Beside levels in per cent, a single plain number is suspicious. */
     private boolean mayBeFractions() {
         boolean below =
                 !bare.isEmpty() && bare.stream().allMatch(level -> level.value().compareTo(HUNDREDTH) < 0);
@@ -85,7 +90,7 @@ record FormulaFractions(List<Figure> bare, List<Figure> said) {
         return !said.isEmpty() || (bare.size() >= FEWEST && sum().compareTo(LEAST_SUM) >= 0);
     }
 
-    /** What the levels add up to, were the mere numbers fractions. */
+    /** The sum of the levels if the plain numbers are fractions. */
     private BigDecimal sum() {
         BigDecimal sum = BigDecimal.ZERO;
         for (Figure level : bare) {
@@ -97,22 +102,8 @@ record FormulaFractions(List<Figure> bare, List<Figure> said) {
         return sum;
     }
 
-    private String others() {
-        return bare.size() == 1
-                ? ""
-                : ", and so on in "
-                        + bare.stream()
-                                .skip(1)
-                                .map(level -> level.origin().where())
-                                .collect(Collectors.joining(", "));
-    }
-
-    private String beside() {
-        return said.isEmpty()
-                ? ""
-                : ", but %s says %s %%"
-                        .formatted(
-                                said.get(0).origin().where(),
-                                Percents.words(said.get(0).value()));
+    /** The cells of the other plain numbers. */
+    private List<String> others() {
+        return bare.stream().skip(1).map(level -> level.origin().where()).toList();
     }
 }

@@ -21,7 +21,7 @@ import perkilo.reading.table.Table;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.FormulaSheet;
 
-/** Reads formulas: one per table, named after its sheet, or several parted by a Formula column. */
+/** Reads formulas: one per table, named after its sheet, or several separated by a Formula column. */
 final class FormulaTables {
 
     private static final Pattern BALANCE =
@@ -40,7 +40,7 @@ final class FormulaTables {
         this.findings = findings;
     }
 
-    /** The names of all formulas, whatever is wrong with their lines. */
+    /** The names of all formulas, even if their lines have errors. */
     static List<String> names(Tables tables) {
         FormulaTables unread = new FormulaTables(Map.of(), new Findings());
         return tables.of(FormulaSheet.SCHEMA).stream()
@@ -63,7 +63,7 @@ final class FormulaTables {
         return formulas.byKey();
     }
 
-    /** The rows of each formula; a blank Formula cell goes on with the formula above it. */
+    /** The rows of each formula; a blank Formula cell continues the formula above. */
     private Map<String, List<TableRow>> parts(Table table) {
         Map<String, List<TableRow>> parts = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
@@ -106,10 +106,7 @@ final class FormulaTables {
 
     private @Nullable Figure level(TableRow row) {
         if (row.isBlank(LEVEL_OF)) {
-            findings.error(
-                    row.origin(LEVEL_OF),
-                    "%% w/w of \"%s\" is missing; type the percentage, or q.s. for the balance"
-                            .formatted(row.text(MATERIAL)));
+            findings.error(row.origin(LEVEL_OF), FormulaMessages.noLevel(row.text(MATERIAL)));
             return null;
         }
         return row.figure(LEVEL_OF);

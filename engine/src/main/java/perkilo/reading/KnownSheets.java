@@ -18,9 +18,9 @@ import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;
 
 /**
- * Sheets whose names are known before a list is taken in.
+ * Sheets that are known before a new list is read.
  *
- * @param grids the sheets of a workbook, and those of a folder that are no offers
+ * @param grids the sheets of a workbook, and those sheets of a folder that hold no offers
  * @param suppliers the names of suppliers in all of them, in offers too
  */
 public record KnownSheets(List<Grid> grids, Set<String> suppliers) {

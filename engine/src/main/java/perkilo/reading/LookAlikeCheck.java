@@ -15,7 +15,7 @@ import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.SuppliersSheet;
 
-/** Names that look the same but are not: Cyrillic letters for Latin ones, characters that cannot be seen. */
+/** Finds names that look the same but are not: Cyrillic letters for Latin ones, characters that cannot be seen. */
 final class LookAlikeCheck {
 
     private final Tables tables;
@@ -28,13 +28,13 @@ final class LookAlikeCheck {
         this.findings = findings;
     }
 
-    /** Looks at an offer while it is read: a long list is gone over again only if one of its names is suspicious. */
+    /** Looks at an offer while it is read: a long list is searched again only if one of its names is suspicious. */
     void noteOffer(TableRow row) {
         suspicious |= Spelling.mayLookLikeAnother(row.cell(OffersSheet.ITEM).text())
                 || Spelling.mayLookLikeAnother(row.cell(OffersSheet.SUPPLIER).text());
     }
 
-    /** Reports such names; two can only look the same if at least one of them looks like what it is not. */
+    /** Reports such names; two can only look the same if at least one of them is suspicious. */
     void run() {
         suspicious |= anySuspicious(MaterialsSheet.SCHEMA, MaterialsSheet.MATERIAL)
                 || anySuspicious(FormulaSheet.SCHEMA, FormulaSheet.MATERIAL)
@@ -64,8 +64,8 @@ final class LookAlikeCheck {
             if (first != null && !first.key().equals(key)) {
                 findings.warning(
                         row.origin(column),
-                        "\"%s\" only looks like \"%s\" in %s: some letters are of another alphabet or invisible"
-                                .formatted(name, first.name(), first.origin().where()));
+                        NameMessages.lookAlike(
+                                name, first.name(), first.origin().where()));
             }
         }
     }

@@ -14,7 +14,7 @@ import perkilo.reading.table.TableRow;
 import perkilo.schema.Column;
 import perkilo.schema.MaterialsSheet;
 
-/** Reads what is known of a material. */
+/** Reads the facts of a material. */
 final class MaterialRow {
 
     private static final Pattern NAME_AND_SHARE = Pattern.compile("^(.*?)[\\s:(]+([\\d.,]+\\s*%?)\\)?$");
@@ -24,7 +24,7 @@ final class MaterialRow {
     /**
      * The material of a row.
      *
-     * @param home what house prices are in
+     * @param home the currency of house prices
      */
     static Material read(TableRow row, CurrencyUnit home) {
         return new Material(
@@ -65,11 +65,10 @@ final class MaterialRow {
             row.findings()
                     .error(
                             row.origin(highColumn),
-                            "%s is below %s in %s"
-                                    .formatted(
-                                            highColumn.header(),
-                                            lowColumn.header(),
-                                            row.origin(lowColumn).where()));
+                            MaterialMessages.limitsCrossed(
+                                    highColumn.header(),
+                                    lowColumn.header(),
+                                    row.origin(lowColumn).where()));
         }
     }
 
@@ -86,11 +85,7 @@ final class MaterialRow {
                 Figure figure = new Figure(parsed.value().movePointLeft(2), row.origin(column), null);
                 allergens.add(new Traits.Allergen(matcher.group(1).strip(), figure));
             } else {
-                row.findings()
-                        .error(
-                                row.origin(column),
-                                "\"%s\" is not a name with a percentage; expected such as %s"
-                                        .formatted(word, column.example()));
+                row.findings().error(row.origin(column), MaterialMessages.notAShare(word, column.example()));
             }
         }
         return allergens;

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import perkilo.model.Book;
 import perkilo.model.Demand;
 import perkilo.model.Formula;
@@ -26,7 +27,7 @@ import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.SuppliersSheet;
 
-/** Whether every name that is used is known, with the nearest known spelling where it is not. */
+/** Checks that every name in use is known, and proposes the nearest known name if it is not. */
 final class NameCheck {
 
     private final Book book;
@@ -68,12 +69,7 @@ final class NameCheck {
         for (TableRow row : tables.rows(FormulaSheet.SCHEMA, new Findings())) {
             String name = row.text(FormulaSheet.MATERIAL);
             if (!known.has(name) && !Material.of(name).isWater()) {
-                unknown(
-                        row.origin(FormulaSheet.MATERIAL),
-                        "material",
-                        name,
-                        "has neither an offer nor a row in Materials",
-                        known);
+                unknown(row.origin(FormulaSheet.MATERIAL), name, known, NameMessages::unknownMaterial);
             }
         }
     }
@@ -83,12 +79,9 @@ final class NameCheck {
             for (Product.Component component : product.components()) {
                 String name = component.name();
                 if (!offered.has(name)) {
-                    unknown(component.origin(), "component", name, "has no offer", offered);
+                    unknown(component.origin(), name, offered, NameMessages::unknownComponent);
                 } else if (described.contains(Names.key(name))) {
-                    findings.error(
-                            component.origin(),
-                            "\"%s\" is a component here, but Materials has it as a raw material; rename one"
-                                    .formatted(name));
+                    findings.error(component.origin(), NameMessages.componentAndMaterial(name));
                 }
             }
         }
@@ -146,44 +139,33 @@ final class NameCheck {
             if (keys.add(Names.key(offer.supplier()))) {
                 findings.warning(
                         offer.origin(),
-                        "the supplier \"%s\" has no row in Suppliers, so no charges of his are known%s"
-                                .formatted(offer.supplier(), proposal(offer.supplier(), known)));
+                        NameMessages.unknownSupplier(offer.supplier(), nearest(offer.supplier(), known)));
             }
         }
     }
 
     private void checkProduct(String name, Origin origin) {
         if (!products.has(name)) {
-            unknown(origin, "product", name, "has no row in Products", products);
+            unknown(origin, name, products, NameMessages::unknownProduct);
         }
     }
 
     private void checkFormula(String name, Origin origin) {
         if (!formulas.has(name)) {
-            unknown(origin, "formula", name, "is on no sheet", formulas);
+            unknown(origin, name, formulas, NameMessages::unknownFormula);
         }
     }
 
-    /** Reports a name that nothing has; where there is none, the cell was reported before. */
-    private void unknown(Origin origin, String kind, String name, String what, Vocabulary known) {
+    /** Reports a name that is unknown; a blank name was reported before. */
+    private void unknown(Origin origin, String name, Vocabulary known, BinaryOperator<String> message) {
         if (!name.isEmpty()) {
-            findings.error(origin, "the %s \"%s\" %s%s".formatted(kind, name, what, proposal(name, known.names())));
+            findings.error(origin, message.apply(name, nearest(name, known.names())));
         }
     }
 
-    private static String proposal(String name, Collection<String> known) {
-        return Spelling.nearest(name, known)
-                .map(nearest -> proposal(name, nearest))
-                .orElse("");
-    }
-
-    /** The end of a sentence that asks whether another name was meant. */
-    static String proposal(String name, String meant) {
-        boolean lookAlike = Spelling.skeleton(meant).equals(Spelling.skeleton(name));
-        return "; did you mean \"%s\"?%s"
-                .formatted(
-                        meant,
-                        lookAlike ? " The two only look alike: some letters are of another alphabet or invisible" : "");
+    /** The known name that is nearest to another; empty if none is near. */
+    private static String nearest(String name, Collection<String> known) {
+        return Spelling.nearest(name, known).orElse("");
     }
 
     private List<String> inOffers() {
@@ -196,7 +178,7 @@ final class NameCheck {
         return all;
     }
 
-    /** What stands in a column of all tables of one kind. */
+    /** The words in one column of all tables of one kind. */
     private List<String> names(SheetSchema schema, Column column) {
         return tables.stream(schema, new Findings())
                 .map(row -> row.text(column))

@@ -6,7 +6,7 @@ import perkilo.names.Names;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 
-/** Things by name: of two in one file the second is an error, of two in different files the first holds. */
+/** Things by name: of two in one file the second is an error, of two in different files the first is used. */
 final class NamedThings<T> {
 
     private final String kind;
@@ -30,10 +30,7 @@ final class NamedThings<T> {
         if (first == null) {
             things.put(key, thing);
         } else if (first.file().equals(origin.file())) {
-            findings.error(
-                    origin,
-                    "the %s \"%s\" stands here a second time, the first is in %s; keep one"
-                            .formatted(kind, name, first.where()));
+            findings.error(origin, NameMessages.twice(kind, name, first.where()));
         }
     }
 

@@ -14,8 +14,8 @@ import perkilo.offers.Unpriced;
 import perkilo.reading.table.Findings;
 
 /**
- * The offers that a book is given: those that hold on the costing date, or did until they expired, and those that are
- * announced for later. What became of the others is reported.
+ * Makes the offers of a book: those that are valid on the costing date, those that have expired, and those that are
+ * announced for later. Quotes that newer ones replace are reported and left out.
  */
 final class OfferBook {
 

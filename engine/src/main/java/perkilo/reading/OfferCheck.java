@@ -8,7 +8,7 @@ import perkilo.offers.Offer;
 import perkilo.offers.OfferHistory;
 import perkilo.reading.table.Findings;
 
-/** Whether what is offered can be measured as what it is used for: materials by weight, components in pieces. */
+/** Checks that packs are in units that fit their items: materials by weight or volume, components in pieces. */
 final class OfferCheck {
 
     private final Book book;
@@ -23,7 +23,7 @@ final class OfferCheck {
         this.findings = findings;
     }
 
-    /** Reports what does not fit; the offers that can be measured. */
+    /** Reports what does not fit; returns the offers that can be measured. */
     List<Offer> kept() {
         return book.offers().stream().filter(this::fits).toList();
     }
@@ -36,15 +36,12 @@ final class OfferCheck {
         boolean material = items.materials().containsKey(key)
                 || (!component && book.materials().containsKey(key));
         if (material && count) {
-            findings.error(
-                    offer.packSize().origin(),
-                    "the pack of \"%s\" is in pieces, but it is a raw material; expected a unit such as kg or L"
-                            .formatted(offer.item()));
+            findings.error(offer.packSize().origin(), OfferMessages.materialInPieces(offer.item()));
         } else if (component && !count) {
             findings.error(
                     offer.packSize().origin(),
-                    "the pack of \"%s\" is in %s, but it is a component; expected pieces (each)"
-                            .formatted(offer.item(), offer.packUnit().symbol()));
+                    OfferMessages.componentNotInPieces(
+                            offer.item(), offer.packUnit().symbol()));
         }
         return count || hasDensity(offer);
     }
@@ -52,14 +49,14 @@ final class OfferCheck {
     private void checkPrices(Offer offer) {
         for (Offer.PriceBreak each : offer.breaks()) {
             if (each.price().isZero()) {
-                findings.warning(each.price().origin(), "Price is 0, so this is taken for free");
+                findings.warning(each.price().origin(), OfferMessages.free());
             }
         }
     }
 
     /**
-     * What has expired takes no part, and whether an announced price does only orders can tell: those judge it
-     * themselves.
+     * An expired offer is not used. An announced one is checked when orders are planned, because only then it is known
+     * whether it is used.
      */
     private boolean hasDensity(Offer offer) {
         if (!offer.needsDensity()
@@ -69,12 +66,11 @@ final class OfferCheck {
         if (items.isUsed(offer) && !prices.isOrderableOn(book.settings().costingDate(), offer)) {
             return true;
         }
-        String what = "\"%s\" is sold by volume, but its density is not known; fill Density g/mL in Materials"
-                .formatted(offer.item());
+
         if (items.isUsed(offer)) {
-            findings.error(offer.packSize().origin(), what);
+            findings.error(offer.packSize().origin(), OfferMessages.noDensity(offer.item()));
         } else {
-            findings.warning(offer.packSize().origin(), what + ". The offer is left out, as no formula uses it");
+            findings.warning(offer.packSize().origin(), OfferMessages.noDensityUnused(offer.item()));
         }
         return false;
     }

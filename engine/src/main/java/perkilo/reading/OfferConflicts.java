@@ -9,12 +9,12 @@ import perkilo.reading.table.Findings;
 import perkilo.schema.Column;
 import perkilo.schema.OffersSheet;
 
-/** Reports what does not fit together in the rows of one offer, with its cells. */
+/** Reports rows of one offer that do not agree, with their cells. */
 final class OfferConflicts {
 
     private OfferConflicts() {}
 
-    /** The offers that rows make up; what does not fit in them is reported. */
+    /** The offers that rows make up; rows that do not agree are reported. */
     static List<Offer> reported(List<JoinedOffer<OfferRow>> offers, Findings findings) {
         return offers.stream()
                 .map(one -> {
@@ -34,25 +34,20 @@ final class OfferConflicts {
         if (conflict instanceof Conflict.Differs<OfferRow> differs) {
             Column column = column(differs.field());
             findings.error(
-                    differs.row().row().origin(column),
-                    "%s differs from that of the same offer's row in %s; they must agree"
-                            .formatted(column.header(), where(differs.other())));
+                    differs.row().row().origin(column), OfferMessages.differs(column.header(), where(differs.other())));
         } else if (conflict instanceof Conflict.SamePrice<OfferRow> same) {
-            findings.warning(
-                    same.row().offer().origin(), "the same offer already stands in %s".formatted(where(same.other())));
+            findings.warning(same.row().offer().origin(), OfferMessages.samePrice(where(same.other())));
         } else if (conflict instanceof Conflict.OtherPrice<OfferRow> other) {
             findings.error(
                     price(other.row()),
-                    "a second price from the same quantity, the first is in %s; keep one, or give each its date of quote"
-                            .formatted(price(other.other()).where()));
+                    OfferMessages.secondPrice(price(other.other()).where()));
         } else if (conflict instanceof Conflict.Dearer<OfferRow> dearer) {
             findings.warning(
                     price(dearer.row()),
-                    "the price from %s %s is above that from a smaller quantity in %s"
-                            .formatted(
-                                    dearer.from().toPlainString(),
-                                    dearer.row().offer().packUnit().symbol(),
-                                    price(dearer.other()).where()));
+                    OfferMessages.dearer(
+                            dearer.from(),
+                            dearer.row().offer().packUnit().symbol(),
+                            price(dearer.other()).where()));
         } else {
             throw new AssertionError(conflict);
         }

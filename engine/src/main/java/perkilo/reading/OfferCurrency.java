@@ -19,8 +19,8 @@ import perkilo.reading.table.UnitText;
 /**
  * The currency of a price: its own column, else the sign beside it, its header, its number format, else the supplier's.
  *
- * <p>A sign that several currencies share is settled by the supplier's currency; a dollar sign that nothing settles is
- * taken for US dollars, with a warning.
+ * <p>The supplier's currency decides a sign that several currencies share; a dollar sign that nothing decides means US
+ * dollars, with a warning.
  */
 final class OfferCurrency {
 
@@ -28,7 +28,7 @@ final class OfferCurrency {
     private final Findings findings;
 
     /**
-     * Settles by what is known of the suppliers.
+     * Decides with the help of the rows of suppliers.
      *
      * @param suppliers by {@link Names#key}
      */
@@ -37,7 +37,7 @@ final class OfferCurrency {
         this.findings = findings;
     }
 
-    /** The currency of a row's price; null where it was reported. */
+    /** The currency of a row's price; null if it was reported. */
     @Nullable CurrencyUnit of(TableRow row, Amount price) {
         CurrencySign column = row.currency(CURRENCY_OF_PRICE);
         if (column == null && !row.isBlank(CURRENCY_OF_PRICE)) {
@@ -56,7 +56,7 @@ final class OfferCurrency {
         return settled;
     }
 
-    /** Whether a price would be in the same currency if no sign stood beside it. */
+    /** Whether a price would be in the same currency without the sign beside it. */
     boolean isSaidWithoutSign(TableRow row, Amount price, CurrencyUnit settled) {
         CurrencySign header = price.header().currency();
         if (!row.isBlank(CURRENCY_OF_PRICE) || price.beside().currency() == null) {
@@ -77,17 +77,15 @@ final class OfferCurrency {
             return suppliers;
         }
         if (said.isDollar()) {
-            findings.warning(
-                    row.origin(PRICE), "\"%s\" is taken for US dollars; say USD to be clear".formatted(said.text()));
+            findings.warning(row.origin(PRICE), OfferMessages.dollars(said.text()));
             return said.meanings().get(0);
         }
         findings.error(
                 row.origin(PRICE),
-                "\"%s\" can mean %s or %s; fill Currency with the code"
-                        .formatted(
-                                said.text(),
-                                said.meanings().get(0),
-                                said.meanings().get(1)));
+                OfferMessages.sharedSign(
+                        said.text(),
+                        said.meanings().get(0).getCurrencyCode(),
+                        said.meanings().get(1).getCurrencyCode()));
         return null;
     }
 
@@ -96,11 +94,11 @@ final class OfferCurrency {
         if (settled == null || sign == null || sign.canMean(settled)) {
             return;
         }
-        String what = "Price is in %s, but Currency says %s".formatted(sign.text(), settled);
+        String code = settled.getCurrencyCode();
         if (sign.equals(price.format())) {
-            findings.warning(row.origin(PRICE), what + "; the number format is ignored");
+            findings.warning(row.origin(PRICE), OfferMessages.otherFormat(sign.text(), code));
         } else {
-            findings.error(row.origin(PRICE), what);
+            findings.error(row.origin(PRICE), OfferMessages.twoCurrencies(sign.text(), code));
         }
     }
 
@@ -116,7 +114,7 @@ final class OfferCurrency {
     private @Nullable CurrencyUnit unknown(TableRow row) {
         findings.error(
                 row.table().has(CURRENCY_OF_PRICE) ? row.origin(CURRENCY_OF_PRICE) : row.origin(PRICE),
-                "the currency of the price is not said, neither here nor for the supplier; expected a code such as EUR");
+                OfferMessages.noCurrency());
         return null;
     }
 }

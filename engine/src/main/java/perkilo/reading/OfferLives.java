@@ -14,8 +14,15 @@ import perkilo.offers.Unpriced;
 import perkilo.reading.table.Findings;
 import perkilo.schema.OffersSheet;
 
-/** Reports what quotes are good for on the costing date: superseded, withdrawn, expired, old, announced. */
+/** Reports quotes that are superseded, withdrawn, expired, old or announced on the costing date. */
 final class OfferLives {
+
+    // what many rows of a list have in common
+    private static final String SUPERSEDED = "superseded ";
+    private static final String UNDATED = "undated ";
+    private static final String LOW_DUTY = "low duty";
+    private static final String OLD = "old ";
+    private static final String COMING = "coming ";
 
     private final LocalDate costingDate;
     private final BigDecimal ageLimitDays;
@@ -55,7 +62,7 @@ final class OfferLives {
         }
     }
 
-    /** Hands over what was found in many rows alike. */
+    /** Adds what many rows share to the findings. */
     void done() {
         oncePerList.report(findings);
     }
@@ -68,14 +75,12 @@ final class OfferLives {
         Offer newest = life.newest();
         findings.warning(
                 by.origin(),
-                "\"%s\" in packs of %s %s has no price on %s's list of %s, so the older one in %s is not used; ask him, and type what he says as an offer of a later day"
-                        .formatted(
-                                newest.item(),
-                                newest.packSize().value().stripTrailingZeros().toPlainString(),
-                                newest.packUnit().symbol(),
-                                newest.supplier(),
-                                by.quotedOn(),
-                                newest.origin().where()));
+                OfferMessages.withoutPrice(
+                        newest.item(),
+                        newest.pack(),
+                        newest.supplier(),
+                        by.quotedOn(),
+                        newest.origin().where()));
     }
 
     private void ended(Offer offer, OrderDays days) {
@@ -85,29 +90,23 @@ final class OfferLives {
         }
         findings.warning(
                 by.origin(),
-                "\"%s\" in packs of %s has no price on %s's list of %s, after the costing date %s: the price in %s is taken to end on %s"
-                        .formatted(
-                                offer.item(),
-                                offer.pack(),
-                                offer.supplier(),
-                                by.quotedOn(),
-                                costingDate,
-                                offer.origin().where(),
-                                days.last()));
+                OfferMessages.endsBefore(
+                        offer.item(),
+                        offer.pack(),
+                        offer.supplier(),
+                        by.quotedOn(),
+                        costingDate,
+                        offer.origin().where(),
+                        days.last()));
     }
 
     private void superseded(Offer old, Offer holds) {
-        String newer = holds.quotedOn() == null ? "" : "of " + holds.quotedOn() + " ";
-        String text = "the newer quote %sin %s holds; this one is history"
-                .formatted(newer, holds.origin().where());
+        String by = holds.quotedOn() + " " + listOf(holds);
+        String where = holds.origin().where();
         if (old.quotedOn() != null) {
-            oncePerList.note(old.origin(), "superseded " + newer + listOf(holds), text);
+            oncePerList.note(old.origin(), SUPERSEDED + by, OfferMessages.superseded(holds.quotedOn(), where));
         } else {
-            oncePerList.warning(
-                    old.origin(),
-                    "undated " + newer + listOf(holds),
-                    "the quote %sin %s holds, as this one has no date"
-                            .formatted(newer, holds.origin().where()));
+            oncePerList.warning(old.origin(), UNDATED + by, OfferMessages.undated(holds.quotedOn(), where));
         }
     }
 
@@ -118,7 +117,7 @@ final class OfferLives {
     private void checkDuty(JoinedOffer<OfferRow> quote) {
         for (OfferRow row : quote.rows()) {
             SuspectedFractions.in(row.row(), OffersSheet.DUTY, row.offer().duty())
-                    .ifPresent(text -> oncePerList.warning(row.row().origin(OffersSheet.DUTY), "low duty", text));
+                    .ifPresent(text -> oncePerList.warning(row.row().origin(OffersSheet.DUTY), LOW_DUTY, text));
         }
     }
 
@@ -126,8 +125,7 @@ final class OfferLives {
         Offer offer = quote.offer();
         findings.warning(
                 quote.first().row().origin(OffersSheet.VALID_UNTIL),
-                "the offer of \"%s\" by %s expired on %s, before the costing date %s, and is not used"
-                        .formatted(offer.item(), offer.supplier(), offer.validUntil(), costingDate));
+                OfferMessages.expired(offer.item(), offer.supplier(), offer.validUntil(), costingDate));
     }
 
     private void checkAge(JoinedOffer<OfferRow> quote) {
@@ -139,9 +137,8 @@ final class OfferLives {
         if (BigDecimal.valueOf(age).compareTo(ageLimitDays) > 0) {
             oncePerList.warning(
                     quote.first().row().origin(OffersSheet.QUOTED_ON),
-                    "old " + quoted,
-                    "quoted on %s, %d days before the costing date; the limit is %s days, ask for a new quote"
-                            .formatted(quoted, age, ageLimitDays.toPlainString()));
+                    OLD + quoted,
+                    OfferMessages.old(quoted, age, ageLimitDays));
         }
     }
 
@@ -149,8 +146,7 @@ final class OfferLives {
         Offer offer = quote.offer();
         findings.warning(
                 quote.first().row().origin(OffersSheet.VALID_UNTIL),
-                "the offer of \"%s\" by %s is quoted on %s, but valid until %s, and is not used"
-                        .formatted(offer.item(), offer.supplier(), offer.quotedOn(), offer.validUntil()));
+                OfferMessages.neverValid(offer.item(), offer.supplier(), offer.quotedOn(), offer.validUntil()));
     }
 
     private void announced(JoinedOffer<OfferRow> quote, QuoteLife.Announced life) {
@@ -158,14 +154,10 @@ final class OfferLives {
         Offer holds = life.before();
         oncePerList.warning(
                 quote.first().row().origin(OffersSheet.QUOTED_ON),
-                "future " + quoted + (holds == null ? "" : listOf(holds)),
-                "quoted on %s, after the costing date %s: orders placed from that day on are planned at this price; costs are not, %s"
-                        .formatted(
-                                quoted,
-                                costingDate,
-                                holds == null
-                                        ? "as it does not hold yet"
-                                        : "for them the quote in %s holds"
-                                                .formatted(holds.origin().where())));
+                holds == null ? COMING + quoted : COMING + quoted + listOf(holds),
+                holds == null
+                        ? OfferMessages.announced(quoted, costingDate)
+                        : OfferMessages.announced(
+                                quoted, costingDate, holds.origin().where()));
     }
 }

@@ -5,9 +5,9 @@ import perkilo.offers.QuotedRow;
 import perkilo.reading.table.TableRow;
 
 /**
- * One price break of one offer, as its row says.
+ * One row of an offer, with its price break.
  *
- * @param row where it stands
+ * @param row the row
  * @param offer with this price alone; its origin is the first cell of the row that has a column
  */
 record OfferRow(TableRow row, Offer offer) implements QuotedRow {}

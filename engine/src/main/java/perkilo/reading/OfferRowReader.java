@@ -61,7 +61,7 @@ final class OfferRowReader {
         }
     }
 
-    /** What a row says; empty where it was reported. */
+    /** The offer in a row; empty if the row was reported. */
     Optional<OfferRow> read(TableRow row) {
         if (!row.table().grid().ofBook() && row.text(PRICE).equals(OffersSheet.NO_PRICE)) {
             withoutPrice(row);
@@ -100,8 +100,8 @@ final class OfferRowReader {
     }
 
     /**
-     * A price in words, such as {@code 8.90 €/kg}, can be typed over by a number only where the row or the header says
-     * without them what it is for and in which currency.
+     * The price, as a constant if it is in words, such as {@code 8.90 €/kg}, that alone say its unit or its currency: a
+     * number typed over them would not mean the same.
      */
     private Figure liveOnlyIfPlain(TableRow row, Amount price, CurrencyUnit currency) {
         Figure figure = price.figure();
@@ -120,7 +120,7 @@ final class OfferRowReader {
                 && header.count().compareTo(beside.count()) == 0;
     }
 
-    /** A list is mostly one supplier's: his name is kept once. */
+    /** The name of a supplier; a list mostly repeats one name, which is kept once. */
     private String supplier(String name) {
         if (!name.equals(lastSupplier)) {
             lastSupplier = name;
@@ -128,7 +128,7 @@ final class OfferRowReader {
         return lastSupplier;
     }
 
-    /** What the price is for; null if it was reported. */
+    /** What a price is for; null if it was reported. */
     private @Nullable Priced priced(TableRow row, Amount price, Amount size, Measure packUnit) {
         Priced said = said(row, price);
         if (said == null) {
@@ -140,18 +140,14 @@ final class OfferRowReader {
             }
             findings.error(
                     row.origin(PRICE_PER),
-                    "it is not said what the price of %s is for; fill Price per with pack, %s …"
-                            .formatted(row.cell(PRICE).text(), packUnit.symbol()));
+                    OfferMessages.unknownBasis(row.cell(PRICE).text(), packUnit.symbol()));
             return null;
         }
         Measure measure = said.measure();
         boolean count = measure != null && measure.isCount();
         boolean packCount = packUnit.isCount();
         if (measure != null && count != packCount) {
-            findings.error(
-                    row.origin(PRICE_PER),
-                    "the price is per %s, but the pack is measured in %s"
-                            .formatted(measure.symbol(), packUnit.symbol()));
+            findings.error(row.origin(PRICE_PER), OfferMessages.otherBasis(measure.symbol(), packUnit.symbol()));
             return null;
         }
         return said;
@@ -167,15 +163,12 @@ final class OfferRowReader {
                 UnitText.parse(text).or(() -> UnitText.parse("per " + text)).orElse(UnitText.NONE);
         Measure measure = unit.measure();
         if (!unit.pack() && measure == null) {
-            findings.error(
-                    row.origin(PRICE_PER),
-                    "Price per is \"%s\", which is not understood; expected pack, kg, 100 g, g, lb, oz, L, US gal or each"
-                            .formatted(text));
+            findings.error(row.origin(PRICE_PER), OfferMessages.notABasis(text));
             return null;
         }
         Measure beside = price.beside().measure();
         if (beside != null && (beside != measure || price.count().compareTo(unit.count()) != 0)) {
-            findings.error(row.origin(PRICE), "Price is per %s, but Price per says %s".formatted(price.per(), text));
+            findings.error(row.origin(PRICE), OfferMessages.twoBases(price.per(), text));
             return null;
         }
         return measure == null ? Priced.PACK : one(unit.count(), measure);
@@ -191,8 +184,8 @@ final class OfferRowReader {
      * What a price is for.
      *
      * @param measure null for one pack
-     * @param unknown whether nothing says
-     * @param factor what the price is multiplied by, to be that for one
+     * @param unknown whether it is unknown
+     * @param factor the factor that makes it the price for one
      */
     private record Priced(@Nullable Measure measure, boolean unknown, BigDecimal factor) {
 

@@ -5,7 +5,7 @@ import java.util.Map;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 
-/** Findings that hold for many rows of a list alike: said at the first one, with the number of the others. */
+/** Findings that many rows of a list share: reported at the first row, with the number of the others. */
 final class OncePerList {
     private final Map<Key, Said> said = new LinkedHashMap<>();
 
@@ -18,22 +18,20 @@ final class OncePerList {
         }
 
         String inFull() {
-            return more == 0
-                    ? text
-                    : "%s (and so for %d more quote%s of this list)".formatted(text, more, more == 1 ? "" : "s");
+            return more == 0 ? text : text + " " + OfferMessages.alsoForOthers(more);
         }
     }
 
     /**
-     * Notes something.
+     * Adds a note.
      *
-     * @param about what rows have in common for which it is said once
+     * @param about what the rows have in common that share one note
      */
     void note(Origin origin, String about, String text) {
         say(new Key(false, origin.file(), origin.sheet(), about), origin, text);
     }
 
-    /** Warns of something; {@code about} as for a note. */
+    /** Adds a warning; {@code about} as for a note. */
     void warning(Origin origin, String about, String text) {
         say(new Key(true, origin.file(), origin.sheet(), about), origin, text);
     }
@@ -42,7 +40,7 @@ final class OncePerList {
         said.merge(key, new Said(origin, text, 0), (before, now) -> before.again());
     }
 
-    /** Hands over all that was said. */
+    /** Adds all of them to the findings. */
     void report(Findings findings) {
         said.forEach((key, one) -> {
             if (key.warning()) {

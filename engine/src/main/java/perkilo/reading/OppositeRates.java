@@ -1,23 +1,19 @@
 package perkilo.reading;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import perkilo.reading.table.Findings;
 import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 
-/**
- * Whether the two directions of a pair of currencies say the same, as they do not where one was typed for the other.
- */
+/** Checks that the two directions of a pair of currencies agree; they do not if one was typed in place of the other. */
 final class OppositeRates {
 
-    /** More than what a bank earns between buying and selling, or a pair moves in the days between (from memory). */
+    /** More than the margin of a bank, or the change of a rate between the two days (from memory). */
     private static final BigDecimal TOO_FAR_APART = new BigDecimal("0.05");
 
     private static final int NEAR_IN_DAYS = 31;
-    private static final MathContext SHOWN = new MathContext(5);
 
     private final ExchangeRates rates;
     private final LocalDate date;
@@ -41,7 +37,7 @@ final class OppositeRates {
         });
     }
 
-    /** By day; of one day by currency, so that a pair is told of once, whichever way it is used. */
+    /** By day, and on one day by currency, so that a pair is reported once, whichever direction is used. */
     private static boolean isNewer(DatedRate one, DatedRate other) {
         int byDay = one.date().compareTo(other.date());
         return byDay == 0 ? one.from().getCurrencyCode().compareTo(other.from().getCurrencyCode()) > 0 : byDay > 0;
@@ -50,20 +46,13 @@ final class OppositeRates {
     private void warn(DatedRate newer, DatedRate older) {
         findings.warning(
                 newer.rate().origin(),
-                "the rate from %s to %s of %s is %s, but that from %s to %s of %s in %s is %s, the other way round %s; one of them may stand the wrong way round"
-                        .formatted(
-                                newer.from(),
-                                newer.to(),
-                                newer.date(),
-                                newer.rate().value().toPlainString(),
-                                older.from(),
-                                older.to(),
-                                older.date(),
-                                older.rate().origin().where(),
-                                older.rate().value().toPlainString(),
-                                BigDecimal.ONE
-                                        .divide(older.rate().value(), SHOWN)
-                                        .stripTrailingZeros()
-                                        .toPlainString()));
+                RateTableMessages.contradictsOpposite(
+                        newer.from().getCurrencyCode(),
+                        newer.to().getCurrencyCode(),
+                        newer.date(),
+                        newer.rate().value(),
+                        older.date(),
+                        older.rate().origin().where(),
+                        older.rate().value()));
     }
 }

@@ -22,9 +22,9 @@ import perkilo.units.Currencies;
 import perkilo.units.DatedRate;
 
 /**
- * The quick way to read a long table of rates that is written as plainly as can be: the columns From, To, Rate, Date
- * and Source, commas, ISO codes, decimal points, ISO dates, no quotation marks. Anything else is left to the reader
- * that understands more, and tells what it does not understand.
+ * Reads a long table of rates quickly if it is written plainly: the columns From, To, Rate, Date and Source, commas,
+ * ISO codes, decimal points, ISO dates, no quotation marks. Any other file is left to the full reader, which also
+ * reports what is wrong.
  */
 final class PlainRates {
 
@@ -60,7 +60,7 @@ final class PlainRates {
         return reader.rates.isEmpty() ? Optional.empty() : Optional.of(reader.rates);
     }
 
-    /** Whether a file begins as such a table does. */
+    /** Whether a file begins with the headers of such a table. */
     static boolean isOne(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
             return false;
@@ -72,7 +72,7 @@ final class PlainRates {
         }
     }
 
-    /** Reads one line; false if it is not plain, or says again what another line has said. */
+    /** Reads one line; false if it is not plain, or repeats the pair and the day of another line. */
     private boolean add(String line, int number) {
         String[] fields = line.split(",", -1);
         if (fields.length != 5 || line.indexOf('"') >= 0) {

@@ -96,16 +96,13 @@ final class PlanRows {
         return stock;
     }
 
-    /** What stands on a sheet of goods on order is not on the shelf, so that a blank day has no meaning there. */
+    /** Goods on order are not on the shelf, so a blank day means nothing on their sheet. */
     private void requireDayOfGoodsOnOrder(TableRow row) {
         String sheet = Names.key(row.table().grid().title());
         boolean onOrder =
                 StockSheet.ON_ORDER.stream().anyMatch(name -> Names.key(name).equals(sheet));
         if (onOrder && row.isBlank(StockSheet.EXPECTED)) {
-            findings.error(
-                    row.origin(StockSheet.EXPECTED),
-                    "Expected on is blank on a sheet of goods on order; type the day they are expected, or move them to Stock"
-                            + " where they are on the shelf");
+            findings.error(row.origin(StockSheet.EXPECTED), PlanMessages.noDayOnOrder());
         }
     }
 }

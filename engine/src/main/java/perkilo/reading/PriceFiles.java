@@ -9,10 +9,10 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Which files a person means by naming files and folders of price lists. */
+/** Finds the price lists in the files and folders that a person names. */
 public final class PriceFiles {
 
-    /** How files are called that say how a supplier's lists are read; they are no price lists. */
+    /** The ending of mapping files, which say how the lists of a supplier are read; they are not price lists. */
     public static final String MAPPING_ENDING = ".mapping.json";
 
     private static final Set<String> ENDINGS = Set.of("csv", "tsv", "txt", "json", "xlsx", "xlsm");

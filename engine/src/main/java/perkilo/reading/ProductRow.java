@@ -23,10 +23,10 @@ final class ProductRow {
     private ProductRow() {}
 
     /**
-     * The product of a row; empty where its formula or fill was reported.
+     * The product of a row; empty if its formula or fill was reported.
      *
      * @param components its packaging
-     * @param home what prices and costs are in
+     * @param home the currency of prices and costs
      */
     static Optional<Product> read(TableRow row, List<Product.Component> components, CurrencyUnit home) {
         boolean complete = row.require(FORMULA, FILL);
@@ -45,18 +45,10 @@ final class ProductRow {
 
     private static void checkUnit(TableRow row, Measure unit) {
         if (unit.isCount()) {
-            row.findings()
-                    .error(
-                            row.origin(FILL_UNIT),
-                            "Fill unit is %s; expected a unit of mass or volume, such as g or mL"
-                                    .formatted(unit.symbol()));
+            row.findings().error(row.origin(FILL_UNIT), ProductMessages.fillInPieces(unit.symbol()));
         }
         if (unit.kind() == Measure.Kind.VOLUME && row.isBlank(DENSITY)) {
-            row.findings()
-                    .error(
-                            row.origin(DENSITY),
-                            "the fill of \"%s\" is a volume, but Density g/mL is missing; type the density of the bulk"
-                                    .formatted(row.text(PRODUCT)));
+            row.findings().error(row.origin(DENSITY), ProductMessages.noDensity(row.text(PRODUCT)));
         }
     }
 

@@ -9,7 +9,7 @@ import perkilo.reading.table.TableRow;
 import perkilo.schema.Column;
 import perkilo.units.Measure;
 
-/** Quantities whose unit stands in a column of its own, beside the number, or in the header. */
+/** Quantities whose unit is in a column of its own, beside the number, or in the header. */
 final class Quantities {
 
     private Quantities() {}
@@ -25,8 +25,8 @@ final class Quantities {
             row.findings()
                     .error(
                             row.origin(column),
-                            "%s is in %s, but %s says %s"
-                                    .formatted(column.header(), beside.symbol(), unitColumn.header(), typed.symbol()));
+                            QuantityMessages.twoUnits(
+                                    column.header(), beside.symbol(), unitColumn.header(), typed.symbol()));
             return null;
         }
         return typed;
@@ -38,7 +38,7 @@ final class Quantities {
             row.findings()
                     .error(
                             row.table().has(unitColumn) ? row.origin(unitColumn) : row.origin(column),
-                            "%s is missing; expected a unit such as kg, L or each".formatted(unitColumn.header()));
+                            QuantityMessages.noUnit(unitColumn.header()));
         }
         return said;
     }
@@ -46,7 +46,7 @@ final class Quantities {
     /**
      * A quantity in a unit.
      *
-     * @param unit what it is wanted in, and what it is in where nothing else is said; null where that was reported
+     * @param unit the unit of the result, and of a number without a unit; null if it was reported
      * @return null where the cell is blank or was reported
      */
     static @Nullable Figure in(TableRow row, Column column, @Nullable Measure unit) {
@@ -59,7 +59,7 @@ final class Quantities {
             row.findings()
                     .error(
                             row.origin(column),
-                            "%s is in %s, but %s is expected".formatted(column.header(), said.symbol(), unit.symbol()));
+                            QuantityMessages.otherUnit(column.header(), said.symbol(), unit.symbol()));
             return null;
         }
         Measure header = amount.header().measure();
@@ -67,8 +67,8 @@ final class Quantities {
     }
 
     /**
-     * A quantity in the unit that {@link #unit} has found for it. A number that is typed over words counts only where
-     * it would be in the same unit.
+     * A quantity in the unit that {@link #unit} has found for it. It is a constant if a number typed over its words
+     * would be in another unit.
      */
     static Figure in(TableRow row, Column unitColumn, Amount amount, Measure unit) {
         Measure header = amount.header().measure();
@@ -79,8 +79,8 @@ final class Quantities {
     /**
      * The same quantity in another unit.
      *
-     * @param said what it is in
-     * @param plain what a number without words would be in
+     * @param said its unit
+     * @param plain the unit of a number without words
      */
     private static Figure converted(Figure figure, Measure said, Measure plain, Measure to) {
         if (said == to && plain == to) {

@@ -16,7 +16,7 @@ import perkilo.schema.Schemas;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;
 
-/** Reads all quotes, those that newer ones have superseded too: the history of prices. */
+/** Reads all quotes, including superseded ones: the history of prices. */
 public final class QuoteReader {
 
     /**

@@ -2,7 +2,6 @@ package perkilo.reading;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,15 +20,16 @@ import perkilo.units.DatedRate;
 import perkilo.units.EuroFixedRates;
 import perkilo.units.ExchangeRates;
 
-/**
- * Whether every currency that is paid or reported can be converted on the costing date, and by rates that make sense.
- */
+/** Checks that every currency that is paid or reported can be converted on the costing date, by plausible rates. */
 final class RateCheck {
 
-    /** A fresher cross that differs by one per cent or more from the rate it replaces (common practice, no source). */
+    /**
+     * The least difference between a rate and the more recent conversion that replaces it that is a warning (common
+     * practice, no source).
+     */
     private static final BigDecimal WORTH_A_WARNING = new BigDecimal("0.01");
 
-    /** So far a typed rate may be rounded and still be the one of the law, as a part of it. */
+    /** A typed rate that differs by no more than this part of the fixed rate is the fixed rate, rounded. */
     private static final BigDecimal SAME = new BigDecimal("1e-5");
 
     private final Book book;
@@ -39,7 +39,7 @@ final class RateCheck {
     private final LocalDate date;
     private final CurrencyUnit home;
     private final OppositeRates opposites;
-    private final Map<List<CurrencyUnit>, Boolean> told = new HashMap<>();
+    private final Map<List<CurrencyUnit>, Boolean> checked = new HashMap<>();
     private final Set<CurrencyUnit> fixed = new HashSet<>();
 
     RateCheck(Book book, BookChecks.Items items, Origin reports, Findings findings) {
@@ -52,7 +52,7 @@ final class RateCheck {
         this.opposites = new OppositeRates(book.rates(), date, findings);
     }
 
-    /** Reports missing and old rates; the offers that can be paid. */
+    /** Reports missing and old rates; returns the offers that can be paid. */
     List<Offer> payable() {
         for (CurrencyUnit report : book.settings().reportCurrencies()) {
             check(home, report, reports, true);
@@ -73,12 +73,12 @@ final class RateCheck {
 
     private boolean check(CurrencyUnit from, CurrencyUnit to, Origin origin, boolean needed) {
         List<CurrencyUnit> pair = List.of(from, to);
-        Boolean known = told.get(pair);
+        Boolean known = checked.get(pair);
         if (known != null) {
             return known;
         }
         Optional<Conversion> conversion = book.rates().on(date, from, to);
-        told.put(pair, conversion.isPresent());
+        checked.put(pair, conversion.isPresent());
         if (conversion.isEmpty()) {
             missing(from, to, origin, needed);
         } else {
@@ -97,14 +97,16 @@ final class RateCheck {
         if (conversion.ageInDays(date) > ExchangeRates.DAYS_UNTIL_OLD) {
             findings.warning(
                     oldest(conversion),
-                    "the rate from %s to %s is %d days older than the costing date %s"
-                            .formatted(conversion.from(), conversion.to(), conversion.ageInDays(date), date));
+                    RateTableMessages.old(
+                            conversion.from().getCurrencyCode(),
+                            conversion.to().getCurrencyCode(),
+                            conversion.ageInDays(date),
+                            date));
         }
     }
 
     /**
-     * Says at which rate a currency is converted that the euro has replaced, and that another one in the table is not
-     * used.
+     * Reports the fixed rate of a currency that the euro has replaced, and another rate in the table, which is ignored.
      *
      * @return whether the euro has replaced it
      */
@@ -114,24 +116,20 @@ final class RateCheck {
             return rate.isPresent();
         }
         CurrencyUnit euro = rate.get().from();
-        String law = "%s for 1 EUR, fixed by law (%s)"
-                .formatted(
-                        rate.get().rate().value().toPlainString() + " " + currency,
-                        rate.get().source());
-        findings.note(origin, "the euro has replaced %s; amounts are converted at %s".formatted(currency, law));
+        BigDecimal exact = rate.get().rate().value();
+        String code = currency.getCurrencyCode();
+        String law = rate.get().source();
+        findings.note(origin, RateTableMessages.fixed(code, exact, law));
         book.rates().betweenOn(date, euro, currency).ifPresent(typed -> {
-            BigDecimal exact = rate.get().rate().value();
             if (typed.factor().subtract(exact).abs().compareTo(exact.multiply(SAME)) > 0) {
                 findings.warning(
-                        typed.legs().get(0).rate().rate().origin(),
-                        "the rate between EUR and %s in the table is not used, as the rate is %s"
-                                .formatted(currency, law));
+                        typed.legs().get(0).rate().rate().origin(), RateTableMessages.fixedInstead(code, exact, law));
             }
         });
         return true;
     }
 
-    /** Says that a rate between the two currencies gave way to a fresher cross. */
+    /** Reports a rate between the two currencies if a more recent conversion through a third one replaces it. */
     private void passedOver(Conversion used) {
         if (used.legs().size() < 2) {
             return;
@@ -140,15 +138,13 @@ final class RateCheck {
             BigDecimal change =
                     used.factor().divide(direct.factor(), MathContext.DECIMAL64).subtract(BigDecimal.ONE);
             DatedRate left = direct.legs().get(0).rate();
-            String text =
-                    "the rate from %s to %s of %s is not used, as a cross through %s of %s is fresher; that one is %s"
-                            .formatted(
-                                    left.from(),
-                                    left.to(),
-                                    left.date(),
-                                    used.legs().get(0).alone().to(),
-                                    date.minusDays(used.ageInDays(date)),
-                                    words(direct.legs().get(0).inverted() ? inverse(change) : change));
+            String text = RateTableMessages.fresherCross(
+                    left.from().getCurrencyCode(),
+                    left.to().getCurrencyCode(),
+                    left.date(),
+                    used.legs().get(0).alone().to().getCurrencyCode(),
+                    date.minusDays(used.ageInDays(date)),
+                    direct.legs().get(0).inverted() ? inverse(change) : change);
             if (change.abs().compareTo(WORTH_A_WARNING) >= 0) {
                 findings.warning(left.rate().origin(), text);
             } else {
@@ -163,19 +159,14 @@ final class RateCheck {
                 .subtract(BigDecimal.ONE);
     }
 
-    private static String words(BigDecimal change) {
-        String percent = change.abs().movePointRight(2).setScale(2, RoundingMode.HALF_UP) + " % ";
-        return change.signum() == 0 ? "the same" : percent + (change.signum() > 0 ? "higher" : "lower");
-    }
-
     private void missing(CurrencyUnit from, CurrencyUnit to, Origin origin, boolean needed) {
-        String what = "no rate leads from %s to %s on or before %s; add one to a Rates sheet, or name a file of rates"
-                .formatted(from, to, date);
+        String here = from.getCurrencyCode();
+        String there = to.getCurrencyCode();
         if (needed) {
-            findings.error(origin, what);
+            findings.error(origin, RateTableMessages.noRate(here, there, date));
         } else {
-            told.remove(List.of(from, to));
-            findings.warning(origin, what + ". The offer is left out, as it is not used");
+            checked.remove(List.of(from, to));
+            findings.warning(origin, RateTableMessages.noRateUnused(here, there, date));
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.Map;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
+import perkilo.reading.table.CellMessages;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
@@ -46,12 +47,11 @@ final class RateRows {
         if (first != null && first.rate().value().compareTo(rate.rate().value()) != 0) {
             findings.error(
                     rate.rate().origin(),
-                    "a second rate from %s to %s on %s, the first is in %s; keep one"
-                            .formatted(
-                                    rate.from(),
-                                    rate.to(),
-                                    rate.date(),
-                                    first.rate().origin().where()));
+                    RateTableMessages.secondRate(
+                            rate.from().getCurrencyCode(),
+                            rate.to().getCurrencyCode(),
+                            rate.date(),
+                            first.rate().origin().where()));
         }
     }
 
@@ -62,7 +62,7 @@ final class RateRows {
         Figure rate = row.figure(RATE);
         LocalDate date = row.date(DATE_OF);
         if (from != null && from.equals(to)) {
-            findings.error(row.origin(TO), "From and To are both %s; expected two currencies".formatted(to));
+            findings.error(row.origin(TO), RateTableMessages.sameCurrency(from.getCurrencyCode()));
             return null;
         }
         return from == null || to == null || rate == null || date == null
@@ -75,11 +75,8 @@ final class RateRows {
         if (sign != null && !sign.isClear()) {
             findings.error(
                     row.origin(column),
-                    "%s is \"%s\", which several currencies use; expected an ISO 4217 code such as %s"
-                            .formatted(
-                                    column.header(),
-                                    sign.text(),
-                                    sign.meanings().get(0)));
+                    CellMessages.sharedSign(
+                            column.header(), sign.text(), sign.meanings().get(0).getCurrencyCode()));
             return null;
         }
         return sign == null ? null : sign.meanings().get(0);

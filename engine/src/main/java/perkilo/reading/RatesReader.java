@@ -51,9 +51,7 @@ public final class RatesReader {
         }
         List<Table> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(grids.sheets());
         if (tables.isEmpty()) {
-            throw new UnreadableFileException(
-                    file,
-                    "holds no exchange rates; expected the columns From, To, Rate and Date, or a file of the European Central Bank");
+            throw new UnreadableFileException(RateTableMessages.noRates(file));
         }
         return new Reading<>(new RateRows(findings).read(new Tables(tables)), findings.list());
     }
@@ -63,12 +61,11 @@ public final class RatesReader {
             List<DatedRate> rates =
                     EcbXml.read(String.valueOf(file.getFileName()), new ByteArrayInputStream(content), findings);
             if (rates.isEmpty() && findings.list().isEmpty()) {
-                throw new UnreadableFileException(
-                        file, "holds no exchange rates in the form of the European Central Bank's XML");
+                throw new UnreadableFileException(RateTableMessages.noBankRates(file));
             }
             return rates;
         } catch (XMLStreamException e) {
-            throw new UnreadableFileException(file, "is damaged XML; take a fresh copy from where it was published", e);
+            throw new UnreadableFileException(RateTableMessages.damagedXml(file), e);
         }
     }
 }

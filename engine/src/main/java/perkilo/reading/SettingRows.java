@@ -15,9 +15,11 @@ import perkilo.names.Spelling;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.purchasing.DutyBasis;
+import perkilo.reading.table.CellMessages;
 import perkilo.reading.table.ColumnNames;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
+import perkilo.reading.table.TableMessages;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.Column;
 import perkilo.schema.SettingsSheet;
@@ -43,38 +45,33 @@ final class SettingRows {
         String name = row.text(SettingsSheet.SETTING);
         Optional<ColumnNames.Named> named = names.find(name);
         if (named.isEmpty()) {
-            findings.warning(
-                    row.origin(SettingsSheet.SETTING),
-                    "\"%s\" is not a setting and is left alone%s".formatted(name, proposal(name)));
+            findings.warning(row.origin(SettingsSheet.SETTING), unknown(name));
             return;
         }
         if (!named.get().notUnderstood().isEmpty()) {
             findings.error(
                     row.origin(SettingsSheet.SETTING),
-                    "the unit \"%s\" of %s is not understood"
-                            .formatted(
-                                    named.get().notUnderstood(),
-                                    named.get().column().header()));
+                    TableMessages.unknownUnit(
+                            named.get().notUnderstood(), named.get().column().header()));
         }
         TableRow value = row.reading(SettingsSheet.VALUE, named.get());
         TableRow first = rows.putIfAbsent(named.get().column(), value);
         if (first != null) {
             findings.error(
                     row.origin(SettingsSheet.SETTING),
-                    "the setting \"%s\" stands here a second time, the first is in %s; keep one"
-                            .formatted(name, first.origin().where()));
+                    SettingMessages.twice(name, first.origin().where()));
         }
     }
 
-    private static String proposal(String name) {
+    private static String unknown(String name) {
         return Spelling.nearest(
                         name,
                         SettingsSheet.SETTINGS.stream().map(Column::header).toList())
-                .map(nearest -> "; did you mean \"" + nearest + "\"?")
-                .orElse("");
+                .map(nearest -> SettingMessages.unknown(name, nearest))
+                .orElseGet(() -> SettingMessages.unknown(name));
     }
 
-    /** The home currency that is set; null where none is, or where it was reported. */
+    /** The home currency that is set; null if none is, or if it was reported. */
     @Nullable CurrencyUnit home() {
         TableRow row = rows.get(SettingsSheet.HOME_CURRENCY);
         CurrencySign sign = row == null ? null : row.currency(SettingsSheet.HOME_CURRENCY);
@@ -84,25 +81,27 @@ final class SettingRows {
         if (!sign.isClear()) {
             findings.error(
                     row.origin(SettingsSheet.HOME_CURRENCY),
-                    "Home currency is \"%s\", which several currencies use; expected an ISO 4217 code such as %s"
-                            .formatted(sign.text(), sign.meanings().get(0)));
+                    CellMessages.sharedSign(
+                            SettingsSheet.HOME_CURRENCY.header(),
+                            sign.text(),
+                            sign.meanings().get(0).getCurrencyCode()));
         }
         return sign.meanings().get(0);
     }
 
-    /** Whether the home currency is set, be it wrongly. */
+    /** Whether the home currency is set, even if wrongly. */
     boolean hasHome() {
         TableRow row = rows.get(SettingsSheet.HOME_CURRENCY);
         return row != null && !row.isBlank(SettingsSheet.HOME_CURRENCY);
     }
 
-    /** The costing date that is set; null where none is, or where it was reported. */
+    /** The costing date that is set; null if none is, or if it was reported. */
     @Nullable LocalDate costingDate() {
         TableRow row = rows.get(SettingsSheet.COSTING_DATE);
         return row == null ? null : row.date(SettingsSheet.COSTING_DATE);
     }
 
-    /** Where a setting stands; empty where it is not set. */
+    /** The cell of a setting; empty if it is not set. */
     Optional<Origin> origin(Column setting) {
         return Optional.ofNullable(rows.get(setting)).map(row -> row.origin(setting));
     }
@@ -151,8 +150,7 @@ final class SettingRows {
                 return basis;
             }
         }
-        findings.error(
-                row.origin(SettingsSheet.DUTY_BASIS), "Duty basis is \"%s\"; expected CIF or FOB".formatted(text));
+        findings.error(row.origin(SettingsSheet.DUTY_BASIS), SettingMessages.dutyBasis(text));
         return DutyBasis.CIF;
     }
 
@@ -165,10 +163,7 @@ final class SettingRows {
         for (String word : List.of(WORDS.split(row.text(SettingsSheet.REPORT_CURRENCIES)))) {
             CurrencySign sign = CurrencySign.parse(word).orElse(null);
             if (!word.isEmpty() && (sign == null || !sign.isClear())) {
-                findings.error(
-                        row.origin(SettingsSheet.REPORT_CURRENCIES),
-                        "Report currencies name \"%s\", which is not a known currency; expected codes such as EUR, GBP"
-                                .formatted(word));
+                findings.error(row.origin(SettingsSheet.REPORT_CURRENCIES), SettingMessages.reportCurrency(word));
             } else if (sign != null && !currencies.contains(sign.meanings().get(0)) && !sign.canMean(home)) {
                 currencies.add(sign.meanings().get(0));
             }

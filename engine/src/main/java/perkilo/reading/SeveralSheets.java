@@ -2,8 +2,9 @@ package perkilo.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
+import perkilo.origin.Counted;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.Table;
 import perkilo.reading.table.TableRow;
@@ -13,8 +14,8 @@ import perkilo.schema.SheetSchema;
 import perkilo.schema.StockSheet;
 
 /**
- * Tables of one kind that are all read, and may not all be meant: last year's count beside this year's, a draft beside
- * the plan. What is on order is a kind of its own beside what is on the shelf.
+ * Warns of several tables of one kind: all are read, but one may be last year's count or a draft. Goods on order are a
+ * kind of their own, apart from goods on the shelf.
  */
 final class SeveralSheets {
 
@@ -28,51 +29,46 @@ final class SeveralSheets {
 
     void run() {
         Predicate<TableRow> onOrder = row -> !row.isBlank(StockSheet.EXPECTED);
-        List<Counted> stock = counted(StockSheet.SCHEMA);
+        List<ReadTable> stock = readTables(StockSheet.SCHEMA);
         warn(
-                "Stock",
-                "added up",
-                stock.stream().filter(table -> !table.all(onOrder)).toList());
+                stock.stream().filter(table -> !table.all(onOrder)).toList(),
+                tables -> PlanMessages.addedUp("Stock", tables));
         warn(
-                "Goods on order",
-                "added up",
-                stock.stream().filter(table -> table.all(onOrder)).toList());
-        warn("Demand", "added up", counted(DemandSheet.SCHEMA));
-        warn("Runs", "all costed", counted(RunsSheet.SCHEMA));
+                stock.stream().filter(table -> table.all(onOrder)).toList(),
+                tables -> PlanMessages.addedUp("Goods on order", tables));
+        warn(readTables(DemandSheet.SCHEMA), tables -> PlanMessages.addedUp("Demand", tables));
+        warn(readTables(RunsSheet.SCHEMA), tables -> PlanMessages.allCosted("Runs", tables));
     }
 
-    private List<Counted> counted(SheetSchema schema) {
+    private List<ReadTable> readTables(SheetSchema schema) {
         List<Table> all = tables.of(schema);
         if (all.size() < 2) {
             return List.of();
         }
-        List<Counted> counted = new ArrayList<>();
+        List<ReadTable> read = new ArrayList<>();
         for (Table table : all) {
             List<TableRow> rows = table.rows(new Findings());
             if (!rows.isEmpty()) {
-                counted.add(new Counted(table, rows));
+                read.add(new ReadTable(table, rows));
             }
         }
-        return counted;
+        return read;
     }
 
-    private void warn(String kind, String how, List<Counted> counted) {
-        if (counted.size() < 2) {
+    private void warn(List<ReadTable> read, Function<List<String>, String> message) {
+        if (read.size() < 2) {
             return;
         }
-        boolean oneEach = counted.stream()
+        boolean oneEach = read.stream()
                         .map(table -> table.table().grid().sheet())
                         .distinct()
                         .count()
-                == counted.size();
-        String places = counted.stream().map(table -> table.words(oneEach)).collect(Collectors.joining(", "));
-        findings.warning(
-                counted.get(1).table().header(),
-                "%s: %d tables are read and %s: %s. If one of them is old or a draft, hide its sheet or delete its row of headers"
-                        .formatted(kind, counted.size(), how, places));
+                == read.size();
+        List<String> places = read.stream().map(table -> table.words(oneEach)).toList();
+        findings.warning(read.get(1).table().header(), message.apply(places));
     }
 
-    private record Counted(Table table, List<TableRow> rows) {
+    private record ReadTable(Table table, List<TableRow> rows) {
 
         boolean all(Predicate<TableRow> rule) {
             return rows.stream().allMatch(rule);
@@ -80,7 +76,7 @@ final class SeveralSheets {
 
         String words(boolean bySheet) {
             String place = bySheet ? table.grid().sheet() : table.header().where();
-            return "%s (%d %s)".formatted(place, rows.size(), rows.size() == 1 ? "row" : "rows");
+            return place + " (" + Counted.of(rows.size(), "row") + ")";
         }
     }
 }

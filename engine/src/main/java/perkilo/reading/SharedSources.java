@@ -46,11 +46,11 @@ public final class SharedSources {
         return shared;
     }
 
-    /** Adds a price list; one that was named must hold some, one that only lies in a folder need not. */
+    /** Adds a price list; a file that was named must hold prices, a file in a folder need not. */
     private void addPrices(Path file, boolean named) throws IOException {
         Origin origin = new Origin(String.valueOf(file.getFileName()), "", "");
         if (!named && PlainRates.isOne(file)) {
-            findings.note(origin, "holds exchange rates and no prices; --rates reads them");
+            findings.note(origin, OfferMessages.ratesInFolder());
             return;
         }
         Grids prices = Grids.ofPriceFile(file);
@@ -59,11 +59,9 @@ public final class SharedSources {
         List<Table> found = new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(prices.sheets());
         tables.addAll(found);
         if (found.isEmpty() && named) {
-            findings.error(
-                    origin,
-                    "holds no price list; expected a table with columns such as Supplier, Item, Pack size and Price");
+            findings.error(origin, OfferMessages.noPriceList());
         } else if (found.isEmpty()) {
-            findings.note(origin, "holds no price list and is left alone");
+            findings.note(origin, OfferMessages.noPriceListInFolder());
         }
     }
 
@@ -87,7 +85,7 @@ public final class SharedSources {
                                 grid.file().equals(place.file()) && grid.sheet().equals(place.sheet()));
     }
 
-    /** What was found wrong with the files as such; every book that uses them says so too. */
+    /** Problems of the files themselves; every book that uses them reports them too. */
     public List<Finding> findings() {
         return findings.list();
     }

@@ -6,7 +6,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import perkilo.names.Spelling;
 
-/** Whether two names are one but for slips within their words, their order, and what stands between them. */
+/** Compares names: whether two are the same except for misspelt words, word order and punctuation. */
 final class SlipOfSpelling {
 
     private static final Pattern WORD = Pattern.compile("\\p{N}+|\\p{L}+");
@@ -52,7 +52,7 @@ final class SlipOfSpelling {
         return left.isEmpty();
     }
 
-    /** One letter more, less or other; two letters changed about; or a plural. */
+    /** One letter added, missing or different; two letters swapped; or a plural. */
     private static boolean isSlip(String one, String other) {
         if (one.equals(other) || one.equals(other + "s") || other.equals(one + "s")) {
             return true;
@@ -62,10 +62,10 @@ final class SlipOfSpelling {
         if (shorter < SHORTEST || longer - shorter > 1) {
             return false;
         }
-        return Math.round((1 - Spelling.likeness(one, other)) * longer) <= 1 || isChangedAbout(one, other);
+        return Math.round((1 - Spelling.likeness(one, other)) * longer) <= 1 || isSwapped(one, other);
     }
 
-    private static boolean isChangedAbout(String one, String other) {
+    private static boolean isSwapped(String one, String other) {
         if (one.length() != other.length()) {
             return false;
         }

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param book the person's workbook
  * @param priceFiles price lists that add to the workbook's own offers; files, or folders of them
  * @param rates a file of exchange rates that adds to the workbook's own; null for none
- * @param costingDate goes before the workbook's own; null where that holds
+ * @param costingDate replaces the workbook's own; null to use that
  */
 public record Sources(
         Path book,

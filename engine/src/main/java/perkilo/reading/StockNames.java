@@ -6,18 +6,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import perkilo.model.StockLot;
 import perkilo.names.Names;
 import perkilo.names.Spelling;
 import perkilo.reading.table.Findings;
 
 /**
- * Stock that nothing is made of.
+ * Reports stock that nothing uses.
  *
- * <p>A storeroom's list always holds some, so it is no error. Where the name may be another spelling of something that
- * is known, a warning asks: goods that are not counted are bought again. What is like nothing known is told in one
- * note.
+ * <p>A stock list always has some, so it is no error. If the name may be another spelling of a known one, a warning
+ * asks, because goods that are not counted are bought again. All other names are in one note.
  */
 final class StockNames {
 
@@ -46,7 +44,7 @@ final class StockNames {
             }
         }
         if (!strange.isEmpty()) {
-            tell(strange);
+            note(strange);
         }
     }
 
@@ -59,21 +57,15 @@ final class StockNames {
     }
 
     private void ask(StockLot lot, String meant) {
-        findings.warning(
-                lot.origin(),
-                "the item \"%s\" is neither offered nor used anywhere, so this stock is not counted%s"
-                        .formatted(lot.item(), NameCheck.proposal(lot.item(), meant)));
+        findings.warning(lot.origin(), PlanMessages.unknownStock(lot.item(), meant));
     }
 
-    private void tell(List<StockLot> strange) {
-        String names = strange.stream()
+    private void note(List<StockLot> strange) {
+        List<String> items = strange.stream()
                 .limit(NAMED)
                 .map(lot -> "\"" + lot.item() + "\"")
-                .collect(Collectors.joining(", "));
-        int more = strange.size() - NAMED;
-        findings.note(
-                strange.get(0).origin(),
-                "in stock, but neither offered nor used anywhere, and not counted: %s%s"
-                        .formatted(names, more > 0 ? " and %d more".formatted(more) : ""));
+                .toList();
+        int more = Math.max(0, strange.size() - NAMED);
+        findings.note(strange.get(0).origin(), PlanMessages.strangeStock(items, more));
     }
 }

@@ -17,7 +17,7 @@ import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.SuppliersSheet;
 
-/** Suppliers: by their rows, and those who have none by their offers. */
+/** The suppliers of a book, from their rows, or from their offers if they have no row. */
 final class SupplierBook {
 
     private final Map<String, SupplierRow> rows;
@@ -59,14 +59,19 @@ final class SupplierBook {
             } else if (!rows.containsKey(key) && !known.currency().equals(offer.currency()) && unclear.add(key)) {
                 findings.warning(
                         offer.origin(),
-                        "%s has no row in Suppliers and offers in %s and %s; taken to invoice in %s. Give him a row with his Currency"
-                                .formatted(known.name(), known.currency(), offer.currency(), known.currency()));
+                        SupplierMessages.severalCurrencies(
+                                known.name(),
+                                known.currency().getCurrencyCode(),
+                                offer.currency().getCurrencyCode()));
             }
         }
         return suppliers;
     }
 
-    /** What a supplier invoices in: by his row, else what all his offers are in; empty if he has neither. */
+    /**
+     * The currency that a supplier invoices in: from their row, else that of all their offers; empty if they have
+     * neither.
+     */
     private Optional<CurrencyUnit> invoicedIn(SupplierRow row, Set<CurrencyUnit> ofOffers) {
         CurrencySign sign = row.sign();
         if (row.currency().isPresent() || (row.namesCurrency() && sign == null)) {
@@ -78,9 +83,7 @@ final class SupplierBook {
         }
         if (possible.size() != 1 && (sign != null || !ofOffers.isEmpty())) {
             findings.error(
-                    row.row().origin(SuppliersSheet.CURRENCY_OF_INVOICE),
-                    "it is not clear which currency %s invoices in; fill Currency with a code such as EUR"
-                            .formatted(row.name()));
+                    row.row().origin(SuppliersSheet.CURRENCY_OF_INVOICE), SupplierMessages.unclearCurrency(row.name()));
         }
         return possible.stream().findFirst();
     }

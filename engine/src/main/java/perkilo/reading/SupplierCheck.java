@@ -8,7 +8,7 @@ import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.reading.table.Findings;
 
-/** Whether a supplier's charges fit his delivery term and each other. */
+/** Checks that the charges of suppliers fit their delivery terms and each other. */
 final class SupplierCheck {
 
     private final Book book;
@@ -23,9 +23,7 @@ final class SupplierCheck {
         for (Supplier supplier : book.suppliers().values()) {
             Figure charge = supplier.smallOrderCharge();
             if (charge != null && supplier.minimumOrderValue() == null) {
-                findings.warning(
-                        charge.origin(),
-                        "Small-order charge is given, but Minimum order value is not, so it is never charged");
+                findings.warning(charge.origin(), SupplierMessages.chargeWithoutMinimum());
             }
             DeliveryTerm terms = supplier.terms();
             if (terms != null) {
@@ -59,19 +57,13 @@ final class SupplierCheck {
 
     private void onCarriage(Figure freight, String column, DeliveryTerm terms) {
         if (!freight.isZero()) {
-            findings.warning(
-                    freight.origin(),
-                    ("%s is given; under %s the seller pays the freight to the port of destination, so this is taken as that"
-                                    + " from the port on, and counts")
-                            .formatted(column, terms));
+            findings.warning(freight.origin(), SupplierMessages.freightFromPort(column, terms.name()));
         }
     }
 
     private void contradiction(@Nullable Figure charge, String column, String what, DeliveryTerm terms) {
         if (charge != null && !charge.isZero()) {
-            findings.warning(
-                    charge.origin(),
-                    "%s is given, but under %s the seller bears the %s; it is left out".formatted(column, terms, what));
+            findings.warning(charge.origin(), SupplierMessages.sellerPays(column, terms.name(), what));
         }
     }
 }

@@ -2,6 +2,7 @@ package perkilo.reading;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.DeliveryTerm;
@@ -13,11 +14,11 @@ import perkilo.reading.table.TableRow;
 import perkilo.schema.SuppliersSheet;
 
 /**
- * A supplier's row, whose currency may have to come from his offers.
+ * A supplier's row, whose currency may have to come from their offers.
  *
  * @param name as typed
- * @param row where the rest stands
- * @param sign what the currency column says; null where it is blank or was reported
+ * @param row the row
+ * @param sign the text of the currency column; null if it is blank or was reported
  */
 record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
 
@@ -30,12 +31,12 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
         return row.origin(SuppliersSheet.SUPPLIER);
     }
 
-    /** Whether the row names a currency, be it wrongly. */
+    /** Whether the row names a currency, even if wrongly. */
     boolean namesCurrency() {
         return !row.isBlank(SuppliersSheet.CURRENCY_OF_INVOICE);
     }
 
-    /** The currency, if the row settles it; a dollar sign alone is settled only by the offers. */
+    /** The currency, if the row makes it clear; a dollar sign alone is decided by the offers. */
     Optional<CurrencyUnit> currency() {
         return sign != null && sign.isClear() ? Optional.of(sign.meanings().get(0)) : Optional.empty();
     }
@@ -63,17 +64,10 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
         }
         DeliveryTerm term = DeliveryTerm.parse(text).orElse(null);
         if (term == null) {
-            row.findings()
-                    .error(
-                            row.origin(SuppliersSheet.TERMS),
-                            "Terms is \"%s\", which is not a delivery term; expected one of %s"
-                                    .formatted(text, words()));
+            List<String> terms =
+                    Stream.of(DeliveryTerm.values()).map(Enum::name).toList();
+            row.findings().error(row.origin(SuppliersSheet.TERMS), SupplierMessages.notATerm(text, terms));
         }
         return term;
-    }
-
-    private static String words() {
-        return String.join(
-                ", ", List.of(DeliveryTerm.values()).stream().map(Enum::name).toList());
     }
 }

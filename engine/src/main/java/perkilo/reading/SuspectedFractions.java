@@ -14,18 +14,18 @@ import perkilo.schema.SettingsSheet;
 import perkilo.schema.SuppliersSheet;
 
 /**
- * Rates in plain cells that are hardly meant, as they are so low: somebody typed 0.55 for 55 %.
+ * Finds percentages in plain cells that are too low to be meant: 0.55 typed for 55 %.
  *
- * <p>Columns whose ordinary rates reach down to where fractions of them begin are left out, as nothing tells the two
- * apart: insurance, handling loss, fill loss, pieces spoiled, active matter, use levels and legal limits.
+ * <p>Columns whose usual percentages are as low as fractions are left out, because the two cannot be distinguished:
+ * insurance, handling loss, fill loss, pieces spoiled, active matter, use levels and legal limits.
  */
 final class SuspectedFractions {
 
     /**
-     * Below which per cent a rate is suspicious (common practice, no source). Margins, taxes, duty, overhead and
-     * credits are one per cent or more, where there are any. An overfill and a bank's margin of half a per cent are
-     * ordinary: there it takes less than a tenth of one, which is finer than a filler is set and cheaper than banks
-     * are, while as fractions of what is ordinary they are all below that tenth, which would be 10 %.
+     * The percentage below which a rate is suspicious (common practice, no source). Margins, taxes, duty, overhead and
+     * credits are 1 % or more, if there are any. An overfill or a bank's margin of 0.5 % is usual, so there the limit
+     * is 0.1 %: fillers are not set finer and banks are not cheaper, and the usual rates typed as fractions are all
+     * below it, because 0.1 as a fraction is 10 %.
      */
     private static final Map<Column, BigDecimal> BELOW = below();
 
@@ -52,7 +52,7 @@ final class SuspectedFractions {
         return below;
     }
 
-    /** Warns of the rates of a row that are suspicious. */
+    /** Warns of each suspicious rate of a row. */
     static void warn(TableRow row) {
         for (Column column : row.table().columns().keySet()) {
             if (BELOW.containsKey(column)) {
@@ -63,7 +63,7 @@ final class SuspectedFractions {
     }
 
     /**
-     * What is to be said of a rate; empty if it is not suspicious.
+     * The message about a rate; empty if it is not suspicious.
      *
      * @param rate as it was read; null where it is blank or was reported
      */
@@ -78,7 +78,6 @@ final class SuspectedFractions {
         }
         String read = Percents.words(rate.value());
         String meant = Percents.words(typed);
-        return Optional.of("%s is %s, which means %s %%; type %s for %s %%, or format the cell as a percentage"
-                .formatted(column.header(), read, read, meant, meant));
+        return Optional.of(QuantityMessages.fraction(column.header(), read, meant));
     }
 }

@@ -9,8 +9,8 @@ import java.util.function.Supplier;
 import perkilo.names.Names;
 
 /**
- * The names of one kind of thing: of those that were read, and of those whose rows have errors of their own. The latter
- * are looked up when a name is not among the former, as a long list has many rows.
+ * The known names of one kind of thing, including those whose rows have errors. The rows are searched only if a name is
+ * not found without them, because a long list has many rows.
  */
 final class Vocabulary {
 
@@ -20,17 +20,17 @@ final class Vocabulary {
     private boolean complete;
 
     /**
-     * Names.
+     * A vocabulary.
      *
-     * @param read of the things that were read
-     * @param inRows as they stand in rows, whatever else is wrong with these
+     * @param read the names of the things that were read
+     * @param inRows the names in all rows, even in those with errors
      */
     Vocabulary(Collection<String> read, Supplier<List<String>> inRows) {
         this.inRows = inRows;
         read.forEach(this::add);
     }
 
-    /** Whether something is called so. */
+    /** Whether a thing has this name. */
     boolean has(String name) {
         String key = Names.key(name);
         if (!keys.contains(key) && !complete) {

@@ -24,10 +24,10 @@ import perkilo.xlsx.grid.Grid;
  */
 final class WideRates {
 
-    /** What the bank is called as a source. */
+    /** The name of the bank as a source. */
     static final String SOURCE = "European Central Bank";
 
-    /** What every rate of the bank is priced from. */
+    /** The currency that every rate of the bank is from. */
     static final CurrencyUnit EURO = Currencies.of("EUR");
 
     private final Grid grid;
@@ -62,7 +62,8 @@ final class WideRates {
         }
         top.tailMap(top.firstKey(), false).forEach((column, cell) -> {
             if (!currencies.containsKey(column)) {
-                findings.warning(grid.origin(grid.rows().first(), column), unknown(cell.text()));
+                findings.warning(
+                        grid.origin(grid.rows().first(), column), RateTableMessages.unknownCurrency(cell.text()));
             }
         });
         WideRates reader = new WideRates(grid, top.firstKey(), currencies, findings);
@@ -72,19 +73,13 @@ final class WideRates {
         return reader.rates;
     }
 
-    /** What is said of rates of a currency that ISO 4217 does not list, or not yet. */
-    static String unknown(String code) {
-        return "\"%s\" is no currency that is known here; its rates are left out".formatted(code);
-    }
-
     private void row(int row, NavigableMap<Integer, Cell> cells) {
         LocalDate day = day(cells.getOrDefault(dateColumn, Cell.BLANK));
         if (day == null) {
             findings.error(
                     grid.origin(row, dateColumn),
-                    "Date is \"%s\", which is not a date; expected such as 2026-11-20"
-                            .formatted(
-                                    cells.getOrDefault(dateColumn, Cell.BLANK).text()));
+                    RateTableMessages.notADate(
+                            cells.getOrDefault(dateColumn, Cell.BLANK).text()));
             return;
         }
         currencies.forEach((column, currency) -> {
@@ -99,8 +94,7 @@ final class WideRates {
         BigDecimal number = cell.number();
         if (number == null || number.signum() <= 0) {
             findings.error(
-                    grid.origin(row, column),
-                    "the rate of %s is \"%s\"; expected a number above zero".formatted(currency, cell.text()));
+                    grid.origin(row, column), RateTableMessages.notARate(currency.getCurrencyCode(), cell.text()));
         } else if (!currency.equals(EURO)) {
             rates.add(new DatedRate(EURO, currency, new Figure(number, grid.origin(row, column), null), day, SOURCE));
         }

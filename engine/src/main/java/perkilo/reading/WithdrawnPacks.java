@@ -2,7 +2,6 @@ package perkilo.reading;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Collectors;
 import perkilo.model.Book;
 import perkilo.offers.KnownLists;
 import perkilo.offers.Offer;
@@ -10,11 +9,11 @@ import perkilo.offers.SupplierLists;
 import perkilo.reading.table.Findings;
 
 /**
- * Packs that a supplier's newest list no longer has, although an older one of his had them.
+ * Packs that are missing on a supplier's newest list, although an older list of theirs had them.
  *
- * <p>They may still be bought: a list may be a part of what he sells, and nothing newer supersedes their prices. But
- * that is not known, so each is named where it could be bought. A newer list that has less than half of an older one's
- * items is not its successor, and lacks nothing: see {@link SupplierLists#successorOf}.
+ * <p>Their prices are still used, because a list may be partial and no newer price replaces them. That is uncertain, so
+ * there is a warning for each pack that could be bought. A newer list with less than half of the items of an older one
+ * is not its successor, so nothing is missing on it: see {@link SupplierLists#successorOf}.
  */
 final class WithdrawnPacks {
 
@@ -24,9 +23,9 @@ final class WithdrawnPacks {
     private final KnownLists lists;
 
     /**
-     * The lists of all suppliers who sent more than one.
+     * Ready to compare the lists of all suppliers who sent more than one.
      *
-     * @param rows of all lists and of the workbook, which is no list
+     * @param rows the rows of all lists and of the workbook, which is not a list
      */
     WithdrawnPacks(List<OfferRow> rows, LocalDate costingDate) {
         lists = KnownLists.ofSeveral(rows.stream()
@@ -42,7 +41,7 @@ final class WithdrawnPacks {
                 && !row.row().table().grid().ofBook();
     }
 
-    /** Warns of those that are used and could be bought; in one warning where a newer list lacks many. */
+    /** Warns of packs that are used and could be bought; in one warning if many are missing on a list. */
     void report(Book book, BookChecks.Items items, Findings findings) {
         if (lists.isEmpty()) {
             return;
@@ -61,23 +60,16 @@ final class WithdrawnPacks {
     }
 
     private static String text(Offer offer, SupplierLists.Named newest) {
-        return "\"%s\" in packs of %s is not on %s's newest list, %s of %s; this price of %s may still be bought at, as a list may be a part of what he sells: ask him"
-                .formatted(offer.item(), offer.pack(), offer.supplier(), newest.file(), newest.day(), offer.quotedOn());
+        return OfferMessages.notOnNewestList(
+                offer.item(), offer.pack(), offer.supplier(), newest.file(), newest.day(), offer.quotedOn());
     }
 
     private static String text(List<Offer> gone, SupplierLists.Named newest) {
-        String packs = gone.stream()
+        List<String> packs = gone.stream()
                 .limit(NAMED)
-                .map(offer -> "\"%s\" in packs of %s".formatted(offer.item(), offer.pack()))
-                .collect(Collectors.joining(", "));
-        int more = gone.size() - NAMED;
-        return "%d packs of this list are not on %s's newest list, %s of %s: %s%s; they may still be bought at their older prices, as a list may be a part of what he sells: ask him"
-                .formatted(
-                        gone.size(),
-                        gone.get(0).supplier(),
-                        newest.file(),
-                        newest.day(),
-                        packs,
-                        more > 0 ? " and %d more".formatted(more) : "");
+                .map(offer -> "\"" + offer.item() + "\" in packs of " + offer.pack())
+                .toList();
+        return OfferMessages.notOnNewestList(
+                packs, gone.size() - packs.size(), gone.get(0).supplier(), newest.file(), newest.day());
     }
 }

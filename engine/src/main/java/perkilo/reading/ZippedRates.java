@@ -14,12 +14,13 @@ import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.grid.UnreadableFileException;
 
 /**
- * A file of rates as a plain file: the one table in a ZIP file is unpacked into a folder of its own, which goes away
- * afterwards; every other file stands for itself, workbooks too.
+ * A file of rates as a plain file: the one table in a ZIP file is unpacked into a folder of its own, which is deleted
+ * afterwards; every other file, workbooks too, is read as it is.
  */
 final class ZippedRates implements AutoCloseable {
 
-    private static final int MOST_BYTES = 200_000_000;
+    private static final int MOST_MEGABYTES = 200;
+    private static final int MOST_BYTES = MOST_MEGABYTES * 1_000_000;
 
     private final Path file;
     private final @Nullable Path folder;
@@ -67,18 +68,14 @@ final class ZippedRates implements AutoCloseable {
         List<ZipEntry> tables = new ArrayList<>();
         zip.stream().filter(ZippedRates::isTable).forEach(tables::add);
         if (tables.size() != 1) {
-            throw new UnreadableFileException(
-                    file,
-                    "is a ZIP file with %d tables in it; expected one CSV or XML file with exchange rates"
-                            .formatted(tables.size()));
+            throw new UnreadableFileException(RateTableMessages.tablesInZip(file, tables.size()));
         }
         Path folder = Files.createTempDirectory("perkilo-rates");
         ZippedRates unpacked = new ZippedRates(folder.resolve(nameOf(tables.get(0))), folder);
         try (InputStream content = zip.getInputStream(tables.get(0))) {
             byte[] bytes = content.readNBytes(MOST_BYTES + 1);
             if (bytes.length > MOST_BYTES) {
-                throw new UnreadableFileException(
-                        file, "is a ZIP file that unpacks to more than 200 MB; unpack it first");
+                throw new UnreadableFileException(RateTableMessages.zipTooLarge(file, MOST_MEGABYTES));
             }
             Files.write(unpacked.file, bytes);
             return unpacked;

@@ -40,7 +40,7 @@ final class LegacyCurrencyTest {
                                 * Double.parseDouble(shea.get("needed").asText()),
                         Percentage.withPercentage(0.01)); // an invoice is in whole cents
         assertThat(answer.get("messages").toString())
-                .contains("the euro has replaced " + currency, rate + " " + currency + " for 1 EUR, fixed by law");
+                .contains("The euro has replaced " + currency, rate + " " + currency + " for 1 EUR, fixed by law");
     }
 
     @Test

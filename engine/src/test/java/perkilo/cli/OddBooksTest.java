@@ -83,7 +83,7 @@ final class OddBooksTest {
                 odd(
                         "a hidden column",
                         sound().before("Offers", "<cols><col min=\"6\" max=\"6\" hidden=\"1\"/></cols>"),
-                        "warning Offers!F1: the column \"Price\" is hidden, and what stands in it counts; unhide it and look it through"),
+                        "warning Offers!F1: The column \"Price\" is hidden but is read. Unhide and check it."),
                 odd(
                         "a hidden sheet of lower prices",
                         lowerPrices("hidden"),
@@ -128,48 +128,50 @@ final class OddBooksTest {
                 odd(
                         "two numbers that are none",
                         sound().set("Offers", "F2", "<c><v>1E400</v></c>").set("Offers", "F3", "<c><v>NaN</v></c>"),
-                        "error Offers!F2: Price is a number too large to be meant",
-                        "error Offers!F3: Price is \"NaN\", which is not a number; type it again"),
+                        "error Offers!F2: Price is a number too large to be meant.",
+                        "error Offers!F3: Price is \"NaN\", which is not a number; type it again."),
                 odd(
                         "what can mean two things",
                         sound().set("Offers", "F2", text("1,250")).set("Settings", "B3", text("03/04/2026")),
-                        "error Settings!B3: Costing date is \"03/04/2026\", which can mean 2026-04-03 or 2026-03-04; type it as 2026-04-03",
-                        "error Offers!F2: Price is \"1,250\", which can mean 1250 or 1.25; type it as a number"),
+                        "error Settings!B3: Costing date is \"03/04/2026\", which can mean 2026-04-03 or 2026-03-04. "
+                                + "Type the one that you mean.",
+                        "error Offers!F2: Price is \"1,250\", which can mean 1250 or 1.25. Type the one that you mean."),
                 odd(
                         "a text that is not there",
                         sound().set("Offers", "B2", "<c t=\"s\"><v>7777</v></c>"),
-                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again"),
+                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again."),
                 odd(
-                        "an error value",
+                        "an error value.",
                         sound().set("Offers", "F2", "<c t=\"e\"><v>#N/A</v></c>"),
-                        "error Offers!F2: Price is #N/A, an error value"),
+                        "error Offers!F2: Price is #N/A, an error value."),
                 odd(
                         "a circle of formulas without values",
                         sound().set("Offers", "F2", "<c><f>F4</f></c>").set("Offers", "F4", "<c><f>F2</f></c>"),
-                        "error Offers!F2: Price is a formula that refers to itself"),
+                        "error Offers!F2: Price is a formula that refers to itself."),
                 odd(
                         "a link without a value",
                         linked().set("Offers", "F2", "<c><f>[1]Prices!B2</f></c>"),
                         "error Offers!F2: Price is a formula without a saved value that cannot be computed here; "
-                                + "open the workbook in your spreadsheet program and save it"),
+                                + "open the workbook in your spreadsheet program and save it."),
                 odd(
                         "a letter of another alphabet",
                         sound().set("Balm", "B2", text("She\u0430 butter")),
-                        "error Balm!B2: the material \"She\u0430 butter\" has neither an offer nor a row in Materials; "
-                                + "did you mean \"Shea butter\"? The two only look alike: some letters are of another alphabet or invisible"),
+                        "error Balm!B2: The material \"She\u0430 butter\" has neither an offer nor a row in Materials. "
+                                + "Did you mean \"Shea butter\"? The two only look alike: some letters are of another alphabet or "
+                                + "invisible."),
                 odd(
                         "a million letters",
                         essay(),
-                        "error Offers!A2: Supplier is a text of 1,000,000 characters, more than a cell can hold; shorten it"),
+                        "error Offers!A2: Supplier is a text of 1,000,000 characters, more than a cell can hold; shorten it."),
                 odd(
                         "an essay in a cell for a number",
                         sound().set("Offers", "F2", text("as agreed ".repeat(3_000))),
-                        "error Offers!F2: Price is \"%s…\", which is not a number; type the figure alone, such as 1.74"
+                        "error Offers!F2: Price is \"%s…\", which is not a number. Type the figure alone, such as 1.74."
                                 .formatted("as agreed ".repeat(8))),
                 odd(
                         "a cell twice",
                         sound().set("Offers", "F2", "<c><v>6.5</v></c><c r=\"F2\"><v>1.5</v></c>"),
-                        "error Offers!F2: Price is in the file twice, so the file is damaged; type it again"));
+                        "error Offers!F2: Price is in the file twice, so the file is damaged; type it again."));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -260,7 +260,7 @@ final class PortfolioTest {
 
         assertThat(run.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(run.err())
-                .startsWith("error words.csv: holds no price list")
+                .startsWith("error words.csv: No price list was recognised in this file. ")
                 .contains("1 error; nothing was written.");
         assertThat(results()).isEmpty();
     }

@@ -260,7 +260,7 @@ final class PricesCommandTest {
                         .exit())
                 .isZero();
         unitCosts("2026-11-20");
-        assertThat(err).contains("292 days before the costing date; the limit is 180 days, ask for a new quote");
+        assertThat(err).contains("292 days older than the costing date; the limit is 180 days. Ask for a new quote.");
     }
 
     @Test

@@ -141,7 +141,7 @@ final class PublishedHistoryTest {
         assertThatThrownBy(() -> read(words))
                 .isInstanceOf(IOException.class)
                 .hasMessageEndingWith(
-                        "words.zip is a ZIP file with 0 tables in it; expected one CSV or XML file with exchange rates");
+                        "words.zip is a ZIP file with 0 tables. It must hold one CSV or XML file with exchange rates.");
 
         Path cut = folder.resolve("cut.zip");
         byte[] whole = Files.readAllBytes(words);

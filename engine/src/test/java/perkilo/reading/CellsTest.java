@@ -49,21 +49,21 @@ final class CellsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "F2|12,5O|Offers!F2: Price is \"12,5O\", which is not a number; type the figure alone, such as 1.74",
-                "F2|on request|Offers!F2: Price is \"on request\", which is not a number; type the figure alone, such as 1.74",
-                "F2|1,250|Offers!F2: Price is \"1,250\", which can mean 1250 or 1.25; type it as a number",
-                "F2|-3|Offers!F2: Price is \"-3\"; expected zero or more",
-                "F2||Offers!F2: Price is missing; expected an amount, such as 1.74",
-                "C2|0|Offers!C2: Pack size is \"0\"; expected above zero",
-                "C2|25 lb|Offers!C2: Pack size is in lb, but Pack unit says kg",
-                "D2|barrel|Offers!D2: Pack unit is \"barrel\", which is not a known unit; expected kg, g, lb, oz, L, mL, US gal or each",
-                "D2||Offers!D2: Pack unit is missing; expected a unit such as kg, L or each",
-                "G2|crate|Offers!G2: Price per is \"crate\", which is not understood; expected pack, kg, 100 g, g, lb, oz, L, US gal or each",
-                "G2||Offers!G2: it is not said what the price of 6.5 is for; fill Price per with pack, kg …",
-                "G2|each|Offers!G2: the price is per each, but the pack is measured in kg",
-                "H2|EURO2|Offers!H2: Currency is \"EURO2\", which is not a known currency; expected an ISO 4217 code such as EUR",
-                "F2|$ 7|Offers!F2: Price is in $, but Currency says EUR",
-                "F2|7 USD/lb|Offers!F2: Price is per lb, but Price per says kg"
+                "F2|12,5O|Offers!F2: Price is \"12,5O\", which is not a number. Type the figure alone, such as 1.74.",
+                "F2|on request|Offers!F2: Price is \"on request\", which is not a number. Type the figure alone, such as 1.74.",
+                "F2|1,250|Offers!F2: Price is \"1,250\", which can mean 1250 or 1.25. Type the one that you mean.",
+                "F2|-3|Offers!F2: Price is \"-3\". It must be zero or more.",
+                "F2||Offers!F2: Price is missing. Type an amount, such as 1.74.",
+                "C2|0|Offers!C2: Pack size is \"0\". It must be above zero.",
+                "C2|25 lb|Offers!C2: Pack size is in lb, but Pack unit says kg. Correct one of them.",
+                "D2|barrel|Offers!D2: Pack unit is \"barrel\", which is not a known unit. Use kg, g, lb, oz, L, mL, US gal or each.",
+                "D2||Offers!D2: Pack unit is missing. Type a unit such as kg, L or each.",
+                "G2|crate|Offers!G2: Price per is \"crate\", which is not recognised. Use pack, kg, 100 g, g, lb, oz, L, US gal or each.",
+                "G2||Offers!G2: Is 6.5 the price of one pack or of 1 kg? Type pack or kg in a column Price per.",
+                "G2|each|Offers!G2: The price is per each, but the pack is measured in kg. Correct one of them.",
+                "H2|EURO2|Offers!H2: Currency is \"EURO2\", which is not a known currency. Type an ISO 4217 code such as EUR.",
+                "F2|$ 7|Offers!F2: Price is in $, but Currency says EUR. Correct one of them.",
+                "F2|7 USD/lb|Offers!F2: Price is per lb, but Price per says kg. Correct one of them."
             })
     void an_offer_that_cannot_be_used(String cell, String text, String expected) {
         assertThat(TestBook.sound()
@@ -77,8 +77,8 @@ final class CellsTest {
         assertThat(TestBook.sound()
                         .set("Offers", "F2", LocalDate.of(2026, 5, 3))
                         .findings())
-                .contains("error Offers!F2: Price is the date 2026-05-03; "
-                        + "give the cell a number format and type the number again");
+                .contains("error Offers!F2: Price is the date 2026-05-03. Format the cell as a number, and type the "
+                        + "number again.");
     }
 
     @Test
@@ -95,14 +95,14 @@ final class CellsTest {
     @Test
     void an_error_value_is_an_error() {
         assertThat(TestBook.sound().set("Offers", "F2", "=1/0").findings())
-                .contains("error Offers!F2: Price is #DIV/0!, an error value");
+                .contains("error Offers!F2: Price is #DIV/0!, an error value.");
         assertThat(TestBook.sound()
                         .with(book -> {
                             XSSFCell cell = book.getSheet("Offers").getRow(1).getCell(5);
                             cell.setCellErrorValue(org.apache.poi.ss.usermodel.FormulaError.NA);
                         })
                         .findings())
-                .contains("error Offers!F2: Price is #N/A, an error value");
+                .contains("error Offers!F2: Price is #N/A, an error value.");
     }
 
     @Test
@@ -111,7 +111,7 @@ final class CellsTest {
                         .set("Offers", "F2", "=F3")
                         .set("Offers", "F3", "=F2")
                         .findings())
-                .contains("error Offers!F2: Price is a formula that refers to itself");
+                .contains("error Offers!F2: Price is a formula that refers to itself.");
     }
 
     @Test
@@ -151,7 +151,7 @@ final class CellsTest {
                                 .getCTCell()
                                 .setV("1E400"))
                         .findings())
-                .contains("error Offers!F2: Price is a number too large to be meant");
+                .contains("error Offers!F2: Price is a number too large to be meant.");
     }
 
     @Test
@@ -164,7 +164,7 @@ final class CellsTest {
                                 .setV("9999"))
                         .findings())
                 .contains(
-                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again");
+                        "error Offers!B2: Item is a reference to a text that is missing in the workbook, so the file is damaged; type the text again.");
     }
 
     @Test
@@ -217,7 +217,7 @@ final class CellsTest {
     @Test
     void a_sign_of_several_currencies_needs_settling() {
         TestBook yen = TestBook.sound().set("Offers", "H2", "¥");
-        assertThat(yen.findings()).contains("error Offers!F2: \"¥\" can mean JPY or CNY; fill Currency with the code");
+        assertThat(yen.findings()).contains("error Offers!F2: \"¥\" can mean JPY or CNY. Fill Currency with the code.");
 
         TestBook dollar = TestBook.sound()
                 .drop("Suppliers")
@@ -226,7 +226,8 @@ final class CellsTest {
                         "Offers",
                         List.of("Supplier", "Item", "Pack size", "Pack unit", "Price", "Price per"),
                         List.of("Fen", "Shea butter", 25, "kg", "$6.50", "kg"));
-        assertThat(dollar.findings()).contains("warning Offers!E2: \"$\" is taken for US dollars; say USD to be clear");
+        assertThat(dollar.findings())
+                .contains("warning Offers!E2: \"$\" is assumed to mean US dollars. Type USD to be clear.");
 
         TestBook canadian = TestBook.sound()
                 .sheet("Settings", List.of("Setting", "Value"), List.of("Home currency", "CAD"))
@@ -242,7 +243,8 @@ final class CellsTest {
     @Test
     void a_number_format_that_contradicts_the_currency_is_a_warning() {
         assertThat(TestBook.sound().set("Offers", "F2", 6.5, "\"$\"#,##0.00").findings())
-                .contains("warning Offers!F2: Price is in $, but Currency says EUR; the number format is ignored");
+                .contains(
+                        "warning Offers!F2: Price is formatted in $, but Currency says EUR. The number format is ignored.");
     }
 
     @Test
@@ -259,10 +261,12 @@ final class CellsTest {
     @Test
     void a_date_that_can_be_two_days_is_an_error() {
         assertThat(TestBook.sound().set("Settings", "B3", "03/04/2026").findings())
-                .contains("error Settings!B3: Costing date is \"03/04/2026\", which can mean 2026-04-03 or 2026-03-04; "
-                        + "type it as 2026-04-03");
+                .contains("error Settings!B3: Costing date is \"03/04/2026\", which can mean 2026-04-03 or 2026-03-04. "
+                        + "Type the one that you mean.");
         assertThat(TestBook.sound().set("Settings", "B3", 46346).findings())
-                .contains("error Settings!B3: Costing date is \"46346\", which is not a date; type it as 2026-11-20");
+                .contains(
+                        "error Settings!B3: Costing date is \"46346\", which is not a date. Type it as year-month-day, "
+                                + "such as 2027-01-31.");
         assertThat(TestBook.sound()
                         .set("Settings", "B3", "3 Apr 2026")
                         .read()

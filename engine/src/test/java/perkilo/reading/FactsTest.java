@@ -23,9 +23,9 @@ import perkilo.origin.Figure;
 import perkilo.schema.MaterialsSheet;
 
 /**
- * What is typed of a material is what is known of it.
+ * The facts that are typed for a material are the facts that are read.
  *
- * <p>A new fact is tested here without a line of this test: each is typed as its own example shows it.
+ * <p>A new fact is tested here without a change of this test: each is typed as its own example shows it.
  */
 final class FactsTest {
 
@@ -111,9 +111,9 @@ final class FactsTest {
         assertThat(footprint("Carbon footprint (g CO2e/kg)", 2400).value()).isEqualByComparingTo("2.4");
     }
 
-    /** Zero is a figure that somebody stands for; a blank is none. */
+    /** Zero is a known figure; a blank is not. */
     @ParameterizedTest
-    @CsvSource({"0, ''", "-0.5, 'error Materials!B2: Carbon footprint kg CO2e/kg is -0.5; expected zero or more'"})
+    @CsvSource({"0, ''", "-0.5, 'error Materials!B2: Carbon footprint kg CO2e/kg is -0.5. It must be zero or more.'"})
     void a_carbon_footprint_is_zero_or_more(double typed, String message) {
         var read = TestBook.sound()
                 .sheet("Materials", List.of("Material", "Carbon footprint"), List.of("Shea butter", typed))

@@ -18,9 +18,13 @@ final class FormulasTest {
     @Test
     void a_formula_must_add_up_to_100() {
         assertThat(TestBook.sound().set("Balm", "C3", 59.5).findings())
-                .containsExactly("error Balm!C1: \"Balm\" sums to 99.5 %, 0.5 % too little; expected 100 %");
+                .containsExactly(
+                        "error Balm!C1: \"Balm\" adds up to 99.5 %, which is 0.5 % too little. Correct its lines so "
+                                + "that they add up to 100 %.");
         assertThat(TestBook.sound().set("Balm", "C3", 60.006).findings())
-                .containsExactly("error Balm!C1: \"Balm\" sums to 100.006 %, 0.006 % too much; expected 100 %");
+                .containsExactly(
+                        "error Balm!C1: \"Balm\" adds up to 100.006 %, which is 0.006 % too much. Correct its lines so "
+                                + "that they add up to 100 %.");
         assertThat(TestBook.sound().set("Balm", "C3", 60.005).findings()).isEmpty();
     }
 
@@ -30,8 +34,9 @@ final class FormulasTest {
                         .set("Balm", "C2", 0.4)
                         .set("Balm", "C3", 0.6)
                         .findings())
-                .containsExactly("error Balm!C1: \"Balm\" sums to 1 %; are these fractions? "
-                        + "Format the cells as percentages, or type 2.5 for 2.5 %");
+                .containsExactly(
+                        "error Balm!C1: \"Balm\" adds up to 1 %. Are these fractions? Format the cells as percentages, "
+                                + "or type 2.5 for 2.5 %.");
     }
 
     @Test
@@ -40,18 +45,20 @@ final class FormulasTest {
                         .set("Balm", "C2", 0.4, "0%")
                         .set("Balm", "C3", 0.6)
                         .findings())
-                .containsExactly("error Balm!C1: \"Balm\" sums to 40.6 %; are these fractions? "
-                        + "Format the cells as percentages, or type 2.5 for 2.5 %");
+                .containsExactly("error Balm!C1: \"Balm\" adds up to 40.6 %. Are these fractions? Format the cells as "
+                        + "percentages, or type 2.5 for 2.5 %.");
     }
 
     @Test
     void fractions_are_suspected_beside_the_line_that_takes_the_balance() {
         assertThat(besideWater(0.10, 0.05).findings())
-                .containsExactly("warning Balm!C3: 0.1 is read as 0.1 %, and so on in Balm!C4; are these fractions? "
-                        + "Format the cells as percentages, or type 10 for 10 %");
+                .containsExactly(
+                        "warning Balm!C3: 0.1 is read as 0.1 %, and likewise in Balm!C4. Are these fractions? Format "
+                                + "the cells as percentages, or type 10 for 10 %.");
         assertThat(besideWater("0,10", "0.05").findings())
-                .containsExactly("warning Balm!C3: 0.1 is read as 0.1 %, and so on in Balm!C4; are these fractions? "
-                        + "Format the cells as percentages, or type 10 for 10 %");
+                .containsExactly(
+                        "warning Balm!C3: 0.1 is read as 0.1 %, and likewise in Balm!C4. Are these fractions? Format "
+                                + "the cells as percentages, or type 10 for 10 %.");
         assertThat(besideWater(0.6, 0.4).findings()).hasSize(1);
         assertThat(besideWater(0.015, 0.005).findings()).hasSize(1);
     }
@@ -59,11 +66,13 @@ final class FormulasTest {
     @Test
     void one_mere_number_is_suspicious_where_another_cell_says_per_cent() {
         assertThat(besideWater(0.10, 0.05).set("Balm", "C3", 0.10, "0%").findings())
-                .containsExactly("warning Balm!C4: 0.05 is read as 0.05 %, but Balm!C3 says 10 %; "
-                        + "are these fractions? Format the cells as percentages, or type 5 for 5 %");
+                .containsExactly(
+                        "warning Balm!C4: 0.05 is read as 0.05 %, but Balm!C3 says 10 %. Are these fractions? Format "
+                                + "the cells as percentages, or type 5 for 5 %.");
         assertThat(besideWater("0,10", "5 %").findings())
-                .containsExactly("warning Balm!C3: 0.1 is read as 0.1 %, but Balm!C4 says 5 %; "
-                        + "are these fractions? Format the cells as percentages, or type 10 for 10 %");
+                .containsExactly(
+                        "warning Balm!C3: 0.1 is read as 0.1 %, but Balm!C4 says 5 %. Are these fractions? Format the "
+                                + "cells as percentages, or type 10 for 10 %.");
     }
 
     @Test
@@ -106,7 +115,8 @@ final class FormulasTest {
                         .set("Balm", "C3", "q.s.")
                         .findings())
                 .containsExactly(
-                        "error Balm!C3: a second q.s. line, the first is in Balm!C2; only one can take the balance");
+                        "error Balm!C3: This is a second q.s. line; the first is in Balm!C2. Only one line can take the "
+                                + "balance, so type a percentage here, such as 0.3.");
     }
 
     @Test
@@ -119,20 +129,22 @@ final class FormulasTest {
                                 List.of("Sunflower oil", 60),
                                 List.of("Sunflower oil", 41.2))
                         .findings())
-                .containsExactly("error Balm!B2: the other lines of \"Balm\" already add up to 101.2 %, "
-                        + "so nothing is left for q.s.");
+                .containsExactly(
+                        "error Balm!B2: The other lines of \"Balm\" already add up to 101.2 %, so nothing is left for "
+                                + "q.s. Lower them to 100 % or less.");
     }
 
     @Test
     void a_level_that_is_missing_or_wrong_is_reported_once() {
         assertThat(TestBook.sound().set("Balm", "C3", "").findings())
-                .containsExactly("error Balm!C3: % w/w of \"Sunflower oil\" is missing; "
-                        + "type the percentage, or q.s. for the balance");
+                .containsExactly(
+                        "error Balm!C3: \"Sunflower oil\" has no % w/w. Type the percentage, or q.s. for the balance.");
         assertThat(TestBook.sound().set("Balm", "C3", -60).findings())
-                .containsExactly("error Balm!C3: % w/w is -60 %; expected from 0 to 100");
+                .containsExactly("error Balm!C3: % w/w is -60 %. It must be from 0 to 100.");
         assertThat(TestBook.sound().set("Balm", "C3", "sixty").findings())
-                .containsExactly("error Balm!C3: % w/w is \"sixty\", which is not a percentage or q.s.; "
-                        + "type the figure alone, such as 4");
+                .containsExactly(
+                        "error Balm!C3: % w/w is \"sixty\", which is not a percentage or q.s. Type the figure alone, "
+                                + "such as 4.");
     }
 
     @Test
@@ -147,14 +159,15 @@ final class FormulasTest {
     }
 
     @Test
-    void a_material_that_nobody_knows_is_an_error_with_a_proposal() {
+    void an_unknown_material_is_an_error_with_a_proposal() {
         assertThat(TestBook.sound().set("Balm", "B3", "Sunflwer oil").findings())
                 .containsExactly(
-                        "error Balm!B3: the material \"Sunflwer oil\" has neither an offer nor a row in Materials; "
-                                + "did you mean \"Sunflower oil\"?");
+                        "error Balm!B3: The material \"Sunflwer oil\" has neither an offer nor a row in Materials. Did "
+                                + "you mean \"Sunflower oil\"?");
         assertThat(TestBook.sound().set("Balm", "B3", "Squalane").findings())
                 .containsExactly(
-                        "error Balm!B3: the material \"Squalane\" has neither an offer nor a row in Materials");
+                        "error Balm!B3: The material \"Squalane\" has neither an offer nor a row in Materials. Add one "
+                                + "of them, or correct the name.");
     }
 
     @Test
@@ -164,14 +177,14 @@ final class FormulasTest {
     }
 
     @Test
-    void a_name_that_only_looks_the_same_is_told_apart() {
+    void a_name_that_only_looks_the_same_is_another_name() {
         assertThat(TestBook.sound().set("Balm", "B3", "Sunflоwer oil").findings()) // Cyrillic о
                 .containsExactly(
-                        "error Balm!B3: the material \"Sunflоwer oil\" has neither an offer nor a row in Materials; "
-                                + "did you mean \"Sunflower oil\"? The two only look alike: "
-                                + "some letters are of another alphabet or invisible",
-                        "warning Balm!B3: \"Sunflоwer oil\" only looks like \"Sunflower oil\" in Offers!B3: "
-                                + "some letters are of another alphabet or invisible");
+                        "error Balm!B3: The material \"Sunflоwer oil\" has neither an offer nor a row in Materials. Did "
+                                + "you mean \"Sunflower oil\"? The two only look alike: some letters are of another alphabet or "
+                                + "invisible.",
+                        "warning Balm!B3: \"Sunflоwer oil\" looks like \"Sunflower oil\" in Offers!B3 but is another "
+                                + "name: some letters are of another alphabet or invisible. Type it again.");
     }
 
     @Test
@@ -201,7 +214,7 @@ final class FormulasTest {
                         .sheet("More", List.of("Formula", "Material", "% w/w"), List.of("Balm", "Shea butter", 100))
                         .findings())
                 .containsExactly(
-                        "error More!A2: the formula \"Balm\" stands here a second time, the first is in Balm!C1; keep one");
+                        "error More!A2: The formula \"Balm\" is listed twice; the first is in Balm!C1. Keep one.");
     }
 
     @Test
@@ -219,19 +232,19 @@ final class FormulasTest {
         assertThat(TestBook.sound()
                         .sheet("Blend", List.of("Material", "% w/w"), List.of("Shea butter", 100))
                         .findings())
-                .containsExactly("note Blend: this sheet is called like one of results and is not read; "
-                        + "rename it if it is yours");
+                .containsExactly(
+                        "note Blend: This sheet has the name of a result sheet, so it is not read. Rename it if it is yours.");
     }
 
     @Test
     void without_a_formula_or_an_offer_nothing_can_be_done() {
         assertThat(TestBook.sound().drop("Balm").findings())
                 .contains(
-                        "error book.xlsx: holds no formula; expected a sheet with the columns Material and % w/w",
-                        "error Products!B2: the formula \"Balm\" is on no sheet");
+                        "error book.xlsx: No formula was recognised. Add a sheet with the columns Material and % w/w.",
+                        "error Products!B2: The formula \"Balm\" is on no sheet. Add it, or correct the name.");
         assertThat(TestBook.sound().drop("Offers").findings())
-                .contains("error book.xlsx: holds no offers; expected a sheet with the columns Supplier, Item, "
-                        + "Pack size, Pack unit, Price and Price per");
+                .contains("error book.xlsx: No price sheet was recognised. It needs the columns Supplier, Item, Pack "
+                        + "size, Pack unit, Price and Price per: add such a sheet, or rename your headers.");
     }
 
     /** The oils of the balm at some levels, in water. */

@@ -17,7 +17,7 @@ import perkilo.origin.Figure;
 import perkilo.origin.Reading;
 import perkilo.units.Measure;
 
-/** Tables are found by their headers, wherever they stand and however they are spelt. */
+/** Tables are found by their headers, wherever they are and however their headers are spelt. */
 final class HeadersTest {
 
     @Test
@@ -99,7 +99,7 @@ final class HeadersTest {
     }
 
     @Test
-    void a_header_that_is_nearly_one_of_ours_is_told() {
+    void a_header_that_resembles_a_column_is_reported() {
         assertThat(TestBook.sound()
                         .sheet(
                                 "Suppliers",
@@ -112,10 +112,10 @@ final class HeadersTest {
                                 List.of("Balm", 4, 0.5))
                         .findings())
                 .containsExactlyInAnyOrder(
-                        "warning Suppliers!D1: the column \"Frieght per order\" is not read. If it is meant for"
-                                + " \"Freight per order\" (freight for each order, at any weight), call it so",
-                        "warning Batches!B1: the column \"Vessel max pallets\" is not read. If it is meant for"
-                                + " \"Vessel max kg\" (the largest batch that the vessel takes), call it so");
+                        "warning Suppliers!D1: The column \"Frieght per order\" is not read. If you mean \"Freight per "
+                                + "order\" (freight for each order, at any weight), rename it.",
+                        "warning Batches!B1: The column \"Vessel max pallets\" is not read. If you mean \"Vessel max "
+                                + "kg\" (the largest batch that the vessel takes), rename it.");
     }
 
     @ParameterizedTest
@@ -190,12 +190,12 @@ final class HeadersTest {
                         .sheet("Batches", List.of("Formula", "Vessel max (barrels)"), List.of("Balm", 100))
                         .findings())
                 .containsExactly(
-                        "error Batches!B1: the unit \"barrels\" of Vessel max is not understood; expected kg",
-                        "error Batches!B2: Vessel max kg is in \"barrels\", but kg is expected");
+                        "error Batches!B1: The unit \"barrels\" of Vessel max is not recognised. Use kg.",
+                        "error Batches!B2: Vessel max kg is in \"barrels\". Type it in kg.");
     }
 
     @Test
-    void a_table_may_start_anywhere_with_blank_rows_and_columns_nobody_knows() {
+    void a_table_may_start_anywhere_with_blank_rows_and_unknown_columns() {
         Book book = sound(TestBook.sound()
                 .sheet(
                         "Balm",
@@ -235,8 +235,9 @@ final class HeadersTest {
         assertThat(TestBook.sound()
                         .sheet("Demand", List.of("Product", "Units"), List.of("Balm 30", 5))
                         .findings())
-                .containsExactly("error Demand!A1: the Demand table has no column \"Needed by\" "
-                        + "(the run is made in this day's month)");
+                .containsExactly(
+                        "error Demand!A1: The Demand table has no column \"Needed by\" (the run is made in this day's "
+                                + "month). Add it.");
     }
 
     /** Both tables know as many of the headers: the kind that comes first in the book's own order is taken. */
@@ -256,7 +257,7 @@ final class HeadersTest {
         assertThat(TestBook.sound()
                         .sheet("Runs", List.of("Product", "Units", "Units"), List.of("Balm 30", 500, 700))
                         .findings())
-                .containsExactly("error Runs!C1: \"Units\" is a second column for Units; keep one");
+                .containsExactly("error Runs!C1: \"Units\" is a second column for Units. Keep one.");
     }
 
     @Test
@@ -267,9 +268,10 @@ final class HeadersTest {
                         .set("Offers", "I2", "good")
                         .findings())
                 .as("said once, and not again for each row")
-                .containsExactly("error Offers!A1: the Offers table has no column \"Price\" "
-                        + "(the price from that quantity upwards); "
-                        + "not understood: \"Price (per kg) excl. VAT\" in Offers!F1, \"Our remarks\" in Offers!I1");
+                .containsExactly(
+                        "error Offers!A1: The Offers table has no column \"Price\" (the price from that quantity "
+                                + "upwards). These headers were not recognised: \"Price (per kg) excl. VAT\" in Offers!F1, \"Our "
+                                + "remarks\" in Offers!I1. If one of them is this column, rename it to \"Price\".");
         assertThat(TestBook.sound()
                         .sheet(
                                 "Offers",
@@ -278,12 +280,13 @@ final class HeadersTest {
                                 List.of("Tarnholt Oleo", "Sunflower oil", 20, "kg"),
                                 List.of("Jarrowglass", "Jar", 100, "each"))
                         .findings())
-                .containsExactly("error Offers!A1: the Offers table has no column \"Price\" "
-                        + "(the price from that quantity upwards)");
+                .containsExactly(
+                        "error Offers!A1: The Offers table has no column \"Price\" (the price from that quantity "
+                                + "upwards). Add it.");
     }
 
     @Test
-    void words_between_two_quotations_are_told_whole() {
+    void words_between_two_quotations_stay_whole() {
         assertThat(TestBook.sound()
                         .set("Balm", "A1", "Formula")
                         .set("Balm", "A2", "Balm")
@@ -291,9 +294,10 @@ final class HeadersTest {
                         .set("Balm", "C1", "Amount (g)")
                         .with(book -> book.setSheetName(book.getSheetIndex("Balm"), "Formulas"))
                         .findings())
-                .containsExactly("error Formulas!A1: the Formula table has no column \"% w/w\" "
-                        + "(of the material as supplied; q.s. for the one that takes the balance); "
-                        + "not understood: \"Amount (g)\" in Formulas!C1");
+                .containsExactly(
+                        "error Formulas!A1: The Formula table has no column \"% w/w\" (of the material as supplied; "
+                                + "q.s. for the one that takes the balance). These headers were not recognised: \"Amount (g)\" in "
+                                + "Formulas!C1. If one of them is this column, rename it to \"% w/w\".");
     }
 
     @ParameterizedTest
@@ -319,19 +323,23 @@ final class HeadersTest {
     void so_many_of_a_unit_are_refused_where_that_says_nothing_sure() {
         assertThat(TestBook.sound().set("Offers", "G2", "25 kg").findings())
                 .as("per 25 kg, or from 25 kg on?")
-                .containsExactly("error Offers!G2: Price per is \"25 kg\", which is not understood; "
-                        + "expected pack, kg, 100 g, g, lb, oz, L, US gal or each");
+                .containsExactly(
+                        "error Offers!G2: Price per is \"25 kg\", which is not recognised. Use pack, kg, 100 g, g, lb, "
+                                + "oz, L, US gal or each.");
         assertThat(TestBook.sound()
                         .set("Offers", "F2", "6,50 €/kg")
                         .set("Offers", "G2", "100 kg")
                         .findings())
-                .containsExactly("error Offers!F2: Price is per kg, but Price per says 100 kg");
+                .containsExactly("error Offers!F2: Price is per kg, but Price per says 100 kg. Correct one of them.");
         assertThat(TestBook.sound().set("Offers", "F1", "Price 100 kg").findings())
                 .as("per 100 kg, or from 100 kg on?")
-                .containsExactly("error Offers!A1: the Offers table has no column \"Price\" "
-                        + "(the price from that quantity upwards); not understood: \"Price 100 kg\" in Offers!F1");
+                .containsExactly(
+                        "error Offers!A1: The Offers table has no column \"Price\" (the price from that quantity "
+                                + "upwards). These headers were not recognised: \"Price 100 kg\" in Offers!F1. If one of them is "
+                                + "this column, rename it to \"Price\".");
         assertThat(TestBook.sound().set("Offers", "C1", "Pack size (per 100 g)").findings())
-                .contains("error Offers!C1: the unit \"per 100 g\" of Pack size is not understood");
+                .contains(
+                        "error Offers!C1: The unit \"per 100 g\" of Pack size is not recognised. Correct it, or delete it.");
     }
 
     /** The offer of shea butter, with a header, a price and what its own column says that it is for. */
@@ -372,7 +380,7 @@ final class HeadersTest {
     @Test
     void a_row_that_lost_its_key_is_left_out_with_a_warning() {
         assertThat(TestBook.sound().set("Offers", "A2", "").findings())
-                .contains("warning Offers!A2: Supplier is blank, so this row is not read");
+                .contains("warning Offers!A2: Supplier is blank, so this row is not read. Fill it if the row counts.");
     }
 
     private static Book sound(TestBook book) {

@@ -43,16 +43,18 @@ final class OffersTest {
     void a_larger_quantity_that_costs_more_is_a_warning() {
         assertThat(offers(shea("", 6.5, OCTOBER), shea(100, 6.6, OCTOBER)).findings())
                 .containsExactly(
-                        "warning Offers!F3: the price from 100 kg is above that from a smaller quantity in Offers!F2");
+                        "warning Offers!F3: The price from 100 kg is above the price from a smaller quantity in "
+                                + "Offers!F2. Check both.");
     }
 
     @Test
     void two_prices_for_one_break() {
         assertThat(offers(shea("", 6.5, OCTOBER), shea("", 6.4, OCTOBER)).findings())
-                .containsExactly("error Offers!F3: a second price from the same quantity, the first is in Offers!F2; "
-                        + "keep one, or give each its date of quote");
+                .containsExactly(
+                        "error Offers!F3: This is a second price from the same quantity; the first is in Offers!F2. "
+                                + "Keep one, or type the date of each quote.");
         assertThat(offers(shea("", 6.5, OCTOBER), shea("", 6.5, OCTOBER)).findings())
-                .containsExactly("warning Offers!A3: the same offer already stands in Offers!A2");
+                .containsExactly("warning Offers!A3: The same offer is already in Offers!A2. Delete one of them.");
     }
 
     @Test
@@ -61,7 +63,7 @@ final class OffersTest {
 
         assertThat(book.findings())
                 .containsExactly(
-                        "note Offers!A3: the newer quote of 2026-11-01 in Offers!A2 holds; this one is history");
+                        "note Offers!A3: The newer quote of 2026-11-01 in Offers!A2 is used instead of this one.");
         assertThat(price(book)).isEqualTo("6.5");
     }
 
@@ -85,16 +87,17 @@ final class OffersTest {
         TestBook book = offers(shea("", 6.5, future), shea("", 6.4, OCTOBER));
 
         assertThat(book.findings())
-                .containsExactly("warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20: orders "
-                        + "placed from that day on are planned at this price; costs are not, for them the quote in "
-                        + "Offers!A3 holds");
+                .containsExactly(
+                        "warning Offers!I2: This price is quoted on 2026-12-01, after the costing date 2026-11-20. "
+                                + "Orders from that day on are planned at this price; costs use the quote in Offers!A3.");
         assertThat(book.read().value().offersFor("Shea butter"))
                 .extracting(offer -> offer.quotedOn() + " "
                         + offer.breaks().get(0).price().value().toPlainString())
                 .containsExactly("2026-12-01 6.5", "2026-10-01 6.4");
         assertThat(offers(shea("", 6.5, future)).findings())
-                .containsExactly("warning Offers!I2: quoted on 2026-12-01, after the costing date 2026-11-20: orders "
-                        + "placed from that day on are planned at this price; costs are not, as it does not hold yet");
+                .containsExactly(
+                        "warning Offers!I2: This price is quoted on 2026-12-01, after the costing date 2026-11-20. "
+                                + "Orders from that day on are planned at this price; costs do not use it yet.");
     }
 
     @Test
@@ -103,8 +106,9 @@ final class OffersTest {
                 row("Shea butter", 25, "kg", "", 6.5, "kg", LocalDate.of(2026, 12, 1), LocalDate.of(2026, 11, 30)));
 
         assertThat(book.findings())
-                .containsExactly("warning Offers!J2: the offer of \"Shea butter\" by Tarnholt Oleo is quoted on "
-                        + "2026-12-01, but valid until 2026-11-30, and is not used");
+                .containsExactly(
+                        "warning Offers!J2: The offer of \"Shea butter\" by Tarnholt Oleo is quoted on 2026-12-01 but "
+                                + "valid only until 2026-11-30, so it is not used. Correct one of the two days.");
     }
 
     @Test
@@ -116,8 +120,9 @@ final class OffersTest {
         assertThat(offers(shea("", 6.5, OCTOBER), announced).findings()).noneMatch(one -> one.startsWith("error"));
         assertThat(offers(shea("", 6.5, OCTOBER), expired).findings()).noneMatch(one -> one.startsWith("error"));
         assertThat(offers(shea("", 6.5, OCTOBER), holds).findings())
-                .containsExactly("error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is not known; "
-                        + "fill Density g/mL in Materials");
+                .containsExactly(
+                        "error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is unknown. Fill Density "
+                                + "g/mL in Materials.");
     }
 
     @Test
@@ -125,11 +130,12 @@ final class OffersTest {
         assertThat(offers(row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2026, 11, 1)))
                         .findings())
                 .containsExactly(
-                        "warning Offers!J2: the offer of \"Shea butter\" by Tarnholt Oleo expired on 2026-11-01, "
-                                + "before the costing date 2026-11-20, and is not used");
+                        "warning Offers!J2: The offer of \"Shea butter\" by Tarnholt Oleo expired on 2026-11-01, before "
+                                + "the costing date 2026-11-20, so it is not used. Ask for a new quote.");
         assertThat(offers(shea("", 6.5, LocalDate.of(2026, 5, 1))).findings())
-                .containsExactly("warning Offers!I2: quoted on 2026-05-01, 203 days before the costing date; "
-                        + "the limit is 180 days, ask for a new quote");
+                .containsExactly(
+                        "warning Offers!I2: This quote of 2026-05-01 is 203 days older than the costing date; the limit "
+                                + "is 180 days. Ask for a new quote.");
     }
 
     @Test
@@ -138,8 +144,9 @@ final class OffersTest {
                         .set("Offers", "D3", "L")
                         .set("Offers", "G3", "L")
                         .findings())
-                .containsExactly("error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is not known; "
-                        + "fill Density g/mL in Materials");
+                .containsExactly(
+                        "error Offers!C3: \"Sunflower oil\" is sold by volume, but its density is unknown. Fill Density "
+                                + "g/mL in Materials.");
         assertThat(TestBook.sound()
                         .set("Offers", "D2", "L")
                         .set("Offers", "G2", "L")
@@ -152,8 +159,9 @@ final class OffersTest {
         TestBook book = offers(shea("", 6.5, OCTOBER), row("Argan oil", 5, "L", "", 30, "L", OCTOBER, ""));
 
         assertThat(book.findings())
-                .containsExactly("warning Offers!C3: \"Argan oil\" is sold by volume, but its density is not known; "
-                        + "fill Density g/mL in Materials. The offer is left out, as no formula uses it");
+                .containsExactly(
+                        "warning Offers!C3: \"Argan oil\" is sold by volume, but its density is unknown. Fill Density "
+                                + "g/mL in Materials. The offer is ignored, because no formula uses it.");
         assertThat(book.read().value().offersFor("Argan oil")).isEmpty();
     }
 
@@ -163,20 +171,21 @@ final class OffersTest {
                         .set("Offers", "D2", "each")
                         .set("Offers", "G2", "each")
                         .findings())
-                .containsExactly("error Offers!C2: the pack of \"Shea butter\" is in pieces, but it is a raw material; "
-                        + "expected a unit such as kg or L");
+                .containsExactly(
+                        "error Offers!C2: The pack of \"Shea butter\" is in pieces, but it is a raw material. Use a "
+                                + "unit such as kg or L.");
         assertThat(TestBook.sound()
                         .set("Offers", "D4", "kg")
                         .set("Offers", "G4", "kg")
                         .findings())
                 .containsExactly(
-                        "error Offers!C4: the pack of \"Jar\" is in kg, but it is a component; expected pieces (each)");
+                        "error Offers!C4: The pack of \"Jar\" is in kg, but it is a component. Use pieces (each).");
     }
 
     @Test
     void a_price_of_zero_is_a_warning() {
         assertThat(TestBook.sound().set("Offers", "F2", 0).findings())
-                .containsExactly("warning Offers!F2: Price is 0, so this is taken for free");
+                .containsExactly("warning Offers!F2: Price is 0: treated as free of charge.");
     }
 
     @Test
@@ -187,8 +196,9 @@ final class OffersTest {
                         .set("Offers", "I3", 0.017)
                         .set("Offers", "I4", 6.5)
                         .findings())
-                .containsExactly("warning Offers!I2: Duty % is 0.065, which means 0.065 %; type 6.5 for 6.5 %, "
-                        + "or format the cell as a percentage (and so for 1 more quote of this list)");
+                .containsExactly(
+                        "warning Offers!I2: Duty % is 0.065, which means 0.065 %. For 6.5 %, type 6.5 or format the "
+                                + "cell as a percentage. The same holds for 1 more quote of this list.");
     }
 
     @Test
@@ -197,8 +207,9 @@ final class OffersTest {
                                 row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2027, 1, 31)),
                                 row("Shea butter", 25, "kg", 100, 6.4, "kg", OCTOBER, LocalDate.of(2027, 2, 28)))
                         .findings())
-                .containsExactly("error Offers!J3: Valid until differs from that of the same offer's row in Offers!A2; "
-                        + "they must agree");
+                .containsExactly(
+                        "error Offers!J3: Valid until differs from the row of the same offer in Offers!A2. Correct one "
+                                + "of them.");
     }
 
     @Test
@@ -211,8 +222,8 @@ final class OffersTest {
 
         assertThat(findings)
                 .containsExactly(
-                        "error Offers!I2: Order multiple is 1.5; expected a whole number",
-                        "error Offers!I3: Order multiple is 0; expected a whole number of 1 or more");
+                        "error Offers!I2: Order multiple is 1.5. It must be a whole number.",
+                        "error Offers!I3: Order multiple is 0. It must be a whole number of 1 or more.");
     }
 
     @Test
@@ -225,17 +236,18 @@ final class OffersTest {
 
         assertThat(book.findings())
                 .anySatisfy(finding -> assertThat(finding)
-                        .startsWith("warning Offers!A3: Nordal has no row in Suppliers and offers in EUR and USD; "
-                                + "taken to invoice in EUR"));
+                        .startsWith("warning Offers!A3: \"Nordal\" has no row in Suppliers, and offers in EUR and USD. "
+                                + "They are assumed to invoice in EUR."));
     }
 
     @Test
-    void a_supplier_without_a_row_has_the_currency_of_his_offers() {
+    void a_supplier_without_a_row_has_the_currency_of_their_offers() {
         TestBook book = TestBook.sound().set("Offers", "A2", "Tarnholt Oil");
 
         assertThat(book.findings())
-                .containsExactly("warning Offers!A2: the supplier \"Tarnholt Oil\" has no row in Suppliers, "
-                        + "so no charges of his are known; did you mean \"Tarnholt Oleo\"?");
+                .containsExactly(
+                        "warning Offers!A2: The supplier \"Tarnholt Oil\" has no row in Suppliers, so their charges are "
+                                + "unknown. Did you mean \"Tarnholt Oleo\"?");
         assertThat(book.read()
                         .value()
                         .supplier("Tarnholt Oil")
@@ -246,7 +258,7 @@ final class OffersTest {
     }
 
     @Test
-    void a_supplier_whose_currency_is_blank_has_that_of_his_offers() {
+    void a_supplier_whose_currency_is_blank_has_that_of_their_offers() {
         TestBook book = TestBook.sound().set("Suppliers", "B2", "");
 
         assertThat(book.findings()).isEmpty();

@@ -38,7 +38,7 @@ final class PriceFilesTest {
     }
 
     @Test
-    void the_newest_quote_holds_wherever_it_stands() throws IOException {
+    void the_newest_quote_is_used_wherever_it_is() throws IOException {
         Path file = write("fen.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,6.1,kg,EUR,2026-11-01\n");
         Reading<Book> reading = TestBook.sound()
                 .set("Offers", "I1", "Quoted on")
@@ -52,7 +52,7 @@ final class PriceFilesTest {
         assertThat(reading.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "note Offers!A2: the newer quote of 2026-11-01 in fen.csv line 2 holds; this one is history");
+                        "note Offers!A2: The newer quote of 2026-11-01 in fen.csv line 2 is used instead of this one.");
     }
 
     @Test
@@ -63,9 +63,10 @@ final class PriceFilesTest {
 
         assertThat(TestBook.sound().readWith(old, now).findings())
                 .extracting(Finding::toString)
-                .filteredOn(text -> text.contains("history"))
-                .containsExactly("note october.csv line 2: the newer quote of 2026-11-01 in november.csv line 2 holds;"
-                        + " this one is history (and so for 1 more quote of this list)");
+                .filteredOn(text -> text.contains("used instead"))
+                .containsExactly(
+                        "note october.csv line 2: The newer quote of 2026-11-01 in november.csv line 2 is used instead "
+                                + "of this one. The same holds for 1 more quote of this list.");
     }
 
     @Test
@@ -117,7 +118,7 @@ final class PriceFilesTest {
         assertThat(TestBook.sound().readWith(file).findings())
                 .extracting(Finding::toString)
                 .contains(
-                        "error fen.csv line 5: Price is \"x\", which is not a number; type the figure alone, such as 1.74");
+                        "error fen.csv line 5: Price is \"x\", which is not a number. Type the figure alone, such as 1.74.");
     }
 
     @Test
@@ -127,7 +128,7 @@ final class PriceFilesTest {
         assertThat(TestBook.sound().readWith(file).findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "error fen.csv line 2: Price is \"1.250\", which can mean 1250 or 1.25; type it as a number");
+                        "error fen.csv line 2: Price is \"1.250\", which can mean 1250 or 1.25. Type the one that you mean.");
     }
 
     @Test
@@ -173,11 +174,12 @@ final class PriceFilesTest {
 
         assertThat(TestBook.sound().readWith(file).findings())
                 .extracting(Finding::toString)
-                .containsExactly("error words.csv: holds no price list; "
-                        + "expected a table with columns such as Supplier, Item, Pack size and Price");
+                .containsExactly(
+                        "error words.csv: No price list was recognised in this file. It needs a table with columns such "
+                                + "as Supplier, Item, Pack size and Price.");
         assertThat(TestBook.sound().readWith(folder).findings())
                 .extracting(Finding::toString)
-                .containsExactly("note words.csv: holds no price list and is left alone");
+                .containsExactly("note words.csv: This file holds no price list, so it is ignored.");
     }
 
     @Test
@@ -193,9 +195,9 @@ final class PriceFilesTest {
                 .extracting(Finding::toString)
                 .filteredOn(text -> text.contains("newest list"))
                 .containsExactly(
-                        "warning october.csv line 2: \"Shea butter\" in packs of 10 kg is not on Tarnholt Oleo's"
-                                + " newest list, november.csv of 2026-11-01; this price of 2026-10-01 may still be bought at, as a"
-                                + " list may be a part of what he sells: ask him");
+                        "warning october.csv line 2: \"Shea butter\" in packs of 10 kg is not on Tarnholt Oleo's newest "
+                                + "list, november.csv of 2026-11-01. The price of 2026-10-01 is still used, because a list may be "
+                                + "partial. Ask the supplier whether the pack is still sold.");
         assertThat(reading.value().offersFor("Shea butter"))
                 .extracting(Offer::pack)
                 .contains("10 kg");
@@ -205,7 +207,7 @@ final class PriceFilesTest {
     }
 
     @Test
-    void lists_of_one_supplier_are_his_however_his_name_is_written() throws IOException {
+    void lists_of_one_supplier_belong_together_however_the_name_is_written() throws IOException {
         Path old = write(
                 "october.csv",
                 HEADERS + "Fen,Shea butter,10,kg,5,kg,EUR,2026-10-01\nFen,Argan oil,10,kg,9,kg,EUR,2026-10-01\n");
@@ -253,10 +255,10 @@ final class PriceFilesTest {
 
         assertThat(newestList(old, now))
                 .containsExactly(
-                        "warning october.csv line 2: 4 packs of this list are not on Fen's newest list, november.csv"
-                                + " of 2026-11-01: \"Shea butter\" in packs of 1 kg, \"Shea butter\" in packs of 2 kg, \"Shea butter\""
-                                + " in packs of 3 kg, \"Shea butter\" in packs of 4 kg; they may still be bought at their older"
-                                + " prices, as a list may be a part of what he sells: ask him");
+                        "warning october.csv line 2: 4 packs of this list are not on Fen's newest list, november.csv of "
+                                + "2026-11-01: \"Shea butter\" in packs of 1 kg, \"Shea butter\" in packs of 2 kg, \"Shea "
+                                + "butter\" in packs of 3 kg, \"Shea butter\" in packs of 4 kg. Their older prices are still "
+                                + "used, because a list may be partial. Ask the supplier whether the packs are still sold.");
     }
 
     private List<String> newestList(Path... files) {
@@ -274,8 +276,9 @@ final class PriceFilesTest {
         assertThat(reading.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's"
-                                + " list of 2026-11-01, so the older one in Offers!A2 is not used; ask him, and type what he says as an offer of a later day");
+                        "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's list "
+                                + "of 2026-11-01, so the older price in Offers!A2 is ignored. Ask the supplier, and add the answer as an "
+                                + "offer with a later \"Quoted on\".");
         assertThat(reading.value().offersFor("Shea butter")).isEmpty();
         Path later = write("moor.csv", HEADERS + "Tarnholt Oleo,Shea butter,25,kg,6.2,kg,EUR,2026-11-02\n");
         assertThat(TestBook.sound().readWith(list, later).value().offersFor("Shea butter"))
@@ -285,9 +288,9 @@ final class PriceFilesTest {
         assertThat(before.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's list of"
-                                + " 2026-12-01, after the costing date 2026-11-20: the price in Offers!A2 is taken to end"
-                                + " on 2026-11-30");
+                        "warning fen.csv line 2: \"Shea butter\" in packs of 25 kg has no price on Tarnholt Oleo's list "
+                                + "of 2026-12-01, which is after the costing date 2026-11-20. The price in Offers!A2 is assumed "
+                                + "to end on 2026-11-30.");
         assertThat(before.value().offersFor("Shea butter"))
                 .singleElement()
                 .extracting(Offer::validUntil)

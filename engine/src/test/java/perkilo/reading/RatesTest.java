@@ -29,14 +29,16 @@ final class RatesTest {
     @Test
     void a_currency_that_cannot_be_converted_is_an_error_that_names_the_pair() {
         assertThat(TestBook.sound().set("Offers", "H2", "GBP").findings())
-                .containsExactly("error Offers!F2: no rate leads from GBP to EUR on or before 2026-11-20; "
-                        + "add one to a Rates sheet, or name a file of rates");
+                .containsExactly(
+                        "error Offers!F2: There is no rate from GBP to EUR on or before 2026-11-20. Add one to a Rates "
+                                + "sheet, or name a file of rates.");
         assertThat(TestBook.sound()
                         .set("Settings", "A4", "Report currencies")
                         .set("Settings", "B4", "EUR, JPY")
                         .findings())
-                .containsExactly("error Settings!B4: no rate leads from EUR to JPY on or before 2026-11-20; "
-                        + "add one to a Rates sheet, or name a file of rates");
+                .containsExactly(
+                        "error Settings!B4: There is no rate from EUR to JPY on or before 2026-11-20. Add one to a "
+                                + "Rates sheet, or name a file of rates.");
     }
 
     /** 6.50 DEM for a kilogram are 6.50 / 1.95583 EUR, and no row of Rates says so. */
@@ -49,8 +51,9 @@ final class RatesTest {
 
         assertThat(read.findings())
                 .extracting(Finding::toString)
-                .containsExactly("note Offers!F2: the euro has replaced DEM; amounts are converted at 1.95583 DEM for"
-                        + " 1 EUR, fixed by law (Council Regulation (EC) No 2866/98, Article 1)");
+                .containsExactly(
+                        "note Offers!F2: The euro has replaced DEM. Amounts are converted at 1.95583 DEM for 1 EUR, "
+                                + "fixed by law (Council Regulation (EC) No 2866/98, Article 1).");
         assertThat(new Market(read.value())
                         .conversion(Currencies.of("DEM"), Currencies.of("EUR"))
                         .convert(new BigDecimal("1.95583")))
@@ -68,11 +71,11 @@ final class RatesTest {
 
         assertThat(book.findings())
                 .containsExactly(
-                        "note Offers!F2: the euro has replaced HRK; amounts are converted at 7.53450 HRK for 1 EUR,"
-                                + " fixed by law (Council Regulation (EC) No 2866/98, Article 1, as amended in 2022)",
-                        "warning Rates!C2: the rate between EUR and HRK in the table is not used, as the rate is"
-                                + " 7.53450 HRK for 1 EUR, fixed by law (Council Regulation (EC) No 2866/98, Article 1,"
-                                + " as amended in 2022)");
+                        "note Offers!F2: The euro has replaced HRK. Amounts are converted at 7.53450 HRK for 1 EUR, "
+                                + "fixed by law (Council Regulation (EC) No 2866/98, Article 1, as amended in 2022).",
+                        "warning Rates!C2: The rate between EUR and HRK in this table is ignored. The rate is 7.53450 "
+                                + "HRK for 1 EUR, fixed by law (Council Regulation (EC) No 2866/98, Article 1, as amended in "
+                                + "2022).");
     }
 
     @Test
@@ -88,8 +91,8 @@ final class RatesTest {
 
         assertThat(book.findings())
                 .containsExactly(
-                        "warning Offers!F5: no rate leads from GBP to EUR on or before 2026-11-20; "
-                                + "add one to a Rates sheet, or name a file of rates. The offer is left out, as it is not used");
+                        "warning Offers!F5: There is no rate from GBP to EUR on or before 2026-11-20. Add one to a "
+                                + "Rates sheet, or name a file of rates. The offer is ignored, because nothing uses it.");
         assertThat(book.read().value().offersFor("Argan oil")).isEmpty();
     }
 
@@ -97,15 +100,17 @@ final class RatesTest {
     void an_old_rate_is_a_warning() {
         assertThat(withRate(0.86, LocalDate.of(2026, 11, 1)).findings())
                 .containsExactly(
-                        "warning Rates!C2: the rate from GBP to EUR is 19 days older than the costing date 2026-11-20");
+                        "warning Rates!C2: The rate from GBP to EUR is 19 days older than the costing date 2026-11-20. "
+                                + "Add a newer one.");
         assertThat(withRate(0.86, DAY).findings()).isEmpty();
     }
 
     @Test
     void two_directions_that_contradict_each_other_are_a_warning() {
-        String contradicted = "warning Rates!C3: the rate from GBP to EUR of 2026-11-19 is 0.86, "
-                + "but that from EUR to GBP of 2026-11-18 in Rates!C2 is 0.86, the other way round 1.1628; "
-                + "one of them may stand the wrong way round";
+        String contradicted =
+                "warning Rates!C3: The rate from GBP to EUR of 2026-11-19 is 0.86, but the rate from EUR to GBP "
+                        + "of 2026-11-18 in Rates!C2 is 0.86, which means 1.1628 from GBP to EUR. One of the two may be "
+                        + "the wrong way round.";
         assertThat(bothWays(0.86, DAY.minusDays(1)).findings()).containsExactly(contradicted);
         assertThat(bothWays(1.1628, DAY.minusDays(1)).findings()).isEmpty();
         assertThat(bothWays(1.22, DAY.minusDays(1)).findings())
@@ -122,23 +127,23 @@ final class RatesTest {
 
     @Test
     void a_rate_must_be_above_zero_dated_and_single() {
-        assertThat(withRate(0, DAY).findings()).contains("error Rates!C2: Rate is 0; expected above zero");
+        assertThat(withRate(0, DAY).findings()).contains("error Rates!C2: Rate is 0. It must be above zero.");
         assertThat(withRate(0.86, DAY)
                         .set("Rates", "A3", "EUR")
                         .set("Rates", "B3", "GBP")
                         .set("Rates", "C3", 0.87)
                         .set("Rates", "D3", DAY)
                         .findings())
-                .containsExactly(
-                        "error Rates!C3: a second rate from EUR to GBP on 2026-11-19, the first is in Rates!C2; keep one");
+                .containsExactly("error Rates!C3: This is a second rate from EUR to GBP on 2026-11-19; the first is in "
+                        + "Rates!C2. Keep one.");
         assertThat(withRate(0.86, DAY).set("Rates", "B2", "EUR").findings())
-                .contains("error Rates!B2: From and To are both EUR; expected two currencies");
+                .contains("error Rates!B2: From and To are both EUR. Type two different currencies.");
         assertThat(withRate(0.86, DAY).set("Rates", "D2", "").findings())
-                .contains("error Rates!D2: Date is missing; expected a date, such as 2026-11-19");
+                .contains("error Rates!D2: Date is missing. Type a date, such as 2026-11-19.");
     }
 
     @Test
-    void a_rate_that_gives_way_to_a_fresher_cross_is_told_with_the_difference() {
+    void a_rate_that_a_fresher_cross_replaces_is_reported_with_the_difference() {
         TestBook typed = TestBook.sound()
                 .set("Settings", "B2", "USD")
                 .sheet(
@@ -151,21 +156,21 @@ final class RatesTest {
         // 1.2 / 0.8 = 1.5; 1.5 / 1.4 = 1.0714
         assertThat(typed.findings())
                 .containsExactly(
-                        "warning Rates!C4: the rate from GBP to USD of 2026-11-17 is not used, as a cross through"
-                                + " EUR of 2026-11-19 is fresher; that one is 7.14 % higher");
+                        "warning Rates!C4: The rate from GBP to USD of 2026-11-17 is not used, because a conversion "
+                                + "through EUR with rates of 2026-11-19 is more recent. That rate is 7.14 % higher.");
         // 1.5 / 1.505 = 0.99668
         assertThat(typed.set("Rates", "C4", 1.505).findings())
                 .containsExactly(
-                        "note Rates!C4: the rate from GBP to USD of 2026-11-17 is not used, as a cross through EUR"
-                                + " of 2026-11-19 is fresher; that one is 0.33 % lower");
+                        "note Rates!C4: The rate from GBP to USD of 2026-11-17 is not used, because a conversion "
+                                + "through EUR with rates of 2026-11-19 is more recent. That rate is 0.33 % lower.");
         // the row says 0.7 pounds for a dollar, the cross 0.6667: 4.76 % lower
         assertThat(typed.set("Rates", "A4", "USD")
                         .set("Rates", "B4", "GBP")
                         .set("Rates", "C4", 0.7)
                         .findings())
                 .containsExactly(
-                        "warning Rates!C4: the rate from USD to GBP of 2026-11-17 is not used, as a cross through"
-                                + " EUR of 2026-11-19 is fresher; that one is 4.76 % lower");
+                        "warning Rates!C4: The rate from USD to GBP of 2026-11-17 is not used, because a conversion "
+                                + "through EUR with rates of 2026-11-19 is more recent. That rate is 4.76 % lower.");
         assertThat(typed.set("Rates", "D4", DAY).findings()).isEmpty();
     }
 
@@ -189,7 +194,7 @@ final class RatesTest {
         assertThat(new RatesReader().read(twice).findings())
                 .singleElement()
                 .asString()
-                .contains("a second rate from EUR to USD on 2026-11-19");
+                .contains("This is a second rate from EUR to USD on 2026-11-19");
 
         Path word =
                 write("rates.csv", "From,To,Rate,Date,Source\nEUR,USD,1.1,2026-11-19,a\nEUR,USD,soon,2026-11-18,a\n");
@@ -210,8 +215,7 @@ final class RatesTest {
         assertThat(read(csv).findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "warning eurofxref.csv line 1: \"QQQ\" is no currency that is known here; its rates are"
-                                + " left out");
+                        "warning eurofxref.csv line 1: \"QQQ\" is not a known currency, so its rates are ignored.");
         assertThat(read(xml).value()).hasSize(1);
         assertThat(read(xml).findings()).hasSize(1);
     }
@@ -275,7 +279,7 @@ final class RatesTest {
                 write("evil.xml", "<?xml version='1.0'?><!DOCTYPE Cube [<!ENTITY a 'b'>]><Cube time='2026-11-19'/>");
 
         assertThatThrownBy(() -> read(file))
-                .hasMessageEndingWith("evil.xml is damaged XML; take a fresh copy from where it was published");
+                .hasMessageEndingWith("evil.xml is damaged XML. Get a fresh copy from where it was published.");
     }
 
     @Test
@@ -284,8 +288,8 @@ final class RatesTest {
 
         assertThatThrownBy(() -> read(file))
                 .hasMessageEndingWith(
-                        "words.csv holds no exchange rates; expected the columns From, To, Rate and Date, "
-                                + "or a file of the European Central Bank");
+                        "words.csv holds no exchange rates. Use a table with the columns From, To, Rate and Date, or a "
+                                + "file of the European Central Bank.");
     }
 
     private Path write(String name, String text) throws IOException {

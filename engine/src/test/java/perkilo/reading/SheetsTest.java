@@ -51,7 +51,8 @@ final class SheetsTest {
     @Test
     void without_a_date_today_holds_and_is_named() {
         assertThat(TestBook.sound().set("Settings", "B3", "").findings())
-                .containsExactly("note book.xlsx: no costing date is set, so today holds: 2026-11-20");
+                .containsExactly(
+                        "note book.xlsx: No costing date is set, so the prices of today, 2026-11-20, are used.");
     }
 
     @Test
@@ -69,21 +70,21 @@ final class SheetsTest {
         assertThat(one.read().value().settings().home().getCurrencyCode()).isEqualTo("EUR");
 
         assertThat(one.set("Offers", "H2", "GBP").findings())
-                .contains("error book.xlsx: no home currency is set, and the offers are in EUR, GBP; "
-                        + "set \"Home currency\" on a Settings sheet");
+                .contains("error book.xlsx: No home currency is set, and the offers are in EUR, GBP. Set \"Home "
+                        + "currency\" on a Settings sheet.");
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "Labor rates|24|warning Settings!A4: \"Labor rates\" is not a setting and is left alone; did you mean \"Labour rate\"?",
-                "Weather|nice|warning Settings!A4: \"Weather\" is not a setting and is left alone",
-                "Duty basis|DDP|error Settings!B4: Duty basis is \"DDP\"; expected CIF or FOB",
-                "Home currency|EUR|error Settings!A4: the setting \"Home currency\" stands here a second time, the first is in Settings!B2; keep one",
-                "Leftover credit %|150|error Settings!B4: Leftover credit % is \"150\"; expected from 0 to 100",
-                "Report currencies|EUR, XYZ|error Settings!B4: Report currencies name \"XYZ\", which is not a known currency; expected codes such as EUR, GBP",
-                "Labour rate|24 USD|error Settings!B4: Labour rate is in USD, but EUR is expected here"
+                "Labor rates|24|warning Settings!A4: \"Labor rates\" is not a known setting, so it is ignored. Did you mean \"Labour rate\"?",
+                "Weather|nice|warning Settings!A4: \"Weather\" is not a known setting, so it is ignored.",
+                "Duty basis|DDP|error Settings!B4: Duty basis is \"DDP\". Type CIF or FOB.",
+                "Home currency|EUR|error Settings!A4: The setting \"Home currency\" is listed twice; the first is in Settings!B2. Keep one.",
+                "Leftover credit %|150|error Settings!B4: Leftover credit % is \"150\". It must be from 0 to 100.",
+                "Report currencies|EUR, XYZ|error Settings!B4: Report currencies name \"XYZ\", which is not a known currency. Type codes such as EUR, GBP.",
+                "Labour rate|24 USD|error Settings!B4: Labour rate is in USD. Type it in EUR."
             })
     void a_setting_that_is_wrong(String name, String text, String expected) {
         assertThat(TestBook.sound()
@@ -134,12 +135,12 @@ final class SheetsTest {
                                 List.of("Jar", 500, "each", LocalDate.of(2027, 2, 1)))
                         .findings())
                 .containsExactly(
-                        "error On order!D2: Expected on is blank on a sheet of goods on order; type the day they are"
-                                + " expected, or move them to Stock where they are on the shelf");
+                        "error On order!D2: Expected on is blank on a sheet of goods on order. Type the day that they "
+                                + "are expected, or move them to Stock if they are on the shelf.");
     }
 
     @Test
-    void freight_beyond_the_port_counts_and_is_told() {
+    void freight_beyond_the_port_counts_with_a_warning() {
         assertThat(TestBook.sound()
                         .sheet(
                                 "Suppliers",
@@ -148,8 +149,8 @@ final class SheetsTest {
                                 List.of("Jarrowglass", "EUR", "CPT", 0, 0))
                         .findings())
                 .containsExactly(
-                        "warning Suppliers!D2: Freight per order is given; under CFR the seller pays the freight to"
-                                + " the port of destination, so this is taken as that from the port on, and counts");
+                        "warning Suppliers!D2: Freight per order is filled. Under CFR the seller pays the freight to "
+                                + "the port of destination, so this amount is counted as freight from the port on.");
     }
 
     @Test
@@ -170,14 +171,19 @@ final class SheetsTest {
                                 List.of("Jarrowglass", "EUR", "FCA", 85, 0.2, 0.1, 5, 30))
                         .findings())
                 .containsExactly(
-                        "warning Suppliers!D2: Freight per order is given, but under DDP the seller bears the freight; it is left out",
-                        "warning Suppliers!E2: Freight per kg is given, but under DDP the seller bears the freight; it is left out",
-                        "warning Suppliers!F2: Insurance % is given, but under DDP the seller bears the insurance; it is left out",
-                        "warning Suppliers!G2: Duty % is given, but under DDP the seller bears the duty; it is left out",
-                        "warning Suppliers!H3: Small-order charge is given, but Minimum order value is not, so it is never charged");
+                        "warning Suppliers!D2: Freight per order is filled, but under DDP the seller pays the freight, "
+                                + "so it is ignored.",
+                        "warning Suppliers!E2: Freight per kg is filled, but under DDP the seller pays the freight, so "
+                                + "it is ignored.",
+                        "warning Suppliers!F2: Insurance % is filled, but under DDP the seller pays the insurance, so "
+                                + "it is ignored.",
+                        "warning Suppliers!G2: Duty % is filled, but under DDP the seller pays the duty, so it is ignored.",
+                        "warning Suppliers!H3: Small-order charge is filled but Minimum order value is not, so it is "
+                                + "never charged. Fill Minimum order value.");
         assertThat(TestBook.sound().set("Suppliers", "C2", "ASAP").findings())
-                .containsExactly("error Suppliers!C2: Terms is \"ASAP\", which is not a delivery term; "
-                        + "expected one of EXW, FCA, FAS, FOB, CFR, CIF, CPT, CIP, DAP, DPU, DDP");
+                .containsExactly(
+                        "error Suppliers!C2: Terms is \"ASAP\", which is not a delivery term. Use one of EXW, FCA, FAS, "
+                                + "FOB, CFR, CIF, CPT, CIP, DAP, DPU, DDP.");
     }
 
     @Test
@@ -186,11 +192,11 @@ final class SheetsTest {
                         .set("Suppliers", "A3", "tarnholt  OLEO")
                         .set("Offers", "A4", "Tarnholt Oleo")
                         .findings())
-                .containsExactly("error Suppliers!A3: the supplier \"tarnholt OLEO\" stands here a second time, "
-                        + "the first is in Suppliers!A2; keep one");
+                .containsExactly("error Suppliers!A3: The supplier \"tarnholt OLEO\" is listed twice; the first is in "
+                        + "Suppliers!A2. Keep one.");
         assertThat(TestBook.sound().set("Materials", "A3", "Shea butter").findings())
-                .containsExactly("error Materials!A3: the material \"Shea butter\" stands here a second time, "
-                        + "the first is in Materials!A2; keep one");
+                .containsExactly("error Materials!A3: The material \"Shea butter\" is listed twice; the first is in "
+                        + "Materials!A2. Keep one.");
     }
 
     @Test
@@ -247,8 +253,8 @@ final class SheetsTest {
                         .set("Products", "F2", 120)
                         .findings())
                 .containsExactly(
-                        "error Products!E2: Fill loss % is 100 %; expected from 0 to below 100",
-                        "error Products!F2: Retailer margin % is 120 %; expected from 0 to below 100");
+                        "error Products!E2: Fill loss % is 100 %. It must be from 0 to below 100.",
+                        "error Products!F2: Retailer margin % is 120 %. It must be from 0 to below 100.");
     }
 
     @Test
@@ -279,11 +285,11 @@ final class SheetsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Balm|10|2|10|leave-on|error Batches!B2: Vessel max of 10 kg is not above the hold-up of 10 kg, so nothing would come out",
-                "Balm|10|12|1|leave-on|error Batches!C2: Vessel min of 12 kg is above Vessel max of 10 kg",
-                "Balm|10|2|1|spray|error Batches!E2: Kind is \"spray\"; expected leave-on or rinse-off",
-                "Blam|10|2|1|leave-on|error Batches!A2: the formula \"Blam\" is on no sheet",
-                "Balms|10|2|1|leave-on|error Batches!A2: the formula \"Balms\" is on no sheet; did you mean \"Balm\"?"
+                "Balm|10|2|10|leave-on|error Batches!B2: Vessel max of 10 kg is not above the hold-up of 10 kg, so nothing would come out. Correct one of them.",
+                "Balm|10|12|1|leave-on|error Batches!C2: Vessel min of 12 kg is above Vessel max of 10 kg. Correct one of them.",
+                "Balm|10|2|1|spray|error Batches!E2: Kind is \"spray\". Type leave-on or rinse-off.",
+                "Blam|10|2|1|leave-on|error Batches!A2: The formula \"Blam\" is on no sheet. Add it, or correct the name.",
+                "Balms|10|2|1|leave-on|error Batches!A2: The formula \"Balms\" is on no sheet. Did you mean \"Balm\"?"
             })
     void a_batch_that_cannot_be(String formula, int max, int min, int holdUp, String kind, String expected) {
         assertThat(TestBook.sound()
@@ -298,11 +304,12 @@ final class SheetsTest {
     @Test
     void a_fill_by_volume_needs_a_density() {
         assertThat(TestBook.sound().set("Products", "D2", "mL").findings())
-                .containsExactly("error Products!A2: the fill of \"Balm 30\" is a volume, but Density g/mL is missing; "
-                        + "type the density of the bulk");
+                .containsExactly(
+                        "error Products!A2: The fill of \"Balm 30\" is a volume, but Density g/mL is missing. Type the "
+                                + "density of the bulk.");
         assertThat(TestBook.sound().set("Products", "D2", "each").findings())
                 .containsExactly(
-                        "error Products!D2: Fill unit is each; expected a unit of mass or volume, such as g or mL");
+                        "error Products!D2: Fill unit is each. Use a unit of mass or volume, such as g or mL.");
     }
 
     @Test
@@ -345,34 +352,36 @@ final class SheetsTest {
                         .set("Components", "C3", 1)
                         .findings())
                 .containsExactly(
-                        "error Components!B3: the component \"jar\" of \"balm 30\" stands in Components!B2 already;"
-                                + " put the pieces into one row");
+                        "error Components!B3: The component \"jar\" of \"balm 30\" is already in Components!B2. Put the "
+                                + "pieces into one row.");
     }
 
     @Test
-    void names_that_nobody_knows_are_errors() {
+    void unknown_names_are_errors() {
         assertThat(TestBook.sound().set("Products", "B2", "Blm").findings())
-                .containsExactly("error Products!B2: the formula \"Blm\" is on no sheet; did you mean \"Balm\"?");
+                .containsExactly("error Products!B2: The formula \"Blm\" is on no sheet. Did you mean \"Balm\"?");
         assertThat(TestBook.sound().set("Runs", "A2", "Balm 3O").findings())
                 .containsExactly(
-                        "error Runs!A2: the product \"Balm 3O\" has no row in Products; did you mean \"Balm 30\"?");
+                        "error Runs!A2: The product \"Balm 3O\" has no row in Products. Did you mean \"Balm 30\"?");
         assertThat(TestBook.sound().set("Components", "B2", "Jars").findings())
-                .containsExactly("error Components!B2: the component \"Jars\" has no offer; did you mean \"Jar\"?");
+                .containsExactly("error Components!B2: The component \"Jars\" has no offer. Did you mean \"Jar\"?");
         assertThat(TestBook.sound().set("Components", "A2", "Cream").findings())
-                .containsExactly("error Components!A2: the product \"Cream\" has no row in Products");
+                .containsExactly(
+                        "error Components!A2: The product \"Cream\" has no row in Products. Add one, or correct the name.");
         assertThat(TestBook.sound()
                         .sheet("Stock", List.of("Item", "Quantity", "Unit"), List.of("Sheabutter", 5, "kg"))
                         .findings())
                 .containsExactly(
-                        "warning Stock!A2: the item \"Sheabutter\" is neither offered nor used anywhere, so this "
-                                + "stock is not counted; did you mean \"Shea butter\"?");
+                        "warning Stock!A2: The item \"Sheabutter\" is neither offered nor used, so this stock is not "
+                                + "counted. Did you mean \"Shea butter\"?");
         assertThat(TestBook.sound()
                         .sheet(
                                 "Demand",
                                 List.of("Product", "Units", "Needed by"),
                                 List.of("Cream", 5, LocalDate.of(2027, 1, 1)))
                         .findings())
-                .containsExactly("error Demand!A2: the product \"Cream\" has no row in Products");
+                .containsExactly(
+                        "error Demand!A2: The product \"Cream\" has no row in Products. Add one, or correct the name.");
     }
 
     @Test
@@ -400,11 +409,11 @@ final class SheetsTest {
     @Test
     void units_are_whole_and_above_zero() {
         assertThat(TestBook.sound().set("Runs", "B2", 0).findings())
-                .containsExactly("error Runs!B2: Units is 0; expected a whole number of 1 or more");
+                .containsExactly("error Runs!B2: Units is 0. It must be a whole number of 1 or more.");
         assertThat(TestBook.sound().set("Runs", "B2", 10.5).findings())
-                .containsExactly("error Runs!B2: Units is 10.5; expected a whole number");
+                .containsExactly("error Runs!B2: Units is 10.5. It must be a whole number.");
         assertThat(TestBook.sound().set("Runs", "B2", "").findings())
-                .containsExactly("error Runs!B2: Units is missing; expected a whole number, such as 1000");
+                .containsExactly("error Runs!B2: Units is missing. Type a whole number, such as 1000.");
     }
 
     @Test
@@ -438,15 +447,15 @@ final class SheetsTest {
                                 List.of("Jar", 5, "each", LocalDate.of(2027, 1, 31), LocalDate.of(2027, 2, 1)))
                         .findings())
                 .containsExactly(
-                        "warning Stock!E2: \"Shea butter\" was expected on 2026-11-20, and the costing date is 2026-11-20: "
-                                + "it is counted as there from this month on. Type a new date, or clear it once the "
-                                + "goods are on the shelf",
-                        "warning Stock!D4: \"Jar\" expires on 2027-01-31, before it is expected on 2027-02-01, and is not "
-                                + "used; correct one of the two");
+                        "warning Stock!E2: \"Shea butter\" was expected on 2026-11-20, and the costing date is "
+                                + "2026-11-20, so it is counted as in stock from this month on. Type a new date, or clear it once "
+                                + "the goods are on the shelf.",
+                        "warning Stock!D4: \"Jar\" expires on 2027-01-31, before it is expected on 2027-02-01, so it is "
+                                + "not used. Correct one of the two days.");
     }
 
     @Test
-    void days_of_delivery_that_are_past_are_told_in_one_warning() {
+    void past_days_of_delivery_are_reported_in_one_warning() {
         assertThat(TestBook.sound()
                         .sheet(
                                 "Stock",
@@ -456,9 +465,9 @@ final class SheetsTest {
                                 List.of("Shea butter", 5, "kg", LocalDate.of(2028, 1, 31), LocalDate.of(2026, 11, 1)))
                         .findings())
                 .containsExactly(
-                        "warning Stock!E2: the day of delivery is not after the costing date 2026-11-20 in E2, E3,"
-                                + " E4: these lots are counted as on the shelf. Type a new date for what is still to come, and"
-                                + " clear that of what is there");
+                        "warning Stock!E2: The day of delivery is not after the costing date 2026-11-20 in E2, E3, E4, "
+                                + "so these lots are counted as on the shelf. Type a new date for goods that are still to come, "
+                                + "and clear the date of goods that are there.");
     }
 
     @Test
@@ -474,13 +483,13 @@ final class SheetsTest {
                     .filteredOn(text -> text.contains("Stock!"))
                     .singleElement()
                     .asString()
-                    .startsWith("note Stock!A2: in stock, but neither offered nor used anywhere")
+                    .startsWith("note Stock!A2: Stock of items that are neither offered nor used is not counted")
                     .doesNotContain("did you mean");
         }
     }
 
     @Test
-    void stock_that_nothing_is_made_of_is_told_in_one_note_and_asked_about_where_it_may_be_meant() {
+    void unused_stock_is_reported_in_one_note_and_a_likely_misspelling_in_a_warning() {
         assertThat(TestBook.sound()
                         .sheet(
                                 "Stock",
@@ -492,10 +501,10 @@ final class SheetsTest {
                                 List.of("Shea butter", 5, "kg"))
                         .findings())
                 .containsExactly(
-                        "note Stock!A2: in stock, but neither offered nor used anywhere, and not counted: "
-                                + "\"Fragrance no. 7\", \"Gift ribbon\"",
-                        "warning Stock!A5: the item \"Butter, Shea\" is neither offered nor used anywhere, so "
-                                + "this stock is not counted; did you mean \"Shea butter\"?");
+                        "note Stock!A2: Stock of items that are neither offered nor used is not counted: \"Fragrance "
+                                + "no. 7\", \"Gift ribbon\".",
+                        "warning Stock!A5: The item \"Butter, Shea\" is neither offered nor used, so this stock is not "
+                                + "counted. Did you mean \"Shea butter\"?");
     }
 
     @Test
@@ -510,15 +519,12 @@ final class SheetsTest {
                         .sheet("Sales history", List.of("Product", "Units"), List.of("Balm 30", 700))
                         .findings())
                 .containsExactly(
-                        "warning Demand draft!A1: Demand: 2 tables are read and added up: Demand (1 row), "
-                                + "Demand draft (1 row). If one of them is old or a draft, hide its sheet or delete its "
-                                + "row of headers",
-                        "warning Stock (old)!A1: Stock: 2 tables are read and added up: Stock (2 rows), "
-                                + "Stock (old) (1 row). If one of them is old or a draft, hide its sheet or delete its "
-                                + "row of headers",
-                        "warning Sales history!A1: Runs: 2 tables are read and all costed: Runs (1 row), "
-                                + "Sales history (1 row). If one of them is old or a draft, hide its sheet or delete its "
-                                + "row of headers");
+                        "warning Demand draft!A1: Demand: 2 tables are read and added up: Demand (1 row), Demand draft "
+                                + "(1 row). If one of them is old or a draft, hide its sheet or delete its row of headers.",
+                        "warning Stock (old)!A1: Stock: 2 tables are read and added up: Stock (2 rows), Stock (old) (1 "
+                                + "row). If one of them is old or a draft, hide its sheet or delete its row of headers.",
+                        "warning Sales history!A1: Runs: 2 tables are read and all costed: Runs (1 row), Sales history "
+                                + "(1 row). If one of them is old or a draft, hide its sheet or delete its row of headers.");
     }
 
     @Test
@@ -548,14 +554,14 @@ final class SheetsTest {
                                 List.of("Jar", 5, "kg", ""))
                         .findings())
                 .containsExactly(
-                        "error Stock!B2: the stock of \"Shea butter\" is in pieces, but it is a raw material; "
-                                + "expected a unit such as kg",
-                        "error Stock!B3: the stock of \"Sunflower oil\" is in L, but its density is not known; "
-                                + "fill Density g/mL in Materials",
+                        "error Stock!B2: The stock of \"Shea butter\" is in pieces, but it is a raw material. Use a "
+                                + "unit such as kg.",
+                        "error Stock!B3: The stock of \"Sunflower oil\" is in L, but its density is unknown. Fill "
+                                + "Density g/mL in Materials.",
                         "warning Stock!A4: \"Shea butter\" expired on 2026-01-01, before the costing date 2026-11-20, "
-                                + "and is not used",
-                        "error Stock!B5: the stock of \"Jar\" is in kg, but it is a component; "
-                                + "expected pieces, with each as the unit");
+                                + "so it is not used.",
+                        "error Stock!B5: The stock of \"Jar\" is in kg, but it is a component. Type the number of "
+                                + "pieces, with each as the unit.");
     }
 
     @Test
@@ -582,8 +588,9 @@ final class SheetsTest {
                         .set("Products", "E1", "Target margin %")
                         .set("Products", "E2", 0.55)
                         .findings())
-                .containsExactly("warning Products!E2: Target margin % is 0.55, which means 0.55 %; "
-                        + "type 55 for 55 %, or format the cell as a percentage");
+                .containsExactly(
+                        "warning Products!E2: Target margin % is 0.55, which means 0.55 %. For 55 %, type 55 or format "
+                                + "the cell as a percentage.");
         assertThat(TestBook.sound()
                         .set("Products", "E1", "VAT %")
                         .set("Products", "E2", 0.19, "0%")
@@ -605,14 +612,14 @@ final class SheetsTest {
                                 List.of("Leftover credit %", 0.5))
                         .findings())
                 .containsExactly(
-                        "warning Settings!B4: Overhead % is 0.15, which means 0.15 %; "
-                                + "type 15 for 15 %, or format the cell as a percentage",
-                        "warning Settings!B5: Conversion margin % is 0.015, which means 0.015 %; "
-                                + "type 1.5 for 1.5 %, or format the cell as a percentage",
-                        "warning Settings!B6: Holding % per year is 0.12, which means 0.12 %; "
-                                + "type 12 for 12 %, or format the cell as a percentage",
-                        "warning Settings!B7: Leftover credit % is 0.5, which means 0.5 %; "
-                                + "type 50 for 50 %, or format the cell as a percentage");
+                        "warning Settings!B4: Overhead % is 0.15, which means 0.15 %. For 15 %, type 15 or format the "
+                                + "cell as a percentage.",
+                        "warning Settings!B5: Conversion margin % is 0.015, which means 0.015 %. For 1.5 %, type 1.5 or "
+                                + "format the cell as a percentage.",
+                        "warning Settings!B6: Holding % per year is 0.12, which means 0.12 %. For 12 %, type 12 or "
+                                + "format the cell as a percentage.",
+                        "warning Settings!B7: Leftover credit % is 0.5, which means 0.5 %. For 50 %, type 50 or format "
+                                + "the cell as a percentage.");
         assertThat(TestBook.sound()
                         .set("Suppliers", "D1", "Duty")
                         .set("Suppliers", "D2", 0.065)
@@ -620,10 +627,10 @@ final class SheetsTest {
                         .set("Products", "E2", 0.02)
                         .findings())
                 .containsExactly(
-                        "warning Suppliers!D2: Duty % is 0.065, which means 0.065 %; "
-                                + "type 6.5 for 6.5 %, or format the cell as a percentage",
-                        "warning Products!E2: Overfill % is 0.02, which means 0.02 %; "
-                                + "type 2 for 2 %, or format the cell as a percentage");
+                        "warning Suppliers!D2: Duty % is 0.065, which means 0.065 %. For 6.5 %, type 6.5 or format the "
+                                + "cell as a percentage.",
+                        "warning Products!E2: Overfill % is 0.02, which means 0.02 %. For 2 %, type 2 or format the "
+                                + "cell as a percentage.");
     }
 
     @Test
@@ -656,13 +663,13 @@ final class SheetsTest {
                         .findings())
                 .as("a material and a component")
                 .containsExactly(
-                        "error Offers!G3: Price per is \"bag of something\", which is not understood; "
-                                + "expected pack, kg, 100 g, g, lb, oz, L, US gal or each",
-                        "error Offers!F4: Price is \"x\", which is not a number; type the figure alone, such as 1.74");
+                        "error Offers!G3: Price per is \"bag of something\", which is not recognised. Use pack, kg, 100 "
+                                + "g, g, lb, oz, L, US gal or each.",
+                        "error Offers!F4: Price is \"x\", which is not a number. Type the figure alone, such as 1.74.");
         assertThat(TestBook.sound().set("Products", "C2", "thirty").findings())
                 .as("a product with components and a run")
-                .containsExactly("error Products!C2: Fill is \"thirty\", which is not a number; "
-                        + "type the figure alone, such as 200");
+                .containsExactly(
+                        "error Products!C2: Fill is \"thirty\", which is not a number. Type the figure alone, such as 200.");
         assertThat(TestBook.sound()
                         .set("Balm", "C2", "some")
                         .set("Balm", "C3", "more")
@@ -675,12 +682,11 @@ final class SheetsTest {
                         .findings())
                 .as("a formula")
                 .containsExactly(
-                        "error Balm!C2: % w/w is \"some\", which is not a percentage or q.s.; "
-                                + "type the figure alone, such as 4",
-                        "error Balm!C3: % w/w is \"more\", which is not a percentage or q.s.; "
-                                + "type the figure alone, such as 4",
-                        "note Stock!A3: in stock, but neither offered nor used anywhere, and not counted: "
-                                + "\"Sheabutter oil\"");
+                        "error Balm!C2: % w/w is \"some\", which is not a percentage or q.s. Type the figure alone, "
+                                + "such as 4.",
+                        "error Balm!C3: % w/w is \"more\", which is not a percentage or q.s. Type the figure alone, "
+                                + "such as 4.",
+                        "note Stock!A3: Stock of items that are neither offered nor used is not counted: \"Sheabutter oil\".");
     }
 
     @Test
@@ -689,7 +695,8 @@ final class SheetsTest {
                         .sheet("Stock", List.of("Shea butter", 5, "kg"))
                         .findings())
                 .containsExactly(
-                        "error Stock: no row of headers is found here; expected columns such as Item, Quantity, Unit");
+                        "error Stock: No row of headers was found on this sheet. Add one, with columns such as Item, "
+                                + "Quantity, Unit.");
     }
 
     @Test
@@ -703,9 +710,9 @@ final class SheetsTest {
                         .set("Materials", "D2", 4.5)
                         .findings())
                 .containsExactly(
-                        "error Suppliers!D2: Freight per kg is per lb; expected an amount per kg",
-                        "error Suppliers!E2: Minimum order value is per kg; expected an amount",
-                        "error Materials!D2: House price is per 100 kg; expected an amount per kg");
+                        "error Suppliers!D2: Freight per kg is per lb. Type the amount per kg.",
+                        "error Suppliers!E2: Minimum order value is per kg. Type an amount that is not per kg.",
+                        "error Materials!D2: House price is per 100 kg. Type the amount per kg.");
         assertThat(TestBook.sound()
                         .set("Suppliers", "D1", "Freight per kg")
                         .set("Suppliers", "D2", "0,30 €/kg")
@@ -726,11 +733,13 @@ final class SheetsTest {
                         .set("Settings", "A4", "Labour rate (USD/h)")
                         .set("Settings", "B4", 24)
                         .findings())
-                .containsExactly("error Settings!B4: Labour rate is in USD, but EUR is expected here");
+                .containsExactly("error Settings!B4: Labour rate is in USD. Type it in EUR.");
         assertThat(TestBook.sound()
                         .set("Settings", "A4", "Labour rate (per shift)")
                         .set("Settings", "B4", 24)
                         .findings())
-                .containsExactly("error Settings!A4: the unit \"per shift\" of Labour rate is not understood");
+                .containsExactly(
+                        "error Settings!A4: The unit \"per shift\" of Labour rate is not recognised. Correct it, or "
+                                + "delete it.");
     }
 }

@@ -10,8 +10,8 @@ import perkilo.units.Measure;
  * A number, with what the cell, its header and its number format say of its unit.
  *
  * @param figure the number
- * @param beside what stands beside it in the cell
- * @param header what stands in the header
+ * @param beside the unit beside it in the cell
+ * @param header the unit in the header
  * @param format the currency that the number format shows; null for none
  */
 public record Amount(
@@ -38,7 +38,7 @@ public record Amount(
         return beside.measure() != null ? beside.count() : header.count();
     }
 
-    /** What it is for, in words: {@code 100 g}, {@code pack}; empty where nothing says. */
+    /** What the amount is for, in words: {@code 100 g}, {@code pack}; empty if it is not known. */
     public String per() {
         String one = perPack() ? "pack" : "";
         return measure().map(said -> words(count(), said)).orElse(one);

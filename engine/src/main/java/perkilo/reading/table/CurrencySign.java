@@ -43,7 +43,7 @@ public record CurrencySign(String text, List<CurrencyUnit> meanings) {
             Map.entry("SFR", List.of("CHF")),
             Map.entry("FR", List.of("CHF")));
 
-    /** Languages of number formats, by their codes, that tell a shared sign apart. */
+    /** Language codes in number formats, and the currency that a shared sign means in each. */
     private static final Map<String, String> LANGUAGES = Map.of(
             "409", "USD", "1009", "CAD", "C0C", "CAD", "C09", "AUD", "1409", "NZD", "4809", "SGD", "C04", "HKD", "411",
             "JPY", "804", "CNY");
@@ -55,7 +55,7 @@ public record CurrencySign(String text, List<CurrencyUnit> meanings) {
         meanings = List.copyOf(meanings);
     }
 
-    /** A currency that needs no telling apart. */
+    /** A currency by its code. */
     public static CurrencySign of(CurrencyUnit currency) {
         return new CurrencySign(currency.getCurrencyCode(), List.of(currency));
     }
@@ -96,7 +96,7 @@ public record CurrencySign(String text, List<CurrencyUnit> meanings) {
         return meanings.contains(currency);
     }
 
-    /** The dollar sign, whose usual meaning is taken where nothing else tells. */
+    /** Whether it is the dollar sign, which means US dollars unless something else decides. */
     public boolean isDollar() {
         return !isClear() && meanings.get(0).getCurrencyCode().equals("USD");
     }

@@ -11,27 +11,27 @@ import java.util.regex.Pattern;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
-/** Collects what is found wrong, each thing once. */
+/** Collects findings, each once. */
 public final class Findings {
 
-    /** Whole essays get into cells by mistake; their beginning is enough to find them again. */
+    /** Long texts get into cells by mistake; their beginning is enough to find them. */
     private static final int LONGEST_QUOTATION = 80;
 
     private static final Pattern QUOTATION = Pattern.compile("\"([^\"]*)\"");
 
     private final Set<Finding> all = new LinkedHashSet<>();
 
-    /** Adds what keeps anything from being computed. */
+    /** Adds something that stops every computation. */
     public void error(Origin origin, String text) {
         all.add(Finding.error(origin, shortened(text)));
     }
 
-    /** Adds what a person should look at. */
+    /** Adds something that a person should check. */
     public void warning(Origin origin, String text) {
         all.add(Finding.warning(origin, shortened(text)));
     }
 
-    /** Adds what is good to know. */
+    /** Adds something that is good to know. */
     public void note(Origin origin, String text) {
         all.add(Finding.note(origin, shortened(text)));
     }
@@ -46,7 +46,7 @@ public final class Findings {
         return new ArrayList<>(all);
     }
 
-    /** Quotations are taken in pairs of marks, so that long words between two of them stay whole. */
+    /** Shortens the text between each pair of quotation marks, and nothing else. */
     private static String shortened(String text) {
         return text.length() <= LONGEST_QUOTATION
                 ? text

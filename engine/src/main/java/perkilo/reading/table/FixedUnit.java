@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import perkilo.units.Measure;
 
-/** Units that a column's numbers are in by definition, and what others are worth in them. */
+/** Units that columns fix for their numbers, with the factors that convert other units. */
 final class FixedUnit {
 
     private static final String ONE = "1";
@@ -32,8 +32,8 @@ final class FixedUnit {
      * What one of a unit is in a column's own unit.
      *
      * @param unit the column's, such as {@code kg} or {@code days}
-     * @param words what somebody wrote instead, such as {@code lb} or {@code weeks}
-     * @return empty if the words are no such unit
+     * @param words the unit that was typed instead, such as {@code lb} or {@code weeks}
+     * @return empty if the words are not a unit of the same kind
      */
     static Optional<BigDecimal> factor(String unit, String words) {
         if (unit.equals("kg")) {

@@ -6,9 +6,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How headers begin: a look at a few letters spares most cells of a long table the real comparison.
+ * The first letters of all headers: a quick test that spares most cells of a long table the full comparison.
  *
- * <p>Whatever way a header is cut into a name and a unit, its key begins with the key of the name.
+ * <p>However a header is divided into a name and a unit, its key begins with the key of the name.
  */
 final class HeaderBeginnings {
 
@@ -28,7 +28,7 @@ final class HeaderBeginnings {
         at.ends = true;
     }
 
-    /** Whether this text begins with the key of some header; never wrongly no. */
+    /** Whether this text may begin with the key of a header; true for every header. */
     boolean mayBeginHeader(String text) {
         Letter at = start;
         for (int i = 0; i < text.length() && !at.ends; i++) {
@@ -47,7 +47,7 @@ final class HeaderBeginnings {
         return at.ends;
     }
 
-    /** What may follow a beginning. */
+    /** The letters that may follow a beginning. */
     private static final class Letter {
 
         private final Map<Character, Letter> next = new HashMap<>();

@@ -66,7 +66,7 @@ final class HeaderIndex {
         return Optional.empty();
     }
 
-    /** An amount for one of a unit that has a column of its own: {@code Freight €/kg} for {@code Freight per kg}. */
+    /** An amount per unit that has its own column: {@code Freight €/kg} for {@code Freight per kg}. */
     private @Nullable HeaderMatch per(HeaderText.Cut cut) {
         UnitText unit = UnitText.parse(cut.rest()).orElse(UnitText.NONE);
         Measure measure = unit.measure();

@@ -16,11 +16,11 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /**
- * Tells header rows from others, and which kind of table they head.
+ * Finds header rows, and the kind of table below each.
  *
  * <p>A row is a header row if its cells name enough columns of one kind of table: one of its signatures, or two columns
- * where the sheet is called like the table. Of several kinds, the one that the sheet is called like goes first, then
- * the formula, then the one that explains most headers.
+ * if the sheet has the name of the table. Of several kinds, the one with the name of the sheet comes first, then the
+ * formula, then the one that recognises most headers.
  */
 final class HeaderRows {
 
@@ -80,8 +80,8 @@ final class HeaderRows {
     }
 
     /**
-     * The cells of a row that may head a table: where the row above it begins headers that go on here, with those of
-     * that row that are whole.
+     * The cells of a row that may head a table. If headers begin in the row above and continue here, the complete
+     * headers of that row are included.
      */
     NavigableMap<Integer, Cell> heads(Grid grid, int row) {
         NavigableMap<Integer, Cell> own = cells(grid, row);
@@ -98,7 +98,7 @@ final class HeaderRows {
         return all;
     }
 
-    /** Whether the row below heads the same kind of table and names more of its columns: then this one is a title. */
+    /** Whether this row is only a title: the row below heads the same kind of table and names more columns. */
     boolean isTitleOver(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
         NavigableMap<Integer, Cell> next = cells(grid, row + 1);
         NavigableMap<Integer, Cell> below = next.isEmpty() ? next : carriedDown(next, cells);
@@ -132,7 +132,7 @@ final class HeaderRows {
         });
     }
 
-    /** Where the words stand that head no column of a kind of table. */
+    /** The places of words that are not a header of this kind of table. */
     private List<Integer> unknown(Grid grid, int row, SheetSchema schema, NavigableMap<Integer, Cell> cells) {
         List<Integer> unknown = new ArrayList<>();
         cells.forEach((index, cell) -> {
@@ -170,11 +170,9 @@ final class HeaderRows {
                 Column column = found.getKey();
                 findings.error(
                         grid.origin(row, found.getValue().index()),
-                        "the unit \"%s\" of %s is not understood%s"
-                                .formatted(
-                                        unit,
-                                        column.bareHeader(),
-                                        column.unit().isEmpty() ? "" : "; expected " + column.unit()));
+                        column.unit().isEmpty()
+                                ? TableMessages.unknownUnit(unit, column.bareHeader())
+                                : TableMessages.unknownUnit(unit, column.bareHeader(), column.unit()));
             }
         }
     }
@@ -205,20 +203,21 @@ final class HeaderRows {
         if (read.match().rank() == match.rank()) {
             findings.error(
                     grid.origin(row, index),
-                    "\"%s\" is a second column for %s; keep one"
-                            .formatted(header, match.column().header()));
+                    TableMessages.secondColumn(header, match.column().header()));
         } else if (match.column().required()) {
             findings.note(
                     grid.origin(row, index),
-                    "\"%s\" is not read; %s is taken from \"%s\""
-                            .formatted(
-                                    header,
-                                    match.column().header(),
-                                    cells.getOrDefault(read.index(), Cell.BLANK).text()));
+                    TableMessages.otherColumnRead(
+                            header,
+                            match.column().header(),
+                            cells.getOrDefault(read.index(), Cell.BLANK).text()));
         }
     }
 
-    /** What a cell may head, alone or as the end of a header that begins in the row above: "Pack" over "size". */
+    /**
+     * The columns that a cell may name, alone or as the end of a header that begins in the row above: "Pack" over
+     * "size".
+     */
     private List<Candidate> candidates(Grid grid, int row, int index, Cell cell) {
         Cell above = grid.mergedAt(row - 1, index)
                 .map(block -> grid.at(block.firstRow(), block.firstColumn()))
@@ -287,8 +286,8 @@ final class HeaderRows {
      * @param row from zero
      * @param firstColumn the first cell of the row that belongs to it
      * @param lastColumn the last cell of the row that belongs to it
-     * @param columns where each column stands
-     * @param unknown where words stand that head none
+     * @param columns the place of each column
+     * @param unknown the places of words that are not a header
      */
     record Header(
             SheetSchema schema,

@@ -9,10 +9,10 @@ import java.util.Locale;
  * A header as a person typed it: case, spaces and punctuation don't matter, and a unit may follow.
  *
  * @param key letters, digits and the per cent sign, in lower case
- * @param name the key of what stands before brackets; empty where there are none
- * @param inside what stands in brackets at the end; empty where there are none
- * @param cuts every way to part it into a name and words after it, the longest name first; what stands in brackets are
- *     words like others: {@code Price per kg (EUR)}
+ * @param name the key of the text before brackets; empty if there are none
+ * @param inside the text in brackets at the end; empty if there are none
+ * @param cuts every way to divide it into a name and words after it, the longest name first; words in brackets count
+ *     like others: {@code Price per kg (EUR)}
  */
 record HeaderText(String key, String name, String inside, List<Cut> cuts) {
 
@@ -33,7 +33,7 @@ record HeaderText(String key, String name, String inside, List<Cut> cuts) {
     }
 
     /**
-     * What spellings of one header have in common.
+     * The key that all spellings of one header share.
      *
      * @param header as typed
      */
@@ -96,7 +96,7 @@ record HeaderText(String key, String name, String inside, List<Cut> cuts) {
     }
 
     /**
-     * One way to part a header.
+     * One way to divide a header.
      *
      * @param name the key of the first words
      * @param rest the other words as typed

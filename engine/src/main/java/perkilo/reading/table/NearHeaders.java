@@ -9,12 +9,12 @@ import perkilo.names.Spelling;
 import perkilo.schema.Column;
 
 /**
- * Headers that are not read, but may well be meant for a column that is missing: a slip, or a unit that nobody foresaw,
- * costs money in silence there.
+ * Warns of headers that are not read but resemble a missing column. A misspelt header, or one with an unexpected unit,
+ * would otherwise distort costs unnoticed.
  */
 final class NearHeaders {
 
-    /** What is no unit of the column that it stands behind, or it would be read. */
+    /** Units that no column converts; a header that ends with one is not read. */
     private static final Pattern ANOTHER_UNIT = Pattern.compile(
             "(per )?(min|minutes?|h|hours?|days?|weeks?|months?|years?|t|tons?|tonnes?|stones?|gal|gallons?|pallets?)",
             Pattern.CASE_INSENSITIVE);
@@ -28,7 +28,7 @@ final class NearHeaders {
     /**
      * Warns of each header that is like one of a column which the table lacks.
      *
-     * @param unread where words stand that head no column
+     * @param unread the places of words that are not a header
      */
     void report(Table table, List<Integer> unread) {
         if (unread.isEmpty()) {
@@ -43,13 +43,12 @@ final class NearHeaders {
             if (meant != null) {
                 findings.warning(
                         table.grid().origin(table.headerRow(), index),
-                        "the column \"%s\" is not read. If it is meant for \"%s\" (%s), call it so"
-                                .formatted(header, meant.header(), meant.explanation()));
+                        TableMessages.nearlyAColumn(header, meant.header(), meant.explanation()));
             }
         }
     }
 
-    /** The column whose name a header is, but for slips, or for another unit at its end. */
+    /** The column whose name a header resembles, or has with another unit at its end. */
     private static @Nullable Column nearest(String header, List<Column> columns) {
         Map<String, Column> byName = new LinkedHashMap<>();
         for (Column column : columns) {

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 /**
  * Numbers as people write them in text: {@code 12,50 €}, {@code 1.250,00}, {@code 1 250.5 kg}, {@code $ 3}.
  *
- * <p>A single point or comma with three digits after it may part thousands or decimals: nobody can tell, so it is
- * {@link Ambiguous}. Two different marks, or a mark that comes twice, settle it.
+ * <p>A single point or comma with three digits after it may separate thousands or decimals, so the number is
+ * {@link Ambiguous}. Two different marks, or the same mark twice, make it clear.
  */
 public sealed interface NumberText {
 
@@ -16,7 +16,7 @@ public sealed interface NumberText {
      * A number, with the words beside it.
      *
      * @param value exactly as written
-     * @param words what stands before or after it, such as {@code €} or {@code kg}; empty for nothing
+     * @param words the words before or after it, such as {@code €} or {@code kg}; empty if there are none
      */
     record Parsed(BigDecimal value, String words) implements NumberText {}
 

@@ -18,7 +18,7 @@ import perkilo.xlsx.grid.Grid;
  * @param grid the sheet
  * @param headerRow from zero
  * @param lastRow the last row that may belong to it, from zero
- * @param columns where each column that was found stands
+ * @param columns the place of each column that was found
  */
 public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<Column, Place> columns) {
 
@@ -29,14 +29,14 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
         columns = Map.copyOf(columns);
     }
 
-    /** The rows that carry their key; others are reported where they seem to have lost it. */
+    /** The rows that carry their key; others are reported if their key seems to be missing. */
     public List<TableRow> rows(Findings findings) {
         return stream(findings).toList();
     }
 
     /**
-     * The rows that carry their key, one by one: each is looked at when it is asked for, so that what is done with it
-     * at once finds its cells made.
+     * The rows that carry their key, one by one. Each row is read when it is asked for, so its cells are still in
+     * memory while it is used.
      */
     public Stream<TableRow> stream(Findings findings) {
         List<Column> keys = schema.keys().stream().filter(this::has).toList();
@@ -89,12 +89,12 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
         return false;
     }
 
-    /** Whether a text begins as words for totals do. */
+    /** Whether a text begins like a word for totals. */
     private static boolean mayBeTotal(String text) {
         return !text.isEmpty() && "gGsStTbBΣ".indexOf(text.charAt(0)) >= 0;
     }
 
-    /** Says that a row is not read when it has words besides numbers, which a row of totals has not. */
+    /** Reports a row without its key if it has words and numbers, unless it is a row of totals. */
     private void reportLost(TableRow row, List<Column> blank, Findings findings) {
         List<Cell> others = columns.keySet().stream()
                 .map(row::cell)
@@ -106,14 +106,12 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
                 others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
         if (words && numbers && !total && !blank.isEmpty()) {
             findings.warning(
-                    row.origin(blank.get(0)),
-                    "%s is blank, so this row is not read"
-                            .formatted(blank.get(0).header()));
+                    row.origin(blank.get(0)), TableMessages.noKey(blank.get(0).header()));
         }
     }
 
     /**
-     * Where a column stands.
+     * The place of a column.
      *
      * @param index from zero
      * @param unit what its header says of the unit; empty for nothing

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
-import java.util.stream.Collectors;
 import perkilo.schema.Column;
 import perkilo.schema.Schemas;
 import perkilo.schema.SheetSchema;
@@ -14,7 +13,7 @@ import perkilo.xlsx.grid.Grid;
 /**
  * Finds tables by their header rows, anywhere on a sheet.
  *
- * <p>Side by side, tables are parted by a blank column; below one another, the next header row ends the table above.
+ * <p>Tables side by side are separated by a blank column; below one another, the next header row ends the table above.
  */
 public final class TableFinder {
 
@@ -30,7 +29,7 @@ public final class TableFinder {
      * Looks for tables of some kinds.
      *
      * @param schemas the kinds
-     * @param findings where columns that are missing or stand twice are reported
+     * @param findings receives columns that are missing or there twice
      */
     public TableFinder(List<SheetSchema> schemas, Findings findings) {
         this.schemas = schemas;
@@ -39,7 +38,7 @@ public final class TableFinder {
         this.findings = findings;
     }
 
-    /** The tables of all sheets, in their order; sheets that are called like those of results are left out. */
+    /** The tables of all sheets, in their order; sheets with the name of a result sheet are left out. */
     public List<Table> find(List<Grid> grids) {
         List<Table> tables = new ArrayList<>();
         for (Grid grid : grids) {
@@ -58,25 +57,22 @@ public final class TableFinder {
     private boolean isResult(Grid grid) {
         boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
         if (result && !new TableFinder(schemas, new Findings()).find(grid).isEmpty()) {
-            findings.note(
-                    grid.origin(),
-                    "this sheet is called like one of results and is not read; rename it if it is yours");
+            findings.note(grid.origin(), TableMessages.resultSheet());
         }
         return result;
     }
 
-    /** A sheet that is called like a table but holds none was meant to be one. */
+    /** Reports a sheet that has the name of a table but holds none. */
     private void reportHeaderless(Grid grid) {
         schemas.stream()
                 .filter(schema -> HeaderText.key(schema.name()).equals(HeaderText.key(grid.title())))
                 .findFirst()
                 .ifPresent(schema -> findings.error(
                         grid.origin(),
-                        "no row of headers is found here; expected columns such as %s"
-                                .formatted(schema.columns().stream()
-                                        .limit(NAMED_COLUMNS)
-                                        .map(Column::header)
-                                        .collect(Collectors.joining(", ")))));
+                        TableMessages.noHeaders(schema.columns().stream()
+                                .limit(NAMED_COLUMNS)
+                                .map(Column::header)
+                                .toList())));
     }
 
     private List<Table> find(Grid grid) {
@@ -132,7 +128,7 @@ public final class TableFinder {
         return parts;
     }
 
-    /** What a person does not see must not set a price unnoticed. */
+    /** Warns of hidden columns, because what they hold is used although it cannot be seen. */
     private void reportHidden(Table table) {
         if (table.grid().hiddenColumns().isEmpty()) {
             return;
@@ -142,41 +138,31 @@ public final class TableFinder {
                 .sorted(Comparator.comparingInt(Table.Place::index))
                 .forEach(place -> findings.warning(
                         table.grid().origin(table.headerRow(), place.index()),
-                        "the column \"%s\" is hidden, and what stands in it counts; unhide it and look it through"
-                                .formatted(table.grid()
-                                        .at(table.headerRow(), place.index())
-                                        .text())));
+                        TableMessages.hiddenColumn(table.grid()
+                                .at(table.headerRow(), place.index())
+                                .text())));
     }
 
     private void reportMissing(Table table, List<Integer> unknown) {
         for (Column column : table.schema().required()) {
             if (!table.has(column)) {
+                List<String> unread = unread(table, unknown);
+                String name = table.schema().name();
                 findings.error(
                         table.header(),
-                        "the %s table has no column \"%s\" (%s)%s"
-                                .formatted(
-                                        table.schema().name(),
-                                        column.header(),
-                                        column.explanation(),
-                                        notUnderstood(table, unknown)));
+                        unread.isEmpty()
+                                ? TableMessages.noColumn(name, column.header(), column.explanation())
+                                : TableMessages.noColumn(name, column.header(), column.explanation(), unread));
             }
         }
     }
 
-    /** The headers one of which may be what is missed, spelled in a way that nobody foresaw. */
-    private static String notUnderstood(Table table, List<Integer> unknown) {
-        return unknown.isEmpty()
-                ? ""
-                : unknown.stream()
-                        .limit(NAMED_HEADERS)
-                        .map(index -> "\"%s\" in %s"
-                                .formatted(
-                                        table.grid()
-                                                .at(table.headerRow(), index)
-                                                .text(),
-                                        table.grid()
-                                                .origin(table.headerRow(), index)
-                                                .where()))
-                        .collect(Collectors.joining(", ", "; not understood: ", ""));
+    /** Headers that were not recognised, with their cells: one of them may be the column that is missing. */
+    private static List<String> unread(Table table, List<Integer> unknown) {
+        return unknown.stream()
+                .limit(NAMED_HEADERS)
+                .map(index -> "\"" + table.grid().at(table.headerRow(), index).text() + "\" in "
+                        + table.grid().origin(table.headerRow(), index).where())
+                .toList();
     }
 }

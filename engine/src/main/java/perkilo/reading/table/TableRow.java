@@ -29,7 +29,7 @@ public final class TableRow {
         this.findings = findings;
     }
 
-    /** The table that it is a row of. */
+    /** The table that the row belongs to. */
     public Table table() {
         return table;
     }
@@ -45,10 +45,11 @@ public final class TableRow {
     }
 
     /**
-     * The same row, with what stands in one column taken for another's: the value of a setting by what the setting is.
+     * The same row, with the value in one column read as that of another: the value of a setting as the setting needs
+     * it.
      *
-     * @param at where the value stands
-     * @param as what it is to be read as
+     * @param at the column of the value
+     * @param as the column to read it as
      */
     public TableRow reading(Column at, ColumnNames.Named as) {
         Table.Place place = table.columns().get(at);
@@ -58,7 +59,7 @@ public final class TableRow {
         return new TableRow(other, row, findings);
     }
 
-    /** What stands in a column; blank where there is no such column. A cell merged downwards counts for each row. */
+    /** The cell in a column; blank if there is no such column. A cell merged downwards counts for each of its rows. */
     public Cell cell(Column column) {
         Table.Place place = table.columns().get(column);
         if (place == null) {
@@ -105,13 +106,13 @@ public final class TableRow {
         return table.grid().origin(row, table.firstColumn());
     }
 
-    /** Whether nothing stands in a column. */
+    /** Whether a column is blank, or holds a dash. */
     public boolean isBlank(Column column) {
         Cell cell = cell(column);
         return cell.isBlank() || (column.kind() != LEVEL && Values.isDash(cell));
     }
 
-    /** Whether a cell holds a mere number: neither its format nor words beside it say that it is in per cent. */
+    /** Whether a cell holds a plain number, without a per cent format and without words beside it. */
     public boolean isBareNumber(Column column) {
         Cell cell = cell(column);
         return cell.kind() == Cell.Kind.TEXT
@@ -121,7 +122,8 @@ public final class TableRow {
     }
 
     /**
-     * Reports each of some columns that is blank; true if none is. What the whole table lacks is reported at its head.
+     * Reports each of these columns that is blank; true if none is. A column that the whole table lacks is reported at
+     * its headers.
      */
     public boolean require(Column... columns) {
         boolean all = true;
@@ -138,8 +140,7 @@ public final class TableRow {
         if (table.has(column) || !table.schema().required().contains(column)) {
             findings.error(
                     origin(column),
-                    "%s is missing; expected %s, such as %s"
-                            .formatted(column.header(), column.kind().words(), column.example()));
+                    CellMessages.blank(column.header(), column.kind().words(), column.example()));
         }
     }
 
@@ -147,13 +148,13 @@ public final class TableRow {
     public String text(Column column) {
         Cell cell = cell(column);
         if (cell.kind() == Cell.Kind.ERROR) {
-            findings.error(origin(column), column.header() + " is " + cell.text());
+            findings.error(origin(column), CellMessages.fault(column.header(), cell.text()));
             return "";
         }
         return isBlank(column) ? "" : cell.text();
     }
 
-    /** The words of a list, parted by semicolons, or by commas where there is no semicolon. */
+    /** The words of a list, separated by semicolons, or by commas if there is no semicolon. */
     public List<String> list(Column column) {
         String text = text(column);
         String separator = text.contains(";") ? ";" : "[,\n]";
@@ -163,7 +164,7 @@ public final class TableRow {
                 .toList();
     }
 
-    /** The number in a column, with what was said of its unit; null where it is blank or was reported. */
+    /** The number in a column, with its unit; null where it is blank or was reported. */
     public @Nullable Amount amount(Column column) {
         return values(column).amount();
     }
@@ -174,15 +175,15 @@ public final class TableRow {
         return amount == null ? null : amount.figure();
     }
 
-    /** The number in a column, or what holds where it is blank. */
+    /** The number in a column, or the default if it is blank. */
     public Figure figure(Column column, Figure byDefault) {
         Figure figure = figure(column);
         return figure == null ? standIn(column, byDefault) : figure;
     }
 
     /**
-     * What holds while a cell is blank. It keeps the cell where it is known what a number there would mean, so that the
-     * results follow when one is typed.
+     * The default for a blank cell. It refers to the cell if the meaning of a number there is known, so that results
+     * follow when one is typed.
      */
     public Figure standIn(Column column, Figure byDefault) {
         if (!table.has(column) || !table.grid().ofBook() || !isBlank(column)) {
@@ -213,10 +214,7 @@ public final class TableRow {
         }
         Measure measure = Measure.parse(text).orElse(null);
         if (measure == null) {
-            findings.error(
-                    origin(column),
-                    "%s is \"%s\", which is not a known unit; expected kg, g, lb, oz, L, mL, US gal or each"
-                            .formatted(column.header(), text));
+            findings.error(origin(column), CellMessages.notAUnit(column.header(), text));
         }
         return measure;
     }
@@ -229,10 +227,7 @@ public final class TableRow {
         }
         CurrencySign sign = CurrencySign.parse(text).orElse(null);
         if (sign == null) {
-            findings.error(
-                    origin(column),
-                    "%s is \"%s\", which is not a known currency; expected an ISO 4217 code such as EUR"
-                            .formatted(column.header(), text));
+            findings.error(origin(column), CellMessages.notACurrency(column.header(), text));
         }
         return sign;
     }

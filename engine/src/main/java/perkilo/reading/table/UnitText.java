@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.units.Measure;
 
 /**
- * What stands beside a number or in a header to say what it is in: {@code kg}, {@code €/kg}, {@code per pack}.
+ * The unit beside a number or in a header: {@code kg}, {@code €/kg}, {@code per pack}.
  *
  * @param words as typed; empty where there are none
  * @param currency null where it names none
@@ -25,22 +25,25 @@ public record UnitText(
         boolean pack,
         BigDecimal count) {
 
-    /** Nothing said. */
+    /** No unit. */
     public static final UnitText NONE = new UnitText("", null, null, false, BigDecimal.ONE);
 
     private static final Pattern PER =
             Pattern.compile("^(.*?)(?:/|(?:^|\\s)per(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
 
-    /** As prices are asked in; a price for another number, such as 25 kg, is as likely one from that quantity on. */
+    /**
+     * Numbers that prices are usually quoted for. A price for another number, such as 25 kg, may as well be a price
+     * from that quantity on.
+     */
     private static final Pattern COUNTED = Pattern.compile("(10|100|1000)\\s*(\\p{L}.*)");
 
     private static final Pattern IN = Pattern.compile("^in\\s+", Pattern.CASE_INSENSITIVE);
     private static final Pattern COMMA = Pattern.compile("^,\\s*");
 
-    /** What amounts may be per, where the column says so anyway. */
+    /** Words after "per" that add nothing, because the column already says them. */
     private static final Set<String> COUNTED_BY = Set.of("h", "hr", "hour", "month", "year", "order", "batch");
 
-    /** What words say, if they are understood as a currency, a unit or both. */
+    /** The currency, the unit or both that words name; empty if they are not recognised. */
     public static Optional<UnitText> parse(String words) {
         if (words.isEmpty()) {
             return Optional.of(NONE);
@@ -82,8 +85,8 @@ public record UnitText(
     }
 
     /**
-     * Whether it is a word for several pieces alone, which says nothing of what a price is for: {@code gross} beside a
-     * price is mostly the opposite of net. {@code per gross} is no such word.
+     * Whether it is only a word for several pieces, which does not say what a price is for: {@code gross} beside a
+     * price is mostly the opposite of net. {@code per gross} is not such a word.
      */
     boolean isBareNumberWord() {
         return measure != null

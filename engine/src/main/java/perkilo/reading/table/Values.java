@@ -12,7 +12,7 @@ import perkilo.schema.ValueKind;
 import perkilo.units.Measure;
 import perkilo.xlsx.grid.Cell;
 
-/** The value of one cell, as its column asks for it. */
+/** The value of one cell, in the form that its column needs. */
 final class Values {
 
     private static final Set<String> DASHES = Set.of("-", "–", "—", "n/a", "N/A", "n.a.", "na", "NA");
@@ -35,7 +35,7 @@ final class Values {
         this.findings = findings;
     }
 
-    /** Whether a cell says in words that there is nothing. */
+    /** Whether a cell holds a dash, or words such as n/a, in place of a value. */
     static boolean isDash(Cell cell) {
         return cell.kind() == Cell.Kind.TEXT && DASHES.contains(cell.text());
     }
@@ -49,17 +49,16 @@ final class Values {
             return null;
         }
         if (cell.kind() == Cell.Kind.ERROR) {
-            return noDay("is " + cell.text());
+            return noDay(CellMessages.fault(column.header(), cell.text()));
         }
         DateText text = DateText.parse(cell.text());
         if (cell.kind() == Cell.Kind.TEXT && text instanceof DateText.Parsed parsed) {
             return parsed.day();
         }
         if (text instanceof DateText.Ambiguous two) {
-            return noDay("is \"%s\", which can mean %s or %s; type it as %s"
-                    .formatted(cell.text(), two.one(), two.other(), two.one()));
+            return noDay(CellMessages.twoDates(column.header(), cell.text(), two.one(), two.other()));
         }
-        return noDay("is \"%s\", which is not a date; type it as 2026-11-20".formatted(cell.text()));
+        return noDay(CellMessages.notADate(column.header(), cell.text()));
     }
 
     /** The number; null where the cell is blank or was reported. */
@@ -68,9 +67,8 @@ final class Values {
             return null;
         }
         return switch (cell.kind()) {
-            case ERROR -> wrong("is " + cell.text());
-            case DATE ->
-                wrong("is the date %s; give the cell a number format and type the number again".formatted(cell.text()));
+            case ERROR -> wrong(CellMessages.fault(column.header(), cell.text()));
+            case DATE -> wrong(CellMessages.dateForNumber(column.header(), cell.text()));
             case NUMBER -> typed();
             default -> fromText();
         };
@@ -83,7 +81,7 @@ final class Values {
         }
         boolean percent = cell.isPercentFormat();
         if (percent && !column.kind().isPercent()) {
-            return wrong("is a percentage, but %s is expected".formatted(expected()));
+            return wrong(CellMessages.percentage(column.header(), expected()));
         }
         BigDecimal factor = factor("", percent);
         if (factor == null) {
@@ -98,19 +96,17 @@ final class Values {
     private @Nullable Amount fromText() {
         NumberText text = NumberText.parse(cell.text());
         if (text instanceof NumberText.Ambiguous two) {
-            return wrong("is \"%s\", which can mean %s or %s; type it as a number"
-                    .formatted(cell.text(), two.large().toPlainString(), plain(two.small())));
+            return wrong(CellMessages.twoNumbers(column.header(), cell.text(), two.large(), tidy(two.small())));
         }
         if (!(text instanceof NumberText.Parsed parsed)) {
-            return wrong("is \"%s\", which is not %s; type the figure alone, such as %s"
-                    .formatted(cell.text(), numberWords(), column.example()));
+            return wrong(CellMessages.notANumber(column.header(), cell.text(), numberWords(), column.example()));
         }
         UnitText beside = UnitText.NONE;
         if (!parsed.words().isEmpty() && column.unit().isEmpty()) {
             beside = UnitText.parse(parsed.words()).orElse(null);
             if (beside == null || !fits(beside)) {
-                return wrong("is \"%s\", and \"%s\" is not understood there; expected %s, such as %s"
-                        .formatted(cell.text(), parsed.words(), expected(), column.example()));
+                return wrong(CellMessages.unknownWords(
+                        column.header(), cell.text(), parsed.words(), expected(), column.example()));
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
@@ -119,9 +115,9 @@ final class Values {
     }
 
     /**
-     * What a number would be multiplied by that is typed into the cell.
+     * The factor for a number that is typed into the cell later.
      *
-     * @return null where that is not known: of a percentage the cell's format decides, which typing may change
+     * @return null if it is unknown: for a percentage it depends on the cell's format, which typing may change
      */
     @Nullable BigDecimal perNumber() {
         if (column.kind().isPercent()) {
@@ -135,13 +131,13 @@ final class Values {
                 : FixedUnit.factor(column.unit(), headerUnit).orElse(null);
     }
 
-    /** What the number is multiplied by to be in the column's own unit; null if the unit is not one of it. */
+    /** The factor that converts the number to the column's own unit; null if its unit was reported. */
     private @Nullable BigDecimal factor(String besideWords, boolean percentFormat) {
         if (column.kind().isPercent()) {
             boolean other =
                     !besideWords.isEmpty() && FixedUnit.factor("%", besideWords).isEmpty();
             if (other) {
-                return noFactor("is \"%s\", but a percentage is expected".formatted(cell.text()));
+                return noFactor(CellMessages.notAPercentage(column.header(), cell.text()));
             }
             return percentFormat ? BigDecimal.ONE : HUNDREDTH;
         }
@@ -153,10 +149,10 @@ final class Values {
             return BigDecimal.ONE;
         }
         BigDecimal known = FixedUnit.factor(column.unit(), words).orElse(null);
-        return known != null ? known : noFactor("is in \"%s\", but %s is expected".formatted(words, column.unit()));
+        return known != null ? known : noFactor(CellMessages.otherUnit(column.header(), words, column.unit()));
     }
 
-    /** What a number of things is multiplied by to be in pieces: 144 for {@code 5 gross}. */
+    /** The factor that converts a number to pieces: 144 for {@code 5 gross}. */
     private BigDecimal pieces(String words) {
         if (words.isEmpty() || !(column.kind() == ValueKind.WHOLE || column.kind() == ValueKind.NUMBER)) {
             return BigDecimal.ONE;
@@ -178,13 +174,13 @@ final class Values {
         BigDecimal value = number.multiply(factor);
         BigDecimal typed = column.kind().isPercent() ? value.movePointRight(2) : value;
         if (column.kind() == ValueKind.WHOLE && typed.stripTrailingZeros().scale() > 0) {
-            return wrong("is %s; expected a whole number".formatted(shown(typed)));
+            return wrong(CellMessages.notWhole(column.header(), shown(typed)));
         }
         if (!column.limits().allow(typed)) {
             String least = column.kind() == ValueKind.WHOLE && column.limits() == Limits.ONE_OR_MORE
                     ? "a whole number of 1 or more"
                     : column.limits().words();
-            return wrong("is %s; expected %s".formatted(shown(typed), least));
+            return wrong(CellMessages.outside(column.header(), shown(typed), least));
         }
         UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
         return new Amount(new Figure(value, origin, perCell, held), beside, header, format);
@@ -215,26 +211,26 @@ final class Values {
     private String shown(BigDecimal typed) {
         return cell.kind() == Cell.Kind.TEXT
                 ? "\"" + cell.text() + "\""
-                : plain(typed) + (column.kind().isPercent() ? " %" : "");
+                : tidy(typed).toPlainString() + (column.kind().isPercent() ? " %" : "");
     }
 
-    private static String plain(BigDecimal number) {
+    private static BigDecimal tidy(BigDecimal number) {
         BigDecimal stripped = number.stripTrailingZeros();
-        return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
-    private @Nullable Amount wrong(String what) {
-        findings.error(origin, column.header() + " " + what);
+    private @Nullable Amount wrong(String message) {
+        findings.error(origin, message);
         return null;
     }
 
-    private @Nullable LocalDate noDay(String what) {
-        wrong(what);
+    private @Nullable LocalDate noDay(String message) {
+        wrong(message);
         return null;
     }
 
-    private @Nullable BigDecimal noFactor(String what) {
-        wrong(what);
+    private @Nullable BigDecimal noFactor(String message) {
+        wrong(message);
         return null;
     }
 }

@@ -1,0 +1,15 @@
+package perkilo.reading;
+
+/** What a person reads about the facts of a material. */
+final class MaterialMessages {
+
+    private MaterialMessages() {}
+
+    static String limitsCrossed(String highest, String lowest, String where) {
+        return highest + " is below " + lowest + " in " + where + ". Correct one of them.";
+    }
+
+    static String notAShare(String word, String example) {
+        return "\"" + word + "\" is not a name with a percentage. Type it like these: " + example + ".";
+    }
+}

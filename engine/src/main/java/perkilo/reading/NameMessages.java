@@ -1,0 +1,70 @@
+package perkilo.reading;
+
+import perkilo.names.Spelling;
+
+/**
+ * What a person reads about names that are unknown, or there twice.
+ *
+ * <p>{@code meant} is the nearest known name; empty where no name is near.
+ */
+final class NameMessages {
+
+    private static final String OTHER_LETTERS = ": some letters are of another alphabet or invisible.";
+
+    private NameMessages() {}
+
+    // unknown names
+
+    static String unknownMaterial(String name, String meant) {
+        return unknown(
+                "The material \"" + name + "\" has neither an offer nor a row in Materials.",
+                name,
+                meant,
+                "Add one of them, or correct the name.");
+    }
+
+    static String unknownComponent(String name, String meant) {
+        return unknown("The component \"" + name + "\" has no offer.", name, meant, "Add one, or correct the name.");
+    }
+
+    static String unknownProduct(String name, String meant) {
+        return unknown(
+                "The product \"" + name + "\" has no row in Products.", name, meant, "Add one, or correct the name.");
+    }
+
+    static String unknownFormula(String name, String meant) {
+        return unknown("The formula \"" + name + "\" is on no sheet.", name, meant, "Add it, or correct the name.");
+    }
+
+    static String unknownSupplier(String name, String meant) {
+        return unknown(
+                "The supplier \"" + name + "\" has no row in Suppliers, so their charges are unknown.",
+                name,
+                meant,
+                "Add a row for them.");
+    }
+
+    private static String unknown(String what, String name, String meant, String help) {
+        return what + " " + (meant.isEmpty() ? help : didYouMean(name, meant));
+    }
+
+    static String didYouMean(String name, String meant) {
+        boolean lookAlike = Spelling.skeleton(meant).equals(Spelling.skeleton(name));
+        return "Did you mean \"" + meant + "\"?" + (lookAlike ? " The two only look alike" + OTHER_LETTERS : "");
+    }
+
+    // names that are there twice, or only seem to be
+
+    static String twice(String kind, String name, String first) {
+        return "The " + kind + " \"" + name + "\" is listed twice; the first is in " + first + ". Keep one.";
+    }
+
+    static String lookAlike(String name, String other, String where) {
+        return "\"" + name + "\" looks like \"" + other + "\" in " + where + " but is another name" + OTHER_LETTERS
+                + " Type it again.";
+    }
+
+    static String componentAndMaterial(String name) {
+        return "\"" + name + "\" is a component here, but Materials has it as a raw material. Rename one of them.";
+    }
+}

@@ -1,0 +1,75 @@
+package perkilo.reading.table;
+
+import java.util.List;
+
+/** What a person reads about a table: its sheet, its headers, and the rows that are not read. */
+public final class TableMessages {
+
+    private TableMessages() {}
+
+    // sheets
+
+    static String noHeaders(List<String> columns) {
+        return "No row of headers was found on this sheet. Add one, with columns such as " + String.join(", ", columns)
+                + ".";
+    }
+
+    static String resultSheet() {
+        return "This sheet has the name of a result sheet, so it is not read. Rename it if it is yours.";
+    }
+
+    // columns that are missing, or not read
+
+    static String noColumn(String table, String column, String explanation) {
+        return missing(table, column, explanation) + " Add it.";
+    }
+
+    static String noColumn(String table, String column, String explanation, List<String> unread) {
+        return missing(table, column, explanation) + " These headers were not recognised: " + String.join(", ", unread)
+                + ". If one of them is this column, rename it to \"" + column + "\".";
+    }
+
+    private static String missing(String table, String column, String explanation) {
+        return "The " + table + " table has no column \"" + column + "\" (" + explanation + ").";
+    }
+
+    static String nearlyAColumn(String header, String column, String explanation) {
+        return "The column \"" + header + "\" is not read. If you mean \"" + column + "\" (" + explanation
+                + "), rename it.";
+    }
+
+    // columns that are there twice, or hidden
+
+    static String secondColumn(String header, String column) {
+        return "\"" + header + "\" is a second column for " + column + ". Keep one.";
+    }
+
+    static String otherColumnRead(String header, String column, String read) {
+        return "\"" + header + "\" is not read, because " + column + " is taken from \"" + read + "\".";
+    }
+
+    static String hiddenColumn(String header) {
+        return "The column \"" + header + "\" is hidden but is read. Unhide and check it.";
+    }
+
+    // units in headers
+
+    /** The unit in the header of a column, or in the name of a setting, is not recognised. */
+    public static String unknownUnit(String unit, String column) {
+        return notRecognised(unit, column) + " Correct it, or delete it.";
+    }
+
+    static String unknownUnit(String unit, String column, String expected) {
+        return notRecognised(unit, column) + " Use " + expected + ".";
+    }
+
+    private static String notRecognised(String unit, String column) {
+        return "The unit \"" + unit + "\" of " + column + " is not recognised.";
+    }
+
+    // rows
+
+    static String noKey(String column) {
+        return column + " is blank, so this row is not read. Fill it if the row counts.";
+    }
+}
