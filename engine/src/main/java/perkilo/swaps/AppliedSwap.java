@@ -16,10 +16,10 @@ import perkilo.origin.Origin;
 import perkilo.swaps.blend.Blend;
 
 /**
- * A formula of its own, made out of a swap or a blend; the original stays as it is.
+ * A new formula made from a swap or a blend; the original stays unchanged.
  *
- * @param formula with the change carried out, made as the original is, with a name that no other has
- * @param notes where to type its name to have it costed, and what has to be at hand for that
+ * @param formula with the change applied, produced like the original, with a name that no other formula has
+ * @param notes where to type its name to cost it, and which price lists that needs
  */
 public record AppliedSwap(Formula formula, List<Finding> notes) {
 
@@ -28,7 +28,7 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
     }
 
     /**
-     * A swap carried out.
+     * Applies a swap.
      *
      * @param book that it was found in
      * @param number of the swap in its list, from one
@@ -39,7 +39,7 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
     }
 
     /**
-     * A blend carried out.
+     * Applies a blend.
      *
      * @param book that it was found in
      * @param number of the blend in its list, from one
@@ -65,36 +65,29 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
         return name;
     }
 
-    /** Nothing of the person's is changed, so he says himself that it is to be costed. */
+    /** The user's sheets are never changed, so the user types the new name where the formula is to be costed. */
     private static List<Finding> placesToType(Book book, Formula original, String name) {
         List<Finding> notes = new ArrayList<>();
         String key = Names.key(original.name());
         for (Product product : book.products().values()) {
             if (Names.key(product.formula()).equals(key)) {
-                notes.add(Finding.note(
-                        product.origin(),
-                        "to cost \"%s\" with the new formula, type \"%s\" as its formula in this row"
-                                .formatted(product.name(), name)));
+                notes.add(Finding.note(product.origin(), SwapMessages.typeInProduct(product.name(), name)));
             }
         }
         for (Run run : book.runs()) {
             if (run instanceof Run.OfBulk bulk
                     && bulk.origin().isKnown()
                     && Names.key(bulk.formula()).equals(key)) {
-                notes.add(Finding.note(
-                        bulk.origin(),
-                        "to cost the new formula's bulk, type \"%s\" as the formula of this run".formatted(name)));
+                notes.add(Finding.note(bulk.origin(), SwapMessages.typeInRun(name)));
             }
         }
         if (notes.isEmpty()) {
-            notes.add(Finding.note(
-                    original.origin(),
-                    "to cost the new formula, type \"%s\" as the formula of a product or of a run".formatted(name)));
+            notes.add(Finding.note(original.origin(), SwapMessages.typeAnywhere(name)));
         }
         return notes;
     }
 
-    /** What only price lists beside the workbook offer can't be costed without them. */
+    /** Materials that only price lists beside the workbook offer cannot be costed without these lists. */
     private static List<Finding> pricedElsewhere(Book book, Formula original, Formula applied) {
         String file = original.origin().file();
         Set<String> before = keys(original);
@@ -104,8 +97,7 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
             if (!files.isEmpty() && !files.contains(file)) {
                 notes.add(Finding.note(
                         Origin.NONE,
-                        "\"%s\" in \"%s\" is not offered in the workbook, only in %s: give the same --prices when you cost it"
-                                .formatted(line.material(), applied.name(), String.join(", ", files))));
+                        SwapMessages.pricedElsewhere(line.material(), applied.name(), List.copyOf(files))));
             }
         }
         return notes;

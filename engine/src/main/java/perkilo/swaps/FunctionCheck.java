@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.names.Names;
@@ -15,14 +14,14 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.swaps.facts.Functions;
 
-/** Whether the functions of materials are words that others are known by: a slip takes a material out of all swaps. */
+/** The check of functions against the EU glossary: a misspelled function takes a material out of all swaps. */
 public final class FunctionCheck {
 
     private static final int NAMED = 4;
 
     private FunctionCheck() {}
 
-    /** A warning for each word that nearly is one of the glossary, and a note for each that is none. */
+    /** A warning for each word that is close to a term of the glossary, and a note for each other unknown word. */
     public static List<Finding> of(Book book) {
         Set<String> words = Functions.words();
         Map<String, Unknown> unknown = new LinkedHashMap<>();
@@ -38,17 +37,15 @@ public final class FunctionCheck {
         return unknown.values().stream().map(one -> finding(one, words)).toList();
     }
 
-    /** A word, and the materials that are said to do what it says. */
+    /** A word that is not a term, and the materials that have it as a function. */
     private record Unknown(String function, List<Material> materials) {
 
-        String who() {
-            String named = materials.stream()
-                    .limit(NAMED)
-                    .map(material -> "\"" + material.name() + "\"")
-                    .collect(Collectors.joining(", "));
-            int more = materials.size() - NAMED;
-            return "\"%s\", a function of %s%s, is no word of the EU glossary"
-                    .formatted(function, named, more > 0 ? " and %d more".formatted(more) : "");
+        List<String> named() {
+            return materials.stream().limit(NAMED).map(Material::name).toList();
+        }
+
+        int more() {
+            return Math.max(0, materials.size() - NAMED);
         }
     }
 
@@ -58,9 +55,8 @@ public final class FunctionCheck {
         return near.isPresent()
                 ? Finding.warning(
                         origin,
-                        "%s, so as it stands no other material is compared for it; did you mean \"%s\"?"
-                                .formatted(unknown.who(), near.get()))
-                : Finding.note(
-                        origin, "%s; it is compared with materials of the very same word".formatted(unknown.who()));
+                        SwapMessages.misspelledFunction(
+                                unknown.function(), unknown.named(), unknown.more(), near.get()))
+                : Finding.note(origin, SwapMessages.ownFunction(unknown.function(), unknown.named(), unknown.more()));
     }
 }

@@ -29,7 +29,7 @@ import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
 
-/** Tries every material in every line: first the gates, which are cheap, then the money, which is not. */
+/** The search that tries every material in every line: first the cheap gates, then the purchase plans. */
 final class LineSearch {
 
     private final SwapOptions options;
@@ -52,13 +52,13 @@ final class LineSearch {
      */
     record Result(List<Swap> swaps, List<Rejected> rejected) {
 
-        /** Whether no line had any candidate. */
+        /** Whether no line has any candidate. */
         boolean isOfNothing() {
             return swaps.isEmpty() && rejected.isEmpty();
         }
     }
 
-    /** Either of the two. */
+    /** A swap or a rejected material; one of the two is null. */
     private record Answer(@Nullable Swap swap, @Nullable Rejected rejected) {}
 
     /** A material in a line that passed the function gate. */
@@ -88,7 +88,7 @@ final class LineSearch {
         return new Result(ranked(swaps), rejected);
     }
 
-    /** A rank takes so many sums that it is worked out once for each. */
+    /** By rank. The rank of each swap is computed once, because it takes many sums. */
     private static List<Swap> ranked(List<Swap> swaps) {
         IdentityHashMap<Swap, BigDecimal> ranks = new IdentityHashMap<>();
         swaps.forEach(swap -> ranks.put(swap, swap.rank()));
@@ -134,8 +134,8 @@ final class LineSearch {
         Closeness closeness = Closeness.of(trial.from(), trial.to());
         String shut = verdicts.stream()
                 .filter(verdict -> !verdict.ok())
-                .map(verdict -> verdict.gate().name() + ": " + verdict.why())
-                .collect(Collectors.joining("; "));
+                .map(Verdict::withName)
+                .collect(Collectors.joining(" "));
         if (!shut.isEmpty()) {
             return rejected(trial, closeness, verdicts, shut);
         }
@@ -144,10 +144,9 @@ final class LineSearch {
                     trial,
                     closeness,
                     verdicts,
-                    "not close enough: %s of 100, at least %s are asked for"
-                            .formatted(
-                                    closeness.score().toPlainString(),
-                                    options.leastCloseness().toPlainString()));
+                    SwapMessages.notClose(
+                            closeness.score().toPlainString(),
+                            options.leastCloseness().toPlainString()));
         }
         return costed(task, closeness, verdicts);
     }
@@ -156,7 +155,7 @@ final class LineSearch {
         Trial trial = task.trial();
         Optional<List<RunChange>> runs = task.runs().changes(trial.after().formula());
         if (runs.isEmpty()) {
-            return rejected(trial, closeness, verdicts, "it can't be bought for every run size");
+            return rejected(trial, closeness, verdicts, SwapMessages.cannotBeBought());
         }
         Swap swap = new Swap(
                 trial,
@@ -167,7 +166,7 @@ final class LineSearch {
                 cautions(trial, verdicts));
         return swap.saves()
                 ? new Answer(swap, null)
-                : rejected(trial, closeness, verdicts, "saves nothing at any run size");
+                : rejected(trial, closeness, verdicts, SwapMessages.savesNothing());
     }
 
     private static Answer rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {

@@ -19,12 +19,10 @@ import perkilo.swaps.trial.Trial;
 import perkilo.swaps.trial.Words;
 
 /**
- * Whether formulas, as they stand, keep what a swap in them would have to keep: limits, use ranges, temperatures,
+ * The check of formulas as they are against what a swap in them would have to keep: limits, use ranges, temperatures,
  * charges, pH, required tags and the natural origin target.
  */
 public final class RecipeCheck {
-
-    private static final String CAUTION = " Local rules and a qualified safety assessor decide.";
 
     private final Recipe recipe;
     private final List<Finding> findings = new ArrayList<>();
@@ -34,8 +32,8 @@ public final class RecipeCheck {
     }
 
     /**
-     * A warning for everything that a formula of the book does not keep. What is not known is no matter for a warning,
-     * but for a required tag and a natural origin target, which have to be shown.
+     * A warning for everything that a formula of the book does not keep. Unknown values give no warning, except for a
+     * required tag and a natural origin target, which have to be shown.
      */
     public static List<Finding> of(Book book) {
         List<Finding> findings = new ArrayList<>();
@@ -47,7 +45,7 @@ public final class RecipeCheck {
         return findings;
     }
 
-    /** Of formulas whose materials are names and no more, nothing can be said. */
+    /** Formulas whose materials have only names cannot be checked. */
     private static boolean isAnythingKnown(Book book, Formula formula) {
         for (Formula.Line line : formula.lines()) {
             Material material = book.materials().get(Names.key(line.material()));
@@ -72,29 +70,31 @@ public final class RecipeCheck {
         return findings;
     }
 
-    private void judge(Portion portion, Trial asItStands, boolean first) {
-        List<Verdict> verdicts = new ArrayList<>(Gates.judgePlace(asItStands));
+    private void judge(Portion portion, Trial unchanged, boolean first) {
+        List<Verdict> verdicts = new ArrayList<>(Gates.judgePlace(unchanged));
         if (first) {
-            verdicts.addAll(Gates.judgeLevel(asItStands));
+            verdicts.addAll(Gates.judgeLevel(unchanged));
         }
         for (Verdict verdict : verdicts) {
-            if (!verdict.ok() && !isToldFromTheOtherSide(verdict, portion)) {
-                String caution = verdict.gate().equals(Gates.LEGAL_MAXIMUM) ? CAUTION : "";
-                findings.add(Finding.warning(
-                        portion.line().origin(),
-                        "%s of \"%s\" in %s: %s.%s"
-                                .formatted(
-                                        verdict.gate().name(),
-                                        portion.material().name(),
-                                        recipe.formula().name(),
-                                        verdict.why(),
-                                        caution)));
+            if (!verdict.ok() && !isReportedOnTheOther(verdict, portion)) {
+                findings.add(Finding.warning(portion.line().origin(), words(verdict, portion)));
             }
         }
     }
 
-    /** Two materials of opposite charges: the cationic one tells. */
-    private static boolean isToldFromTheOtherSide(Verdict verdict, Portion portion) {
+    private String words(Verdict verdict, Portion portion) {
+        String check = SwapMessages.checkPlace(
+                portion.material().name(),
+                recipe.formula().name(),
+                verdict.gate().name());
+        return check
+                + " "
+                + verdict.why()
+                + (verdict.gate().equals(Gates.LEGAL_MAXIMUM) ? " " + SwapMessages.assessorDecides() : "");
+    }
+
+    /** Reports a charge conflict once, on the cationic material. */
+    private static boolean isReportedOnTheOther(Verdict verdict, Portion portion) {
         return verdict.gate().equals(Gates.CHARGE)
                 && !Names.key(portion.material().traits().charge()).equals("cationic");
     }
@@ -102,19 +102,16 @@ public final class RecipeCheck {
     private void tags() {
         Set<String> unshown = new LinkedHashSet<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
-            Trial asItStands = Trial.ofNothing(recipe, line);
-            if (!Gates.judgeTags(asItStands).ok()) {
-                unshown.add(asItStands.to().name());
+            Trial unchanged = Trial.ofNothing(recipe, line);
+            if (!Gates.judgeTags(unchanged).ok()) {
+                unshown.add(unchanged.to().name());
             }
         }
         if (!unshown.isEmpty()) {
             findings.add(Finding.warning(
                     recipe.formula().origin(),
-                    "%s: products require %s, but these materials are not known to be so: %s"
-                            .formatted(
-                                    recipe.formula().name(),
-                                    String.join(", ", recipe.requiredTags()),
-                                    String.join(", ", unshown))));
+                    SwapMessages.tagsNotShown(
+                            recipe.formula().name(), List.copyOf(recipe.requiredTags()), List.copyOf(unshown))));
         }
     }
 
@@ -124,16 +121,10 @@ public final class RecipeCheck {
         if (target == null || content.known().compareTo(target) >= 0) {
             return;
         }
-        String hidden = content.isComplete()
-                ? ""
-                : ", and of %s the index is not known".formatted(Words.percent(content.unknown()));
+        String unknown = content.isComplete() ? "" : Words.percent(content.unknown());
         findings.add(Finding.warning(
                 recipe.formula().origin(),
-                "%s: %s is shown to be of natural origin%s, but the target is %s"
-                        .formatted(
-                                recipe.formula().name(),
-                                Words.percent(content.known()),
-                                hidden,
-                                Words.percent(target))));
+                SwapMessages.naturalOriginMissed(
+                        recipe.formula().name(), Words.percent(content.known()), unknown, Words.percent(target))));
     }
 }

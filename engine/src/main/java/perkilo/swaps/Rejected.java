@@ -11,7 +11,7 @@ import perkilo.swaps.trial.Trial;
  * @param trial the recipe before and after
  * @param closeness how close the two materials are
  * @param verdicts what each gate says
- * @param reason why it is not offered, in words
+ * @param reason why it is not offered, in full sentences
  */
 public record Rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {
 

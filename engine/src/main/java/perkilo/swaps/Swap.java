@@ -11,14 +11,14 @@ import perkilo.swaps.money.RunChange;
 import perkilo.swaps.trial.Trial;
 
 /**
- * A material that could stand in for another: a candidate for the bench, not a release.
+ * A material that could replace another: a candidate for the bench, not a release.
  *
  * @param trial the recipe before and after
  * @param closeness how close the two materials are
  * @param verdicts what each gate says; all are open
  * @param runs what it changes at each run size, in the order of the book
  * @param label what it changes in the list of ingredients
- * @param cautions what a person should look at
+ * @param cautions what a person should check, each in full sentences
  */
 public record Swap(
         Trial trial,
@@ -60,8 +60,8 @@ public record Swap(
     }
 
     /**
-     * What the list is ranked by: the mean change times closeness, so that a saving counts for less the farther away
-     * the material is. Below zero is a saving.
+     * The rank in the list: the mean change times closeness, so that a saving counts for less if the material is less
+     * close. Below zero is a saving.
      */
     public BigDecimal rank() {
         return meanChange().multiply(closeness.score()).movePointLeft(2);

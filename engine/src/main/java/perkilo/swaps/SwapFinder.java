@@ -26,8 +26,8 @@ import perkilo.swaps.money.RunsOfFormula;
  *
  * <p>For each line of each formula every other material of the book that can be bought is judged by the
  * {@link perkilo.swaps.gate.Gates gates}, compared by {@link perkilo.swaps.closeness.Closeness closeness}, and costed
- * with a full purchase plan at every run size. What saves nowhere, or can't be shown to fit, is not offered and says
- * why.
+ * with a full purchase plan at every run size. A material that saves nothing, or cannot be shown to fit, is listed as
+ * not offered, with the reason.
  */
 public final class SwapFinder {
 
@@ -38,7 +38,7 @@ public final class SwapFinder {
     /**
      * A finder.
      *
-     * @param planner finds the purchase of each run; asked very often, and from several threads at once, about one
+     * @param planner finds the purchase of each run; called very often, and from several threads at once, for one
      *     market
      * @param limits for the search, for each run
      * @param solver for joint swaps
@@ -91,7 +91,7 @@ public final class SwapFinder {
         LineSearch.Result result = search.find(runs);
         if (result.isOfNothing()) {
             findings.add(Finding.warning(
-                    book.formulas().values().iterator().next().origin(), SwapOutcome.Found.NOTHING_COMPARED));
+                    book.formulas().values().iterator().next().origin(), SwapMessages.nothingCompared()));
         }
         List<BlendStudy> blends = new ArrayList<>();
         if (options.blends()) {
@@ -117,13 +117,10 @@ public final class SwapFinder {
     }
 
     private static Finding notCosted(Formula formula) {
-        return Finding.warning(
-                formula.origin(),
-                "no run makes \"%s\", so no swap in it can be costed. Add a run of it to the Runs sheet."
-                        .formatted(formula.name()));
+        return Finding.warning(formula.origin(), SwapMessages.noRun(formula.name()));
     }
 
-    /** Whether a name is the one that is asked for; every name is where none is asked for. */
+    /** Whether a name is the requested one; true for every name if none is requested. */
     static boolean matches(@Nullable String asked, String name) {
         return asked == null || Names.key(asked).equals(Names.key(name));
     }

@@ -5,18 +5,18 @@ import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What to look for.
+ * What a search looks for.
  *
  * @param formula only in this formula; null for all
  * @param material only in place of this material; null for all
  * @param function only for lines with this function; null for all
- * @param leastCloseness what is less close is not offered, 0 to 100
+ * @param leastCloseness the lowest closeness that is offered, 0 to 100
  * @param blends whether joint swaps are sought as well
  * @param mostChanged at most so many materials enter a blend, and as many leave it
  * @param spreadingTolerance how much the shares of light, medium and heavy spreading may move, as a fraction of the
  *     blend
  * @param hlbBand how far required HLB may move
- * @param progress told how many candidates are costed, and of how many
+ * @param progress receives how many candidates are costed, and of how many
  */
 public record SwapOptions(
         @Nullable String formula,
@@ -30,7 +30,7 @@ public record SwapOptions(
         BiConsumer<Integer, Integer> progress) {
 
     /**
-     * Everything, with the usual bounds. A closeness of 30 keeps apart what the trade would and would not swap in the
+     * Everything, with the usual bounds. A closeness of 30 separates what the trade would and would not swap in the
      * reference pairs; two materials, a tenth of the blend and 1 in HLB are own choices.
      */
     public static SwapOptions usual() {
@@ -46,7 +46,7 @@ public record SwapOptions(
                 (done, all) -> {});
     }
 
-    /** The same, only where formula, material and function are those given; null for all. */
+    /** The same for one formula, material and function only; null for all. */
     public SwapOptions only(@Nullable String inFormula, @Nullable String ofMaterial, @Nullable String ofFunction) {
         return new SwapOptions(
                 inFormula,
@@ -60,7 +60,7 @@ public record SwapOptions(
                 progress);
     }
 
-    /** The same, telling progress to somebody. */
+    /** The same, reporting progress to a listener. */
     public SwapOptions telling(BiConsumer<Integer, Integer> listener) {
         return new SwapOptions(
                 formula,

@@ -9,10 +9,10 @@ import perkilo.origin.Finding;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.blend.BlendStudy;
 
-/** What a search for cheaper materials came to. */
+/** The outcome of a search for cheaper materials. */
 public sealed interface SwapOutcome {
 
-    /** What was found on the way. */
+    /** Warnings, notes and errors of the search. */
     List<Finding> findings();
 
     /**
@@ -36,10 +36,6 @@ public sealed interface SwapOutcome {
             List<Finding> findings)
             implements SwapOutcome {
 
-        static final String NOTHING_COMPARED =
-                "Nothing was compared: no other material that can be bought is known to do the work of a line. Give materials"
-                        + " their Functions on the Materials sheet.";
-
         public Found {
             swaps = List.copyOf(swaps);
             rejected = List.copyOf(rejected);
@@ -47,9 +43,9 @@ public sealed interface SwapOutcome {
             findings = List.copyOf(findings);
         }
 
-        /** What there is to say where there is no swap. */
+        /** The sentence for a search without swaps. */
         public String withoutSwaps() {
-            return rejected.isEmpty() ? NOTHING_COMPARED : "No material that fits is cheaper at any run size.";
+            return rejected.isEmpty() ? SwapMessages.nothingCompared() : SwapMessages.nothingCheaper();
         }
 
         /** All joint swaps that save at some run size; the place in this list, from one, is a blend's number. */

@@ -1,14 +1,14 @@
 /**
  * Cheaper materials that do the same job.
  *
- * <p>The way of a swap: {@link perkilo.swaps.trial.Dosing} puts another material into a line → the
+ * <p>The steps of a swap: {@link perkilo.swaps.trial.Dosing} puts another material into a line → the
  * {@link perkilo.swaps.gate.Gates gates} say whether it fits, each in words → {@link perkilo.swaps.closeness.Closeness}
  * says how close it is → {@link perkilo.swaps.money.RunsOfFormula} costs the changed formula at every run size → a
- * {@link perkilo.swaps.Swap}, with what changes on the label and what to look at. {@code swaps.blend} does the same for
+ * {@link perkilo.swaps.Swap}, with what changes on the label and what to check. {@code swaps.blend} does the same for
  * all materials of one function at once.
  *
  * <ul>
- *   <li>what is not known never counts as equal;
+ *   <li>unknown values never count as equal;
  *   <li>every figure of money comes from a full purchase plan, with and without the swap;
  *   <li>the same book gives the same list, on any number of threads.
  * </ul>

@@ -147,7 +147,7 @@ final class AppliedFormulaTest {
                     .anySatisfy(text -> assertThat(text)
                             .startsWith("\"%s\" in \"Dry body oil blend 1\" is not offered in the workbook, only in "
                                     .formatted(material))
-                            .endsWith(".csv: give the same --prices when you cost it"));
+                            .endsWith(".csv. Use the same --prices when you cost the formula."));
             assertThat(without.err()).contains(material);
         });
         assertThat(without.exit()).isNotEqualTo(Exit.DONE);
@@ -348,6 +348,6 @@ final class AppliedFormulaTest {
                 .anySatisfy(
                         text -> assertThat(text)
                                 .isEqualTo(
-                                        "to cost \"Dry body oil 200 mL\" with the new formula, type \"Dry body oil blend 1\" as its formula in this row"));
+                                        "To cost \"Dry body oil 200 mL\" with the new formula, type \"Dry body oil blend 1\" as its formula in this row."));
     }
 }

@@ -159,8 +159,8 @@ final class OfferHistoryTest {
     private static OfferHistory history(String quotes) {
         List<Offer> offers = new ArrayList<>();
         List<Unpriced> unpriced = new ArrayList<>();
-        for (String quote : quotes.split(" ")) {
-            String[] parts = quote.split("@");
+        for (String quote : quotes.split(" ", -1)) {
+            String[] parts = quote.split("@", -1);
             if (parts[0].equals("-")) {
                 PackOffered pack = PackOffered.of("Fen", "Wax", Figure.of("25").value(), Measure.KG);
                 unpriced.add(new Unpriced(pack, day(parts[1]), new Origin("unpriced.csv", "", "")));

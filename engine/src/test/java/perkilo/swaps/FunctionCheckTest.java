@@ -13,7 +13,7 @@ import perkilo.model.Material;
 import perkilo.origin.Finding;
 import perkilo.swaps.facts.Functions;
 
-/** Words for functions: those of the glossary, those of the trade, and slips. */
+/** Words for functions: terms of the glossary, words of the trade, and misspellings. */
 final class FunctionCheckTest {
 
     private static final Book DEMO = Kit.demo();
@@ -26,22 +26,22 @@ final class FunctionCheckTest {
     }
 
     @Test
-    void a_slip_is_told_with_what_was_meant() {
+    void a_misspelling_is_reported_with_the_likely_term() {
         assertThat(findings("emolient"))
                 .containsExactly(
-                        "warning: \"emolient\", a function of \"Isopropyl palmitate\", is no word of the EU glossary,"
-                                + " so as it stands no other material is compared for it; did you mean \"emollient\"?");
+                        "warning: \"emolient\" (function of \"Isopropyl palmitate\") is not a term of the EU glossary,"
+                                + " so no other material is compared for it. Did you mean \"emollient\"?");
     }
 
     @Test
     void a_word_of_ones_own_is_noted() {
         assertThat(findings("velvet touch"))
-                .containsExactly("note: \"velvet touch\", a function of \"Isopropyl palmitate\", is no word of the EU"
-                        + " glossary; it is compared with materials of the very same word");
+                .containsExactly("note: \"velvet touch\" (function of \"Isopropyl palmitate\") is not a term of the EU"
+                        + " glossary. It is only compared with materials that have the same word.");
     }
 
     @Test
-    void a_word_of_many_materials_is_told_once() {
+    void a_word_of_many_materials_is_reported_once() {
         Map<String, Material> materials = new LinkedHashMap<>();
         for (String name : List.of("A", "B", "C", "D", "E", "F")) {
             Material named = Varied.of(Kit.catalogued("Isopropyl palmitate"), "name", name);
@@ -51,8 +51,8 @@ final class FunctionCheckTest {
 
         assertThat(FunctionCheck.of(Varied.of(DEMO, "materials", materials)))
                 .extracting(Finding::text)
-                .containsExactly("\"velvet touch\", a function of \"A\", \"B\", \"C\", \"D\" and 2 more, is no word of"
-                        + " the EU glossary; it is compared with materials of the very same word");
+                .containsExactly("\"velvet touch\" (function of \"A\", \"B\", \"C\", \"D\" and 2 more) is not a term of"
+                        + " the EU glossary. It is only compared with materials that have the same word.");
     }
 
     @ParameterizedTest

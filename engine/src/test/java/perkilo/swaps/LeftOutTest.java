@@ -22,7 +22,7 @@ import perkilo.purchasing.search.quick.QuickPlanner;
 import perkilo.swaps.blend.BlendStudy;
 import perkilo.swaps.lp.OjalgoSolver;
 
-/** Whoever could do the work of a blend is in it, or is listed with the reason why not. */
+/** Every material with the function of a blend is in it, or is listed with the reason. */
 final class LeftOutTest {
 
     /** The first function of what is blended, by the first word of the title that the sheet gives it. */
@@ -39,7 +39,7 @@ final class LeftOutTest {
     private static final Book BOOK = book();
     private static final SwapOutcome.Found FOUND = find(BOOK);
 
-    /** A cream with at least two materials of most kinds, the whole catalogue, and a few that nobody can judge. */
+    /** A cream with at least two materials of most kinds, the whole catalogue, and a few that cannot be judged. */
     private static Book book() {
         Book rich = DemoBook.richCream();
         Formula cream = rich.formula("Face cream").orElseThrow();
@@ -93,7 +93,7 @@ final class LeftOutTest {
     }
 
     @Test
-    void nobody_drops_out_unseen() {
+    void every_material_that_drops_out_is_listed() {
         assertThat(sought()).hasSizeGreaterThanOrEqualTo(6);
         sought().forEach(study -> {
             String work = WORK.getOrDefault(study.function().split("[: ]", -1)[0], "");
@@ -120,14 +120,14 @@ final class LeftOutTest {
 
     @ParameterizedTest
     @CsvSource({
-        "antioxidants, Sodium metabisulfite, they preserve as well",
-        "antioxidants, Unsold, nobody offers them on the costing date",
-        "antioxidants, BHA, their lowest usual level lies above the highest that is usual and legal",
-        "antioxidants, Ascorbic acid, 'pH: works from pH 2.5 to 3.5, the final pH is 5.8'",
-        "emollients that spread, Cetearyl alcohol, they are solid at room temperature",
-        "emollients that spread, Glyceryl stearate, 'they can do this, but their main work is another one'"
+        "antioxidants, Sodium metabisulfite, 'They also preserve, and preservatives are not blended anew'",
+        "antioxidants, Unsold, They have no offer on the costing date.",
+        "antioxidants, BHA, Their lowest usual level is above the highest level that is usual and legal.",
+        "antioxidants, Ascorbic acid, 'Works from pH 2.5 to 3.5, but the final pH is 5.8.'",
+        "emollients that spread, Cetearyl alcohol, They are solid at room temperature",
+        "emollients that spread, Glyceryl stearate, 'They have this function, but their main function is another one.'"
     })
-    void the_reason_stands_beside_the_name(String function, String material, String why) {
+    void the_reason_is_beside_the_name(String function, String material, String why) {
         Optional<String> reason = sought().filter(study -> study.function().equals(function))
                 .flatMap(study -> study.leftOut().entrySet().stream())
                 .filter(entry -> entry.getValue().contains(material))
@@ -141,9 +141,9 @@ final class LeftOutTest {
     void who_is_no_candidate_anywhere_is_named_once() {
         assertThat(FOUND.findings())
                 .extracting(Finding::text)
-                .filteredOn(text -> text.endsWith(": Unsold") || text.endsWith(": Unheard-of"))
+                .filteredOn(text -> text.endsWith(": Unsold.") || text.endsWith(": Unheard-of."))
                 .containsExactly(
-                        "no function is known of these materials, so nothing replaces them and they replace nothing: Unheard-of",
-                        "nobody offers these materials on the costing date, so they are no candidates: Unsold");
+                        "No function is known for these materials, so they cannot replace others or be replaced: Unheard-of.",
+                        "These materials have no offer on the costing date, so they are no candidates: Unsold.");
     }
 }

@@ -17,7 +17,7 @@ import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 
-/** What a formula itself does not keep is told, in the demo with one thing changed. */
+/** Warnings about what a formula itself does not keep, in the demo with one thing changed. */
 final class RecipeCheckTest {
 
     private static final Book DEMO = Kit.demo();
@@ -29,14 +29,14 @@ final class RecipeCheckTest {
     }
 
     @Test
-    void a_level_above_the_legal_maximum_is_told_once_at_its_line() {
+    void a_level_above_the_legal_maximum_is_reported_once_at_its_line() {
         List<Finding> findings = RecipeCheck.of(with("Phenoxyethanol", "legalMax", Figure.of("0.005")));
 
         assertThat(findings).hasSize(1);
         assertThat(findings.get(0).level()).isEqualTo(Level.WARNING);
         assertThat(findings.get(0).origin()).isEqualTo(line("Phenoxyethanol").origin());
         assertThat(findings.get(0).text())
-                .contains("legal maximum of \"Phenoxyethanol\" in Face cream", "but the legal maximum is 0.5 %")
+                .contains("Check \"Phenoxyethanol\" in Face cream (legal maximum). ", "but the legal maximum is 0.5 %")
                 .endsWith("Local rules and a qualified safety assessor decide.");
     }
 
@@ -49,7 +49,7 @@ final class RecipeCheckTest {
         assertThat(texts(with("Phenoxyethanol", "useMax", Figure.of(level.subtract(new BigDecimal("0.0001"))))))
                 .singleElement()
                 .asString()
-                .startsWith("use range of \"Phenoxyethanol\" in Face cream: ");
+                .startsWith("Check \"Phenoxyethanol\" in Face cream (use range). ");
     }
 
     @Test
@@ -57,27 +57,27 @@ final class RecipeCheckTest {
         assertThat(texts(with("Cetearyl isononanoate", "maxProcessC", Figure.of("40"))))
                 .singleElement()
                 .asString()
-                .startsWith("heat of \"Cetearyl isononanoate\" in Face cream: only withstands 40 °C");
+                .startsWith("Check \"Cetearyl isononanoate\" in Face cream (heat). Withstands only 40 °C");
         assertThat(texts(with("Phenoxyethanol", "phMax", Figure.of("3"))))
                 .singleElement()
                 .asString()
-                .startsWith("pH of \"Phenoxyethanol\" in Face cream: ");
+                .startsWith("Check \"Phenoxyethanol\" in Face cream (pH). ");
     }
 
     @Test
-    void opposite_charges_are_told_once_from_the_cationic_side() {
+    void opposite_charges_are_reported_once_on_the_cationic_material() {
         Book charged =
                 with(with(DEMO, "Phenoxyethanol", "charge", "cationic"), "Cetearyl isononanoate", "charge", "anionic");
 
         assertThat(texts(charged))
-                .filteredOn(text -> text.startsWith("charge"))
+                .filteredOn(text -> text.contains("(charge)"))
                 .singleElement()
                 .asString()
-                .startsWith("charge of \"Phenoxyethanol\" in Face cream: Phenoxyethanol is cationic, but ");
+                .startsWith("Check \"Phenoxyethanol\" in Face cream (charge). Phenoxyethanol is cationic, but ");
     }
 
     @Test
-    void a_tag_that_nobody_gave_is_missing() {
+    void a_tag_that_is_not_stated_is_missing() {
         List<String> required = DEMO.products().values().stream()
                 .filter(product -> product.formula().equals(CREAM.name()))
                 .findFirst()
@@ -86,8 +86,8 @@ final class RecipeCheckTest {
         assertThat(required).as("the demo asks for a tag").isNotEmpty();
 
         assertThat(texts(with("Phenoxyethanol", "tags", List.of())))
-                .containsExactly("Face cream: products require " + String.join(", ", required)
-                        + ", but these materials are not known to be so: Phenoxyethanol");
+                .containsExactly("Check the tags of Face cream. Its products require " + String.join(", ", required)
+                        + ", but these materials are not known to be so: Phenoxyethanol.");
     }
 
     @Test
@@ -102,8 +102,8 @@ final class RecipeCheckTest {
         assertThat(texts(Varied.of(DEMO, "products", products)))
                 .singleElement()
                 .asString()
-                .startsWith("Face cream: ")
-                .endsWith("but the target is 99.9 %");
+                .startsWith("The natural origin content of Face cream is ")
+                .contains(", but the target is 99.9 %.");
     }
 
     @Test

@@ -174,7 +174,7 @@ final class SwapFinderTest {
                     .flatMap(formula -> formula.lines().stream())
                     .anyMatch(line -> line.material().equals(candidate));
 
-            assertThat(swap.cautions().stream().anyMatch(caution -> caution.startsWith("already bought for")))
+            assertThat(swap.cautions().stream().anyMatch(caution -> caution.startsWith("Already bought for")))
                     .as(candidate)
                     .isEqualTo(elsewhere);
         }

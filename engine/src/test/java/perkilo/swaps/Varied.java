@@ -31,7 +31,7 @@ public final class Varied {
      * @param trait as its accessor is called
      * @param value null, and an empty text or list, for one that is not known
      */
-    @SuppressWarnings("unchecked") // a list of what the fact's kind says
+    @SuppressWarnings("unchecked") // a list of the fact's own kind
     public static Traits of(Traits traits, String trait, @Nullable Object value) {
         Fact fact = Fact.valueOf(trait.replaceAll("(?=[A-Z])", "_").toUpperCase(Locale.ROOT));
         Traits.Builder facts = traits.toBuilder();

@@ -8,7 +8,7 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 import perkilo.swaps.money.RunChange;
 
-/** The table of what a blend does to each run. */
+/** The table of what a blend changes at each run. */
 final class BlendRunTable {
 
     private final Table<RunChange> table;

@@ -1,6 +1,7 @@
 package perkilo.report.swap;
 
 import java.util.List;
+import perkilo.origin.Counted;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
@@ -8,13 +9,13 @@ import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.blend.BlendStudy;
 
-/** Blend: all materials of one function at once, now and at the levels that cost least. */
+/** The sheet Blend: all materials of one function at once, now and at the cheapest levels. */
 final class BlendSheet {
 
     /** Letters that fit beside each other on the sheet's columns. */
     private static final int WIDE = 160;
 
-    /** About so many fit on a printed page. */
+    /** About how many rows fit on a printed page. */
     private static final int ROWS_ON_A_PAGE = 58;
 
     /** Title, heads, total and ingredients of a blend, in rows. */
@@ -40,8 +41,8 @@ final class BlendSheet {
     private ResultSheet write() {
         page.title(
                 "Blend",
-                "All materials of one function at once. The levels cost least at straight-line prices and keep what is"
-                        + " listed below; run costs are fixed values from full purchase plans.");
+                "All materials of one function at once. The levels are the cheapest at straight-line prices that keep the"
+                        + " rules below; run costs are fixed values from full purchase plans.");
         if (!found.blends().isEmpty()) {
             page.line(
                     "To write one as its own formula, ready to cost, run the same command with --apply \"blend 1\".",
@@ -55,7 +56,7 @@ final class BlendSheet {
         return sheet.build();
     }
 
-    /** What was sought begins a printed page; a refusal takes a line or two. */
+    /** A study with blends begins a printed page; a refusal takes a line or two. */
     private void study(BlendStudy study) {
         if (study.isSought() && anyStudy) {
             beginPage();
@@ -74,13 +75,13 @@ final class BlendSheet {
     }
 
     private void sought(BlendStudy study) {
-        study.kept().forEach(words -> page.paragraph(WIDE, "Kept: " + words + ".", Look.HINT));
+        study.kept().forEach(words -> page.paragraph(WIDE, "Rule: " + words, Look.HINT));
         if (study.blends().isEmpty()) {
             page.line("No cheaper blend was found.", Look.ANSWER);
             page.paragraph(
                     WIDE,
-                    "None of the blends that cost least at straight-line prices makes a run cheaper; others within these"
-                            + " bounds were not costed.",
+                    "None of the blends that are cheapest at straight-line prices makes a run cheaper. Other blends within"
+                            + " these rules were not costed.",
                     Look.PLAIN);
         }
         for (int i = 0; i < study.blends().size(); i++) {
@@ -109,9 +110,9 @@ final class BlendSheet {
         return blend.parts().size() + blend.runs().size() + blend.cautions().size() + AROUND_TABLES;
     }
 
-    /** Names first: who looks for a material finds it at the beginning. */
+    /** Names first: people look for a material at the beginning of the row. */
     private static String leftOut(String why, List<String> materials) {
-        return "%s: %s.".formatted(String.join(", ", materials), why);
+        return String.join(", ", materials) + ": " + why;
     }
 
     private void blend(Blend blend) {
@@ -120,7 +121,7 @@ final class BlendSheet {
         page.paragraph(WIDE, answer(blend), Look.PLAIN);
         page.table(new PartTable(blend, currency).at(sheet, page.next()));
         page.table(new BlendRunTable(currency).at(sheet, page.next(), blend.runs()));
-        blend.cautions().forEach(caution -> page.line("Look at: " + caution, Look.WARNING));
+        blend.cautions().forEach(caution -> page.line("Caution: " + caution, Look.WARNING));
         page.paragraph(WIDE, "Ingredients: " + blend.label().after().text(), Look.HINT);
     }
 
@@ -146,10 +147,11 @@ final class BlendSheet {
                 .orElse(blend.pricedAt());
         String changes = blend.mostChanged() == 0
                 ? "with the same materials"
-                : "with at most %d in and %d out".formatted(blend.mostChanged(), blend.mostChanged());
+                : "with at most %s in and %d out"
+                        .formatted(Counted.of(blend.mostChanged(), "material"), blend.mostChanged());
         return blend.proven()
-                ? "At the straight-line prices of %s no levels cost less, %s: proven.".formatted(run, changes)
-                : "The best found at the straight-line prices of %s, %s; a cheaper one may exist."
+                ? "Proven at the straight-line prices of %s: no blend %s costs less.".formatted(run, changes)
+                : "The best blend found at the straight-line prices of %s, %s. A cheaper one may exist."
                         .formatted(run, changes);
     }
 }

@@ -77,7 +77,7 @@ final class CandidateColumns<R> {
                 .json();
     }
 
-    /** The level of what would be replaced, live where a person typed it. */
+    /** The level of what would be replaced, as a live formula if a person typed it. */
     Column<R> level() {
         return Column.<R>of("percent", "Level")
                 .value(this::levelNow)

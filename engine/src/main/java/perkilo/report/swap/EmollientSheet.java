@@ -18,9 +18,7 @@ import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/**
- * Emollients: side by side, those of each formula at each run size with what they cost, then all others of the book.
- */
+/** The sheet Emollients: those of each formula at each run size with their costs, then all others of the book. */
 final class EmollientSheet {
 
     private final SwapOutcome.Found found;
@@ -40,7 +38,7 @@ final class EmollientSheet {
         page.title(
                 "Emollients",
                 "Traits are linked to the materials sheet. Landed prices are fixed values: from the purchase for the run, or,"
-                        + " for a material that is not in the formula, from its cheapest line for one per cent of the run.");
+                        + " for a material that is not in the formula, from the cheapest offer for one per cent of the run.");
         page.skip(1);
         found.base()
                 .forEach((name, runs) ->
@@ -73,7 +71,7 @@ final class EmollientSheet {
         return rows;
     }
 
-    /** What else the book has and can be bought. */
+    /** The other emollients of the book that can be bought. */
     private List<EmollientTable.Entry> others(List<Portion> emollients, RunCost run) {
         LinePrices prices = new LinePrices(found.market());
         BigDecimal onePercent = run.needs().batches().charged().movePointLeft(2);

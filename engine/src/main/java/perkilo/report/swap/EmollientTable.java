@@ -26,8 +26,8 @@ final class EmollientTable {
      * An emollient.
      *
      * @param material what it is
-     * @param portion its line in the formula; null where it is not in it
-     * @param perKg landed, in home currency; null where it is not bought
+     * @param portion its line in the formula; null if the formula does not have it
+     * @param perKg landed, in home currency; null if it is not bought
      */
     record Entry(
             Material material,

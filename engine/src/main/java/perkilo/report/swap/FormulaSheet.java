@@ -14,11 +14,10 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
 /**
- * A formula as a person types it: phase, material, level in per cent or q.s., temperature; beside it how it is made, so
- * that it costs the same work and fills the same vessel as the one that it was made from.
+ * The sheet of a new formula as a person types it: phase, material, level in per cent or q.s., temperature; beside it
+ * how it is made, so that it takes the same work and the same vessel as the original.
  *
- * <p>Each row has the formula's name: the tab may be called otherwise, for it is short and does without some
- * characters.
+ * <p>Each row has the formula's name: the name of the tab may differ, because it is short and lacks some characters.
  */
 final class FormulaSheet {
 
@@ -39,7 +38,7 @@ final class FormulaSheet {
         return sheet.build();
     }
 
-    /** The end of the name says which swap it is, and stays. */
+    /** The name of the tab; the end of the formula's name says which swap it is, and stays. */
     private static String tab(String name) {
         String allowed = name.replaceAll("[\\[\\]:*?/\\\\]", "-").replace('\'', '’');
         int tooLong = allowed.length() - LONGEST_TAB;

@@ -15,7 +15,7 @@ import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.label.IngredientList;
 import perkilo.swaps.trial.Recipe;
 
-/** Ingredient list: each formula's as it is, and the new one of every blend and every swap. */
+/** The sheet Ingredient list: the present list of each formula, and the new one of every blend and every swap. */
 final class LabelSheet {
 
     private static final NumberFormat LEVEL = new NumberFormat("0.0000%");
@@ -64,8 +64,8 @@ final class LabelSheet {
         sheet.freeze(2, 0).landscape();
         page.title(
                 "Ingredient list",
-                "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): falling by weight when added; up to 1 % in"
-                        + " any order after; colourants last. Levels are values.");
+                "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): by falling weight when added; ingredients"
+                        + " up to 1 % follow in any order; colourants are last. Levels are fixed values.");
         page.skip(1);
         for (String name : found.base().keySet()) {
             found.book().formula(name).ifPresent(this::formula);

@@ -5,7 +5,7 @@ import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Placed;
 import perkilo.swaps.Cautions;
 
-/** What the sheets about swaps have in common: a title, hints, the cautions, and tables one below the other. */
+/** A sheet about swaps while it is written: a title, hints, the cautions, and tables one below the other. */
 final class Page {
 
     private final SheetBuilder sheet;
@@ -40,7 +40,7 @@ final class Page {
         paragraph(width, hint, Look.HINT);
     }
 
-    /** What holds for every swap. */
+    /** The cautions for every swap. */
     void cautions() {
         for (String caution : Cautions.ALWAYS) {
             line(caution, Look.HINT);
@@ -56,7 +56,7 @@ final class Page {
         sheet.text(next++, SheetBuilder.FIRST_COLUMN, text, look);
     }
 
-    /** A text that is too long for one row of a printed page, in as many rows as it takes. */
+    /** A text that may be too long for one row of a printed page, in as many rows as it needs. */
     void paragraph(int width, String text, Look look) {
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {
@@ -69,7 +69,7 @@ final class Page {
         line(line.toString(), look);
     }
 
-    /** Writes a table that has its place in the next row, and goes on below it. */
+    /** Writes a table that is placed in the next row, and continues below. */
     <R> Placed<R> table(Placed<R> placed) {
         placed.write();
         next = placed.next();

@@ -9,7 +9,7 @@ import perkilo.sheet.table.Table;
 import perkilo.swaps.Rejected;
 import perkilo.swaps.SwapOutcome;
 
-/** The table of materials that are not offered, and why; its columns lie below those of the table of swaps. */
+/** The table of materials that are not offered, and why; its columns are aligned with those of the table of swaps. */
 public final class RejectedTable {
 
     private static final CandidateColumns<Rejected> LINE =
@@ -33,12 +33,12 @@ public final class RejectedTable {
 
     private final List<Rejected> rows;
 
-    /** What an answer does not offer. */
+    /** The rejected materials of an answer. */
     public RejectedTable(SwapOutcome.Found found) {
         rows = found.rejected();
     }
 
-    /** Lies below a column that says something of a swap alone. */
+    /** An empty column below one that only swaps have. */
     private static Column<Rejected> empty() {
         return Column.of("", "");
     }

@@ -10,11 +10,11 @@ import perkilo.sheet.table.Column;
 import perkilo.swaps.money.RunChange;
 
 /**
- * Columns that say what a changed formula does to one run: amounts are values out of full purchase plans, changes are
+ * Columns of what a changed formula changes at one run: amounts are fixed values from full purchase plans, changes are
  * formulas over them. Each method makes a new column.
  *
  * @param <R> what a row of the table is about
- * @param change what the run is and what it changes to; null where a row has no such run
+ * @param change the run before and after; null if a row has no such run
  * @param currency the home currency
  * @param suffix of each heading, to tell runs apart
  */

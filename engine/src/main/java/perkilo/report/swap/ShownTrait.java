@@ -8,7 +8,7 @@ import perkilo.sheet.table.Column;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.facts.Functions;
 
-/** The trait that matters most for what a blend does: shown beside its materials. */
+/** The trait that matters most for the function of a blend, shown beside its materials. */
 enum ShownTrait {
     SPREADING_CLASS,
     MELTING_POINT,
@@ -18,7 +18,7 @@ enum ShownTrait {
 
     private static final NumberFormat ONE_DECIMAL = new NumberFormat("0.0");
 
-    /** The trait for a blend, whose materials all do the same work. */
+    /** The trait for a blend, whose materials all have the same function. */
     static ShownTrait of(Blend blend) {
         Material first = blend.parts().get(0).material();
         return switch (Functions.work(first)) {

@@ -6,7 +6,7 @@ import perkilo.sheet.table.Table;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.BlendStudy;
 
-/** The table of studies, for JSON: for which materials blends were sought, and what came of it. */
+/** The table of studies, for JSON: for which materials blends were sought, and the outcome. */
 public final class StudyTable {
 
     private static final Table<BlendStudy> TABLE = Table.of(

@@ -11,7 +11,7 @@ import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 import perkilo.swaps.SwapOutcome;
 
-/** The sheets that answer which cheaper materials could do the same job. */
+/** The report on cheaper materials that could do the same job. */
 public final class SwapReport {
 
     private SwapReport() {}
@@ -20,14 +20,14 @@ public final class SwapReport {
      * The sheets for swaps.
      *
      * @param found what was found
-     * @param findings everything that a person should know, of the reading too
+     * @param findings everything that a person should know, including findings of the reading
      */
     public static Report of(SwapOutcome.Found found, List<Finding> findings) {
         return of(found, findings, Optional.empty());
     }
 
     /**
-     * The sheets for swaps, and a formula with one of them carried out: a sheet that is the person's from now on.
+     * The sheets for swaps, and a formula with one of them applied: that sheet belongs to the person from now on.
      *
      * @param applied named by {@link perkilo.swaps.AppliedSwap}
      */

@@ -21,7 +21,7 @@ import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.money.RunChange;
 
-/** The table of swaps: what could replace what, ranked, with what it saves at each run size. */
+/** The table of swaps: which material could replace which, ranked, with the saving at each run size. */
 public final class SwapTable {
 
     private static final int MOST_RUNS = 6;
@@ -76,7 +76,7 @@ public final class SwapTable {
     private final Column<Numbered<Swap>> label =
             ChangeColumns.label(row -> row.entry().label());
     private final Column<Numbered<Swap>> cautions = Column.<Numbered<Swap>>of("cautions", "Cautions")
-            .words(row -> String.join("; ", row.entry().cautions()))
+            .words(row -> String.join(" ", row.entry().cautions()))
             .look(row -> row.entry().cautions().isEmpty() ? Look.PLAIN : Look.WARNING)
             .width(110)
             .json(row -> row.entry().cautions());

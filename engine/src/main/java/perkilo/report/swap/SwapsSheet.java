@@ -13,7 +13,8 @@ import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 
 /**
- * Swaps: what could replace what, ranked, with what it saves at each run size; below it what is not offered, and why.
+ * The sheet Swaps: which material could replace which, ranked, with the saving at each run size; below it the materials
+ * that are not offered, and why.
  */
 final class SwapsSheet {
 
@@ -66,7 +67,7 @@ final class SwapsSheet {
         print(table, swaps);
     }
 
-    /** In print the first run stays beside its swap; each other run has pages of its own, with what is swapped. */
+    /** In print the first run stays beside its swap; each other run has its own pages, with the swapped materials. */
     private static void print(SwapTable table, Placed<Numbered<Swap>> swaps) {
         List<Column<Numbered<Swap>>> begin = new ArrayList<>();
         for (SwapTable.OfRun run : table.runs()) {

@@ -11,10 +11,10 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.table.Column;
 
-/** Columns of what is known about materials: traits as typed on the materials sheet, or that they are unknown. */
+/** Columns of traits of materials, as typed on the materials sheet, or as unknown. */
 final class TraitColumn {
 
-    /** What a trait reads that is not known. */
+    /** The text for a trait that is not known. */
     static final String UNKNOWN = "unknown";
 
     private TraitColumn() {}

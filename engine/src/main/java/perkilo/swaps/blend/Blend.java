@@ -14,20 +14,20 @@ import perkilo.swaps.money.RunChange;
 import perkilo.swaps.trial.Recipe;
 
 /**
- * All materials of one function, at levels that cost least and keep the blend's character.
+ * All materials of one function, at the cheapest levels that keep the character of the blend.
  *
  * @param before the recipe as it is
  * @param after the recipe with the blend
- * @param function what the materials are there for
- * @param phase the phases that they stand in
+ * @param function of the materials, in words
+ * @param phase the phases of the materials, as typed
  * @param parts every material that is in the blend before or after
  * @param pricedAt the key of the run whose straight-line prices it was found with
  * @param straightLineBefore cost of the materials for one kilogram of bulk at these prices, in home currency
  * @param straightLineAfter the same with the blend: no blend within the bounds costs less at these prices
  * @param runs what it changes at each run size, each from a full purchase plan
  * @param label what it changes in the list of ingredients
- * @param cautions what a person should look at
- * @param mostChanged so many materials at most were allowed to come in, and as many to go out
+ * @param cautions what a person should check, each in full sentences
+ * @param mostChanged the most materials that were allowed to come in, and to go out
  * @param proven whether no other blend within the bounds costs less at the straight-line prices
  */
 public record Blend(
@@ -66,7 +66,7 @@ public record Blend(
         return before.formula();
     }
 
-    /** What tells a blend from another: the level of each material in it, by the material's name as it is compared. */
+    /** The identity of a blend: the level of each material in it, by the material's name as it is compared. */
     static Map<String, BigDecimal> levels(List<Part> parts) {
         Map<String, BigDecimal> levels = new TreeMap<>();
         for (Part part : parts) {

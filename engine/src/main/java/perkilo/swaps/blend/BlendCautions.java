@@ -9,9 +9,8 @@ import java.util.stream.Collectors;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
-import perkilo.swaps.trial.Words;
 
-/** What a person should look at in a blend. */
+/** The cautions of a blend: what a person should check. */
 final class BlendCautions {
 
     private BlendCautions() {}
@@ -21,14 +20,13 @@ final class BlendCautions {
         Optional<BigDecimal> old = before.requiredHlb().mean();
         Optional<BigDecimal> now = after.requiredHlb().mean();
         if (before.hasWater() && old.isPresent() && now.isPresent() && old.get().compareTo(now.get()) != 0) {
-            cautions.add("the oils require HLB %s instead of %s, so far as known"
-                    .formatted(Words.oneDecimal(now.get()), Words.oneDecimal(old.get())));
+            cautions.add(BlendMessages.requiredHlbChanges(now.get(), old.get()));
         }
         List<String> named =
                 before.allergens().toBeNamed(before.formula().batching().rinseOff());
         after.allergens().toBeNamed(before.formula().batching().rinseOff()).stream()
                 .filter(name -> !named.contains(name))
-                .forEach(name -> cautions.add("the label has to name " + name));
+                .forEach(name -> cautions.add(BlendMessages.labelHasToName(name)));
         bench(kind).ifPresent(cautions::add);
         preservation(parts).ifPresent(cautions::add);
         charges(parts, after).ifPresent(cautions::add);
@@ -36,32 +34,26 @@ final class BlendCautions {
             if (kind == Kind.OILS
                     && portion.material().traits().spreadingClass().isBlank()
                     && before.levelOf(portion.material()).signum() == 0) {
-                cautions.add("how %s spreads is not known"
-                        .formatted(portion.material().name()));
+                cautions.add(BlendMessages.spreadingUnknown(portion.material().name()));
             }
         }
         if (!proven) {
-            cautions.add("the search was ended early: a cheaper blend within the bounds may exist");
+            cautions.add(BlendMessages.searchEndedEarly());
         }
         return cautions;
     }
 
-    /** What works against microbes besides, and becomes less, takes something from the preservation. */
+    /** Less of a material that also works against microbes weakens the preservation. */
     private static Optional<String> preservation(List<Blend.Part> parts) {
-        String less = names(
+        List<String> less = names(
                 parts,
                 part -> part.after().compareTo(part.before()) < 0 && Functions.does(part.material(), "antimicrobial"));
-        return less.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        "there is less of %s, which works against microbes as well: a preservative efficacy (challenge)"
-                                        .formatted(less)
-                                + " test is needed before release");
+        return less.isEmpty() ? Optional.empty() : Optional.of(BlendMessages.lessAntimicrobial(less));
     }
 
-    /** What comes in with a charge that is not known may not go with what is charged. */
+    /** A new material of unknown charge may not be compatible with charged materials. */
     private static Optional<String> charges(List<Blend.Part> parts, Recipe after) {
-        String unknown = names(
+        List<String> unknown = names(
                 parts,
                 part -> part.before().signum() == 0
                         && part.after().signum() > 0
@@ -69,38 +61,30 @@ final class BlendCautions {
         String charged = after.portions().stream()
                 .map(Portion::material)
                 .filter(material -> KeptCharges.isCharged(KeptCharges.charge(material)))
-                .map(material -> "%s is %s".formatted(material.name(), KeptCharges.charge(material)))
+                .map(material -> material.name() + " is " + KeptCharges.charge(material))
                 .distinct()
                 .collect(Collectors.joining(", "));
         return unknown.isEmpty() || charged.isEmpty()
                 ? Optional.empty()
-                : Optional.of("the charge of %s is not known, and %s".formatted(unknown, charged));
+                : Optional.of(BlendMessages.chargeUnknown(unknown, charged));
     }
 
-    private static String names(List<Blend.Part> parts, Predicate<Blend.Part> which) {
-        return parts.stream().filter(which).map(part -> part.material().name()).collect(Collectors.joining(", "));
+    private static List<String> names(List<Blend.Part> parts, Predicate<Blend.Part> which) {
+        return parts.stream().filter(which).map(part -> part.material().name()).toList();
     }
 
-    /** What the facts don't say about a blend of a kind. */
+    /** What the known facts do not show about a blend of a kind. */
     private static Optional<String> bench(Kind kind) {
         return Optional.ofNullable(
                 switch (kind) {
                     case OILS -> null;
-                    case BODY ->
-                        "body, crystals and bloom of the solids are for the bench: they don't follow from melting points";
-                    case EMULSIFIERS ->
-                        "HLB is guidance: whether the emulsion holds, and its viscosity, are for the bench";
-                    case HUMECTANTS -> "how the humectants feel, and what water they bind, is not among the facts";
-                    case THICKENERS ->
-                        "viscosity and flow are for the bench: what a gram thickens is not among the facts";
-                    case ANTIOXIDANTS ->
-                        "how long the oils keep is for the bench: what a gram protects is not among the facts";
-                    case CHELATORS ->
-                        "what a gram binds is not among the facts; preservation leans on chelators, so the challenge"
-                                + " test counts for this too";
-                    case SURFACTANTS ->
-                        "foam, viscosity and mildness are for the bench: active matter, charge and the share of what does something"
-                                + " besides are kept, not how well it does it";
+                    case BODY -> BlendMessages.benchSolids();
+                    case EMULSIFIERS -> BlendMessages.benchEmulsifiers();
+                    case HUMECTANTS -> BlendMessages.benchHumectants();
+                    case THICKENERS -> BlendMessages.benchThickeners();
+                    case ANTIOXIDANTS -> BlendMessages.benchAntioxidants();
+                    case CHELATORS -> BlendMessages.benchChelators();
+                    case SURFACTANTS -> BlendMessages.benchSurfactants();
                 });
     }
 }

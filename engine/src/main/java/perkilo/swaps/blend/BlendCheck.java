@@ -7,14 +7,14 @@ import perkilo.swaps.trial.Dose;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
 
-/** Holds a finished blend against the gates that look at levels, as a single swap would be. */
+/** The check of a finished blend by the gates that judge levels, like that of a single swap. */
 final class BlendCheck {
 
     private BlendCheck() {}
 
     /**
-     * Why a material whose level rises may not have that level, by its use range or the law; empty where it may. What
-     * does not rise is as it was.
+     * Why a material whose level rises may not have that level, by its use range or the law; empty if it may. Levels
+     * that do not rise are not checked.
      */
     static Optional<String> shut(Recipe before, Recipe after, Blend.Part part) {
         if (part.after().compareTo(part.before()) <= 0) {
@@ -24,7 +24,6 @@ final class BlendCheck {
         return Gates.judgeLevel(new Trial(before, after, 0, part.material(), part.material(), dose)).stream()
                 .filter(verdict -> !verdict.ok())
                 .findFirst()
-                .map(verdict -> "%s, %s: %s"
-                        .formatted(part.material().name(), verdict.gate().name(), verdict.why()));
+                .map(verdict -> part.material().name() + ", " + verdict.gate().name() + ": " + verdict.why());
     }
 }

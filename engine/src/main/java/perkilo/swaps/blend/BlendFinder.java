@@ -11,12 +11,11 @@ import perkilo.swaps.money.RunsOfFormula;
 import perkilo.swaps.trial.Recipe;
 
 /**
- * Finds joint swaps in a formula: where at least two materials of a {@link Kind} stand together, the levels that cost
- * least.
+ * Finds joint swaps in a formula: the cheapest levels of at least two materials of one {@link Kind}.
  *
- * <p>For each run size and each number of materials that may change, straight-line prices give one proven blend; all of
- * them are costed with full purchase plans, and the best at each run size are kept. What is not blended anew, such as
- * preservatives, says why.
+ * <p>For each run size and each number of materials that may change, straight-line prices lead to one proven blend; all
+ * of them are costed with full purchase plans, and the best at each run size are kept. For materials that are not
+ * blended anew, such as preservatives, the study has the reason.
  */
 public final class BlendFinder {
 
@@ -46,11 +45,11 @@ public final class BlendFinder {
     /**
      * What a blend has to keep.
      *
-     * @param mostChanged at most so many materials come in, and as many go out
-     * @param spreadingTolerance how much the shares of the spreading classes, of charges and of what the blend does
-     *     besides may move, as a fraction of the blend
+     * @param mostChanged the most materials that come in, and that go out
+     * @param spreadingTolerance how much the shares of spreading classes, charges and secondary functions may move, as
+     *     a fraction of the blend
      * @param hlbBand how far HLB may move
-     * @param leastCloseness what comes in is at least so close to one of the materials that are in
+     * @param leastCloseness how close a new material has to be to one of those in the blend, 0 to 100
      */
     public record Bounds(
             int mostChanged, BigDecimal spreadingTolerance, BigDecimal hlbBand, BigDecimal leastCloseness) {}
@@ -61,7 +60,7 @@ public final class BlendFinder {
      * @param formula its name
      * @param function only of this; null for all
      * @param material only groups that it is in; null for all
-     * @return one study for each kind of material that stands there at least twice, or that is asked for
+     * @return one study for each kind of material that is there at least twice, or that is requested
      */
     public List<BlendStudy> find(String formula, @Nullable String function, @Nullable String material) {
         Recipe recipe = Recipe.of(book, book.formula(formula).orElseThrow());

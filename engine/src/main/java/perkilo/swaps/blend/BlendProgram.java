@@ -3,11 +3,11 @@ package perkilo.swaps.blend;
 import java.util.List;
 
 /**
- * A blend as a linear program. Variables: the level of each ingredient, and beside it how far it counts as being in, 0
- * to 1, with {@code lowest · in ≤ level ≤ most · in}. Where a rule says that too little is known of a material of the
- * blend, it is in at the level that it has.
+ * A blend as a linear program. Variables: the level of each ingredient, and how far it counts as being in, 0 to 1, with
+ * {@code lowest · in ≤ level ≤ most · in}. If a rule says that too little is known about a material of the blend, its
+ * level is fixed.
  *
- * <p>Its rows: what the blend {@link Keeps}, and that so many at most come in and go out.
+ * <p>Its rows: what the blend {@link Keeps}, and how many materials may come in and go out.
  */
 final class BlendProgram {
 
@@ -22,7 +22,7 @@ final class BlendProgram {
     /**
      * The program.
      *
-     * @param mostChanged at most so many come in, and at most so many go out
+     * @param mostChanged the most materials that come in, and that go out
      */
     LinearProgram program(int mostChanged) {
         int size = ingredients.size();

@@ -3,12 +3,12 @@ package perkilo.swaps.blend;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** Writes rows over the levels of a blend; what each ingredient weighs is told by a function. */
+/** Writes rows over the levels of a blend; a function returns the weight of each ingredient. */
 final class BlendRows {
 
     /**
-     * How much each bound gives way, as a fraction of the formula: a tenth of what a level is rounded to. Sums of fixed
-     * levels differ from themselves in the last digit, and a solver may take that for a contradiction.
+     * The slack of each bound, as a fraction of the formula: a tenth of what a level is rounded to. Sums of fixed
+     * levels may differ in the last digit, and a solver may take that for a contradiction.
      */
     private static final double SLACK = 1e-8;
 

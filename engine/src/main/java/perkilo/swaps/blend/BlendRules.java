@@ -12,7 +12,7 @@ import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** What a blend of each kind keeps. */
+/** The rules that a blend of each kind keeps. */
 final class BlendRules {
 
     private final Recipe recipe;
@@ -32,7 +32,7 @@ final class BlendRules {
                         : null;
     }
 
-    /** What takes a difference in level; null where nothing does, or where there is none. */
+    /** The line that takes a difference in level; null if no line does, or if there is no difference. */
     @Nullable Portion giver(Recipe of) {
         return giver == null ? null : water(of);
     }
@@ -98,7 +98,7 @@ final class BlendRules {
         };
     }
 
-    /** Without water nothing is emulsified, and what the oils would require plays no part. */
+    /** Without water nothing is emulsified, so the HLB that the oils would require does not matter. */
     private List<Keeps> oils(Keeps... rules) {
         List<Keeps> all = new ArrayList<>(List.of(rules));
         if (recipe.hasWater()) {

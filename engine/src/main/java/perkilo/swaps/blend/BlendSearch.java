@@ -4,14 +4,14 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Branch and bound over a linear program whose last half of variables has to be 0 or 1: decides what is in the blend.
+ * Branch and bound over a linear program whose second half of variables has to be 0 or 1: decides what is in the blend.
  *
- * <p>Where the linear program's answer has one that is neither, the one farthest from both is tried at 0 and at 1. What
- * can't beat the best answer is left. Whether an answer is proven is told by {@link Answer#proven()}.
+ * <p>If such a variable is neither in the answer of the linear program, the one farthest from both is tried at 0 and at
+ * 1. Branches that cannot beat the best answer are dropped. {@link Answer#proven()} says whether an answer is proven.
  */
 final class BlendSearch {
 
-    /** Differences below this are none: a ten-thousandth of a cent per kilogram. */
+    /** Smaller differences count as none: a ten-thousandth of a cent per kilogram. */
     private static final double SAME = 1e-6;
 
     private static final double WHOLE = 1e-6;

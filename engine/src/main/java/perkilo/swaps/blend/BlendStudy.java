@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What was looked at for the lines of one function, and what came of it.
+ * The search for blends of the lines of one function, and its outcome.
  *
  * @param formula its name
- * @param function what the lines are there for, in words
- * @param phase the phases that they stand in
+ * @param function of the lines, in words
+ * @param phase the phases of the lines, as typed
  * @param refusal why no blend was sought; empty where one was
- * @param kept what every blend keeps, and which band could not be applied
+ * @param kept the rules that every blend keeps, and which band could not be applied, each in full sentences
  * @param leftOut materials that can do the same work and are in no blend, or at a level that stays, by the reason
- * @param notOffered blends that were found and are not offered, each with the reason in a sentence
+ * @param notOffered blends that were found and are not offered, each with the reason in full sentences
  * @param blends those that save at some run size
  */
 public record BlendStudy(

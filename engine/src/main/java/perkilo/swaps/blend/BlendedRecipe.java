@@ -13,7 +13,7 @@ import perkilo.origin.Origin;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** Puts a blend in the place of a group's lines. */
+/** A recipe in which a blend replaces the lines of a group. */
 final class BlendedRecipe {
 
     private final Recipe recipe;
@@ -23,7 +23,7 @@ final class BlendedRecipe {
     /**
      * A recipe whose lines make room for a blend.
      *
-     * @param giver takes what the level of the blend changes by; null where it does not change
+     * @param giver the line that takes the change in the level of the blend; null if it does not change
      */
     BlendedRecipe(Recipe recipe, Group group, @Nullable Portion giver) {
         this.recipe = recipe;
@@ -31,7 +31,7 @@ final class BlendedRecipe {
         this.giver = giver;
     }
 
-    /** The recipe with the blend: what stays keeps its line, what is new follows its like, what is out is gone. */
+    /** The recipe with the blend: what stays keeps its line, what is new follows its home line, the rest is removed. */
     Recipe with(List<Ingredient> ingredients, List<BigDecimal> levels) {
         Map<String, BigDecimal> left = new LinkedHashMap<>();
         for (int i = 0; i < ingredients.size(); i++) {
@@ -57,7 +57,7 @@ final class BlendedRecipe {
         return recipe.with(formula, portions);
     }
 
-    /** A line that stays, with the whole level of its material; the q.s. line goes on taking the balance. */
+    /** A line that stays, with the whole level of its material; the q.s. line still takes the balance. */
     private static void stay(Portion portion, Map<String, BigDecimal> left, List<Portion> portions) {
         BigDecimal level = left.remove(Names.key(portion.material().name()));
         if (level == null || level.signum() == 0) {

@@ -13,7 +13,7 @@ import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.trial.Dosing;
 import perkilo.swaps.trial.Recipe;
 
-/** Whether a material may come into a blend, beside which line, and if not, why. */
+/** The decision whether a material may come into a blend, beside which line, and if not, why. */
 final class Entry {
 
     private final Recipe recipe;
@@ -35,8 +35,8 @@ final class Entry {
     /**
      * An answer.
      *
-     * @param home index of the line beside which it may stand; −1 where it may not come in
-     * @param why it may not, in words that fit several materials
+     * @param home index of the line beside which the material may be added; −1 if it may not come in
+     * @param why it may not, in sentences that fit several materials
      */
     record Answer(int home, String why) {}
 
@@ -46,18 +46,18 @@ final class Entry {
             return no(kind.get());
         }
         if (recipe.levelOf(material).signum() > 0) {
-            return no("in the formula already, elsewhere");
+            return no(BlendMessages.inFormulaAlready());
         }
         if (material.traits().useMax() == null) {
-            return no("their use range is not known");
+            return no(BlendMessages.useRangeUnknown());
         }
         if (Pantry.most(material) <= 0 || Pantry.most(material) < Pantry.least(material)) {
-            return no("their lowest usual level lies above the highest that is usual and legal");
+            return no(BlendMessages.noUsableLevel());
         }
         // two newcomers of opposite charge would pass the gate one by one
         String charge = KeptCharges.charge(material);
         if (KeptCharges.isCharged(charge) && !charges.contains(charge)) {
-            return no("nothing in the formula is %s as they are".formatted(charge));
+            return no(BlendMessages.noOtherOfCharge(charge));
         }
         Optional<String> kept =
                 rules.stream().flatMap(rule -> rule.keepsOut(material).stream()).findFirst();
@@ -69,30 +69,24 @@ final class Entry {
                                 .score()
                                 .compareTo(leastClose)
                         >= 0);
-        return close
-                ? gates(material)
-                : no("less than %s of 100 close to every material of the blend".formatted(leastClose.toPlainString()));
+        return close ? gates(material) : no(BlendMessages.notClose(leastClose.toPlainString()));
     }
 
-    /** What can do the work of the blend, and is not blended with it. */
+    /** Why a material with the function of the blend is not blended with it. */
     private Optional<String> otherKind(Material material) {
         if (Functions.does(material, Functions.PRESERVATIVE)) {
-            return Optional.of("they preserve as well, and what preserves is not blended anew for a saving: only a"
-                    + " challenge test shows whether a preservative system protects the product");
+            return Optional.of(BlendMessages.alsoPreserves());
         }
         if (Kind.of(material).filter(group.kind()::equals).isPresent()) {
             return Optional.empty();
         }
         if (!Functions.work(material).equals(group.kind().work())) {
-            return Optional.of("they can do this, but their main work is another one");
+            return Optional.of(BlendMessages.otherMainFunction());
         }
-        return Optional.of(
-                Functions.isSolid(material)
-                        ? "they are solid at room temperature, and not blended with what spreads"
-                        : "they are not known to be solid at room temperature, as those of the blend are");
+        return Optional.of(Functions.isSolid(material) ? BlendMessages.solid() : BlendMessages.notSolid());
     }
 
-    /** It has to fit in the place of one line, and next to all of them in charge: any of them may stay. */
+    /** A material has to fit in the place of one line, and its charge beside all lines: any of them may stay. */
     private Answer gates(Material material) {
         int home = -1;
         String why = "";
@@ -104,20 +98,16 @@ final class Entry {
                     .filter(verdict -> verdict.gate().equals(Gates.CHARGE))
                     .findFirst();
             if (charge.isPresent()) {
-                return no(words(charge.get()));
+                return no(charge.get().why());
             }
             if (shut.isEmpty() && home < 0) {
                 home = line;
             }
             if (why.isEmpty() && !shut.isEmpty()) {
-                why = words(shut.get(0));
+                why = shut.get(0).why();
             }
         }
         return home < 0 ? no(why) : new Answer(home, "");
-    }
-
-    private static String words(Verdict shut) {
-        return shut.gate().name() + ": " + shut.why();
     }
 
     private static Answer no(String why) {

@@ -6,7 +6,7 @@ import java.util.List;
  * Lines of one kind, in one phase or across phases.
  *
  * @param kind of materials
- * @param phase as typed; several are parted by commas
+ * @param phase as typed; several are separated by commas
  * @param lines indexes into the recipe
  */
 record Group(Kind kind, String phase, List<Integer> lines) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import perkilo.costing.RunCost;
 import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.RunChange;
@@ -17,7 +16,7 @@ import perkilo.swaps.money.RunsOfFormula;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** Seeks the blends of one group of lines: one for each run size and number of changes, all of them costed. */
+/** The search for blends of one group of lines: one for each run size and number of changes, all of them costed. */
 final class GroupSearch {
 
     private final Recipe recipe;
@@ -35,7 +34,7 @@ final class GroupSearch {
         this.solver = solver;
     }
 
-    /** Blends that cost least at straight-line prices and are not offered, each with the reason in a sentence. */
+    /** Blends that cost least at straight-line prices and are not offered, each with the reason in full sentences. */
     List<String> notOffered() {
         return List.copyOf(notOffered);
     }
@@ -77,8 +76,7 @@ final class GroupSearch {
         LinearProgram program = new BlendProgram(ingredients, rules.rules()).program(mostChanged);
         Optional<BlendSearch.Answer> answer = BlendSearch.find(program, solver);
         if (answer.isEmpty()) {
-            notOffered.add("At the prices of run %s the search for levels that keep all this was without an answer."
-                    .formatted(run));
+            notOffered.add(BlendMessages.noLevels(run));
             return Optional.empty();
         }
         Portion giver = rules.giver(recipe);
@@ -89,13 +87,12 @@ final class GroupSearch {
                 .flatMap(part -> BlendCheck.shut(recipe, after, part).stream())
                 .findFirst();
         if (shut.isPresent()) {
-            notOffered.add("A blend of %s is not offered: %s.".formatted(names(parts), shut.get()));
+            notOffered.add(BlendMessages.blendNotOffered(names(parts)) + " " + shut.get());
             return Optional.empty();
         }
         Optional<List<RunChange>> changes = runs.changes(after.formula());
         if (changes.isEmpty()) {
-            notOffered.add(
-                    "A blend of %s is not offered: it can't be bought for every run size.".formatted(names(parts)));
+            notOffered.add(BlendMessages.cannotBeBought(names(parts)));
         }
         return changes.map(all -> new Blend(
                 recipe,
@@ -114,11 +111,11 @@ final class GroupSearch {
                 answer.get().proven()));
     }
 
-    private static String names(List<Blend.Part> parts) {
+    private static List<String> names(List<Blend.Part> parts) {
         return parts.stream()
                 .filter(part -> part.after().signum() > 0)
                 .map(part -> part.material().name())
-                .collect(Collectors.joining(", "));
+                .toList();
     }
 
     private static List<Blend.Part> parts(List<Ingredient> ingredients, List<BigDecimal> levels) {

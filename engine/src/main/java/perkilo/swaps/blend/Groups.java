@@ -14,7 +14,7 @@ import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** Which lines of a formula are blended together, and which are not. */
+/** The groups of lines of a formula that are blended together, and those that are not. */
 final class Groups {
 
     private final Recipe recipe;
@@ -46,7 +46,7 @@ final class Groups {
         return groups;
     }
 
-    /** What is not blended: functions for which nobody can, and what stands alone where it is asked for. */
+    /** What is not blended: functions without known rules, and single lines if they are requested. */
     List<BlendStudy> refused() {
         List<BlendStudy> refused = new ArrayList<>();
         others().forEach((work, lines) -> {
@@ -60,11 +60,8 @@ final class Groups {
                         recipe.formula().name(),
                         place.kind().title(),
                         phases(lines),
-                        "There is one line alone (%s): what could replace it is among the single swaps."
-                                .formatted(recipe.portions()
-                                        .get(lines.get(0))
-                                        .material()
-                                        .name())));
+                        BlendMessages.onlyOneLine(
+                                recipe.portions().get(lines.get(0)).material().name())));
             }
         });
         return refused;
@@ -117,7 +114,7 @@ final class Groups {
                         || work(portion.material()).equals(asked));
     }
 
-    /** Whatever preserves counts as a preservative, also where another function stands first. */
+    /** Every material that preserves counts as a preservative, even if another function is its first. */
     private static String work(Material material) {
         return Functions.does(material, Functions.PRESERVATIVE) ? Functions.PRESERVATIVE : Functions.work(material);
     }

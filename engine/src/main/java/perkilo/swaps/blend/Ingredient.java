@@ -12,31 +12,31 @@ import perkilo.names.Names;
  * @param least the lowest level at which it may be in, as a fraction of the formula
  * @param most the highest level
  * @param perKg its straight-line price, in home currency
- * @param home index of the line beside which it stands, or would stand
+ * @param home index of the line that it has, or that it would be added after
  */
 record Ingredient(Material material, BigDecimal now, double least, double most, BigDecimal perKg, int home) {
 
-    /** The part of its level now that stays at least of what stays. Own choice. */
+    /** The part of its present level that a material keeps at least if it stays. Own choice. */
     private static final double SMALLEST_PART = 0.01;
 
-    /** The smallest level that rounding to a hundred-thousandth of a per cent leaves there. */
+    /** The smallest level that survives rounding to a hundred-thousandth of a per cent. */
     private static final double SMALLEST = 1e-6;
 
-    /** Whether the blend holds it as it is. */
+    /** Whether it is in the blend now. */
     boolean isIn() {
         return now.signum() > 0;
     }
 
     /**
-     * The lowest level at which it counts as being in. What stays never falls to nothing, even where no lowest usual
-     * level is known: else it would be gone without counting as going out.
+     * The lowest level at which it counts as being in. A material that stays never falls to zero, even if no lowest
+     * usual level is known: otherwise it would be gone without counting as going out.
      */
     double lowest() {
         double held = now.doubleValue();
         return Math.max(least, Math.min(held, Math.max(held * SMALLEST_PART, SMALLEST)));
     }
 
-    /** How it spreads; empty where this is not known. */
+    /** How it spreads; empty if this is not known. */
     String spreading() {
         return Names.key(material.traits().spreadingClass());
     }

@@ -7,7 +7,7 @@ import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.swaps.trial.Portion;
 
-/** The active matter of the whole blend stays; the line that takes the balance, or water, takes the difference. */
+/** The rule that active matter stays the same; the line with the balance, or water, takes the difference in level. */
 final class KeptActive implements Keeps {
 
     private final @Nullable Portion giver;
@@ -15,7 +15,7 @@ final class KeptActive implements Keeps {
     /**
      * A rule.
      *
-     * @param giver takes the difference; null where no line does, so that the total level has to stay as well
+     * @param giver takes the difference; null if no line does, so that the total level has to stay as well
      */
     KeptActive(@Nullable Portion giver) {
         this.giver = giver;
@@ -45,7 +45,7 @@ final class KeptActive implements Keeps {
 
     @Override
     public Optional<String> keepsOut(Material candidate) {
-        return active(candidate) > 0 ? Optional.empty() : Optional.of("their active matter is not known");
+        return active(candidate) > 0 ? Optional.empty() : Optional.of(KeptMessages.activeMatterUnknown());
     }
 
     @Override
@@ -56,8 +56,7 @@ final class KeptActive implements Keeps {
     @Override
     public String words() {
         return giver == null
-                ? "the active matter stays, and so does the total level, for no line takes a difference"
-                : "the active matter stays; %s takes the difference in level"
-                        .formatted(giver.material().name());
+                ? KeptMessages.activeMatterAndTotal()
+                : KeptMessages.activeMatter(giver.material().name());
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import perkilo.swaps.facts.Functions;
 
-/** What the blend does besides its main work, such as stabilising an emulsion or boosting foam, keeps its share. */
+/** The rule that secondary functions, such as stabilising an emulsion or boosting foam, keep their share. */
 final class KeptBesides implements Keeps {
 
     private final List<String> words;
@@ -14,7 +14,7 @@ final class KeptBesides implements Keeps {
     /**
      * A rule.
      *
-     * @param words functions that the blend has now besides its main one
+     * @param words functions that the blend has now, without its main one
      * @param tolerance by how much a share may fall, as a fraction of itself
      * @param measure what counts of an ingredient: its level or its active matter
      */
@@ -36,8 +36,7 @@ final class KeptBesides implements Keeps {
     @Override
     public String words() {
         return words.isEmpty()
-                ? "it does nothing besides that would have to be kept"
-                : "the share of what does %s as well falls by no more than %.0f %% of itself, each"
-                        .formatted(String.join(", ", words), tolerance * 100);
+                ? KeptMessages.noOtherFunction()
+                : KeptMessages.otherFunctions(words, Math.round(tolerance * 100));
     }
 }

@@ -7,7 +7,7 @@ import java.util.function.ToDoubleFunction;
 import perkilo.model.Material;
 import perkilo.names.Names;
 
-/** The share of each charge stays within a tolerance, and no new one comes in. */
+/** The rule that the share of each charge stays within a tolerance, and no new charge comes in. */
 final class KeptCharges implements Keeps {
 
     private final Set<String> present;
@@ -31,7 +31,7 @@ final class KeptCharges implements Keeps {
         return Names.key(material.traits().charge());
     }
 
-    /** Whether a charge is known and is one: amphoteric counts, for what it is depends on pH. */
+    /** Whether a charge is known and not zero: amphoteric counts, because its charge depends on pH. */
     static boolean isCharged(String charge) {
         return !charge.isEmpty() && !charge.equals("nonionic");
     }
@@ -51,11 +51,9 @@ final class KeptCharges implements Keeps {
     public Optional<String> keepsOut(Material candidate) {
         String charge = charge(candidate);
         if (charge.isEmpty()) {
-            return Optional.of("their charge is not known");
+            return Optional.of(KeptMessages.chargeUnknown());
         }
-        return present.contains(charge)
-                ? Optional.empty()
-                : Optional.of("nothing in the blend is %s as they are".formatted(charge));
+        return present.contains(charge) ? Optional.empty() : Optional.of(KeptMessages.noOtherOfCharge(charge));
     }
 
     @Override
@@ -65,7 +63,6 @@ final class KeptCharges implements Keeps {
 
     @Override
     public String words() {
-        return "the share of each charge stays within %.0f %% of the blend, and no new one comes in"
-                .formatted(tolerance * 100);
+        return KeptMessages.charges(Math.round(tolerance * 100));
     }
 }

@@ -6,12 +6,11 @@ import java.util.Optional;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Hlb;
-import perkilo.swaps.trial.Words;
 
 /**
- * The HLB of all emulsifiers of the formula stays within a band: around what the oils require, where that is known of
- * all of them and the emulsifiers meet it now; else around what it is now. Where an emulsifier's HLB is not known, its
- * level stays.
+ * The rule that the HLB of all emulsifiers of the formula stays within a band: around what the oils require, if that is
+ * known for all of them and the emulsifiers meet it now; else around its present value. An emulsifier of unknown HLB
+ * keeps its level.
  */
 final class KeptEmulsifierHlb implements Keeps {
 
@@ -50,7 +49,7 @@ final class KeptEmulsifierHlb implements Keeps {
         return (isMet() ? required : emulsifiers).mean().orElseThrow().doubleValue();
     }
 
-    /** Whether the emulsifiers have now what the oils require, within the band. */
+    /** Whether the emulsifiers meet now what the oils require, within the band. */
     private boolean isMet() {
         Optional<BigDecimal> wanted = required.mean();
         return wanted.isPresent()
@@ -60,7 +59,7 @@ final class KeptEmulsifierHlb implements Keeps {
 
     @Override
     public Optional<String> keepsOut(Material candidate) {
-        return isKnown(candidate) ? Optional.empty() : Optional.of("their HLB is not known");
+        return isKnown(candidate) ? Optional.empty() : Optional.of(KeptMessages.hlbUnknown());
     }
 
     @Override
@@ -70,30 +69,20 @@ final class KeptEmulsifierHlb implements Keeps {
 
     @Override
     public Optional<String> impossible() {
-        return emulsifiers.mean().isPresent()
-                ? Optional.empty()
-                : Optional.of("no blend is sought: the HLB of none of the emulsifiers is known");
+        return emulsifiers.mean().isPresent() ? Optional.empty() : Optional.of(KeptMessages.noHlbKnown());
     }
 
     @Override
     public String words() {
-        String within = "the HLB of the emulsifiers stays within %s of ".formatted(one(BigDecimal.valueOf(band)));
+        BigDecimal within = BigDecimal.valueOf(band);
         Optional<BigDecimal> wanted = required.mean();
         BigDecimal now = emulsifiers.mean().orElse(BigDecimal.ZERO);
         if (emulsifiers.mean().isPresent() && isMet()) {
-            return within
-                    + "%s, which the oils require (it is %s now); guidance only"
-                            .formatted(one(wanted.orElseThrow()), one(now));
+            return KeptMessages.emulsifierHlb(within, wanted.orElseThrow(), now);
         }
         String reason = wanted.isEmpty() || required.unknown().signum() > 0
-                ? "what the oils require is not known of all of them"
-                : "the oils require %s, which is farther away than the band".formatted(one(wanted.get()));
-        return within
-                + "%s, what it is now, not of what the oils require: that band could not be applied, for %s"
-                        .formatted(one(now), reason);
-    }
-
-    private static String one(BigDecimal value) {
-        return Words.oneDecimal(value);
+                ? KeptMessages.noBandForUnknown()
+                : KeptMessages.noBandSoFarAway(wanted.get());
+        return KeptMessages.emulsifierHlbAsNow(within, now) + " " + reason;
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import perkilo.model.Material;
 import perkilo.model.Traits;
 
-/** An emollient counts as an oil that spreads only where a melting point, a viscosity or a spreading class says so. */
+/** The rule that an emollient is an oil only if a melting point, a viscosity or a spreading class is stated. */
 final class KeptLiquid implements Keeps {
 
     private static boolean isUnknown(Material material) {
@@ -17,14 +17,12 @@ final class KeptLiquid implements Keeps {
 
     @Override
     public void addRows(List<Ingredient> ingredients, BlendRows rows) {
-        // what is not known keeps its level or stays out: no row is needed
+        // unknown emollients keep their level or stay out: no row is needed
     }
 
     @Override
     public Optional<String> keepsOut(Material candidate) {
-        return isUnknown(candidate)
-                ? Optional.of("whether they are liquid is not known: no melting point, viscosity or spreading class")
-                : Optional.empty();
+        return isUnknown(candidate) ? Optional.of(KeptMessages.maybeSolid()) : Optional.empty();
     }
 
     @Override
@@ -34,6 +32,6 @@ final class KeptLiquid implements Keeps {
 
     @Override
     public String words() {
-        return "emollients of unknown melting point, viscosity and spreading class keep their level and do not come in, for they may be solid";
+        return KeptMessages.liquid();
     }
 }

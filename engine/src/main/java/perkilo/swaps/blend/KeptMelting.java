@@ -4,7 +4,7 @@ import java.util.List;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
 
-/** The mean melting point, by weight, stays within a band: a guide to body, for a blend does not melt at the mean. */
+/** The rule that the mean melting point stays within a band: a guide to body, as a blend does not melt at the mean. */
 final class KeptMelting implements Keeps {
 
     /** How far the mean may move. Own choice. */
@@ -24,7 +24,6 @@ final class KeptMelting implements Keeps {
 
     @Override
     public String words() {
-        return "the mean melting point, by weight, stays within %.0f °C (a guide to body: a blend does not melt at the mean)"
-                .formatted(BAND_C);
+        return KeptMessages.melting(Math.round(BAND_C));
     }
 }

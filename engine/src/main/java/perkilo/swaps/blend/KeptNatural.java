@@ -8,9 +8,8 @@ import perkilo.origin.Figure;
 import perkilo.swaps.facts.NaturalOrigin;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
-import perkilo.swaps.trial.Words;
 
-/** The formula's natural origin content does not fall below its target, or not at all where that is missed already. */
+/** The rule that natural origin content does not fall below its target, or not at all if it misses the target now. */
 final class KeptNatural implements Keeps {
 
     private final BigDecimal target;
@@ -46,8 +45,8 @@ final class KeptNatural implements Keeps {
     }
 
     /**
-     * What is not known may count towards a target that is missed so far as known, and may not make room for what does
-     * not.
+     * If the known content misses the target, materials of unknown index keep their level: they may count towards the
+     * target, so others must not replace them.
      */
     @Override
     public boolean fixes(Material present) {
@@ -69,12 +68,10 @@ final class KeptNatural implements Keeps {
     @Override
     public String words() {
         if (!isMissed()) {
-            return "natural origin content stays at or above %s".formatted(Words.percent(target));
+            return KeptMessages.naturalOrigin(target);
         }
         return now.isComplete()
-                ? "natural origin content, which misses its target of %s, does not fall"
-                        .formatted(Words.percent(target))
-                : "natural origin content, which misses its target of %s so far as known, does not fall so far as known; what is there with an unknown index keeps its level"
-                        .formatted(Words.percent(target));
+                ? KeptMessages.naturalOriginMissed(target)
+                : KeptMessages.naturalOriginHalfKnown(target);
     }
 }

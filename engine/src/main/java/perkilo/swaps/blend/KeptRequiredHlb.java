@@ -6,11 +6,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Hlb;
-import perkilo.swaps.trial.Words;
 
 /**
- * What the oils of the formula require stays within a band, so far as it is known; what is not known of does not become
- * more.
+ * The rule that the HLB that the oils of the formula require stays within a band, as far as it is known; oils of
+ * unknown required HLB do not become more.
  */
 final class KeptRequiredHlb implements Keeps {
 
@@ -62,16 +61,12 @@ final class KeptRequiredHlb implements Keeps {
     @Override
     public String words() {
         if (all.mean().isEmpty()) {
-            return "what the oils require (HLB) could not be kept: it is known of none of them";
+            return KeptMessages.requiredHlbUnknown();
         }
-        String words = "what the oils require stays within %s of HLB %s"
-                .formatted(
-                        Words.oneDecimal(BigDecimal.valueOf(band)),
-                        Words.oneDecimal(all.mean().get()));
+        BigDecimal within = BigDecimal.valueOf(band);
+        BigDecimal mean = all.mean().get();
         return all.unknown().signum() == 0
-                ? words
-                : words
-                        + ", so far as known: it is not known of oils that make %s of the formula, for which no band could be applied and which do not become more"
-                                .formatted(Words.percent(all.unknown()));
+                ? KeptMessages.requiredHlb(within, mean)
+                : KeptMessages.requiredHlbHalfKnown(within, mean, all.unknown());
     }
 }

@@ -2,7 +2,7 @@ package perkilo.swaps.blend;
 
 import java.util.List;
 
-/** The share of each spreading class, the unknown one too, stays within a tolerance. */
+/** The rule that the share of each spreading class stays within a tolerance, and the unknown share does not rise. */
 final class KeptSpreading implements Keeps {
 
     private static final String UNKNOWN = "unknown";
@@ -18,7 +18,7 @@ final class KeptSpreading implements Keeps {
         double allowed = tolerance * rows.now(one -> 1);
         ingredients.stream().map(KeptSpreading::spreading).distinct().forEach(spreading -> {
             double share = rows.now(one -> spreading(one).equals(spreading) ? 1 : 0);
-            // what is not known to spread alike never counts as equal: it may fall as any class may, but not rise
+            // unknown spreading never counts as equal: its share may fall like that of any class, but not rise
             double more = spreading.equals(UNKNOWN) ? 0 : allowed;
             rows.between(share - allowed, one -> spreading(one).equals(spreading) ? 1 : 0, share + more);
         });
@@ -31,7 +31,6 @@ final class KeptSpreading implements Keeps {
 
     @Override
     public String words() {
-        return "the shares of light, medium and heavy spreading stay within %.0f %% of the blend; what spreads in an unknown way falls by no more than that, and does not become more"
-                .formatted(tolerance * 100);
+        return KeptMessages.spreading(Math.round(tolerance * 100));
     }
 }

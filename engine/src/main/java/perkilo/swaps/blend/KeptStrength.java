@@ -5,8 +5,8 @@ import perkilo.model.Material;
 import perkilo.origin.Figure;
 
 /**
- * The sum of levels, each as a part of its material's usual maximum, stays within a tolerance: a stand-in for strength,
- * so that a weak material does not replace a strong one gram for gram.
+ * The rule that the sum of the levels, each as a share of its material's usual maximum, stays within a tolerance. It is
+ * used instead of strength, so that a weak material does not replace a strong one gram for gram.
  */
 final class KeptStrength implements Keeps {
 
@@ -42,7 +42,6 @@ final class KeptStrength implements Keeps {
 
     @Override
     public String words() {
-        return "how much a gram %s is not known of any; as a stand-in, the sum of levels, each as a part of its usual maximum, stays within %.0f %%"
-                .formatted(verb, tolerance * 100);
+        return KeptMessages.strength(verb, Math.round(tolerance * 100));
     }
 }

@@ -2,7 +2,7 @@ package perkilo.swaps.blend;
 
 import java.util.List;
 
-/** The level of the whole blend stays. */
+/** The rule that the level of the whole blend stays the same. */
 final class KeptTotal implements Keeps {
 
     @Override
@@ -13,6 +13,6 @@ final class KeptTotal implements Keeps {
 
     @Override
     public String words() {
-        return "the total level stays";
+        return KeptMessages.total();
     }
 }

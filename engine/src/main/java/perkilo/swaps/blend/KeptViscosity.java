@@ -1,14 +1,15 @@
 package perkilo.swaps.blend;
 
+import java.math.BigDecimal;
 import java.util.List;
 import perkilo.origin.Figure;
 
 /**
- * The viscosity of the blended oils stays within a factor, so far as it is known; what is not known of does not become
- * more.
+ * The rule that the viscosity of the blended oils stays within a factor, as far as it is known; oils of unknown
+ * viscosity do not become more.
  *
- * <p>By the mixing rule of Arrhenius (1887), with weights in place of mole fractions: {@code ln η = Σ w · ln η_i}.
- * Guidance, for mixtures don't follow it closely.
+ * <p>By the mixing rule of Arrhenius (1887), with weights in place of mole fractions: {@code ln η = Σ w · ln η_i}. It
+ * is guidance: mixtures do not follow it closely.
  */
 final class KeptViscosity implements Keeps {
 
@@ -43,7 +44,6 @@ final class KeptViscosity implements Keeps {
 
     @Override
     public String words() {
-        return "viscosity, so far as known, stays within a factor of %s (by logarithms, a guide); oils of unknown viscosity do not become more"
-                .formatted(FACTOR);
+        return KeptMessages.viscosity(BigDecimal.valueOf(FACTOR));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import perkilo.model.Material;
 import perkilo.swaps.facts.Functions;
 
-/** Kinds of materials that can be blended anew for a saving, because what such a blend has to keep is known. */
+/** Kinds of materials that can be blended anew for a saving, because the rules for such a blend are known. */
 enum Kind {
     OILS(Functions.EMOLLIENT, "emollients that spread"),
     BODY(Functions.EMOLLIENT, "solid emollients: fatty alcohols, waxes, butters"),
@@ -24,24 +24,24 @@ enum Kind {
         this.title = title;
     }
 
-    /** What the kind is called on a sheet. */
+    /** The name of the kind on a sheet. */
     String title() {
         return title;
     }
 
-    /** The function that its materials are there for. */
+    /** The main function of its materials. */
     String work() {
         return work;
     }
 
-    /** Whether its lines count together in whatever phase they stand; emulsifiers meet where oil and water do. */
+    /** Whether its lines count together across phases: emulsifiers work where oil and water meet. */
     boolean acrossPhases() {
         return this == EMULSIFIERS;
     }
 
     /**
-     * The kind of a material; empty where what a blend of such would have to keep is not known, and for whatever
-     * preserves as well, be it first or last among its functions.
+     * The kind of a material; empty if the rules for such a blend are not known, and for every material with the
+     * function of a preservative, in any place among its functions.
      */
     static Optional<Kind> of(Material material) {
         if (Functions.does(material, Functions.PRESERVATIVE)) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import perkilo.model.Material;
 
-/** Materials that a joint swap leaves out, by the reason: nobody drops out unseen. */
+/** Materials that a joint swap leaves out, by the reason: every material that drops out is listed. */
 final class LeftOut {
 
     private final Map<String, List<String>> byReason = new LinkedHashMap<>();
@@ -14,7 +14,7 @@ final class LeftOut {
     /**
      * Adds a material.
      *
-     * @param why in words that fit several materials
+     * @param why in sentences that fit several materials
      */
     void add(String why, Material material) {
         byReason.computeIfAbsent(why, absent -> new ArrayList<>()).add(material.name());

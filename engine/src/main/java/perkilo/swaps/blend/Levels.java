@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Levels that a person can weigh. */
+/** Levels rounded so that a person can weigh them. */
 final class Levels {
 
     /** A hundred-thousandth of a per cent. */
@@ -17,7 +17,7 @@ final class Levels {
      * Levels rounded to a hundred-thousandth of a per cent.
      *
      * @param answer has a level for each
-     * @param totalKept whether they add up to the blend as it is: the largest then takes what rounding leaves
+     * @param totalKept whether they add up to the present blend: the largest then takes the rounding difference
      */
     static List<BigDecimal> rounded(List<Ingredient> ingredients, BlendSearch.Answer answer, boolean totalKept) {
         BigDecimal left = BigDecimal.ZERO;

@@ -5,13 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Find x within bounds so that {@code cost · x} is smallest and every row {@code lower ≤ weights · x ≤ upper} holds.
+ * A linear program: find x within bounds so that {@code cost · x} is smallest and every row {@code lower ≤ weights · x
+ * ≤ upper} holds.
  *
- * <p>Bounds and sides may be infinite. Arrays are not copied: a program belongs to who made it.
+ * <p>Bounds and sides may be infinite.
  */
 public final class LinearProgram {
 
-    /** By how much a constraint may be missed, relative to the size of its terms. */
+    /** By how much an answer may miss a constraint, relative to the size of its terms. */
     public static final double TOLERANCE = 1e-7;
 
     private final double[] cost;

@@ -20,7 +20,7 @@ import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
-/** What may be in a blend: what is in it now, and every other material of its kind that fits. */
+/** The materials that may be in a blend: those in it now, and every other of its kind that fits. */
 final class Pantry {
 
     private final LinePrices prices;
@@ -37,15 +37,14 @@ final class Pantry {
         this.rules = rules;
         for (int line : group.lines()) {
             Material material = recipe.portions().get(line).material();
-            whyFixed(material)
-                    .ifPresent(why -> leftOut.add("in the blend at a level that stays, for " + why, material));
+            whyFixed(material).ifPresent(why -> leftOut.add(BlendMessages.keepsLevel() + " " + why, material));
         }
         Entry entry = new Entry(recipe, group, rules, leastClose);
         for (Material material : book.materials().values()) {
             if (isAsked(material)) {
                 Entry.Answer answer = prices.isAvailable(material)
                         ? entry.of(material)
-                        : new Entry.Answer(-1, "nobody offers them on the costing date");
+                        : new Entry.Answer(-1, BlendMessages.notOffered());
                 if (answer.home() >= 0) {
                     homes.put(material, answer.home());
                 } else {
@@ -55,7 +54,7 @@ final class Pantry {
         }
     }
 
-    /** Whether a material could be thought of: it can do the work of the blend, and is not in it. */
+    /** Whether a material is considered: it has the function of the blend, and is not in it. */
     private boolean isAsked(Material material) {
         return !material.isWater()
                 && !isInGroup(material)
@@ -65,10 +64,10 @@ final class Pantry {
     }
 
     /**
-     * Every material that can do the work of the blend and is in none of its blends, by the reason; those whose level
-     * has to stay among them.
+     * Every material that has the function of the blend and is in none of the blends found, by the reason; it includes
+     * those whose level has to stay.
      *
-     * @param blends that came of it
+     * @param blends that were found
      */
     Map<String, List<String>> leftOut(List<Blend> blends) {
         LeftOut considered = new LeftOut();
@@ -79,9 +78,7 @@ final class Pantry {
         homes.keySet().stream()
                 .filter(material -> !entered.contains(Names.key(material.name())))
                 .forEach(material -> considered.add(
-                        blends.isEmpty()
-                                ? "considered, and no blend with them makes a run cheaper among those that cost least"
-                                : "considered, and in none of the blends that cost least",
+                        blends.isEmpty() ? BlendMessages.triedNoneCheaper() : BlendMessages.triedNotCheaper(),
                         material));
         Map<String, List<String>> all = new LinkedHashMap<>(leftOut.byReason());
         all.putAll(considered.byReason());
@@ -113,12 +110,12 @@ final class Pantry {
         return whyFixed(material).isPresent();
     }
 
-    /** What is not known, so that the level of a material of the blend has to stay. */
+    /** The unknown value because of which the level of a material of the blend has to stay. */
     private Optional<String> whyFixed(Material material) {
         return rules.stream()
                 .filter(rule -> rule.fixes(material))
                 .findFirst()
-                .map(rule -> rule.keepsOut(material).orElse("too little is known of them"));
+                .map(rule -> rule.keepsOut(material).orElse(BlendMessages.tooLittleKnown()));
     }
 
     private static Ingredient together(Ingredient one, Ingredient other) {
@@ -152,7 +149,7 @@ final class Pantry {
     }
 
     private Ingredient other(Material material, BigDecimal kg, int home) {
-        // what is bought beyond the need is paid for, but the recipe is priced by what it uses
+        // surplus is paid for, but the recipe is priced by what it uses
         BigDecimal perKg = prices.cheapest(material, kg).orElseThrow().perKg();
         return new Ingredient(material, BigDecimal.ZERO, least(material), most(material), perKg, home);
     }

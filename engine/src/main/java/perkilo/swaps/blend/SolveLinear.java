@@ -2,7 +2,7 @@ package perkilo.swaps.blend;
 
 import java.util.Optional;
 
-/** Solves linear programs. */
+/** A solver of linear programs. */
 @FunctionalInterface
 public interface SolveLinear {
 

@@ -16,11 +16,11 @@ import perkilo.swaps.facts.FactTable;
 import perkilo.swaps.facts.Functions;
 
 /**
- * How close a material is to another, 0 to 100, judged by the traits that matter for the other's work.
+ * How close a material is to another, 0 to 100, judged by the traits that matter for the function of the other.
  *
- * <p>Each trait has a weight (the project's own choice, {@code weights.csv}) and adds so much of it as the two are
- * alike. A trait that is not known of either adds nothing: the unknown counts as far. Two materials with one name in
- * the ingredient list are the same but for their active matter, unless any fragrance goes by that name.
+ * <p>Each trait has a weight (the project's own choice, {@code weights.csv}) and adds the part of it by which the two
+ * are alike. A trait that is not known for both adds nothing: unknown counts as far. Two materials with the same name
+ * in the ingredient list differ only in their active matter, unless the name stands for any fragrance.
  *
  * @param score the sum of all shares
  * @param shares what each trait adds
@@ -30,7 +30,7 @@ public record Closeness(BigDecimal score, List<TraitShare> shares) {
     private static final String ANY = "any";
     private static final String SOLID = "solid emollient";
 
-    /** Names in the ingredient list that any mixture of fragrances or flavours goes by. */
+    /** Names in the ingredient list that any mixture of fragrances or flavours may have. */
     private static final Set<String> ANY_SCENT = Set.of("parfum", "aroma", "fragrance", "flavor");
 
     private static final int SAME_SUBSTANCE = 90;
@@ -44,7 +44,7 @@ public record Closeness(BigDecimal score, List<TraitShare> shares) {
         shares = List.copyOf(shares);
     }
 
-    /** How close one material is to what stands in the formula. */
+    /** How close one material is to another that is in the formula. */
     public static Closeness of(Material from, Material to) {
         String inci = Names.key(from.inci());
         if (!inci.isEmpty() && !ANY_SCENT.contains(inci) && inci.equals(Names.key(to.inci()))) {
@@ -55,7 +55,7 @@ public record Closeness(BigDecimal score, List<TraitShare> shares) {
         return of(weights.stream().map(weight -> weight.share(from, to)).toList());
     }
 
-    /** The traits of an oil are not those of a wax: what is solid has a table of its own. */
+    /** The traits of an oil are not those of a wax: solid emollients have their own table. */
     private static String judgedAs(Material from) {
         String work = Functions.work(from);
         return work.equals(Functions.EMOLLIENT) && Functions.isSolid(from) ? SOLID : work;

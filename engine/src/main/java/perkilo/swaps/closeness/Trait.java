@@ -62,7 +62,7 @@ enum Trait {
      * How alike two materials are in this trait.
      *
      * @param far the factor or difference that counts as nothing in common
-     * @return 0 to 1; empty where it is not known of either
+     * @return 0 to 1; empty if it is not known for both
      */
     OptionalDouble likeness(Material one, Material other, double far) {
         Traits a = one.traits();
@@ -82,7 +82,7 @@ enum Trait {
             case ACTIVE_MATTER -> ratio(a.active(), b.active(), far);
             case USUAL_LEVEL -> ratio(a.useMax(), b.useMax(), far);
             case PH_RANGE -> overlap(a, b);
-            // no material tells; the unknown counts as far
+            // no material states these; unknown counts as far
             case SCENT, SHADE, PROTECTION -> OptionalDouble.empty();
         };
     }
@@ -94,7 +94,7 @@ enum Trait {
                 : OptionalDouble.of(work.equals(Functions.work(other)) ? 1 : 0);
     }
 
-    /** How many of all functions that either has besides its work both have; doing nothing besides is no likeness. */
+    /** The share of secondary functions that the two have in common; having none is no likeness. */
     private static OptionalDouble otherFunctions(Material one, Material other) {
         String work = Functions.work(one);
         if (work.isEmpty() || Functions.of(other).isEmpty()) {
@@ -167,7 +167,7 @@ enum Trait {
         return distance.isPresent() ? OptionalDouble.of(1 - distance.getAsDouble()) : distance;
     }
 
-    /** How much of the first one's pH range the other covers. */
+    /** The part of the first pH range that the other covers. */
     private static OptionalDouble overlap(Traits one, Traits other) {
         Figure min = one.phMin();
         Figure max = one.phMax();

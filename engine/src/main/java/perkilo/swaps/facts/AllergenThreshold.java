@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** From which share of a product on a fragrance allergen has to be named: 0.001 % leave-on, 0.01 % rinse-off. */
+/** The share of a product above which a fragrance allergen has to be named: 0.001 % leave-on, 0.01 % rinse-off. */
 public final class AllergenThreshold {
 
     private static final Map<String, BigDecimal> BY_KIND =
@@ -15,7 +15,7 @@ public final class AllergenThreshold {
 
     private AllergenThreshold() {}
 
-    /** The threshold as a fraction; an allergen is named where the product holds more. */
+    /** The threshold as a fraction; an allergen is named if the product contains more. */
     public static BigDecimal of(boolean rinseOff) {
         return Objects.requireNonNull(BY_KIND.get(rinseOff ? "rinse-off" : "leave-on"));
     }

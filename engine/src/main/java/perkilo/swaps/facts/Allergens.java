@@ -17,7 +17,7 @@ public final class Allergens {
     private final Set<String> unknown = new TreeSet<>();
 
     /**
-     * Adds what a material brings.
+     * Adds the allergens of a material.
      *
      * @param level of the material in the formula, as a fraction
      * @param allergens of the material
@@ -34,12 +34,12 @@ public final class Allergens {
         }
     }
 
-    /** The share of one in the formula, as a fraction, so far as it is known. */
+    /** The share of an allergen in the formula, as a fraction, as far as it is known. */
     public BigDecimal shareOf(String name) {
         return shares.getOrDefault(Names.key(name), BigDecimal.ZERO);
     }
 
-    /** Those that the label has to name: their share exceeds the threshold. By name. */
+    /** The allergens that the label has to name, because their share exceeds the threshold; by name. */
     public List<String> toBeNamed(boolean rinseOff) {
         BigDecimal threshold = AllergenThreshold.of(rinseOff);
         return shares.entrySet().stream()
@@ -49,7 +49,7 @@ public final class Allergens {
                 .toList();
     }
 
-    /** Those of which some material does not say how much is in it. By name. */
+    /** The allergens whose share is not stated for some material; by name. */
     public List<String> ofUnknownShare() {
         return unknown.stream().map(key -> spelling.getOrDefault(key, key)).toList();
     }

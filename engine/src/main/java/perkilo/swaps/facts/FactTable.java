@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Tables of published figures and of choices, each row with its source. */
+/** A reader of tables of published figures and of choices, each row with its source. */
 public final class FactTable {
 
     private FactTable() {}

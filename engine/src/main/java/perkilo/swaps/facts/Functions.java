@@ -11,11 +11,11 @@ import perkilo.names.Names;
 import perkilo.origin.Figure;
 
 /**
- * What a material is in a formula for.
+ * The functions of materials: why a material is in a formula.
  *
- * <p>Materials list their functions in the words of the EU glossary, the most usual first. Words that stand beside
- * nearly everything ({@code functions.csv}: solvent, skin conditioning …) don't say why a material is there: its
- * <em>work</em> is the first word that does.
+ * <p>Materials list their functions in the terms of the EU glossary, the most usual first. Terms that nearly every
+ * material has ({@code functions.csv}: solvent, skin conditioning …) do not say why a material is there: its
+ * <em>work</em> is the first term that does.
  */
 public final class Functions {
 
@@ -25,10 +25,10 @@ public final class Functions {
     /** The work of oils that soften the skin. */
     public static final String EMOLLIENT = "emollient";
 
-    /** The work of what keeps oil and water together. */
+    /** The work of materials that keep oil and water together. */
     public static final String EMULSIFYING = "emulsifying";
 
-    /** The work of what colours. */
+    /** The work of materials that colour. */
     public static final String COLORANT = "cosmetic colorant";
 
     /** Room temperature, in °C. Common practice. */
@@ -47,28 +47,28 @@ public final class Functions {
 
     private Functions() {}
 
-    /** All words of the glossary, and all that stand for one, as they are compared. */
+    /** All terms of the glossary, and all other words for them, as they are compared. */
     public static Set<String> words() {
         Set<String> all = new TreeSet<>(GLOSSARY);
         all.addAll(WORDS.keySet());
         return all;
     }
 
-    /** The glossary's word for what a person calls a function: {@code emulsifying} for {@code Emulsifier}. */
+    /** The glossary's term for a function as a person types it: {@code emulsifying} for {@code Emulsifier}. */
     public static String named(String asked) {
         String key = Names.key(asked);
         return WORDS.getOrDefault(key, key);
     }
 
     /**
-     * Whether a material is there for a function; for a word that stands beside nearly everything, whether it is among
-     * its functions.
+     * Whether a function is the work of a material; for a term that nearly every material has, whether it is among its
+     * functions.
      */
     public static boolean isThereFor(Material material, String function) {
         return work(material).equals(function) || (ACCOMPANYING.contains(function) && does(material, function));
     }
 
-    /** All functions of a material in the glossary's words; a word that is not there as it is compared. */
+    /** All functions of a material in the glossary's terms; other words as they are compared. */
     public static List<String> of(Material material) {
         return material.functions().stream()
                 .map(Functions::named)
@@ -76,7 +76,7 @@ public final class Functions {
                 .toList();
     }
 
-    /** The work of a material; empty where no function is known. */
+    /** The work of a material; empty if no function is known. */
     public static String work(Material material) {
         List<String> all = of(material);
         return all.stream()
@@ -85,20 +85,20 @@ public final class Functions {
                 .orElse(all.isEmpty() ? "" : all.get(0));
     }
 
-    /** What a material does besides a work, without the words that stand beside nearly everything. */
+    /** The other functions of a material, without the terms that nearly every material has. */
     public static List<String> besides(Material material, String work) {
         return of(material).stream()
                 .filter(word -> !word.equals(work) && !ACCOMPANYING.contains(word))
                 .toList();
     }
 
-    /** Whether a material is solid at room temperature, so far as its melting point is known. */
+    /** Whether a material is known to be solid at room temperature, by its melting point. */
     public static boolean isSolid(Material material) {
         Figure melts = material.traits().meltsAtC();
         return melts != null && melts.value().compareTo(ROOM) > 0;
     }
 
-    /** Whether a material can do a work. */
+    /** Whether a material has a function. */
     public static boolean does(Material material, String work) {
         return of(material).contains(named(work));
     }

@@ -18,8 +18,8 @@ public record NaturalOrigin(BigDecimal known, BigDecimal unknown) {
     private static final BigDecimal HALF = new BigDecimal("0.5");
 
     /**
-     * The index as it counts: one of 0.5 or less counts as zero, for a derived natural ingredient must be natural by
-     * more than half (ISO 16128-1 and -2, from secondary sources).
+     * The index as it counts: an index of 0.5 or less counts as zero, because a derived natural ingredient must be
+     * natural by more than half (ISO 16128-1 and -2, from secondary sources).
      */
     public static BigDecimal counted(BigDecimal index) {
         return index.compareTo(HALF) <= 0 ? BigDecimal.ZERO : index;
@@ -29,7 +29,7 @@ public record NaturalOrigin(BigDecimal known, BigDecimal unknown) {
      * This with one more share.
      *
      * @param share of the formula, as a fraction
-     * @param index null where not known
+     * @param index null if not known
      */
     public NaturalOrigin plus(BigDecimal share, @Nullable Figure index) {
         return index == null

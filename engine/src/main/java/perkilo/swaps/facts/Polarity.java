@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
 
 /**
- * How polar an oil is, by two published scales that don't always agree.
+ * The polarity of an oil, by two published scales that do not always agree.
  *
  * @param interfacialTension against water, in mN/m; the higher, the less polar; null where not published
  * @param solubilityParameter the higher, the more polar; null where not published
@@ -20,7 +20,9 @@ import perkilo.names.Names;
 public record Polarity(
         @Nullable Double interfacialTension, @Nullable Double solubilityParameter, String source) {
 
-    /** Oils that differ by this much in interfacial tension are as far apart as it counts. Own choice. */
+    /**
+     * Oils that differ by this much in interfacial tension count as far apart; more makes no difference. Own choice.
+     */
     private static final double FAR_TENSION = 20;
 
     /** The same in the solubility parameter. Own choice. */
@@ -29,12 +31,12 @@ public record Polarity(
     private static final Map<String, Polarity> BY_INCI = FactTable.read(Polarity.class, "polarity.csv").stream()
             .collect(Collectors.toUnmodifiableMap(row -> Names.key(row.get(0)), Polarity::parse));
 
-    /** The polarity of an oil by its name in the ingredient list; empty where none is published. */
+    /** The polarity of an oil by its name in the ingredient list; empty if none is published. */
     public static Optional<Polarity> of(String inci) {
         return Optional.ofNullable(BY_INCI.get(Names.key(inci)));
     }
 
-    /** How far another is away, 0 to 1, by the scale on which the two are farther apart; empty without a common one. */
+    /** The distance to another, 0 to 1, by the scale on which the two differ more; empty without a common scale. */
     public OptionalDouble distance(Polarity other) {
         return Stream.of(
                         apart(other, Polarity::interfacialTension, FAR_TENSION),
@@ -43,7 +45,7 @@ public record Polarity(
                 .max();
     }
 
-    /** The polarity in words; the borders are between the oils that the trade calls so. Own choice. */
+    /** The polarity in words; the borders lie between oils that the trade calls by these words. Own choice. */
     public String words() {
         Double tension = interfacialTension;
         if (tension == null) {

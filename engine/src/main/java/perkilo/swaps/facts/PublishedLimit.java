@@ -7,9 +7,9 @@ import java.util.Optional;
 import perkilo.names.Names;
 
 /**
- * The most of a substance that the law allows, for substances whose limit is stated as another one, such as "as acid".
+ * The legal maximum of a substance, for substances whose limit is stated as another one, such as "as acid".
  *
- * <p>A salt of which {@code M} grams hold as much acid as {@code M_acid} grams of the acid itself may be used up to
+ * <p>A salt of which {@code M} grams contain as much acid as {@code M_acid} grams of the acid itself may be used up to
  * {@code limit × M / M_acid}: 0.5 % as benzoic acid are 0.59 % sodium benzoate.
  *
  * @param inci the substance
@@ -38,7 +38,7 @@ public record PublishedLimit(
      *
      * @param inci its name in the ingredient list
      * @param rinseOff whether the product is rinsed off
-     * @return empty where the table has none
+     * @return empty if the table has none
      */
     public static Optional<PublishedLimit> of(String inci, boolean rinseOff) {
         String kind = rinseOff ? "rinse-off" : "leave-on";
@@ -49,12 +49,12 @@ public record PublishedLimit(
                 .findFirst();
     }
 
-    /** How much of what the limit is stated as is in so much of the substance. */
+    /** The amount in the unit of the limit, such as "as acid", for an amount of the substance. */
     public BigDecimal asLimited(BigDecimal substance) {
         return substance.multiply(limitMolarMass).divide(molarMass, MathContext.DECIMAL64);
     }
 
-    /** The most of the substance itself, as a fraction. */
+    /** The maximum of the substance itself, as a fraction. */
     public BigDecimal maxOfSubstance() {
         return max.multiply(molarMass).divide(limitMolarMass, MathContext.DECIMAL64);
     }

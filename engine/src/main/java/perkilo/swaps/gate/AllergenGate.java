@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.swaps.trial.Trial;
 
-/** Shows which fragrance allergens the label would newly have to name, and which no longer; never keeps one out. */
+/** The gate that shows which fragrance allergens enter and leave the label; it never keeps a material out. */
 final class AllergenGate implements Gate {
 
     @Override
@@ -28,16 +28,16 @@ final class AllergenGate implements Gate {
         List<String> words = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
         if (!entering.isEmpty()) {
-            words.add("newly to be named: " + String.join(", ", entering));
-            cautions.add("the label has to name " + String.join(", ", entering));
+            words.add(GateMessages.allergensEnter(entering));
+            cautions.add(GateMessages.labelHasToName(entering));
         }
         if (!leaving.isEmpty()) {
-            words.add("no longer to be named: " + String.join(", ", leaving));
+            words.add(GateMessages.allergensLeave(leaving));
         }
         trial.to().traits().allergens().stream()
                 .filter(allergen -> allergen.share() == null)
-                .forEach(allergen -> cautions.add("how much %s is in %s is not known"
-                        .formatted(allergen.name(), trial.to().name())));
-        return new Verdict(this, true, words.isEmpty() ? "no change" : String.join("; ", words), cautions);
+                .forEach(allergen -> cautions.add(GateMessages.allergenShareUnknown(
+                        allergen.name(), trial.to().name())));
+        return new Verdict(this, true, words.isEmpty() ? GateMessages.noChange() : String.join(" ", words), cautions);
     }
 }

@@ -6,7 +6,7 @@ import perkilo.names.Names;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Trial;
 
-/** No anionic with cationic: they would fall out together. */
+/** The gate that keeps anionic and cationic materials apart: together they would precipitate. */
 final class ChargeGate implements Gate {
 
     private static final String ANIONIC = "anionic";
@@ -28,23 +28,19 @@ final class ChargeGate implements Gate {
         if (own.isEmpty()) {
             return unknown(trial);
         }
-        String enemy = own.equals(ANIONIC) ? CATIONIC : own.equals(CATIONIC) ? ANIONIC : "";
-        List<String> enemies = enemy.isEmpty() ? List.of() : others(trial, enemy);
-        return enemies.isEmpty()
-                ? Verdict.pass(this, own + ", nothing of the opposite charge in the formula")
-                : Verdict.fail(
-                        this,
-                        "%s is %s, but %s is %s".formatted(trial.to().name(), own, String.join(", ", enemies), enemy));
+        String opposite = own.equals(ANIONIC) ? CATIONIC : own.equals(CATIONIC) ? ANIONIC : "";
+        List<String> others = opposite.isEmpty() ? List.of() : others(trial, opposite);
+        return others.isEmpty()
+                ? Verdict.pass(this, GateMessages.noOppositeCharge(own))
+                : Verdict.fail(this, GateMessages.oppositeCharges(trial.to().name(), own, others, opposite));
     }
 
     private Verdict unknown(Trial trial) {
         List<String> cationic = others(trial, CATIONIC);
         return cationic.isEmpty()
-                ? Verdict.pass(this, "charge is not known; nothing cationic in the formula")
+                ? Verdict.pass(this, GateMessages.nothingCationic())
                 : Verdict.passWithCaution(
-                        this,
-                        "the charge of %s is not known, and %s is cationic"
-                                .formatted(trial.to().name(), String.join(", ", cationic)));
+                        this, GateMessages.chargeUnknown(trial.to().name(), cationic));
     }
 
     private static List<String> others(Trial trial, String charge) {

@@ -3,7 +3,7 @@ package perkilo.swaps.gate;
 import perkilo.swaps.trial.Dose;
 import perkilo.swaps.trial.Trial;
 
-/** The formula still adds up: the q.s. line has enough to give. */
+/** The gate that lets a dose through when the formula still adds up: the q.s. line has enough to give. */
 final class DoseGate implements Gate {
 
     @Override

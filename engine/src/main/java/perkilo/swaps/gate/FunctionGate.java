@@ -5,7 +5,7 @@ import perkilo.names.Names;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
 
-/** It does the work of what it replaces. */
+/** The gate that asks for the function of what is replaced. */
 final class FunctionGate implements Gate {
 
     @Override
@@ -18,23 +18,22 @@ final class FunctionGate implements Gate {
         Material from = trial.from();
         Material to = trial.to();
         if (isSameSubstance(from, to)) {
-            return Verdict.pass(this, "both are %s".formatted(to.inci()));
+            return Verdict.pass(this, GateMessages.sameSubstance(to.inci()));
         }
         String work = Functions.work(from);
         if (work.isEmpty()) {
-            return Verdict.fail(this, "the function of %s is not known".formatted(from.name()));
+            return Verdict.fail(this, GateMessages.functionUnknown(from.name()));
         }
         if (Functions.of(to).isEmpty()) {
-            return Verdict.fail(this, "the function of %s is not known".formatted(to.name()));
+            return Verdict.fail(this, GateMessages.functionUnknown(to.name()));
         }
         if (!Functions.does(to, work)) {
-            return Verdict.fail(
-                    this, "%s is there as %s, and %s is not known for that".formatted(from.name(), work, to.name()));
+            return Verdict.fail(this, GateMessages.otherFunction(from.name(), work, to.name()));
         }
         String own = Functions.work(to);
         return own.equals(work)
-                ? Verdict.pass(this, "both are %s".formatted(work))
-                : Verdict.passWithCaution(this, "%s is %s as well, but mainly %s".formatted(to.name(), work, own));
+                ? Verdict.pass(this, GateMessages.sameFunction(work))
+                : Verdict.passWithCaution(this, GateMessages.mainFunctionDiffers(to.name(), work, own));
     }
 
     /** Whether this gate is open, without a trial and without words. */

@@ -3,17 +3,18 @@ package perkilo.swaps.gate;
 import perkilo.swaps.trial.Trial;
 
 /**
- * One condition that a material must meet to stand in for another.
+ * One condition that a material must meet to replace another.
  *
- * <p>A new gate is one class that implements this, and one line in {@link Gates}; what it is asked besides a swap, it
- * says itself. {@code EveryGateTest} fails where the line is missing.
+ * <p>A new gate is one class that implements this, one line in {@link Gates}, and its sentences in
+ * {@code GateMessages}. The default methods say where else it is asked. {@code EveryGateTest} fails if the line is
+ * missing.
  */
 public interface Gate {
 
-    /** What a person calls it; no other gate is called so. */
+    /** The name that people read; each gate has its own. */
     String name();
 
-    /** Whether the material passes, and why. */
+    /** Whether the material passes, and why: in full sentences. */
     Verdict judge(Trial trial);
 
     /** Whether its answer depends on how much of the material is used. */
@@ -21,12 +22,12 @@ public interface Gate {
         return false;
     }
 
-    /** Whether it can also say that a material does not fit where it already is, replacing nothing. */
+    /** Whether it can also judge a material where it already is, without a replacement. */
     default boolean judgesPlace() {
         return false;
     }
 
-    /** Whether it holds a level against bounds, whatever the material replaces. */
+    /** Whether it compares a level with bounds, whatever the material replaces. */
     default boolean judgesLevel() {
         return false;
     }

@@ -6,19 +6,19 @@ import java.util.function.Predicate;
 import perkilo.model.Material;
 import perkilo.swaps.trial.Trial;
 
-/** All gates, in the order in which they are worth asking: the cheap ones that keep most out come first. */
+/** All gates, in the order in which they are asked: the cheap ones that keep most materials out come first. */
 public final class Gates {
 
-    /** Holds levels against the law. */
+    /** Compares levels with the law. */
     public static final Gate LEGAL_MAXIMUM = new LegalLimitGate();
 
     /** Keeps opposite charges apart. */
     public static final Gate CHARGE = new ChargeGate();
 
-    /** Shows which fragrance allergens the label would newly have to name. */
+    /** Shows which fragrance allergens enter and leave the label. */
     public static final Gate ALLERGENS = new AllergenGate();
 
-    /** Holds a material against what the products require. */
+    /** Compares the tags of a material with those that the products require. */
     public static final Gate TAGS = new TagsGate();
 
     /** Every gate there is. */
@@ -40,7 +40,7 @@ public final class Gates {
 
     private Gates() {}
 
-    /** Whether a material shares the function of what it would replace: the gate that keeps most out. */
+    /** Whether a material has the function of what it would replace: the gate that keeps most materials out. */
     public static boolean sharesFunction(Material from, Material to) {
         return FunctionGate.isOpen(from, to);
     }
@@ -51,7 +51,7 @@ public final class Gates {
     }
 
     /**
-     * What the gates say that don't depend on the level: whether a material may stand in the phase at all.
+     * What the gates say that do not depend on the level: whether a material fits the phase at all.
      *
      * @return the verdicts of function, solubility, heat, melting, charge, pH and tags
      */
@@ -59,7 +59,7 @@ public final class Gates {
         return judge(trial, gate -> !gate.dependsOnLevel());
     }
 
-    /** What the gates say about a material's place: the phase's temperature, the others' charges, the final pH. */
+    /** What the gates say about a place in a formula: the phase's temperature, the other charges, the final pH. */
     public static List<Verdict> judgePlace(Trial trial) {
         return judge(trial, Gate::judgesPlace);
     }
@@ -70,9 +70,9 @@ public final class Gates {
     }
 
     /**
-     * What the gates say that hold a level against its bounds: the verdicts of use range and legal maximum.
+     * What the gates say about a level: the verdicts of use range and legal maximum.
      *
-     * @param trial whose recipe after the change may differ in any number of lines
+     * @param trial its recipe after the change may differ in any number of lines
      */
     public static List<Verdict> judgeLevel(Trial trial) {
         return judge(trial, Gate::judgesLevel);

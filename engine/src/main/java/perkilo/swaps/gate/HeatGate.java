@@ -4,12 +4,11 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.swaps.trial.Trial;
-import perkilo.swaps.trial.Words;
 
-/** It withstands the temperature of the phase. */
+/** The gate that asks whether a material withstands the temperature of the phase. */
 final class HeatGate implements Gate {
 
-    /** A phase up to this temperature counts as cool: heat-sensitive materials go in there. Common practice. */
+    /** A phase up to this temperature counts as cool: heat-sensitive materials are added there. Common practice. */
     private static final BigDecimal COOL = new BigDecimal(45);
 
     @Override
@@ -29,32 +28,22 @@ final class HeatGate implements Gate {
         if (phase == null) {
             return withoutPhase(trial, max);
         }
-        String degrees = Words.plain(phase.value()) + " °C";
         if (max == null) {
             return phase.value().compareTo(COOL) > 0
                     ? Verdict.passWithCaution(
-                            this,
-                            "the highest process temperature of %s is not known, and the phase is at %s"
-                                    .formatted(trial.to().name(), degrees))
-                    : Verdict.pass(this, "goes in at " + degrees);
+                            this, GateMessages.maxTemperatureUnknown(trial.to().name(), phase.value()))
+                    : Verdict.pass(this, GateMessages.addedAt(phase.value()));
         }
-        String withstands = "withstands %s °C".formatted(Words.plain(max.value()));
         return max.value().compareTo(phase.value()) < 0
-                ? Verdict.fail(
-                        this,
-                        "only %s, and the phase is at %s: it would have to go in at cool-down"
-                                .formatted(withstands, degrees))
-                : Verdict.pass(this, "%s, the phase is at %s".formatted(withstands, degrees));
+                ? Verdict.fail(this, GateMessages.tooHot(max.value(), phase.value()))
+                : Verdict.pass(this, GateMessages.withstands(max.value(), phase.value()));
     }
 
     private Verdict withoutPhase(Trial trial, @Nullable Figure max) {
         Figure old = trial.from().traits().maxProcessC();
         if (max == null || (old != null && max.value().compareTo(old.value()) >= 0)) {
-            return Verdict.pass(this, "the phase's temperature is not known");
+            return Verdict.pass(this, GateMessages.phaseTemperatureUnknown());
         }
-        return Verdict.passWithCaution(
-                this,
-                "the phase's temperature is not known; %s withstands no more than %s °C"
-                        .formatted(trial.to().name(), Words.plain(max.value())));
+        return Verdict.passWithCaution(this, GateMessages.maybeTooHot(trial.to().name(), max.value()));
     }
 }

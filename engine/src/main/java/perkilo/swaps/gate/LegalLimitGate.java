@@ -9,14 +9,13 @@ import perkilo.swaps.facts.Functions;
 import perkilo.swaps.facts.PublishedLimit;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Trial;
-import perkilo.swaps.trial.Words;
 
 /**
- * Its level is within the law.
+ * The gate that compares a level with the law.
  *
- * <p>Two limits are looked at and both have to hold: the one that the materials sheet states, for the material as
- * supplied; and the published one of its substance, where limits "as acid" are converted and substances that share a
- * limit are added up. A preservative, UV filter or colourant without any limit gets a caution.
+ * <p>Two limits apply and both have to hold: the one on the materials sheet, for the material as supplied; and the
+ * published one of its substance, where limits "as acid" are converted and substances that share a limit are added up.
+ * A preservative, UV filter or colourant without any limit gets a caution.
  */
 final class LegalLimitGate implements Gate {
 
@@ -43,24 +42,19 @@ final class LegalLimitGate implements Gate {
         BigDecimal level = trial.after().levelOf(trial.to());
         Figure stated = trial.to().traits().legalMax();
         if (stated != null && level.subtract(ROUNDING).compareTo(stated.value()) > 0) {
-            return Verdict.fail(
-                    this,
-                    "%s, but the legal maximum is %s".formatted(Words.percent(level), Words.percent(stated.value())));
+            return Verdict.fail(this, GateMessages.aboveLegalMaximum(level, stated.value()));
         }
         Optional<PublishedLimit> published = PublishedLimit.of(trial.to().inci(), trial.rinseOff());
         if (published.isPresent()) {
             return judgePublished(trial, published.get());
         }
         if (stated != null) {
-            return Verdict.pass(
-                    this, "%s, the legal maximum is %s".formatted(Words.percent(level), Words.percent(stated.value())));
+            return Verdict.pass(this, GateMessages.withinLegalMaximum(level, stated.value()));
         }
         return LISTED.stream().anyMatch(work -> Functions.does(trial.to(), work))
                 ? Verdict.passWithCaution(
-                        this,
-                        "the legal maximum of %s is not known: look it up before use"
-                                .formatted(trial.to().name()))
-                : Verdict.pass(this, "no legal maximum is stated");
+                        this, GateMessages.legalMaximumUnknown(trial.to().name()))
+                : Verdict.pass(this, GateMessages.noLegalMaximum());
     }
 
     private Verdict judgePublished(Trial trial, PublishedLimit limit) {
@@ -68,18 +62,13 @@ final class LegalLimitGate implements Gate {
         for (Portion portion : trial.after().portions()) {
             sum = sum.add(contribution(portion, limit, trial.rinseOff()));
         }
-        String words = "%s %s in the formula, the limit is %s (%s)"
-                .formatted(
-                        Words.percent(sum),
-                        limit.isConverted() ? "as " + limit.limitedAs() : limit.limitedAs(),
-                        Words.percent(limit.max()),
-                        limit.source());
+        String limitedAs = limit.isConverted() ? "as " + limit.limitedAs() : limit.limitedAs();
         return sum.subtract(ROUNDING).compareTo(limit.max()) > 0
-                ? Verdict.fail(this, words)
-                : Verdict.pass(this, words);
+                ? Verdict.fail(this, GateMessages.abovePublishedLimit(sum, limitedAs, limit.max(), limit.source()))
+                : Verdict.pass(this, GateMessages.withinPublishedLimit(sum, limitedAs, limit.max(), limit.source()));
     }
 
-    /** What a line brings of what the limit is stated as; all of it counts where active matter is not known. */
+    /** What a line adds to the limited substance; the whole level counts where active matter is not known. */
     private static BigDecimal contribution(Portion portion, PublishedLimit limit, boolean rinseOff) {
         Material material = portion.material();
         return PublishedLimit.of(material.inci(), rinseOff)

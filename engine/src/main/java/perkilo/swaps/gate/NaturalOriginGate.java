@@ -6,13 +6,12 @@ import perkilo.swaps.facts.NaturalOrigin;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
-import perkilo.swaps.trial.Words;
 
 /**
- * The formula's natural origin content (ISO 16128) stays at or above its target.
+ * The gate that keeps the formula's natural origin content (ISO 16128) at or above its target.
  *
- * <p>Materials whose index is not known count for nothing. Where that hides whether the target is met, the swap passes
- * only if it is known not to lower the content.
+ * <p>Materials whose index is not known count as zero. If that hides whether the target is met, the swap passes only if
+ * it is known not to lower the content.
  */
 final class NaturalOriginGate implements Gate {
 
@@ -30,25 +29,24 @@ final class NaturalOriginGate implements Gate {
     public Verdict judge(Trial trial) {
         NaturalOrigin before = trial.before().naturalOrigin();
         NaturalOrigin after = trial.after().naturalOrigin();
-        String words = "%s before, %s after".formatted(describe(before), describe(after));
+        String words = GateMessages.naturalOrigin(before.known(), before.unknown(), after.known(), after.unknown());
         BigDecimal target = trial.before().naturalOriginTarget();
         if (target == null) {
             return Verdict.pass(this, words);
         }
-        String aim = "%s, the target is %s".formatted(words, Words.percent(target));
+        String aim = words + " " + GateMessages.target(target);
         if (after.known().compareTo(target) >= 0) {
             return Verdict.pass(this, aim);
         }
         if (isKnownNotToFall(trial)) {
             return before.isComplete() || after.known().add(after.unknown()).compareTo(target) < 0
-                    ? Verdict.passWithCaution(this, aim + ": missed before as well")
+                    ? Verdict.passWithCaution(this, aim + " " + GateMessages.missedBefore())
                     : Verdict.pass(this, aim);
         }
-        return Verdict.fail(
-                this, after.isComplete() ? aim : aim + ": it can't be shown to be kept while an index is not known");
+        return Verdict.fail(this, after.isComplete() ? aim : aim + " " + GateMessages.cannotBeShown());
     }
 
-    /** Whether the lines that change are all known, and bring no less than before. */
+    /** Whether the index of every line that changes is known, and the content does not fall. */
     private static boolean isKnownNotToFall(Trial trial) {
         Recipe before = trial.before();
         Recipe after = trial.after();
@@ -68,11 +66,5 @@ final class NaturalOriginGate implements Gate {
                     .subtract(old.level().multiply(NaturalOrigin.counted(oldIndex.value())));
         }
         return change.signum() >= 0;
-    }
-
-    private static String describe(NaturalOrigin content) {
-        return content.isComplete()
-                ? Words.percent(content.known())
-                : "%s (not known of %s)".formatted(Words.percent(content.known()), Words.percent(content.unknown()));
     }
 }

@@ -5,9 +5,8 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
-import perkilo.swaps.trial.Words;
 
-/** It works at the product's final pH. */
+/** The gate that asks whether a material works at the product's final pH. */
 final class PhGate implements Gate {
 
     @Override
@@ -28,23 +27,21 @@ final class PhGate implements Gate {
         if (min == null && max == null) {
             return Functions.work(trial.from()).equals(Functions.PRESERVATIVE)
                     ? Verdict.passWithCaution(
-                            this,
-                            "the pH range in which %s preserves is not known"
-                                    .formatted(trial.to().name()))
-                    : Verdict.pass(this, "no pH range is stated");
+                            this, GateMessages.preservingPhUnknown(trial.to().name()))
+                    : Verdict.pass(this, GateMessages.noPhRange());
         }
-        String range = "works from pH %s to %s".formatted(plain(min), plain(max));
+        BigDecimal from = value(min);
+        BigDecimal to = value(max);
         if (ph == null) {
             return trial.before().hasWater()
                     ? Verdict.passWithCaution(
-                            this,
-                            "%s %s, and the final pH is not known"
-                                    .formatted(trial.to().name(), range))
-                    : Verdict.pass(this, range + "; the formula holds no water");
+                            this, GateMessages.finalPhUnknown(trial.to().name(), from, to))
+                    : Verdict.pass(this, GateMessages.noWater(from, to));
         }
         boolean inside = isAtLeast(ph.value(), min) && isAtMost(ph.value(), max);
-        String words = "%s, the final pH is %s".formatted(range, Words.plain(ph.value()));
-        return inside ? Verdict.pass(this, words) : Verdict.fail(this, words);
+        return inside
+                ? Verdict.pass(this, GateMessages.worksAtPh(from, to, ph.value()))
+                : Verdict.fail(this, GateMessages.doesNotWorkAtPh(from, to, ph.value()));
     }
 
     private static boolean isAtLeast(BigDecimal ph, @Nullable Figure min) {
@@ -55,7 +52,7 @@ final class PhGate implements Gate {
         return max == null || ph.compareTo(max.value()) <= 0;
     }
 
-    private static String plain(@Nullable Figure figure) {
-        return figure == null ? "?" : Words.plain(figure.value());
+    private static @Nullable BigDecimal value(@Nullable Figure figure) {
+        return figure == null ? null : figure.value();
     }
 }

@@ -4,11 +4,11 @@ import perkilo.origin.Figure;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.trial.Trial;
 
-/** What replaces a preservative is known to preserve at its level; a challenge test is needed whatever the figures. */
+/**
+ * The gate for what replaces a preservative: the lowest level at which it preserves has to be known. A challenge test
+ * is needed whatever the figures say.
+ */
 final class PreservationGate implements Gate {
-
-    private static final String CHALLENGE =
-            "the preservative system changes: a preservative efficacy (challenge) test is needed before release";
 
     @Override
     public String name() {
@@ -25,16 +25,14 @@ final class PreservationGate implements Gate {
         boolean preserves = Functions.work(trial.from()).equals(Functions.PRESERVATIVE);
         if (!preserves) {
             return Functions.does(trial.from(), "antimicrobial")
-                    ? Verdict.passWithCaution(this, CHALLENGE)
-                    : Verdict.pass(this, "not a preservative");
+                    ? Verdict.passWithCaution(this, GateMessages.challengeTestNeeded())
+                    : Verdict.pass(this, GateMessages.noPreservative());
         }
         Figure least = trial.to().traits().useMin();
         if (least == null) {
             return Verdict.fail(
-                    this,
-                    "the lowest level at which %s preserves is not known"
-                            .formatted(trial.to().name()));
+                    this, GateMessages.preservingLevelUnknown(trial.to().name()));
         }
-        return Verdict.passWithCaution(this, CHALLENGE);
+        return Verdict.passWithCaution(this, GateMessages.challengeTestNeeded());
     }
 }

@@ -5,15 +5,15 @@ import perkilo.swaps.trial.PhaseNature;
 import perkilo.swaps.trial.Trial;
 
 /**
- * It dissolves in the phase.
+ * The gate that asks whether a material dissolves in the phase.
  *
- * <p>What dissolves in both fits everywhere, a powder only replaces a powder, and what dissolves where the replaced
- * material does fits as well as that did.
+ * <p>What dissolves in both oil and water fits everywhere. A powder only replaces a powder. What dissolves in the same
+ * as the replaced material fits as well as that did.
  */
 final class SolubilityGate implements Gate {
 
-    private static final String BOTH = "both";
-    private static final String POWDER = "powder";
+    static final String BOTH = "both";
+    static final String POWDER = "powder";
 
     @Override
     public String name() {
@@ -27,24 +27,27 @@ final class SolubilityGate implements Gate {
         PhaseNature nature = trial.nature();
         String name = trial.to().name();
         if (own.isEmpty()) {
-            return Verdict.fail(this, "where %s dissolves is not known".formatted(name));
+            return Verdict.fail(this, GateMessages.solubilityUnknown(name));
         }
         if (own.equals(old)) {
-            return Verdict.pass(this, describe(own) + ", as " + trial.from().name());
+            return Verdict.pass(
+                    this, GateMessages.dissolvesLike(own, trial.from().name()));
         }
-        if (own.equals(POWDER) || old.equals(POWDER)) {
+        if (own.equals(POWDER)) {
             return Verdict.fail(
-                    this, "one of the two is a powder that is dispersed, and the other dissolves: %s".formatted(name));
+                    this, GateMessages.onlyOneIsPowder(name, trial.from().name()));
+        }
+        if (old.equals(POWDER)) {
+            return Verdict.fail(this, GateMessages.onlyOneIsPowder(trial.from().name(), name));
         }
         if (own.equals(BOTH) || fits(own, nature)) {
-            return Verdict.pass(this, "%s: fits the %s".formatted(describe(own), nature.words()));
+            return Verdict.pass(this, GateMessages.fitsPhase(own, nature));
         }
         return Verdict.fail(
                 this,
                 nature == PhaseNature.UNKNOWN
-                        ? "%s, unlike %s, and what the phase dissolves is not known"
-                                .formatted(describe(own), trial.from().name())
-                        : "%s: does not dissolve in the %s".formatted(describe(own), nature.words()));
+                        ? GateMessages.phaseUnknown(own, trial.from().name())
+                        : GateMessages.doesNotDissolve(own, nature));
     }
 
     private static boolean fits(String solubleIn, PhaseNature nature) {
@@ -53,14 +56,6 @@ final class SolubilityGate implements Gate {
             case OIL -> solubleIn.equals("oil");
             case EMULSION -> solubleIn.equals("water") || solubleIn.equals("oil");
             case UNKNOWN -> false;
-        };
-    }
-
-    private static String describe(String solubleIn) {
-        return switch (solubleIn) {
-            case BOTH -> "dissolves or disperses in oil and in water";
-            case POWDER -> "a powder that is dispersed";
-            default -> "soluble in " + solubleIn;
         };
     }
 }

@@ -5,8 +5,8 @@ import perkilo.names.Names;
 import perkilo.swaps.trial.Trial;
 
 /**
- * It has every tag that the products require; a tag that nobody gave counts as missing. Palm-free, palm free and
- * palmfree are one tag.
+ * The gate that asks for every tag that the products require. A tag that is not stated counts as missing. Palm-free,
+ * palm free and palmfree are one tag.
  */
 final class TagsGate implements Gate {
 
@@ -18,7 +18,7 @@ final class TagsGate implements Gate {
     @Override
     public Verdict judge(Trial trial) {
         if (trial.before().requiredTags().isEmpty()) {
-            return Verdict.pass(this, "none is required");
+            return Verdict.pass(this, GateMessages.noTagRequired());
         }
         List<String> own =
                 trial.to().traits().tags().stream().map(TagsGate::letters).toList();
@@ -26,9 +26,9 @@ final class TagsGate implements Gate {
                 .filter(tag -> !own.contains(letters(tag)))
                 .toList();
         return missing.isEmpty()
-                ? Verdict.pass(this, String.join(", ", trial.before().requiredTags()))
-                : Verdict.fail(
-                        this, "%s is not known to be %s".formatted(trial.to().name(), String.join(", ", missing)));
+                ? Verdict.pass(
+                        this, GateMessages.hasTags(List.copyOf(trial.before().requiredTags())))
+                : Verdict.fail(this, GateMessages.lacksTags(trial.to().name(), missing));
     }
 
     private static String letters(String tag) {

@@ -4,12 +4,13 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.swaps.trial.Trial;
-import perkilo.swaps.trial.Words;
 
-/** Its level, over all lines of the formula, is one at which it is usually used. */
+/**
+ * The gate that asks whether a material is used at a usual level; its level is the sum over all lines of the formula.
+ */
 final class UseRangeGate implements Gate {
 
-    /** What dosing by active matter may miss a limit by through rounding, as a fraction of the formula. */
+    /** By how much rounding may make a dose by active matter miss a limit, as a fraction of the formula. */
     private static final BigDecimal ROUNDING = new BigDecimal("1e-9");
 
     @Override
@@ -34,24 +35,22 @@ final class UseRangeGate implements Gate {
         BigDecimal level = trial.after().levelOf(trial.to());
         if (min == null && max == null) {
             return Verdict.passWithCaution(
-                    this,
-                    "the use range of %s is not known".formatted(trial.to().name()));
+                    this, GateMessages.useRangeUnknown(trial.to().name()));
         }
-        String range = "%s, usual are %s to %s".formatted(Words.percent(level), percent(min), percent(max));
+        BigDecimal from = value(min);
+        BigDecimal to = value(max);
         boolean below = min != null && level.add(ROUNDING).compareTo(min.value()) < 0;
         boolean above = max != null && level.subtract(ROUNDING).compareTo(max.value()) > 0;
         if (below || above) {
-            return Verdict.fail(this, range);
+            return Verdict.fail(this, GateMessages.outsideUseRange(level, from, to));
         }
         return min == null || max == null
                 ? Verdict.passWithCaution(
-                        this,
-                        "the use range of %s is only known on one side: %s"
-                                .formatted(trial.to().name(), range))
-                : Verdict.pass(this, range);
+                        this, GateMessages.useRangeHalfKnown(trial.to().name(), level, from, to))
+                : Verdict.pass(this, GateMessages.inUseRange(level, from, to));
     }
 
-    private static String percent(@Nullable Figure figure) {
-        return figure == null ? "?" : Words.percent(figure.value());
+    private static @Nullable BigDecimal value(@Nullable Figure figure) {
+        return figure == null ? null : figure.value();
     }
 }

@@ -17,7 +17,7 @@ record Component(String name, BigDecimal share) {
     private static final Pattern AND = Pattern.compile("\\s+\\(and\\)\\s+", Pattern.CASE_INSENSITIVE);
     private static final Pattern SHARE = Pattern.compile("(.*\\S)\\s+(\\d+(?:\\.\\d+)?)\\s*%");
 
-    /** What a material's INCI name names; one thing where it names several without their shares. */
+    /** The ingredients in a material's INCI name; one alone where the name has several without their shares. */
     static List<Component> of(String inci, List<String> notes) {
         String[] names = AND.split(inci, -1);
         if (names.length < 2) {
@@ -27,8 +27,7 @@ record Component(String name, BigDecimal share) {
         for (String name : names) {
             Matcher share = SHARE.matcher(name.strip());
             if (!share.matches()) {
-                notes.add("the shares of %s are not known: they stand together, and the supplier's composition decides"
-                        .formatted(inci));
+                notes.add(LabelMessages.sharesUnknown(inci));
                 return List.of(new Component(inci, BigDecimal.ONE));
             }
             parts.add(new Component(share.group(1), new BigDecimal(share.group(2)).movePointLeft(2)));

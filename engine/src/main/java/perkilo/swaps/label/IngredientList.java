@@ -16,10 +16,10 @@ import perkilo.swaps.trial.Recipe;
 /**
  * The list of ingredients as Regulation (EC) No 1223/2009, Article 19(1)(g), orders it.
  *
- * <p>Falling by weight at the time of addition; ingredients below 1 % may stand in any order after those above (here:
- * falling too); colourants may stand in any order after the others. Weight is that of the ingredient itself: level
- * times active matter where that is stated. A material of several ingredients is taken apart where its INCI name gives
- * the shares, as in {@code Glyceryl Stearate 60 % (and) PEG-100 Stearate 40 %}; elsewhere they stay together.
+ * <p>By falling weight at the time of addition; ingredients below 1 % may follow in any order (here: falling too);
+ * colourants may follow all others in any order. Weight is that of the ingredient itself: level times active matter
+ * where that is stated. A material of several ingredients is split where its INCI name states the shares, as in
+ * {@code Glyceryl Stearate 60 % (and) PEG-100 Stearate 40 %}; elsewhere its ingredients stay together.
  *
  * @param entries in the order of the label
  * @param notes what a person has to decide
@@ -33,11 +33,11 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
         notes = List.copyOf(notes);
     }
 
-    /** Where in the list an ingredient stands. */
+    /** The part of the list that an ingredient is in. */
     public enum Part {
         /** More than 1 %: the order is the law's. */
         ABOVE_ONE_PERCENT,
-        /** 1 % or less: any order after the former. */
+        /** 1 % or less: any order after the ingredients above 1 %. */
         UP_TO_ONE_PERCENT,
         /** Colourants: any order after all others. */
         COLOURANT
@@ -48,7 +48,7 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
      *
      * @param name as the label has it
      * @param level as a fraction of the formula
-     * @param part where it stands
+     * @param part of the list
      */
     public record Entry(String name, BigDecimal level, Part part) {}
 
@@ -99,7 +99,7 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
             return "Aqua";
         }
         if (material.inci().isBlank()) {
-            notes.add("the INCI name of %s is not known".formatted(material.name()));
+            notes.add(LabelMessages.inciUnknown(material.name()));
             return material.name();
         }
         return material.inci().strip();
@@ -111,8 +111,7 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
             return BigDecimal.ONE;
         }
         if (active.value().compareTo(new BigDecimal("0.95")) < 0) {
-            notes.add("%s stands by its active matter; what else is in it (mostly water) is not counted"
-                    .formatted(material.name()));
+            notes.add(LabelMessages.onlyActiveMatterCounts(material.name()));
         }
         return active.value();
     }

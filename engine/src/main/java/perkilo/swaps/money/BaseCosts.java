@@ -13,10 +13,10 @@ import perkilo.model.Formula;
 import perkilo.origin.Finding;
 
 /**
- * What the runs of a formula cost as they are.
+ * The present costs of the runs of a formula.
  *
- * @param runs null where something cannot be bought
- * @param problems what cannot be bought; none where there are runs
+ * @param runs null if something cannot be bought
+ * @param problems what cannot be bought; empty if there are runs
  */
 public record BaseCosts(@Nullable RunsOfFormula runs, List<Finding> problems) {
 

@@ -20,11 +20,10 @@ import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 
 /**
- * What a material costs landed by its own lines alone: goods, insurance, freight by weight, duty.
+ * Landed prices of materials by their own lines alone: goods, insurance, freight by weight, duty.
  *
- * <p>What is charged for an order as a whole is left out, for other items may share it. That makes these prices low and
- * quick: good for leaving out what cannot pay, and for the straight-line prices of a blend. They are never shown as
- * what a run costs.
+ * <p>Charges for an order as a whole are left out, because other items may share them. That makes these prices low and
+ * fast to compute; they serve as the straight-line prices of a blend, and are never shown as the cost of a run.
  */
 public final class LinePrices {
 
@@ -53,13 +52,13 @@ public final class LinePrices {
         }
     }
 
-    /** Whether a material can be had on the costing date: bought, or made in the house. */
+    /** Whether a material is available on the costing date: it has an offer or a house price. */
     public boolean isAvailable(Material material) {
         return !market.listings(material.name()).isEmpty()
                 || housePrice(material).isPresent();
     }
 
-    /** The cheapest line that covers a need; empty where nobody sells it. */
+    /** The cheapest line that covers a need; empty without an offer and a house price. */
     public Optional<Line> cheapest(Material material, BigDecimal kg) {
         Optional<BigDecimal> house = housePrice(material);
         if (house.isPresent()) {
@@ -76,21 +75,6 @@ public final class LinePrices {
             }
         }
         return Optional.ofNullable(best);
-    }
-
-    /** The lowest landed cost of a kilogram at any quantity; empty where nobody sells it. */
-    public Optional<BigDecimal> lowestPerKg(Material material) {
-        Optional<BigDecimal> house = housePrice(material);
-        if (house.isPresent()) {
-            return house;
-        }
-        return quotes(material).stream()
-                .flatMap(quote -> quote.tiers().stream()
-                        .map(tier -> line(
-                                        quote,
-                                        quote.packsFor(quote.smallestLine().max(tier.from())))
-                                .perKg()))
-                .min(BigDecimal::compareTo);
     }
 
     private Optional<BigDecimal> housePrice(Material material) {

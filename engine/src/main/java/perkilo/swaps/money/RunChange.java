@@ -5,9 +5,9 @@ import java.util.Optional;
 import perkilo.costing.RunCost;
 
 /**
- * What a run costs with the formula as it is, and with the changed one, each with its own full purchase plan.
+ * The costs of a run with the present formula and with the changed one, each with its own full purchase plan.
  *
- * @param key how the run is told from others of the formula: its units, or the kilograms of bulk
+ * @param key that identifies the run among those of the formula: its units, or the kilograms of bulk
  * @param before the run as it is
  * @param after the run with the changed formula
  */

@@ -18,7 +18,7 @@ import perkilo.model.Run;
 import perkilo.names.Names;
 import perkilo.swaps.trial.Words;
 
-/** The runs of one formula, costed as they are: what every changed formula is compared with. */
+/** The runs of one formula with their present costs, with which every changed formula is compared. */
 public final class RunsOfFormula {
 
     private static final MathContext SHORT = new MathContext(9);
@@ -49,7 +49,7 @@ public final class RunsOfFormula {
     }
 
     /**
-     * How runs are told apart: by their units or kilograms, and by their product as well where two would be alike.
+     * The keys that identify runs: their units or kilograms, and their title where two would be alike.
      *
      * @return one per run, in their order
      */
@@ -85,7 +85,7 @@ public final class RunsOfFormula {
      * What a changed formula costs at every run.
      *
      * @param changed of the same name
-     * @return empty where a run's needs can't be bought
+     * @return empty if the needs of a run cannot be bought
      */
     public Optional<List<RunChange>> changes(Formula changed) {
         List<RunChange> changes = new ArrayList<>();

@@ -1,9 +1,8 @@
 /**
- * What a changed formula costs at every run size, each from a full purchase plan of its own.
+ * The costs of a changed formula at every run size, each from its own full purchase plan.
  *
- * <p>The runs as they are get costed once; {@link perkilo.swaps.money.Prospects} leaves out what cannot pay before a
- * plan is sought. Start at {@link perkilo.swaps.money.RunsOfFormula}. This package uses {@code costing},
- * {@code purchasing}, {@code swaps.trial} and the JDK; who plans purchases is given from outside.
+ * <p>The present runs are costed once. Start at {@link perkilo.swaps.money.RunsOfFormula}. This package uses
+ * {@code costing}, {@code purchasing}, {@code swaps.trial} and the JDK; the planner of purchases comes from outside.
  */
 @NullMarked
 package perkilo.swaps.money;

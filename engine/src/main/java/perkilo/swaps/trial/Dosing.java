@@ -12,7 +12,7 @@ import perkilo.origin.Figure;
 /**
  * Puts another material into a line, as much of it as brings the same active matter.
  *
- * <p>{@code w' = w · A / A'} with active matter A of what is there and A' of the other. The q.s. line takes the
+ * <p>{@code w' = w · A / A'} with active matter A of the present material and A' of the other. The q.s. line takes the
  * difference; without one, process water does. Where active matter is not known the level stays.
  */
 public final class Dosing {
@@ -61,22 +61,20 @@ public final class Dosing {
         Figure active = at.material().traits().active();
         Figure other = to.traits().active();
         if (active == null && other == null) {
-            return "same level: no active matter is stated for either";
+            return DoseMessages.noActiveMatter();
         }
         if (active == null || other == null || other.value().signum() <= 0) {
             Material silent = active == null ? at.material() : to;
-            String caution = "active matter of %s is not known: the level is kept".formatted(silent.name());
+            String caution = DoseMessages.activeMatterUnknown(silent.name());
             cautions.add(caution);
             return caution;
         }
         if (at.line().isBalance() && active.value().compareTo(other.value()) != 0) {
-            cautions.add("the line takes the balance (q.s.), so the level is kept although active matter differs");
+            cautions.add(DoseMessages.balanceKeepsLevel());
         }
         return active.value().compareTo(other.value()) == 0
-                ? "same level, same active matter"
-                : "%s × %s / %s active matter"
-                        .formatted(
-                                Words.percent(at.level()), Words.percent(active.value()), Words.percent(other.value()));
+                ? DoseMessages.sameActiveMatter()
+                : DoseMessages.byActiveMatter(at.level(), active.value(), other.value());
     }
 
     private Draft replaced(int line, Material to, BigDecimal level) {
@@ -92,19 +90,16 @@ public final class Dosing {
             BigDecimal left = gives.level().subtract(difference);
             caution = gives.line().isBalance()
                     ? null
-                    : "no line takes the balance (q.s.), so %s goes from %s to %s"
-                            .formatted(gives.material().name(), Words.percent(gives.level()), Words.percent(left));
+                    : DoseMessages.differenceTaken(gives.material().name(), gives.level(), left);
             portions.set(
                     giver,
                     new Portion(
                             line(gives.line(), gives.line().material(), left, gives.level()), gives.material(), left));
             trouble = left.signum() < 0
-                    ? "%s has only %s to give, but %s more is needed"
-                            .formatted(gives.material().name(), Words.percent(gives.level()), Words.percent(difference))
+                    ? DoseMessages.tooLittleLeft(gives.material().name(), gives.level(), difference)
                     : null;
         } else if (difference.signum() != 0) {
-            trouble = "the level changes by %s, but no line takes the balance (q.s.)"
-                    .formatted(Words.percent(difference));
+            trouble = DoseMessages.noBalance(difference);
         }
         Formula old = recipe.formula();
         Formula formula =
@@ -112,7 +107,7 @@ public final class Dosing {
         return new Draft(formula, portions, trouble, caution);
     }
 
-    /** Who takes the difference: the q.s. line, else the largest line of water; −1 where there is neither. */
+    /** The line that takes the difference: the q.s. line, else the largest line of water; −1 if there is neither. */
     private int giver(int except) {
         int water = -1;
         for (int i = 0; i < recipe.portions().size(); i++) {

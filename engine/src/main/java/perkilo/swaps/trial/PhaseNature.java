@@ -7,9 +7,9 @@ import perkilo.names.Names;
 /**
  * What a phase dissolves.
  *
- * <p>Derived from its lines by weight: water where the water-soluble ones outweigh the oil-soluble, oil the other way
- * round; what dissolves in both, in neither or is not known has no vote. A phase that goes in cooler than the hottest
- * one, into a formula that holds both water and oil, goes into the finished emulsion: it takes both.
+ * <p>Derived from its lines by weight: water if the water-soluble lines outweigh the oil-soluble ones, oil if it is the
+ * other way round; lines that dissolve in both or in neither, or are not known, do not count. A phase that is cooler
+ * than the hottest one, in a formula with both water and oil, is added to the finished emulsion, which takes both.
  */
 public enum PhaseNature {
     WATER("water phase"),

@@ -19,7 +19,7 @@ import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.facts.NaturalOrigin;
 
 /**
- * A formula with what is known about its materials, and what its products demand of it.
+ * A formula with what is known about its materials, and what its products require.
  *
  * @param formula as typed, or as changed
  * @param portions one per line, in the order of the formula

@@ -9,16 +9,16 @@ import perkilo.model.Material;
  * @param before the recipe as it is
  * @param after the recipe with the other material
  * @param line index of the line that changes
- * @param from what stands there now
+ * @param from the material that the line has now
  * @param to what is tried instead
  * @param dose how much of it
  */
 public record Trial(Recipe before, Recipe after, int line, Material from, Material to, Dose dose) {
 
-    /** A line as it stands, as if its own material were tried in it: what the recipe keeps without any change. */
+    /** A line with its own material tried in it: what the recipe keeps without any change. */
     public static Trial ofNothing(Recipe recipe, int line) {
         Portion portion = recipe.portions().get(line);
-        Dose same = new Dose(portion.level(), portion.level(), true, "as it is", List.of());
+        Dose same = new Dose(portion.level(), portion.level(), true, DoseMessages.unchanged(), List.of());
         return new Trial(recipe, recipe, line, portion.material(), portion.material(), same);
     }
 

@@ -2,8 +2,9 @@ package perkilo.swaps.trial;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
-/** How figures read in a sentence. */
+/** Figures and names as they are written in a sentence. */
 public final class Words {
 
     private static final int PERCENT_DECIMALS = 4;
@@ -19,6 +20,13 @@ public final class Words {
     public static String plain(BigDecimal value) {
         BigDecimal shortest = value.stripTrailingZeros();
         return (shortest.scale() < 0 ? shortest.setScale(0) : shortest).toPlainString();
+    }
+
+    /** A name as the first word of a sentence: {@code Use range}; {@code pH} stays as it is. */
+    public static String capital(String name) {
+        return name.length() > 1 && Character.isUpperCase(name.charAt(1))
+                ? name
+                : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     /** A number with at most one decimal. */

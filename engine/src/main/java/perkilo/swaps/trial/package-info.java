@@ -1,7 +1,7 @@
 /**
- * One material tried in the place of another: the recipe before and after, and how much of the other it takes.
+ * One material tried in the place of another: the recipe before and after, and the level of the other material.
  *
- * <p>Nothing is judged and nothing is costed here. Start at {@link perkilo.swaps.trial.Dosing}, which makes a
+ * <p>This package neither judges nor costs. Start at {@link perkilo.swaps.trial.Dosing}, which makes a
  * {@link perkilo.swaps.trial.Trial} out of a {@link perkilo.swaps.trial.Recipe}. This package uses {@code model},
  * {@code swaps.facts} and the JDK.
  */

@@ -35,7 +35,7 @@ final class SwapReportTest {
                     .find(Kit.demo(), SwapOptions.usual().only("Face cream", "Octyldodecanol", null));
 
     @Test
-    void the_sheets_stand_in_their_order_and_hold_the_cautions() {
+    void the_sheets_are_in_order_and_have_the_cautions() {
         Report report = SwapReport.of(FOUND, List.of());
 
         assertThat(report.sheets())
@@ -60,7 +60,7 @@ final class SwapReportTest {
             assertThat(leftOut).isNotEmpty();
             assertThat(json).hasSize(leftOut.size());
             leftOut.forEach((why, names) -> {
-                assertThat(sheet).contains(String.join(", ", names) + ": " + why + ".");
+                assertThat(sheet).contains(String.join(", ", names) + ": " + why);
                 assertThat(StreamSupport.stream(json.get(why).spliterator(), false)
                                 .map(JsonNode::asText))
                         .containsExactlyElementsOf(names);

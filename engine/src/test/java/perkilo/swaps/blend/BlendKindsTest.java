@@ -147,7 +147,7 @@ final class BlendKindsTest {
                         within(0.1 * 0.1288 + 1e-6));
     }
 
-    /** Without a lowest usual level, what stays could be there at level nought. */
+    /** Without a lowest usual level, a material that stays could have the level zero. */
     @ParameterizedTest
     @CsvSource({"0", "1", "2"})
     void no_more_goes_out_than_is_allowed_where_no_lowest_level_is_known(int mostChanged) {
@@ -209,9 +209,9 @@ final class BlendKindsTest {
 
         assertThat(words(known)).anyMatch(words -> words.contains("stays within 1 of 9.3, which the oils require"));
         assertThat(words(unknown))
-                .anyMatch(words -> words.contains("that band could not be applied")
-                        && words.contains("not known of all of them")
-                        && words.contains("10.2, what it is now"));
+                .anyMatch(words -> words.contains("A band around what the oils require could not be applied")
+                        && words.contains("not known for all of them")
+                        && words.contains("10.2, its present value"));
     }
 
     private static List<String> words(Recipe recipe) {
@@ -221,10 +221,10 @@ final class BlendKindsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "Sorbitan olivate, their HLB is not known",
-        "Glyceryl stearate SE, nothing in the formula is anionic as they are",
-        "Cetrimonium chloride solution, nothing in the formula is cationic as they are",
-        "Lecithin, nothing in the formula is amphoteric as they are",
+        "Sorbitan olivate, Their HLB is not known.",
+        "Glyceryl stearate SE, The formula contains no other anionic material.",
+        "Cetrimonium chloride solution, The formula contains no other cationic material.",
+        "Lecithin, The formula contains no other amphoteric material.",
         "PEG-40 hydrogenated castor oil, ''"
     })
     void each_candidate_says_why_it_is_left_out(String candidate, String why) {
@@ -282,7 +282,7 @@ final class BlendKindsTest {
         Recipe not = cream().recipe();
 
         assertThat(BlendCautions.of(charged, charged, Kind.HUMECTANTS, parts, true))
-                .anyMatch(caution -> caution.contains("the charge of New humectant is not known")
+                .anyMatch(caution -> caution.contains("The charge of New humectant is not known")
                         && caution.contains("Cocamidopropyl betaine 30 % is amphoteric"));
         assertThat(BlendCautions.of(not, not, Kind.HUMECTANTS, parts, true))
                 .noneMatch(caution -> caution.contains("New humectant is not known"));
@@ -303,7 +303,7 @@ final class BlendKindsTest {
 
         assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Ethyl oleate")).stream()))
                 .singleElement()
-                .satisfies(why -> assertThat(why).contains("whether they are liquid is not known"));
+                .satisfies(why -> assertThat(why).contains("It is not known whether they are liquid"));
         assertThat(blended(before, Kind.OILS).levelOf(Kit.catalogued("Isopropyl stearate")))
                 .isEqualByComparingTo("0.2");
     }
@@ -323,9 +323,9 @@ final class BlendKindsTest {
         assertThat(Levels.rounded(pantry, answer, true).get(1)).isEqualByComparingTo("0");
     }
 
-    /** Its index may be 1: in its place something of index nought would take away what is not known to be missing. */
+    /** The unknown index may be 1, so a material of index 0 in its place could lower the content. */
     @Test
-    void an_unknown_natural_index_is_not_nought() {
+    void an_unknown_natural_index_is_not_zero() {
         Recipe plain = new Kit()
                 .line("A", "", "50", natural("Isopropyl myristate", "0.8"))
                 .line("A", "", "50", natural("Isopropyl palmitate", null))
@@ -336,7 +336,7 @@ final class BlendKindsTest {
         assertThat(after.levelOf(Kit.catalogued("Isopropyl palmitate"))).isEqualByComparingTo("0.5");
         assertThat(new BlendRules(before, only(before, Kind.OILS), BOUNDS)
                         .rules().stream().map(Keeps::words))
-                .anyMatch(words -> words.contains("so far as known"));
+                .anyMatch(words -> words.contains("as far as known"));
     }
 
     private static Material natural(String name, @Nullable String index) {
@@ -344,7 +344,7 @@ final class BlendKindsTest {
     }
 
     @Test
-    void solids_keep_their_mean_melting_point_and_what_they_do_besides() {
+    void solids_keep_their_mean_melting_point_and_their_secondary_functions() {
         Recipe before = cream().line("B", "75", "3", Kit.catalogued("Cetearyl alcohol"))
                 .line("B", "75", "1", Kit.catalogued("Glyceryl behenate"))
                 .recipe();
@@ -386,7 +386,7 @@ final class BlendKindsTest {
         assertThat(rules).anyMatch(rule -> rule.fixes(Kit.catalogued("Honey")));
         assertThat(rules).noneMatch(rule -> rule.fixes(Kit.catalogued("Glycerin")));
         assertThat(rules.stream().flatMap(rule -> rule.keepsOut(Kit.catalogued("Trehalose")).stream()))
-                .containsExactly("their active matter is not known");
+                .containsExactly("Their active matter is not known.");
         Recipe after = blended(before, Kind.HUMECTANTS);
         assertThat(after.levelOf(Kit.catalogued("Honey"))).isEqualByComparingTo("0.02");
         double known = sum(after, Kind.HUMECTANTS, KeptActive::active);

@@ -34,7 +34,7 @@ final class BlendModel {
     /** Costs are blown up by this, so that what a solver thinks close enough is close. */
     private static final double FINE = 1000;
 
-    /** Words that stand beside nearly everything, and that no blend has to keep. */
+    /** Terms that nearly every material has, and that no blend has to keep. */
     private static final Set<String> ACCOMPANYING =
             Set.of("solvent", "skin conditioning", "masking", "antistatic", "denaturant", "surfactant");
 
@@ -235,7 +235,7 @@ final class BlendModel {
         keep(part, TOLERANCE * now(part));
     }
 
-    /** What the blend does besides falls by no more than a tenth of itself. */
+    /** The share of each secondary function falls by no more than a tenth of its value. */
     private void besides(String work, ToDoubleFunction<Ingredient> measure) {
         Set<String> words = new TreeSet<>();
         pantry.stream()
@@ -362,7 +362,9 @@ final class BlendModel {
         lp.row().plus(1, "y" + pantry.indexOf(one)).atMost(0);
     }
 
-    /** The mean of a trait, over the blend and what stands beside it, stays within a band of what it is. */
+    /**
+     * The mean of a trait, over the blend and the rest of the formula, stays within a band around its present value.
+     */
     private void band(double otherMass, double otherWeighted, Function<Material, @Nullable Double> trait, double band) {
         ToDoubleFunction<Ingredient> known = one -> trait.apply(one.material()) == null ? 0 : 1;
         double mass = otherMass + now(known);

@@ -82,7 +82,7 @@ final class BlendsAgainstSolverTest {
         assertThat(ours.cost()).isCloseTo(theirs, within(2e-5 * theirs));
     }
 
-    /** Whatever a kind keeps is what stands in the way of a cheaper blend in some of the cases above. */
+    /** Each rule of a kind prevents a cheaper blend in some of the cases above. */
     @ParameterizedTest
     @EnumSource(Kind.class)
     void everything_that_is_kept_matters(Kind kind) {

@@ -71,7 +71,7 @@ final class ClosenessTest {
         assertThat(score("Glycerin", "Glycerin")).isEqualByComparingTo("100");
     }
 
-    /** Nothing says what a fragrance smells of: another one is far, one name on the label or not. */
+    /** The scent of a fragrance is not known: another fragrance is far, even with the same name on the label. */
     @ParameterizedTest
     @CsvSource({"Fragrance Orchard Rain, Benzyl alcohol, 30", "Fragrance Orchard Rain, Fragrance Orchard Rain, 50"})
     void a_scent_is_never_known_to_be_alike(String from, String to, int below) {

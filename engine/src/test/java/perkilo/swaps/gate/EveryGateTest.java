@@ -62,11 +62,11 @@ final class EveryGateTest {
         Trial same = cream.trial(1, glycerin);
 
         assertThat(Gates.judgePlace(same))
-                .as("what gates that judge places say of glycerin in the place of glycerin")
+                .as("what gates that judge places say about glycerin in the place of glycerin")
                 .hasSizeGreaterThan(3)
                 .allMatch(Verdict::ok);
         assertThat(Gates.judgeLevel(same))
-                .as("what gates that judge levels say of it")
+                .as("what gates that judge levels say about the same")
                 .hasSize(2)
                 .allMatch(Verdict::ok);
     }

@@ -15,7 +15,7 @@ import perkilo.swaps.trial.Dosing;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
 
-/** Each gate lets through what fits and says why something does not. */
+/** Each gate lets fitting materials through, and has a reason for the others. */
 final class GatesTest {
 
     private static final Material WATER = Kit.catalogued("Water");
@@ -43,12 +43,13 @@ final class GatesTest {
     void function() {
         assertThat(of("function", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why, Verdict::cautions)
-                .containsExactly(true, "both are emollient", List.of());
+                .containsExactly(true, "Both have the function \"emollient\".", List.of());
         assertThat(of("function", cream().trial(2, Kit.catalogued("Polysorbate 60")))
                         .why())
-                .isEqualTo("Isopropyl palmitate is there as emollient, and Polysorbate 60 is not known for that");
+                .isEqualTo(
+                        "Isopropyl palmitate is used as \"emollient\", and Polysorbate 60 is not known to have this function.");
         assertThat(of("function", cream().trial(2, Material.of("Mystery oil"))).why())
-                .isEqualTo("the function of Mystery oil is not known");
+                .isEqualTo("The function of Mystery oil is not known.");
     }
 
     @Test
@@ -58,10 +59,10 @@ final class GatesTest {
                 .isTrue();
         assertThat(of("solubility", cream().trial(1, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why)
-                .containsExactly(false, "soluble in oil: does not dissolve in the water phase");
+                .containsExactly(false, "Soluble in oil; does not dissolve in the water phase.");
         assertThat(of("solubility", cream().trial(3, Kit.catalogued("Potassium sorbate")))
                         .why())
-                .isEqualTo("soluble in water: fits the finished emulsion");
+                .isEqualTo("Soluble in water; fits the finished emulsion.");
         assertThat(of("solubility", cream().trial(2, Material.of("Mystery oil")))
                         .ok())
                 .isFalse();
@@ -72,12 +73,13 @@ final class GatesTest {
         assertThat(of("heat", cream().trial(2, Kit.catalogued("Isododecane"))))
                 .extracting(Verdict::ok, Verdict::why)
                 .containsExactly(
-                        false, "only withstands 40 °C, and the phase is at 75 °C: it would have to go in at cool-down");
+                        false,
+                        "Withstands only 40 °C, but the phase is at 75 °C. It would have to be added at cool-down.");
         Verdict unknown = of("heat", cream().trial(2, Material.of("Mystery oil")));
         assertThat(unknown.ok()).isTrue();
         assertThat(unknown.cautions())
                 .containsExactly(
-                        "the highest process temperature of Mystery oil is not known, and the phase is at 75 °C");
+                        "The highest process temperature of Mystery oil is not known, and the phase is at 75 °C.");
     }
 
     @Test
@@ -96,7 +98,7 @@ final class GatesTest {
 
         assertThat(of("melting", cold.trial(1, Kit.catalogued("Shea butter refined")))
                         .why())
-                .isEqualTo("melts at 37 °C, but the phase is at 25 °C");
+                .isEqualTo("Melts at 37 °C, but the phase is at 25 °C.");
     }
 
     @Test
@@ -108,7 +110,7 @@ final class GatesTest {
 
         assertThat(of("charge", conditioner.trial(2, Kit.catalogued("Xanthan gum")))
                         .why())
-                .isEqualTo("Xanthan gum is anionic, but Behentrimonium methosulfate is cationic");
+                .isEqualTo("Xanthan gum is anionic, but Behentrimonium methosulfate is cationic.");
         assertThat(of("charge", cream().trial(1, Kit.catalogued("Xanthan gum"))).ok())
                 .isTrue();
     }
@@ -121,7 +123,7 @@ final class GatesTest {
         Kit twice = cream().line("B", "75", "9", Kit.catalogued("Isopropyl myristate"));
         assertThat(of("use range", twice.trial(2, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why)
-                .containsExactly(false, "19 %, usual are 1 % to 15 %");
+                .containsExactly(false, "The level is 19 %, but the usual range is 1 % to 15 %.");
     }
 
     /** 0.9 % sodium benzoate are 0.76 % as benzoic acid: 0.9 × 122.123 / 144.105. */
@@ -131,7 +133,7 @@ final class GatesTest {
 
         assertThat(of("legal maximum", cream().trial(3, benzoate)).ok()).isFalse();
         assertThat(of("legal maximum", cream().trial(3, benzoate)).why())
-                .startsWith("0.7627 % as benzoic acid in the formula, the limit is 0.5 %");
+                .startsWith("The formula contains 0.7627 % as benzoic acid, but the limit is 0.5 %");
         assertThat(of("legal maximum", cream().rinsedOff().trial(3, benzoate)).ok())
                 .isTrue();
     }
@@ -142,7 +144,7 @@ final class GatesTest {
 
         assertThat(verdict.ok()).isTrue();
         assertThat(verdict.cautions())
-                .containsExactly("the legal maximum of New preservative is not known: look it up before use");
+                .containsExactly("The legal maximum of New preservative is not known. Look it up before use.");
     }
 
     @Test
@@ -159,7 +161,7 @@ final class GatesTest {
     void final_ph() {
         assertThat(of("pH", cream().ph("6.5").trial(3, Kit.catalogued("Sodium benzoate"))))
                 .extracting(Verdict::ok, Verdict::why)
-                .containsExactly(false, "works from pH 3 to 5.5, the final pH is 6.5");
+                .containsExactly(false, "Works from pH 3 to 5.5, but the final pH is 6.5.");
         assertThat(of("pH", cream().trial(3, Kit.catalogued("Sodium benzoate"))).ok())
                 .isTrue();
     }
@@ -173,7 +175,7 @@ final class GatesTest {
         assertThat(of("required tags", dosing.of(2, spelledOtherwise)).ok()).isTrue();
         assertThat(of("required tags", dosing.of(2, Varied.trait(shea, "tags", List.of("vegan")))))
                 .extracting(Verdict::ok, Verdict::why)
-                .containsExactly(false, "Shea butter refined is not known to be palm free");
+                .containsExactly(false, "Shea butter refined is not known to be palm free.");
     }
 
     @Test
@@ -193,8 +195,8 @@ final class GatesTest {
         Verdict verdict = of("allergens", scented.trial(4, fragrance));
 
         assertThat(verdict.ok()).isTrue();
-        assertThat(verdict.why()).isEqualTo("newly to be named: Linalool");
-        assertThat(verdict.cautions()).containsExactly("the label has to name Linalool");
+        assertThat(verdict.why()).isEqualTo("New on the label: Linalool.");
+        assertThat(verdict.cautions()).containsExactly("The label has to name Linalool.");
     }
 
     @Test
@@ -210,7 +212,7 @@ final class GatesTest {
                 GLYCERIN.traits(),
                 Origin.NONE);
 
-        assertThat(of("function", cream().trial(1, other)).why()).isEqualTo("both are Glycerin");
+        assertThat(of("function", cream().trial(1, other)).why()).isEqualTo("Both are Glycerin.");
     }
 
     private static Material named(String name, String function) {

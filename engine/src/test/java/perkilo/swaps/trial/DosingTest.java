@@ -41,12 +41,12 @@ final class DosingTest {
         assertThat(trial.dose().balanced()).isTrue();
         assertThat(after.stated().doubleValue()).isEqualTo(1);
         assertThat(trial.dose().cautions())
-                .as("a level that somebody typed is another")
-                .containsExactly("no line takes the balance (q.s.), so Water goes from 90 % to 92.3913 %");
+                .as("a typed level changes")
+                .containsExactly("No line takes the balance (q.s.), so Water goes from 90 % to 92.3913 %.");
     }
 
     @Test
-    void a_balance_that_has_too_little_to_give_is_said() {
+    void a_balance_that_has_too_little_to_give_is_reported() {
         Material weak = Kit.catalogued("Ammonium lauryl sulfate solution");
         Trial trial = new Kit()
                 .line("A", "", "q.s.", WATER)
@@ -66,6 +66,7 @@ final class DosingTest {
 
         assertThat(trial.dose().to()).isEqualByComparingTo("0.1");
         assertThat(trial.dose().cautions())
-                .containsExactly("active matter of Sodium lauroyl methyl isethionate is not known: the level is kept");
+                .containsExactly(
+                        "The active matter of Sodium lauroyl methyl isethionate is not known, so the level stays the same.");
     }
 }
