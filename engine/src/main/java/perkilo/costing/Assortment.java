@@ -12,16 +12,16 @@ import perkilo.purchasing.Tier;
 import perkilo.purchasing.Vendor;
 
 /**
- * What a market offers of one item, and what of that is the same for every run.
+ * The offers of a market for one item, with figures that are the same for every run.
  *
  * @param listings in the order of the sheets
- * @param current those of them that hold on the costing date; all where none does
- * @param isOffered whether any holds on the costing date
+ * @param current those that are valid on the costing date; all if none is
+ * @param isOffered whether any is valid on the costing date
  * @param quotes the listings as a planner sees them
- * @param lowestPrice the lowest goods price of a kilogram or piece of the current ones, in home currency; null where
- *     nobody offers any
- * @param beyondNeed what may be bought on top of a need: for each offer what reaches its last price break, its minimum
- *     and its supplier's minimum order value
+ * @param lowestPrice the lowest goods price of a kilogram or piece of the current ones, in home currency; null if there
+ *     is no offer
+ * @param beyondNeed the most that may be bought beyond a need: for each offer enough for its last price break, its
+ *     minimum and its supplier's minimum order value
  */
 record Assortment(
         List<Listing> listings,
@@ -41,11 +41,11 @@ record Assortment(
     }
 
     /**
-     * What is offered.
+     * The assortment of one item.
      *
      * @param listings of one item
      * @param vendors of the market
-     * @param holds whether an offer holds on the costing date
+     * @param holds whether an offer is valid on the costing date
      */
     static Assortment of(List<Listing> listings, List<Vendor> vendors, Predicate<Offer> holds) {
         List<Listing> holding = holding(listings, holds);

@@ -10,17 +10,17 @@ import perkilo.origin.Figure;
 import perkilo.purchasing.Quotient;
 
 /**
- * How much bulk is made, and in how many batches. All weights are in kilograms.
+ * The bulk of a run and its batches. All weights are in kilograms.
  *
  * <p>For bulk B to fill, vessel maximum Vmax, minimum Vmin and hold-up H: {@code n = ⌈ B / (Vmax − H) ⌉} batches, one
- * where the vessel has no maximum; batch size {@code b = max( B / n + H , Vmin )}.
+ * if the vessel has no maximum; batch size {@code b = max( B / n + H , Vmin )}.
  *
- * @param bulkToFill B: what must leave the kettle
+ * @param bulkToFill B: the bulk that must leave the kettle
  * @param count n
- * @param batchKg b: what is weighed in for each batch
- * @param charged {@code n · b}: what is weighed in for all batches
- * @param output {@code n (b − H)}: what leaves the kettle
- * @param over what leaves the kettle and is not needed, because the vessel's minimum is more
+ * @param batchKg b: the weight of each batch
+ * @param charged {@code n · b}: the weight of all batches
+ * @param output {@code n (b − H)}: the bulk that leaves the kettle
+ * @param over what leaves the kettle beyond the need, because of the vessel's minimum
  */
 public record Batches(
         BigDecimal bulkToFill, long count, BigDecimal batchKg, BigDecimal charged, BigDecimal output, BigDecimal over) {
@@ -45,7 +45,7 @@ public record Batches(
     /**
      * Batches for bulk that is not filled.
      *
-     * @param batchKg what is weighed in, hold-up included; more than the vessel takes is made in several batches
+     * @param batchKg the weight, hold-up included; if the vessel is too small, several batches are made
      * @throws IllegalArgumentException if the vessel holds no more than its hold-up
      */
     public static Batches forBulk(BigDecimal batchKg, Batching batching) {
@@ -59,7 +59,7 @@ public record Batches(
         return of(bulk, count, batching);
     }
 
-    /** What keeps bulk that is not filled from being made; empty where nothing does. */
+    /** Why bulk that is not filled cannot be made; empty if it can. */
     static Optional<String> whyNot(BigDecimal batchKg, Batching batching) {
         try {
             forBulk(batchKg, batching);
@@ -69,7 +69,9 @@ public record Batches(
         }
     }
 
-    /** Where the minimum does not bind, totals come from the bulk itself: n times a rounded n-th is not the whole. */
+    /**
+     * If the minimum does not apply, totals come from the bulk itself: n times a rounded n-th part is not the whole.
+     */
     private static Batches of(BigDecimal bulk, long count, Batching batching) {
         BigDecimal times = BigDecimal.valueOf(count);
         BigDecimal holdUp = batching.holdUp().value();
@@ -79,8 +81,7 @@ public record Batches(
         BigDecimal batchKg = raised ? minimum : even;
         BigDecimal output = raised ? minimum.subtract(holdUp).multiply(times) : bulk;
         if (output.signum() <= 0) {
-            throw new IllegalArgumentException("a batch of %s kg leaves nothing beyond its hold-up of %s kg"
-                    .formatted(batchKg.toPlainString(), holdUp.toPlainString()));
+            throw new IllegalArgumentException(CostMessages.nothingBeyondHoldUp(batchKg, holdUp));
         }
         return new Batches(bulk, count, batchKg, output.add(holdUp.multiply(times)), output, output.subtract(bulk));
     }
@@ -88,8 +89,7 @@ public record Batches(
     private static BigDecimal usable(BigDecimal max, BigDecimal holdUp) {
         BigDecimal usable = max.subtract(holdUp);
         if (usable.signum() <= 0) {
-            throw new IllegalArgumentException("a vessel of %s kg holds no more than its hold-up of %s kg"
-                    .formatted(max.toPlainString(), holdUp.toPlainString()));
+            throw new IllegalArgumentException(CostMessages.vesselHoldsOnlyHoldUp(max, holdUp));
         }
         return usable;
     }

@@ -7,12 +7,12 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** What a run's money is spent on, head by head; worked out for those who ask, as most want the total alone. */
+/** The cost of a run by head; computed on demand, because most callers need only the total. */
 final class Breakdown {
 
     private Breakdown() {}
 
-    /** All heads of a run: what comes on top of the goods is inbound. */
+    /** All heads of a run; the costs on top of the goods are inbound. */
     static Map<Head, BigDecimal> of(RunCost cost) {
         BigDecimal materials = goods(cost, true);
         BigDecimal packaging = goods(cost, false);

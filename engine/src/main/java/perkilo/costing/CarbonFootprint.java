@@ -13,8 +13,8 @@ import perkilo.origin.Figure;
  * Greenhouse gases of the raw materials that a run uses: the sum of kilograms needed times each material's footprint.
  * Packaging, energy and transport are not counted.
  *
- * @param known the materials whose footprint is known, those that are not needed left out
- * @param unknown names of the materials that are needed and whose footprint is not known
+ * @param known the needed materials with a known footprint
+ * @param unknown names of the needed materials with an unknown footprint
  */
 public record CarbonFootprint(List<ItemCost> known, List<String> unknown) {
 
@@ -46,7 +46,7 @@ public record CarbonFootprint(List<ItemCost> known, List<String> unknown) {
         return unknown.isEmpty();
     }
 
-    /** Kilograms of carbon dioxide equivalent for the whole run; null where a footprint is not known. */
+    /** Kilograms of carbon dioxide equivalent for the whole run; null if a footprint is unknown. */
     public @Nullable BigDecimal wholeRun() {
         if (!isComplete()) {
             return null;
@@ -58,13 +58,13 @@ public record CarbonFootprint(List<ItemCost> known, List<String> unknown) {
         return sum;
     }
 
-    /** Kilograms of carbon dioxide equivalent for one unit; null for bulk, and where a footprint is not known. */
+    /** Kilograms of carbon dioxide equivalent for one unit; null for bulk, and if a footprint is unknown. */
     public @Nullable BigDecimal perUnit(@Nullable BigDecimal units) {
         BigDecimal all = wholeRun();
         return all == null || units == null ? null : all.divide(units, MathContext.DECIMAL128);
     }
 
-    /** What was typed for a material whose footprint is known, in kg CO2e per kg. */
+    /** The footprint typed for a material, in kg CO2e per kg. */
     public static Figure perKg(ItemCost item) {
         Material material = item.item().material();
         Figure typed = material == null ? null : material.traits().figure(Fact.CARBON_FOOTPRINT);

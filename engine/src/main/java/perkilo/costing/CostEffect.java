@@ -11,11 +11,11 @@ import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Finding;
 
 /**
- * What changed prices do to each run of a book.
+ * The effect of changed prices on each run of a book.
  *
  * @param runs in the order of the book
- * @param possible whether every run can be bought for at present prices
- * @param findings what was found on the way
+ * @param possible whether everything that the runs need can be bought at present prices
+ * @param findings what was found while costing
  */
 public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findings) {
 
@@ -27,12 +27,12 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
     /**
      * One run at both prices.
      *
-     * @param before null where it could not be bought for at the previous prices
+     * @param before null if something it needs could not be bought at the previous prices
      * @param now at present prices
      */
     public record OfRun(@Nullable RunCost before, RunCost now) {
 
-        /** Cost of one unit at the previous prices; empty for bulk, and where it is not known. */
+        /** Cost of one unit at the previous prices; empty for bulk, and if it is unknown. */
         public Optional<BigDecimal> unitCostBefore() {
             return Optional.ofNullable(before).flatMap(RunCost::unitCost);
         }
@@ -56,8 +56,7 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
         } else {
             before.findings().stream()
                     .filter(Finding::isError)
-                    .map(finding -> Finding.warning(
-                            finding.origin(), "at the previous prices nothing could be costed: " + finding.text()))
+                    .map(finding -> Finding.warning(finding.origin(), CostMessages.previousCostUnknown(finding.text())))
                     .forEach(findings::add);
         }
         List<OfRun> runs = new ArrayList<>();

@@ -4,17 +4,17 @@ import java.util.List;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 
-/** What costing a book came to. */
+/** The result of costing a book. */
 public sealed interface CostOutcome {
 
-    /** What was found on the way. */
+    /** Everything found while costing. */
     List<Finding> findings();
 
     /**
      * Every run is costed.
      *
-     * @param book what was costed
-     * @param market who sells what on the costing date
+     * @param book the costed book
+     * @param market the offers of the costing date
      * @param runs in the order of the book
      * @param findings warnings and notes
      */
@@ -27,9 +27,9 @@ public sealed interface CostOutcome {
     }
 
     /**
-     * Something that is needed cannot be bought.
+     * Something needed cannot be bought.
      *
-     * @param findings what, and why; at least one is an error
+     * @param findings what cannot be bought, and why; at least one is an error
      */
     record NoPurchase(List<Finding> findings) implements CostOutcome {
 

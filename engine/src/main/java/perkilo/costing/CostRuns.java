@@ -32,14 +32,14 @@ public final class CostRuns {
      * Costs every run, each as if it were the only one.
      *
      * @param book free of errors
-     * @return the costs, or all that cannot be bought
+     * @return the costs, or everything that cannot be bought
      */
     public CostOutcome cost(Book book) {
         return cost(book, done -> {});
     }
 
     /**
-     * The same, counting on the way.
+     * The same, with progress reports.
      *
      * @param progress receives the number of runs that are done, after each
      */

@@ -11,18 +11,18 @@ import perkilo.origin.Figure;
 import perkilo.units.Measure;
 
 /**
- * What the filler is set to, so that a unit holds what its label says.
+ * The quantity to which the filler is set, so that a unit holds the quantity on its label.
  *
- * <p>The nominal fill; or with an overfill, {@code nominal × (1 + overfill)}; or where the filler's standard deviation
- * σ is given, the smallest mean that satisfies the packers' rules for the average quantity, {@code max(Qn, Qn − T +
- * 1.96 σ, Qn − 2T + 3.72 σ)}: the mean is not below the nominal, at most 2.5 % are short by more than the tolerable
- * negative error T, and practically none (1 in 10,000) by more than twice that. Directive 76/211/EEC, Annex I; the
- * factors are those of the normal distribution.
+ * <p>The nominal fill; or with an overfill, {@code nominal × (1 + overfill)}; or if the filler's standard deviation σ
+ * is given, the smallest mean that satisfies the packers' rules for the average quantity, {@code max(Qn, Qn − T + 1.96
+ * σ, Qn − 2T + 3.72 σ)}: the mean is not below the nominal, at most 2.5 % are short by more than the tolerable negative
+ * error T, and practically none (1 in 10,000) by more than twice that. Directive 76/211/EEC, Annex I; the factors are
+ * those of the normal distribution.
  *
- * @param rule which of the three holds
+ * @param rule which of the three applies
  * @param nominal in the fill's unit
  * @param target in the fill's unit
- * @param tolerable the tolerable negative error in the fill's unit; null where it plays no part
+ * @param tolerable the tolerable negative error in the fill's unit; null if it is not used
  * @param kgPerFillUnit kilograms of bulk in one of the fill's unit
  * @param targetKg kilograms of bulk in one unit
  */
@@ -34,10 +34,10 @@ public record FillTarget(
         BigDecimal kgPerFillUnit,
         BigDecimal targetKg) {
 
-    /** Standard deviations by which 2.5 % of a normal distribution fall short. */
+    /** The number of standard deviations by which 2.5 % of a normal distribution fall short. */
     public static final BigDecimal SHORT_BY_ONE = new BigDecimal("1.96");
 
-    /** Standard deviations by which 1 in 10,000 of a normal distribution falls short. */
+    /** The number of standard deviations by which 1 in 10,000 of a normal distribution falls short. */
     public static final BigDecimal SHORT_BY_TWO = new BigDecimal("3.72");
 
     /** How a target is set. */
@@ -83,12 +83,12 @@ public record FillTarget(
                 target.multiply(kgPerFillUnit));
     }
 
-    /** What a unit gets on top of its nominal fill, in the fill's unit. */
+    /** The fill of a unit above the nominal, in the fill's unit. */
     public BigDecimal giveaway() {
         return target.subtract(nominal);
     }
 
-    /** What a unit gets on top of its nominal fill, in kilograms. */
+    /** The fill of a unit above the nominal, in kilograms. */
     public BigDecimal giveawayKg() {
         return giveaway().multiply(kgPerFillUnit);
     }
@@ -99,7 +99,7 @@ public record FillTarget(
         return nominal.max(second).max(third);
     }
 
-    /** The tolerable negative error in the fill's unit; the directive speaks of grams and millilitres. */
+    /** The tolerable negative error in the fill's unit; the directive uses grams and millilitres. */
     private static Optional<BigDecimal> tolerable(BigDecimal nominal, Measure unit) {
         BigDecimal perUnit = unit.inBase().movePointRight(3);
         BigDecimal small = nominal.multiply(perUnit);

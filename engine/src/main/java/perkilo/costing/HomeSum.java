@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Adds up amounts in several currencies: each currency for itself, and converts the sums.
+ * A sum of amounts in several currencies: adds up each currency, then converts the sums.
  *
- * <p>It comes to the same, digit by digit, as converting each amount: nothing is rounded. But a rate may have 34
- * digits, and sums of short decimals are several times as fast.
+ * <p>The result is exactly the same as converting each amount, because nothing is rounded. But a rate may have 34
+ * digits, and adding short decimals is several times faster.
  */
 final class HomeSum {
 
@@ -18,7 +18,7 @@ final class HomeSum {
     /**
      * Adds an amount.
      *
-     * @param toHome home currency for one unit of the amount's
+     * @param toHome home currency for one unit of the amount's currency
      */
     void add(BigDecimal amount, BigDecimal toHome) {
         int known = rates.indexOf(toHome);

@@ -9,12 +9,12 @@ import perkilo.model.Product;
 import perkilo.origin.Origin;
 
 /**
- * Something that a run needs: a material in kilograms, or a component in pieces.
+ * An item that a run needs: a material in kilograms, or a component in pieces.
  *
- * @param name as the formula or the list of components has it
- * @param key what all spellings of the name have in common
+ * @param name as in the formula or the list of components
+ * @param key the same for all spellings of the name
  * @param material null for a component
- * @param lines where the formula names it; none for a component
+ * @param lines of the formula that name it; none for a component
  * @param component null for a material
  * @param share of the bulk, as a fraction, all lines together; zero for a component
  * @param needed in kilograms or pieces
@@ -32,22 +32,22 @@ public record Item(
         lines = List.copyOf(lines);
     }
 
-    /** Whether it is a raw material, rather than packaging. */
+    /** Whether it is a raw material; otherwise packaging. */
     public boolean isMaterial() {
         return material != null;
     }
 
-    /** Whether any of it is needed: a line of a formula may stand at 0 %. */
+    /** Whether any of this item is needed: a line of a formula may have 0 %. */
     public boolean isNeeded() {
         return needed.signum() > 0;
     }
 
-    /** The unit that it is counted in: {@code kg} or {@code each}. */
+    /** The unit of its quantities: {@code kg} or {@code each}. */
     public String unit() {
         return isMaterial() ? "kg" : "each";
     }
 
-    /** The cell that first asks for it. */
+    /** The first cell that needs it. */
     public Origin origin() {
         return component != null ? component.origin() : lines.get(0).origin();
     }

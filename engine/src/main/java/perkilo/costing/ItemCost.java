@@ -12,16 +12,16 @@ import perkilo.purchasing.LineCost;
 import perkilo.purchasing.Quotient;
 
 /**
- * What one item of a run costs. Amounts are in home currency, quantities in kilograms or pieces.
+ * The cost of one item of a run. Amounts are in home currency, quantities in kilograms or pieces.
  *
- * <p>What most don't ask for is worked out for those who do.
+ * <p>Rarely used figures are computed on demand.
  *
- * @param item what is needed
- * @param lines what is bought; none where it has a house price
- * @param housePrice what one costs that is made in the house; null where it is bought
- * @param mostUsable the most that can be used of what is left before it expires; null where nothing limits it
- * @param usedUnconverted {@link #used} in the currency that it is paid in, the home currency for several
- * @param toHome home currency for one unit of that
+ * @param item the item
+ * @param lines the purchases; empty for a house price
+ * @param housePrice price of one kilogram that is made in the house; null if it is bought
+ * @param mostUsable the most of the leftover that can be used before it expires; null for no limit
+ * @param usedUnconverted {@link #used} in the currency of payment; in home currency if there are several
+ * @param toHome home currency for one unit of that currency
  */
 public record ItemCost(
         Item item,
@@ -43,8 +43,8 @@ public record ItemCost(
     /**
      * An item that is bought.
      *
-     * @param lines that buy it; none where nothing of it is needed
-     * @param mostUsable the most that can be used of what is left before it expires; null where nothing limits it
+     * @param lines the purchases; empty if none is needed
+     * @param mostUsable the most of the leftover that can be used before it expires; null for no limit
      */
     static ItemCost bought(Item item, List<LineCost> lines, @Nullable BigDecimal mostUsable) {
         if (lines.isEmpty()) {
@@ -69,17 +69,17 @@ public record ItemCost(
                 : item.needed().multiply(perUnit);
     }
 
-    /** What went into the product: {@code needed × landedPerUnit}. */
+    /** The cost of what went into the product: {@code needed × landedPerUnit}. */
     public BigDecimal used() {
         return usedUnconverted.multiply(toHome);
     }
 
-    /** What is bought. */
+    /** The quantity bought. */
     public BigDecimal ordered() {
         return housePrice == null ? sum(lines, LineCost::quantity) : item.needed();
     }
 
-    /** What is paid for everything that is bought; for a house price what is used. */
+    /** The cost of everything bought; for a house price, of what is used. */
     public BigDecimal landed() {
         return housePrice == null ? sum(lines, LineCost::landed) : used();
     }
@@ -90,8 +90,8 @@ public record ItemCost(
     }
 
     /**
-     * What will expire on the shelf, at landed cost: to the last digit all that is not used, where nothing else is
-     * left.
+     * The cost of what will expire on the shelf, at landed cost; if nothing else is left, exactly the cost of all that
+     * is not used.
      */
     public BigDecimal wasted() {
         if (mostUsable == null) {
@@ -108,28 +108,28 @@ public record ItemCost(
         return lines.isEmpty() ? ZERO : Quotient.of(landed(), ordered());
     }
 
-    /** The goods' part of {@link #used()}: all of it where nothing came on top, to the last digit. */
+    /** The goods' part of {@link #used()}; exactly the same if there are no other costs. */
     public BigDecimal usedGoods() {
         BigDecimal goods = goods();
         return housePrice != null || goods.compareTo(landed()) == 0 ? used() : part(goods, item.needed(), ordered());
     }
 
-    /** What of an amount falls to a part of the whole that it is for. */
+    /** The share of an amount for a part of the whole. */
     private static BigDecimal part(BigDecimal amount, BigDecimal part, BigDecimal whole) {
         return whole.signum() == 0 || part.signum() == 0 ? ZERO : Quotient.of(amount.multiply(part), whole);
     }
 
-    /** What is left over; nothing where it has a house price. */
+    /** The quantity left over; zero for a house price. */
     public BigDecimal leftover() {
         return housePrice == null ? ordered().subtract(item.needed()) : ZERO;
     }
 
-    /** How much of what is left can be used before it expires. */
+    /** The part of the leftover that can be used before it expires. */
     public BigDecimal usableLeftover() {
         return mostUsable == null ? leftover() : leftover().min(mostUsable);
     }
 
-    /** How much of what is left expires. */
+    /** The part of the leftover that expires. */
     public BigDecimal expiring() {
         return leftover().subtract(usableLeftover());
     }

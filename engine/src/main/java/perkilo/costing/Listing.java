@@ -15,15 +15,15 @@ import perkilo.units.Currencies;
 import perkilo.units.Measure;
 
 /**
- * An offer that a market has, with its supplier, in base units.
+ * An offer of a market, with its supplier and its conversions.
  *
- * @param offer as it stands
- * @param supplier who makes it
+ * @param offer the offer as quoted
+ * @param supplier who quotes it
  * @param vendor index of the supplier among the market's
- * @param density of the material in g/mL; null for a component, or where it is not known
+ * @param density of the material in g/mL; null for a component, or if unknown
  * @param perPackUnit kilograms, or pieces, in one of the offer's pack unit
- * @param toHome how the offer's currency becomes the home currency
- * @param toSupplier how the offer's currency becomes the supplier's
+ * @param toHome from the offer's currency to the home currency
+ * @param toSupplier from the offer's currency to the supplier's
  */
 public record Listing(
         Offer offer,
@@ -34,7 +34,7 @@ public record Listing(
         Conversion toHome,
         Conversion toSupplier) {
 
-    /** What one pack holds, in kilograms or pieces. */
+    /** The content of one pack, in kilograms or pieces. */
     public BigDecimal packSize() {
         return offer.packSize().value().multiply(perPackUnit);
     }
@@ -45,7 +45,7 @@ public record Listing(
     }
 
     /**
-     * How many of the price's unit one pack unit is: 1 where a price is for the pack's own unit.
+     * The number of the price's units in one pack unit: 1 if the price is for the pack's own unit.
      *
      * @param price a price for a unit, not for the pack
      */
@@ -59,10 +59,10 @@ public record Listing(
     }
 
     /**
-     * What one pack costs at a price, in the offer's currency, unrounded.
+     * The price of one pack, in the offer's currency, unrounded.
      *
-     * <p>It is multiplied first and divided last, so that a price per pound of a pack that holds whole pounds comes out
-     * exact although the pack is measured in kilograms.
+     * <p>Multiplies first and divides last, so that a price per pound for a pack of whole pounds is exact although the
+     * pack is measured in kilograms.
      */
     public BigDecimal pricePerPack(Offer.PriceBreak price) {
         Measure per = price.per();
@@ -89,8 +89,7 @@ public record Listing(
     }
 
     /**
-     * The duty on a line, as a fraction: the offer's own, or the supplier's; none where the supplier delivers duty
-     * paid.
+     * The duty on a line, as a fraction: the offer's own, or the supplier's; zero if the supplier delivers duty paid.
      */
     public Figure duty() {
         if (supplier.terms() != null && !supplier.terms().buyerPaysDuty()) {
@@ -101,7 +100,7 @@ public record Listing(
     }
 
     /**
-     * The offer as the planner sees it.
+     * The offer as a quote for the planner.
      *
      * @param item index of the need it covers
      * @param firstPeriod the first period it can arrive in

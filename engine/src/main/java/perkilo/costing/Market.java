@@ -24,10 +24,10 @@ import perkilo.purchasing.Vendor;
 import perkilo.units.Conversion;
 
 /**
- * Who sells what on the costing date, or in a time that begins with it, and what the suppliers charge on top.
+ * The offers on the costing date, or from it to a later day, and the suppliers' charges.
  *
- * <p>Which charges are the buyer's follows the delivery term: what the seller bears is left out, whatever the
- * supplier's row says.
+ * <p>The delivery term decides which charges the buyer pays: those that the seller pays are left out, even if the
+ * supplier's row has them.
  */
 public final class Market {
 
@@ -50,11 +50,11 @@ public final class Market {
     }
 
     /**
-     * The market of orders: what holds on the costing date, and what is announced to hold on a later day on which an
-     * order may be placed.
+     * The market of orders: the offers of the costing date, and those announced for a later day on which an order may
+     * be placed.
      *
      * @param book free of errors
-     * @param lastDay on which an order may be placed
+     * @param lastDay the last day on which an order may be placed
      * @throws IllegalArgumentException if a rate is missing
      */
     public static Market forOrdersUntil(Book book, LocalDate lastDay) {
@@ -80,28 +80,28 @@ public final class Market {
         this.vendors = List.copyOf(sellers.stream().map(this::vendor).toList());
     }
 
-    /** The book that the market is of. */
+    /** The book of the market. */
     public Book book() {
         return book;
     }
 
-    /** What the book's offers are good for, as seen on the costing date. */
+    /** The history of the book's offers, as seen on the costing date. */
     public OfferHistory prices() {
         return prices;
     }
 
-    /** What is offered of an item, in the order of the sheets. */
+    /** The offers of an item, in the order of the sheets. */
     public List<Listing> listings(String item) {
         return assortment(Names.key(item)).listings();
     }
 
-    /** What is offered of an item on the costing date; where nothing is, all that is announced. */
+    /** The offers of an item on the costing date; if there are none, all announced ones. */
     public List<Listing> currentListings(String item) {
         return assortment(Names.key(item)).current();
     }
 
     /**
-     * What is offered of an item, with what is the same for every run; worked out when it is first asked for.
+     * The assortment of an item, which is the same for every run; computed on first use.
      *
      * @param key of the item's name
      */
@@ -120,17 +120,17 @@ public final class Market {
                         offer -> prices.isOrderableOn(book.settings().costingDate(), offer));
     }
 
-    /** The suppliers who offer anything, by vendor index. */
+    /** The suppliers with offers, by vendor index. */
     public List<Supplier> suppliers() {
         return suppliers;
     }
 
-    /** What the suppliers charge, by vendor index. */
+    /** The suppliers' charges, by vendor index. */
     public List<Vendor> vendors() {
         return vendors;
     }
 
-    /** What a kilogram costs of an item that is not bought; empty where it has to be. */
+    /** The price of a kilogram of an item that is not bought; empty if it has to be bought. */
     public Optional<Figure> housePrice(Item item) {
         return Optional.ofNullable(housePrice(item, assortment(item.key())));
     }
@@ -150,9 +150,9 @@ public final class Market {
     }
 
     /**
-     * How a currency becomes another on the costing date.
+     * The conversion between two currencies on the costing date.
      *
-     * @throws IllegalArgumentException if no rate leads there
+     * @throws IllegalArgumentException if there is no rate for it
      */
     public Conversion conversion(CurrencyUnit from, CurrencyUnit to) {
         return conversions.computeIfAbsent(List.of(from, to), pair -> findConversion(from, to));
@@ -166,7 +166,7 @@ public final class Market {
                         "no rate from %s to %s on or before %s".formatted(from, to, settings.costingDate())));
     }
 
-    /** The charges of a supplier that are the buyer's by the delivery term. */
+    /** The charges of a supplier that the buyer pays under the delivery term. */
     public static Charges charges(Supplier supplier) {
         DeliveryTerm terms = supplier.terms();
         boolean freight = terms == null || terms.buyerPaysFreight();
@@ -177,15 +177,15 @@ public final class Market {
                 terms == null || terms.buyerPaysDuty() ? supplier.duty() : Figure.ZERO);
     }
 
-    /** What the bank keeps when a supplier is paid: nothing where he invoices in home currency. */
+    /** The bank's margin on payments to a supplier: zero if they invoice in home currency. */
     public Figure margin(Supplier supplier) {
         Settings settings = book.settings();
         return supplier.currency().equals(settings.home()) ? Figure.ZERO : settings.conversionMargin();
     }
 
     /**
-     * More than anybody buys, and no more than a search can look at: the whole need, and for each offer what reaches
-     * its last price break, its minimum and its supplier's minimum order value.
+     * The most that a plan can buy: the whole need, and for each offer enough for its last price break, its minimum and
+     * its supplier's minimum order value.
      */
     public BigDecimal mostThatIsBought(String item, BigDecimal need) {
         return need.add(assortment(Names.key(item)).beyondNeed());
@@ -238,7 +238,7 @@ public final class Market {
     }
 
     /**
-     * The charges of a supplier that are the buyer's.
+     * The charges of a supplier that the buyer pays.
      *
      * @param freightPerOrder in the supplier's currency
      * @param freightPerKg in the supplier's currency

@@ -4,22 +4,20 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import perkilo.purchasing.Quote;
 
-/** The quotes for one item, numbered by the need that they stand for; the same for all problems of one period. */
+/** The quotes for one item with the index of its need; shared by all problems of one period. */
 final class NumberedQuotes {
 
-    /** Few formulas have more materials than this. */
+    /** Few formulas have more materials. */
     private static final int MOST_NEEDS = 32;
 
-    /**
-     * Of items with more quotes nothing is kept: it would take much room, and numbering is not what takes long there.
-     */
+    /** Items with more quotes are not kept: that would take much memory and save little time. */
     private static final int MOST_QUOTES = 8;
 
     private final List<Quote> quotes;
     private final AtomicReferenceArray<List<Quote>> byNeed = new AtomicReferenceArray<>(MOST_NEEDS);
 
     /**
-     * Quotes to be numbered.
+     * Quotes that get the index of a need.
      *
      * @param quotes in the order of the sheets, for any need
      */

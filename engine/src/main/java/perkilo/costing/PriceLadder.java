@@ -9,12 +9,12 @@ import perkilo.model.Product;
 import perkilo.origin.Figure;
 
 /**
- * What one unit must sell for, and what is left where the retail price is given. Amounts are in home currency.
+ * The price at which one unit must sell, and the margin that a given retail price leaves. Amounts are in home currency.
  *
  * @param unitCost C
- * @param upwards from the cost to the retail price, by the margins; null where no target margin is given
- * @param downwards from the target retail price to the margin that is left; null where no target price is given
- * @param breakEvenUnits units that pay for the one-off costs; null where a unit brings in no more than it costs
+ * @param upwards from the cost to the retail price, by the margins; null if no target margin is given
+ * @param downwards from the target retail price to the margin that is left; null if no target price is given
+ * @param breakEvenUnits units that pay for the one-off costs; null if a unit earns no more than it costs
  */
 public record PriceLadder(
         BigDecimal unitCost,
@@ -36,8 +36,8 @@ public record PriceLadder(
      *
      * @param retailExVat {@code retail / (1 + VAT)}
      * @param wholesale {@code retailExVat × (1 − retailer margin)}
-     * @param margin what is left of the wholesale price, as a fraction of it; below zero where the price does not cover
-     *     the cost; null where the target price is zero
+     * @param margin the rest of the wholesale price, as a fraction of that price; below zero if the price does not
+     *     cover the cost; null if the target price is zero
      */
     public record Downwards(
             BigDecimal retailExVat,
@@ -48,8 +48,8 @@ public record PriceLadder(
      * The ladder of a product.
      *
      * @param unitCost C, with its share of the one-off costs
-     * @param oneOffShare what of it is one-off costs
-     * @return null where neither a target margin nor a target retail price is given
+     * @param oneOffShare the one-off costs in it
+     * @return null if neither a target margin nor a target retail price is given
      */
     public static @Nullable PriceLadder of(Product product, BigDecimal unitCost, BigDecimal oneOffShare) {
         Upwards upwards = upwards(product, unitCost);

@@ -11,12 +11,12 @@ import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 
 /**
- * What is bought for a run.
+ * The purchases for a run.
  *
- * @param problem what had to be bought and who sells it
- * @param listings behind the problem's quotes, by quote index
- * @param plan what is bought
- * @param cost what that costs
+ * @param problem the needs and who sells them
+ * @param listings the offers of the problem's quotes, by quote index
+ * @param plan the chosen purchases
+ * @param cost the cost of the plan
  * @param bound no purchase costs less than this, in home currency
  * @param proven whether the plan is proven cheapest
  */
@@ -60,7 +60,7 @@ public record Purchase(
         return more;
     }
 
-    /** The offer behind a line. */
+    /** The offer of a line. */
     public Listing listing(LineCost line) {
         return listings.get(line.line().quote());
     }

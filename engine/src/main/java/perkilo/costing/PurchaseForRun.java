@@ -26,10 +26,10 @@ final class PurchaseForRun {
     }
 
     /**
-     * What came of the search.
+     * The result of the search.
      *
-     * @param purchase null where something cannot be bought
-     * @param problems what cannot be bought; none where there is a purchase
+     * @param purchase null if something cannot be bought
+     * @param problems what cannot be bought; empty if there is a purchase
      */
     record Outcome(@Nullable Purchase purchase, List<Finding> problems) {}
 
@@ -101,18 +101,15 @@ final class PurchaseForRun {
                             .toList());
         }
         return new Outcome(
-                null,
-                List.of(Finding.error(
-                        needs.run().origin(),
-                        "no purchase for %s was found in the time allowed".formatted(needs.title()))));
+                null, List.of(Finding.error(needs.run().origin(), CostMessages.noPurchaseInTime(needs.title()))));
     }
 
     private static Finding shortfall(RunNeeds needs, List<Source> bought, PlanOutcome.Shortfall shortfall) {
-        String remedy = shortfall.remedy().isEmpty() ? "" : " " + shortfall.remedy();
         if (shortfall.item() < 0) {
-            return Finding.error(needs.run().origin(), shortfall.reason() + remedy);
+            return Finding.error(needs.run().origin(), CostMessages.shortfall(shortfall.reason(), shortfall.remedy()));
         }
         Item item = bought.get(shortfall.item()).item();
-        return Finding.error(item.origin(), "\"%s\": %s%s".formatted(item.name(), shortfall.reason(), remedy));
+        return Finding.error(
+                item.origin(), CostMessages.shortfallOfItem(item.name(), shortfall.reason(), shortfall.remedy()));
     }
 }

@@ -6,7 +6,7 @@ import perkilo.model.Book;
 import perkilo.model.Run;
 import perkilo.origin.Finding;
 
-/** Whether the runs of a book can be made at all, whatever they cost. */
+/** Checks that the runs of a book can be made, without costing them. */
 public final class RunCheck {
 
     private RunCheck() {}
@@ -20,8 +20,7 @@ public final class RunCheck {
                         .flatMap(formula -> Batches.whyNot(bulk.batchKg().value(), formula.batching()))
                         .ifPresent(why -> problems.add(Finding.error(
                                 run.origin(),
-                                "%s kg of %s: %s"
-                                        .formatted(bulk.batchKg().value().toPlainString(), bulk.formula(), why))));
+                                CostMessages.cannotBeMade(bulk.batchKg().value(), bulk.formula(), why))));
             }
         }
         return problems;

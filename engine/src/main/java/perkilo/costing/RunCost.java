@@ -16,13 +16,13 @@ import perkilo.model.Product;
 import perkilo.units.Currencies;
 
 /**
- * What a run costs. Amounts are in home currency.
+ * The cost of a run. Amounts are in home currency.
  *
  * @param home the currency
- * @param needs what is made and needed
+ * @param needs the product and the needs
  * @param items by item, in the order of the needs
- * @param purchase what is bought
- * @param work hours and what they cost
+ * @param purchase the purchases
+ * @param work hours and their cost
  * @param oneOffs all one-off costs of the product
  * @param oneOffShare this run's share of them
  */
@@ -39,7 +39,7 @@ public record RunCost(
         items = List.copyOf(items);
     }
 
-    /** What went into the product, at landed cost. */
+    /** The landed cost of what went into the product. */
     public BigDecimal used() {
         HomeSum used = new HomeSum();
         for (ItemCost item : items) {
@@ -48,7 +48,7 @@ public record RunCost(
         return used.total();
     }
 
-    /** What was bought and will expire on the shelf, at landed cost. */
+    /** The landed cost of what was bought and will expire on the shelf. */
     public BigDecimal wasted() {
         return sum(items, ItemCost::wasted);
     }
@@ -60,22 +60,22 @@ public record RunCost(
         return fromHouse.signum() == 0 ? bought : bought.add(fromHouse);
     }
 
-    /** What is left on the shelf and can be used, at cost: {@code outlay − used − wasted}. */
+    /** The cost of what is left on the shelf and can be used: {@code outlay − used − wasted}. */
     public BigDecimal stockLeft() {
         return outlay().subtract(used()).subtract(wasted());
     }
 
-    /** Everything that the run costs: what was used and wasted, the work, and its share of the one-off costs. */
+    /** The total cost of the run: items used and wasted, the work, and its share of the one-off costs. */
     public BigDecimal total() {
         return used().add(work.total().add(oneOffShare).add(wasted()));
     }
 
-    /** What the money is spent on: all heads, in their order; they add up to {@link #total()}. */
+    /** The cost by head, in the order of the heads; they add up to {@link #total()}. */
     public Map<Head, BigDecimal> heads() {
         return Breakdown.of(this);
     }
 
-    /** Everything that leaves the bank for the run, all one-off costs included. */
+    /** All payments for the run, with all one-off costs. */
     public BigDecimal cash() {
         return outlay().add(work.total()).add(oneOffs);
     }
@@ -90,12 +90,12 @@ public record RunCost(
         return perUnit(cash());
     }
 
-    /** Cost of one unit as the standard's type; empty for bulk that is not filled. */
+    /** Cost of one unit as a {@link MonetaryAmount}; empty for bulk that is not filled. */
     public Optional<MonetaryAmount> unitCostAmount() {
         return unitCost().map(amount -> Currencies.money(amount, home));
     }
 
-    /** What it must sell for; null for bulk, and where no margin and no target price is given. */
+    /** The price ladder; null for bulk, and if neither a margin nor a target price is given. */
     public @Nullable PriceLadder ladder() {
         Product product = needs.product();
         BigDecimal units = needs.units();
@@ -117,7 +117,7 @@ public record RunCost(
         return sum(items, item -> item.item().isMaterial() ? item.item().share().multiply(item.landedPerUnit()) : ZERO);
     }
 
-    /** Everything that the bulk costs: materials used, making with its overhead, quality control. */
+    /** The cost of the bulk: materials used, making with its overhead, quality control. */
     public BigDecimal bulkTotal() {
         BigDecimal materials = sum(items, item -> item.item().isMaterial() ? item.used() : ZERO);
         return materials.add(work.making()).add(work.makingOverhead()).add(work.qualityControl());
@@ -128,7 +128,7 @@ public record RunCost(
         return bulkTotal().divide(needs.batches().output(), MathContext.DECIMAL128);
     }
 
-    /** What a unit's fill above the nominal costs, at the bulk's cost; empty for bulk that is not filled. */
+    /** The cost of a unit's fill above the nominal, at the bulk's cost; empty for bulk that is not filled. */
     public Optional<BigDecimal> giveawayPerUnit() {
         FillTarget fill = needs.fill();
         return Optional.ofNullable(fill).map(target -> target.giveawayKg().multiply(bulkPerKg()));

@@ -9,8 +9,8 @@ import perkilo.purchasing.SearchLimits;
 /**
  * Costs one run after the other over the same market.
  *
- * <p>For what-ifs that change a formula and leave materials and offers alone: the market is read once. May be used from
- * several threads where the planner may.
+ * <p>For what-ifs that change a formula but no materials or offers: the market is read once. Safe for several threads
+ * if the planner is.
  */
 public final class RunCoster {
 
@@ -21,7 +21,7 @@ public final class RunCoster {
     /**
      * A coster over a market.
      *
-     * @param market who sells what
+     * @param market the offers
      * @param planner finds the purchase of each run
      * @param limits for the search, for each run
      */
@@ -40,10 +40,10 @@ public final class RunCoster {
     }
 
     /**
-     * What came of it.
+     * The result for a run.
      *
-     * @param cost null where something cannot be bought
-     * @param problems what cannot be bought; none where there is a cost
+     * @param cost null if something cannot be bought
+     * @param problems what cannot be bought; empty if there is a cost
      */
     public record Outcome(@Nullable RunCost cost, List<Finding> problems) {
 

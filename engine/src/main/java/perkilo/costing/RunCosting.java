@@ -12,7 +12,7 @@ import perkilo.model.Settings;
 import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
 
-/** Adds up what a run costs, once it is known what is bought for it. */
+/** Adds up the cost of a run from its purchase. */
 final class RunCosting {
 
     private final Settings settings;
@@ -22,7 +22,7 @@ final class RunCosting {
     }
 
     /**
-     * What a run costs.
+     * The cost of a run.
      *
      * @param sources of the run's items
      */
@@ -52,7 +52,7 @@ final class RunCosting {
         return items;
     }
 
-    /** A run carries the one-off costs by its units, and never more than all of them. */
+    /** The share of the one-off costs for a run's units; never more than all of them. */
     private static BigDecimal oneOffShare(@Nullable Product product, @Nullable BigDecimal units, BigDecimal oneOffs) {
         Figure spread = product == null ? null : product.spreadOver();
         if (spread == null || units == null || units.compareTo(spread.value()) >= 0) {

@@ -20,15 +20,15 @@ import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 
 /**
- * What one run makes and needs.
+ * The product and the needs of one run.
  *
- * @param run what was asked for
+ * @param run the run
  * @param product null for bulk that is not filled
- * @param formula what is made
+ * @param formula the formula that is made
  * @param units null for bulk that is not filled
  * @param fill null for bulk that is not filled
- * @param batches how it is made
- * @param items materials in the order of the formula, then components in the order of their list; of each name one
+ * @param batches the batches that are made
+ * @param items materials in the order of the formula, then components in the order of their list; each name once
  */
 public record RunNeeds(
         Run run,
@@ -44,7 +44,7 @@ public record RunNeeds(
     }
 
     /**
-     * What a run needs: of material i {@code q_i = n · b · w_i · (1 + handling loss_i)} kilograms, of component j
+     * The needs of a run: of material i {@code q_i = n · b · w_i · (1 + handling loss_i)} kilograms, of component j
      * {@code k_j = ⌈ U · per unit_j · (1 + loss_j) ⌉} pieces.
      *
      * @throws IllegalArgumentException if the run names a product or formula that the book lacks, or one that cannot be
@@ -71,12 +71,12 @@ public record RunNeeds(
         throw new AssertionError(run);
     }
 
-    /** What is made, as a person calls it: the product, or the formula for bulk. */
+    /** The name of what is made: the product, or the formula for bulk. */
     public String name() {
         return product == null ? formula.name() : product.name();
     }
 
-    /** The run as a person says it: {@code 1,000 × Hand balm}, {@code 25 kg of Hand balm}. */
+    /** The run in words: {@code 1,000 × Hand balm}, {@code 25 kg of Hand balm}. */
     public String title() {
         return units == null
                 ? Decimals.readable(batches.charged(), 3) + " kg of " + formula.name()

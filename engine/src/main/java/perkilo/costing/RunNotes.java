@@ -7,10 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.Settings;
 import perkilo.model.Supplier;
+import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 
-/** What a person should know about how a run was costed. */
+/** Notes and warnings about how a run was costed. */
 final class RunNotes {
 
     private RunNotes() {}
@@ -24,42 +26,24 @@ final class RunNotes {
                     && material.housePrice() == null
                     && market.listings(item.name()).isEmpty()) {
                 notes.add(Finding.note(
-                        item.origin(),
-                        "\"%s\" is taken as process water at %s %s per kg; nobody offers it and it has no house price"
-                                .formatted(
-                                        item.name(),
-                                        market.book()
-                                                .settings()
-                                                .processWaterPerKg()
-                                                .value()
-                                                .toPlainString(),
-                                        market.book().settings().home())));
+                        item.origin(), processWater(item.name(), market.book().settings())));
             }
         }
         for (Item item : needs.items()) {
             if (!item.isNeeded()
                     && market.housePrice(item).isEmpty()
                     && market.listings(item.name()).isEmpty()) {
-                notes.add(Finding.note(
-                        item.origin(),
-                        "none of \"%s\" is used, and nobody offers it: what it would cost is not known"
-                                .formatted(item.name())));
+                notes.add(Finding.note(item.origin(), CostMessages.notUsedAndNotOffered(item.name())));
             }
         }
         Product product = needs.product();
         FillTarget fill = needs.fill();
         if (product != null && fill != null && product.fillerSd() != null) {
             if (fill.tolerable() == null) {
-                notes.add(Finding.warning(
-                        product.origin(),
-                        "\"%s\" is filled to its nominal quantity: the average-quantity rules cover 5 g or mL to 10 kg or L"
-                                .formatted(product.name())));
+                notes.add(Finding.warning(product.origin(), CostMessages.noAverageQuantityRules(product.name())));
             }
             if (product.overfill() != null) {
-                notes.add(Finding.warning(
-                        product.origin(),
-                        "\"%s\" has an overfill and a filler's standard deviation; the standard deviation is used"
-                                .formatted(product.name())));
+                notes.add(Finding.warning(product.origin(), CostMessages.overfillNotUsed(product.name())));
             }
         }
         return notes;
@@ -69,41 +53,40 @@ final class RunNotes {
         List<Finding> notes = new ArrayList<>();
         BigDecimal over = cost.needs().batches().over();
         if (over.signum() > 0) {
+            String run = cost.needs().title();
             notes.add(Finding.note(
                     cost.needs().run().origin(),
-                    "%s: the vessel's minimum makes %s kg of bulk more than %s; its cost is in the run"
-                            .formatted(
-                                    cost.needs().title(),
-                                    plain(over),
-                                    cost.needs().units() == null ? "was asked for" : "is filled")));
+                    cost.needs().units() == null
+                            ? CostMessages.moreThanAskedFor(run, plain(over))
+                            : CostMessages.moreThanFilled(run, plain(over))));
         }
         if (!cost.purchase().proven()) {
+            Purchase purchase = cost.purchase();
+            BigDecimal gap = purchase.cost().objective().subtract(purchase.bound());
             notes.add(Finding.warning(
                     cost.needs().run().origin(),
-                    "%s: the purchase is the best found in the time allowed; none can be cheaper by more than %s %s"
-                            .formatted(
-                                    cost.needs().title(),
-                                    plain(cost.purchase()
-                                            .cost()
-                                            .objective()
-                                            .subtract(cost.purchase().bound())),
-                                    cost.home())));
+                    CostMessages.notProven(
+                            cost.needs().title(), plain(gap), cost.home().getCurrencyCode())));
         }
         cost.purchase().cost().orders().forEach(order -> {
             Supplier supplier = cost.purchase().listing(order.lines().get(0)).supplier();
             boolean pieces = order.lines().stream()
                     .anyMatch(line -> cost.purchase().listing(line).isByPiece());
             if (pieces && Market.charges(supplier).freightPerKg().value().signum() > 0) {
-                notes.add(Finding.warning(
-                        supplier.origin(),
-                        "%s charges freight by weight, but sells pieces whose weight is not known: none is counted for them"
-                                .formatted(supplier.name())));
+                notes.add(Finding.warning(supplier.origin(), CostMessages.weightOfPiecesUnknown(supplier.name())));
             }
         });
         return notes;
     }
 
-    /** To two decimals; below one to three digits, so that a few grams are not said to be none. */
+    private static String processWater(String name, Settings settings) {
+        Figure price = settings.processWaterPerKg();
+        return price.isZero()
+                ? CostMessages.freeProcessWater(name)
+                : CostMessages.processWater(name, price.value(), settings.home().getCurrencyCode());
+    }
+
+    /** To two decimals; below one to three digits, so that a few grams do not become zero. */
     private static String plain(BigDecimal value) {
         return value.abs().compareTo(BigDecimal.ONE) < 0 && value.signum() != 0
                 ? value.round(new MathContext(3, RoundingMode.HALF_UP)).toPlainString()

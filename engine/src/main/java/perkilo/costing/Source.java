@@ -6,15 +6,15 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 
 /**
- * Where an item of a run comes from.
+ * The source of an item of a run: the market, or the house.
  *
- * @param item what is needed
- * @param offered what the market offers of it
- * @param housePrice what a kilogram costs that is not bought; null where it has to be
+ * @param item the item
+ * @param offered its offers on the market
+ * @param housePrice price of a kilogram that is not bought; null if it has to be bought
  */
 record Source(Item item, Assortment offered, @Nullable Figure housePrice) {
 
-    /** Where the items of a run come from, in their order. */
+    /** The sources of a run's items, in their order. */
     static List<Source> of(Market market, RunNeeds needs) {
         List<Source> sources = new ArrayList<>(needs.items().size());
         for (Item item : needs.items()) {
@@ -24,7 +24,7 @@ record Source(Item item, Assortment offered, @Nullable Figure housePrice) {
         return sources;
     }
 
-    /** Whether anything of it is bought. */
+    /** Whether it is bought. */
     boolean isBought() {
         return housePrice == null && item.isNeeded();
     }

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param from the class's smallest nominal quantity, in g or mL
  * @param to its largest
- * @param fraction of the nominal quantity; null where the class has a fixed error
- * @param fixed in g or mL; null where the class has a fraction
+ * @param fraction of the nominal quantity; null if the class has a fixed error
+ * @param fixed in g or mL; null if the class has a fraction
  */
 public record TolerableError(
         BigDecimal from,
@@ -34,7 +34,7 @@ public record TolerableError(
      * The class that a nominal quantity falls into.
      *
      * @param nominal in g or mL
-     * @return empty outside 5 g or mL to 10 kg or L, where the directive says nothing
+     * @return empty outside 5 g or mL to 10 kg or L, to which the directive does not apply
      */
     public static Optional<TolerableError> forNominal(BigDecimal nominal) {
         return CLASSES.stream()

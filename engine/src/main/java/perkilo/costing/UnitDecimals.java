@@ -3,7 +3,7 @@ package perkilo.costing;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** To how many decimals costs of one unit are shown: of a unit that costs less than one, two say too little. */
+/** The number of decimals for costs of one unit: two are too few for a unit that costs less than one. */
 public final class UnitDecimals {
 
     private static final int OF_SMALL_COSTS = 4;
@@ -11,7 +11,7 @@ public final class UnitDecimals {
     private UnitDecimals() {}
 
     /**
-     * The decimals for runs that are shown side by side.
+     * The number of decimals for runs that are shown side by side.
      *
      * @param usual for costs of one and more
      */

@@ -5,32 +5,33 @@ import java.util.List;
 import perkilo.model.Book;
 import perkilo.offers.Offer;
 
-/** Why an item cannot be bought on the costing date, in a person's words. */
+/** Why an item cannot be bought on the costing date. */
 public final class Unsold {
 
     private Unsold() {}
 
-    /** Why nobody sells an item: nobody offers it, or no offer holds on the costing date; and what to do. */
+    /** The message for an item: it has no offer, or none that is valid on the costing date; and what to do. */
     public static String why(Book book, Item item) {
         List<Offer> offers = book.offersFor(item.name());
         if (offers.isEmpty()) {
-            return "nobody offers \"%s\". Add an offer for it%s."
-                    .formatted(
-                            item.name(), item.isMaterial() ? ", or give it a house price on the Materials sheet" : "");
+            return item.isMaterial()
+                    ? CostMessages.materialWithoutOffer(item.name())
+                    : CostMessages.componentWithoutOffer(item.name());
         }
-        Offer last = offers.get(offers.size() - 1);
-        LocalDate today = book.settings().costingDate();
-        return "no offer for \"%s\" holds on %s: the one of %s (%s) %s. Ask for a new quote."
-                .formatted(item.name(), today, last.supplier(), last.origin().where(), whyNot(last, today));
+        return notToday(
+                item.name(), offers.get(offers.size() - 1), book.settings().costingDate());
     }
 
-    private static String whyNot(Offer offer, LocalDate today) {
-        if (offer.validUntil() != null && offer.validUntil().isBefore(today)) {
-            return "expired on " + offer.validUntil();
+    private static String notToday(String item, Offer last, LocalDate today) {
+        String cell = last.origin().where();
+        LocalDate end = last.validUntil();
+        if (end != null && end.isBefore(today)) {
+            return CostMessages.offerExpired(item, today, last.supplier(), cell, end);
         }
-        if (offer.quotedOn() != null && offer.quotedOn().isAfter(today)) {
-            return "is only quoted on " + offer.quotedOn();
+        LocalDate start = last.quotedOn();
+        if (start != null && start.isAfter(today)) {
+            return CostMessages.offerStartsLater(item, today, last.supplier(), cell, start);
         }
-        return "cannot be used";
+        return CostMessages.offerNotUsable(item, today, last.supplier(), cell);
     }
 }

@@ -7,10 +7,10 @@ import perkilo.model.Product;
 import perkilo.origin.Figure;
 
 /**
- * How much of a leftover can be used before it expires.
+ * The part of a leftover that can be used before it expires.
  *
  * <p>{@code min( leftover , max( 0 , yearly need × shelf life / 12 − need of this run ) )} with {@code yearly need =
- * need of this run × yearly units / U}; all of it where the yearly units or the shelf life are not known.
+ * need of this run × yearly units / U}; the whole leftover if the yearly units or the shelf life are unknown.
  */
 final class UsableLeftover {
 
@@ -18,7 +18,7 @@ final class UsableLeftover {
 
     private UsableLeftover() {}
 
-    /** The most that can be used of a leftover, in kilograms or pieces; null where nothing limits it. */
+    /** The most that can be used of a leftover, in kilograms or pieces; null for no limit. */
     static @Nullable BigDecimal limit(RunNeeds needs, Item item) {
         Figure shelfLife = shelfLife(item);
         Product product = needs.product();

@@ -9,7 +9,7 @@ import perkilo.model.Settings;
 import perkilo.origin.Figure;
 
 /**
- * Hours of a run and what they cost, in home currency.
+ * Hours of a run and their cost, in home currency.
  *
  * @param makingHours {@code n × hours per batch + n · b × hours per kg}
  * @param fillingHours {@code set-up + U / (units per hour) × people}

@@ -7,14 +7,14 @@ import perkilo.origin.Origin;
 /**
  * How a formula is made.
  *
- * @param vesselMax what the vessel takes, in kg; null where any batch fits
+ * @param vesselMax the largest batch, in kg, hold-up included; null for no limit
  * @param vesselMin the smallest batch, in kg
- * @param holdUp what stays in kettle and lines, in kg per batch
+ * @param holdUp bulk that stays in kettle and lines, in kg per batch
  * @param hoursPerBatch making, for each batch
  * @param hoursPerKg making, for each kilogram of bulk
  * @param qualityControlPerBatch in home currency
- * @param finalPh null where not given
- * @param rinseOff whether it is rinsed off; false for leave-on, which is also taken where nothing is said
+ * @param finalPh null if unknown
+ * @param rinseOff whether it is rinsed off; false for leave-on, and if nothing is given
  * @param origin its row
  */
 public record Batching(
@@ -28,7 +28,7 @@ public record Batching(
         boolean rinseOff,
         Origin origin) {
 
-    /** Made in one batch of any size, for nothing. */
+    /** Made in one batch of any size, at no cost. */
     public static final Batching ANY = new Batching(
             null, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, null, false, Origin.NONE);
 }

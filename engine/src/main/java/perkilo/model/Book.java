@@ -12,17 +12,17 @@ import perkilo.offers.OfferHistory;
 import perkilo.units.ExchangeRates;
 
 /**
- * Everything that a person brings: one workbook, with the price lists and rates that go with it.
+ * All data of one workbook, with the price lists and rates that go with it.
  *
- * @param settings what holds for all of it
+ * @param settings those of the whole workbook
  * @param suppliers by {@link Names#key}
  * @param offers in the order of the sheets
- * @param materials by {@link Names#key}; also those that only stand in a formula
+ * @param materials by {@link Names#key}; also those that only a formula names
  * @param formulas by {@link Names#key}
  * @param products by {@link Names#key}
  * @param runs what to cost, in order
  * @param demand what to plan purchases for
- * @param stock what is on the shelf
+ * @param stock goods on the shelf and on order
  * @param rates exchange rates
  */
 public record Book(
@@ -72,7 +72,7 @@ public record Book(
                 .toList();
     }
 
-    /** What the offers are good for, as seen on the costing date. It is worked out anew: ask once. */
+    /** The history of the offers, as seen on the costing date. Each call computes it again; call it once. */
     public OfferHistory prices() {
         return new OfferHistory(offers, settings.costingDate());
     }
@@ -87,7 +87,7 @@ public record Book(
         return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates);
     }
 
-    /** The same book with one formula more, or another one in the place of that with its name. */
+    /** The same book with a formula added, or replaced if it has one of that name. */
     public Book withFormula(Formula formula) {
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
@@ -95,9 +95,9 @@ public record Book(
     }
 
     /**
-     * Things by the key of their name, in their order; of two with one name the first stays.
+     * Things by the key of their name, in their order; of two with the same name the first is kept.
      *
-     * @param name how a thing is called
+     * @param name the name of a thing
      */
     public static <T> Map<String, T> byName(Collection<T> things, Function<T, String> name) {
         Map<String, T> named = new LinkedHashMap<>();

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Who bears what on the way, by the rules of Incoterms 2020 (International Chamber of Commerce).
+ * Who pays which costs of transport, by the rules of Incoterms 2020 (International Chamber of Commerce).
  *
  * <p>Cost split of EXW, FCA, CPT, CIP, DAP and DPU as published by forwarders; FAS, FOB, CFR, CIF and the insurance
  * clauses from memory.

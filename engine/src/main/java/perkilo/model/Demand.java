@@ -9,7 +9,7 @@ import perkilo.origin.Origin;
  *
  * @param product the product's name
  * @param units a whole number above zero
- * @param neededBy the run is made in this day's month
+ * @param neededBy the day; the run is made in its month
  * @param origin its row
  */
 public record Demand(String product, Figure units, Day neededBy, Origin origin) {}

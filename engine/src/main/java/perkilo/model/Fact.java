@@ -3,7 +3,7 @@ package perkilo.model;
 import java.util.List;
 
 /**
- * One fact that may be known of a material: a column of the Materials sheet, and a part of its {@link Traits}.
+ * One fact about a material: a column of the Materials sheet, and a part of its {@link Traits}.
  *
  * <p>A new fact is one constant here. The sheet, its help, the reader of workbooks and of materials files, and
  * {@link Traits#figure} go by this list; its order is that of the columns. {@code FactsTest} types each fact into a
@@ -89,7 +89,7 @@ public enum Fact {
             "fragrance allergens in it, each with its percentage",
             "Linalool 35; Limonene 0.5",
             "Fragrance allergens"),
-    /** Greenhouse gases of one kilogram as it is bought, in kilograms of carbon dioxide that warm as much. */
+    /** Greenhouse gases of one kilogram as it is bought, in kilograms of carbon dioxide with the same effect. */
     CARBON_FOOTPRINT(
             "Carbon footprint kg CO2e/kg",
             "kg CO2e/kg",
@@ -102,7 +102,7 @@ public enum Fact {
 
     /** What is typed in a fact's cells. */
     public enum Kind {
-        /** A number, in the fact's unit where it has one. */
+        /** A number, in the fact's unit if it has one. */
         NUMBER,
         /** A percentage; kept as a fraction. */
         PERCENT,
@@ -110,7 +110,7 @@ public enum Fact {
         WORD,
         /** Several words. */
         WORDS,
-        /** Several names, each with a percentage or without. */
+        /** Several names, each with or without a percentage. */
         SHARES;
 
         /** Whether the fact is a figure. */
@@ -120,7 +120,7 @@ public enum Fact {
     }
 
     /**
-     * Which numbers make sense, both ends among them; a percentage of 2.5 % is 2.5 here.
+     * The valid numbers, both ends included; 2.5 % is 2.5 here.
      *
      * @param lowest in plain decimals; empty for none
      * @param highest in plain decimals; empty for none
@@ -172,7 +172,7 @@ public enum Fact {
         this.alsoHeaded = List.of(alsoHeaded);
     }
 
-    /** The header of its column, as templates spell it; it ends with the unit where there is one. */
+    /** The header of its column, as templates spell it; it ends with the unit, if there is one. */
     public String header() {
         return header;
     }
@@ -182,7 +182,7 @@ public enum Fact {
         return kind;
     }
 
-    /** What its number is in; empty where it has none. */
+    /** The unit of its number; empty for none. */
     public String unit() {
         return unit;
     }
@@ -192,12 +192,12 @@ public enum Fact {
         return range;
     }
 
-    /** One line for a person who fills its column in. */
+    /** One line of help for whoever fills the column in. */
     public String explanation() {
         return explanation;
     }
 
-    /** What such a cell may hold. */
+    /** An example of a cell. */
     public String example() {
         return example;
     }

@@ -9,7 +9,7 @@ import perkilo.origin.Origin;
 /**
  * A recipe in per cent by weight, of the materials as supplied.
  *
- * @param name the sheet's name, or what the Formula column says
+ * @param name the sheet's name, or the one in the Formula column
  * @param lines in the order of the sheet, at least one
  * @param batching how it is made
  * @param origin the table's header
@@ -23,7 +23,7 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
         lines = List.copyOf(lines);
     }
 
-    /** The sum of all stated levels, as a fraction; the q.s. line counts for nothing. */
+    /** The sum of all stated levels, as a fraction; the q.s. line counts as zero. */
     public BigDecimal stated() {
         BigDecimal stated = BigDecimal.ZERO;
         for (Line line : lines) {
@@ -38,7 +38,7 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
         return lines.stream().anyMatch(Line::isBalance);
     }
 
-    /** The level of a line, as a fraction; for the q.s. line what the others leave of the whole. */
+    /** The level of a line, as a fraction; for the q.s. line the rest to 100 %. */
     public BigDecimal levelOf(Line line) {
         Figure level = line.level();
         return level == null ? BigDecimal.ONE.subtract(stated()) : level.value();
@@ -47,10 +47,10 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
     /**
      * One line of the recipe.
      *
-     * @param phase as typed; empty where there is none
+     * @param phase as typed; empty for none
      * @param material the material's name
      * @param level as a fraction; null for the line that takes the balance (q.s.)
-     * @param phaseC the phase's temperature in °C; null where not given
+     * @param phaseC the phase's temperature in °C; null if not given
      * @param origin the cell of the level
      */
     public record Line(

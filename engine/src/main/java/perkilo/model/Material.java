@@ -11,13 +11,13 @@ import perkilo.origin.Origin;
  * A raw material.
  *
  * @param name as typed
- * @param inci its name in the ingredient list; empty where not known
+ * @param inci its name in the ingredient list; empty if unknown
  * @param functions what it does in a formula, in the words of the EU glossary; may be none
- * @param density in g/mL; null where not known
- * @param housePrice in home currency for one kilogram, for what is made in the house; null for none
- * @param handlingLoss what sticks to drums and scoops, as a fraction of what is weighed
- * @param shelfLifeMonths from arrival; null where not known
- * @param traits what it is like, for comparing it with others
+ * @param density in g/mL; null if unknown
+ * @param housePrice in home currency for one kilogram, if it is made in the house; null for none
+ * @param handlingLoss loss in drums and scoops, as a fraction of the weight that is used
+ * @param shelfLifeMonths from arrival; null if unknown
+ * @param traits properties for comparing it with others
  * @param origin its row
  */
 public record Material(
@@ -43,14 +43,14 @@ public record Material(
         return new Material(name, "", List.of(), null, null, Figure.ZERO, null, Traits.UNKNOWN, Origin.NONE);
     }
 
-    /** Whether no more than its name is known that says what it is like. */
+    /** Whether nothing is known of its properties. */
     public boolean isNameAlone() {
         return inci.isEmpty() && functions.isEmpty() && !traits.isAnyKnown();
     }
 
     /**
-     * Whether this is water: its INCI name is that of water in the languages of labels, one or several; or its own name
-     * is where no INCI name is given.
+     * Whether this is water: its INCI name is water in one or several languages of labels; without an INCI name, its
+     * own name decides.
      */
     public boolean isWater() {
         String key = Names.key(inci.isBlank() ? name : inci);
@@ -59,7 +59,7 @@ public record Material(
 
     private static boolean isWaterInSeveralLanguages(String key) {
         if (!key.startsWith("aqua") && !key.startsWith("water") && !key.startsWith("eau")) {
-            return false; // nearly all materials, and they are asked very often
+            return false; // nearly all materials; called very often
         }
         for (String word : key.split("[ /(),]+", 0)) {
             if (!WATER.contains(word)) {

@@ -13,12 +13,12 @@ import perkilo.units.Measure;
  *
  * @param name as typed
  * @param formula the formula's name
- * @param filling what one unit holds
- * @param work what it takes to fill a run
- * @param pricing what it is to be sold for
- * @param oneOffs what is paid once
- * @param yearlyUnits sold in a year; null where not known
- * @param claims what the label promises
+ * @param filling the content of one unit
+ * @param work the work of filling a run
+ * @param pricing margins and target prices
+ * @param oneOffs one-off costs
+ * @param yearlyUnits sold in a year; null if unknown
+ * @param claims the claims on its label
  * @param components packaging
  * @param origin its row
  */
@@ -124,14 +124,13 @@ public record Product(
     }
 
     /**
-     * What one unit holds.
+     * The content of one unit.
      *
      * @param fill the nominal fill, in {@code unit}
      * @param unit a unit of mass or volume
-     * @param density of the bulk in g/mL; null where not known
+     * @param density of the bulk in g/mL; null if unknown
      * @param overfill as a fraction; null for none
-     * @param fillerSd the filler's standard deviation, in {@code unit}; null where the average-quantity rules are not
-     *     applied
+     * @param fillerSd the filler's standard deviation, in {@code unit}; null if the average-quantity rules do not apply
      * @param loss bulk lost in filling, as a fraction
      */
     public record Filling(
@@ -143,20 +142,20 @@ public record Product(
             Figure loss) {}
 
     /**
-     * What it takes to fill a run.
+     * The work of filling a run.
      *
      * @param setUpHours of the filling line, for each run
-     * @param unitsPerHour null where filling time is not counted
+     * @param unitsPerHour null if filling time is not counted
      * @param people on the line
      */
     public record FillingWork(Figure setUpHours, @Nullable Figure unitsPerHour, Figure people) {
 
-        /** Filling that takes no time that is counted. */
+        /** Filling whose time is not counted. */
         public static final FillingWork NONE = new FillingWork(Figure.ZERO, null, Figure.ONE);
     }
 
     /**
-     * What it is to be sold for.
+     * Margins and target prices.
      *
      * @param targetMargin the brand's, as a fraction of the wholesale price; null for no price ladder
      * @param retailerMargin as a fraction of the retail price without VAT
@@ -174,21 +173,21 @@ public record Product(
     }
 
     /**
-     * What is paid once, before the first run.
+     * Costs that are paid once, before the first run.
      *
      * @param costs stability, challenge test, safety assessment, notification, artwork; in home currency
      * @param spreadOver units that they are spread over; null for the run itself
      */
     public record OneOffs(Figure costs, @Nullable Figure spreadOver) {
 
-        /** Nothing is paid once. */
+        /** No one-off costs. */
         public static final OneOffs NONE = new OneOffs(Figure.ZERO, null);
     }
 
     /**
-     * What the label promises.
+     * The claims on the label.
      *
-     * @param requiredTags what every material must be
+     * @param requiredTags tags that every material must have
      * @param naturalOriginTarget by ISO 16128, as a fraction; null for none
      */
     public record Claims(

@@ -3,10 +3,10 @@ package perkilo.model;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
-/** Something made in one go. */
+/** Something that is made at one time. */
 public sealed interface Run {
 
-    /** Where it was asked for. */
+    /** The cell that asks for it. */
     Origin origin();
 
     /**

@@ -8,18 +8,18 @@ import perkilo.origin.Figure;
 import perkilo.purchasing.DutyBasis;
 
 /**
- * What holds for the whole workbook.
+ * The settings of a workbook.
  *
  * @param home the currency that costs are computed in
- * @param reportCurrencies what results are also shown in; without the home currency, may be none
- * @param costingDate the day whose offers and rates hold
+ * @param reportCurrencies other currencies that results are shown in; may be none
+ * @param costingDate the day whose offers and rates are used
  * @param conversionMargin what the bank keeps of a conversion, as a fraction
  * @param dutyBasis what duty is charged on
- * @param leftoverCredit the part of a usable leftover's lowest listed goods price that it counts for, as a fraction
+ * @param leftoverCredit value of a usable leftover, as a fraction of its lowest listed goods price
  * @param labourRate in home currency for one hour
  * @param overhead on labour, as a fraction
- * @param holdingPerYear what keeping stock costs a year, as a fraction of its value
- * @param priceAgeLimitDays a quote older than this is worth a warning
+ * @param holdingPerYear the cost of keeping stock for a year, as a fraction of its value
+ * @param priceAgeLimitDays a quote older than this gets a warning
  * @param processWaterPerKg in home currency
  * @param cashPerMonth the most that orders of one month may cost, in home currency; null for no limit
  * @param cashTotal the most that all orders may cost, in home currency; null for no limit
@@ -39,7 +39,7 @@ public record Settings(
         @Nullable Figure cashPerMonth,
         @Nullable Figure cashTotal) {
 
-    /** A quote is old after half a year unless a person says otherwise. Common practice, no source. */
+    /** The usual age limit of a quote: half a year. Common practice, no source. */
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
 
     public Settings {
@@ -47,10 +47,10 @@ public record Settings(
     }
 
     /**
-     * Settings of which only the currency and the date are known; everything else is zero or its usual value.
+     * Settings with this currency and date; everything else is zero or its usual value.
      *
      * @param home the currency that costs are computed in
-     * @param costingDate the day whose offers and rates hold
+     * @param costingDate the day whose offers and rates are used
      */
     public static Settings of(CurrencyUnit home, LocalDate costingDate) {
         return new Settings(

@@ -7,13 +7,13 @@ import perkilo.origin.Origin;
 import perkilo.units.Measure;
 
 /**
- * Something on the shelf, or on order.
+ * A lot of goods on the shelf or on order.
  *
  * @param item the material's or component's name
  * @param quantity in {@code unit}
  * @param unit what the quantity is measured in
- * @param expires the last day it may be used; null where not known
- * @param expected the day it is expected on; null where it is on the shelf
+ * @param expires the last day it may be used; null if unknown
+ * @param expected the day it is expected on; null if it is on the shelf
  * @param origin its row
  */
 public record StockLot(
@@ -24,7 +24,7 @@ public record StockLot(
         @Nullable Day expected,
         Origin origin) {
 
-    /** Whether it is not on the shelf yet. */
+    /** Whether it has not arrived yet. */
     public boolean isOnOrder() {
         return expected != null;
     }

@@ -6,18 +6,18 @@ import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 
 /**
- * Who sells, and what comes on top of the goods. Amounts are in the supplier's currency.
+ * A supplier and the charges on top of the goods. Amounts are in the supplier's currency.
  *
  * @param name as typed
- * @param currency what the supplier invoices in
- * @param terms the delivery term; null where none is given: then the charges are taken as they stand
+ * @param currency of the supplier's invoices
+ * @param terms the delivery term; null if none is given: then all charges apply
  * @param minimumOrderValue goods value of the smallest order; null for none
- * @param smallOrderCharge what an order below the minimum costs on top; null where such an order is not possible
+ * @param smallOrderCharge what an order below the minimum costs on top; null if such an order is not possible
  * @param freightPerOrder for each order
  * @param freightPerKg for each kilogram
  * @param insurance of the goods value, as a fraction
- * @param duty as a fraction; holds for offers that name none of their own
- * @param leadTimeDays from order to arrival; null where not known: then orders are planned as if delivered at once
+ * @param duty as a fraction; for offers without their own
+ * @param leadTimeDays from order to arrival; null if unknown: then orders are planned as if delivered at once
  * @param origin the supplier's row
  */
 public record Supplier(
@@ -33,7 +33,7 @@ public record Supplier(
         @Nullable Figure leadTimeDays,
         Origin origin) {
 
-    /** A supplier of whom only the name and the currency are known. */
+    /** A supplier of whom only the name and currency are known. */
     public static Supplier of(String name, CurrencyUnit currency) {
         return new Supplier(
                 name,

@@ -6,18 +6,13 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 
-/**
- * What a material is like, so far as it is known: a value for each {@link Fact}. Null, and an empty text or list, mean:
- * not known.
- */
+/** The known properties of a material: a value for each {@link Fact}. Null and an empty text or list mean unknown. */
 public final class Traits {
 
     /** Nothing is known. */
     public static final Traits UNKNOWN = new Traits(new EnumMap<>(Fact.class));
 
-    /**
-     * Figures, words, lists of words and of allergens, by what {@link Fact#kind} says; what is not known is left out.
-     */
+    /** Figures, words, lists of words and of allergens, by {@link Fact#kind}; unknown facts are left out. */
     private final Map<Fact, Object> known;
 
     private Traits(Map<Fact, Object> known) {
@@ -29,7 +24,7 @@ public final class Traits {
         return new Builder(new EnumMap<>(Fact.class));
     }
 
-    /** These facts, to be changed. */
+    /** A builder that starts with these facts. */
     public Builder toBuilder() {
         return new Builder(new EnumMap<>(known));
     }
@@ -39,27 +34,27 @@ public final class Traits {
         return !known.isEmpty();
     }
 
-    /** A number or a fraction; null where it is not known. */
+    /** A number or a fraction; null if unknown. */
     public @Nullable Figure figure(Fact fact) {
         check(fact, fact.kind().isFigure());
         return (Figure) known.get(fact);
     }
 
-    /** A word; empty where it is not known. */
+    /** A word; empty if unknown. */
     public String word(Fact fact) {
         check(fact, fact.kind() == Fact.Kind.WORD);
         return known.get(fact) instanceof String word ? word : "";
     }
 
-    /** Several words; none where they are not known. */
-    @SuppressWarnings("unchecked") // the builder lets nothing else in
+    /** Several words; none if unknown. */
+    @SuppressWarnings("unchecked") // the builder accepts nothing else
     public List<String> words(Fact fact) {
         check(fact, fact.kind() == Fact.Kind.WORDS);
         return (List<String>) known.getOrDefault(fact, List.of());
     }
 
-    /** Names with their shares; none where they are not known. */
-    @SuppressWarnings("unchecked") // the builder lets nothing else in
+    /** Names with their shares; none if unknown. */
+    @SuppressWarnings("unchecked") // the builder accepts nothing else
     public List<Allergen> shares(Fact fact) {
         check(fact, fact.kind() == Fact.Kind.SHARES);
         return (List<Allergen>) known.getOrDefault(fact, List.of());
@@ -180,7 +175,7 @@ public final class Traits {
      * A fragrance allergen in a material.
      *
      * @param name its INCI name
-     * @param share of the material, as a fraction; null where not known
+     * @param share of the material, as a fraction; null if unknown
      */
     public record Allergen(String name, @Nullable Figure share) {}
 
@@ -193,27 +188,27 @@ public final class Traits {
             this.known = known;
         }
 
-        /** A number or a fraction; null for one that is not known. */
+        /** A number or a fraction; null if unknown. */
         public Builder figure(Fact fact, @Nullable Figure figure) {
             return put(fact, fact.kind().isFigure(), figure, figure == null);
         }
 
-        /** A word; empty for one that is not known. */
+        /** A word; empty if unknown. */
         public Builder word(Fact fact, String word) {
             return put(fact, fact.kind() == Fact.Kind.WORD, word, word.isEmpty());
         }
 
-        /** Several words; none where they are not known. */
+        /** Several words; none if unknown. */
         public Builder words(Fact fact, List<String> words) {
             return put(fact, fact.kind() == Fact.Kind.WORDS, List.copyOf(words), words.isEmpty());
         }
 
-        /** Names with their shares; none where they are not known. */
+        /** Names with their shares; none if unknown. */
         public Builder shares(Fact fact, List<Allergen> shares) {
             return put(fact, fact.kind() == Fact.Kind.SHARES, List.copyOf(shares), shares.isEmpty());
         }
 
-        /** What was collected. */
+        /** The collected facts. */
         public Traits build() {
             return known.isEmpty() ? UNKNOWN : new Traits(new EnumMap<>(known));
         }

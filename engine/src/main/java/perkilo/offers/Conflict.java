@@ -3,19 +3,19 @@ package perkilo.offers;
 import java.math.BigDecimal;
 
 /**
- * What does not fit together in the rows of one offer.
+ * A contradiction between two rows of one offer.
  *
  * @param <R> the rows
  */
 public sealed interface Conflict<R> {
 
-    /** The row that does not fit. */
+    /** The row that contradicts. */
     R row();
 
-    /** The row that it does not fit to. */
+    /** The row that it contradicts. */
     R other();
 
-    /** What all rows of an offer have to say alike. */
+    /** A field that must be the same in all rows of an offer. */
     enum Field {
         CURRENCY,
         MINIMUM_ORDER,
@@ -25,13 +25,13 @@ public sealed interface Conflict<R> {
     }
 
     /**
-     * A row says something else than an earlier one.
+     * A row has another value than an earlier row.
      *
      * @param other the first row of the offer
      */
     record Differs<R>(Field field, R row, R other) implements Conflict<R> {}
 
-    /** A row says the same price from the same quantity once more. */
+    /** A row repeats a price for the same quantity. */
     record SamePrice<R>(R row, R other) implements Conflict<R> {}
 
     /** A row has another price from the same quantity. */

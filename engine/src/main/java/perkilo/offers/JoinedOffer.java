@@ -11,7 +11,7 @@ import java.util.Map;
  *
  * @param offer with the prices of all its rows
  * @param rows at least one, in the order of the file
- * @param conflicts what does not fit together in them
+ * @param conflicts contradictions between them
  * @param <R> the rows
  */
 public record JoinedOffer<R extends QuotedRow>(Offer offer, List<R> rows, List<Conflict<R>> conflicts) {
@@ -41,7 +41,7 @@ public record JoinedOffer<R extends QuotedRow>(Offer offer, List<R> rows, List<C
         return rows.get(0);
     }
 
-    /** Most packs of a long list have one row, for which a list that never grows is enough. */
+    /** Most packs of a long list have one row; a list that cannot grow is enough for it. */
     private static <R> List<R> joined(List<R> before, List<R> more) {
         List<R> all = before.size() == 1 ? new ArrayList<>(before) : before;
         all.addAll(more);

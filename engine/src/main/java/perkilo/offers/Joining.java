@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.units.Measure;
 
-/** Makes one offer of the rows of its price breaks. */
+/** Joins rows with price breaks to one offer. */
 final class Joining<R extends QuotedRow> {
 
     private final List<R> rows;
@@ -93,7 +93,7 @@ final class Joining<R extends QuotedRow> {
         }
     }
 
-    /** The price of one of the pack's unit; null where the two units cannot be converted. */
+    /** The price of one of the pack's unit; null if the two units cannot be converted. */
     private @Nullable BigDecimal perUnit(Offer.PriceBreak price) {
         Measure per = price.per();
         Measure unit = first.offer().packUnit();
@@ -124,7 +124,7 @@ final class Joining<R extends QuotedRow> {
         return null;
     }
 
-    /** What the rows say, where they all say the same or nothing. */
+    /** The value that the rows agree on; blank rows are ignored. */
     private <T> @Nullable T agreed(Conflict.Field field, Function<Offer, @Nullable T> value) {
         T said = null;
         for (R row : rows) {

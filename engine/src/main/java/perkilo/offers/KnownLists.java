@@ -55,7 +55,7 @@ public final class KnownLists {
     }
 
     /**
-     * The lists of a supplier; null where they sent none.
+     * The lists of a supplier; null if they sent none.
      *
      * @param supplier by {@link Names#key}
      */
@@ -69,15 +69,15 @@ public final class KnownLists {
     }
 
     /**
-     * Offers of one list that a newer list of the supplier's lacks.
+     * Offers of one list that are missing from a newer list of the same supplier.
      *
      * @param offers of one list, at least one
-     * @param newest the list that lacks them
+     * @param newest the newer list
      */
     public record Lacking(List<Offer> offers, SupplierLists.Named newest) {}
 
     /**
-     * What newer lists lack of some offers, list by list.
+     * Those of some offers that newer lists lack, list by list.
      *
      * @param offers that could be bought
      */

@@ -16,10 +16,10 @@ import perkilo.units.Measure;
  * @param supplier the supplier's name
  * @param item the material's or component's name
  * @param packSize above zero, in {@code packUnit}
- * @param packUnit what the pack is measured in
+ * @param packUnit unit of the pack size
  * @param breaks rising by quantity, at least one
- * @param currency what the prices are in
- * @param terms what else holds for a line
+ * @param currency of the prices
+ * @param terms other terms of a line
  * @param validity the days that it is quoted for
  * @param origin the first row of the offer
  */
@@ -52,32 +52,32 @@ public record Offer(
         return multiple == null ? Figure.ONE : multiple;
     }
 
-    /** The duty on a line as a fraction; null where the supplier's holds. */
+    /** The duty on a line as a fraction; null if the supplier's applies. */
     public @Nullable Figure duty() {
         return terms.duty();
     }
 
-    /** The day it was quoted on, or is announced for; null where not known. */
+    /** The day it was quoted on, or is announced for; null if unknown. */
     public @Nullable LocalDate quotedOn() {
         return validity.quotedOn();
     }
 
-    /** The last day it holds; null where not known. */
+    /** The last day on which it is valid; null if unknown. */
     public @Nullable LocalDate validUntil() {
         return validity.validUntil();
     }
 
-    /** Whether it is quoted for later than a day. */
+    /** Whether it is quoted for a day after this one. */
     public boolean isAnnouncedOn(LocalDate day) {
         return validity.beginsAfter(day);
     }
 
-    /** Whether its last day lies before a day. */
+    /** Whether its last day is before this day. */
     public boolean isExpiredOn(LocalDate day) {
         return validity.endsBefore(day);
     }
 
-    /** Whether it can be measured in kilograms only if its item's density is known. */
+    /** Whether converting it to kilograms needs the item's density. */
     public boolean needsDensity() {
         return packUnit.kind() == Measure.Kind.VOLUME
                 || breaks.stream()
@@ -85,13 +85,13 @@ public record Offer(
                         .anyMatch(per -> per != null && per.kind() == Measure.Kind.VOLUME);
     }
 
-    /** The same offer, whose price ends with another day. */
+    /** The same offer with another last day. */
     public Offer until(LocalDate last) {
         return new Offer(
                 supplier, item, packSize, packUnit, breaks, currency, terms, new Validity(quotedOn(), last), origin);
     }
 
-    /** The pack as a person says it: {@code 25 kg}. */
+    /** The pack in words: {@code 25 kg}. */
     public String pack() {
         BigDecimal size = packSize.value().stripTrailingZeros();
         return (size.scale() < 0 ? size.setScale(0) : size).toPlainString() + " " + packUnit.symbol();
@@ -102,7 +102,7 @@ public record Offer(
      *
      * @param from in the pack unit; null for the first pack
      * @param price in the offer's currency, zero or more
-     * @param per what the price is for; null for one pack
+     * @param per the unit that the price is for; null for one pack
      * @param origin the row
      */
     public record PriceBreak(

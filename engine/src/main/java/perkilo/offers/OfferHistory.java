@@ -11,24 +11,24 @@ import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
 
 /**
- * Everything that is quoted, as seen on a day. It answers one question: which prices can be ordered at on a day?
- * {@link PackHistory} has the rules.
+ * All quotes, as seen on a day. It answers one question: at which prices can one order on a day? {@link PackHistory}
+ * has the rules.
  *
- * <p>Days before the one that it is seen on have no answer here.
+ * <p>It has no answer for earlier days.
  */
 public final class OfferHistory {
 
     private final List<Offer> quotes;
     private final LocalDate today;
-    /** Packs that more is known of than one quote: only their quotes depend on each other. */
+    /** Packs with more than one quote: only their quotes depend on each other. */
     private final Map<PackOffered, PackHistory> packs = new HashMap<>();
 
     /**
-     * Everything that is quoted.
+     * All quotes.
      *
-     * @param quotes in the order of the sheets; those that newer ones supersede too
-     * @param unpriced rows of lists that name packs without a price
-     * @param today the day that it is looked at from
+     * @param quotes in the order of the sheets; superseded ones included
+     * @param unpriced rows of lists that name a pack without a price
+     * @param today the day as seen from
      */
     public OfferHistory(Collection<Offer> quotes, Collection<Unpriced> unpriced, LocalDate today) {
         this.quotes = List.copyOf(quotes);
@@ -49,7 +49,7 @@ public final class OfferHistory {
         });
     }
 
-    /** Quotes among which no list names a pack without a price. */
+    /** A history without lists that name a pack without a price. */
     public OfferHistory(Collection<Offer> quotes, LocalDate today) {
         this(quotes, List.of(), today);
     }
@@ -60,12 +60,12 @@ public final class OfferHistory {
         return all;
     }
 
-    /** What one of the quotes is good for. */
+    /** The state of one of the quotes. */
     public QuoteLife lifeOf(Offer quote) {
         return packOf(quote).lifeOf(quote);
     }
 
-    /** The days on which orders can be placed at one of the quotes; null where there are none. */
+    /** The days on which orders can be placed at one of the quotes; null if there are none. */
     public @Nullable OrderDays orderDays(Offer quote) {
         return packOf(quote).orderDays(quote);
     }

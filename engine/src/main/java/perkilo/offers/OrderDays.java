@@ -6,11 +6,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * The days on which orders can be placed at a price.
  *
- * @param first not before the day that prices are looked at from
- * @param last null where no end is known
- * @param next the day that another price of the same pack takes over; null where none is known
- * @param endedBy the list that names the pack without a price, where that is why {@code last} comes before the day that
- *     was quoted; else null
+ * @param first not before the day from which prices are seen
+ * @param last null if no end is known
+ * @param next the day that another price of the same pack takes over; null if none is known
+ * @param endedBy the list that names the pack without a price, if {@code last} is earlier than quoted because of it;
+ *     else null
  */
 public record OrderDays(
         LocalDate first,
@@ -23,7 +23,7 @@ public record OrderDays(
         return !day.isBefore(first) && (last == null || !day.isAfter(last));
     }
 
-    /** Whether nothing can be ordered for a while between this price and the next. */
+    /** Whether there are days between this price and the next without a price. */
     public boolean leavesGap() {
         return next != null && last != null && last.plusDays(1).isBefore(next);
     }

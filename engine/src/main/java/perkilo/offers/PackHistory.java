@@ -14,15 +14,15 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One supplier's quotes for one item in one pack, as seen on a day: which of them can be ordered at, and when.
+ * One supplier's quotes for one item in one pack, as seen on a day: at which of them one can order, and when.
  *
  * <ul>
- *   <li>Of the quotes up to the day the newest counts, and hides the older ones also when it has expired. A quote
- *       without a day is older than all others. Two of one day, such as one for 10 kg and one for 10,000 g, both count.
- *   <li>A list of a supplier's that names the pack without a price withdraws all quotes that are not newer.
- *   <li>A quote of a later day is announced: it holds for orders placed from its day on, and the one before it until
- *       the day before. Where that one ends earlier still, nothing holds in between.
- *   <li>What is announced and ends before it begins holds for no order, and takes over from none.
+ *   <li>Of the quotes up to the day the newest counts, and replaces the older ones even if it has expired. A quote
+ *       without a day is older than all others. Two of the same day, such as for 10 kg and 10,000 g, both count.
+ *   <li>A supplier's list that names the pack without a price withdraws all quotes that are not newer.
+ *   <li>A quote of a later day is announced: it applies to orders placed from its day on, and the one before it until
+ *       the day before. If that one ends earlier still, there is no price in between.
+ *   <li>An announced quote that ends before it begins is never used and replaces none.
  * </ul>
  */
 public final class PackHistory {
@@ -31,7 +31,7 @@ public final class PackHistory {
     private final LocalDate today;
     private final @Nullable Offer newest;
     private final @Nullable Unpriced withdrawnBy;
-    /** The days that announced prices begin. */
+    /** The days on which announced prices begin. */
     private final NavigableSet<LocalDate> announced;
     /** Announced lists that name the pack without a price. */
     private final NavigableMap<LocalDate, Unpriced> withdrawals;
@@ -39,9 +39,9 @@ public final class PackHistory {
     /**
      * The history of a pack.
      *
-     * @param quotes of one pack, in any order; those that newer ones supersede too
+     * @param quotes of one pack, in any order; superseded ones included
      * @param unpriced rows of lists that name it without a price
-     * @param today the day that it is looked at from
+     * @param today the day as seen from
      */
     public PackHistory(List<Offer> quotes, List<Unpriced> unpriced, LocalDate today) {
         this.quotes = quotes;
@@ -63,7 +63,7 @@ public final class PackHistory {
         return newest;
     }
 
-    /** Most packs have nothing announced: a long list should not cost a tree for each. */
+    /** Most packs have no announced prices: saves a tree for each pack of a long list. */
     private static NavigableSet<LocalDate> announced(List<Offer> quotes, LocalDate today) {
         NavigableSet<LocalDate> days = null;
         for (Offer quote : quotes) {
@@ -111,7 +111,7 @@ public final class PackHistory {
         return histories;
     }
 
-    /** A list that has a price for the pack as well does not withdraw it. */
+    /** A list that also has a price for the pack does not withdraw it. */
     private static boolean withdraws(Unpriced unpriced, Offer quote) {
         return !unpriced.quotedOn().isBefore(day(quote))
                 && !unpriced.origin().file().equals(quote.origin().file());
@@ -121,7 +121,7 @@ public final class PackHistory {
         return quote.validity().day();
     }
 
-    /** What one of the quotes is good for. */
+    /** The state of one of the quotes. */
     public QuoteLife lifeOf(Offer quote) {
         if (quote.isAnnouncedOn(today)) {
             return quote.validity().isEmpty() ? new QuoteLife.Never() : new QuoteLife.Announced(days(quote), newest);
@@ -135,7 +135,7 @@ public final class PackHistory {
         return quote.isExpiredOn(today) ? new QuoteLife.Expired() : new QuoteLife.Holds(days(quote));
     }
 
-    /** The days on which orders can be placed at one of the quotes; null where there are none. */
+    /** The days on which orders can be placed at one of the quotes; null if there are none. */
     public @Nullable OrderDays orderDays(Offer quote) {
         QuoteLife life = lifeOf(quote);
         if (life instanceof QuoteLife.Holds holds) {
@@ -144,12 +144,15 @@ public final class PackHistory {
         return life instanceof QuoteLife.Announced later ? later.days() : null;
     }
 
-    /** The quotes of the newest day up to today, whatever became of them; usually one, none where all are announced. */
+    /**
+     * The quotes of the newest day up to today, expired and withdrawn ones included; usually one; none if all are
+     * announced.
+     */
     public List<Offer> newest() {
         return newest == null ? List.of() : ofDay(day(newest));
     }
 
-    /** The quotes of the day before the newest, which these superseded; none where nothing is that old. */
+    /** The quotes that the newest ones replaced: those of the day before the newest; none if there are none. */
     public List<Offer> superseded() {
         LocalDate before = null;
         for (Offer quote : quotes) {

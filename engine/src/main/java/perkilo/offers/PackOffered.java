@@ -7,12 +7,12 @@ import perkilo.names.Names;
 import perkilo.units.Measure;
 
 /**
- * What is sold by whom in which pack: what quotes of different days have in common.
+ * An item of a supplier in one pack size: what quotes of different days have in common.
  *
  * @param supplier by {@link Names#key}
  * @param item by {@link Names#key}
- * @param size in kilograms, litres or pieces, without zeros at its end, so that 10 kg and 10,000 g are one pack
- * @param kind what of it is measured
+ * @param size in kilograms, litres or pieces, without trailing zeros, so that 10 kg and 10,000 g are the same pack
+ * @param kind mass, volume or count
  */
 public record PackOffered(String supplier, String item, BigDecimal size, Measure.Kind kind) {
 
@@ -21,7 +21,7 @@ public record PackOffered(String supplier, String item, BigDecimal size, Measure
         return of(offer.supplier(), offer.item(), offer.packSize().value(), offer.packUnit());
     }
 
-    /** The pack that names and a size stand for, as they are typed. */
+    /** The pack with these names and size, as typed. */
     public static PackOffered of(String supplier, String item, BigDecimal size, Measure unit) {
         return new PackOffered(
                 Names.key(supplier),
@@ -30,7 +30,7 @@ public record PackOffered(String supplier, String item, BigDecimal size, Measure
                 unit.kind());
     }
 
-    /** Written out, as a record's own takes its milliseconds when it is first asked. */
+    /** Explicit: a generated equals and hashCode cost milliseconds at start-up (see engine/docs/measurements.md). */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof PackOffered pack

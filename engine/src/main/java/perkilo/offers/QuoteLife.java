@@ -2,27 +2,27 @@ package perkilo.offers;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a quote is good for, as seen on a day. */
+/** The state of a quote, as seen on a day. */
 public sealed interface QuoteLife {
 
-    /** It holds on the day. */
+    /** It is valid on the day. */
     record Holds(OrderDays days) implements QuoteLife {}
 
     /**
-     * It holds from a later day on.
+     * It is valid from a later day on.
      *
-     * @param before the newest quote of the pack until then; null where there is none
+     * @param before the newest quote of the pack until then; null if there is none
      */
     record Announced(OrderDays days, @Nullable Offer before) implements QuoteLife {}
 
-    /** It is announced, but ends before it begins, so that it never holds. */
+    /** It is announced, but ends before it begins, so it is never valid. */
     record Never() implements QuoteLife {}
 
     /** It is the newest, and its last day has passed. */
     record Expired() implements QuoteLife {}
 
     /**
-     * A newer quote of the pack holds, even where that one has expired.
+     * A newer quote of the pack replaces it, even if that one has expired.
      *
      * @param by the newer quote
      */

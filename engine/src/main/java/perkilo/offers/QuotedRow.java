@@ -1,8 +1,8 @@
 package perkilo.offers;
 
-/** A row that quotes one price; whoever reads it may know more of the row than its offer. */
+/** A row that quotes one price; readers may add more about the row. */
 public interface QuotedRow {
 
-    /** What the row says: an offer with one price. */
+    /** The offer of the row, with one price. */
     Offer offer();
 }

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The lists of one supplier: a list is what one file holds of his quotes, and its day is that of its newest quote. */
+/** The lists of one supplier: a list is their quotes in one file, and its day is that of its newest quote. */
 public final class SupplierLists {
 
     private final String supplier;
@@ -43,7 +43,7 @@ public final class SupplierLists {
     }
 
     /**
-     * A list as it is named to a person.
+     * A list's name and day.
      *
      * @param file its name
      * @param day of its newest quote
@@ -57,7 +57,7 @@ public final class SupplierLists {
         list.packs.add(pack);
     }
 
-    /** Whose lists they are. */
+    /** The supplier. */
     public String supplier() {
         return supplier;
     }
@@ -72,15 +72,15 @@ public final class SupplierLists {
         return count() > 0 && newestFirst().get(0).packs.contains(pack);
     }
 
-    /** Whether a pack was on the last list but one, and is not on the newest. */
+    /** Whether a pack was on the second newest list and is missing from the newest. */
     public boolean isGone(PackOffered pack) {
         return count() > 1 && !isInNewest(pack) && newestFirst().get(1).packs.contains(pack);
     }
 
     /**
-     * The newest list that takes the place of an older one: it has at least half of the items of the older one. One
-     * that has fewer is another list, or a part of one, as of a supplier who quotes item by item; that an item is not
-     * on it says nothing.
+     * The newest list that replaces an older one: it has at least half of the items of the older one. A list with fewer
+     * items is another list, or a part, such as from a supplier who quotes item by item; an item missing from it means
+     * nothing.
      *
      * @param file the older list
      */
@@ -96,7 +96,7 @@ public final class SupplierLists {
                 .map(newer -> new Named(newer.file, newer.day));
     }
 
-    /** Whether a pack is on a list that is newer than that of a file. */
+    /** Whether a pack is on a list newer than that of a file. */
     public boolean isInNewerThan(String file, PackOffered pack) {
         OneList older = byFile.get(file);
         return older != null && newerThan(older).anyMatch(newer -> newer.packs.contains(pack));

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import perkilo.origin.Origin;
 
 /**
- * A pack that a supplier's list names without a price: what they quoted for it before holds no longer.
+ * A pack that a supplier's list names without a price: their earlier quotes for it end.
  *
- * @param pack what the row names
+ * @param pack the pack in the row
  * @param quotedOn the list's day
  * @param origin the row
  */

@@ -12,7 +12,7 @@ import perkilo.offers.Offer;
 import perkilo.offers.OrderDays;
 import perkilo.origin.Finding;
 
-/** What a person should know about prices that change within a horizon. */
+/** Errors and warnings about prices that change within a horizon. */
 final class AnnouncedPrices {
 
     private final Market market;
@@ -30,7 +30,7 @@ final class AnnouncedPrices {
                 .toList();
     }
 
-    /** An error for each announced offer of an item that cannot be measured, as it needs a density. */
+    /** An error for each announced offer by volume, if the item's density is unknown. */
     List<Finding> unmeasured(Item item) {
         Material material = item.material();
         String key = Names.key(item.name());
@@ -45,12 +45,11 @@ final class AnnouncedPrices {
     private static Finding unmeasured(Offer offer) {
         return Finding.error(
                 offer.packSize().origin(),
-                "\"%s\" is sold by volume from %s on, but its density is not known; fill Density g/mL in Materials"
-                        .formatted(offer.item(), offer.quotedOn()));
+                OrderMessages.announcedNeedsDensity(offer.item(), String.valueOf(offer.quotedOn())));
     }
 
     /**
-     * A warning for each price that ends before the next one of the same pack begins: in between nothing is ordered.
+     * A warning for each price that ends before the next price of the same pack begins: no order is planned in between.
      */
     List<Finding> gaps() {
         List<Finding> gaps = new ArrayList<>();
@@ -62,8 +61,8 @@ final class AnnouncedPrices {
             if (days != null && days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
                 gaps.add(Finding.warning(
                         offer.origin(),
-                        "%s's price for \"%s\" in packs of %s ends on %s, and his next one begins on %s: nothing of it is planned to be ordered in between, ask for a quote"
-                                .formatted(offer.supplier(), offer.item(), offer.pack(), last, days.next())));
+                        OrderMessages.gapBetweenPrices(
+                                offer.supplier(), offer.item(), offer.pack(), last, String.valueOf(days.next()))));
             }
         }
         return gaps;

@@ -16,7 +16,7 @@ import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
-/** What small changes of a plan would cost, with everything else as it is. */
+/** The costs of small changes of a plan, with everything else unchanged. */
 final class ChangedPlans {
 
     private final OrderPlan plan;
@@ -41,7 +41,7 @@ final class ChangedPlans {
         return shifts;
     }
 
-    /** Each line with the next number of packs that is sold, and with those that reach its next price break. */
+    /** Each line with the next larger number of packs, and with enough packs for its next price break. */
     List<Reasons.MorePacks> morePacks() {
         List<Reasons.MorePacks> more = new ArrayList<>();
         for (int order = 0; order < plan.orders().size(); order++) {
@@ -68,7 +68,9 @@ final class ChangedPlans {
         return new Reasons.Shift(index, months, joins, moved(order, to));
     }
 
-    /** An order in another month, at the prices that hold there, together with what is ordered for it already. */
+    /**
+     * An order in another month, at the prices of that month, together with the order of that month if there is one.
+     */
     private Difference moved(SupplierOrder order, int to) {
         Map<Integer, Long> packs = new TreeMap<>();
         List<PurchasePlan.Line> lines = new ArrayList<>();
@@ -94,8 +96,8 @@ final class ChangedPlans {
         boolean inTime = horizon.firstPeriod(HorizonProblem.leadDays(order.supplier())) <= to;
         Offer offer = plan.basis().listings().get(line.quote()).offer();
         return inTime
-                ? "no price of \"%s\" in packs of %s holds then".formatted(offer.item(), offer.pack())
-                : "it cannot be here by " + horizon.firstDay(to);
+                ? WhyMessages.noPriceThen(offer.item(), offer.pack())
+                : WhyMessages.cannotArriveBy(horizon.firstDay(to).toString());
     }
 
     private Reasons.MorePacks more(int order, LineCost line, Listing listing, long packs, boolean toNextBreak) {
@@ -124,31 +126,28 @@ final class ChangedPlans {
                 true);
     }
 
-    /** What the changed plan does not keep: a first price, what is needed of an item, or a limit. */
+    /** The rule that the changed plan breaks: a first price, an item's need, or a limit. */
     private String why(PurchasePlan changed) {
-        return belowFirstPrice(changed)
-                .or(() -> missing(changed))
-                .orElse("it breaks a minimum order value or a limit on cash");
+        return belowFirstPrice(changed).or(() -> missing(changed)).orElse(WhyMessages.breaksLimit());
     }
 
-    /** The first line that is too small to have a price; a plan with such a line cannot be costed. */
+    /** The first line that is too small for the first price; a plan with such a line cannot be costed. */
     private Optional<String> belowFirstPrice(PurchasePlan changed) {
         return changed.lines().stream()
                 .filter(line -> problem.quotes().get(line.quote()).tierFor(line.packs()) < 0)
                 .findFirst()
                 .map(line -> {
                     Offer offer = plan.basis().listings().get(line.quote()).offer();
-                    return "%d × %s of \"%s\" are below the first price that holds then, which is from %s %s"
-                            .formatted(
-                                    line.packs(),
-                                    offer.pack(),
-                                    offer.item(),
-                                    Decimals.readable(offer.breaks().get(0).fromQuantity(), 3),
-                                    offer.packUnit().symbol());
+                    return WhyMessages.belowFirstPrice(
+                            line.packs(),
+                            offer.pack(),
+                            offer.item(),
+                            Decimals.readable(offer.breaks().get(0).fromQuantity(), 3),
+                            offer.packUnit().symbol());
                 });
     }
 
-    /** The first item that there would be too little of. */
+    /** The first item whose need would not be covered. */
     private Optional<String> missing(PurchasePlan changed) {
         for (int item = 0; item < plan.stock().size(); item++) {
             List<LotUse.Bought> bought = new ArrayList<>();
@@ -162,8 +161,8 @@ final class ChangedPlans {
             StockFlow flow = StockFlow.of(plan.basis().horizon(), needed, bought);
             for (int period = 0; period < problem.periods(); period++) {
                 if (flow.months().get(period).used().compareTo(needed.needed().get(period)) < 0) {
-                    return Optional.of("\"%s\" would be missing in %s"
-                            .formatted(needed.name(), plan.basis().horizon().name(period)));
+                    return Optional.of(WhyMessages.wouldBeMissing(
+                            needed.name(), plan.basis().horizon().name(period)));
                 }
             }
         }

@@ -2,23 +2,23 @@ package perkilo.orderplan;
 
 import java.math.BigDecimal;
 
-/** What another plan would come to, compared with the plan that was chosen. */
+/** The difference between another plan and the chosen plan. */
 public sealed interface Difference {
 
     /**
-     * It can be done.
+     * The other plan is possible.
      *
-     * @param cost how much more it would cost, with holding and leftovers, in home currency; below zero if less
-     * @param cash how much more would leave the bank, in home currency; below zero if less
-     * @param proven whether both plans are proven cheapest; elsewhere the other plan is the best found in the time
+     * @param cost its extra cost, with holding and leftovers, in home currency; below zero if it costs less
+     * @param cash its extra payments, in home currency; below zero if it pays less
+     * @param proven whether both plans are proven cheapest; if not, the other plan is the best found in the time
      *     allowed
      */
     record Costs(BigDecimal cost, BigDecimal cash, boolean proven) implements Difference {}
 
     /**
-     * It cannot be done.
+     * The other plan is not possible.
      *
-     * @param why in a person's words
+     * @param why a sentence for a person
      */
     record NotPossible(String why) implements Difference {}
 

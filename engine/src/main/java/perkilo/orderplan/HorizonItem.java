@@ -19,12 +19,12 @@ import perkilo.purchasing.Need;
 /**
  * An item over the horizon. Quantities are in kilograms or pieces.
  *
- * @param item as the first run that needs it has it
+ * @param item as in the first run that needs it
  * @param uses the runs that need it, in the order of the demand
  * @param needed per month, as many as the horizon has
  * @param stock on the shelf and on order, what expires first at the front
- * @param usablePeriods how many months a purchase may be used in, counting the one it arrives for;
- *     {@link Need#UNLIMITED} where no shelf life is known
+ * @param usablePeriods the number of months in which a purchase may be used, including that of its arrival;
+ *     {@link Need#UNLIMITED} if no shelf life is known
  */
 public record HorizonItem(
         Item item, List<Use> uses, List<BigDecimal> needed, List<StockOnHand> stock, int usablePeriods) {
@@ -38,12 +38,12 @@ public record HorizonItem(
     /**
      * One run's need of the item.
      *
-     * @param run who needs it
-     * @param item how much, and by which lines of the formula
+     * @param run the run
+     * @param item its quantity, and its lines in the formula
      */
     public record Use(PlannedRun run, Item item) {}
 
-    /** Every item that has to be bought for the runs, in the order in which they first need it. */
+    /** Every item that must be bought for the runs, in the order in which they first need it. */
     static List<HorizonItem> of(Market market, Horizon horizon, List<PlannedRun> runs) {
         Map<String, List<Use>> byName = new LinkedHashMap<>();
         for (PlannedRun run : runs) {
@@ -85,19 +85,19 @@ public record HorizonItem(
         return item.name();
     }
 
-    /** What is needed in all months together. */
+    /** The need of all months together. */
     public BigDecimal total() {
         return needed.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    /** The last day on which what arrives for a period may be used; null where no shelf life is known. */
+    /** The last day on which goods that arrive for a period may be used; null if no shelf life is known. */
     public @Nullable LocalDate lastDay(Horizon horizon, int period) {
         return usablePeriods == Need.UNLIMITED
                 ? null
                 : horizon.firstDay(period).plusMonths(usablePeriods).minusDays(1);
     }
 
-    /** The item as the planner sees it, with nothing charged or credited for stock. */
+    /** The item as a need for the planner, without holding cost and credit for stock. */
     Need asNeed(BigDecimal holdingPerUnit, BigDecimal creditPerUnit, BigDecimal creditable) {
         return new Need(
                 name(),

@@ -26,13 +26,13 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 
 /**
- * What has to be bought over the horizon, and who sells it.
+ * The purchase problem of a horizon: what must be bought, and who sells it.
  *
  * @param horizon the months
- * @param runs what is made, in the order of the demand
- * @param items what has to be bought for it, in the order of the problem's needs
- * @param listings behind the problem's quotes, by quote index
- * @param problem as the planner sees it
+ * @param runs in the order of the demand
+ * @param items that must be bought, in the order of the problem's needs
+ * @param listings the offers of the problem's quotes, by quote index
+ * @param problem for the planner
  */
 public record HorizonProblem(
         Horizon horizon,
@@ -82,8 +82,8 @@ public record HorizonProblem(
     }
 
     /**
-     * The quote that packs are bought at for another month: of those of the same pack that hold then, the cheapest that
-     * so many are sold at, and of equals the same; empty where none holds.
+     * The quote for buying packs for another month: of the quotes for the same pack that are valid then, the cheapest
+     * for this quantity, and of equal ones the same quote; empty if none is valid.
      */
     Optional<Integer> quoteFor(int quote, int period, long packs) {
         PackOffered pack = PackOffered.of(listings.get(quote).offer());
@@ -98,14 +98,14 @@ public record HorizonProblem(
                         Comparator.nullsLast(Comparator.naturalOrder())));
     }
 
-    /** What packs cost, in the vendor's currency; null where so few are not sold. */
+    /** The cost of packs, in the vendor's currency; null if the quantity is too small. */
     private static @Nullable BigDecimal goods(Quote quote, long packs) {
         return quote.quantity(packs).compareTo(quote.smallestLine()) < 0
                 ? null
                 : quote.goods(packs).multiply(quote.toVendorCurrency());
     }
 
-    /** What a plan buys of an item, in all months together. */
+    /** The packs of an item that a plan buys, in all months together. */
     List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
         Map<Integer, Long> packs = new TreeMap<>();
         for (PurchasePlan.Line line : plan.lines()) {
@@ -118,13 +118,13 @@ public record HorizonProblem(
         return all;
     }
 
-    /** The day from which an announced price holds; null for a price that holds on the costing date. */
+    /** The day from which an announced price is valid; null for a price that is valid on the costing date. */
     private @Nullable LocalDate announcedFor(int quote) {
         Offer offer = listings.get(quote).offer();
         return offer.isAnnouncedOn(horizon.today()) ? offer.quotedOn() : null;
     }
 
-    /** Days from order to arrival; part of a day counts as one; none where it is not known. */
+    /** Days from order to arrival; part of a day counts as one; zero if unknown. */
     public static int leadDays(Supplier supplier) {
         Figure days = supplier.leadTimeDays();
         return days == null ? 0 : days.value().setScale(0, RoundingMode.CEILING).intValueExact();
@@ -144,8 +144,8 @@ public record HorizonProblem(
     }
 
     /**
-     * How much of what is left can be used before it expires, if things go on as in the horizon: what is needed in an
-     * average month, for the shelf life less the month of arrival. Where no shelf life is known all of it can.
+     * The most of a leftover that can be used before it expires, if the need goes on as in the horizon: the need of an
+     * average month, times the shelf life less the month of arrival; without a shelf life, the whole leftover.
      */
     private static BigDecimal creditable(Market market, HorizonItem item) {
         if (item.usablePeriods() == Need.UNLIMITED) {

@@ -17,7 +17,7 @@ import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
-/** Suppliers of what is wanted of whom nobody knows how long they take: plans count on delivery at once. */
+/** Suppliers without a lead time who sell what the demand needs: plans assume that they deliver at once. */
 public final class LeadTimes {
 
     private LeadTimes() {}
@@ -49,13 +49,7 @@ public final class LeadTimes {
         Origin origin = hasRow ? supplier.origin() : offer.origin();
         return Finding.warning(
                 origin,
-                "%s has no %s: orders are planned as if delivered on the day they are placed. %s"
-                        .formatted(
-                                supplier.name(),
-                                hasRow ? "lead time" : "row in Suppliers, so no lead time is known",
-                                hasRow
-                                        ? "Fill Lead time days, with 0 where that is so"
-                                        : "Give him a row with his Lead time days"));
+                hasRow ? OrderMessages.noLeadTime(supplier.name()) : OrderMessages.notInSuppliers(supplier.name()));
     }
 
     private static Set<String> wanted(Book book) {

@@ -9,14 +9,14 @@ import perkilo.origin.Day;
 import perkilo.purchasing.LineCost;
 
 /**
- * A lot and how it is used up. Quantities are in kilograms or pieces.
+ * A lot and its use by month. Quantities are in kilograms or pieces.
  *
- * @param source where it comes from
- * @param quantity what there is at first
- * @param arrival the period it is there for; zero for what is on the shelf already; may lie beyond the last
- * @param lastPeriod the last period it can be used in; below zero if it has expired already, a large number where no
- *     shelf life is known
- * @param lastDay the last day it may be used; null where no shelf life is known
+ * @param source stock, goods on order, or a purchase
+ * @param quantity at first
+ * @param arrival the first period in which it is there; zero if it is on the shelf; may be after the last
+ * @param lastPeriod the last period it can be used in; below zero if it has expired already, a large number if no shelf
+ *     life is known
+ * @param lastDay the last day it may be used; null if no shelf life is known
  * @param used per period
  */
 public record LotUse(
@@ -31,7 +31,7 @@ public record LotUse(
         used = List.copyOf(used);
     }
 
-    /** Where a lot comes from. */
+    /** The source of a lot. */
     public sealed interface Source {}
 
     /**
@@ -44,7 +44,7 @@ public record LotUse(
     /**
      * It is bought in the plan.
      *
-     * @param line what is bought
+     * @param line of the plan
      * @param listing the offer
      */
     public record Bought(LineCost line, Listing listing) implements Source {}
@@ -79,14 +79,14 @@ public record LotUse(
         return arrival <= period && period <= lastPeriod;
     }
 
-    /** What is not used by the end of the horizon. */
+    /** The quantity not used by the end of the horizon. */
     public BigDecimal left() {
         return used.stream().reduce(quantity, BigDecimal::subtract);
     }
 
     /**
-     * The period at whose end what is not used is given up: the last one it can be used in, or the first where it has
-     * expired already.
+     * The period at whose end the rest is given up: the last one in which it can be used, or that of its arrival if it
+     * has expired by then.
      */
     public int givenUpIn() {
         return Math.max(arrival, lastPeriod);
@@ -97,7 +97,7 @@ public record LotUse(
         return arrivesIn(horizon) && outlives(horizon) && left().signum() > 0;
     }
 
-    /** Whether what is not used can still be used after the horizon; also of what arrives only then. */
+    /** Whether it can still be used after the horizon; also for lots that arrive only then. */
     public boolean outlives(Horizon horizon) {
         return lastPeriod >= horizon.periods();
     }

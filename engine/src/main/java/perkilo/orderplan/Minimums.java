@@ -31,11 +31,11 @@ final class Minimums {
     }
 
     /**
-     * One of them.
+     * A pack size or a minimum.
      *
-     * @param stated in a person's words
+     * @param stated the minimum in words
      * @param relaxed the problem without it, quotes in the same order
-     * @param atStake roughly what it may cost, in home currency: what is left over, or the order's minimum
+     * @param atStake the most it is likely to cost, in home currency: the leftover, or the order's minimum
      */
     record Candidate(
             Reasons.Minimum.Kind kind,
@@ -45,7 +45,7 @@ final class Minimums {
             PurchaseProblem relaxed,
             BigDecimal atStake) {}
 
-    /** All of them, those with most at stake at the front. */
+    /** All pack sizes and minimums, those with most at stake first. */
     List<Candidate> candidates() {
         List<Candidate> candidates = new ArrayList<>();
         List<Integer> used = plan.plan().lines().stream()
@@ -115,7 +115,7 @@ final class Minimums {
                 new Candidate(kind, listing.supplier(), listing, stated, problem(problem.vendors(), quotes), atStake));
     }
 
-    /** What is bought of an item and not used: left over, or expired. */
+    /** The quantity of an item that is bought and not used: left over, or expired. */
     private BigDecimal excess(int item) {
         return plan.stock().get(item).lots().stream()
                 .filter(LotUse::isBought)
@@ -130,7 +130,7 @@ final class Minimums {
                         && quote.quantity(line.packs() - quote.multiple()).compareTo(quote.minimum()) < 0);
     }
 
-    /** Pieces are not cut. */
+    /** Whether a tenth of a pack is possible: pieces are not cut. */
     private static boolean hasTenths(Quote quote, Listing listing) {
         return !listing.isByPiece() || quote.packSize().remainder(TEN).signum() == 0;
     }

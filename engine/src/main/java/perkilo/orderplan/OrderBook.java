@@ -3,7 +3,6 @@ package perkilo.orderplan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import perkilo.costing.Market;
 import perkilo.costing.Unsold;
@@ -35,7 +34,7 @@ public final class OrderBook {
      * Plans all orders for the demand of a book.
      *
      * @param book free of errors
-     * @return the plan, or all that stands in its way
+     * @return the plan, or everything that prevents one
      */
     public OrderOutcome plan(Book book) {
         List<Finding> badDemand = Horizon.problems(book);
@@ -53,7 +52,7 @@ public final class OrderBook {
         return unsupplied.isEmpty() ? search(market, basis) : new OrderOutcome.NoPlan(unsupplied, false);
     }
 
-    /** Stock and announced prices of what is needed, in units that do not fit it. */
+    /** Errors about stock and announced prices in units that do not fit the item. */
     private static List<Finding> unmeasured(Market market, HorizonProblem basis) {
         List<Finding> problems = new ArrayList<>();
         AnnouncedPrices announced = new AnnouncedPrices(market, basis);
@@ -64,7 +63,7 @@ public final class OrderBook {
         return problems;
     }
 
-    /** What nobody sells although the shelf does not cover it, and what cannot be there in time. */
+    /** Errors about items that the stock does not cover and that have no offer, or cannot arrive in time. */
     private static List<Finding> unsupplied(Market market, HorizonProblem basis) {
         Set<Finding> problems = new LinkedHashSet<>();
         for (int index = 0; index < basis.items().size(); index++) {
@@ -92,8 +91,7 @@ public final class OrderBook {
             problems.addAll(new AnnouncedPrices(market, basis).gaps());
             return new OrderOutcome.NoPlan(problems, false);
         }
-        return new OrderOutcome.NoPlan(
-                List.of(Finding.error(Origin.NONE, "no plan of orders was found in the time allowed")), false);
+        return new OrderOutcome.NoPlan(List.of(Finding.error(Origin.NONE, OrderMessages.noPlanInTime())), false);
     }
 
     private static OrderOutcome planned(Market market, OrderPlan plan) {
@@ -102,10 +100,9 @@ public final class OrderBook {
 
     private static Finding problem(HorizonProblem basis, PlanOutcome.Shortfall shortfall) {
         String when = basis.horizon().name(shortfall.period());
-        String remedy = shortfall.remedy().isEmpty() ? "" : " " + sentence(shortfall.remedy());
-        String reason = shortfall.remedy().isEmpty() ? shortfall.reason() : ended(shortfall.reason());
         if (shortfall.item() < 0) {
-            return Finding.error(Origin.NONE, "orders for %s: %s%s".formatted(when, reason, remedy));
+            return Finding.error(
+                    Origin.NONE, OrderMessages.shortfallOfOrders(when, shortfall.reason(), shortfall.remedy()));
         }
         HorizonItem item = basis.items().get(shortfall.item());
         Origin origin = item.uses().stream()
@@ -115,14 +112,7 @@ public final class OrderBook {
                 .run()
                 .demand()
                 .origin();
-        return Finding.error(origin, "\"%s\" in %s: %s%s".formatted(item.name(), when, reason, remedy));
-    }
-
-    private static String sentence(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + ended(words.substring(1));
-    }
-
-    private static String ended(String words) {
-        return words.endsWith(".") ? words : words + ".";
+        return Finding.error(
+                origin, OrderMessages.shortfallOfItem(item.name(), when, shortfall.reason(), shortfall.remedy()));
     }
 }

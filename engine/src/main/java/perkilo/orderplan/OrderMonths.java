@@ -8,24 +8,23 @@ import perkilo.offers.OfferHistory;
 import perkilo.offers.OrderDays;
 
 /**
- * The months that an offer can be ordered for.
+ * The months for which an offer can be ordered.
  *
- * <p>What counts is the day that the order is placed on: not before the costing date, not before the day of the quote,
- * and not after the last day on which an order can be placed at this price. Usually that is the supplier's lead time
- * before the month begins; where the price has gone by then, the order is placed on its last day, and serves the first
- * month that begins when the goods can be there. A price that ends without another to follow is planned with beyond its
- * end.
+ * <p>The day of the order decides: not before the costing date, not before the day of the quote, and not after the last
+ * day on which an order can be placed at this price. Usually the day is the supplier's lead time before the month
+ * begins; if the price has ended by then, the order is placed on the last day of the price, for the first month that
+ * begins when the goods can be there. A price that ends without a next price is used beyond its end.
  *
  * @param first the first period
- * @param last the last period; before the first where there is none
- * @param heldUntil the last period whose order is placed before the offer ends; −1 where it ends before the first
+ * @param last the last period; before the first if there is none
+ * @param heldUntil the last period whose order is placed before the offer ends; −1 if it ends before the first
  */
 record OrderMonths(int first, int last, int heldUntil) {
 
     /** No month. */
     static final OrderMonths NONE = new OrderMonths(0, -1, -1);
 
-    /** The months of an offer that can be ordered at on the costing date or later. */
+    /** The months of an offer that is valid for orders on the costing date or later. */
     static OrderMonths of(Horizon horizon, Listing listing, OrderDays days) {
         int lead = HorizonProblem.leadDays(listing.supplier());
         int first = horizon.firstPeriodFrom(arrival(horizon, listing));
@@ -38,7 +37,7 @@ record OrderMonths(int first, int last, int heldUntil) {
         return new OrderMonths(first, horizon.periods() - 1, lastPeriod(horizon, lead, end));
     }
 
-    /** The last day to place an order of several offers for a period, so that each of their prices holds. */
+    /** The last day to place an order of several offers for a period, so that each of their prices is valid. */
     static LocalDate orderBy(Horizon horizon, int period, List<Listing> listings, OfferHistory prices) {
         LocalDate earliest = LocalDate.MAX;
         for (Listing listing : listings) {
@@ -60,13 +59,13 @@ record OrderMonths(int first, int last, int heldUntil) {
         return period;
     }
 
-    /** The first day that an order can be placed on at an offer's price. */
+    /** The first day on which an order can be placed at an offer's price. */
     static LocalDate firstOrderDay(Horizon horizon, Offer offer) {
         LocalDate quoted = offer.quotedOn();
         return quoted != null && offer.isAnnouncedOn(horizon.today()) ? quoted : horizon.today();
     }
 
-    /** The first day that goods at an offer's price can be there. */
+    /** The first day on which goods at an offer's price can arrive. */
     static LocalDate arrival(Horizon horizon, Listing listing) {
         return firstOrderDay(horizon, listing.offer()).plusDays(HorizonProblem.leadDays(listing.supplier()));
     }

@@ -5,17 +5,17 @@ import perkilo.costing.Market;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 
-/** What planning the orders of a book came to. */
+/** The result of planning the orders of a book. */
 public sealed interface OrderOutcome {
 
-    /** What was found on the way. */
+    /** Everything found while planning. */
     List<Finding> findings();
 
     /**
-     * Everything that is wanted can be made in its month.
+     * All demand can be made in its month.
      *
-     * @param book what was planned for
-     * @param market who sells what on the costing date
+     * @param book the planned book
+     * @param market the offers
      * @param plan what to order
      * @param findings warnings and notes
      */
@@ -27,10 +27,10 @@ public sealed interface OrderOutcome {
     }
 
     /**
-     * Something cannot be bought, or not in time, or there is nothing to plan for.
+     * Something cannot be bought at all or in time, or there is no demand.
      *
-     * @param findings what, and why; at least one is an error
-     * @param badInput whether the book itself is wrong, rather than that no plan exists
+     * @param findings the problems; at least one is an error
+     * @param badInput whether the book itself is wrong; if false, no plan exists
      */
     record NoPlan(List<Finding> findings, boolean badInput) implements OrderOutcome {
 

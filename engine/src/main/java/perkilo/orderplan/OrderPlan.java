@@ -8,19 +8,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import perkilo.costing.Market;
+import perkilo.origin.Counted;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PurchasePlan;
 
 /**
- * What to order over the horizon, and what becomes of it.
+ * The orders of a horizon, and the stock that follows from them.
  *
- * @param basis what had to be bought, and who sells it
- * @param plan what is bought
- * @param cost what that costs, in home currency
+ * @param basis the purchase problem
+ * @param plan the purchases
+ * @param cost of the purchases, in home currency
  * @param bound no plan costs less than this, in home currency
  * @param proven whether no plan is cheaper
- * @param orders by the day they have to be placed, then by month and supplier
+ * @param orders by the last day to place them, then by month and supplier
  * @param stock the stock of each item, in the order of the items
  */
 public record OrderPlan(
@@ -63,53 +64,49 @@ public record OrderPlan(
                 .toList();
     }
 
-    /** The months that are planned for. */
+    /** The planned months. */
     public List<YearMonth> months() {
         return basis.horizon().months();
     }
 
-    /** What is bought of an item for a month: one line for each pack size and supplier. */
+    /** The purchases of an item for a month: one line for each pack size and supplier. */
     public List<LineCost> purchases(int item, int period) {
         return linesOf(basis, cost, item).stream()
                 .filter(line -> line.line().period() == period)
                 .toList();
     }
 
-    /** The order that has to be placed first; empty where nothing has to be bought. */
+    /** The order that must be placed first; empty if there is none. */
     public Optional<SupplierOrder> next() {
         return orders.stream().findFirst();
     }
 
-    /** How many suppliers get an order. */
+    /** The number of suppliers who get an order. */
     public long suppliers() {
         return cost.orders().stream().map(order -> order.vendor()).distinct().count();
     }
 
-    /** What leaves the bank, in home currency. */
+    /** All payments for the orders, in home currency. */
     public BigDecimal outlay() {
         return cost.outlay();
     }
 
-    /** How far the plan may be from the cheapest, in home currency. */
+    /** The most that a cheaper plan could save, in home currency. */
     public BigDecimal gap() {
         return cost.objective().subtract(bound).max(BigDecimal.ZERO);
     }
 
-    /** The plan in one sentence: how many orders, to whom, for how much, and which comes next. */
+    /** The plan in one sentence: orders, suppliers, payments, and the next order. */
     public String answer(String home) {
         return next().map(first -> "%s to %s, %s %s; next: order from %s by %s"
                         .formatted(
-                                counted(orders.size(), "order"),
-                                counted(suppliers(), "supplier"),
+                                Counted.of(orders.size(), "order"),
+                                Counted.of(suppliers(), "supplier"),
                                 Quantities.amount(outlay()),
                                 home,
                                 first.supplier().name(),
                                 day(first.orderBy())))
                 .orElse("Nothing has to be ordered: the stock covers all that is needed");
-    }
-
-    private static String counted(long count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static String day(LocalDate day) {

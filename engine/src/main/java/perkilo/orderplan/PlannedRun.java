@@ -6,11 +6,11 @@ import perkilo.model.Demand;
 import perkilo.model.Run;
 
 /**
- * A row of the demand as the run that makes it.
+ * The run for a row of the demand.
  *
- * @param demand what is wanted by when
- * @param period the month it is made in
- * @param needs what the run makes and needs
+ * @param demand the row
+ * @param period the month of the run
+ * @param needs of the run
  */
 public record PlannedRun(Demand demand, int period, RunNeeds needs) {
 

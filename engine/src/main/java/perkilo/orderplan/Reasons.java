@@ -9,14 +9,14 @@ import perkilo.model.Supplier;
 import perkilo.purchasing.LineCost;
 
 /**
- * Why a plan is as it is: what else could have been done, and what that would cost.
+ * The reasons for a plan: the alternatives, and their costs.
  *
- * @param items what doing without each chosen offer would cost; those that cost most at the front
- * @param suppliers what doing without each supplier would cost; those that get most at the front
- * @param shifts what each order would cost a month earlier or later
- * @param lines what more packs of each line would cost
- * @param minimums which packs and minimums cost most, the dearest at the front; at most ten
- * @param leftOut questions that were not asked, so that an answer comes in good time
+ * @param items the cost of not using each chosen offer; the most expensive items first
+ * @param suppliers the cost of not using each supplier; those who are paid most first
+ * @param shifts the cost of each order a month earlier or later
+ * @param lines the cost of more packs of each line
+ * @param minimums the packs and minimums that cost most, the most expensive first; at most ten
+ * @param leftOut number of questions that were not asked, to save time
  */
 public record Reasons(
         List<NextBest> items,
@@ -26,7 +26,7 @@ public record Reasons(
         List<Minimum> minimums,
         int leftOut) {
 
-    /** Nothing was asked. */
+    /** No questions were asked. */
     public static final Reasons NONE = new Reasons(List.of(), List.of(), List.of(), List.of(), List.of(), 0);
 
     public Reasons {
@@ -37,7 +37,7 @@ public record Reasons(
         minimums = List.copyOf(minimums);
     }
 
-    /** Whether nothing was asked, or nothing could be. */
+    /** Whether there are no answers. */
     public boolean isEmpty() {
         return items.isEmpty() && suppliers.isEmpty() && shifts.isEmpty() && lines.isEmpty() && minimums.isEmpty();
     }
@@ -46,13 +46,13 @@ public record Reasons(
      * Packs of one offer, in all months together.
      *
      * @param listing the offer
-     * @param packs how many
-     * @param from the day from which the price holds, if that is announced for later than the costing date; or null
+     * @param packs the number of packs
+     * @param from the day from which the price is valid, if it is announced for after the costing date; or null
      */
     public record Packs(
             Listing listing, long packs, @Nullable LocalDate from) {
 
-        /** As a person says it: {@code 3 × 25 kg from Oleo}, and {@code at the price of} a day that is announced. */
+        /** In words: {@code 3 × 25 kg from Oleo}; {@code at the price of} a day, if the price is announced. */
         public String words() {
             return "%s × %s from %s%s"
                     .formatted(
@@ -67,8 +67,8 @@ public record Reasons(
      * A new plan in which an item's chosen offer may not be used.
      *
      * @param item index of the item
-     * @param chosen what is bought of it from that offer
-     * @param instead what would be bought of the item from all others
+     * @param chosen the packs bought from that offer
+     * @param instead the packs bought from all other offers
      * @param difference of the new plan
      */
     public record NextBest(int item, Packs chosen, List<Packs> instead, Difference difference) {
@@ -79,17 +79,17 @@ public record Reasons(
     }
 
     /**
-     * A new plan in which a supplier gets no order: what the supplier is worth.
+     * A new plan in which a supplier gets no order: the value of this supplier.
      *
-     * @param supplier who
-     * @param orders how many orders the plan has for this supplier
-     * @param landed what they cost, in home currency
+     * @param supplier who gets no order
+     * @param orders number of the supplier's orders in the plan
+     * @param landed their cost, in home currency
      * @param difference of the new plan
      */
     public record Without(Supplier supplier, int orders, BigDecimal landed, Difference difference) {}
 
     /**
-     * The same plan with an order a month earlier or later, together with what is ordered there already.
+     * The same plan with an order a month earlier or later, together with the order of that month if there is one.
      *
      * @param order index among the plan's orders
      * @param months −1 or 1
@@ -102,10 +102,10 @@ public record Reasons(
      * The same plan with more packs of one line.
      *
      * @param order index among the plan's orders
-     * @param line what is bought
+     * @param line of the plan
      * @param listing the offer
-     * @param packs how many it would then be
-     * @param toNextBreak whether that is where the next price break begins; elsewhere it is the next number of packs
+     * @param packs the larger number of packs
+     * @param toNextBreak whether this number reaches the next price break; otherwise it is the next number of packs
      *     that is sold
      * @param difference of the changed plan
      */
@@ -115,12 +115,12 @@ public record Reasons(
     /**
      * A new plan without a minimum.
      *
-     * @param kind what is left out
-     * @param supplier whose it is
+     * @param kind of the minimum
+     * @param supplier who sets it
      * @param listing the offer that it belongs to; null for an order value
-     * @param stated the minimum in a person's words
-     * @param saves what a plan without it costs less, in home currency
-     * @param cash what it ties up: how much less would leave the bank, in home currency
+     * @param stated the minimum in words
+     * @param saves the saving of a plan without it, in home currency
+     * @param cash payments saved by a plan without it, in home currency
      * @param proven whether both plans are proven cheapest
      */
     public record Minimum(
@@ -132,11 +132,11 @@ public record Reasons(
             BigDecimal cash,
             boolean proven) {
 
-        /** What a supplier insists on. */
+        /** A kind of minimum. */
         public enum Kind {
             /** The smallest line of an offer. */
             MINIMUM_ORDER("minimum order"),
-            /** Packs are sold by so many. */
+            /** Packs are sold in multiples. */
             ORDER_MULTIPLE("order multiple"),
             /** The size of a pack; the new plan may buy tenths of it. */
             PACK("pack size"),
@@ -149,7 +149,7 @@ public record Reasons(
                 this.words = words;
             }
 
-            /** As a person says it. */
+            /** The kind in words. */
             public String words() {
                 return words;
             }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
+import perkilo.costing.CostMessages;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
@@ -17,7 +18,7 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.SearchLimits;
 
-/** Plans again under another rule, and compares. */
+/** Plans again under another rule, and compares the plans. */
 final class Replanning {
 
     private final PlanPurchases planner;
@@ -35,10 +36,10 @@ final class Replanning {
     }
 
     /**
-     * What came of it.
+     * The result of planning again.
      *
-     * @param plan over the quotes of the problem that was chosen for; empty where there is none
-     * @param difference to the chosen plan
+     * @param plan in terms of the quotes of the original problem; empty if there is none
+     * @param difference from the chosen plan
      */
     record Answer(Optional<PurchasePlan> plan, Difference difference) {}
 
@@ -56,8 +57,7 @@ final class Replanning {
         Set<String> unsold = unsold(quotes);
         if (!unsold.isEmpty()) {
             return new Answer(
-                    Optional.empty(),
-                    new Difference.NotPossible("nobody else sells " + String.join(", ", unsold) + " in time"));
+                    Optional.empty(), new Difference.NotPossible(WhyMessages.noOtherOffer(List.copyOf(unsold))));
         }
         return ask(
                 new PurchaseProblem(
@@ -85,7 +85,7 @@ final class Replanning {
         for (int item = 0; item < basis.items().size(); item++) {
             boolean missing = basis.problem().needs().get(item).net().stream().anyMatch(net -> net.signum() > 0);
             if (missing && !sold.contains(item)) {
-                unsold.add("\"" + basis.items().get(item).name() + "\"");
+                unsold.add(basis.items().get(item).name());
             }
         }
         return unsold;
@@ -124,12 +124,11 @@ final class Replanning {
     }
 
     private String why(PlanOutcome.Shortfall shortfall) {
-        return shortfall.item() < 0
-                ? shortfall.reason()
-                : "\"%s\" in %s: %s"
-                        .formatted(
-                                basis.items().get(shortfall.item()).name(),
-                                basis.horizon().name(shortfall.period()),
-                                shortfall.reason());
+        if (shortfall.item() < 0) {
+            return CostMessages.shortfall(shortfall.reason(), "");
+        }
+        String item = basis.items().get(shortfall.item()).name();
+        String when = basis.horizon().name(shortfall.period());
+        return OrderMessages.shortfallOfItem(item, when, shortfall.reason(), "");
     }
 }

@@ -14,8 +14,8 @@ import perkilo.purchasing.Need;
  * The stock of one item, month by month. Quantities are in kilograms or pieces.
  *
  * @param item the item
- * @param lots what is on the shelf, on order, and bought, in the order in which they are used: by the last month they
- *     can be used in, what is bought after the rest, then by arrival
+ * @param lots what is on the shelf, on order, and bought, in the order of use: by the last month in which they can be
+ *     used, purchases after the rest, then by arrival
  * @param months as many as the horizon has
  */
 public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months) {
@@ -28,13 +28,13 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
     /**
      * One month.
      *
-     * @param opening what can be used, or has just expired, at its start
-     * @param delivered what arrives for it of goods that were on order at the start
-     * @param bought what arrives for it of what the plan buys
-     * @param used what is used in it
-     * @param expired what could be used in it for the last time and was not
-     * @param closing {@code opening + delivered + bought − used − expired}: what can be used later
-     * @param onShelf what lies on the shelf at its end with what has expired: holding is charged on that
+     * @param opening stock at its start that can be used or has just expired
+     * @param delivered goods on order that arrive for it
+     * @param bought purchases that arrive for it
+     * @param used in it
+     * @param expired what expires unused in it
+     * @param closing {@code opening + delivered + bought − used − expired}: stock that can be used later
+     * @param onShelf stock at its end with expired goods: the basis of the holding cost
      */
     public record Month(
             BigDecimal opening,
@@ -45,7 +45,7 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
             BigDecimal closing,
             BigDecimal onShelf) {}
 
-    /** Uses up the lots of an item month by month: of all that can be used, what expires first. */
+    /** Uses the lots of an item month by month: of all usable lots, the one that expires first. */
     static StockFlow of(Horizon horizon, HorizonItem item, List<LotUse.Bought> purchases) {
         List<LotUse> lots = new ArrayList<>();
         item.stock().forEach(stock -> lots.add(unused(stock)));
@@ -57,12 +57,12 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
         return new StockFlow(item, used, months(horizon, used));
     }
 
-    /** What is there at the end of the horizon and can be used later. */
+    /** The stock at the end of the horizon that can be used later. */
     public List<LotUse> leftovers(Horizon horizon) {
         return lots.stream().filter(lot -> lot.isLeftAfter(horizon)).toList();
     }
 
-    /** What was on order at the start, in the order of its arrival. */
+    /** The lots that were on order at the start, by arrival. */
     public List<LotUse> onOrder() {
         return lots.stream()
                 .filter(LotUse::isOnOrder)

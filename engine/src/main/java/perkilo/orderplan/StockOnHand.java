@@ -22,11 +22,12 @@ import perkilo.units.Measure;
  *
  * @param lot its row
  * @param quantity in kilograms or pieces
- * @param arrival the month that it is there for: the first where it is on the shelf or overdue; may lie beyond the last
- * @param lastDay the last day it may be used: as typed, else goods on order keep for the material's shelf life from the
- *     day they arrive; null where that is not known
- * @param usablePeriods how many months from its arrival on it may be used in: those that end on or before its last day;
- *     {@link Need#UNLIMITED} where no last day is known
+ * @param arrival the first month in which it is there: the first of all if on the shelf or overdue; may be after the
+ *     last
+ * @param lastDay the last day it may be used: as typed; else, for goods on order, the end of the material's shelf life
+ *     from their arrival; null if unknown
+ * @param usablePeriods the number of months, from its arrival on, in which it may be used: those that end on or before
+ *     its last day; {@link Need#UNLIMITED} if no last day is known
  */
 public record StockOnHand(
         StockLot lot,
@@ -35,7 +36,7 @@ public record StockOnHand(
         @Nullable LocalDate lastDay,
         int usablePeriods) {
 
-    /** The lots of an item, what expires first at the front, then in the order of the sheet. */
+    /** The lots of an item, those that expire first at the front, then in the order of the sheet. */
     static List<StockOnHand> of(Book book, Horizon horizon, Item item) {
         String key = Names.key(item.name());
         return book.stock().stream()
@@ -68,7 +69,7 @@ public record StockOnHand(
         return arrives.plusMonths(months).minusDays(1);
     }
 
-    /** An error for each lot of an item that is measured in a unit that does not fit it. */
+    /** An error for each lot whose unit does not fit its item. */
     static List<Finding> problems(Book book, Item item) {
         String key = Names.key(item.name());
         return book.stock().stream()
@@ -78,12 +79,12 @@ public record StockOnHand(
                 .toList();
     }
 
-    /** The lot as the planner sees it. */
+    /** The lot for the planner. */
     Need.Lot asLot() {
         return new Need.Lot(quantity, arrival, usablePeriods);
     }
 
-    /** The material's density; null for a component, and where it is not known. */
+    /** The material's density; null for a component, or if unknown. */
     public static @Nullable Figure density(Item item) {
         Material material = item.material();
         return material == null ? null : material.density();
@@ -100,9 +101,7 @@ public record StockOnHand(
 
     private static String misfit(StockLot lot, Item item) {
         return lot.unit().kind() == Measure.Kind.VOLUME && item.isMaterial()
-                ? "the stock of \"%s\" is in %s, and its density is not known. Give its density on the Materials sheet, or its weight here."
-                        .formatted(item.name(), lot.unit().symbol())
-                : "the stock of \"%s\" is in %s, but it is needed in %s. Correct the unit."
-                        .formatted(item.name(), lot.unit().symbol(), item.isMaterial() ? "kg" : "pieces");
+                ? OrderMessages.stockNeedsDensity(item.name(), lot.unit().symbol())
+                : OrderMessages.stockInOtherUnit(item.name(), lot.unit().symbol(), item.isMaterial() ? "kg" : "pieces");
     }
 }

@@ -12,13 +12,13 @@ import perkilo.purchasing.OrderCost;
 /**
  * An order to one supplier for one month.
  *
- * @param supplier to whom
- * @param period the month it is for
+ * @param supplier who gets it
+ * @param period the month of the goods
  * @param orderBy the last day to place it: the supplier's lead time before {@code neededBy}, and not after the last day
- *     of a price in it that another one follows
- * @param neededBy the first day of the month it is for
- * @param cost what it costs, in the supplier's currency; landed in home currency
- * @param listings the offers behind the lines, as many as lines, in the same order
+ *     of a price in it that has a next price
+ * @param neededBy the first day of that month
+ * @param cost in the supplier's currency; landed in home currency
+ * @param listings the offers of the lines, as many as lines, in the same order
  */
 public record SupplierOrder(
         Supplier supplier, int period, LocalDate orderBy, LocalDate neededBy, OrderCost cost, List<Listing> listings) {
@@ -41,12 +41,12 @@ public record SupplierOrder(
                 listings);
     }
 
-    /** What is paid for it all told, in home currency. */
+    /** The total payment for it, in home currency. */
     public BigDecimal landed() {
         return cost.landed();
     }
 
-    /** The lines whose prices begin only after the order has to be placed for the sake of another line, by index. */
+    /** The lines whose prices begin only after the order must be placed because of another line, by index. */
     List<Integer> notYetOffered() {
         return IntStream.range(0, listings.size())
                 .filter(index -> listings.get(index).offer().isAnnouncedOn(orderBy))
@@ -54,7 +54,7 @@ public record SupplierOrder(
                 .toList();
     }
 
-    /** The lines whose offers hold no longer when the order has to be placed, by index. */
+    /** The lines whose offers have expired when the order must be placed, by index. */
     List<Integer> expiredOffers() {
         return IntStream.range(0, listings.size())
                 .filter(index -> listings.get(index).offer().isExpiredOn(orderBy))

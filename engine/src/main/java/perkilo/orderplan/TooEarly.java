@@ -1,6 +1,7 @@
 package perkilo.orderplan;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -8,10 +9,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
-import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 
-/** Months that come too soon: what is needed in them cannot be there in time. */
+/** Months whose goods cannot arrive in time. */
 final class TooEarly {
 
     private final Market market;
@@ -25,8 +25,8 @@ final class TooEarly {
     }
 
     /**
-     * An error for each item that the shelf does not cover in a month, and that no supplier delivers by that month's
-     * first day. It names the months, the supplier who is fastest, and the first day that he can be there.
+     * An error for each item that the stock does not cover in a month, and that no supplier delivers by that month's
+     * first day. It names the months, the fastest supplier, and the first day on which they can deliver.
      */
     List<Finding> problems() {
         List<Finding> problems = new ArrayList<>();
@@ -68,35 +68,31 @@ final class TooEarly {
                 .filter(one -> periods.contains(one.run().period()))
                 .findFirst()
                 .orElse(item.uses().get(0));
-        return Finding.error(
-                use.run().demand().origin(),
-                ("\"%s\" cannot be there in time for %s: %s are missing, and the earliest is %s from %s, ordered on %s."
-                                + " Goods have to be there on the first of the month they are used in; make it in %s or"
-                                + " later, or find a supplier with a shorter lead time.%s")
-                        .formatted(
-                                item.name(),
-                                months,
-                                Quantities.of(quantity, item),
-                                OrderMonths.arrival(horizon, fastest),
-                                fastest.supplier().name(),
-                                ordered(fastest.offer()),
-                                horizon.name(first),
-                                onOrder(item, periods.get(0))));
+        List<String> sentences = new ArrayList<>();
+        sentences.add(OrderMessages.cannotArrive(item.name(), months, Quantities.of(quantity, item)));
+        sentences.add(earliest(fastest));
+        sentences.add(OrderMessages.planForLater(horizon.name(first)));
+        sentences.addAll(onOrder(item, periods.get(0)));
+        String text = String.join(" ", sentences);
+        return Finding.error(use.run().demand().origin(), text);
     }
 
-    /** What is on order and comes later than it is needed. */
-    private String onOrder(HorizonItem item, int from) {
+    private String earliest(Listing fastest) {
+        LocalDate arrival = OrderMonths.arrival(horizon, fastest);
+        LocalDate ordered = OrderMonths.firstOrderDay(horizon, fastest.offer());
+        String supplier = fastest.supplier().name();
+        return fastest.offer().isAnnouncedOn(horizon.today())
+                ? OrderMessages.earliestOnceAnnounced(arrival, supplier, ordered)
+                : OrderMessages.earliest(arrival, supplier, ordered);
+    }
+
+    /** A sentence for each lot on order that arrives too late. */
+    private static List<String> onOrder(HorizonItem item, int from) {
         return item.stock().stream()
                 .filter(stock -> stock.lot().isOnOrder() && stock.arrival() > from)
-                .map(stock -> " %s are on order, but expected only on %s."
-                        .formatted(
-                                Quantities.of(stock.quantity(), item),
-                                stock.lot().expected()))
-                .collect(Collectors.joining());
-    }
-
-    private String ordered(Offer offer) {
-        String day = OrderMonths.firstOrderDay(horizon, offer).toString();
-        return offer.isAnnouncedOn(horizon.today()) ? day + ", when the price holds that he has announced" : day;
+                .map(stock -> OrderMessages.onOrderTooLate(
+                        Quantities.of(stock.quantity(), item),
+                        String.valueOf(stock.lot().expected())))
+                .toList();
     }
 }

@@ -14,11 +14,11 @@ import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
 
 /**
- * Answers why a plan is as it is, by asking what else could have been done.
+ * Finds the reasons for a plan by computing its alternatives.
  *
- * <p>What a plan without something would cost is found by planning again without it. What a change of the plan would
- * cost, with everything else as it is, is computed exactly. The same book gets the same questions on every machine;
- * only where time runs out some are left without an answer.
+ * <p>To cost a plan without an offer, supplier or minimum, it plans again. The cost of a change, with everything else
+ * unchanged, is computed exactly. The same book gets the same questions on every machine; if time runs out, some stay
+ * without an answer.
  */
 public final class WhyThis {
 
@@ -29,10 +29,10 @@ public final class WhyThis {
     private final Limits limits;
 
     /**
-     * Answers with a planner.
+     * Answers from a planner.
      *
      * @param planner finds the other plans
-     * @param limits how much is asked
+     * @param limits of the questions
      */
     public WhyThis(PlanPurchases planner, Limits limits) {
         this.planner = planner;
@@ -40,23 +40,23 @@ public final class WhyThis {
     }
 
     /**
-     * How much is asked.
+     * The limits of the questions.
      *
      * @param each for one new plan
-     * @param inAll the longest that all new plans may take
-     * @param items how many items are asked about
-     * @param suppliers how many suppliers
-     * @param minimums how many packs and minimums
+     * @param inAll for all new plans together
+     * @param items the most items
+     * @param suppliers the most suppliers
+     * @param minimums the most packs and minimums
      */
     public record Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
 
-        /** The things that cost most, with a sixth of the time for each new plan at the longest. */
+        /** The usual limits: each new plan gets at most a sixth of the time. */
         public static Limits within(Duration inAll) {
             return within(inAll, () -> false);
         }
 
         /**
-         * The same, for questions that may be stopped; what is not asked by then is not known.
+         * The same, for questions that may be stopped; the rest then stay without an answer.
          *
          * @param cancelled asked now and then; true ends all
          */
@@ -65,7 +65,7 @@ public final class WhyThis {
         }
     }
 
-    /** Why a plan is as it is. */
+    /** The reasons for a plan. */
     public Reasons of(OrderOutcome.Planned planned) {
         OrderPlan plan = planned.plan();
         Replanning replanning = new Replanning(planner, limits, plan);
@@ -89,7 +89,7 @@ public final class WhyThis {
                 leftOut);
     }
 
-    /** One answer for each offer that is chosen of an item. */
+    /** One answer for each chosen offer of an item. */
     private static List<Reasons.NextBest> nextBest(OrderPlan plan, Replanning replanning, int item) {
         return plan.basis().packsOf(item, plan.plan()).stream()
                 .map(chosen -> nextBest(plan, replanning, item, chosen))
@@ -141,7 +141,7 @@ public final class WhyThis {
         return first(hurting, MINIMUMS_SHOWN);
     }
 
-    /** The items that are bought, those that cost most at the front. */
+    /** The items that are bought, the most expensive first. */
     private static List<Integer> items(OrderPlan plan) {
         return IntStream.range(0, plan.stock().size())
                 .boxed()

@@ -1,7 +1,7 @@
 package perkilo.purchasing;
 
 /**
- * What import duty is charged on.
+ * The value that import duty is charged on.
  *
  * <p>Each member of the WTO chooses whether transport and insurance to the border are part of the customs value
  * (Customs Valuation Agreement, Article 8(2)): the European Union and the United Kingdom include them, the United

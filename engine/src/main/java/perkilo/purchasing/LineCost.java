@@ -6,13 +6,13 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one line of an order costs. Amounts are in home currency unless the name says otherwise.
+ * The cost of one line of an order. Amounts are in home currency unless the name says otherwise.
  *
- * <p>They are kept in the vendor's currency, where they are short decimals, and converted when they are asked for.
+ * <p>They are kept in the vendor's currency, where they are short decimals, and converted on demand.
  *
  * @param line quote, period and packs
- * @param own what the line costs on its own, in the vendor's currency
- * @param share of what is charged for the order as a whole, in the vendor's currency
+ * @param own the cost of the line alone, in the vendor's currency
+ * @param share of the charges for the whole order, in the vendor's currency
  * @param toHome home currency for one unit of the vendor's
  */
 public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, BigDecimal toHome) {
@@ -21,7 +21,7 @@ public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, Bi
         return new LineCost(line, own, ofTheOrder, toHome);
     }
 
-    /** Index of the price break that holds. */
+    /** Index of the price break that applies. */
     public int tier() {
         return own.tier();
     }
@@ -31,12 +31,12 @@ public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, Bi
         return own.quantity();
     }
 
-    /** What it weighs for freight. */
+    /** The weight for freight, in kilograms. */
     public BigDecimal kg() {
         return own.kg();
     }
 
-    /** What is invoiced for the goods, in the quote's currency, rounded to its minor unit. */
+    /** The invoiced value of the goods, in the quote's currency, rounded to its minor unit. */
     public BigDecimal goodsQuoted() {
         return own.goodsQuoted();
     }
@@ -61,12 +61,12 @@ public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, Bi
         return share.signum() == 0 ? own.landed() : own.landed().add(share);
     }
 
-    /** {@link #landedUnconverted} of the item's base unit, exact; null where that is no short decimal. */
+    /** {@link #landedUnconverted} of the item's base unit, exact; null if it is not a short decimal. */
     public @Nullable BigDecimal landedPerUnit() {
         return share.signum() == 0 ? own.landedPerUnit() : null;
     }
 
-    /** What came on top of the goods. */
+    /** The costs on top of the goods. */
     public BigDecimal inbound() {
         return landed().subtract(goods());
     }

@@ -6,18 +6,16 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * What is needed of one item, period by period, and what is there already.
+ * The need of one item by period, and the stock that is there already.
  *
  * @param item the item's name
- * @param perPeriod what is used up in each period, in the base unit; as many as the problem has periods
- * @param stock what is on the shelf at the start, and what is on order already
+ * @param perPeriod the use in each period, in the base unit; as many as the problem has periods
+ * @param stock on the shelf at the start, and on order already
  * @param usablePeriods how many periods a purchase may be used in, counting the period it arrives in; at least one, and
- *     {@link #UNLIMITED} where no shelf life is known
- * @param holdingPerUnit what one unit in stock at the end of a period costs, in home currency
- * @param creditPerUnit what one unit left over at the end is worth, in home currency; zero where leftovers count for
- *     nothing
- * @param creditable how much of what is left over can still be used, in the base unit: no more than that gets the
- *     credit
+ *     {@link #UNLIMITED} if no shelf life is known
+ * @param holdingPerUnit cost of one unit in stock at the end of a period, in home currency
+ * @param creditPerUnit value of one unit left over at the end, in home currency; zero if leftovers have no value
+ * @param creditable the largest leftover that gets the credit, because it can still be used; in the base unit
  */
 public record Need(
         String item,
@@ -28,7 +26,7 @@ public record Need(
         BigDecimal creditPerUnit,
         BigDecimal creditable) {
 
-    /** For an item whose shelf life is not known. */
+    /** For an item without a known shelf life. */
     public static final int UNLIMITED = Integer.MAX_VALUE;
 
     public Need {
@@ -49,11 +47,11 @@ public record Need(
     }
 
     /**
-     * The last period that something can be used in; never earlier because the sum is too large for a number.
+     * The last period in which goods can be used, without overflow.
      *
-     * @param arrival the first
+     * @param arrival the first period
      * @param usablePeriods how many, counting the first
-     * @return {@link #UNLIMITED} where no shelf life is known
+     * @return {@link #UNLIMITED} if no shelf life is known
      */
     public static int lastPeriod(int arrival, int usablePeriods) {
         return usablePeriods == UNLIMITED
@@ -61,48 +59,48 @@ public record Need(
                 : (int) Math.min((long) arrival + usablePeriods - 1, UNLIMITED - 1L);
     }
 
-    /** A need in one period, bought for at once, with nothing on the shelf and nothing for leftovers. */
+    /** A need in a single period, without stock and without value of leftovers. */
     public static Need once(String item, BigDecimal quantity) {
         return new Need(
                 item, List.of(quantity), List.of(), UNLIMITED, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
     }
 
-    /** What is needed in all periods together. */
+    /** The need of all periods together. */
     public BigDecimal total() {
         return perPeriod.size() == 1 ? perPeriod.get(0) : perPeriod.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**
-     * What has to be bought in all periods together: what the stock, oldest expiry first, does not cover.
+     * The need that the stock does not cover, if what expires first is used first.
      *
-     * @return per period what is missing, in the base unit; as many as periods
+     * @return the missing quantity of each period, in the base unit; as many as periods
      */
     public List<BigDecimal> net() {
         return Shelf.of(this).uncovered();
     }
 
-    /** What keeping a shelf of it costs, in home currency. */
+    /** The holding cost of a shelf, in home currency. */
     BigDecimal holding(Shelf shelf) {
         return shelf.closing().stream().reduce(BigDecimal.ZERO, BigDecimal::add).multiply(holdingPerUnit);
     }
 
-    /** What is left on a shelf of it is worth, in home currency. */
+    /** The value of what is left on a shelf, in home currency. */
     BigDecimal credit(Shelf shelf) {
         return shelf.leftFromPurchases().min(creditable).multiply(creditPerUnit);
     }
 
-    /** What a shelf of it adds to the cost of a plan, in home currency: holding, less the credit for leftovers. */
+    /** What a shelf adds to the cost of a plan, in home currency: holding, less the credit for leftovers. */
     public BigDecimal stockCost(Shelf shelf) {
         return holding(shelf).subtract(credit(shelf));
     }
 
     /**
-     * Something on the shelf, or on order.
+     * A lot of goods on the shelf or on order.
      *
      * @param quantity in the base unit
-     * @param arrival the period that it is there for: zero if it is on the shelf; may lie beyond the last
-     * @param usablePeriods how many periods it can be used in, counting the one it arrives in; zero if it has expired
-     *     by then
+     * @param arrival the first period in which it is there: zero if it is on the shelf; may be after the last
+     * @param usablePeriods the number of periods in which it can be used, including that of its arrival; zero if it has
+     *     expired by then
      */
     public record Lot(BigDecimal quantity, int arrival, int usablePeriods) {
 

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What one order to one vendor costs. Amounts are in the vendor's currency unless the name says otherwise.
+ * The cost of one order to one vendor. Amounts are in the vendor's currency unless the name says otherwise.
  *
  * @param vendor index into the problem's vendors
  * @param period from zero
@@ -23,7 +23,7 @@ public record OrderCost(
         lines = List.copyOf(lines);
     }
 
-    /** What is invoiced for all lines. */
+    /** The invoiced value of all lines. */
     public BigDecimal goods() {
         return sum(OwnCost::goodsInvoiced);
     }
@@ -43,12 +43,12 @@ public record OrderCost(
         return sum(OwnCost::duty).add(terms.dutyOnCharges(smallOrderCharge));
     }
 
-    /** What the vendor's invoice and the haulier's come to, before duty and without the bank's margin. */
+    /** The invoices of vendor and haulier, before duty and without the bank's margin. */
     public BigDecimal charges() {
         return smallOrderCharge.add(insurance()).add(freight());
     }
 
-    /** Whether the vendor does not take so small an order. */
+    /** Whether the vendor refuses an order this small. */
     public boolean isRefused() {
         return terms.refusesSmallOrders() && goods().compareTo(terms.minimumOrderValue()) < 0;
     }

@@ -9,7 +9,7 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Costs one order to one vendor, by the formulas that {@link PlanCost} states. */
+/** Costs one order to one vendor, by the formulas in {@link PlanCost}. */
 final class OrderCosting {
 
     private final int index;
@@ -33,7 +33,7 @@ final class OrderCosting {
         landed = lines.size() == 1 ? cost.landed() : landed.add(cost.landed());
     }
 
-    /** What the order costs, of one line at least. */
+    /** The cost of the order, which has at least one line. */
     OrderCost order() {
         BigDecimal smallOrder = smallOrderCharge();
         BigDecimal charges = landedCharges(smallOrder);
@@ -60,7 +60,7 @@ final class OrderCosting {
         return goods;
     }
 
-    /** What is charged for the order as a whole, with margin and duty. */
+    /** The charges for the whole order, with margin and duty. */
     private BigDecimal landedCharges(BigDecimal smallOrder) {
         BigDecimal charges = vendor.freightPerOrder().add(smallOrder);
         return charges.signum() == 0
@@ -69,8 +69,7 @@ final class OrderCosting {
     }
 
     /**
-     * Shares what is charged for the order by goods value (by line where the goods are free); the last line takes the
-     * rest.
+     * Divides the charges for the order by goods value (equally if the goods are free); the last line takes the rest.
      */
     private List<LineCost> shared(BigDecimal charges) {
         BigDecimal goods = goods();

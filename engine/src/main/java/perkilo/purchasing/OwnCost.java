@@ -6,17 +6,17 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What some packs of one quote cost on their own, before anything is charged for the order as a whole. Amounts are in
- * the vendor's currency unless the name says otherwise.
+ * The cost of some packs of one quote alone, without charges for the whole order. Amounts are in the vendor's currency
+ * unless the name says otherwise.
  *
- * @param tier index of the price break that holds
+ * @param tier index of the price break that applies
  * @param quantity in the item's base unit
- * @param kg what it weighs for freight
- * @param goodsQuoted what is invoiced for the goods, in the quote's currency, rounded to its minor unit
+ * @param kg the weight for freight
+ * @param goodsQuoted the invoiced value of the goods, in the quote's currency, rounded to its minor unit
  * @param goodsInvoiced the same in the vendor's currency
  * @param duty on the line
  * @param landed goods, margin, insurance, freight by weight and duty
- * @param landedPerUnit of the item's base unit, exact; null where that is no short decimal
+ * @param landedPerUnit of the item's base unit, exact; null if it is not a short decimal
  */
 public record OwnCost(
         int tier,
@@ -29,7 +29,7 @@ public record OwnCost(
         @Nullable BigDecimal landedPerUnit) {
 
     /**
-     * Costs packs of a quote, by the formulas that {@link PlanCost} states.
+     * Costs packs of a quote, by the formulas in {@link PlanCost}.
      *
      * @param vendor who makes the quote
      * @throws IllegalArgumentException if the packs are below the quote's first price
@@ -49,7 +49,7 @@ public record OwnCost(
         return new OwnCost(tier, quantity, weight, quoted, invoiced, duty, landed, Quotient.exact(landed, quantity));
     }
 
-    /** The product; a factor of one, as most are, takes no arithmetic. */
+    /** The product; skips the arithmetic for a factor of one, the usual case. */
     static BigDecimal times(BigDecimal amount, BigDecimal factor) {
         return factor.compareTo(ONE) == 0 ? amount : amount.multiply(factor);
     }

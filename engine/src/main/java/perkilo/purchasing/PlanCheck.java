@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** Whether a plan keeps every rule: a check that shares nothing with the search that made the plan. */
+/** Checks that a plan keeps every rule, without any code of the search that made the plan. */
 public final class PlanCheck {
 
     private PlanCheck() {}
@@ -14,7 +14,7 @@ public final class PlanCheck {
     /**
      * Every rule that a plan breaks.
      *
-     * @return a sentence for each; empty if the plan can be carried out as it stands
+     * @return a sentence for each; empty if the plan can be carried out
      */
     public static List<String> violations(PurchaseProblem problem, PurchasePlan plan) {
         List<String> broken = new ArrayList<>();
@@ -25,10 +25,10 @@ public final class PlanCheck {
     }
 
     /**
-     * Every rule that a plan breaks whose cost is known already.
+     * Every rule that a plan breaks, if its cost is known already.
      *
      * @param cost of this plan
-     * @return a sentence for each; empty if the plan can be carried out as it stands
+     * @return a sentence for each; empty if the plan can be carried out
      */
     public static List<String> violations(PurchaseProblem problem, PurchasePlan plan, PlanCost cost) {
         List<String> broken = new ArrayList<>();
@@ -46,7 +46,7 @@ public final class PlanCheck {
         PurchasePlan.Line before = null;
         for (PurchasePlan.Line line : plan.lines()) {
             if (before != null && before.quote() == line.quote() && before.period() == line.period()) {
-                broken.add("quote %d stands twice in period %d".formatted(line.quote(), line.period() + 1));
+                broken.add("quote %d occurs twice in period %d".formatted(line.quote(), line.period() + 1));
             }
             before = line;
             Quote quote = problem.quotes().get(line.quote());
@@ -102,7 +102,7 @@ public final class PlanCheck {
                         line.period() + 1);
     }
 
-    /** Checks that needs are covered, by what is bought of each item in each period; null where nothing is. */
+    /** Checks that needs are covered, by what is bought of each item in each period; null if nothing is. */
     private static void checkNeeds(PurchaseProblem problem, @Nullable BigDecimal[] bought, List<String> broken) {
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
@@ -123,7 +123,7 @@ public final class PlanCheck {
         }
     }
 
-    /** Whether no shelf has to be looked at: there is one period, and as much is bought for it as is needed. */
+    /** Whether the shelf need not be computed: there is one period, and enough is bought for it. */
     private static boolean isPlainlyCovered(Need need, @Nullable BigDecimal bought) {
         return need.perPeriod().size() == 1
                 && bought != null

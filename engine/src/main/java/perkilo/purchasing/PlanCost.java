@@ -9,18 +9,17 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a plan costs, exactly.
+ * The exact cost of a plan.
  *
  * <p>An order's landed cost in home currency is {@code [ (G + S + I + F) (1 + margin) + duty ] × rate} with goods G
  * (each line rounded as invoiced), small-order charge S, insurance {@code I = ι G} and freight {@code F = F0 + f kg}.
  * Duty on basis CIF is {@code Σ d (goods (1 + ι) + f kg) + d_s (F0 + S)}, on basis FOB {@code Σ d goods + d_s S}.
- * Per-kilogram freight goes to the lines by weight, duty by line, and what is charged for the order as a whole by goods
- * value.
+ * Per-kilogram freight goes to the lines by weight, duty by line, and charges for the whole order by goods value.
  *
  * @param orders by period, then vendor
  * @param outlay what leaves the bank for all orders, in home currency
- * @param holding what keeping stock costs, in home currency
- * @param credit what leftovers are worth, in home currency
+ * @param holding the cost of keeping stock, in home currency
+ * @param credit the value of leftovers, in home currency
  */
 public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal holding, BigDecimal credit) {
 
@@ -28,15 +27,15 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
         orders = List.copyOf(orders);
     }
 
-    /** What lines cost on their own: so that whoever knows it already need not have it worked out again. */
+    /** Computes the cost of lines alone; lets a caller reuse costs that it knows already. */
     @FunctionalInterface
     public interface Lines {
 
         /**
-         * What packs of a quote cost.
+         * The cost of packs of a quote.
          *
          * @param quote index into the problem's quotes
-         * @return what {@link OwnCost#of} makes of them
+         * @return the same as {@link OwnCost#of}
          */
         OwnCost cost(int quote, long packs);
     }
@@ -51,7 +50,7 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
     }
 
     /**
-     * What the orders of a plan cost, by period, then vendor, whatever else is planned.
+     * The costs of the orders of a plan, by period, then vendor, without holding and credit.
      *
      * @throws IllegalArgumentException if a line is below its quote's first price
      */
@@ -69,7 +68,7 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
     /**
      * Costs a plan.
      *
-     * @param lines what the plan's lines cost on their own
+     * @param lines the costs of the plan's lines alone
      * @throws IllegalArgumentException if a line is below its quote's first price
      */
     public static PlanCost of(PurchaseProblem problem, PurchasePlan plan, Lines lines) {
@@ -113,7 +112,7 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
                 .reduce(ZERO, BigDecimal::add);
     }
 
-    /** What a planner makes as small as it can: landed cost and holding, less the credit for leftovers. */
+    /** The amount that a planner minimises: landed cost and holding, less the credit for leftovers. */
     public BigDecimal objective() {
         BigDecimal onTop = holding.subtract(credit);
         return onTop.signum() == 0 ? outlay : outlay.add(onTop);

@@ -3,7 +3,7 @@ package perkilo.purchasing;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** What the search for the cheapest purchase came to. */
+/** The result of the search for the cheapest purchase. */
 public sealed interface PlanOutcome {
 
     /**
@@ -18,7 +18,7 @@ public sealed interface PlanOutcome {
     /**
      * The search was ended before it could prove that no plan is cheaper.
      *
-     * @param plan the best one found
+     * @param plan the best plan found
      * @param cost what it costs, exactly
      * @param bound no plan can cost less than this, in home currency
      */
@@ -27,7 +27,7 @@ public sealed interface PlanOutcome {
     /**
      * No plan covers every need.
      *
-     * @param shortfalls what cannot be covered and why; at least one
+     * @param shortfalls the needs that cannot be covered, and why; at least one
      */
     record Impossible(List<Shortfall> shortfalls) implements PlanOutcome {
 
@@ -46,10 +46,10 @@ public sealed interface PlanOutcome {
     /**
      * A need that cannot be covered.
      *
-     * @param item index of the need; −1 where the plan as a whole is not possible (a limit on cash)
+     * @param item index of the need; −1 if the plan as a whole is not possible (a limit on cash)
      * @param period the first period, from zero, that is short
-     * @param reason what stands in the way, in a person's words
-     * @param remedy the smallest change that would help, in a person's words; empty where none is known
+     * @param reason the cause, in words for a person
+     * @param remedy the smallest change that would help, in words for a person; empty if none is known
      */
     record Shortfall(int item, int period, String reason, String remedy) {}
 }

@@ -12,7 +12,7 @@ public interface PlanPurchases {
      *
      * @param problem what is needed and who sells it
      * @param limits when to stop
-     * @return the cheapest plan with its proof, the best one so far with what is proven about it, or why there is none
+     * @return the cheapest plan with its proof, the best one so far with its bound, or why there is none
      */
     PlanOutcome plan(PurchaseProblem problem, SearchLimits limits);
 }

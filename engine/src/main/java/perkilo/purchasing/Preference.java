@@ -7,14 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a buyer looks at between two plans that cost the same: fewer orders, then fewer lines, then fewer lines ordered
- * after their price has ended; then the one that pays later, and then the one that buys less.
+ * A buyer's choice between two plans of the same cost: fewer orders, then fewer lines, then fewer lines ordered after
+ * their price has ended; then the one that pays later, and then the one that buys less.
  *
  * @param orders to suppliers
  * @param lines of all orders
- * @param unheld lines that are ordered when their price holds no longer
- * @param outlay per period what leaves the bank, in home currency; the plan that pays less in the first period in which
- *     two differ pays later
+ * @param unheld lines that are ordered after their price has ended
+ * @param outlay payments of each period, in home currency; of two plans, the one that pays less in the first period
+ *     that differs pays later
  * @param bought of all items together, each in its base unit
  */
 public record Preference(int orders, int lines, int unheld, List<BigDecimal> outlay, BigDecimal bought) {
@@ -25,7 +25,7 @@ public record Preference(int orders, int lines, int unheld, List<BigDecimal> out
     }
 
     /**
-     * What a buyer sees in a plan.
+     * The figures of a plan that a buyer compares.
      *
      * @param cost of this plan
      */
@@ -44,7 +44,7 @@ public record Preference(int orders, int lines, int unheld, List<BigDecimal> out
         return new Preference(cost.orders().size(), plan.lines().size(), unheld, outlay, bought);
     }
 
-    /** Whether a buyer would rather have this one, if both cost the same. */
+    /** Whether a buyer prefers this plan, if both cost the same. */
     public boolean isBetterThan(Preference other) {
         return compareTo(other) < 0;
     }

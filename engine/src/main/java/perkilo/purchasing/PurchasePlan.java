@@ -3,7 +3,7 @@ package perkilo.purchasing;
 import java.util.List;
 
 /**
- * What to buy, and when.
+ * A plan of what to buy, and when.
  *
  * @param lines ordered by period, vendor's quotes in the order of the problem; no quote twice in one period
  */

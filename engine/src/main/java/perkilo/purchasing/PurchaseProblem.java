@@ -5,14 +5,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is needed, who sells it and how: everything that the choice of a purchase rests on.
+ * Everything that the choice of a purchase depends on: needs, vendors and quotes.
  *
  * @param periods at least one
  * @param needs one per item
  * @param vendors one per supplier
- * @param quotes what can be bought; several may stand for the same item
- * @param cashPerPeriod the most that may be paid out in each period, in home currency; null where there is no limit
- * @param cashTotal the most that may be paid out in all, in home currency; null where there is no limit
+ * @param quotes what can be bought; several may be for the same item
+ * @param cashPerPeriod the most that may be paid out in each period, in home currency; null for no limit
+ * @param cashTotal the most that may be paid out in all, in home currency; null for no limit
  */
 public record PurchaseProblem(
         int periods,
@@ -51,12 +51,12 @@ public record PurchaseProblem(
         }
     }
 
-    /** A purchase in one go, without limits on cash. */
+    /** A purchase in one period, without limits on cash. */
     public static PurchaseProblem once(List<Need> needs, List<Vendor> vendors, List<Quote> quotes) {
         return new PurchaseProblem(1, needs, vendors, quotes, null, null);
     }
 
-    /** The vendor behind a quote. */
+    /** The vendor of a quote. */
     public Vendor vendorOf(Quote quote) {
         return vendors.get(quote.vendor());
     }

@@ -13,19 +13,18 @@ import org.jspecify.annotations.Nullable;
  *
  * @param item index of the need it covers
  * @param vendor index of the vendor who offers it
- * @param packSize what one pack holds, in the item's base unit
- * @param kgPerPack what one pack weighs for freight, in kilograms; zero for pieces, whose weight is not known
+ * @param packSize content of one pack, in the item's base unit
+ * @param kgPerPack weight of one pack for freight, in kilograms; zero for pieces, whose weight is unknown
  * @param multiple packs are sold in multiples of this; at least one
  * @param minimum the smallest line, in the base unit; zero for none
- * @param tiers rising, at least one; the price of the highest one reached holds for the whole line
+ * @param tiers rising, at least one; the price of the highest one reached applies to the whole line
  * @param duty on this line, as a fraction
- * @param toVendorCurrency units of the vendor's currency for one unit of the quote's currency; one where they are the
- *     same
- * @param minorDigits decimals that a line's goods value is rounded to, half up; null where nothing is rounded
+ * @param toVendorCurrency units of the vendor's currency for one unit of the quote's currency; one if they are the same
+ * @param minorDigits decimals that a line's goods value is rounded to, half up; null if nothing is rounded
  * @param firstPeriod the first period it can arrive in, from zero
  * @param lastPeriod the last period it can be ordered for
- * @param heldUntil the last period whose orders are placed while the price holds; later ones are planned at it, but the
- *     vendor has to be asked
+ * @param heldUntil the last period whose orders are placed before the price ends; later orders are planned at this
+ *     price too, but the vendor has to confirm it
  */
 public record Quote(
         int item,
@@ -61,7 +60,7 @@ public record Quote(
         }
     }
 
-    /** A quote whose price holds for as long as it can be ordered. */
+    /** A quote whose price is valid for as long as it can be ordered. */
     public Quote(
             int item,
             int vendor,
@@ -91,7 +90,7 @@ public record Quote(
                 lastPeriod);
     }
 
-    /** The same quote, whose price holds for orders of the periods to {@code last} alone. */
+    /** The same quote, whose price is valid only for orders of the periods to {@code last}. */
     public Quote heldUntil(int last) {
         return new Quote(
                 item,
@@ -110,7 +109,7 @@ public record Quote(
     }
 
     /**
-     * The same quote for another place in a problem, its price held.
+     * The same quote for another need and other periods; its price is valid in all of them.
      *
      * @param index of the need it covers
      * @param first the first period it can arrive in
@@ -132,7 +131,7 @@ public record Quote(
                 last);
     }
 
-    /** Whether another quote asks the same for the same; which needs and periods the two stand for does not matter. */
+    /** Whether another quote has the same vendor, pack, prices and terms; needs and periods may differ. */
     public boolean hasTermsOf(Quote other) {
         return vendor == other.vendor
                 && multiple == other.multiple
@@ -145,7 +144,7 @@ public record Quote(
                 && Objects.equals(minorDigits, other.minorDigits);
     }
 
-    /** Quotes that stand for several needs share their figures. */
+    /** Shared by quotes that differ only in need and periods. */
     @SuppressWarnings("ReferenceEquality")
     private static boolean isSame(BigDecimal one, BigDecimal other) {
         return one == other || one.compareTo(other) == 0;
@@ -163,7 +162,7 @@ public record Quote(
         return Math.max(1, steps) * multiple;
     }
 
-    /** What {@code packs} hold, in the base unit. */
+    /** The content of {@code packs}, in the base unit. */
     public BigDecimal quantity(long packs) {
         return packSize.multiply(BigDecimal.valueOf(packs));
     }
@@ -171,7 +170,7 @@ public record Quote(
     /**
      * The price break that a line of {@code packs} reaches.
      *
-     * @return index of the highest one whose {@code from} is at most the line's quantity, or −1 where the line is below
+     * @return index of the highest one whose {@code from} is at most the line's quantity, or −1 if the line is below
      *     the first
      */
     public int tierFor(long packs) {
@@ -184,7 +183,7 @@ public record Quote(
     }
 
     /**
-     * What the goods of a line cost in the quote's currency, rounded as they are invoiced.
+     * The value of a line's goods in the quote's currency, rounded as on an invoice.
      *
      * @throws IllegalArgumentException if the line is below the first price break
      */
@@ -192,7 +191,7 @@ public record Quote(
         return goodsAt(tierFor(packs), packs);
     }
 
-    /** What the goods of a line cost at one of the price breaks; below the first there is no price. */
+    /** The value of a line's goods at one of the price breaks; below the first there is no price. */
     BigDecimal goodsAt(int tier, long packs) {
         if (tier < 0) {
             throw new IllegalArgumentException(packs + " packs are below the first price");

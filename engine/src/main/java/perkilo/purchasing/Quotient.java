@@ -7,14 +7,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Quotients to 34 significant digits.
  *
- * <p>Most that come up in costing end after a few decimals. Dividing to 34 digits first and taking the zeros off again
- * is slow, so those are worked out in whole numbers; what comes out is the same to the last digit.
+ * <p>Most quotients in costing end after a few decimals. Dividing to 34 digits and then removing the zeros is slow, so
+ * these are computed in whole numbers; the result is the same to the last digit.
  */
 public final class Quotient {
 
     private static final MathContext DIGITS = MathContext.DECIMAL128;
 
-    /** So many digits fit into a long. */
+    /** The digits that fit into a long. */
     private static final int SHORT = 18;
 
     private static final int MOST_DECIMALS = 6;
@@ -27,7 +27,7 @@ public final class Quotient {
         return exact == null ? dividend.divide(divisor, DIGITS) : exact;
     }
 
-    /** The quotient where it ends after a few decimals; null where it does not, or the decimals are long. */
+    /** The quotient if it ends after a few decimals; null if it does not, or if the decimals are long. */
     static @Nullable BigDecimal exact(BigDecimal dividend, BigDecimal divisor) {
         if (dividend.signum() == 0 || dividend.precision() > SHORT || divisor.precision() > SHORT) {
             return null;

@@ -4,14 +4,14 @@ import java.time.Duration;
 import java.util.function.BooleanSupplier;
 
 /**
- * When a search ends although it could go on.
+ * The limits at which a search stops early.
  *
- * @param time the longest that it may take
+ * @param time the longest time it may take
  * @param cancelled asked now and then; true ends the search
  */
 public record SearchLimits(Duration time, BooleanSupplier cancelled) {
 
-    /** As long as it takes, within reason: one minute. */
+    /** The usual limit: one minute. */
     public static SearchLimits usual() {
         return within(Duration.ofMinutes(1));
     }

@@ -6,14 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How the stock and the purchases of one item are used up: what expires first is used first, and of equal ones what
- * there is, or is on order already, before what the plan buys.
+ * The stock of one item over the periods, with its purchases: what expires first is used first, and of lots that expire
+ * together those in stock or on order before those that the plan buys.
  *
- * @param uncovered per period what nothing on the shelf could cover, in the base unit
- * @param closing per period what lies on the shelf at its end, expired goods included, in the base unit
- * @param expired per period what could be used in it for the last time and was not, in the base unit
- * @param left what is left after the last period, by the period it can be used in for the last time; expired goods are
- *     not in it
+ * @param uncovered per period the need that the shelf could not cover, in the base unit
+ * @param closing per period the stock at its end, expired goods included, in the base unit
+ * @param expired per period the stock that expires unused in it, in the base unit
+ * @param left what is left after the last period, by its last usable period; without expired goods
  */
 public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<BigDecimal> expired, List<Left> left) {
 
@@ -38,23 +37,23 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
         return new Run(need).through(bought);
     }
 
-    /** What was bought, not needed, and can still be used after the last period, in the base unit. */
+    /** What is left of purchases and can be used after the last period, in the base unit. */
     public BigDecimal leftFromPurchases() {
         return left.stream().filter(Left::bought).map(Left::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**
-     * Something left on the shelf.
+     * A quantity left on the shelf.
      *
      * @param quantity in the base unit, above zero
-     * @param lastPeriod the last period, from zero, that it can be used in; {@link Need#UNLIMITED} where no shelf life
-     *     is known
-     * @param bought whether it was bought in the plan, rather than there, or on order, at the start
+     * @param lastPeriod the last period, from zero, that it can be used in; {@link Need#UNLIMITED} if no shelf life is
+     *     known
+     * @param bought whether the plan buys it; otherwise it was in stock or on order at the start
      */
     public record Left(BigDecimal quantity, int lastPeriod, boolean bought) {}
 
     private static final class Run {
-        /** What expires first; of equal ones what there was, or was to come, before what is bought; then by arrival. */
+        /** What expires first; then stock and goods on order before purchases; then by arrival. */
         private static final Comparator<Left> ORDER_OF_USE =
                 Comparator.comparingInt(Left::lastPeriod).thenComparing(Left::bought);
 
@@ -85,7 +84,7 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
                     lots.stream().filter(lot -> lot.lastPeriod() >= after).toList());
         }
 
-        /** Puts what is there from a period on onto the shelf, and returns what of it has expired already. */
+        /** Adds what arrives in a period to the shelf, and returns how much of it has expired already. */
         private BigDecimal arrive(int period) {
             BigDecimal tooLate = BigDecimal.ZERO;
             for (Need.Lot lot : need.stock()) {
@@ -105,7 +104,7 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
             }
         }
 
-        /** Uses up to {@code wanted}, what expires first before the rest, and returns what was not there. */
+        /** Uses up to {@code wanted}, what expires first at the front, and returns what was missing. */
         private BigDecimal use(BigDecimal wanted, int period) {
             BigDecimal missing = wanted;
             for (int i = 0; i < lots.size() && missing.signum() > 0; i++) {

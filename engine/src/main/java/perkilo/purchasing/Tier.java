@@ -5,7 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.math.BigDecimal;
 
 /**
- * One price break of a quote: the price that holds for a whole line from a quantity upwards.
+ * One price break of a quote: the price of a whole line from a quantity upwards.
  *
  * @param from the smallest line, in the item's base unit, that gets this price; zero or more
  * @param pricePerPack for one pack, in the quote's currency; zero for a free sample

@@ -6,16 +6,16 @@ import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How one supplier's orders are charged. Amounts are in the supplier's currency, rates are fractions (0.065 for 6.5 %).
+ * The charges of one supplier's orders. Amounts are in the supplier's currency, rates are fractions (0.065 for 6.5 %).
  *
  * @param name the supplier's name
  * @param toHome home currency for one unit of the supplier's currency
- * @param margin what the bank keeps of a conversion; zero where the supplier invoices in home currency
+ * @param margin the bank's margin on a conversion; zero if the supplier invoices in home currency
  * @param freightPerOrder for each order, whatever its size
  * @param freightPerKg for each kilogram
  * @param insurance of the goods value
  * @param minimumOrderValue goods below this are charged, or not delivered; zero for no minimum
- * @param smallOrderCharge what an order below the minimum costs on top; null where such an order is not possible
+ * @param smallOrderCharge what an order below the minimum costs on top; null if such an order is not possible
  * @param duty on freight per order and small-order charge
  * @param dutyBasis what duty is charged on
  */
@@ -48,31 +48,28 @@ public record Vendor(
         }
     }
 
-    /** The same vendor, if nothing were charged for an order as a whole and none were too small. */
+    /** The same vendor without charges for a whole order and without a minimum. */
     public Vendor withoutOrderCharges() {
         return new Vendor(
                 name, toHome, margin, BigDecimal.ZERO, freightPerKg, insurance, BigDecimal.ZERO, null, duty, dutyBasis);
     }
 
-    /** Whether an order below the minimum order value is refused, rather than charged. */
+    /** Whether an order below the minimum order value is refused instead of charged. */
     public boolean refusesSmallOrders() {
         return smallOrderCharge == null && minimumOrderValue.signum() > 0;
     }
 
-    /** What one unit of the supplier's currency costs in home currency once the bank has taken its margin. */
+    /** Price of one unit of the supplier's currency in home currency, with the bank's margin. */
     public BigDecimal toHomeWithMargin() {
         return toHome.multiply(BigDecimal.ONE.add(margin));
     }
 
-    /** What opening an order costs in home currency, with the duty on it, before any goods. */
+    /** Cost of opening an order in home currency, with the duty on it, before any goods. */
     public BigDecimal openingCost() {
         return landedCharge(freightPerOrder, dutyBasis == DutyBasis.CIF);
     }
 
-    /**
-     * What an order below the minimum costs on top in home currency, with the duty on it; zero where there is no
-     * charge.
-     */
+    /** Extra cost of an order below the minimum in home currency, with the duty on it; zero if there is no charge. */
     public BigDecimal smallOrderCost() {
         return smallOrderCharge == null ? BigDecimal.ZERO : landedCharge(smallOrderCharge, true);
     }

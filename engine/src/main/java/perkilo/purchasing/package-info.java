@@ -1,11 +1,11 @@
 /**
- * What a purchase costs, and the question of what to buy.
+ * The cost of a purchase, and the problem of what to buy.
  *
  * <p>A {@link perkilo.purchasing.PurchaseProblem} holds needs, vendors and quotes; a
  * {@link perkilo.purchasing.PurchasePlan} is one answer, whole packs of quotes in periods; a
- * {@link perkilo.purchasing.PlanCost} is what that answer costs, exactly and line by line. Who finds the cheapest plan
- * stands behind {@link perkilo.purchasing.PlanPurchases}; the search itself is elsewhere, and its figures are never
- * shown: a plan is always costed again here, in decimals.
+ * {@link perkilo.purchasing.PlanCost} is its exact cost, line by line. {@link perkilo.purchasing.PlanPurchases} finds
+ * the cheapest plan; the search itself is elsewhere, and its figures are never shown: a plan is always costed again
+ * here, in decimals.
  *
  * <ul>
  *   <li>quantities are in the item's base unit: kilograms of a material, pieces of a component;

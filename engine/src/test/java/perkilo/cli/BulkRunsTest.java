@@ -22,8 +22,8 @@ final class BulkRunsTest {
         assertThat(cost.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(cost.err())
                 .contains(
-                        "error Runs!A2: 7.5 kg of Balm: a batch of 3.75 kg leaves nothing beyond its hold-up of 4 kg",
-                        "error Runs!A4: 4 kg of Balm: a batch of 4 kg leaves nothing beyond its hold-up of 4 kg")
+                        "error Runs!A2: 7.5 kg of Balm cannot be made. A batch of 3.75 kg leaves nothing beyond its hold-up of 4 kg.",
+                        "error Runs!A4: 4 kg of Balm cannot be made. A batch of 4 kg leaves nothing beyond its hold-up of 4 kg.")
                 .doesNotContain("Runs!A3");
         assertThat(folder.resolve("book-costed.xlsx")).doesNotExist();
 
@@ -38,7 +38,9 @@ final class BulkRunsTest {
         Path book = book(List.of("Product", "Units"), List.of("Balm 30", 500));
         CommandLineRun cost = CommandLineRun.of("cost", book, "--batch-kg", "3,10");
         assertThat(cost.exit()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(cost.err()).contains("3 kg of Balm: a batch of 3 kg").doesNotContain("10 kg of Balm");
+        assertThat(cost.err())
+                .contains("3 kg of Balm cannot be made. A batch of 3 kg leaves nothing")
+                .doesNotContain("10 kg of Balm");
         assertThat(CommandLineRun.of("swap", book, "--batch-kg", "3").exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(CommandLineRun.of("cost", book, "--batch-kg", "10").exit()).isEqualTo(Exit.DONE);
     }
@@ -49,7 +51,7 @@ final class BulkRunsTest {
         Path prices = Files.createDirectory(folder.resolve("prices"));
         CommandLineRun changes = CommandLineRun.of("prices", "--changes", book, "--prices", prices, "--batch-kg", "3");
         assertThat(changes.exit()).as(changes.err()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(changes.err()).contains("3 kg of Balm: a batch of 3 kg");
+        assertThat(changes.err()).contains("3 kg of Balm cannot be made. A batch of 3 kg leaves nothing");
     }
 
     private Path book(List<?>... runs) throws IOException {

@@ -65,8 +65,8 @@ final class CheckCommandTest {
     void a_supplier_whose_lead_time_nobody_knows_is_pointed_out_where_orders_are_planned() throws IOException {
         Path orders = template("orders");
         String told =
-                "warning Suppliers!A2: Quillfen Small Lots has no lead time: orders are planned as if delivered on"
-                        + " the day they are placed. Fill Lead time days, with 0 where that is so";
+                "warning Suppliers!A2: Quillfen Small Lots has no lead time, so orders are planned as if delivered on"
+                        + " the day they are placed. Fill Lead time days, with 0 if that is right.";
 
         Path blank = with(orders, "Suppliers", 1, LEAD_TIME, "");
         assertThat(CommandLineRun.of("check", blank).err()).containsOnlyOnce(told);

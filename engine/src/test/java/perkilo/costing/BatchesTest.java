@@ -107,7 +107,7 @@ final class BatchesTest {
     void a_vessel_that_holds_only_its_hold_up_is_an_error() {
         assertThatThrownBy(() -> Batches.forUnits(d("1"), d("1"), d("0"), batching("2", "0", "2")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("a vessel of 2 kg holds no more than its hold-up of 2 kg");
+                .hasMessage("A vessel of 2 kg holds no more than its hold-up of 2 kg.");
         assertThatThrownBy(() -> Batches.forBulk(d("1"), batching("2", "0", "2")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
@@ -116,6 +116,6 @@ final class BatchesTest {
     void bulk_that_all_stays_in_the_kettle_is_an_error() {
         assertThatThrownBy(() -> Batches.forBulk(d("1"), batching(null, "0", "1")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("a batch of 1 kg leaves nothing beyond its hold-up of 1 kg");
+                .hasMessage("A batch of 1 kg leaves nothing beyond its hold-up of 1 kg.");
     }
 }

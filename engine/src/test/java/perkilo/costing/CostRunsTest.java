@@ -200,8 +200,8 @@ final class CostRunsTest {
         assertThat(costed.findings())
                 .containsExactly(Finding.note(
                         cell("Gel", "C5"),
-                        "\"Demineralised\" is taken as process water at 0.012 EUR per kg; nobody offers it and it has no"
-                                + " house price"));
+                        "\"Demineralised\" is counted as process water at 0.012 EUR per kg, because it has no offer and no"
+                                + " house price."));
     }
 
     @Test
@@ -283,13 +283,15 @@ final class CostRunsTest {
                 .containsExactly(
                         Finding.error(
                                 cell("Gel", "C3"),
-                                "nobody offers \"Wax\". Add an offer for it, or give it a house price on the Materials"
-                                        + " sheet."),
+                                "\"Wax\" has no offer, so it cannot be bought. Add an offer for it, or a house price on the"
+                                        + " Materials sheet."),
                         Finding.error(
                                 cell("Gel", "C4"),
-                                "no offer for \"Scent\" holds on 2026-11-19: the one of Oils (Offers!A7) expired on"
-                                        + " 2026-11-18. Ask for a new quote."),
-                        Finding.error(cell("Components", "B2"), "nobody offers \"Lid\". Add an offer for it."));
+                                "No offer for \"Scent\" is valid on 2026-11-19. The last one listed, from Oils (Offers!A7),"
+                                        + " expired on 2026-11-18. Ask for a new quote."),
+                        Finding.error(
+                                cell("Components", "B2"),
+                                "\"Lid\" has no offer, so it cannot be bought. Add an offer for it."));
     }
 
     /** A colour that is tried at 0 % needs no offer; it stays in the list, and nothing is bought of it. */
@@ -317,8 +319,7 @@ final class CostRunsTest {
         assertThat(cost.items().get(2).lines()).isEmpty();
         assertThat(costed.findings())
                 .containsExactly(Finding.note(
-                        cell("Gel", "C2"),
-                        "none of \"Mica\" is used, and nobody offers it: what it would cost is not known"));
+                        cell("Gel", "C2"), "None of \"Mica\" is used. It has no offer, so its price is unknown."));
         List<ResultSheet> sheets = CostReport.of(costed, costed.findings()).sheets();
         assertThat(sheets.get(1).cells().values().stream()
                         .flatMap(row -> row.values().stream())
@@ -351,7 +352,7 @@ final class CostRunsTest {
         assertThat(outcome.findings())
                 .containsExactly(
                         Finding.error(cell("Gel", "C2"), "\"Oil\": the minimum is too high. Ask for less."),
-                        Finding.error(cell("Runs", "A2"), "there is too little cash."));
+                        Finding.error(cell("Runs", "A2"), "There is too little cash."));
         assertThat(outcome).isInstanceOf(CostOutcome.NoPurchase.class);
     }
 
@@ -362,8 +363,8 @@ final class CostRunsTest {
         CostOutcome outcome = new CostRuns(slow, SearchLimits.usual()).cost(oneOil().book());
 
         assertThat(outcome.findings())
-                .containsExactly(
-                        Finding.error(cell("Runs", "A2"), "no purchase for 8 kg of Gel was found in the time allowed"));
+                .containsExactly(Finding.error(
+                        cell("Runs", "A2"), "No purchase for 8 kg of Gel was found in the time allowed."));
     }
 
     /** A plan at 90 of which only 85.5 is proven. */
@@ -382,8 +383,8 @@ final class CostRunsTest {
         assertThat(costed.findings())
                 .containsExactly(Finding.warning(
                         cell("Runs", "A2"),
-                        "8 kg of Gel: the purchase is the best found in the time allowed; none can be cheaper by more"
-                                + " than 4.50 EUR"));
+                        "8 kg of Gel: the purchase is the best found in the time allowed. No other can be cheaper by more"
+                                + " than 4.50 EUR."));
     }
 
     /**
@@ -405,12 +406,12 @@ final class CostRunsTest {
                 .bulk("Gel", "6");
 
         assertThat(costed(even).findings()).isEmpty();
-        assertThat(costed(grams).findings().get(0).text()).contains("makes 0.004 kg of bulk more");
+        assertThat(costed(grams).findings().get(0).text()).contains("makes 0.004 kg more bulk");
         assertThat(costed(little).findings())
                 .containsExactly(Finding.note(
                         Origin.NONE,
-                        "10 kg of Gel: the vessel's minimum makes 4.00 kg of bulk more than was asked for; its cost is in"
-                                + " the run"));
+                        "10 kg of Gel: the vessel's minimum makes 4.00 kg more bulk than was asked for. Its cost is"
+                                + " included."));
     }
 
     @Test
@@ -433,11 +434,12 @@ final class CostRunsTest {
         assertThat(costed(draft).findings())
                 .extracting(Finding::text)
                 .containsExactlyInAnyOrder(
-                        "\"Jar\" has an overfill and a filler's standard deviation; the standard deviation is used",
-                        "\"Sachet\" is filled to its nominal quantity: the average-quantity rules cover 5 g or mL to"
-                                + " 10 kg or L",
-                        "Glass charges freight by weight, but sells pieces whose weight is not known: none is counted"
-                                + " for them");
+                        "\"Jar\" has both an overfill and a filler's standard deviation. Only the standard deviation is"
+                                + " used; clear one of the two.",
+                        "\"Sachet\" is filled to its nominal quantity, although a filler's standard deviation is given."
+                                + " The average-quantity rules cover only 5 g or mL to 10 kg or L.",
+                        "Glass charges freight by weight, but the weight of the pieces they sell is unknown. No freight by"
+                                + " weight is counted for pieces.");
     }
 
     /** One order for all that a supplier sells: freight of 50 once, shared by goods value, 300 to 100. */

@@ -154,9 +154,9 @@ final class AnnouncedPricesTest {
         assertThat(planned.findings())
                 .extracting(Finding::text)
                 .containsExactly(
-                        "the order from Fast for 2027-04-01 is to be placed by 2027-02-28, before a price in it rises or"
-                                + " ends, but \"Chalk\" only from 2027-03-01 on at the price it is planned at: place two"
-                                + " orders; what Fast charges for each order is planned once");
+                        "The order from Fast for 2027-04-01 must be placed by 2027-02-28, before one of its prices rises"
+                                + " or ends. But the planned price of \"Chalk\" begins only on 2027-03-01. Place two orders."
+                                + " The plan counts Fast's charges per order only once.");
     }
 
     @Test
@@ -202,9 +202,9 @@ final class AnnouncedPricesTest {
         assertThat(planned.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "warning Offers!A5: Fast's price for \"Clay\" in packs of 1 kg ends on 2027-01-31, and his next one"
-                                + " begins on 2027-03-01: nothing of it is planned to be ordered in between, ask for a"
-                                + " quote");
+                        "warning Offers!A5: Fast's price for \"Clay\" in packs of 1 kg ends on 2027-01-31, and their next"
+                                + " price begins on 2027-03-01. No order of these packs is planned in between. Ask for a"
+                                + " quote.");
     }
 
     @Test
@@ -218,7 +218,7 @@ final class AnnouncedPricesTest {
         assertThat(outcome.findings())
                 .extracting(Finding::text)
                 .anyMatch(text -> text.startsWith("\"Clay\" in March 2027"))
-                .anyMatch(text -> text.contains("nothing of it is planned to be ordered in between"));
+                .anyMatch(text -> text.contains("No order of these packs is planned in between"));
     }
 
     @Test
@@ -229,10 +229,10 @@ final class AnnouncedPricesTest {
         assertThat(plan(wanted(early, 3, 4).book()).findings())
                 .extracting(Finding::text)
                 .containsExactly(
-                        "\"Clay\" cannot be there in time for March 2027: 10 kg are missing, and the earliest is"
-                                + " 2027-03-11 from Fast, ordered on 2027-03-01, when the price holds that he has announced."
-                                + " Goods have to be there on the first of the month they are used in; make it in April 2027 or"
-                                + " later, or find a supplier with a shorter lead time.");
+                        "\"Clay\" cannot arrive in time for March 2027: 10 kg are missing. The earliest delivery is on"
+                                + " 2027-03-11 from Fast, if ordered on 2027-03-01, once Fast's announced price takes effect."
+                                + " Goods must arrive by the first day of the month they are used in. Plan the run for April"
+                                + " 2027 or later, or find a supplier with a shorter lead time.");
     }
 
     @Test
@@ -240,8 +240,8 @@ final class AnnouncedPricesTest {
         assertThat(plan(inLitres("2027-02-02").book()).findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "error Offers!C6: \"Clay\" is sold by volume from 2027-02-02 on, but its density is not"
-                                + " known; fill Density g/mL in Materials");
+                        "error Offers!C6: \"Clay\" is sold by volume from 2027-02-02 on, but its density is unknown."
+                                + " Fill Density g/mL on the Materials sheet.");
         assertThat(lines(planned(inLitres("2027-03-02").book()).plan()))
                 .containsExactly("2027-02-01 10 at 4", "2027-03-01 10 at 4");
     }
@@ -284,7 +284,7 @@ final class AnnouncedPricesTest {
                 .filteredOn(shift -> shift.months() == 1)
                 .extracting(Reasons.Shift::difference)
                 .containsExactly(new Difference.NotPossible(
-                        "20 × 1 kg of \"Clay\" are below the first price that holds then, which is from 40 kg"));
+                        "20 × 1 kg of \"Clay\" are too few: the first price that is valid then starts at 40 kg."));
     }
 
     @Test

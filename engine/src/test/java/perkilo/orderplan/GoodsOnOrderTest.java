@@ -69,7 +69,7 @@ final class GoodsOnOrderTest {
         assertThat(bought(planned.plan())).containsExactly("2027-01: 10", "2027-02: 10", "2027-04: 10");
         assertThat(planned.findings())
                 .extracting(Finding::text)
-                .contains("15 kg of \"Clay\" cannot be used before it expires on 2027-03-31");
+                .contains("15 kg of \"Clay\" will not be used before the expiry date, 2027-03-31.");
     }
 
     /** A shelf life of two months from 12 February ends on 11 April: March is the last whole month. */
@@ -104,8 +104,8 @@ final class GoodsOnOrderTest {
         assertThat(planned.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "note Stock!E10: 25 kg of \"Clay\" are expected on 2027-04-02, too late for the last month"
-                                + " that is planned for, and are not used");
+                        "note Stock!E10: 25 kg of \"Clay\" are expected on 2027-04-02, too late for the last planned"
+                                + " month. This plan does not use them.");
         assertThat(words(planned)).contains("On order, expected on 2027-04-02, after these months");
         assertThat(planned.plan()
                         .stock()
@@ -125,8 +125,8 @@ final class GoodsOnOrderTest {
         assertThat(planned.findings())
                 .extracting(Finding::text)
                 .containsExactly(
-                        "25 kg of \"Clay\" are expected on 2027-04-02, too late for the last month that is planned"
-                                + " for, and are not used");
+                        "25 kg of \"Clay\" are expected on 2027-04-02, too late for the last planned month. This plan"
+                                + " does not use them.");
     }
 
     @Test
@@ -154,8 +154,8 @@ final class GoodsOnOrderTest {
                 .extracting(Finding::text)
                 .singleElement()
                 .asString()
-                .startsWith("\"Clay\" cannot be there in time for December 2026: 4 kg are missing")
-                .endsWith(" 25 kg are on order, but expected only on 2026-12-12.");
+                .startsWith("\"Clay\" cannot arrive in time for December 2026: 4 kg are missing. ")
+                .endsWith(" 25 kg are on order, but are expected only on 2026-12-12.");
     }
 
     @Test

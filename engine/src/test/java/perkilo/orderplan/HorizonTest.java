@@ -81,7 +81,7 @@ final class HorizonTest {
                         "error Demand!A2: \"Balm\" is needed by 2026-11-24, before the costing date of 2026-11-25. Correct"
                                 + " the date, or plan from an earlier costing date.",
                         "error Demand!A5: \"Lotion\" is needed by 2027-11-01, but orders are planned for 12 months, to the"
-                                + " end of October 2027. Leave the row out until its time comes.");
+                                + " end of October 2027. Remove the row for now.");
     }
 
     @Test

@@ -27,8 +27,8 @@ final class LeadTimesTest {
         assertThat(LeadTimes.unknown(without(book)))
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "warning Offers!A4: None has no row in Suppliers, so no lead time is known: orders are"
-                                + " planned as if delivered on the day they are placed. Give him a row with his Lead time days");
+                        "warning Offers!A4: None is not listed in Suppliers, so the lead time is unknown and orders are"
+                                + " planned as if delivered on the day they are placed. Add a row for None with Lead time days.");
     }
 
     @Test
@@ -44,7 +44,7 @@ final class LeadTimesTest {
                 .extracting(Finding::text)
                 .singleElement()
                 .asString()
-                .startsWith("Soon has no row in Suppliers");
+                .startsWith("Soon is not listed in Suppliers");
     }
 
     @Test

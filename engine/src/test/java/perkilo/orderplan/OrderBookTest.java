@@ -76,10 +76,10 @@ final class OrderBookTest {
         assertThat(noPlan(book).findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "error Demand!A8: \"Clay\" cannot be there in time for December 2026: 10 kg are missing, and the"
-                                + " earliest is 2026-12-04 from Fast, ordered on 2026-11-25. Goods have to be there on the"
-                                + " first of the month they are used in; make it in January 2027 or later, or find a"
-                                + " supplier with a shorter lead time.");
+                        "error Demand!A8: \"Clay\" cannot arrive in time for December 2026: 10 kg are missing. The earliest"
+                                + " delivery is on 2026-12-04 from Fast, if ordered on 2026-11-25. Goods must arrive by the"
+                                + " first day of the month they are used in. Plan the run for January 2027 or later, or find"
+                                + " a supplier with a shorter lead time.");
     }
 
     @Test
@@ -116,7 +116,8 @@ final class OrderBookTest {
         OrderOutcome.Planned planned = planned(book);
         assertThat(planned.plan().orders()).hasSize(1);
         assertThat(warnings(planned.findings()))
-                .containsExactly("warning Stock!A6: 10 kg of \"Clay\" cannot be used before it expires on 2026-12-30");
+                .containsExactly(
+                        "warning Stock!A6: 10 kg of \"Clay\" will not be used before the expiry date, 2026-12-30.");
     }
 
     @Test
@@ -128,8 +129,8 @@ final class OrderBookTest {
         assertThat(planned(book).findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "note: Holding % per year is blank or 0, so stock costs nothing in this plan, and may be"
-                                + " bought months ahead; type what capital, space and risk cost you");
+                        "note: Holding % per year is blank or 0, so stock costs nothing in this plan and may be bought"
+                                + " months ahead. Fill in what capital, space and risk cost you.");
     }
 
     private static List<String> warnings(List<Finding> findings) {
@@ -170,8 +171,8 @@ final class OrderBookTest {
         assertThat(noPlan(book).findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "error Mask!C3: nobody offers \"Clay\". Add an offer for it, or give it a house price on"
-                                + " the Materials sheet.");
+                        "error Mask!C3: \"Clay\" has no offer, so it cannot be bought. Add an offer for it, or a house"
+                                + " price on the Materials sheet.");
     }
 
     @Test
@@ -185,7 +186,7 @@ final class OrderBookTest {
         assertThat(outcome.badInput()).isTrue();
         assertThat(outcome.findings())
                 .extracting(Finding::text)
-                .containsExactly("the stock of \"Clay\" is in each, but it is needed in kg. Correct the unit.");
+                .containsExactly("The stock of \"Clay\" is in each, but it is needed in kg. Correct the unit.");
     }
 
     @Test
@@ -201,8 +202,8 @@ final class OrderBookTest {
                 .book();
         assertThat(warnings(planned(book).findings()))
                 .containsExactly(
-                        "warning Offers!A5: Fast's price for \"Clay\" holds until 2026-12-31, but some is to be"
-                                + " ordered by 2027-01-31: it is planned at that price, ask for a new quote");
+                        "warning Offers!A5: Fast's price for \"Clay\" is valid until 2026-12-31, but some is ordered by"
+                                + " 2027-01-31. The plan still uses this price. Ask for a new quote.");
     }
 
     @Test

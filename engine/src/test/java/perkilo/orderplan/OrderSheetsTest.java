@@ -138,7 +138,7 @@ final class OrderSheetsTest {
                             "⚠ Changed since it was planned. Run perkilo order again.",
                             "⚠ The orders no longer cover all needs. Run perkilo order again.")
                     .anyMatch(word -> word.startsWith("4 orders to 3 suppliers")
-                            && word.endsWith("The orders no longer cover all needs. Run perkilo order again."));
+                            && word.endsWith(". ⚠ The orders no longer cover all needs. Run perkilo order again."));
         }
     }
 

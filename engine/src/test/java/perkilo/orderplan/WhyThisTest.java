@@ -73,7 +73,7 @@ final class WhyThisTest {
     void what_nobody_else_sells_has_no_next_best() {
         OrderOutcome.Planned planned = planned(trade(false, null, null).book());
         assertThat(why(planned).items().get(0).difference())
-                .isEqualTo(new Difference.NotPossible("nobody else sells \"Clay\" in time"));
+                .isEqualTo(new Difference.NotPossible("No other offer arrives in time for \"Clay\"."));
     }
 
     @Test
@@ -92,7 +92,7 @@ final class WhyThisTest {
         // a month later
         assertThat(reasons.shifts()).hasSize(1);
         assertThat(reasons.shifts().get(0).difference())
-                .isEqualTo(new Difference.NotPossible("\"Clay\" would be missing in January 2027"));
+                .isEqualTo(new Difference.NotPossible("\"Clay\" would be missing in January 2027."));
     }
 
     @Test

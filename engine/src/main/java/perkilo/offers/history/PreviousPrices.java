@@ -12,10 +12,10 @@ import perkilo.offers.OfferHistory;
 import perkilo.offers.PackOffered;
 
 /**
- * Offers as if the newest lists had not come: each pack at its previous prices.
+ * Offers at their previous prices, as if the newest lists did not exist.
  *
- * <p>Validity and day stay those of the present quote, so that nothing but prices and their breaks differs. A pack that
- * is new stays out, unless nobody offered its item before.
+ * <p>Validity and day are those of the present quote, so that only prices and price breaks differ. A new pack is left
+ * out, unless its item had no offer before.
  */
 public final class PreviousPrices {
 

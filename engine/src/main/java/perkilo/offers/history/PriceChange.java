@@ -7,18 +7,18 @@ import org.jspecify.annotations.Nullable;
 import perkilo.offers.Offer;
 
 /**
- * What became of one price of one pack.
+ * The change of one price of one pack.
  *
- * @param from the quantity that it holds from, in the pack's unit; zero for the first pack
- * @param before null where the pack was not quoted before
- * @param now null where the pack is no longer on the list
+ * @param from the quantity at which it starts, in the pack's unit; zero for the first pack
+ * @param before null if the pack was not quoted before
+ * @param now null if the pack is no longer on the list
  */
 public record PriceChange(
         BigDecimal from,
         @Nullable QuotedPrice before,
         @Nullable QuotedPrice now) {
 
-    /** What can become of a price. */
+    /** The kinds of changes. */
     public enum Kind {
         ROSE("rose"),
         FELL("fell"),
@@ -39,7 +39,7 @@ public record PriceChange(
         }
     }
 
-    /** What became of it. */
+    /** The kind of change. */
     public Kind kind() {
         if (before == null) {
             return Kind.NEW;
@@ -56,7 +56,7 @@ public record PriceChange(
         return sign > 0 ? Kind.ROSE : sign < 0 ? Kind.FELL : Kind.SAME;
     }
 
-    /** The quote that it is about: the present one, or the last where there is none. */
+    /** The present quote, or the last one if the pack is gone. */
     public Offer offer() {
         QuotedPrice one = now == null ? before : now;
         if (one == null) {
@@ -65,7 +65,7 @@ public record PriceChange(
         return one.offer();
     }
 
-    /** By how much of itself the price changed: 0.1 for a tenth more; empty where the two cannot be compared. */
+    /** The change as a fraction of the earlier price: 0.1 for a tenth more; empty if the two cannot be compared. */
     public Optional<BigDecimal> fraction() {
         if (before == null
                 || now == null

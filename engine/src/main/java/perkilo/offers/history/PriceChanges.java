@@ -15,13 +15,14 @@ import perkilo.offers.Offer;
 import perkilo.offers.PackHistory;
 import perkilo.offers.PackOffered;
 import perkilo.offers.SupplierLists;
+import perkilo.origin.Counted;
 
 /**
- * What rose or fell since each supplier's last list.
+ * The price changes since each supplier's last list.
  *
- * @param on the day that it is looked at
- * @param all what became of every price of the newest lists; those that changed most come first
- * @param alone suppliers of whom there is one list and nothing earlier, so that nothing can be compared
+ * @param on the day as seen from
+ * @param all every price of the newest lists with its change; the largest changes come first
+ * @param alone suppliers with one list and nothing earlier to compare it with
  */
 public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alone) {
 
@@ -33,9 +34,9 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
     /**
      * The changes on a day.
      *
-     * @param quotes the history; of those without a day, the workbook's are its oldest, and others are left out
-     * @param book the file whose quotes are no list of a supplier's: they are compared with, but nothing is missing
-     *     from a list because it stands in a workbook; empty for none
+     * @param quotes the history; quotes without a day are the oldest if they are from the workbook, and else left out
+     * @param book the workbook's file: its quotes are compared with, but they are no supplier's list, so nothing is
+     *     missing from a list because the workbook has it; empty for none
      */
     public static PriceChanges on(LocalDate day, List<Offer> quotes, String book) {
         KnownLists lists = new KnownLists();
@@ -80,11 +81,12 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
     }
 
     /**
-     * What became of the prices of a pack.
+     * The changes of a pack's prices.
      *
-     * @param before what the newest quote superseded; null where there is none
+     * @param before the quote that the newest one replaced; null if there is none
      * @param now the newest quote
-     * @param inBook whether the workbook has quotes of the supplier's, so that even their first list is not the first
+     * @param inBook whether the workbook has quotes of the supplier, so that even their first list has something
+     *     earlier
      */
     private static List<PriceChange> of(
             PackOffered pack, @Nullable Offer before, Offer now, SupplierLists lists, boolean inBook) {
@@ -95,12 +97,12 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
         return lists.isInNewest(pack) && somethingEarlier ? of(before, now) : List.of();
     }
 
-    /** Quotes of a supplier who has sent no list: only those that stand in the workbook twice can be compared. */
+    /** Changes for a supplier without a list: only quotes that are in the workbook twice can be compared. */
     private static List<PriceChange> ofBookAlone(@Nullable Offer before, Offer now) {
         return before == null ? List.of() : of(before, now);
     }
 
-    /** What became of each price of a pack, at every quantity at which either list begins a new price. */
+    /** The changes of a pack's prices, at every quantity at which either quote has a price break. */
     private static List<PriceChange> of(@Nullable Offer before, @Nullable Offer now) {
         NavigableSet<BigDecimal> quantities = new TreeSet<>();
         for (Offer one : new @Nullable Offer[] {before, now}) {
@@ -134,7 +136,7 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
         return all.stream().filter(change -> change.kind() == kind).toList();
     }
 
-    /** Everything but the prices that stayed the same. */
+    /** All changes but the prices that stayed the same. */
     public List<PriceChange> changed() {
         return all.stream()
                 .filter(change -> change.kind() != PriceChange.Kind.SAME)
@@ -145,14 +147,10 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
     public String answer() {
         return "%s rose, %d fell, %d stayed the same; new: %d; no longer on the newest list: %d."
                 .formatted(
-                        prices(of(PriceChange.Kind.ROSE).size()),
+                        Counted.of(of(PriceChange.Kind.ROSE).size(), "price"),
                         of(PriceChange.Kind.FELL).size(),
                         of(PriceChange.Kind.SAME).size(),
                         of(PriceChange.Kind.NEW).size(),
                         of(PriceChange.Kind.GONE).size());
-    }
-
-    private static String prices(int count) {
-        return count == 1 ? "1 price" : count + " prices";
     }
 }

@@ -9,11 +9,11 @@ import perkilo.units.Measure;
  * The price that a quote asks at a quantity.
  *
  * @param offer the quote
- * @param at the price break that holds there
+ * @param at the price break of that quantity
  */
 public record QuotedPrice(Offer offer, Offer.PriceBreak at) {
 
-    /** The price at a quantity in the offer's pack unit; below the first break that of the first break. */
+    /** The price at a quantity in the offer's pack unit; below the first break, the price of the first break. */
     static QuotedPrice of(Offer offer, BigDecimal quantity) {
         Offer.PriceBreak holds = offer.breaks().get(0);
         for (Offer.PriceBreak each : offer.breaks()) {
@@ -24,13 +24,15 @@ public record QuotedPrice(Offer offer, Offer.PriceBreak at) {
         return new QuotedPrice(offer, holds);
     }
 
-    /** What the price is compared per: the unit of the pack, or that of the price where the two can't be converted. */
+    /**
+     * The unit in which the price is compared: that of the pack, or that of the price if the two cannot be converted.
+     */
     public Measure unit() {
         Measure per = at.per();
         return per == null || per.kind() == offer.packUnit().kind() ? offer.packUnit() : per;
     }
 
-    /** What the price as quoted is multiplied by to be the price of one {@link #unit()}; a pack's price is divided. */
+    /** The factor from the quoted price to the price of one {@link #unit()}; a price per pack is divided instead. */
     public BigDecimal factor() {
         Measure per = at.per();
         if (per == null || per.kind() != offer.packUnit().kind()) {

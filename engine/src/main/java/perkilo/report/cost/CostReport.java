@@ -5,7 +5,7 @@ import perkilo.costing.CostOutcome;
 import perkilo.origin.Finding;
 import perkilo.sheet.Report;
 
-/** The sheets that answer what a launch costs. */
+/** The sheets with the cost of each run. */
 public final class CostReport {
 
     private CostReport() {}
@@ -13,8 +13,8 @@ public final class CostReport {
     /**
      * The sheets for costs.
      *
-     * @param costed what was costed
-     * @param findings everything that a person should know, of the reading too
+     * @param costed the costs
+     * @param findings all findings, those of the reader included
      */
     public static Report of(CostOutcome.Costed costed, List<Finding> findings) {
         DetailSheet detail = DetailSheet.of(costed);

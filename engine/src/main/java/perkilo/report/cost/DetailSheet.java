@@ -14,7 +14,7 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 
 /**
- * Cost detail: one block for each run, in which everything is computed.
+ * Cost detail: one block for each run, with all formulas.
  *
  * @param sheet the sheet
  * @param runs the cells that other sheets refer to, in the order of the runs
@@ -23,7 +23,7 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
 
     static final String NAME = "Cost detail";
 
-    /** What a row says where a change needs more than is bought. */
+    /** Shown if a change needs more than is bought. */
     static final String SHORT = "The purchase no longer covers this. Run perkilo cost again.";
 
     static DetailSheet of(CostOutcome.Costed costed) {
@@ -35,7 +35,7 @@ record DetailSheet(ResultSheet sheet, List<RunCells> runs) {
         sheet.hint(
                 1,
                 "Every figure is a live formula. Change a price, a rate, a percentage or a number of packs and the costs follow."
-                        + " Only the choice of what to buy stays as it is.");
+                        + " Only the choice of what to buy does not change.");
         Lines lines = new Lines(sheet, 3);
         Settings settings = costed.book().settings();
         QuoteDates dates = QuoteDates.write(lines, settings.costingDate(), settings.priceAgeLimitDays());

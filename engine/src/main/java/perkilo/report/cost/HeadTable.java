@@ -16,7 +16,7 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
-/** What a unit of each run costs, a column for each head; a kilogram where nothing is filled. */
+/** The unit cost of each run, a column for each head; per kilogram for bulk. */
 final class HeadTable {
 
     private final IdentityHashMap<RunCost, RunCells> cells = new IdentityHashMap<>();

@@ -27,7 +27,7 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
-/** What each item of a run costs: what is used, what is left, what is wasted. */
+/** The items of a run: used, left and wasted, with their costs. */
 public final class ItemTable {
 
     private final RunCost cost;
@@ -108,7 +108,7 @@ public final class ItemTable {
     final Column<ItemCost> purchases =
             Column.<ItemCost>of("purchases", "").json(this::purchasesOf).notOnSheet();
 
-    /** The columns for JSON alone: without cells to refer to. */
+    /** The columns for JSON only, without cells. */
     public ItemTable(RunCost cost) {
         this(cost, null, null);
     }
@@ -116,8 +116,8 @@ public final class ItemTable {
     /**
      * The columns.
      *
-     * @param making what is made, as cells
-     * @param purchase what is bought, as cells
+     * @param making the cells of what is made
+     * @param purchase the cells of what is bought
      */
     ItemTable(RunCost cost, @Nullable MakingPart making, @Nullable PurchasePart purchase) {
         this.cost = cost;
@@ -231,7 +231,7 @@ public final class ItemTable {
         return PurchasedTable.of(bought).with(one.lines());
     }
 
-    /** What the recipe costs for one kilogram, by the cells of a placed table. */
+    /** The cost of the recipe for one kilogram, from the cells of a placed table. */
     Expr recipe(Placed<ItemCost> placed) {
         List<Expr> parts = new ArrayList<>();
         for (int index = 0; index < placed.rows().size(); index++) {

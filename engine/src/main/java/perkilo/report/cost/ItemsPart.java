@@ -8,7 +8,7 @@ import perkilo.sheet.Expr;
 import perkilo.sheet.table.Placed;
 
 /**
- * The part of a run's block that says what each item costs, and what the rest of the block takes from it.
+ * The part of a run's block with the cost of each item, and the cells that the rest of the block uses.
  *
  * @param columns the table's columns
  * @param table the table with its cells
@@ -47,7 +47,7 @@ record ItemsPart(
         return table.total(columns.used);
     }
 
-    /** What will expire, landed. */
+    /** Wasted, landed. */
     Expr wasted() {
         return table.total(columns.wasted);
     }
@@ -57,7 +57,7 @@ record ItemsPart(
         return table.total(columns.paid);
     }
 
-    /** The least that is left over of any item: below zero where not enough is bought. */
+    /** The least that is left over of any item: below zero if not enough is bought. */
     Expr lowestLeft() {
         return table.lowest(columns.left);
     }

@@ -26,7 +26,7 @@ import perkilo.sheet.table.Mark;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
-/** From what a unit costs to its price in the shop, and from a price in the shop to the margin that is left. */
+/** From the unit cost to the retail price, and from a target retail price to the margin that is left. */
 final class LadderTable {
 
     private static final int DECIMALS = 2;
@@ -152,7 +152,7 @@ final class LadderTable {
                 breakEven);
     }
 
-    /** A run's ladder as JSON shows it; null where it has none. */
+    /** A run's ladder as JSON shows it; null if it has none. */
     static @Nullable Object inJson(RunCost cost) {
         PriceLadder ladder = cost.ladder();
         Product product = cost.needs().product();

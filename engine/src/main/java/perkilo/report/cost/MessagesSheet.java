@@ -9,7 +9,7 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
-/** Messages: everything that a person should know about the workbook, each with the cell it is about. */
+/** Messages: all findings about the workbook, each with its cell. */
 public final class MessagesSheet {
 
     private static final String NAME = "Messages";
@@ -31,7 +31,7 @@ public final class MessagesSheet {
 
     private MessagesSheet() {}
 
-    /** The sheet for what was found. */
+    /** The sheet for findings. */
     public static ResultSheet of(List<Finding> findings) {
         SheetBuilder sheet = new SheetBuilder(NAME).freeze(HEADS + 1, 0).landscape();
         sheet.title(0, NAME);
@@ -42,7 +42,7 @@ public final class MessagesSheet {
         return sheet.build();
     }
 
-    /** What the level of a message looks like. */
+    /** The look of a level. */
     public static Look look(Finding finding) {
         return switch (finding.level()) {
             case ERROR -> Look.ERROR;

@@ -26,8 +26,8 @@ import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
 /**
- * The part of a block that says what is bought, from whom, and what it costs once it is here: a table of lines, and
- * below it a table of orders, which refer to each other.
+ * The part of a block with the purchases and their landed cost: a table of lines, and below it a table of orders, which
+ * refer to each other.
  */
 final class PurchasePart {
 
@@ -111,7 +111,7 @@ final class PurchasePart {
                 .at(sheet.sheet(), lines.next() + 2, all);
     }
 
-    /** Writes the part; null where nothing has to be bought. */
+    /** Writes the part; null if nothing has to be bought. */
     static PurchasePart write(Lines sheet, Market market, Purchase purchase, QuoteDates dates) {
         sheet.section("Purchase");
         PurchasePart part = new PurchasePart(sheet, market, purchase, dates);
@@ -214,7 +214,7 @@ final class PurchasePart {
         return supplier.terms() == null ? "" : supplier.terms().name();
     }
 
-    /** What all lines of an item come to. */
+    /** The sum of all lines of an item. */
     Expr sum(List<LineCost> ofItem, Function<LineCost, Expr> which) {
         List<Expr> all = new ArrayList<>();
         for (LineCost line : ofItem) {

@@ -6,7 +6,7 @@ import perkilo.purchasing.LineCost;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
-/** What is bought of an item, as JSON shows it. */
+/** The purchases of an item, for JSON. */
 final class PurchasedTable {
 
     private PurchasedTable() {}

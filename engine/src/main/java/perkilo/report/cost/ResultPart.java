@@ -21,7 +21,7 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
-/** The part of a run's block that adds everything up: work, heads, cost per kilogram and per unit. */
+/** The part of a run's block with the totals: work, heads, cost per kilogram and per unit. */
 final class ResultPart {
 
     private final Lines lines;
@@ -138,7 +138,7 @@ final class ResultPart {
                 Expr.input(spreadOver),
                 NumberFormat.WHOLE,
                 "units",
-                "a run carries no more than all",
+                "a run carries at most all one-off costs",
                 spreadOver.origin());
         spent.put(Head.ONE_OFFS, all.times(Expr.of(1).min(units.over(spread))));
         return all;
@@ -203,8 +203,8 @@ final class ResultPart {
                 cost.bulkPerKg(),
                 fine,
                 "per kg",
-                "materials used, making with overhead, quality control ÷ what leaves the kettle");
-        Expr unit = line("Unit cost", total, cost.unitCost().orElse(null), "each", "everything by head ÷ units");
+                "(materials used + making with overhead + quality control) ÷ bulk that leaves the kettle");
+        Expr unit = line("Unit cost", total, cost.unitCost().orElse(null), "each", "all heads ÷ units");
         Expr work = Expr.sum(List.of(
                 head(heads, Head.MAKING),
                 head(heads, Head.FILLING),
@@ -215,13 +215,19 @@ final class ResultPart {
                 items.outlay().plus(work).plus(oneOffs),
                 cost.cashPerUnit().orElse(null),
                 "each",
-                "everything paid, all one-off costs included ÷ units");
+                "all payments, with all one-off costs, ÷ units");
         Expr giveawayKg = making.giveawayKg();
         BigDecimal giveaway = cost.giveawayPerUnit().orElse(null);
         if (giveawayKg != null && giveaway != null) {
             lines.checked("Giveaway", giveawayKg.times(bulk), giveaway, fine, "each", "bulk above the nominal fill");
         }
-        Expr paid = lines.checked("Outlay for items", items.outlay(), cost.outlay(), money, "", "what leaves the bank");
+        Expr paid = lines.checked(
+                "Outlay for items",
+                items.outlay(),
+                cost.outlay(),
+                money,
+                "",
+                "all payments for materials and components");
         Expr wasted = lines.checked(
                 "Wasted", items.wasted(), cost.wasted(), money, "", "bought, and expires before it can be used");
         Expr stock = lines.checked(

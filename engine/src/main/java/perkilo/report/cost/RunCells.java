@@ -16,11 +16,11 @@ import perkilo.sheet.SheetNames;
  * The cells of a run's block on the detail sheet that other sheets refer to. Amounts are in home currency.
  *
  * @param cost the run
- * @param making what is made
- * @param items what each item costs
- * @param bulk what a kilogram costs
- * @param unit what a unit costs; null for bulk that is not filled
- * @param cash what is paid for items, and what remains of it
+ * @param making the cells of what is made
+ * @param items the cells of the items' costs
+ * @param bulk the cost of a kilogram
+ * @param unit the cost of a unit; null for bulk that is not filled
+ * @param cash payments for items, and what is left
  * @param heads by head, for the whole run
  * @param row the block's first row on the detail sheet, from zero
  */
@@ -35,7 +35,7 @@ record RunCells(
         int row) {
 
     /**
-     * What a kilogram costs.
+     * The cost of a kilogram.
      *
      * @param rawMaterial of the recipe
      * @param made of bulk that leaves the kettle
@@ -43,44 +43,44 @@ record RunCells(
     record PerKg(Expr rawMaterial, Expr made) {}
 
     /**
-     * What a unit costs.
+     * The cost of a unit.
      *
      * @param cost by all heads
-     * @param cash everything that is paid
+     * @param cash all payments
      * @param oneOffs its share of the one-off costs, which is part of its cost
      */
     record PerUnit(Expr cost, Expr cash, Expr oneOffs) {}
 
     /**
-     * What is paid for items, and what remains of it.
+     * Payments for items, and what is left.
      *
-     * @param outlay everything that is paid for items
-     * @param stockLeft what is left of it and can be used
-     * @param wasted what is left of it and will expire
+     * @param outlay all payments for items
+     * @param stockLeft cost of what is left and can be used
+     * @param wasted cost of what is left and will expire
      */
     record Cash(Expr outlay, Expr stockLeft, Expr wasted) {}
 
-    /** Everything that the run costs. */
+    /** The cost of the run. */
     Expr total() {
         return Expr.sum(List.copyOf(heads.values()));
     }
 
-    /** What a unit costs; null for bulk that is not filled. */
+    /** The cost of a unit; null for bulk that is not filled. */
     @Nullable Expr unitCost() {
         return unit == null ? null : unit.cost();
     }
 
-    /** What is paid for a unit; null for bulk that is not filled. */
+    /** Payments for a unit; null for bulk that is not filled. */
     @Nullable Expr cashPerUnit() {
         return unit == null ? null : unit.cash();
     }
 
-    /** The least that is left over of any item: below zero where not enough is bought. */
+    /** The least that is left over of any item: below zero if not enough is bought. */
     Expr lowestLeft() {
         return items.lowestLeft();
     }
 
-    /** How much of an item is needed. */
+    /** The need of an item. */
     Expr needed(ItemCost item) {
         return items.table().ref(item, items.columns().needed);
     }

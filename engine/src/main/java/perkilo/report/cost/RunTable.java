@@ -31,7 +31,7 @@ import perkilo.sheet.table.Table;
 import perkilo.units.Conversion;
 import perkilo.units.Currencies;
 
-/** What each run costs: a row on the summary, an object in JSON, a line on the terminal. */
+/** The cost of each run: a row on the summary, an object in JSON, a line on the terminal. */
 public final class RunTable {
 
     private static final String RUN = "Run";
@@ -41,7 +41,7 @@ public final class RunTable {
     private static final String OUTLAY = "Outlay";
     private static final String STOCK_LEFT = "Stock left";
 
-    /** The headings of the terminal's table but the last, which says what the amounts are in. */
+    /** The headings of the terminal's table except the last, which names the currency. */
     public static final List<String> ON_TERMINAL =
             List.of(RUN, BULK_PER_KG, UNIT_COST, CASH_PER_UNIT, OUTLAY, STOCK_LEFT);
 
@@ -153,7 +153,7 @@ public final class RunTable {
             .formula(live(cell -> cell.cash().wasted()))
             .json();
 
-    /** Shown on the sheet only where a footprint is typed for any of the materials. */
+    /** On the sheet only if any material has a footprint. */
     final Column<RunCost> carbon = Column.<RunCost>of("carbonPerUnit", "Raw materials, kg CO2e per unit")
             .value(cost -> CarbonFootprint.of(cost).perUnit(cost.needs().units()))
             .formula(this::carbonOf)
@@ -182,7 +182,7 @@ public final class RunTable {
 
     final Column<RunCost> gap = Column.<RunCost>of("gap", "").notOnSheet();
 
-    /** The columns for JSON and the terminal alone: without cells to refer to. */
+    /** The columns for JSON and the terminal only, without cells. */
     public RunTable(CostOutcome.Costed costed) {
         this(costed, List.of());
     }
@@ -215,17 +215,17 @@ public final class RunTable {
         stockLeft.mark(Mark.belowZero(stockLeft, Look.ERROR));
     }
 
-    /** How a cost per unit is shown. */
+    /** The format of a cost per unit. */
     NumberFormat unitMoney(CurrencyUnit currency) {
         return NumberFormat.money(currency.getCurrencyCode(), unitDecimals);
     }
 
-    /** How many decimals a cost per unit is shown with. */
+    /** The number of decimals of a cost per unit. */
     int unitDecimals() {
         return unitDecimals;
     }
 
-    /** The table as the summary shows it. */
+    /** The table for the summary. */
     Table<RunCost> onSheet() {
         List<Column<RunCost>> columns = new ArrayList<>(List.of(
                 run,
@@ -248,7 +248,7 @@ public final class RunTable {
         return new Table<>(columns);
     }
 
-    /** The runs as JSON shows them. */
+    /** The runs for JSON. */
     public Table.Filled<RunCost> inJson() {
         return Table.of(
                         product,
@@ -275,7 +275,7 @@ public final class RunTable {
                 .with(costed.runs());
     }
 
-    /** The runs as the terminal shows them. */
+    /** The runs for the terminal. */
     public Table.Filled<RunCost> onTerminal() {
         return columnsOnTerminal().with(costed.runs());
     }
@@ -301,7 +301,7 @@ public final class RunTable {
         return requireNonNull(cells.get(cost));
     }
 
-    /** A figure that the run's block has computed. */
+    /** A figure of the run's block. */
     private Function<Row<RunCost>, @Nullable Expr> live(Function<RunCells, @Nullable Expr> which) {
         return row -> which.apply(cells(row.entry()));
     }

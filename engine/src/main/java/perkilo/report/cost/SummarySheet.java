@@ -28,7 +28,7 @@ final class SummarySheet {
     private static final int FIRST_ANSWER = 3;
     private static final int CHART_ROWS = 19;
 
-    /** How many columns of the sheet a chart takes. */
+    /** The number of the sheet's columns under a chart. */
     private static final int CHART_BY_SIZE = 5;
 
     private static final int CHART_BY_HEAD = 8;
@@ -53,7 +53,7 @@ final class SummarySheet {
         return new SummarySheet(costed, runs).write();
     }
 
-    /** The runs of a product one below the other, rising in size: as a chart draws them. */
+    /** The runs grouped by product, each product's runs by rising size, as a chart needs them. */
     private static List<RunCells> grouped(List<RunCells> runs) {
         Map<String, List<RunCells>> byName = new LinkedHashMap<>();
         for (RunCells run : runs) {
@@ -166,7 +166,7 @@ final class SummarySheet {
                 left + CHART_BY_HEAD - 1));
     }
 
-    /** The rows of each product in the table: they are next to each other, rising in size. */
+    /** The rows of each product in the table: next to each other, by rising size. */
     private static Map<String, List<Integer>> rowsByProduct(Placed<RunCost> table) {
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
         for (int index = 0; index < table.rows().size(); index++) {

@@ -6,17 +6,17 @@ import perkilo.sheet.Expr;
 import perkilo.units.Conversion;
 import perkilo.units.Measure;
 
-/** Figures that stand behind many others, as expressions over the cells that a person typed in. */
+/** Expressions over cells that a person typed in, used by many figures. */
 public final class Inputs {
 
     private Inputs() {}
 
-    /** Whether a figure is a zero that no cell can change. */
+    /** Whether a figure is zero and no cell can change it. */
     public static boolean isNone(Figure figure) {
         return figure.isZero() && (figure.perCell() == null || !figure.origin().isKnown());
     }
 
-    /** What was typed, or zero where nothing was. */
+    /** What was typed, or zero. */
     public static Expr orZero(@Nullable Figure figure) {
         return figure == null ? Expr.of(0) : Expr.input(figure);
     }

@@ -13,14 +13,14 @@ import perkilo.sheet.table.Row;
 import perkilo.units.Currencies;
 
 /**
- * The columns of a purchase line: packs, quantity, price, goods, what comes on top, its share of what is charged for
- * the order, and what it costs once it is here.
+ * The columns of a purchase line: packs, quantity, price, goods, charges of the line, its share of the order's charges,
+ * and its landed cost.
  */
 public final class LandedColumns {
 
     private static final int PRICE_DIGITS = 4;
 
-    /** The packs that are bought: the choice, a plain value. */
+    /** The chosen number of packs: a plain value. */
     public final Column<PurchaseLine> packs = Column.<PurchaseLine>of("packs", "Packs")
             .value(line -> BigDecimal.valueOf(line.cost().line().packs()))
             .format(NumberFormat.WHOLE)
@@ -34,7 +34,7 @@ public final class LandedColumns {
             .format(line -> line.listing().isByPiece() ? NumberFormat.WHOLE : NumberFormat.QUANTITY)
             .json();
 
-    /** At the break that the quantity reaches, in the offer's currency. */
+    /** At the price break of the quantity, in the offer's currency. */
     public final Column<PurchaseLine> price = Column.<PurchaseLine>of("pricePerPack", "Price per pack")
             .formula(row -> Landing.price(row.entry().listing(), inPackUnit(row)))
             .format(line -> NumberFormat.money(
@@ -73,20 +73,20 @@ public final class LandedColumns {
             row -> row.entry().landing().duty(row.entry().listing(), goods(row), row.ref(insurance), row.ref(freight)),
             line -> line.listing().duty().origin());
 
-    /** What goes with the line alone, in home currency. */
+    /** The cost of the line alone, in home currency. */
     public final Column<PurchaseLine> alone;
 
-    /** Of what is charged for the order, in home currency. */
+    /** The share of the order's charges, in home currency. */
     public final Column<PurchaseLine> share;
 
-    /** What the line costs once it is here, in home currency. */
+    /** The landed cost of the line, in home currency. */
     public final Column<PurchaseLine> landed;
 
     /**
      * The columns.
      *
      * @param home code of the home currency
-     * @param shareOf a line's share of what is charged for its order, in home currency
+     * @param shareOf a line's share of its order's charges, in home currency
      */
     public LandedColumns(String home, Function<Row<PurchaseLine>, Expr> shareOf) {
         NumberFormat inHome = NumberFormat.money(home, 2);

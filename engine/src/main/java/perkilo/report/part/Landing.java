@@ -12,8 +12,8 @@ import perkilo.purchasing.DutyBasis;
 import perkilo.sheet.Expr;
 
 /**
- * What an order to one supplier costs once it is here, as formulas. Amounts are in the supplier's currency unless the
- * name says otherwise.
+ * The landed cost of an order to one supplier, as formulas. Amounts are in the supplier's currency unless the name says
+ * otherwise.
  */
 public final class Landing {
 
@@ -24,7 +24,7 @@ public final class Landing {
     private final Origin rateOrigin;
     private final Expr onePlusMargin;
 
-    /** What orders to a supplier cost. */
+    /** The formulas for orders to a supplier. */
     public Landing(Market market, Supplier supplier) {
         this.supplier = supplier;
         this.charges = Market.charges(supplier);
@@ -45,7 +45,7 @@ public final class Landing {
         return supplier;
     }
 
-    /** The charges that are the buyer's. */
+    /** The charges that the buyer pays. */
     public Market.Charges charges() {
         return charges;
     }
@@ -55,7 +55,7 @@ public final class Landing {
         return rate;
     }
 
-    /** The cell that the rate rests on. */
+    /** The cell of the rate. */
     public Origin rateOrigin() {
         return rateOrigin;
     }
@@ -71,8 +71,8 @@ public final class Landing {
     }
 
     /**
-     * The price of a pack at the break that the quantity reaches: the whole ladder, so that it follows the packs. In
-     * the offer's currency.
+     * The price of a pack at the price break of the quantity: with all breaks, so that it follows the packs. In the
+     * offer's currency.
      */
     public static Expr price(Listing listing, Expr inPackUnit) {
         List<Offer.PriceBreak> breaks = listing.offer().breaks();
@@ -86,7 +86,7 @@ public final class Landing {
         return price;
     }
 
-    /** What is invoiced for goods in the offer's currency, in the supplier's. */
+    /** The value of goods in the supplier's currency, from that in the offer's. */
     public static Expr invoiced(Listing listing, Expr quoted) {
         return times(quoted, Inputs.rate(listing.toSupplier()));
     }
@@ -99,7 +99,7 @@ public final class Landing {
     /**
      * Freight by weight.
      *
-     * @param quantity in kilograms; pieces weigh nothing that is known
+     * @param quantity in kilograms; the weight of pieces is unknown
      */
     public Expr freightByWeight(Listing listing, Expr quantity) {
         return listing.isByPiece()
@@ -114,7 +114,7 @@ public final class Landing {
         return unlessNone(duty, Expr.input(duty).times(dutiable));
     }
 
-    /** What goes with a line alone, with the bank's margin, in home currency. */
+    /** The cost of a line alone, with the bank's margin, in home currency. */
     public Expr lineAlone(Expr goods, Expr insurance, Expr freight, Expr duty) {
         Expr paid = times(goods.plus(insurance).plus(freight), onePlusMargin).plus(duty);
         return times(paid, rate);
@@ -125,7 +125,7 @@ public final class Landing {
         return Inputs.orZero(supplier.minimumOrderValue());
     }
 
-    /** What an order below the minimum costs on top. */
+    /** The extra charge of an order below the minimum. */
     public Expr smallOrderCharge(Expr goods, Expr minimum) {
         Figure charge = supplier.smallOrderCharge();
         return charge == null ? Expr.of(0) : Expr.ifLess(goods, minimum, Expr.input(charge), Expr.of(0));
@@ -136,21 +136,21 @@ public final class Landing {
         return Expr.input(charges.freightPerOrder());
     }
 
-    /** Duty on what is charged for the order as a whole. */
+    /** Duty on the order's charges. */
     public Expr dutyOnCharges(Expr freight, Expr smallOrderCharge) {
         Expr dutiable = dutyBasis == DutyBasis.CIF ? freight.plus(smallOrderCharge) : smallOrderCharge;
         return unlessNone(charges.duty(), Expr.input(charges.duty()).times(dutiable));
     }
 
-    /** What is charged for the order as a whole, with the bank's margin, in home currency. */
+    /** The order's charges, with the bank's margin, in home currency. */
     public Expr orderCharges(Expr freight, Expr smallOrderCharge, Expr duty, Expr rateCell) {
         return times(times(freight.plus(smallOrderCharge), onePlusMargin).plus(duty), rateCell);
     }
 
     /**
-     * A line's share of what is charged for the order: by goods value, or equal where all goods are free.
+     * A line's share of the order's charges: by goods value, or equal if all goods are free.
      *
-     * @param lines how many there are
+     * @param lines the number of lines
      */
     public static Expr share(Expr orderCharges, Expr lineGoods, Expr orderGoods, int lines) {
         return orderGoods.value().signum() == 0
@@ -164,7 +164,7 @@ public final class Landing {
         return one ? left : left.times(right);
     }
 
-    /** What a kilogram or piece costs at the lowest of an offer's prices, in home currency. */
+    /** The lowest price of a kilogram or piece in an offer, in home currency. */
     public static Expr lowestPrice(Listing listing) {
         Expr pack = listing.offer().breaks().stream()
                 .map(price -> pricePerPack(listing, price))
@@ -188,7 +188,7 @@ public final class Landing {
                 .over(Inputs.basePer(priced.per(), listing.density()));
     }
 
-    /** Nothing where the rate is a zero without a cell; live where a person may change it. */
+    /** Zero if the rate is a zero without a cell; live if a person can change it. */
     private static Expr unlessNone(Figure rate, Expr otherwise) {
         return Inputs.isNone(rate) ? Expr.of(0) : otherwise;
     }

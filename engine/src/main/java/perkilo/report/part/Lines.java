@@ -13,7 +13,7 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
 /**
- * Writes a sheet from top to bottom: lines of a name, a figure, its unit and what it means, and tables between them.
+ * Writes a sheet from top to bottom: lines with a name, a figure, its unit and its meaning, and tables between them.
  */
 public final class Lines {
 
@@ -57,7 +57,7 @@ public final class Lines {
         return sheet;
     }
 
-    /** The row that will be written next, from zero. */
+    /** The next row, from zero. */
     public int next() {
         return next;
     }
@@ -86,19 +86,19 @@ public final class Lines {
         next++;
     }
 
-    /** Gives a table its place below what is written; {@link #write} writes it. */
+    /** Places a table below the last row; {@link #write} writes it. */
     public <R> Placed<R> place(Table<R> table, List<R> rows) {
         return table.at(sheet, next, rows);
     }
 
-    /** Writes a table that has its place here, and goes on below it. */
+    /** Writes a table placed here, and continues below it. */
     public <R> Placed<R> write(Placed<R> placed) {
         placed.write();
         next = placed.next();
         return placed;
     }
 
-    /** The next line's figure as a condition refers to it: {@code $B$7}. */
+    /** The cell of the next line's figure, for conditions: {@code $B$7}. */
     public String nextFigure() {
         return TABLE.withoutHeadings(sheet, next, List.of()).absolute(0, FIGURE);
     }
@@ -108,17 +108,17 @@ public final class Lines {
         return figure(name, expr, format, unit, meaning, Origin.NONE);
     }
 
-    /** Writes a named figure that leads to the cell it rests on. */
+    /** Writes a named figure with a link to its cell. */
     public Expr figure(String name, Expr expr, NumberFormat format, String unit, String meaning, Origin link) {
         return write(new Line(name, expr, null, format, unit, meaning, link));
     }
 
-    /** Writes a named figure that the engine has computed in its own way as well. */
+    /** Writes a named figure and compares it with the engine's own. */
     public Expr checked(String name, Expr expr, BigDecimal engine, NumberFormat format, String unit, String meaning) {
         return write(new Line(name, expr, engine, format, unit, meaning, Origin.NONE));
     }
 
-    /** Writes a named entry that is words where others have a figure. */
+    /** Writes a named entry with words instead of a figure. */
     public void words(String name, String text, String meaning) {
         Placed<Line> line = TABLE.withoutHeadings(sheet, next, List.of());
         sheet.text(next, line.column(NAME), name, Look.LABEL)

@@ -14,7 +14,7 @@ import perkilo.sheet.Expr;
 import perkilo.sheet.NumberFormat;
 
 /**
- * The part of a run's block that says how much is filled and made.
+ * The part of a run's block with the quantities filled and made.
  *
  * @param units null for bulk that is not filled
  * @param targetFill in the fill's unit; null for bulk
@@ -88,7 +88,7 @@ public record MakingPart(
                 Expr.input(run.batchKg()),
                 NumberFormat.QUANTITY,
                 "kg",
-                "weighed in, with what stays in kettle and lines",
+                "weighed in, hold-up included",
                 run.origin());
         return made(lines, needs, null, null, null, wanted, wanted);
     }
@@ -130,7 +130,7 @@ public record MakingPart(
         return lines.checked("Target fill", target, fill.target(), NumberFormat.QUANTITY, unit, why);
     }
 
-    /** The error of the class that the nominal fill is in now; the directive speaks of grams and millilitres. */
+    /** The error of the nominal fill's present class; the directive uses grams and millilitres. */
     private static Expr tolerable(Product product, Expr nominal) {
         BigDecimal perUnit = product.fillUnit().inBase().movePointRight(3);
         Expr small = perUnit.compareTo(BigDecimal.ONE) == 0 ? nominal : nominal.times(Expr.of(perUnit));
@@ -179,7 +179,7 @@ public record MakingPart(
             count = bulk.over(room).roundedUp(exact).max(Expr.of(1));
         }
         Expr batches = lines.checked(
-                "Batches", count, exact, NumberFormat.WHOLE, "", "bulk ÷ what the vessel can give, rounded up");
+                "Batches", count, exact, NumberFormat.WHOLE, "", "bulk ÷ (vessel maximum − hold-up), rounded up");
         Expr even = wanted == null ? bulk.over(batches).plus(holdUp) : bulk.over(batches);
         Expr batchKg = lines.checked(
                 "Batch size",

@@ -9,12 +9,12 @@ import perkilo.model.Product;
 import perkilo.origin.Figure;
 import perkilo.sheet.Expr;
 
-/** How much of an item a run needs, as formulas. */
+/** The need of an item in a run, as formulas. */
 public final class NeedFormulas {
 
     private NeedFormulas() {}
 
-    /** What part of the bulk a material is, all its lines in the formula together. */
+    /** The share of a material in the bulk, all its lines in the formula together. */
     public static Expr share(Formula formula, Item item) {
         return Expr.sum(item.lines().stream().map(line -> level(formula, line)).toList());
     }
@@ -22,7 +22,7 @@ public final class NeedFormulas {
     /**
      * Kilograms of a material: {@code charged × share × (1 + handling loss)}.
      *
-     * @param charged what is weighed in for all batches, in kg
+     * @param charged the weight of all batches, in kg
      * @param share of the bulk
      */
     public static Expr kilograms(Material material, Expr charged, Expr share) {

@@ -4,10 +4,10 @@ import perkilo.costing.Listing;
 import perkilo.purchasing.LineCost;
 
 /**
- * A line of a purchase, with the offer it buys at and what an order to its supplier costs.
+ * A line of a purchase, with its offer and the formulas of its order.
  *
  * @param cost the line
  * @param listing the offer
- * @param landing what orders to the supplier cost
+ * @param landing formulas for orders to the supplier
  */
 public record PurchaseLine(LineCost cost, Listing listing, Landing landing) {}

@@ -15,19 +15,19 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Mark;
 
 /**
- * The dates of the quotes that a sheet rests on, marked where they have ended, and where they soon will. The marks
- * follow their cells: the day, the limits and the dates.
+ * The dates of the quotes that a sheet uses, marked if they have ended or soon will. The marks follow their cells: the
+ * day, the limits and the dates.
  */
 public final class QuoteDates {
 
     private static final String JUDGED = "Quotes are checked on";
     private static final String LEGEND =
-            "orange ground: the quote ended before this day or is older than the limit; not dated: its date is unknown";
+            "orange background: the quote ended before this day or is older than the limit; not dated: its date is unknown";
 
-    /** What a date reads that is not known. */
+    /** Shown instead of an unknown date. */
     public static final String UNKNOWN = "not dated";
 
-    /** How many days before its end a quote is pointed out. Common practice, no source. */
+    /** The number of days before its end from which a quote is marked. Common practice, no source. */
     private static final long SOON_DAYS = 30;
 
     private final SheetBuilder sheet;
@@ -43,9 +43,9 @@ public final class QuoteDates {
     }
 
     /**
-     * Writes what quotes are held against, in three lines.
+     * Writes the day and limits for checking quotes, in three lines.
      *
-     * @param on the day that they should hold on
+     * @param on the day on which they should be valid
      * @param ageLimit in days
      */
     public static QuoteDates write(Lines lines, LocalDate on, Figure ageLimit) {
@@ -55,7 +55,7 @@ public final class QuoteDates {
     }
 
     /**
-     * Writes what quotes are held against where each order has its own day, in three lines; {@link #seenOn} says which.
+     * The same, if each order has its own day; {@link #seenOn} sets it.
      *
      * @param ageLimit in days
      */
@@ -80,12 +80,12 @@ public final class QuoteDates {
                 Expr.of(SOON_DAYS),
                 NumberFormat.WHOLE,
                 "days",
-                "orange text: no more days than this are left (common practice)");
+                "orange text: at most this many days are left (common practice)");
         return new QuoteDates(lines.sheet(), () -> day, limit, soon);
     }
 
     /**
-     * The same limits, held against a day in another cell.
+     * The same limits, for a day in another cell.
      *
      * @param cell such as {@code $D$5}; asked for when the marks are written
      */
@@ -93,7 +93,7 @@ public final class QuoteDates {
         return new QuoteDates(sheet, cell, limit, soon);
     }
 
-    /** A column of the days that quotes are of, marked by their age. */
+    /** A column of the days of quotes, marked by their age. */
     public <R> Column<R> quotedOn(String key, String heading, Function<R, @Nullable LocalDate> date) {
         Column<R> column = dates(key, heading, date);
         column.mark(when(column, cell -> day.get() + "-" + cell + ">" + limit, Look.WARNING));
@@ -104,7 +104,7 @@ public final class QuoteDates {
                 Look.NOTICE));
     }
 
-    /** A column of last days, marked where they have passed or soon will. */
+    /** A column of last days, marked if they have passed or soon will. */
     public <R> Column<R> validUntil(String key, String heading, Function<R, @Nullable LocalDate> date) {
         Column<R> column = dates(key, heading, date);
         column.mark(when(column, cell -> cell + "-" + day.get() + "<0", Look.WARNING));
@@ -112,7 +112,7 @@ public final class QuoteDates {
                 column, cell -> cell + "-" + day.get() + ">=0," + cell + "-" + day.get() + "<=" + soon, Look.NOTICE));
     }
 
-    /** A column of dates, or words where one is not known. */
+    /** A column of dates, with words for unknown ones. */
     public static <R> Column<R> dates(String key, String heading, Function<R, @Nullable LocalDate> date) {
         return Column.<R>of(key, heading)
                 .formula(row -> {
@@ -131,7 +131,7 @@ public final class QuoteDates {
                 look);
     }
 
-    /** Writes a date, or that it is not known. */
+    /** Writes a date, or that it is unknown. */
     public static void date(SheetBuilder sheet, int row, int column, @Nullable LocalDate date) {
         if (date == null) {
             sheet.text(row, column, UNKNOWN, Look.HINT);

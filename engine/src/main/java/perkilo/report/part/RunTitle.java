@@ -5,7 +5,7 @@ import perkilo.costing.RunNeeds;
 import perkilo.sheet.Expr;
 import perkilo.sheet.ResultSheet;
 
-/** A run as a person says it, with its units or kilograms as they now are: {@code 1,000 × Hand balm}. */
+/** A run's title, with its live units or kilograms: {@code 1,000 × Hand balm}. */
 public final class RunTitle {
 
     private static final int DIGITS_OF_KILOGRAMS = 3;
@@ -15,7 +15,7 @@ public final class RunTitle {
     /**
      * The title's parts.
      *
-     * @param behind what is said behind it
+     * @param behind words after it
      */
     public static List<ResultSheet.Part> of(RunNeeds needs, MakingPart making, String behind) {
         Expr units = making.units();

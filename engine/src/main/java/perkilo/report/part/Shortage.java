@@ -5,18 +5,18 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.Sign;
 
 /**
- * Says so where what is bought no longer covers what is needed, as after a change of units or packs in the result; says
- * nothing while it does. The engine's own purchase always does.
+ * Words that appear if the purchase no longer covers the need, such as after a change of units or packs in the result.
+ * The engine's own purchase always covers it.
  */
 public final class Shortage {
 
     private Shortage() {}
 
     /**
-     * The words where something is short, behind the sign that asks for attention.
+     * The words, after the sign for attention; empty if nothing is missing.
      *
-     * @param left what is left over; below zero where something is short
-     * @param before what comes before them in a sentence
+     * @param left what is left over; below zero if something is missing
+     * @param before text before them
      * @param words such as {@code The purchase no longer covers this.}
      */
     public static ResultSheet.Part words(Expr left, String before, String words) {

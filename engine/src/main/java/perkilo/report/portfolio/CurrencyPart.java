@@ -76,7 +76,7 @@ final class CurrencyPart {
         return new ProductsPart(sheet, home, books).write(runs.next() + 1);
     }
 
-    /** Says what all runs take. */
+    /** Writes the payments for all runs. */
     void sentence(int row) {
         sheet.answer(
                 row,
@@ -84,15 +84,15 @@ final class CurrencyPart {
                 List.of(
                         new ResultSheet.Words(
                                 hasAlternatives()
-                                        ? "If every run were made, all sizes of a product, items would take "
-                                        : "All runs together take "),
+                                        ? "If all runs were made, in all sizes, items would cost "
+                                        : "All runs together need "),
                         new ResultSheet.Fixed(totals.total(paid), 0),
                         new ResultSheet.Words(" " + home + (hasAlternatives() ? "; " : " for items; ")),
                         new ResultSheet.Fixed(totals.total(left), 0),
                         new ResultSheet.Words(" " + home + " of that stays in stock")));
     }
 
-    /** Whether a book makes something in several sizes: its runs are alternatives, and their sum is no budget. */
+    /** Whether a book has several sizes of a product: its runs are alternatives, and their sum is not a budget. */
     private boolean hasAlternatives() {
         for (PortfolioBook book : books) {
             List<String> products =

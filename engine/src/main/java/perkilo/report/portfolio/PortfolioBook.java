@@ -6,18 +6,19 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
+import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.origin.Origin;
 
 /**
- * What came of one book of a portfolio.
+ * The result for one book of a portfolio.
  *
- * @param name the file as a person tells it from the others
- * @param address where a link finds it
- * @param result where a link finds its costs: a file's address and a sheet of it; null where it was not costed
- * @param costs what was costed; null where it was not
- * @param findings everything that a person should know about it
+ * @param name of the file, different from all others
+ * @param address of the file, for links
+ * @param result place of its costs, for links: a file's address and a sheet; null if it was not costed
+ * @param costs its costs; null if it was not costed
+ * @param findings all findings about it
  */
 public record PortfolioBook(
         String name,
@@ -52,22 +53,22 @@ public record PortfolioBook(
         return new PortfolioBook(name, address, result, costs, own);
     }
 
-    /** How many findings of a level there are. */
+    /** The number of findings of a level. */
     long count(Level level) {
         return findings.stream().filter(finding -> finding.level() == level).count();
     }
 
-    /** Whether there is anything to look at. */
+    /** Whether there are errors or warnings. */
     boolean hasProblems() {
         return costs == null || count(Level.ERROR) + count(Level.WARNING) > 0;
     }
 
-    /** What there is to look at, such as {@code 2 warnings}; a dash for nothing. */
+    /** Its errors and warnings, such as {@code 2 warnings}; a dash for none. */
     String problems() {
         Map<String, Long> counts = Map.of("error", count(Level.ERROR), "warning", count(Level.WARNING));
         String words = List.of("error", "warning").stream()
                 .filter(word -> counts.getOrDefault(word, 0L) > 0)
-                .map(word -> counts.get(word) + " " + word + (counts.getOrDefault(word, 0L) == 1 ? "" : "s"))
+                .map(word -> Counted.of(counts.getOrDefault(word, 0L), word))
                 .reduce((one, other) -> one + ", " + other)
                 .orElse("–");
         return costs == null ? "not costed: " + words : words;

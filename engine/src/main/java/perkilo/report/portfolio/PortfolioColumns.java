@@ -14,7 +14,7 @@ final class PortfolioColumns {
 
     private PortfolioColumns() {}
 
-    /** A book's name, which leads to its result, or to the book where there is none. */
+    /** A book's name, with a link to its result, or to the book if there is none. */
     static <R> Column<R> book(Function<R, PortfolioBook> book) {
         return Column.<R>of("book", "Book")
                 .words(entry -> book.apply(entry).name())
@@ -33,14 +33,14 @@ final class PortfolioColumns {
         return Column.<R>of(key, heading).value(value).format(money);
     }
 
-    /** What part of one column another is; empty where that is zero. */
+    /** One column as a fraction of another; empty if that is zero. */
     static <R> Column<R> share(Column<R> part, Column<R> whole) {
         return Column.<R>of("leftOfOutlay", "Left of outlay")
                 .formula(row -> ratio(row.ref(part), row.ref(whole)))
                 .format(NumberFormat.PERCENT);
     }
 
-    /** One divided by another; null where that is zero. */
+    /** One divided by another; null if that is zero. */
     static @Nullable Expr ratio(Expr part, Expr whole) {
         return whole.value().signum() == 0 ? null : part.over(whole);
     }

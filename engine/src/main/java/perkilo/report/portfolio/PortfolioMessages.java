@@ -13,7 +13,7 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
-/** Messages of all books, each with the cell it is about; what is said of shared files stands first, and once. */
+/** Messages of all books, each with the cell it is about; those about shared files come first, and once. */
 final class PortfolioMessages {
 
     private static final String NAME = "Messages";
@@ -73,12 +73,12 @@ final class PortfolioMessages {
         return table.sheet().build();
     }
 
-    /** The first message about a book; nowhere if there is none. */
+    /** The first message about a book; no place if there is none. */
     Origin first(PortfolioBook book) {
         return firstOf.getOrDefault(book, Origin.NONE);
     }
 
-    /** A place in the book as a link from another workbook finds it; what is in another file is not linked. */
+    /** A place in the book, for links from another workbook; places in other files have no link. */
     private static Origin place(Line line) {
         PortfolioBook book = line.book();
         Origin origin = line.finding().origin();

@@ -4,7 +4,7 @@ import java.util.List;
 import perkilo.origin.Finding;
 import perkilo.sheet.Report;
 
-/** The sheets that set the costs of many books side by side. */
+/** The sheets that compare the costs of many books. */
 public final class PortfolioReport {
 
     private PortfolioReport() {}
@@ -12,8 +12,8 @@ public final class PortfolioReport {
     /**
      * The sheets for a portfolio.
      *
-     * @param books in the order that they are shown in, those that could not be costed included
-     * @param shared what is said of the files that all books use
+     * @param books in the order of the sheet, those without costs included
+     * @param shared findings about files that all books use
      */
     public static Report of(List<PortfolioBook> books, List<Finding> shared) {
         PortfolioMessages messages = PortfolioMessages.of(books, shared);

@@ -12,16 +12,16 @@ import perkilo.costing.RunCost;
 /**
  * The figures of one run that a portfolio shows, in the book's home currency; small, as there may be many.
  *
- * @param product what is made; the formula's name for bulk
+ * @param product the product's name; the formula's name for bulk
  * @param title the product with its size
- * @param units how many; null for bulk
+ * @param units null for bulk
  * @param bulkKg bulk that leaves the kettle
  * @param bulkPerKg cost of a kilogram of it
  * @param unitCost cost of a unit; null for bulk
  * @param cashPerUnit cash for a unit; null for bulk
- * @param outlay everything paid for items
- * @param stockLeft what of that stays in stock
- * @param heads what a unit costs by head, or a kilogram of bulk
+ * @param outlay all payments for items
+ * @param stockLeft the part that stays in stock
+ * @param heads cost of a unit, or of a kilogram of bulk, by head
  * @param proven whether the purchase is proven cheapest
  */
 public record PortfolioRun(
@@ -60,7 +60,7 @@ public record PortfolioRun(
                 run.purchase().proven());
     }
 
-    /** What tells the runs of one product by size: units, or kilograms of bulk. */
+    /** The size of the run: units, or kilograms of bulk. */
     BigDecimal size() {
         return units == null ? bulkKg : units;
     }

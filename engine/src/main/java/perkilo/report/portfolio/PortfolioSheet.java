@@ -1,11 +1,10 @@
 package perkilo.report.portfolio;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import perkilo.origin.Decimals;
+import perkilo.origin.Counted;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
@@ -51,11 +50,7 @@ final class PortfolioSheet {
                 .mapToInt(costs -> costs == null ? 0 : costs.runs().size())
                 .sum();
         String bad = costed == books.size() ? "" : ", %d not costed".formatted(books.size() - costed);
-        return "%s, %s%s".formatted(counted(books.size(), "book"), counted(runs, "run"), bad);
-    }
-
-    static String counted(long number, String word) {
-        return Decimals.readable(BigDecimal.valueOf(number), 0) + " " + word + (number == 1 ? "" : "s");
+        return "%s, %s%s".formatted(Counted.of(books.size(), "book"), Counted.of(runs, "run"), bad);
     }
 
     private Map<String, List<PortfolioBook>> byCurrency() {

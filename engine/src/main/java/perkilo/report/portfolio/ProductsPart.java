@@ -19,20 +19,20 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
-/** Every product at its largest run: what a unit costs by head, what its items take, and charts of both. */
+/** Every product at its largest run: unit cost by head, payments for items, and charts of both. */
 final class ProductsPart {
 
     private static final int CHART_ROWS = 20;
 
-    /** So many products leave room for the charts on their page. */
+    /** The most products that leave room for the charts on their page. */
     private static final int LINES_ABOVE_CHARTS = 16;
 
-    /** More columns than this cannot be told apart. */
+    /** The most columns that a reader can distinguish. */
     private static final int MOST_IN_CHART = 30;
 
     private static final int WIDTH = 15;
 
-    /** How many columns of the sheet a chart takes. */
+    /** The number of the sheet's columns under a chart. */
     private static final int CHART_COLUMNS = 7;
 
     private final SheetBuilder sheet;
@@ -144,7 +144,7 @@ final class ProductsPart {
                 chart("What a unit costs at the largest run" + which, home + " per unit", "0.00", heads, top, first));
         List<Chart.Series> cash =
                 List.of(series(table, "used or wasted", used, last), series(table, "left in stock", left, last));
-        sheet.chart(chart("What the items of that run take" + which, home, "#,##0", cash, top, first + CHART_COLUMNS));
+        sheet.chart(chart("Cost of that run's items" + which, home, "#,##0", cash, top, first + CHART_COLUMNS));
         return top + CHART_ROWS + 2;
     }
 

@@ -3,7 +3,7 @@ package perkilo.report.portfolio;
 /**
  * A run of a book.
  *
- * @param book whose run it is
+ * @param book of the run
  * @param run its figures
  */
 record RunLine(PortfolioBook book, PortfolioRun run) {}

@@ -1,9 +1,9 @@
 /**
- * One workbook over many: what every run of every book costs, side by side.
+ * A workbook about many: the cost of every run of every book, side by side.
  *
  * <ul>
- *   <li>what comes from a book is a plain number, with a link to the book's own result, where it is a formula;
- *   <li>what is derived from those numbers is a live formula;
+ *   <li>figures from a book are plain numbers, with a link to the book's own result, which has the formulas;
+ *   <li>figures derived from those are live formulas;
  *   <li>amounts of different home currencies are never added: each currency has its own tables.
  * </ul>
  *

@@ -16,7 +16,7 @@ import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 
-/** Price changes: the effect on each run, then each price that changed, those that changed most first. */
+/** Price changes: the effect on each run, then each changed price, the largest changes first. */
 final class ChangesSheet {
 
     private static final int MOST_DRAWN = 12;
@@ -57,7 +57,7 @@ final class ChangesSheet {
         return sheet.build();
     }
 
-    /** The charts take their rows above the tables that they are drawn from. */
+    /** The charts are above the tables that they show. */
     private void tables(QuoteDates dates) {
         CostEffect cost = effect;
         int top = next;
@@ -68,14 +68,14 @@ final class ChangesSheet {
     }
 
     private Chart.Series runs(CostEffect cost) {
-        sheet.section(next++, "What it does to each run");
+        sheet.section(next++, "Effect on each run");
         EffectTable table = new EffectTable(cost);
         Placed<CostEffect.OfRun> runs = table.at(sheet, next).write();
         next = runs.next();
         sheet.hint(
                 next++,
-                "Both costs are fixed values: each run is planned anew at both prices, each time at the lowest cost; units"
-                        + " for products, kilograms for bulk.");
+                "Both costs are fixed values, for one unit or one kilogram of bulk: each run is planned at the lowest cost,"
+                        + " once at the old and once at the new prices.");
         next++;
         return series(runs, table.run, table.fraction, cost.runs().size());
     }

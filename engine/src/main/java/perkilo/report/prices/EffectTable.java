@@ -15,7 +15,7 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
-/** The table of what changed prices do to each run; its columns lie above those of the table of prices. */
+/** The effect of changed prices on each run; its columns are above those of the table of prices. */
 public final class EffectTable {
 
     private static final String NONE = "–";
@@ -63,7 +63,7 @@ public final class EffectTable {
     private final Table<CostEffect.OfRun> table = Table.of(
             run, empty(), empty(), empty(), per, empty(), before, empty(), now, change, fraction, empty(), empty());
 
-    /** What changed prices do. */
+    /** The columns. */
     public EffectTable(CostEffect effect) {
         rows = effect.runs();
     }
@@ -103,7 +103,7 @@ public final class EffectTable {
         return Column.<CostEffect.OfRun>of(key, "").value(amount).json();
     }
 
-    /** Lies above a column that says something of a price alone. */
+    /** A blank cell above a column that only prices have. */
     private static Column<CostEffect.OfRun> empty() {
         return Column.of("", "");
     }
@@ -131,7 +131,7 @@ public final class EffectTable {
         return before == null ? null : cost(run.now()).subtract(before);
     }
 
-    /** The change as a part of the earlier cost; null where that is not known or zero. */
+    /** The change as a fraction of the earlier cost; null if that is unknown or zero. */
     private static @Nullable BigDecimal fraction(CostEffect.OfRun run) {
         BigDecimal before = before(run);
         return before == null || before.signum() == 0

@@ -9,7 +9,7 @@ import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
 import perkilo.sheet.Report;
 
-/** The sheets that answer what changed prices mean. */
+/** The sheets about changed prices. */
 public final class PriceChangesReport {
 
     private PriceChangesReport() {}
@@ -17,9 +17,9 @@ public final class PriceChangesReport {
     /**
      * The sheets.
      *
-     * @param effect what the changes do to a book's runs; null without a book
+     * @param effect of the changes on a book's runs; null without a book
      * @param ageLimit days after which a quote is old
-     * @param findings everything that a person should know, of the reading too
+     * @param findings all findings, those of the reader included
      */
     public static Report of(
             PriceChanges changes, @Nullable CostEffect effect, Figure ageLimit, List<Finding> findings) {

@@ -20,7 +20,7 @@ import perkilo.sheet.table.Mark;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
-/** The table of prices that changed, those that changed most first. */
+/** The changed prices, the largest changes first. */
 public final class PriceTable {
 
     static final int DECIMALS = 4;
@@ -96,7 +96,7 @@ public final class PriceTable {
             .width(24)
             .json();
 
-    /** What changed. */
+    /** The columns. */
     public PriceTable(PriceChanges changes) {
         rows = changes.changed();
     }
@@ -134,14 +134,14 @@ public final class PriceTable {
     /**
      * The table for the terminal.
      *
-     * @param most rows that are shown
+     * @param most the largest number of rows
      */
     public Table.Filled<PriceChange> onTerminal(int most) {
         return Table.of(item, supplier, pack, from, before, now, fraction)
                 .with(rows.subList(0, Math.min(most, rows.size())));
     }
 
-    /** How it reads as a part of what it was: {@code +6.08 %}. */
+    /** A change in per cent: {@code +6.08 %}. */
     static String percent(BigDecimal fraction) {
         return (fraction.signum() > 0 ? "+" : "") + Decimals.amount(fraction.movePointRight(2), 2) + " %";
     }
@@ -189,7 +189,7 @@ public final class PriceTable {
         };
     }
 
-    /** What a day reads that is not known; nothing where there is no price. */
+    /** The words for an unknown day; null if there is no price. */
     private static Function<PriceChange, @Nullable String> unknown(Function<PriceChange, @Nullable QuotedPrice> price) {
         return change -> price.apply(change) == null ? null : QuoteDates.UNKNOWN;
     }

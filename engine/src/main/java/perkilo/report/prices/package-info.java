@@ -1,5 +1,5 @@
 /**
- * The sheet about changed prices: what rose or fell since the last lists, and what that does to the cost of each run.
+ * The sheet about changed prices since the last lists, and their effect on the cost of each run.
  *
  * <p>Start at {@link perkilo.report.prices.PriceChangesReport}.
  */

@@ -59,13 +59,12 @@ final class PortfolioReportTest {
     @Test
     void several_sizes_of_a_product_are_not_called_a_sum_that_anybody_pays() {
         assertThat(sentences(sheet(BALMS, CREAMS)))
-                .containsExactly(
-                        "If every run were made, all sizes of a product, items would take 12,500 EUR; 1,550 EUR"
-                                + " of that stays in stock");
+                .containsExactly("If all runs were made, in all sizes, items would cost 12,500 EUR; 1,550 EUR"
+                        + " of that stays in stock");
         assertThat(sentences(sheet(CREAMS, SOAPS)))
                 .containsExactly(
-                        "All runs together take 500 EUR for items; 50 EUR of that stays in stock",
-                        "All runs together take 400 USD for items; 0 USD of that stays in stock");
+                        "All runs together need 500 EUR for items; 50 EUR of that stays in stock",
+                        "All runs together need 400 USD for items; 0 USD of that stays in stock");
     }
 
     @Test
