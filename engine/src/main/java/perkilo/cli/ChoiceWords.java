@@ -53,8 +53,7 @@ final class ChoiceWords implements IParameterConsumer {
             throw new ParameterException(spec.commandLine(), CommandMessages.onlyOnce("--apply"));
         }
         if (arguments.isEmpty()) {
-            throw new ParameterException(
-                    spec.commandLine(), CommandMessages.noChoice());
+            throw new ParameterException(spec.commandLine(), CommandMessages.noChoice());
         }
         String text = arguments.pop();
         boolean isKind = text.equalsIgnoreCase("blend") || text.equalsIgnoreCase("swap");
@@ -63,7 +62,6 @@ final class ChoiceWords implements IParameterConsumer {
         }
         String given = text;
         option.setValue(typed(given)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), CommandMessages.badChoice(given))));
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), CommandMessages.badChoice(given))));
     }
 }

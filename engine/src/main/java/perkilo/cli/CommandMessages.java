@@ -85,8 +85,7 @@ final class CommandMessages {
     }
 
     static String outIsNoFolder(Path out) {
-        return "--out must name a folder when several workbooks or a folder are costed, but was given \"" + out
-                + "\".";
+        return "--out must name a folder when several workbooks or a folder are costed, but was given \"" + out + "\".";
     }
 
     static String sameResult(Path one, Path other, Path result) {
@@ -147,8 +146,7 @@ final class CommandMessages {
     }
 
     static String severalBlends(int count) {
-        return "There are " + count + " blends. Choose one with --apply, from \"blend 1\" to \"blend " + count
-                + "\".";
+        return "There are " + count + " blends. Choose one with --apply, from \"blend 1\" to \"blend " + count + "\".";
     }
 
     static String noSuchChoice(String kind, int count, int typed) {

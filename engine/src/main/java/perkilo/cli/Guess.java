@@ -54,7 +54,9 @@ final class Guess {
         return word.substring(start).toLowerCase(Locale.ROOT);
     }
 
-    /** The number of letters to insert, drop, change, or exchange with the next one, to turn one word into the other. */
+    /**
+     * The number of letters to insert, drop, change, or exchange with the next one, to turn one word into the other.
+     */
     static int slips(String one, String other) {
         int[][] least = new int[one.length() + 1][other.length() + 1];
         for (int i = 0; i <= one.length(); i++) {

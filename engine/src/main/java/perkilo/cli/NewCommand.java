@@ -39,8 +39,7 @@ final class NewCommand extends Command {
         if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
             throw wrong(CommandMessages.wrongEnding(String.valueOf(target.getFileName())));
         }
-        Template template = Template.find(word)
-                .orElseThrow(() -> wrong(CommandMessages.noTemplate(word)));
+        Template template = Template.find(word).orElseThrow(() -> wrong(CommandMessages.noTemplate(word)));
         out.println("Written to " + new StartBook().start(template, target));
         out.flush();
         return Exit.DONE;

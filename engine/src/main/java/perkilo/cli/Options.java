@@ -45,7 +45,9 @@ final class Options {
                 .build();
     }
 
-    /** A class because a lambda would keep all converters of the library out of the archive that speeds up the start. */
+    /**
+     * A class because a lambda would keep all converters of the library out of the archive that speeds up the start.
+     */
     private static final class Day implements ITypeConverter<LocalDate> {
 
         @Override

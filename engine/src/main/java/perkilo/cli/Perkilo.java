@@ -16,7 +16,9 @@ public final class Perkilo extends Command {
             .build();
 
     private Perkilo() {
-        super("perkilo", "What a formula costs per kilo and per unit, what to buy, and which materials could replace others.");
+        super(
+                "perkilo",
+                "What a formula costs per kilo and per unit, what to buy, and which materials could replace others.");
         takes(debug);
         spec().usageMessage()
                 .exitCodeListHeading("%nExit codes:%n")

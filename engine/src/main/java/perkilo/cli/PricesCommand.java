@@ -30,7 +30,11 @@ final class PricesCommand extends Command {
             "FILE",
             "Price lists: .xlsx, .csv or .json. With --changes: the workbook to cost, or nothing.");
     private final OptionSpec folder = Options.valueOr(
-            "prices", Path.class, "FOLDER", "The folder that lists are kept in. Default: ${DEFAULT-VALUE}.", "--prices");
+            "prices",
+            Path.class,
+            "FOLDER",
+            "The folder that lists are kept in. Default: ${DEFAULT-VALUE}.",
+            "--prices");
     private final OptionSpec supplier =
             Options.value(String.class, "NAME", "The supplier, if the list does not say whose it is.", "--supplier");
     private final OptionSpec quoted =
@@ -42,7 +46,8 @@ final class PricesCommand extends Command {
             "BOOK",
             "A workbook whose names are matched with the names on the list, as those in the folder are.",
             "--book");
-    private final OptionSpec changes = Options.flag("Show which prices rose or fell since the last lists.", "--changes");
+    private final OptionSpec changes =
+            Options.flag("Show which prices rose or fell since the last lists.", "--changes");
     private final OptionSpec rates =
             Options.value(Path.class, "FILE", "With --changes: exchange rates, a dated table.", "--rates");
     private final OptionSpec date =

@@ -52,10 +52,7 @@ final class RateWords {
                     + (differing == 0 ? "" : ", " + number(differing) + " different"));
         }
         String held = held(answer.rates());
-        lines.add(
-                answer.changed()
-                        ? "Written to " + table + ": " + held
-                        : "Nothing new for " + table + ": " + held);
+        lines.add(answer.changed() ? "Written to " + table + ": " + held : "Nothing new for " + table + ": " + held);
         return lines;
     }
 

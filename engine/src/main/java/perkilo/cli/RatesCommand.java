@@ -46,9 +46,10 @@ final class RatesCommand extends Command {
             "--rates");
     private final OptionSpec replace =
             Options.flag("If the table has a different rate for a day, replace it with the new one.", "--replace");
-    private final OptionSpec from =
-            Options.value(String.class, "CODE", "Ask for a rate: convert one unit of this currency, such as USD.", "--from");
-    private final OptionSpec to = Options.value(String.class, "CODE", "Ask for a rate: convert to this currency, such as EUR.", "--to");
+    private final OptionSpec from = Options.value(
+            String.class, "CODE", "Ask for a rate: convert one unit of this currency, such as USD.", "--from");
+    private final OptionSpec to =
+            Options.value(String.class, "CODE", "Ask for a rate: convert to this currency, such as EUR.", "--to");
     private final OptionSpec date =
             Options.day("Ask for the rate of this day: the last one on or before it. Default: today.", "--date");
     private final PrintOptions printing;
@@ -141,8 +142,7 @@ final class RatesCommand extends Command {
     }
 
     private Bank.Span span(String word) {
-        return Bank.Span.find(word)
-                .orElseThrow(() -> wrong(CommandMessages.badSpan(word)));
+        return Bank.Span.find(word).orElseThrow(() -> wrong(CommandMessages.badSpan(word)));
     }
 
     private CurrencyUnit currency(String option, @Nullable String code) {

@@ -38,7 +38,9 @@ final class SwapCommand extends Command {
     private final RunOptions runs;
 
     SwapCommand() {
-        super("swap", "Find cheaper materials with an equivalent function. They are candidates for lab tests, not approved changes.");
+        super(
+                "swap",
+                "Find cheaper materials with an equivalent function. They are candidates for lab tests, not approved changes.");
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);

@@ -30,8 +30,7 @@ final class SwapWords {
         }
         found.studies().stream()
                 .filter(study -> study.blends().isEmpty())
-                .forEach(study ->
-                        console.say(study.formula() + ", " + study.function() + ": " + withoutBlends(study)));
+                .forEach(study -> console.say(study.formula() + ", " + study.function() + ": " + withoutBlends(study)));
         Cautions.ALWAYS.forEach(console::say);
     }
 

@@ -45,12 +45,11 @@ final class TakenInWords {
             }
             return;
         }
-        String how =
-                switch (kept.how()) {
-                    case NEW -> "kept";
-                    case REPLACED -> "replaced (the earlier list is beside it as .bak)";
-                    case THERE_ALREADY -> "already";
-                };
+        String how = switch (kept.how()) {
+            case NEW -> "kept";
+            case REPLACED -> "replaced (the earlier list is beside it as .bak)";
+            case THERE_ALREADY -> "already";
+        };
         console.say(list.supplier() + " of " + list.quotedOn() + ": " + Counted.of(list.prices(), "price") + " of "
                 + Counted.of(list.items(), "item") + ", " + how + " in " + kept.file());
     }

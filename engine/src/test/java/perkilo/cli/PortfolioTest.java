@@ -172,7 +172,9 @@ final class PortfolioTest {
                 "cost", folder.resolve("balm.xlsx"), other.resolve("balm.xlsx"), "-o", folder.resolve("results"));
 
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).contains("would both be written to").contains("Rename one of the two, or cost them one at a time.");
+        assertThat(run.err())
+                .contains("would both be written to")
+                .contains("Rename one of the two, or cost them one at a time.");
         assertThat(folder.resolve("results")).doesNotExist();
     }
 
@@ -184,7 +186,9 @@ final class PortfolioTest {
         CommandLineRun run = CommandLineRun.of("cost", folder, "--date", DAY, "--units", "500");
 
         String told = "The result of balm.xlsx replaced a file, which is kept as ";
-        assertThat(run.out()).containsOnlyOnce("replaced a file, which is kept as").contains(told);
+        assertThat(run.out())
+                .containsOnlyOnce("replaced a file, which is kept as")
+                .contains(told);
         String kept = run.out()
                 .substring(run.out().indexOf(told) + told.length())
                 .lines()
@@ -198,7 +202,8 @@ final class PortfolioTest {
         CommandLineRun run = CommandLineRun.of("cost", folder, "-o", folder.resolve("all.xlsx"));
 
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).startsWith("--out must name a folder when several workbooks or a folder are costed, but was given");
+        assertThat(run.err())
+                .startsWith("--out must name a folder when several workbooks or a folder are costed, but was given");
     }
 
     @Test
