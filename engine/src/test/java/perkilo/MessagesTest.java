@@ -44,7 +44,8 @@ final class MessagesTest {
             Pattern.DOTALL);
 
     /** Packages whose messages are not in catalogues yet; empty when all are. */
-    private static final Set<String> OPEN = Set.of("perkilo.costing", "perkilo.orderplan", "perkilo.reading", "perkilo.swaps");
+    private static final Set<String> OPEN =
+            Set.of("perkilo.costing", "perkilo.orderplan", "perkilo.reading", "perkilo.swaps");
 
     private static final Path SOURCES = Path.of("src", "main", "java");
 

@@ -1,8 +1,8 @@
 package perkilo.desk;
 
 import java.io.IOException;
-import java.time.LocalDate;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Book;

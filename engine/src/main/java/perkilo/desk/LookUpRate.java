@@ -42,7 +42,10 @@ public final class LookUpRate {
                 ? Optional.of(Finding.warning(
                         conversion.legs().get(0).rate().rate().origin(),
                         DeskMessages.oldRate(
-                                conversion.from().getCurrencyCode(), conversion.to().getCurrencyCode(), days, asked)))
+                                conversion.from().getCurrencyCode(),
+                                conversion.to().getCurrencyCode(),
+                                days,
+                                asked)))
                 : Optional.empty();
     }
 

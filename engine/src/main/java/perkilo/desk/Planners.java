@@ -11,8 +11,8 @@ final class Planners {
     private Planners() {}
 
     /**
-     * A planner for the runs of one book. The quick planner tries all sets of suppliers where there are few, which proves
-     * most plans at once; the full search takes what is left unproven.
+     * A planner for the runs of one book. The quick planner tries all sets of suppliers where there are few, which
+     * proves most plans at once; the full search takes what is left unproven.
      */
     static PlanPurchases forRuns() {
         PlanPurchases full = new CheapestPlan();

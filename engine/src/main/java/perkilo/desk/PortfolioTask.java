@@ -64,8 +64,7 @@ final class PortfolioTask<T> {
             findings.add(
                     Finding.error(Origin.NONE, String.valueOf(cause == null ? told.getMessage() : cause.getMessage())));
         } catch (RuntimeException | AssertionError | StackOverflowError fault) {
-            findings.add(Finding.error(
-                    Origin.NONE, DeskMessages.fault(fault.toString())));
+            findings.add(Finding.error(Origin.NONE, DeskMessages.fault(fault.toString())));
             return failed(book, findings, true);
         }
         return failed(book, findings, false);

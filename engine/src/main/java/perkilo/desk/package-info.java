@@ -1,8 +1,8 @@
 /**
  * The services of Perkilo: check, cost, order, swap, take in price lists and rates, start a workbook.
  *
- * <p>A service takes a request, a plain record, and returns a value with everything that was found. If there are several
- * outcomes, the value is sealed.
+ * <p>A service takes a request, a plain record, and returns a value with everything that was found. If there are
+ * several outcomes, the value is sealed.
  *
  * <ul>
  *   <li>nothing is printed here, and there are no exit codes: the command line, or a page, decides how an answer looks;
