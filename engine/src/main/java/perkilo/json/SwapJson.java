@@ -20,8 +20,8 @@ import perkilo.swaps.SwapOutcome;
  * Swaps as JSON.
  *
  * <p>{@code perKgChange} belongs to the first run of the formula; {@code perKgChanges} has all runs. Runs are keyed by
- * their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}. A {@code number} is the value
- * for {@code --apply}; {@code applied} is the name of the formula that was written with it.
+ * their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}. A {@code number} is the
+ * value for {@code --apply}; {@code applied} is the name of the formula that was written with it.
  */
 public final class SwapJson {
 

@@ -8,8 +8,8 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
 /**
- * The charges on top of an order's goods, in the supplier's currency. JSON shows it as an object, the sheet as a
- * row for each charge.
+ * The charges on top of an order's goods, in the supplier's currency. JSON shows it as an object, the sheet as a row
+ * for each charge.
  */
 final class ChargeFacts {
 

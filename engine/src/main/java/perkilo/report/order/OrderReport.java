@@ -18,7 +18,8 @@ public final class OrderReport {
      * The sheets for a plan.
      *
      * @param planned what is planned
-     * @param reasons what else could have been done; {@link Reasons#NONE} if not computed, and then there is no sheet for it
+     * @param reasons what else could have been done; {@link Reasons#NONE} if not computed, and then there is no sheet
+     *     for it
      * @param findings everything that a person should know, also from the reading
      */
     public static Report of(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) {

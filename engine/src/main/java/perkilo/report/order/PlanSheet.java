@@ -138,9 +138,7 @@ final class PlanSheet {
                 plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed");
     }
 
-    /**
-     * Below zero once the plan has another cost than planned, no longer covers every need, or an input has changed.
-     */
+    /** Below zero once the plan has another cost than planned, no longer covers every need, or an input has changed. */
     private Expr unchanged(Expr objective, Expr changed) {
         Expr then = Expr.of(plan.cost().objective());
         Expr apart = objective.minus(then).max(then.minus(objective));

@@ -37,7 +37,8 @@ final class WhySheet {
         part("An order a month earlier or later: the same plan with that order moved", why.shifts());
         part("More of a line: the same plan with more packs", why.morePacks());
         if (why.notAsked() > 0) {
-            sheet.hint(next, "Not computed: " + Counted.of(why.notAsked(), "more alternative") + " with smaller amounts.");
+            sheet.hint(
+                    next, "Not computed: " + Counted.of(why.notAsked(), "more alternative") + " with smaller amounts.");
         }
         return sheet.build();
     }

@@ -7,7 +7,8 @@
  * plan refers to all three. Only the packs and the sheet Why these orders are plain values: that sheet compares with
  * plans that were not chosen, which a spreadsheet cannot recompute.
  *
- * <p>Each key figure is compared with the engine's own while the sheet is written ({@link perkilo.sheet.SheetBuilder#checked}).
+ * <p>Each key figure is compared with the engine's own while the sheet is written
+ * ({@link perkilo.sheet.SheetBuilder#checked}).
  *
  * <p>JSON and the terminal show the same tables: {@link perkilo.report.order.OrdersTable},
  * {@link perkilo.report.order.StockTable}, {@link perkilo.report.order.PlanFacts} and
