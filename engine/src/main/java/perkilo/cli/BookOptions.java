@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import perkilo.reading.Sources;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** What every command on one workbook takes. */
+/** The options that every command on one workbook takes. */
 final class BookOptions {
 
     private final PositionalParamSpec book =
@@ -27,7 +27,7 @@ final class BookOptions {
         return said;
     }
 
-    /** What is read together. */
+    /** The workbook with its price lists and rates. */
     Sources sources() {
         return sources.with(book());
     }
@@ -37,7 +37,7 @@ final class BookOptions {
         return printing.json();
     }
 
-    /** Whether only what matters is printed. */
+    /** Whether tables and notes are left out. */
     boolean quiet() {
         return printing.quiet();
     }

@@ -5,13 +5,13 @@ import perkilo.desk.CheckBook;
 import perkilo.desk.Checked;
 import perkilo.json.Json;
 
-/** Reads everything and lists every problem with its cell. */
+/** The command {@code check}: reads everything and lists every problem with its cell. */
 final class CheckCommand extends Command {
 
     private final BookOptions options;
 
     CheckCommand() {
-        super("check", "Read a workbook and list every problem with its cell; nothing is changed.");
+        super("check", "Read a workbook and list every problem with its cell. Nothing is changed.");
         options = new BookOptions(this);
     }
 

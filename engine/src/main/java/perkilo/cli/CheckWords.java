@@ -8,10 +8,11 @@ import perkilo.desk.Checked;
 import perkilo.model.Book;
 import perkilo.model.Demand;
 import perkilo.model.StockLot;
+import perkilo.origin.Counted;
 import perkilo.origin.Level;
 import perkilo.origin.Origin;
 
-/** What is in a workbook and what is wrong with it, for the terminal. */
+/** The contents and the problems of a workbook, for the terminal. */
 final class CheckWords {
 
     private CheckWords() {}
@@ -20,22 +21,18 @@ final class CheckWords {
     static void say(Console console, Checked checked) {
         Book book = checked.book();
         console.findings(checked.findings());
-        console.say("%s, %s, %s of %s, %s, %s"
-                .formatted(
-                        Console.counted(book.formulas().size(), "formula"),
-                        Console.counted(book.materials().size(), "material"),
-                        Console.counted(book.offers().size(), "offer"),
-                        Console.counted(book.suppliers().size(), "supplier"),
-                        Console.counted(book.products().size(), "product"),
-                        Console.counted(book.runs().size(), "run")));
+        console.say(Counted.of(book.formulas().size(), "formula") + ", "
+                + Counted.of(book.materials().size(), "material") + ", "
+                + Counted.of(book.offers().size(), "offer") + " of "
+                + Counted.of(book.suppliers().size(), "supplier") + ", "
+                + Counted.of(book.products().size(), "product") + ", "
+                + Counted.of(book.runs().size(), "run"));
         toPlan(book).ifPresent(console::say);
-        console.say("%s, %s"
-                .formatted(
-                        Console.counted(checked.count(Level.ERROR), "error"),
-                        Console.counted(checked.count(Level.WARNING), "warning")));
+        console.say(Counted.of(checked.count(Level.ERROR), "error") + ", "
+                + Counted.of(checked.count(Level.WARNING), "warning"));
     }
 
-    /** What orders are planned for, and from which sheets; empty where there is nothing. */
+    /** The rows that orders are planned from, with their sheets; empty where there are none. */
     private static Optional<String> toPlan(Book book) {
         List<Origin> demand = book.demand().stream().map(Demand::origin).toList();
         List<Origin> shelf = book.stock().stream()
@@ -57,6 +54,6 @@ final class CheckWords {
         String sheets = rows.stream().map(Origin::sheet).distinct().collect(Collectors.joining(" and "));
         return rows.isEmpty()
                 ? Optional.empty()
-                : Optional.of("%s of %s (%s)".formatted(Console.counted(rows.size(), "row"), what, sheets));
+                : Optional.of(Counted.of(rows.size(), "row") + " of " + what + " (" + sheets + ")");
     }
 }

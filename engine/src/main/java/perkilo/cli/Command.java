@@ -10,15 +10,15 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 
-/** A command: what it is called, what may be said with it, and what it does. */
+/** A command: its name, its options and parameters, and its work. */
 abstract class Command implements Callable<Integer> {
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
 
     /**
-     * A command with nothing to say but how to get help.
+     * A command with the options for help and version only.
      *
-     * @param description a paragraph each
+     * @param description its help text, one paragraph each
      */
     Command(String name, String... description) {
         spec.name(name).versionProvider(new Version());
@@ -48,16 +48,16 @@ abstract class Command implements Callable<Integer> {
         }
     }
 
-    /** Does it, and gives the exit code back. */
+    /** Runs the command and returns its exit code. */
     @Override
     public abstract Integer call() throws IOException;
 
-    /** The day that holds where none is set. */
+    /** The day of today, used where no date is set. */
     static final LocalDate today() {
         return LocalDate.now(ZoneId.systemDefault());
     }
 
-    /** What is to be thrown where the command line is wrong. */
+    /** The exception to throw for a wrong command line. */
     final ParameterException wrong(String text) {
         return new ParameterException(spec.commandLine(), text);
     }

@@ -4,10 +4,10 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** The commands, each made only when it is asked for. */
+/** The commands, each created only when it is needed. */
 final class Commands {
 
-    /** What the commands are called. */
+    /** The names of the commands. */
     static final List<String> NAMES = List.of("check", "cost", "order", "swap", "prices", "rates", "new");
 
     private Commands() {}
@@ -25,7 +25,7 @@ final class Commands {
         };
     }
 
-    /** Adds the one command that is asked for, or else all. */
+    /** Adds the one command that was typed, or all if none was. */
     static void addTo(CommandSpec whole, Words words) {
         String command = words.command();
         for (String name : command == null ? NAMES : List.of(command)) {

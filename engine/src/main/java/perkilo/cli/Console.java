@@ -11,7 +11,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.xlsx.write.Written;
 
-/** Prints answers and messages as a command's options ask. */
+/** Prints answers and messages in the way that the options of a command ask for. */
 final class Console {
 
     private final PrintWriter out;
@@ -27,7 +27,7 @@ final class Console {
      * A console.
      *
      * @param json whether the answer is printed as JSON
-     * @param quiet whether only what matters is printed
+     * @param quiet whether tables and notes are left out
      */
     Console(Command command, boolean json, boolean quiet) {
         this.json = json;
@@ -36,7 +36,7 @@ final class Console {
         this.err = command.spec().commandLine().getErr();
     }
 
-    /** Prints findings on standard error, errors first; notes only where they are wanted. */
+    /** Prints findings on standard error, errors first; no notes if quiet. */
     void findings(List<Finding> findings) {
         for (Level level : Level.values()) {
             if (level == Level.NOTE && quiet) {
@@ -47,15 +47,15 @@ final class Console {
         err.flush();
     }
 
-    /** Prints what kept the command from an answer, and gives the exit code back. */
+    /** Prints why there is no answer, and returns the exit code. */
     int refuse(List<Finding> findings, int exit) {
         return refuse(findings, findings, exit);
     }
 
     /**
-     * Prints what kept the command from an answer, and gives the exit code back.
+     * Prints why there is no answer, and returns the exit code.
      *
-     * @param unsaid those of the findings that were not printed before
+     * @param unsaid the findings that were not printed before
      */
     int refuse(List<Finding> findings, List<Finding> unsaid, int exit) {
         if (json) {
@@ -63,17 +63,12 @@ final class Console {
         }
         findings(unsaid);
         long errors = findings.stream().filter(Finding::isError).count();
-        err.printf("%s; nothing was written.%n", counted(errors, "error"));
+        err.println(CommandMessages.nothingWritten(errors));
         err.flush();
         return exit;
     }
 
-    /** A number of things, such as {@code 1 error}; the words take an s for more. */
-    static String counted(long number, String word) {
-        return number + " " + word + (number == 1 ? "" : "s");
-    }
-
-    /** A line that shows how far long work has come. */
+    /** A line that shows the progress of long work. */
     Progress progress() {
         return new Progress(err);
     }
@@ -83,7 +78,7 @@ final class Console {
         return json;
     }
 
-    /** Says on standard error what a person has to do. */
+    /** Prints on standard error what a person has to do. */
     void complain(String line) {
         err.println(line);
         err.flush();
@@ -95,7 +90,7 @@ final class Console {
         out.flush();
     }
 
-    /** Prints a table for a person, unless he asked for JSON or for quiet. */
+    /** Prints a table, unless the output is JSON or quiet. */
     void table(TextTable table) {
         if (!json && !quiet) {
             out.print(table);
@@ -103,7 +98,7 @@ final class Console {
         }
     }
 
-    /** Prints a line for a person, unless he asked for JSON or for quiet. */
+    /** Prints a line, unless the output is JSON or quiet. */
     void say(String line) {
         if (!json && !quiet) {
             out.println(line);
@@ -111,7 +106,7 @@ final class Console {
         }
     }
 
-    /** Prints the errors and warnings of one of several books, errors first; its notes stand in its workbook. */
+    /** Prints the errors and warnings of one of several books, errors first; its notes are in its result workbook. */
     void findingsOf(String book, List<Finding> findings) {
         for (Level level : List.of(Level.ERROR, Level.WARNING)) {
             findings.stream()
@@ -121,7 +116,7 @@ final class Console {
         err.flush();
     }
 
-    /** Prints several answers as JSON, where that was asked for. */
+    /** Prints several answers, if the output is JSON. */
     void answers(ArrayNode answers) {
         if (json) {
             out.println(Json.print(answers));
@@ -129,24 +124,24 @@ final class Console {
         }
     }
 
-    /** Says where the result is, and as a note which of its sheets got another name. */
+    /** Prints where the result is, and as a note which of its sheets got another name. */
     void written(Written written) {
         written.sheets().forEach((built, tab) -> {
             if (!quiet && !built.equals(tab)) {
-                err.printf("note: a sheet of yours is called \"%s\"; the result is on \"%s\"%n", built, tab);
+                err.println(Level.NOTE.word() + ": " + CommandMessages.otherSheet(built, tab));
             }
         });
         err.flush();
         say("Written to " + written.file());
-        kept("it", written.backup());
+        kept("It", written.backup());
     }
 
-    /** Says where what stood in a result's place is kept, if it is. */
+    /** Prints where the file that a result has replaced is kept, if it is. */
     void kept(String result, @Nullable Path backup) {
         if (backup == null) {
             return;
         }
-        String told = "What " + result + " was before is in " + backup;
+        String told = result + " replaced a file, which is kept as " + backup;
         if (json || quiet) {
             err.println(told); // it must not be missed
             err.flush();

@@ -19,11 +19,11 @@ import perkilo.origin.Finding;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** Costs every run of every product, of one book or of many. */
+/** The command {@code cost}: costs every run of every product, of one book or of many. */
 final class CostCommand extends Command {
 
     private final PositionalParamSpec books = Options.parameters(
-            "1..*", Path.class, "BOOK", "The workbook, .xlsx or .xlsm; or several, or folders of them.");
+            "1..*", Path.class, "BOOK", "The workbook, .xlsx or .xlsm. Can be several workbooks, or folders of them.");
     private final SourceOptions sources;
     private final PrintOptions printing;
     private final OutputOptions output;
@@ -40,9 +40,9 @@ final class CostCommand extends Command {
         super(
                 "cost",
                 "Cost every run of every product, and write the result sheets into a copy of the workbook.",
-                "Several workbooks, or a folder of them, are a portfolio: each gets its own result, and a workbook"
-                        + " portfolio-costed.xlsx sets them side by side. --out then names a folder. One that has"
-                        + " errors does not stop the others; the exit code is 1 at the end.");
+                "Several workbooks, or a folder of them, are a portfolio: each gets its own result, and the workbook"
+                        + " portfolio-costed.xlsx compares them. --out then names a folder. A workbook with errors"
+                        + " does not stop the others; the exit code is then 1.");
         this.checkFirst = checkFirst;
         takes(books);
         sources = new SourceOptions(this);
@@ -72,7 +72,7 @@ final class CostCommand extends Command {
         return said(console, book, answer, List.of());
     }
 
-    /** What is wrong with the book first, then its costs where it has any. */
+    /** Prints the problems of the book first, then its costs if it can be costed. */
     private int checked(Console console, Path book) throws IOException {
         Checked checked;
         try (Progress progress = console.progress()) {

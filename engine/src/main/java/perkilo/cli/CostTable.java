@@ -5,7 +5,7 @@ import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.report.cost.RunTable;
 
-/** Costs as a short table: a line for each run. */
+/** A short table of costs for the terminal, with a line for each run. */
 final class CostTable {
 
     private CostTable() {}

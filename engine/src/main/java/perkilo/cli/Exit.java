@@ -3,7 +3,7 @@ package perkilo.cli;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What a command's exit code says. */
+/** The exit codes of the commands. */
 final class Exit {
 
     static final int DONE = 0;

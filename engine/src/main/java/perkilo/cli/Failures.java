@@ -8,15 +8,15 @@ import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Says what went wrong: a file's fault in its own words, anything else as a fault of the tool. */
+/** Prints why a command failed: a problem with a file in its own words, anything else as a fault of the program. */
 final class Failures implements IExecutionExceptionHandler {
 
     private final OptionSpec debug;
 
     /**
-     * Says what went wrong.
+     * A printer of failures.
      *
-     * @param debug whether a stack trace is wanted as well
+     * @param debug whether a stack trace is printed as well
      */
     Failures(OptionSpec debug) {
         this.debug = debug;
@@ -27,21 +27,20 @@ final class Failures implements IExecutionExceptionHandler {
         return said(failed, command.getErr());
     }
 
-    /** Says it, and gives the exit code back. */
+    /** Prints the failure and returns the exit code. */
     int said(Throwable failed, PrintWriter err) {
         Throwable file = failed instanceof UncheckedIOException unchecked ? unchecked.getCause() : failed;
         int exit = Exit.FAULT;
         boolean wanted = Options.isOn(debug);
         if (failed instanceof OutOfMemoryError) {
-            err.println(
-                    "There is not enough memory for these files; give Java more, as in: java -Xmx2g -jar perkilo.jar …");
+            err.println(CommandMessages.noMemory());
             exit = Exit.FILE;
         } else if (file instanceof IOException) {
             err.println(file.getMessage());
             exit = Exit.FILE;
         } else {
-            err.println("This is a fault in Perkilo, not in your file: " + failed
-                    + (wanted ? "" : ". Run it again with --debug and report what it prints."));
+            String what = failed.toString();
+            err.println(wanted ? CommandMessages.faultWithTrace(what) : CommandMessages.fault(what));
         }
         if (wanted) {
             failed.printStackTrace(err);

@@ -5,20 +5,20 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
-/** What a person may have meant by a word that is none of those that are known. */
+/** Guesses which known word a person meant by an unknown one. */
 final class Guess {
 
-    /** A word may have one slip for so many letters. */
+    /** A word may have one slip for this many letters. */
     private static final int LETTERS_PER_SLIP = 3;
 
-    /** Fewer letters begin too many words. */
+    /** With fewer letters, too many words begin alike. */
     private static final int FEWEST_LETTERS = 2;
 
     private Guess() {}
 
     /**
-     * The known words that begin as the typed one, or else those with the fewest slips between; case and dashes in
-     * front don't count.
+     * The known words that begin like the typed one, or else those that differ by the fewest slips. Case and leading
+     * dashes are ignored.
      */
     static List<String> near(String typed, Collection<String> known) {
         String word = bare(typed);
@@ -54,7 +54,9 @@ final class Guess {
         return word.substring(start).toLowerCase(Locale.ROOT);
     }
 
-    /** Letters to insert, drop, change, or exchange with the next one, to get from one word to the other. */
+    /**
+     * The number of letters to insert, drop, change, or exchange with the next one, to turn one word into the other.
+     */
     static int slips(String one, String other) {
         int[][] least = new int[one.length() + 1][other.length() + 1];
         for (int i = 0; i <= one.length(); i++) {

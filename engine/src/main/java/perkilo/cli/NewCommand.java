@@ -9,7 +9,7 @@ import perkilo.desk.Template;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** Starts a workbook from a template. */
+/** The command {@code new}: starts a workbook from a template. */
 final class NewCommand extends Command {
 
     private final PositionalParamSpec name = Options.parameter(0, "0..1", String.class, "NAME", "The template's name.");
@@ -17,7 +17,7 @@ final class NewCommand extends Command {
     private final OptionSpec list = Options.flag("Show the templates.", "--list");
 
     NewCommand() {
-        super("new", "Start a workbook from a template; new --list shows the templates.");
+        super("new", "Start a workbook from a template. --list shows the templates.");
         takes(name, book, list);
     }
 
@@ -34,13 +34,12 @@ final class NewCommand extends Command {
         String word = Options.said(name, String.class);
         Path target = Options.said(book, Path.class);
         if (word == null || target == null) {
-            throw wrong("name a template and the workbook to write; --list shows the templates");
+            throw wrong(CommandMessages.noTemplateNamed());
         }
         if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw wrong("a new workbook's name ends in .xlsx, but %s was given".formatted(target.getFileName()));
+            throw wrong(CommandMessages.wrongEnding(String.valueOf(target.getFileName())));
         }
-        Template template = Template.find(word)
-                .orElseThrow(() -> wrong("there is no template \"%s\"; --list shows them".formatted(word)));
+        Template template = Template.find(word).orElseThrow(() -> wrong(CommandMessages.noTemplate(word)));
         out.println("Written to " + new StartBook().start(template, target));
         out.flush();
         return Exit.DONE;

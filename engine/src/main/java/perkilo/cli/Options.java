@@ -19,12 +19,12 @@ final class Options {
 
     private Options() {}
 
-    /** An option that is said or not. */
+    /** An option without a value. */
     static OptionSpec flag(String description, String... names) {
         return flagBuilder(description, names).build();
     }
 
-    /** What {@link #flag} builds, for a flag with something besides. */
+    /** Like {@link #flag}, before it is built. */
     static OptionSpec.Builder flagBuilder(String description, String... names) {
         return OptionSpec.builder(names).type(boolean.class).arity("0").description(description);
     }
@@ -32,20 +32,22 @@ final class Options {
     /**
      * An option with a value.
      *
-     * @param label what stands for the value in the help
+     * @param label the word for the value in the help
      */
     static OptionSpec value(Class<?> type, String label, String description, String... names) {
         return valueBuilder(type, label, description, names).build();
     }
 
-    /** An option with a day for its value. */
+    /** An option whose value is a day. */
     static OptionSpec day(String description, String... names) {
         return valueBuilder(LocalDate.class, "YYYY-MM-DD", description, names)
                 .converters(new Day())
                 .build();
     }
 
-    /** A class, as a lambda would keep all converters of the library out of the archive that a start is made from. */
+    /**
+     * A class because a lambda would keep all converters of the library out of the archive that speeds up the start.
+     */
     private static final class Day implements ITypeConverter<LocalDate> {
 
         @Override
@@ -53,31 +55,31 @@ final class Options {
             try {
                 return LocalDate.parse(typed);
             } catch (DateTimeParseException e) {
-                throw new TypeConversionException(typed + " is not a day"); // WrongUsage says what is
+                throw new TypeConversionException(typed + " is not a day"); // WrongUsage prints its own message
             }
         }
     }
 
     /**
-     * An option with a value that there always is.
+     * An option with a default value.
      *
-     * @param usual the value where none is said, as it would be typed
+     * @param usual the default value, as a person would type it
      */
     static OptionSpec valueOr(String usual, Class<?> type, String label, String description, String... names) {
         return valueBuilder(type, label, description, names).defaultValue(usual).build();
     }
 
-    /** What {@link #value} builds, for an option with something besides. */
+    /** Like {@link #value}, before it is built. */
     static OptionSpec.Builder valueBuilder(Class<?> type, String label, String description, String... names) {
         return OptionSpec.builder(names).type(type).arity("1").paramLabel(label).description(description);
     }
 
-    /** An option that may be said several times. */
+    /** An option that may be given several times. */
     static OptionSpec values(Class<?> type, String label, String description, String name) {
         return valuesBuilder(type, label, description, name).build();
     }
 
-    /** An option with several values between commas. */
+    /** An option with several values, separated by commas. */
     static OptionSpec listed(Class<?> type, String label, String description, String name) {
         return valuesBuilder(type, label, description, name).splitRegex(",").build();
     }
@@ -87,10 +89,10 @@ final class Options {
     }
 
     /**
-     * A parameter, which is told by its place.
+     * A parameter, which is recognised by its place.
      *
      * @param index from zero
-     * @param arity {@code 1} where it must be said, {@code 0..1} where it may
+     * @param arity {@code 1} where it is required, {@code 0..1} where it is optional
      */
     static PositionalParamSpec parameter(int index, String arity, Class<?> type, String label, String description) {
         return PositionalParamSpec.builder()
@@ -103,7 +105,7 @@ final class Options {
                 .build();
     }
 
-    /** All parameters, of one kind; {@code arity} as {@code 1..*}. */
+    /** All parameters, if they are of one kind; {@code arity} such as {@code 1..*}. */
     static PositionalParamSpec parameters(String arity, Class<?> type, String label, String description) {
         return PositionalParamSpec.builder()
                 .arity(arity)
@@ -119,17 +121,17 @@ final class Options {
         return !arity.startsWith("0");
     }
 
-    /** Whether a flag was said. */
+    /** Whether a flag was given. */
     static boolean isOn(OptionSpec flag) {
         return Boolean.TRUE.equals(flag.getValue());
     }
 
-    /** What was said for an option or a parameter; null for nothing. */
+    /** The value of an option or a parameter; null if none was given. */
     static <T> @Nullable T said(ArgSpec option, Class<T> type) {
         return type.cast(option.getValue());
     }
 
-    /** All that was said for an option or the parameters. */
+    /** All values of an option or of the parameters. */
     static <T> List<T> allSaid(ArgSpec option, Class<T> type) {
         List<?> values = option.getValue();
         return values == null ? List.of() : values.stream().map(type::cast).toList();

@@ -12,21 +12,21 @@ import perkilo.report.order.OrdersTable;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** Plans the purchases for all demand. */
+/** The command {@code order}: plans the purchases for all demand. */
 final class OrderCommand extends Command {
 
     private final OptionSpec seconds = Options.valueOr(
             "60",
             int.class,
             "SECONDS",
-            "Stop the search after this time and take the best plan so far; usually ${DEFAULT-VALUE}.",
+            "Stop the search after this time and use the best plan so far. Default: ${DEFAULT-VALUE}.",
             "--time");
     private final OptionSpec whySeconds = Options.valueOr(
             "30",
             int.class,
             "SECONDS",
-            "Look this long into what else could have been done, and what that would cost; usually ${DEFAULT-VALUE},"
-                    + " 0 for not at all.",
+            "Spend at most this time on the sheet Why these orders: what else could have been done, and what that"
+                    + " would cost. 0 leaves it out. Default: ${DEFAULT-VALUE}.",
             "--why");
     private final BookOptions options;
     private final OutputOptions output;
@@ -34,7 +34,7 @@ final class OrderCommand extends Command {
     OrderCommand() {
         super(
                 "order",
-                "Plan the purchases for all demand: what to buy, from whom, when; proven cheapest where it says so.");
+                "Plan the purchases for all demand: what to buy, from whom and when. The result tells whether the plan is proven cheapest.");
         options = new BookOptions(this);
         output = new OutputOptions(this);
         takes(seconds, whySeconds);

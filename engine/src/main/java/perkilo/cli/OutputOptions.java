@@ -5,21 +5,21 @@ import org.jspecify.annotations.Nullable;
 import perkilo.desk.Destination;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** Where a command writes its result sheets. */
+/** The options for where a command writes its result sheets. */
 final class OutputOptions {
 
     private final Command command;
     private final OptionSpec out = Options.value(
             Path.class,
             "FILE",
-            "The workbook to write; usually BOOK's name with an ending of the command. What stands there and is no"
-                    + " result of an earlier run is kept beside it.",
+            "The workbook to write. Default: BOOK's name with an ending for the command, such as -costed. A file that"
+                    + " it replaces is kept beside it, unless it is the result of an earlier run.",
             "-o",
             "--out");
     private final OptionSpec inPlace =
-            Options.flag("Write into BOOK itself; a dated backup is kept beside it.", "--in-place");
+            Options.flag("Write into BOOK itself. A dated backup is kept beside it.", "--in-place");
     private final OptionSpec sheetOnly = Options.flag(
-            "Write a workbook of the result sheets alone, with plain figures instead of formulas over BOOK.",
+            "Write a workbook with the result sheets only, with plain figures instead of formulas that refer to BOOK.",
             "--sheet-only");
 
     OutputOptions(Command command) {
@@ -27,7 +27,7 @@ final class OutputOptions {
         command.takes(out, inPlace, sheetOnly);
     }
 
-    /** Whether anything was said of where results go. */
+    /** Whether any of these options was given. */
     boolean isAny() {
         return out() != null || inPlace() || sheetOnly();
     }
@@ -46,13 +46,13 @@ final class OutputOptions {
     }
 
     /**
-     * Looks for options that contradict each other.
+     * Checks that the options do not contradict each other.
      *
-     * @throws picocli.CommandLine.ParameterException if any do
+     * @throws picocli.CommandLine.ParameterException if they do
      */
     void checkUsage() {
         if (inPlace() && (out() != null || sheetOnly())) {
-            throw command.wrong("--in-place writes into BOOK itself: leave out --out and --sheet-only");
+            throw command.wrong(CommandMessages.inPlaceAndElsewhere());
         }
     }
 

@@ -11,22 +11,24 @@ import picocli.CommandLine.ScopeType;
 public final class Perkilo extends Command {
 
     private final OptionSpec debug = Options.flagBuilder(
-                    "Print a stack trace where something fails unexpectedly.", "--debug")
+                    "Print a stack trace if something fails unexpectedly.", "--debug")
             .scopeType(ScopeType.INHERIT)
             .build();
 
     private Perkilo() {
-        super("perkilo", "What a formula costs per kilo and per unit, what to buy, and what could replace what.");
+        super(
+                "perkilo",
+                "What a formula costs per kilo and per unit, what to buy, and which materials could replace others.");
         takes(debug);
         spec().usageMessage()
                 .exitCodeListHeading("%nExit codes:%n")
                 .exitCodeList(Exit.meanings())
-                .footer("", "perkilo COMMAND --help says more about a command.");
+                .footer("", "Type perkilo COMMAND --help for more about a command.");
     }
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
-        Locale.setDefault(Locale.ENGLISH); // what is printed is English, numbers included
+        Locale.setDefault(Locale.ENGLISH); // all output is English, numbers included
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         System.exit(run(out, err, arguments));
@@ -73,11 +75,11 @@ public final class Perkilo extends Command {
         }
     }
 
-    /** Without a command: the usage. */
+    /** Prints the usage, as no command was given. */
     @Override
     public Integer call() {
         PrintWriter err = spec().commandLine().getErr();
-        err.println("say what to do; --help lists the commands");
+        err.println(CommandMessages.noCommand());
         spec().commandLine().usage(err);
         return Exit.USAGE;
     }

@@ -14,10 +14,11 @@ import perkilo.desk.PortfolioAnswer;
 import perkilo.desk.PortfolioRequest;
 import perkilo.json.CostJson;
 import perkilo.json.Json;
+import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.report.portfolio.PortfolioBook;
 
-/** Many books side by side, for the terminal and as JSON. */
+/** The costs of many books, for the terminal and as JSON. */
 final class PortfolioWords implements BookView<PortfolioWords.Shown> {
 
     private final Command command;
@@ -29,10 +30,10 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
     }
 
     /**
-     * What is kept of a costed book.
+     * The part of a costed book that is kept for printing.
      *
      * @param lines its runs in the table
-     * @param json the answer as {@code --json} gives it for the book alone; null where it is not asked for
+     * @param json the answer that {@code --json} prints for the book alone; null if the output is not JSON
      */
     record Shown(List<List<String>> lines, @Nullable ObjectNode json) {}
 
@@ -47,7 +48,7 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
         return new Shown(lines, console.isJson() ? CostJson.of(costed.costed(), costed.findings()) : null);
     }
 
-    /** Costs all books and prints what came of them; the exit code. */
+    /** Costs all books, prints the results and returns the exit code. */
     int cost(PortfolioRequest request) throws IOException {
         PortfolioAnswer<Shown> answer;
         try (Progress progress = console.progress()) {
@@ -61,18 +62,15 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
             return console.refuse(bad.findings(), Exit.BAD_INPUT);
         }
         if (answer instanceof PortfolioAnswer.NoFolder<Shown> no) {
-            throw command.wrong("with several books or a folder, --out names the folder for the results, but was given "
-                    + no.out());
+            throw command.wrong(CommandMessages.outIsNoFolder(no.out()));
         }
         if (answer instanceof PortfolioAnswer.SamePlace<Shown> same) {
-            throw command.wrong(
-                    "the results of %s and %s would both be written to %s; rename one of them, or cost them apart"
-                            .formatted(same.one(), same.other(), same.target()));
+            throw command.wrong(CommandMessages.sameResult(same.one(), same.other(), same.target()));
         }
         throw new AssertionError(answer);
     }
 
-    /** A fault in one book goes before errors in others. */
+    /** The exit code: a fault of the program in one book counts more than errors in others. */
     static int exit(PortfolioAnswer.Done<?> done) {
         int exit = Exit.DONE;
         for (CostedBook<?> book : done.books()) {
@@ -101,7 +99,7 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
         console.table(table);
         for (CostedBook<Shown> book : done.books()) {
             console.findingsOf(book.shown().name(), book.shown().findings());
-            console.kept("the result of " + book.shown().name(), book.backup());
+            console.kept("The result of " + book.shown().name(), book.backup());
         }
         console.written(done.summary());
     }
@@ -117,9 +115,9 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
         PortfolioBook.Costs costs = book.shown().costs();
         String name = book.shown().name();
         if (costs != null) {
-            return "%s (%s)".formatted(name, costs.home());
+            return name + " (" + costs.home() + ")";
         }
         long errors = book.findings().stream().filter(Finding::isError).count();
-        return "%s: not costed, %s".formatted(name, Console.counted(errors, "error"));
+        return name + ": not costed, " + Counted.of(errors, "error");
     }
 }

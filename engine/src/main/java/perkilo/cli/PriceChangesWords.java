@@ -8,7 +8,7 @@ import perkilo.report.prices.EffectTable;
 import perkilo.report.prices.PriceTable;
 import perkilo.xlsx.write.Written;
 
-/** What rose or fell since the last lists, for the terminal and as JSON. */
+/** Price changes since the last lists, for the terminal and as JSON. */
 final class PriceChangesWords {
 
     private static final int SHOWN = 20;
@@ -29,8 +29,7 @@ final class PriceChangesWords {
         console.say(changes.answer());
         console.table(TextTable.of(new PriceTable(changes).onTerminal(SHOWN)));
         if (changes.changed().size() > SHOWN) {
-            console.say(
-                    "… and %d more in the workbook".formatted(changes.changed().size() - SHOWN));
+            console.say("… and " + (changes.changed().size() - SHOWN) + " more in the workbook");
         }
         if (effect != null) {
             console.table(TextTable.of(new EffectTable(effect).onTerminal()));

@@ -18,35 +18,40 @@ import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** Takes suppliers' price lists in, and shows what changed since the last ones. */
+/** The command {@code prices}: takes price lists of suppliers in, and shows what changed since the last ones. */
 final class PricesCommand extends Command {
 
-    /** The workbook of changes that are of no book. */
+    /** The workbook for the changes where no workbook is named. */
     private static final Path ALONE = Path.of("price-changes.xlsx");
 
     private final PositionalParamSpec files = Options.parameters(
             "0..*",
             Path.class,
             "FILE",
-            "Price lists, .xlsx, .csv or .json; with --changes the workbook to cost, or nothing.");
+            "Price lists: .xlsx, .csv or .json. With --changes: the workbook to cost, or nothing.");
     private final OptionSpec folder = Options.valueOr(
-            "prices", Path.class, "FOLDER", "The folder that lists are kept in; usually ${DEFAULT-VALUE}.", "--prices");
+            "prices",
+            Path.class,
+            "FOLDER",
+            "The folder that lists are kept in. Default: ${DEFAULT-VALUE}.",
+            "--prices");
     private final OptionSpec supplier =
-            Options.value(String.class, "NAME", "Whose list it is, where the list doesn't tell.", "--supplier");
+            Options.value(String.class, "NAME", "The supplier, if the list does not say whose it is.", "--supplier");
     private final OptionSpec quoted =
-            Options.day("The day the list holds from, where the list doesn't tell.", "--quoted");
+            Options.day("The first day the list is valid, if the list does not say.", "--quoted");
     private final OptionSpec validUntil =
-            Options.day("The last day the list holds, where the list doesn't tell.", "--valid-until");
+            Options.day("The last day the list is valid, if the list does not say.", "--valid-until");
     private final OptionSpec book = Options.value(
             Path.class,
             "BOOK",
-            "A workbook whose names the list's names are matched with, besides the folder's materials.",
+            "A workbook whose names are matched with the names on the list, as those in the folder are.",
             "--book");
-    private final OptionSpec changes = Options.flag("Show what rose or fell since the last lists.", "--changes");
+    private final OptionSpec changes =
+            Options.flag("Show which prices rose or fell since the last lists.", "--changes");
     private final OptionSpec rates =
             Options.value(Path.class, "FILE", "With --changes: exchange rates, a dated table.", "--rates");
     private final OptionSpec date =
-            Options.day("With --changes: the day to look from, in place of the workbook's costing date.", "--date");
+            Options.day("With --changes: the day to look from, instead of the workbook's costing date.", "--date");
     private final PrintOptions printing;
     private final OutputOptions output;
     private final RunOptions runs;
@@ -54,9 +59,9 @@ final class PricesCommand extends Command {
     PricesCommand() {
         super(
                 "prices",
-                "Take suppliers' price lists in, in whatever layout they come, and keep them by supplier and date.",
-                "With --changes: show what rose or fell since the last lists, and what that does to a workbook's"
-                        + " costs.");
+                "Take in price lists of suppliers, in any layout, and keep them by supplier and date.",
+                "With --changes: show which prices rose or fell since the last lists, and what that does to the costs"
+                        + " of a workbook.");
         takes(files, folder, supplier, quoted, validUntil, book, changes, rates, date);
         printing = new PrintOptions(this);
         output = new OutputOptions(this);
@@ -126,24 +131,22 @@ final class PricesCommand extends Command {
 
     private void checkIntake(List<Path> named) {
         if (named.isEmpty()) {
-            throw wrong("name the price lists to take in, or use --changes");
+            throw wrong(CommandMessages.noLists());
         }
         if (output.isAny() || runs.isAny() || isSaid(rates) || isSaid(date)) {
-            throw wrong(
-                    "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not"
-                            + " for taking lists in");
+            throw wrong(CommandMessages.onlyForChanges());
         }
     }
 
     private void checkChanges(List<Path> named) {
         if (named.size() > 1) {
-            throw wrong("--changes takes one workbook, or none");
+            throw wrong(CommandMessages.changesOfSeveralBooks());
         }
         if (isSaid(supplier) || isSaid(quoted) || isSaid(validUntil) || isSaid(book)) {
-            throw wrong("--supplier, --quoted, --valid-until and --book are for taking lists in, not for --changes");
+            throw wrong(CommandMessages.onlyForTakingIn());
         }
         if (named.isEmpty() && output.inPlace()) {
-            throw wrong("--in-place needs a workbook to write into");
+            throw wrong(CommandMessages.inPlaceWithoutBook());
         }
         output.checkUsage();
         runs.checkUsage();

@@ -2,13 +2,13 @@ package perkilo.cli;
 
 import picocli.CommandLine.Model.OptionSpec;
 
-/** How a command prints its answer, as every command takes it. */
+/** The options for how a command prints its answer. */
 final class PrintOptions {
 
     private final OptionSpec json =
-            Options.flag("Print the answer as JSON, and nothing else, on standard output.", "--json");
+            Options.flag("Print the answer as JSON on standard output, and nothing else there.", "--json");
     private final OptionSpec quiet =
-            Options.flag("Print no table and no notes; warnings and errors stay.", "-q", "--quiet");
+            Options.flag("Print no table and no notes. Warnings and errors are still printed.", "-q", "--quiet");
 
     PrintOptions(Command command) {
         command.takes(json, quiet);
@@ -19,7 +19,7 @@ final class PrintOptions {
         return Options.isOn(json);
     }
 
-    /** Whether only what matters is printed. */
+    /** Whether tables and notes are left out. */
     boolean quiet() {
         return Options.isOn(quiet);
     }

@@ -6,10 +6,10 @@ import java.lang.reflect.InvocationTargetException;
 import perkilo.desk.Stage;
 import perkilo.desk.Watch;
 
-/** How far long work has come: one line on a terminal, and nothing elsewhere. Nothing is stopped by it. */
+/** The progress of long work: one line on a terminal, and nothing elsewhere. It never stops the work. */
 final class Progress implements Watch, AutoCloseable {
 
-    /** Work that is done by then needs no line. */
+    /** Work that ends sooner shows no line. */
     private static final long PATIENCE_NANOS = 1_000_000_000L;
 
     private final PrintWriter err;
@@ -18,16 +18,16 @@ final class Progress implements Watch, AutoCloseable {
     private boolean shown;
     private String line = "";
 
-    /** Progress of work that begins now; whether a person looks on is asked once it takes long. */
+    /** Progress of work that begins now. Whether there is a terminal is checked only once the work takes long. */
     Progress(PrintWriter err) {
         this.err = err;
         this.from = System.nanoTime() + PATIENCE_NANOS;
     }
 
     /**
-     * Progress that is shown from the first moment on, or not at all.
+     * Progress that is shown from the start, or not at all.
      *
-     * @param shown whether a person looks on
+     * @param shown whether there is a terminal
      */
     Progress(PrintWriter err, boolean shown) {
         this.err = err;
@@ -52,7 +52,7 @@ final class Progress implements Watch, AutoCloseable {
         return false;
     }
 
-    /** All is done: the line goes away. */
+    /** Removes the line, as the work is done. */
     @Override
     public synchronized void close() {
         if (!line.isEmpty()) {
@@ -70,8 +70,8 @@ final class Progress implements Watch, AutoCloseable {
         return shown;
     }
 
-    /** Whether a person looks on. Later JDKs have a console without a terminal too, and say so. */
-    @SuppressWarnings("SystemConsoleNull") // it is null up to JDK 21; later ones are asked whether it is a terminal
+    /** Whether there is a terminal. Since JDK 22 there is a console without one too, which has a method to ask. */
+    @SuppressWarnings("SystemConsoleNull") // null up to JDK 21; later consoles are asked if they are a terminal
     private static boolean onTerminal() {
         Console console = System.console();
         if (console == null) {

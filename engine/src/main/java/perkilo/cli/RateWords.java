@@ -8,18 +8,20 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.desk.RatesAnswer;
+import perkilo.origin.Counted;
+import perkilo.origin.Decimals;
 import perkilo.units.Conversion;
 import perkilo.units.DatedRate;
 
-/** What files of rates brought, and what a rate was on a day, in words. */
+/** Exchange rates in words: what files of rates brought, and what a rate was on a day. */
 final class RateWords {
 
-    /** A cross is shown to eight significant figures; what is computed with it is not rounded. */
+    /** A cross rate is shown to eight significant figures; computations use the unrounded one. */
     private static final MathContext SHOWN = new MathContext(8, RoundingMode.HALF_UP);
 
     private RateWords() {}
 
-    /** The rate, and the published rates that it rests on. */
+    /** The rate, and the published rates that it is computed from. */
     static List<String> lines(Conversion conversion, LocalDate asked) {
         List<String> lines = new ArrayList<>();
         LocalDate day = asked.minusDays(conversion.ageInDays(asked));
@@ -45,29 +47,25 @@ final class RateWords {
         List<String> lines = new ArrayList<>();
         for (RatesAnswer.OfFile one : answer.files()) {
             int differing = one.taken().differing().size();
-            lines.add("%s: %,d rates, %,d new%s"
-                    .formatted(
-                            one.file(),
-                            one.taken().rates(),
-                            one.taken().added(),
-                            differing == 0 ? "" : ", %,d differing".formatted(differing)));
+            lines.add(one.file() + ": " + Counted.of(one.taken().rates(), "rate") + ", "
+                    + number(one.taken().added()) + " new"
+                    + (differing == 0 ? "" : ", " + number(differing) + " different"));
         }
         String held = held(answer.rates());
-        lines.add(
-                answer.changed()
-                        ? "Written to %s: %s".formatted(table, held)
-                        : "Nothing new for %s: %s".formatted(table, held));
+        lines.add(answer.changed() ? "Written to " + table + ": " + held : "Nothing new for " + table + ": " + held);
         return lines;
     }
 
     private static String held(List<DatedRate> rates) {
         return rates.isEmpty()
                 ? "no rates"
-                : "%,d rates from %s to %s"
-                        .formatted(
-                                rates.size(),
-                                rates.get(rates.size() - 1).date(),
-                                rates.get(0).date());
+                : Counted.of(rates.size(), "rate") + " from "
+                        + rates.get(rates.size() - 1).date() + " to "
+                        + rates.get(0).date();
+    }
+
+    private static String number(long count) {
+        return Decimals.readable(BigDecimal.valueOf(count), 0);
     }
 
     private static String shown(BigDecimal factor) {

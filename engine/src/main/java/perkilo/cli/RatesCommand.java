@@ -23,15 +23,15 @@ import perkilo.units.Currencies;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** Takes exchange rates in, and says what a rate was on a day. */
+/** The command {@code rates}: takes exchange rates in, and tells what a rate was on a day. */
 final class RatesCommand extends Command {
 
     private final PositionalParamSpec files = Options.parameters("0..*", Path.class, "FILE", "Files to take in.");
     private final OptionSpec fetch = Options.valueBuilder(
                     String.class,
                     "SPAN",
-                    "Get the rates from the European Central Bank's public address: day, 90-days or all; usually"
-                            + " ${FALLBACK-VALUE}. Nothing else asks the network.",
+                    "Get the rates from the European Central Bank's public address: day, 90-days or all. Default:"
+                            + " ${FALLBACK-VALUE}. Nothing else uses the network.",
                     "--fetch")
             .arity("0..1")
             .fallbackValue("90-days")
@@ -40,17 +40,18 @@ final class RatesCommand extends Command {
             "prices/rates.csv",
             Path.class,
             "TABLE",
-            "The table of rates to add to and to ask; usually ${DEFAULT-VALUE}.",
+            "The table of rates to add to and to read from. Default: ${DEFAULT-VALUE}.",
             "-o",
             "--out",
             "--rates");
     private final OptionSpec replace =
-            Options.flag("Where the table has another rate of a day, take the new one.", "--replace");
-    private final OptionSpec from =
-            Options.value(String.class, "CODE", "Ask: one unit of this currency, such as USD …", "--from");
-    private final OptionSpec to = Options.value(String.class, "CODE", "… in this one, such as EUR.", "--to");
+            Options.flag("If the table has a different rate for a day, replace it with the new one.", "--replace");
+    private final OptionSpec from = Options.value(
+            String.class, "CODE", "Ask for a rate: convert one unit of this currency, such as USD.", "--from");
+    private final OptionSpec to =
+            Options.value(String.class, "CODE", "Ask for a rate: convert to this currency, such as EUR.", "--to");
     private final OptionSpec date =
-            Options.day("Ask for this day; usually today. The last rate on or before it holds.", "--date");
+            Options.day("Ask for the rate of this day: the last one on or before it. Default: today.", "--date");
     private final PrintOptions printing;
     private final Bank bank;
 
@@ -58,11 +59,11 @@ final class RatesCommand extends Command {
         this(Bank.european());
     }
 
-    /** A command that fetches from a bank of one's own. */
+    /** A command that fetches from a given bank. */
     RatesCommand(Bank bank) {
         super(
                 "rates",
-                "Take exchange rates in, and say what a rate was on a day.",
+                "Take in exchange rates, and tell what a rate was on a day.",
                 "FILE is a file of the European Central Bank as published (XML, CSV or zipped CSV; the day, 90 days or"
                         + " the full history), or a table with the columns From, To, Rate, Date and Source.");
         this.bank = bank;
@@ -119,13 +120,13 @@ final class RatesCommand extends Command {
 
     private void checkUsage() {
         if ((said(from) == null) != (said(to) == null)) {
-            throw wrong("--from and --to go together");
+            throw wrong(CommandMessages.fromWithoutTo());
         }
         if (date() != null && said(from) == null) {
-            throw wrong("--date asks for the rate of a day: say --from and --to as well");
+            throw wrong(CommandMessages.dateWithoutRate());
         }
         if (files().isEmpty() && said(fetch) == null && said(from) == null) {
-            throw wrong("name a file to take in, or ask for a rate with --from and --to");
+            throw wrong(CommandMessages.noRates());
         }
         if (said(from) != null) {
             currency("--from", said(from));
@@ -136,19 +137,17 @@ final class RatesCommand extends Command {
             span(fetched);
         }
         if (!Files.exists(table()) && files().isEmpty() && said(fetch) == null) {
-            throw wrong("there is no table %s yet; take a file in first: perkilo rates FILE".formatted(table()));
+            throw wrong(CommandMessages.noTable(table()));
         }
     }
 
     private Bank.Span span(String word) {
-        return Bank.Span.find(word)
-                .orElseThrow(() -> wrong("--fetch takes day, 90-days or all, but was given %s".formatted(word)));
+        return Bank.Span.find(word).orElseThrow(() -> wrong(CommandMessages.badSpan(word)));
     }
 
     private CurrencyUnit currency(String option, @Nullable String code) {
-        return Currencies.find(code == null ? "" : code)
-                .orElseThrow(
-                        () -> wrong("%s takes an ISO 4217 code such as USD, but was given %s".formatted(option, code)));
+        String typed = code == null ? "" : code;
+        return Currencies.find(typed).orElseThrow(() -> wrong(CommandMessages.badCurrency(option, typed)));
     }
 
     private List<Path> files() {

@@ -9,7 +9,7 @@ import perkilo.origin.Decimals;
 import perkilo.reading.table.NumberText;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** Run sizes that are given on the command line, in place of the Runs sheet. */
+/** The options for run sizes, which replace the Runs sheet. */
 final class RunOptions {
 
     private static final Pattern WHOLE = Pattern.compile("[1-9]\\d{0,8}");
@@ -20,12 +20,12 @@ final class RunOptions {
     private final OptionSpec units = Options.listed(
             String.class,
             "UNITS",
-            "Cost every product at these numbers of units, in place of the Runs sheet.",
+            "Cost every product at these numbers of units, such as 500,1000, instead of the Runs sheet.",
             "--units");
     private final OptionSpec batchKg = Options.listed(
             String.class,
             "KG",
-            "Cost every formula's bulk at these batch sizes, in place of the Runs sheet.",
+            "Cost the bulk of every formula at these batch sizes, such as 2.5,10, instead of the Runs sheet.",
             "--batch-kg");
 
     RunOptions(Command command) {
@@ -42,35 +42,30 @@ final class RunOptions {
     }
 
     /**
-     * Looks for sizes that nobody can make, and for those that can be read in two ways.
+     * Checks that each size can be made, and can be read in one way only.
      *
-     * @throws picocli.CommandLine.ParameterException if there are any
+     * @throws picocli.CommandLine.ParameterException if one cannot
      */
     void checkUsage() {
         if (!units().stream().allMatch(one -> WHOLE.matcher(one).matches())) {
-            throw command.wrong(("--units takes whole numbers above zero and below a billion, but was given %s; "
-                            + "type them without points, with commas only between them, as in --units 500,1000")
-                    .formatted(String.join(",", units())));
+            throw command.wrong(CommandMessages.badUnits(units()));
         }
         for (String one : batchKg()) {
             if (NumberText.parse(one) instanceof NumberText.Ambiguous two) {
-                throw command.wrong("--batch-kg was given %s, which can mean %s or %s; type it as %s or %s"
-                        .formatted(
-                                one,
-                                Decimals.plain(two.large()),
-                                Decimals.plain(two.small()),
-                                clear(two.large()),
-                                clear(two.small())));
+                throw command.wrong(CommandMessages.ambiguousBatch(
+                        one,
+                        Decimals.plain(two.large()),
+                        Decimals.plain(two.small()),
+                        clear(two.large()),
+                        clear(two.small())));
             }
             if (!WEIGHT.matcher(one).matches() || new BigDecimal(one).signum() <= 0) {
-                throw command.wrong(("--batch-kg takes weights above zero and below a billion, but was given %s; "
-                                + "type decimals with a point, and commas only between weights, as in --batch-kg 2.5,10")
-                        .formatted(String.join(",", batchKg())));
+                throw command.wrong(CommandMessages.badBatches(batchKg()));
             }
         }
     }
 
-    /** As it can be read in one way only: three decimals could be thousands. */
+    /** A number typed so that it has one meaning: three decimals could be thousands. */
     private static String clear(BigDecimal number) {
         return Decimals.plain(number) + (number.stripTrailingZeros().scale() == THOUSANDS ? "0" : "");
     }

@@ -7,26 +7,26 @@ import org.jspecify.annotations.Nullable;
 import perkilo.reading.Sources;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** What is read besides a workbook. */
+/** The options for what is read together with a workbook. */
 final class SourceOptions {
 
     private final OptionSpec prices = Options.values(
             Path.class,
             "PATH",
-            "A price list, or a folder of them; adds to the workbook's own offers. May be given several times.",
+            "A price list, or a folder of them, which adds to the workbook's own offers. Can be given several times.",
             "--prices");
     private final OptionSpec rates = Options.value(
             Path.class,
             "FILE",
-            "Exchange rates: a dated table, such as \"perkilo rates\" keeps, or a file of the European Central Bank.",
+            "Exchange rates: a dated table, such as \"perkilo rates\" writes, or a file of the European Central Bank.",
             "--rates");
-    private final OptionSpec date = Options.day("The costing date, in place of the one in the workbook.", "--date");
+    private final OptionSpec date = Options.day("The costing date, instead of the one in the workbook.", "--date");
 
     SourceOptions(Command command) {
         command.takes(prices, rates, date);
     }
 
-    /** All of it, together with a workbook. */
+    /** These sources together with a workbook. */
     Sources with(Path book) {
         return new Sources(book, prices(), rates(), date());
     }
@@ -41,7 +41,7 @@ final class SourceOptions {
         return Options.said(rates, Path.class);
     }
 
-    /** The costing date; null where that of the workbook holds. */
+    /** The costing date; null to use that of the workbook. */
     @Nullable LocalDate date() {
         return Options.said(date, LocalDate.class);
     }

@@ -11,25 +11,25 @@ import perkilo.json.SwapJson;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** Finds cheaper materials that do the same job. */
+/** The command {@code swap}: finds cheaper materials that do the same job. */
 final class SwapCommand extends Command {
 
-    private final OptionSpec formula = Options.value(String.class, "NAME", "Only in this formula.", "--formula");
+    private final OptionSpec formula = Options.value(String.class, "NAME", "Only look at this formula.", "--formula");
     private final OptionSpec material =
-            Options.value(String.class, "NAME", "Only in place of this material.", "--material");
+            Options.value(String.class, "NAME", "Only replace this material.", "--material");
     private final OptionSpec function = Options.value(
-            String.class, "FUNCTION", "Only for this function, such as emollient or emulsifier.", "--function");
+            String.class, "FUNCTION", "Only look at this function, such as emollient or emulsifier.", "--function");
     private final OptionSpec changes = Options.valueOr(
             "2",
             int.class,
             "N",
-            "In a blend, at most so many materials come in and as many go out; usually ${DEFAULT-VALUE}.",
+            "In a blend, add at most N materials and take out at most N. Default: ${DEFAULT-VALUE}.",
             "--changes");
     private final OptionSpec apply = Options.valueBuilder(
                     Choice.class,
                     "N | blend N",
-                    "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to cost;"
-                            + " the original stays as it is.",
+                    "Write the formula with swap number N, or with blend number N, as a new sheet that is ready to cost."
+                            + " The original is not changed.",
                     "--apply")
             .parameterConsumer(new ChoiceWords())
             .build();
@@ -38,7 +38,9 @@ final class SwapCommand extends Command {
     private final RunOptions runs;
 
     SwapCommand() {
-        super("swap", "Find cheaper materials with an equivalent function: candidates for the bench, not releases.");
+        super(
+                "swap",
+                "Find cheaper materials with an equivalent function. They are candidates for lab tests, not approved changes.");
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
@@ -73,7 +75,7 @@ final class SwapCommand extends Command {
         runs.checkUsage();
         int most = changes();
         if (most < 0) {
-            throw wrong("--changes takes zero or more, but was given " + most);
+            throw wrong(CommandMessages.negativeChanges(most));
         }
     }
 
@@ -91,7 +93,7 @@ final class SwapCommand extends Command {
             console.json(SwapJson.of(answer.found(), answer.findings(), answer.added()));
         }
         new SwapWords(answer.found()).say(console);
-        answer.added().ifPresent(formula -> console.say("New formula: \"%s\"".formatted(formula.name())));
+        answer.added().ifPresent(formula -> console.say("New formula: \"" + formula.name() + "\""));
         console.findings(answer.findings());
         console.written(written);
         return Exit.DONE;

@@ -6,10 +6,10 @@ import perkilo.swaps.Cautions;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.BlendStudy;
 
-/** What a search for cheaper materials came to, for the terminal. */
+/** The result of a search for cheaper materials, for the terminal. */
 final class SwapWords {
 
-    /** A table on the terminal shows no more; the workbook and JSON hold all. */
+    /** The most rows that a table on the terminal shows; the workbook and JSON have all. */
     private static final int SHOWN = 15;
 
     private final SwapOutcome.Found found;
@@ -18,7 +18,7 @@ final class SwapWords {
         this.found = found;
     }
 
-    /** Single swaps, then blends, then what holds for all of them. */
+    /** Prints single swaps, then blends, then the cautions for all of them. */
     void say(Console console) {
         console.table(TextTable.of(new SwapTable(found).onTerminal(SHOWN)));
         if (found.swaps().isEmpty()) {
@@ -30,14 +30,13 @@ final class SwapWords {
         }
         found.studies().stream()
                 .filter(study -> study.blends().isEmpty())
-                .forEach(study ->
-                        console.say("%s, %s: %s".formatted(study.formula(), study.function(), withoutBlends(study))));
+                .forEach(study -> console.say(study.formula() + ", " + study.function() + ": " + withoutBlends(study)));
         Cautions.ALWAYS.forEach(console::say);
     }
 
     private static String withoutBlends(BlendStudy study) {
         return study.isSought()
-                ? "none of the blends that cost least at straight-line prices makes a run cheaper; others within the bounds were not costed."
+                ? "None of the blends that cost least at straight-line prices makes a run cheaper; others within the bounds were not costed."
                 : study.refusal();
     }
 }

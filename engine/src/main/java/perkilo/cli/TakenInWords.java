@@ -1,15 +1,17 @@
 package perkilo.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.desk.TakeInAnswer;
 import perkilo.json.ListsJson;
+import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.pricelists.ListFolder;
 import perkilo.pricelists.Question;
 import perkilo.pricelists.TakenIn;
 
-/** What became of price lists, for the terminal and as JSON. */
+/** The results of taking price lists in, for the terminal and as JSON. */
 final class TakenInWords {
 
     private final Console console;
@@ -18,7 +20,7 @@ final class TakenInWords {
         this.console = console;
     }
 
-    /** Says it of each list. */
+    /** Prints the result of each list. */
     void say(TakeInAnswer answer) {
         if (console.isJson()) {
             console.json(ListsJson.of(answer.lists()));
@@ -34,26 +36,21 @@ final class TakenInWords {
         console.findings(findings);
         ListFolder.Kept kept = list.kept();
         if (kept == null) {
-            console.complain(list.source() + " is not taken in.");
-            if (list.mapping() != null) {
-                console.complain("Answer what is null in " + list.mapping() + " and run the command again.");
+            console.complain(CommandMessages.notTakenIn(list.source()));
+            Path mapping = list.mapping();
+            if (mapping != null) {
+                console.complain(CommandMessages.answerIn(mapping));
             } else if (!list.questions().isEmpty()) {
-                console.complain(
-                        "Name the supplier and run the command again: the mapping to answer in is one of his.");
+                console.complain(CommandMessages.nameSupplier());
             }
             return;
         }
-        console.say("%s of %s: %s of %s, %s in %s"
-                .formatted(
-                        list.supplier(),
-                        list.quotedOn(),
-                        Console.counted(list.prices(), "price"),
-                        Console.counted(list.items(), "item"),
-                        switch (kept.how()) {
-                            case NEW -> "kept";
-                            case REPLACED -> "replaced (the one before is beside it as .bak)";
-                            case THERE_ALREADY -> "there already";
-                        },
-                        kept.file()));
+        String how = switch (kept.how()) {
+            case NEW -> "kept";
+            case REPLACED -> "replaced (the earlier list is beside it as .bak)";
+            case THERE_ALREADY -> "already";
+        };
+        console.say(list.supplier() + " of " + list.quotedOn() + ": " + Counted.of(list.prices(), "price") + " of "
+                + Counted.of(list.items(), "item") + ", " + how + " in " + kept.file());
     }
 }

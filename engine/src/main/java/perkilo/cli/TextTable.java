@@ -5,7 +5,7 @@ import java.util.List;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
-/** A table in plain text: the first column to the left, figures to the right. */
+/** A table in plain text: the first column is aligned to the left, all others to the right. */
 final class TextTable {
 
     private final List<List<String>> rows = new ArrayList<>();

@@ -2,7 +2,7 @@ package perkilo.cli;
 
 import picocli.CommandLine.IVersionProvider;
 
-/** The version, as the jar states it. */
+/** The version that the jar states. */
 final class Version implements IVersionProvider {
 
     @Override

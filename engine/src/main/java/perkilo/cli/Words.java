@@ -9,13 +9,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What was typed, as the commands know it: {@code help cost} is {@code cost --help}, and a workbook alone is to be
- * checked and costed.
+ * The words that were typed, as the commands know them: {@code help cost} becomes {@code cost --help}, and a workbook
+ * without a command is checked and costed.
  *
  * @param arguments for the command line library
- * @param command the only command that can be meant; null where it may be any
- * @param isWorkbookAlone whether a workbook was typed in place of a command
- * @param wrong a sentence on what there is instead of the command that was typed; null where nothing is wrong
+ * @param command the command that was typed; null if none was
+ * @param isWorkbookAlone whether a workbook was typed instead of a command
+ * @param wrong a message about a command that does not exist; null if nothing is wrong
  */
 record Words(
         List<String> arguments,
@@ -29,7 +29,7 @@ record Words(
         arguments = List.copyOf(arguments);
     }
 
-    /** Looks at the first word that is no option. */
+    /** Interprets the first word that is not an option. */
     static Words of(String... typed) {
         int at = typed.length > 0 && typed[0].equals(DEBUG) ? 1 : 0;
         if (at == typed.length || typed[at].startsWith("-")) {
@@ -68,14 +68,12 @@ record Words(
 
     private static String noCommand(String word) {
         if (isFile(word)) {
-            return "\"%s\" is a file, not a command. Say what to do with it, as in: perkilo prices %s"
-                    .formatted(word, word);
+            return CommandMessages.fileForCommand(word);
         }
         List<String> near = Guess.near(word, Commands.NAMES);
-        String there = near.isEmpty()
-                ? "The commands are " + String.join(", ", Commands.NAMES) + "."
-                : "Did you mean " + String.join(" or ", near) + "?";
-        return "There is no command \"%s\". %s".formatted(word, there);
+        return near.isEmpty()
+                ? CommandMessages.unknownCommand(word, Commands.NAMES)
+                : CommandMessages.misspeltCommand(word, near);
     }
 
     private static boolean isWorkbook(String word) {

@@ -10,10 +10,11 @@ import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** Says in one line what is wrong with a command line, and how to type it instead. */
+/** Prints in one line what is wrong with a command line, and how to type it correctly. */
 final class WrongUsage implements IParameterExceptionHandler {
 
     @Override
@@ -28,41 +29,42 @@ final class WrongUsage implements IParameterExceptionHandler {
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             return unmatched(unmatched.getUnmatched(), command);
         }
+        if (wrong instanceof OverwrittenOptionException twice && twice.getOverwritten() instanceof OptionSpec option) {
+            return CommandMessages.onlyOnce(option.longestName());
+        }
         if (wrong instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
             List<String> unknown = wrong.getCommandLine().getUnmatchedArguments();
             return unknown.isEmpty() ? missing(missing.getMissing().get(0), command) : unmatched(unknown, command);
         }
         if (wrong.getArgSpec() instanceof OptionSpec option && wrong.getValue() != null) {
-            String expected = expected(option);
-            if (!expected.isEmpty()) {
-                return "%s takes %s, but was given \"%s\".".formatted(option.longestName(), expected, wrong.getValue());
+            String sentence = badValue(option, wrong.getValue());
+            if (!sentence.isEmpty()) {
+                return sentence;
             }
         }
         return String.valueOf(wrong.getMessage());
     }
 
     /** What an option takes, with an example; empty where its own message says it. */
-    private static String expected(OptionSpec option) {
+    private static String badValue(OptionSpec option, String typed) {
         String name = option.longestName();
         if (option.type() == LocalDate.class) {
-            return "a day typed as year-month-day, such as %s 2026-11-20".formatted(name);
+            return CommandMessages.notADay(name, typed);
         }
         if (option.type() == int.class) {
             String label = option.paramLabel().toLowerCase(Locale.ROOT);
-            String counted = label.length() > 1 ? " of " + label : "";
-            return "a whole number%s, such as %s %s".formatted(counted, name, option.defaultValue());
+            String unit = label.length() > 1 ? label : "";
+            return CommandMessages.notAWholeNumber(name, unit, String.valueOf(option.defaultValue()), typed);
         }
         return "";
     }
 
     private static String missing(ArgSpec missing, CommandSpec command) {
         if (missing instanceof OptionSpec option) {
-            return "%s needs a value behind it: %s %s"
-                    .formatted(option.longestName(), option.longestName(), option.paramLabel());
+            return CommandMessages.noValue(option.longestName(), option.paramLabel());
         }
-        String name = command.qualifiedName();
-        return "%s needs a workbook, as in: %s book.xlsx".formatted(name, name);
+        return CommandMessages.noWorkbook(command.qualifiedName());
     }
 
     private static String unmatched(List<String> unmatched, CommandSpec command) {
@@ -74,8 +76,9 @@ final class WrongUsage implements IParameterExceptionHandler {
         }
         List<String> labels =
                 command.positionalParameters().stream().map(ArgSpec::paramLabel).toList();
-        return "%s takes %s alone, so \"%s\" is too much."
-                .formatted(command.qualifiedName(), String.join(" and ", labels), first);
+        return labels.isEmpty()
+                ? CommandMessages.unknownCommand(first, Commands.NAMES)
+                : CommandMessages.tooMany(first, command.qualifiedName(), labels);
     }
 
     private static String noOption(String typed, CommandSpec command) {
@@ -85,13 +88,10 @@ final class WrongUsage implements IParameterExceptionHandler {
         command.options().forEach(option -> known.add(option.longestName()));
         List<String> near = Guess.near(name, known);
         if (!near.isEmpty()) {
-            return "There is no option %s for %s. Did you mean %s?"
-                    .formatted(name, command.qualifiedName(), String.join(" or ", near));
+            return CommandMessages.misspeltOption(name, command.qualifiedName(), near);
         }
         return command.parent() == null
-                ? "There is no option %s before a command. Type it after the command, as in: perkilo cost book.xlsx %s"
-                        .formatted(name, name)
-                : "There is no option %s for %s. %s --help lists the options."
-                        .formatted(name, command.qualifiedName(), command.qualifiedName());
+                ? CommandMessages.optionBeforeCommand(name)
+                : CommandMessages.unknownOption(name, command.qualifiedName());
     }
 }

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Which workbooks a person means by naming files and folders. */
+/** Finds the workbooks that a person means by naming files and folders. */
 final class BookFolder {
 
     private static final Pattern BACKUP = Pattern.compile(".*\\.backup-\\d{4}-\\d\\d-\\d\\d-\\d+");
@@ -21,9 +21,9 @@ final class BookFolder {
     private BookFolder() {}
 
     /**
-     * The files themselves, and for each folder the workbooks in it, by name; each once.
+     * The files themselves, and for each folder the workbooks in it, sorted by name; each once.
      *
-     * <p>In a folder the lock files of office suites, hidden files, backups and results of this tool are no books.
+     * <p>In a folder, lock files of office suites, hidden files, backups and results of this tool are left out.
      *
      * @throws IOException if a folder cannot be read or holds none; the message is a sentence for a person
      */
@@ -44,7 +44,7 @@ final class BookFolder {
                             .thenComparing(BookFolder::name))
                     .toList();
             if (books.isEmpty()) {
-                throw new IOException("%s holds no workbook (.xlsx or .xlsm) to cost.".formatted(folder));
+                throw new IOException(DeskMessages.noBookIn(folder));
             }
             return books;
         }

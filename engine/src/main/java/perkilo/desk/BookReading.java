@@ -1,6 +1,7 @@
 package perkilo.desk;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import perkilo.model.Book;
 import perkilo.orderplan.Horizon;
 import perkilo.orderplan.LeadTimes;
 import perkilo.origin.Finding;
+import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.BookReader;
 import perkilo.reading.Sources;
@@ -17,6 +19,11 @@ final class BookReading {
 
     private BookReading() {}
 
+    /** A file as the place of a finding about the file as a whole. */
+    static Origin whole(Path file) {
+        return new Origin(String.valueOf(file.getFileName()), "", "");
+    }
+
     /** The book and what was found in it. */
     static Reading<Book> of(Sources sources, LocalDate today, Watch watch) throws IOException {
         watch.at(Stage.READING, 0, 1);
@@ -25,7 +32,7 @@ final class BookReading {
         return reading;
     }
 
-    /** What keeps a book's demand from being planned or makes the plan doubtful, where it has any. */
+    /** Problems that prevent a plan for a book's demand or make it doubtful; none if the book has no demand. */
     static List<Finding> ofDemand(Book book) {
         if (book.demand().isEmpty()) {
             return List.of();

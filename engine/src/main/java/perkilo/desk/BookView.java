@@ -3,16 +3,16 @@ package perkilo.desk;
 import java.nio.file.Path;
 
 /**
- * What a caller keeps of each book of a portfolio. The costs themselves are let go, as those of many books would not
- * fit into the memory. May be asked by several threads.
+ * What a caller keeps of each book of a portfolio. The costs themselves are dropped, because those of many books would
+ * not fit into memory. Several threads may call it.
  */
 @FunctionalInterface
 public interface BookView<T> {
 
     /**
-     * Looks at the costs of a book.
+     * Takes what is kept from the costs of a book.
      *
-     * @param book as the person named it, or as it lies in a folder
+     * @param book as the person named it, or its path in the folder that they named
      */
     T of(Path book, CostAnswer.Costed costed);
 }

@@ -12,14 +12,14 @@ import perkilo.reading.Sources;
 import perkilo.swaps.FunctionCheck;
 import perkilo.swaps.RecipeCheck;
 
-/** Looks a workbook through and lists every problem; nothing is changed. */
+/** Service that checks a workbook and lists every problem; nothing is changed. */
 public final class CheckBook {
 
     /**
      * Reads everything.
      *
-     * @param sources what is read together
-     * @param today the costing date where none is set
+     * @param sources the workbook, and what is read with it
+     * @param today the costing date if none is set
      * @throws IOException if a file cannot be read
      */
     public Checked check(Sources sources, LocalDate today, Watch watch) throws IOException {

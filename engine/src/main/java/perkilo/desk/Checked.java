@@ -7,10 +7,10 @@ import perkilo.origin.Level;
 import perkilo.origin.Reading;
 
 /**
- * A workbook that was looked through.
+ * The result of checking a workbook.
  *
  * @param reading the book, to be used only if the reading has no error
- * @param findings everything that a person should know, of the reading too
+ * @param findings everything that a person should know, also from the reading
  */
 public record Checked(Reading<Book> reading, List<Finding> findings) {
 

@@ -7,10 +7,10 @@ import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.SwapOutcome;
 
 /**
- * Which swap or blend is to be carried out.
+ * The swap or blend that is to be written into a new formula.
  *
  * @param blend whether a blend is meant
- * @param number in the list of its kind, from one; empty for the only one
+ * @param number its place in the list of its kind, from one; empty for the only one
  */
 public record Choice(boolean blend, OptionalInt number) {
 
@@ -19,7 +19,7 @@ public record Choice(boolean blend, OptionalInt number) {
         return blend ? found.blends().size() : found.swaps().size();
     }
 
-    /** Carries it out; empty if it is none of those that were found, or not the only one. */
+    /** Writes the new formula; empty if there is no such swap or blend, or several and no number. */
     Optional<AppliedSwap> applyTo(SwapOutcome.Found found) {
         Book book = found.book();
         int count = count(found);

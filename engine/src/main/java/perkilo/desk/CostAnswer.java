@@ -6,13 +6,13 @@ import perkilo.origin.Finding;
 import perkilo.report.cost.CostReport;
 import perkilo.sheet.Report;
 
-/** What costing one book came to. */
+/** The outcome of costing one book. */
 public sealed interface CostAnswer {
 
-    /** Everything that a person should know, of the reading too. */
+    /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
 
-    /** Every run is costed. Where a search was stopped, the purchase of its run is not proven. */
+    /** Every run is costed. If a search was stopped, the purchase of that run is not proven. */
     record Costed(CostOutcome.Costed costed, List<Finding> findings) implements CostAnswer {
 
         public Costed {
@@ -25,7 +25,7 @@ public sealed interface CostAnswer {
         }
     }
 
-    /** The book has errors; at least one finding is one. */
+    /** The book has errors; at least one finding is an error. */
     record BadInput(List<Finding> findings) implements CostAnswer {
 
         public BadInput {

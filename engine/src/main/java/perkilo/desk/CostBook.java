@@ -12,7 +12,7 @@ import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.RecipeCheck;
 
-/** Costs every run of every product of one book. */
+/** Service that costs every run of every product of one book. */
 public final class CostBook {
 
     /**
@@ -25,7 +25,7 @@ public final class CostBook {
         return cost(request.sources().book(), reading, request.sizes(), watch);
     }
 
-    /** Costs the runs of a book that was read already. */
+    /** Costs the runs of a book that has been read before. */
     public CostAnswer cost(Path file, Reading<Book> reading, RunSizes sizes, Watch watch) {
         List<Finding> findings = new ArrayList<>(reading.findings());
         if (reading.hasErrors()) {

@@ -21,7 +21,7 @@ import perkilo.sheet.Report;
 import perkilo.xlsx.write.WorkbookWriter;
 import perkilo.xlsx.write.Written;
 
-/** Costs many books at once, each for itself, writes their results, and sets them side by side. */
+/** Service that costs many books at once, each by itself, writes their results, and compares them in a summary. */
 public final class CostPortfolio {
 
     /**
@@ -65,7 +65,7 @@ public final class CostPortfolio {
         return new PortfolioAnswer.Done<>(books, common, write(summary, books, common));
     }
 
-    /** What several books say of the same row of a price list that they share; an error stays with each of them. */
+    /** Findings about a shared price list that occur in several books; errors stay with each book. */
     private static <T> Set<Finding> repeated(List<CostedBook<T>> books, SharedSources shared) {
         Set<Finding> seen = new HashSet<>();
         Set<Finding> repeated = new LinkedHashSet<>();
@@ -97,7 +97,7 @@ public final class CostPortfolio {
             return all;
         } catch (ExecutionException failed) {
             if (failed.getCause() instanceof Error error) {
-                throw error; // such as too little memory, which is no fault of one book
+                throw error; // such as too little memory, which concerns all books
             }
             throw new IllegalStateException(failed.getCause());
         } catch (InterruptedException stopped) {

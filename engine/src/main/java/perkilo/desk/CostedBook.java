@@ -8,14 +8,14 @@ import perkilo.origin.Finding;
 import perkilo.report.portfolio.PortfolioBook;
 
 /**
- * What came of one book of a portfolio.
+ * The outcome for one book of a portfolio.
  *
  * @param file the book
- * @param shown the book as the summary shows it, with what is said of it alone
- * @param findings everything that a person should know, of shared files too
- * @param view what the caller keeps of its costs; null where it was not costed
- * @param backup where what stood in the result's place is kept; null where nothing was worth it
- * @param isFaulty whether a fault of the program kept it from being costed
+ * @param shown the book as the summary shows it, with the findings about this book only
+ * @param findings everything that a person should know, also about shared files
+ * @param view what the caller keeps of its costs; null if it was not costed
+ * @param backup the copy of a file that the result replaced; null if there was nothing to keep
+ * @param isFaulty whether it was not costed because of a fault in the program
  */
 public record CostedBook<T>(
         Path file,
@@ -34,7 +34,7 @@ public record CostedBook<T>(
         return view != null;
     }
 
-    /** The same, without findings that are said elsewhere; {@code findings} keeps them. */
+    /** The same book without findings that are shown elsewhere; {@code findings} keeps them. */
     CostedBook<T> without(Set<Finding> others) {
         return new CostedBook<>(file, shown.without(others), findings, view, backup, isFaulty);
     }

@@ -9,35 +9,35 @@ import perkilo.xlsx.write.WorkbookWriter;
 import perkilo.xlsx.write.Written;
 
 /**
- * Where result sheets go.
+ * The place for result sheets.
  *
- * @param out the workbook to write, or the folder where there are several; null for beside the person's workbook
+ * @param out the workbook to write, or the folder if there are several; null for a file beside the person's workbook
  * @param inPlace whether they go into the person's workbook itself, of which a backup is kept
- * @param sheetOnly whether they stand alone, without the person's own sheets
+ * @param sheetOnly whether the result has no sheets of the person's workbook
  */
 public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly) {
 
     /** Into a copy beside the person's workbook. */
     public static final Destination USUAL = new Destination(null, false, false);
 
-    /** What costs add to a workbook's name. */
+    /** The ending of a file name for costs. */
     public static final String COSTED = "-costed";
 
-    /** What a plan of orders adds to a workbook's name. */
+    /** The ending of a file name for a plan of orders. */
     public static final String ORDERED = "-ordered";
 
-    /** What swaps add to a workbook's name. */
+    /** The ending of a file name for swaps. */
     public static final String SWAPPED = "-swapped";
 
-    /** What price changes add to a workbook's name. */
+    /** The ending of a file name for price changes. */
     public static final String PRICES = "-prices";
 
     /**
      * Writes the result sheets of one book.
      *
      * @param book the person's workbook
-     * @param suffix what is added to its name, such as {@link #COSTED}
-     * @param today names the backup
+     * @param suffix the ending for its name, such as {@link #COSTED}
+     * @param today the day for the name of the backup
      * @return what was written
      * @throws IOException whose message is a sentence for a person
      */
@@ -47,9 +47,9 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
     }
 
     /**
-     * Writes result sheets that are of no workbook.
+     * Writes result sheets that belong to no workbook.
      *
-     * @param usual the file where none was asked for
+     * @param usual the file if none was named
      * @throws IOException whose message is a sentence for a person
      */
     public Written writeAlone(Report report, Path usual) throws IOException {

@@ -19,7 +19,9 @@ import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
 
-/** Finds cheaper materials that do the same job, and carries one swap or blend out where that is asked for. */
+/**
+ * Service that finds cheaper materials for the same job, and writes a formula with one of them if that is requested.
+ */
 public final class FindSwaps {
 
     /**

@@ -7,14 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import perkilo.origin.Finding;
-import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.RatesReader;
 import perkilo.units.Conversion;
 import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 
-/** Says what an exchange rate was on a day. */
+/** Service that looks up the exchange rate of a day. */
 public final class LookUpRate {
 
     /**
@@ -36,25 +35,30 @@ public final class LookUpRate {
         return new RateAnswer.Found(found.get(), findings);
     }
 
-    /** That the rate is an old one, if it is. */
+    /** A warning if the rate is old. */
     private static Optional<Finding> old(Conversion conversion, LocalDate asked) {
         long days = conversion.ageInDays(asked);
         return days > ExchangeRates.DAYS_UNTIL_OLD
                 ? Optional.of(Finding.warning(
                         conversion.legs().get(0).rate().rate().origin(),
-                        "the rate from %s to %s is %d days older than %s"
-                                .formatted(conversion.from(), conversion.to(), days, asked)))
+                        DeskMessages.oldRate(
+                                conversion.from().getCurrencyCode(),
+                                conversion.to().getCurrencyCode(),
+                                days,
+                                asked)))
                 : Optional.empty();
     }
 
-    /** That no rate leads there, and what the table holds. */
+    /** An error that there is no rate, with the first day of the table. */
     private static Finding none(RateRequest request, ExchangeRates rates) {
         Path table = request.table();
         Optional<LocalDate> first = rates.rates().stream().map(DatedRate::date).min(LocalDate::compareTo);
-        String begins = first.map(day -> "; the table begins on " + day).orElse("");
         return Finding.error(
-                new Origin(String.valueOf(table.getFileName()), "", ""),
-                "no rate leads from %s to %s on or before %s%s"
-                        .formatted(request.from(), request.to(), request.day(), begins));
+                BookReading.whole(table),
+                DeskMessages.noRate(
+                        request.from().getCurrencyCode(),
+                        request.to().getCurrencyCode(),
+                        request.day(),
+                        first.orElse(null)));
     }
 }

@@ -7,17 +7,17 @@ import perkilo.origin.Finding;
 import perkilo.report.order.OrderReport;
 import perkilo.sheet.Report;
 
-/** What planning the orders of a book came to. */
+/** The outcome of planning the orders of a book. */
 public sealed interface OrderAnswer {
 
-    /** Everything that a person should know, of the reading too. */
+    /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
 
     /**
-     * There is a plan; where the search was stopped, it is the best so far and not proven.
+     * There is a plan; if the search was stopped, it is the best so far and not proven.
      *
      * @param planned what to order
-     * @param reasons what else could have been done
+     * @param reasons what else could have been done, and what that would cost
      * @param findings everything that a person should know
      */
     record Planned(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) implements OrderAnswer {
@@ -32,7 +32,7 @@ public sealed interface OrderAnswer {
         }
     }
 
-    /** The book has errors; at least one finding is one. */
+    /** The book has errors; at least one finding is an error. */
     record BadInput(List<Finding> findings) implements OrderAnswer {
 
         public BadInput {
@@ -40,7 +40,7 @@ public sealed interface OrderAnswer {
         }
     }
 
-    /** Nothing that can be ordered covers every need; at least one finding is an error. */
+    /** No set of orders covers every need; at least one finding is an error. */
     record NoPlan(List<Finding> findings) implements OrderAnswer {
 
         public NoPlan {

@@ -13,7 +13,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 
-/** Plans the purchases for all demand of a book. */
+/** Service that plans the purchases for all demand of a book. */
 public final class PlanOrders {
 
     /**

@@ -5,14 +5,14 @@ import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.search.CheapestPlan;
 import perkilo.purchasing.search.quick.QuickPlanner;
 
-/** Which planner a service works with. */
+/** Chooses the planner for a service. */
 final class Planners {
 
     private Planners() {}
 
     /**
-     * A planner for the runs of one book: all sets of suppliers are tried where there are few, which proves most runs
-     * at once; what that leaves open goes to the full search.
+     * A planner for the runs of one book. The quick planner tries all sets of suppliers where there are few, which
+     * proves most plans at once; the full search takes what is left unproven.
      */
     static PlanPurchases forRuns() {
         PlanPurchases full = new CheapestPlan();
@@ -30,7 +30,7 @@ final class Planners {
         return new CheapestPlan();
     }
 
-    /** A planner for very many purchases that differ in an item or two: what it cannot prove comes with its bound. */
+    /** A planner for very many purchases that differ in one or two items; an unproven plan comes with its bound. */
     static PlanPurchases forWhatIfs() {
         return new QuickPlanner(new CheapestPlan());
     }

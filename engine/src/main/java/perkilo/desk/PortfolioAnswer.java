@@ -6,18 +6,18 @@ import perkilo.origin.Finding;
 import perkilo.xlsx.write.Written;
 
 /**
- * What costing a portfolio came to.
+ * The outcome of costing a portfolio.
  *
  * @param <T> what the caller keeps of each book's costs
  */
 public sealed interface PortfolioAnswer<T> {
 
     /**
-     * Every book was looked at, and the summary is written.
+     * Every book was processed, and the summary is written.
      *
-     * @param books in the order that they were named in, those that could not be costed included
-     * @param shared what is said of the files that all books use
-     * @param summary the workbook that sets the books side by side
+     * @param books in the order in which they were named, including those that could not be costed
+     * @param shared the findings about files that all books use
+     * @param summary the workbook that compares the books
      */
     record Done<T>(List<CostedBook<T>> books, List<Finding> shared, Written summary) implements PortfolioAnswer<T> {
 
@@ -27,7 +27,7 @@ public sealed interface PortfolioAnswer<T> {
         }
     }
 
-    /** The files that all books share have errors, so nothing was written; at least one finding is one. */
+    /** The files that all books share have errors, so nothing was written; at least one finding is an error. */
     record BadInput<T>(List<Finding> findings) implements PortfolioAnswer<T> {
 
         public BadInput {
@@ -35,7 +35,7 @@ public sealed interface PortfolioAnswer<T> {
         }
     }
 
-    /** The destination is no folder, so nothing was done. */
+    /** The destination is not a folder, so nothing was done. */
     record NoFolder<T>(Path out) implements PortfolioAnswer<T> {}
 
     /** The results of two books would go to one place, so nothing was done. */

@@ -13,16 +13,16 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the results of a portfolio go.
+ * The files for the results of a portfolio.
  *
  * @param targets the result of each book
- * @param summary the workbook that sets the books side by side
+ * @param summary the workbook that compares the books
  */
 record PortfolioPlaces(Map<Path, Path> targets, Path summary) {
 
     private static final String SUMMARY = "portfolio";
 
-    /** Whether a destination can't be a folder for results. */
+    /** Whether a destination cannot be a folder for results. */
     static boolean isNoFolder(@Nullable Path out) {
         if (out == null) {
             return false;
@@ -32,7 +32,7 @@ record PortfolioPlaces(Map<Path, Path> targets, Path summary) {
         return Files.isRegularFile(out) || (workbook && !Files.isDirectory(out));
     }
 
-    /** Two books whose results would go to one place; null where there are none. */
+    /** Two books whose results would go to one file; null if there are none. */
     static <T> PortfolioAnswer.@Nullable SamePlace<T> clash(Destination destination, List<Path> books) {
         Map<Path, Path> taken = new LinkedHashMap<>();
         for (Path book : books) {
@@ -49,7 +49,7 @@ record PortfolioPlaces(Map<Path, Path> targets, Path summary) {
      * The places.
      *
      * @param named what the person named
-     * @param books the workbooks that this stands for
+     * @param books the workbooks that were found under those names
      */
     static PortfolioPlaces of(Destination destination, List<Path> named, List<Path> books) {
         Map<Path, Path> targets = new LinkedHashMap<>();
@@ -71,12 +71,12 @@ record PortfolioPlaces(Map<Path, Path> targets, Path summary) {
         return Files.isDirectory(first) || folder != null ? summary : shortest(first, summary);
     }
 
-    /** As a person would type it, where the first book was typed without its folder. */
+    /** The path as short as a person would type it, if the first book was typed without its folder. */
     private static Path shortest(Path first, Path summary) {
         return first.isAbsolute() ? summary : first.resolveSibling(summary.getFileName());
     }
 
-    /** Books of one folder are told by their names alone, others by their places too. */
+    /** How books are named: by file name if all are in one folder, otherwise by path. */
     Function<Path, String> names() {
         Set<Path> folders = new HashSet<>();
         targets.keySet()

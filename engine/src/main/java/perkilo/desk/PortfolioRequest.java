@@ -6,15 +6,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which books to cost side by side.
+ * A request to cost several books.
  *
  * @param named workbooks, and folders of them; at least one
  * @param prices price lists that all books share; files, or folders of them
  * @param rates exchange rates that all books share; null for none
- * @param date goes before the books' own costing dates; null where those hold
- * @param sizes run sizes in place of the Runs sheets
+ * @param date the costing date instead of those of the books; null to use theirs
+ * @param sizes run sizes instead of the Runs sheets
  * @param destination where the results go; its {@code out} is a folder
- * @param today the costing date where none is set
+ * @param today the costing date if none is set
  */
 public record PortfolioRequest(
         List<Path> named,

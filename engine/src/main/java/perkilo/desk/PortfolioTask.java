@@ -16,7 +16,7 @@ import perkilo.report.portfolio.PortfolioBook;
 import perkilo.xlsx.write.FileAddress;
 import perkilo.xlsx.write.Written;
 
-/** Costs one book of a portfolio; whatever is wrong with it becomes a finding, so that the others go on. */
+/** Costs one book of a portfolio. Any failure becomes a finding, so that the other books are still costed. */
 final class PortfolioTask<T> {
 
     private final PortfolioRequest request;
@@ -31,7 +31,7 @@ final class PortfolioTask<T> {
      *
      * @param shared what all books use
      * @param view what the caller keeps of each book's costs
-     * @param watch asked whether to stop; the books are counted elsewhere
+     * @param watch only asked whether to stop; the books are counted elsewhere
      */
     PortfolioTask(
             PortfolioRequest request, SharedSources shared, PortfolioPlaces places, BookView<T> view, Watch watch) {
@@ -47,7 +47,7 @@ final class PortfolioTask<T> {
     CostedBook<T> run(Path book, Path target) {
         List<Finding> findings = new ArrayList<>();
         if (watch.isCancelled()) {
-            findings.add(Finding.error(Origin.NONE, "the work was stopped before this book was costed"));
+            findings.add(Finding.error(Origin.NONE, DeskMessages.stopped()));
             return failed(book, findings, false);
         }
         try {
@@ -64,9 +64,7 @@ final class PortfolioTask<T> {
             findings.add(
                     Finding.error(Origin.NONE, String.valueOf(cause == null ? told.getMessage() : cause.getMessage())));
         } catch (RuntimeException | AssertionError | StackOverflowError fault) {
-            findings.add(Finding.error(
-                    Origin.NONE,
-                    "this is a fault in Perkilo, not in your file: " + fault + ". Cost it alone with --debug"));
+            findings.add(Finding.error(Origin.NONE, DeskMessages.fault(fault.toString())));
             return failed(book, findings, true);
         }
         return failed(book, findings, false);
@@ -86,7 +84,7 @@ final class PortfolioTask<T> {
         return new CostedBook<>(book, shown, findings, null, null, isFaulty);
     }
 
-    /** What is said of this book, without what is said of the files that all books share. */
+    /** The findings about this book, without those about shared files. */
     private List<Finding> own(List<Finding> findings) {
         List<Finding> common = shared.findings();
         return findings.stream().filter(finding -> !common.contains(finding)).toList();
@@ -96,7 +94,7 @@ final class PortfolioTask<T> {
         return FileAddress.of(book, summary);
     }
 
-    /** A watch that sees no progress. */
+    /** A watch without progress. */
     private record OnlyCancelled(Watch watch) implements Watch {
 
         @Override

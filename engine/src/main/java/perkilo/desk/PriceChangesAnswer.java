@@ -9,18 +9,18 @@ import perkilo.origin.Finding;
 import perkilo.report.prices.PriceChangesReport;
 import perkilo.sheet.Report;
 
-/** What rose or fell since the last price lists. */
+/** The outcome of comparing price lists. */
 public sealed interface PriceChangesAnswer {
 
-    /** Everything that a person should know, of the reading too. */
+    /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
 
     /**
      * The changes.
      *
      * @param changes of prices
-     * @param effect what they do to a workbook's costs; null where no workbook was named
-     * @param priceAgeLimit from how many days on a price is marked as old
+     * @param effect what they do to the costs of a workbook; null if no workbook was named
+     * @param priceAgeLimit the age in days above which a price is marked as old
      * @param findings everything that a person should know
      */
     record Changed(PriceChanges changes, @Nullable CostEffect effect, Figure priceAgeLimit, List<Finding> findings)
@@ -36,7 +36,7 @@ public sealed interface PriceChangesAnswer {
         }
     }
 
-    /** The lists or the book have errors; at least one finding is one. */
+    /** The lists or the book have errors; at least one finding is an error. */
     record BadInput(List<Finding> findings) implements PriceChangesAnswer {
 
         public BadInput {
@@ -44,7 +44,7 @@ public sealed interface PriceChangesAnswer {
         }
     }
 
-    /** At present prices something cannot be bought; at least one finding is an error. */
+    /** Something cannot be bought at present prices; at least one finding is an error. */
     record NoPurchase(List<Finding> findings) implements PriceChangesAnswer {
 
         public NoPurchase {

@@ -4,13 +4,13 @@ import java.util.List;
 import perkilo.origin.Finding;
 import perkilo.units.Conversion;
 
-/** What a rate was on a day. */
+/** The outcome of looking up a rate. */
 public sealed interface RateAnswer {
 
-    /** Everything that a person should know, of the table too. */
+    /** Everything that a person should know, also about the table. */
     List<Finding> findings();
 
-    /** The rate, and the published rates that it rests on. */
+    /** The rate, with the published rates that it is computed from. */
     record Found(Conversion conversion, List<Finding> findings) implements RateAnswer {
 
         public Found {

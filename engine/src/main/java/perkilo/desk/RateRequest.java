@@ -5,11 +5,11 @@ import java.time.LocalDate;
 import javax.money.CurrencyUnit;
 
 /**
- * Which exchange rate to look up.
+ * A request to look up an exchange rate.
  *
  * @param table any file that rates can be read from
- * @param from one unit of this currency …
- * @param to … in this one
- * @param day the last rate on or before it holds
+ * @param from the currency of which one unit is converted
+ * @param to the currency that it is converted to
+ * @param day the last rate on or before this day is used
  */
 public record RateRequest(Path table, CurrencyUnit from, CurrencyUnit to, LocalDate day) {}

@@ -5,7 +5,7 @@ import perkilo.origin.Finding;
 import perkilo.rates.RatesTable;
 import perkilo.units.DatedRate;
 
-/** What taking exchange rates in came to. */
+/** The outcome of taking exchange rates in. */
 public sealed interface RatesAnswer {
 
     /** Everything that a person should know. */
@@ -14,9 +14,9 @@ public sealed interface RatesAnswer {
     /**
      * Every file is in the table.
      *
-     * @param files what each file brought, in order
+     * @param files what was read from each file, in order
      * @param rates all rates of the table, newest day first
-     * @param changed whether the table was written; otherwise it had everything already
+     * @param changed whether the table was written; if not, it already had every rate
      * @param findings everything that a person should know
      */
     record Taken(List<OfFile> files, List<DatedRate> rates, boolean changed, List<Finding> findings)
@@ -29,7 +29,7 @@ public sealed interface RatesAnswer {
         }
     }
 
-    /** A file or the table has errors, so nothing was written; at least one finding is one. */
+    /** A file or the table has errors, so nothing was written; at least one finding is an error. */
     record BadInput(List<Finding> findings) implements RatesAnswer {
 
         public BadInput {
@@ -46,7 +46,7 @@ public sealed interface RatesAnswer {
     }
 
     /**
-     * What a file brought.
+     * What was read from a file.
      *
      * @param file as the person named it, or its address
      */

@@ -6,12 +6,12 @@ import org.jspecify.annotations.Nullable;
 import perkilo.rates.Bank;
 
 /**
- * Which exchange rates to take in.
+ * A request to take exchange rates in.
  *
  * @param table the table that they are added to
  * @param files files of rates
- * @param fetched what the bank is asked for; null for nothing
- * @param replace whether a new rate goes before another one of the same day
+ * @param fetched the rates to fetch from the bank; null for none
+ * @param replace whether a new rate replaces a different one of the same day
  */
 public record RatesRequest(Path table, List<Path> files, Bank.@Nullable Span fetched, boolean replace) {
 
@@ -19,7 +19,7 @@ public record RatesRequest(Path table, List<Path> files, Bank.@Nullable Span fet
         files = List.copyOf(files);
     }
 
-    /** Files alone; the bank is not asked, and rates that the table has stay. */
+    /** Only files; nothing is fetched, and rates of the table are kept. */
     public static RatesRequest ofFiles(Path table, List<Path> files) {
         return new RatesRequest(table, files, null, false);
     }

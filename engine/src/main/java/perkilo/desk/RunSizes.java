@@ -14,18 +14,15 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
 /**
- * Run sizes that take the place of the Runs sheet; without any, the sheet holds.
+ * Run sizes that replace the Runs sheet; without any, the sheet is used.
  *
  * @param units numbers of units, for every product
  * @param batchKg weights in kilograms, for the bulk of every formula
  */
 public record RunSizes(List<BigDecimal> units, List<BigDecimal> batchKg) {
 
-    /** The Runs sheet holds. */
+    /** The runs of the Runs sheet. */
     public static final RunSizes OF_THE_BOOK = new RunSizes(List.of(), List.of());
-
-    private static final String NONE =
-            "there is no run to cost. Fill in the Runs sheet (Product, Units), or use --units or --batch-kg.";
 
     public RunSizes {
         units = List.copyOf(units);
@@ -41,7 +38,7 @@ public record RunSizes(List<BigDecimal> units, List<BigDecimal> batchKg) {
         return new RunSizes(all, List.of());
     }
 
-    /** The book with these runs, or with its own where there are none. */
+    /** The book with these runs, or with its own if there are none. */
     Book applyTo(Book book) {
         if (units.isEmpty() && batchKg.isEmpty()) {
             return book;
@@ -60,10 +57,10 @@ public record RunSizes(List<BigDecimal> units, List<BigDecimal> batchKg) {
         return book.withRuns(runs);
     }
 
-    /** What keeps the runs of a book from being made at all; none where nothing does. */
+    /** The reasons why runs of a book cannot be costed; none if all can. */
     static List<Finding> problems(Path file, Book book) {
         return book.runs().isEmpty()
-                ? List.of(Finding.error(new Origin(String.valueOf(file.getFileName()), "", ""), NONE))
+                ? List.of(Finding.error(BookReading.whole(file), DeskMessages.noRun()))
                 : RunCheck.of(book);
     }
 }

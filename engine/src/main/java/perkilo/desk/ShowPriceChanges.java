@@ -17,7 +17,7 @@ import perkilo.purchasing.SearchLimits;
 import perkilo.reading.QuoteReader;
 import perkilo.reading.Sources;
 
-/** Shows what rose or fell since the last price lists, and what that does to a workbook's costs. */
+/** Service that shows which prices rose or fell since the last lists, and what that does to the costs of a workbook. */
 public final class ShowPriceChanges {
 
     /**

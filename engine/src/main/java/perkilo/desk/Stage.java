@@ -1,6 +1,6 @@
 package perkilo.desk;
 
-/** What a service is busy with. */
+/** A stage of the work of a service. */
 public enum Stage {
     READING("files read"),
     COSTING("runs costed"),
@@ -17,7 +17,7 @@ public enum Stage {
         this.pieces = pieces;
     }
 
-    /** What is counted, such as {@code books} in {@code 3 of 12 books}. */
+    /** The word for what is counted, such as {@code books} in {@code 3 of 12 books}. */
     public String pieces() {
         return pieces;
     }

@@ -8,13 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
-/** Starts a workbook from a template. */
+/** Service that starts a workbook from a template. */
 public final class StartBook {
 
     /**
      * Writes a new workbook.
      *
-     * @param target the file; one that is there already is left as it is
+     * @param target the file; an existing one is not changed
      * @return the file
      * @throws IOException if it cannot be written
      */
@@ -23,12 +23,11 @@ public final class StartBook {
             Files.copy(from, target);
             return target;
         } catch (FileAlreadyExistsException there) {
-            throw new IOException(
-                    "%s is there already and is left as it is. Choose another name.".formatted(target), there);
+            throw new IOException(DeskMessages.alreadyThere(target), there);
         } catch (NoSuchFileException missing) {
-            throw new IOException("the folder of %s does not exist. Create it first.".formatted(target), missing);
+            throw new IOException(DeskMessages.noFolder(target), missing);
         } catch (AccessDeniedException denied) {
-            throw new IOException("%s cannot be written: the folder is read-only.".formatted(target), denied);
+            throw new IOException(DeskMessages.writeProtected(target), denied);
         }
     }
 }

@@ -8,17 +8,17 @@ import perkilo.report.swap.SwapReport;
 import perkilo.sheet.Report;
 import perkilo.swaps.SwapOutcome;
 
-/** What a search for cheaper materials came to. */
+/** The outcome of a search for cheaper materials. */
 public sealed interface SwapAnswer {
 
-    /** Everything that a person should know, of the reading too. */
+    /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
 
     /**
-     * The search went through.
+     * The search was completed.
      *
      * @param found swaps and blends
-     * @param added the formula with the swap or blend that was to be carried out
+     * @param added the formula with the swap or blend that the request names; empty if it names none
      * @param findings everything that a person should know
      */
     record Found(SwapOutcome.Found found, Optional<Formula> added, List<Finding> findings) implements SwapAnswer {
@@ -34,9 +34,9 @@ public sealed interface SwapAnswer {
     }
 
     /**
-     * The search went through, and what was to be carried out is none of what it found.
+     * The search was completed, but the swap or blend that the request names is not among its results.
      *
-     * @param choice what was to be carried out
+     * @param choice the swap or blend that the request names
      * @param count how many swaps or blends there are to choose from
      * @param findings everything that a person should know
      */
@@ -47,7 +47,7 @@ public sealed interface SwapAnswer {
         }
     }
 
-    /** The book has errors, or what is asked for is not in it; at least one finding is an error. */
+    /** The book has errors, or does not contain what the request names; at least one finding is an error. */
     record BadInput(List<Finding> findings) implements SwapAnswer {
 
         public BadInput {
@@ -55,7 +55,7 @@ public sealed interface SwapAnswer {
         }
     }
 
-    /** Something that the formulas need as they are cannot be bought; at least one finding is an error. */
+    /** Something that the unchanged formulas need cannot be bought; at least one finding is an error. */
     record NoPurchase(List<Finding> findings) implements SwapAnswer {
 
         public NoPurchase {
@@ -63,7 +63,7 @@ public sealed interface SwapAnswer {
         }
     }
 
-    /** The search was stopped; what it had found by then would be a part by chance, and is not given. */
+    /** The search was stopped; there is no result, because a part of the results would be misleading. */
     record Stopped(List<Finding> findings) implements SwapAnswer {
 
         public Stopped {

@@ -5,14 +5,14 @@ import org.jspecify.annotations.Nullable;
 import perkilo.reading.Sources;
 
 /**
- * What to look for cheaper materials in.
+ * A request to look for cheaper materials.
  *
  * @param sources the workbook, and what is read with it
- * @param sizes run sizes in place of the Runs sheet
+ * @param sizes run sizes instead of the Runs sheet
  * @param only which formulas, materials and functions
- * @param mostChanged at most so many materials come into a blend, and as many go out
- * @param apply the swap or blend to carry out; null for none
- * @param today the costing date where none is set
+ * @param mostChanged the most materials that may be added to a blend, and the most that may be taken out
+ * @param apply the swap or blend to write into a new formula; null for none
+ * @param today the costing date if none is set
  */
 public record SwapRequest(
         Sources sources,
@@ -22,7 +22,7 @@ public record SwapRequest(
         @Nullable Choice apply,
         LocalDate today) {
 
-    /** So many materials may come into a blend if nothing else is asked for. */
+    /** The usual value of {@code mostChanged}. */
     public static final int USUALLY_CHANGED = 2;
 
     /** Everything in a workbook, with the usual bounds. */
@@ -31,18 +31,18 @@ public record SwapRequest(
     }
 
     /**
-     * What the search keeps to.
+     * Limits of the search.
      *
      * @param formula the name of the only formula; null for all
      * @param material the name of the only material to replace; null for all
-     * @param function the only function, in a person's word; null for all
+     * @param function the only function, as a person types it; null for all
      */
     public record Only(
             @Nullable String formula,
             @Nullable String material,
             @Nullable String function) {
 
-        /** Everything. */
+        /** No limits. */
         public static final Only ALL = new Only(null, null, null);
     }
 }

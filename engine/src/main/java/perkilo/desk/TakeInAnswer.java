@@ -5,9 +5,9 @@ import java.util.List;
 import perkilo.pricelists.TakenIn;
 
 /**
- * What became of price lists.
+ * The outcome of taking price lists in.
  *
- * @param lists one for each list that was looked at, in order, with what was found in it and what it asks
+ * @param lists one for each list that was read, in order, with its findings and questions
  * @param notBegun those that were left out because the work was stopped
  */
 public record TakeInAnswer(List<TakenIn> lists, List<Path> notBegun) {

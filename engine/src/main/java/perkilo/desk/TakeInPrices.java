@@ -11,11 +11,11 @@ import perkilo.pricelists.TakeIn;
 import perkilo.pricelists.TakenIn;
 import perkilo.reading.KnownSheets;
 
-/** Takes suppliers' price lists in, one after the other. */
+/** Service that takes price lists of suppliers in, one after the other. */
 public final class TakeInPrices {
 
     /**
-     * Takes lists in; each is kept or refused for itself.
+     * Takes lists in; each is kept or refused by itself.
      *
      * @throws IOException if a file cannot be read or written
      */

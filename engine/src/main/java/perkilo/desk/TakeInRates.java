@@ -14,10 +14,10 @@ import perkilo.reading.RatesReader;
 import perkilo.units.DatedRate;
 import perkilo.xlsx.grid.UnreadableFileException;
 
-/** Takes exchange rates into a table: all files and what the bank sends, or nothing. */
+/** Service that adds exchange rates of files and of the bank to a table: all of them, or none if one has errors. */
 public final class TakeInRates {
 
-    /** So many differing rates of a file are named one by one. */
+    /** How many differing rates of a file are listed one by one. */
     private static final int NAMED = 20;
 
     private final Bank bank;
@@ -25,7 +25,7 @@ public final class TakeInRates {
     /**
      * A service that fetches from a bank.
      *
-     * @param bank asked only where a request says so
+     * @param bank used only if a request says so
      */
     public TakeInRates(Bank bank) {
         this.bank = bank;
@@ -66,7 +66,7 @@ public final class TakeInRates {
         return new RatesAnswer.Taken(intake.files, intake.rates.rates(), intake.changed, intake.findings);
     }
 
-    /** The table in the making. */
+    /** The table while rates are added. */
     private static final class Intake {
 
         private final RatesTable rates;
@@ -87,8 +87,8 @@ public final class TakeInRates {
             List<RatesTable.Differing> differing = taken.differing();
             differing.stream().limit(NAMED).map(RatesTable.Differing::finding).forEach(findings::add);
             if (differing.size() > NAMED) {
-                findings.add(Finding.warning(
-                        new Origin(file, "", ""), "%,d more rates differ".formatted(differing.size() - NAMED)));
+                Origin whole = new Origin(file, "", "");
+                findings.add(Finding.warning(whole, DeskMessages.moreRatesDiffer(differing.size() - NAMED)));
             }
             files.add(new RatesAnswer.OfFile(file, taken));
             changed |= taken.changed();
@@ -101,16 +101,14 @@ public final class TakeInRates {
         try {
             return new RatesReader().read(bank.fetch(span, folder));
         } catch (UnreadableFileException odd) {
-            String sent = bank.address(span) + " did not send exchange rates; get " + span.fileName()
-                    + " elsewhere and name it: perkilo rates FILE";
-            throw new IOException(sent, odd);
+            throw new IOException(DeskMessages.notRates(bank.address(span).toString(), span.fileName()), odd);
         } finally {
             Files.deleteIfExists(file);
             Files.deleteIfExists(folder);
         }
     }
 
-    /** The folder for prices is made where it is missing; no other one is. */
+    /** Creates the usual folder for prices if it is missing; other folders must exist. */
     private static void makeUsualFolder(Path table) throws IOException {
         Path folder = table.getParent();
         if (folder != null && folder.equals(Path.of("prices")) && !Files.exists(folder)) {

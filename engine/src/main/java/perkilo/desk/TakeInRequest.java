@@ -6,12 +6,12 @@ import org.jspecify.annotations.Nullable;
 import perkilo.pricelists.TakeIn;
 
 /**
- * Which price lists to take in.
+ * A request to take price lists in.
  *
  * @param files the lists
  * @param folder where lists are kept
  * @param book a workbook whose names the lists' names are matched with; null for none
- * @param said what a person says of the lists besides
+ * @param said what the person adds about the lists, such as the supplier
  */
 public record TakeInRequest(
         List<Path> files, Path folder, @Nullable Path book, TakeIn.Said said) {

@@ -6,12 +6,12 @@ import java.io.InputStream;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A workbook to start from. */
+/** The workbooks to start from. */
 public enum Template {
     LAUNCH("price a launch: three products, costed at 300, 1,000 and 5,000 units (an invented brand as the example)"),
     ORDERS("plan raw-material orders: demand over half a year, stock with expiry, lead times"),
     EMOLLIENTS("compare emollients on cost: formulas rich in emollients, and what could replace them"),
-    MINIMAL("the least that works: one formula and one price list");
+    MINIMAL("the smallest example: one formula and one price list");
 
     private final String purpose;
 
@@ -29,12 +29,12 @@ public enum Template {
         return Optional.empty();
     }
 
-    /** What a person types. */
+    /** The name that a person types. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** What it is for. */
+    /** Its purpose, for the list of templates. */
     public String purpose() {
         return purpose;
     }
@@ -44,7 +44,7 @@ public enum Template {
         String resource = "/perkilo/workbook-templates/" + word() + ".xlsx";
         InputStream bytes = Template.class.getResourceAsStream(resource);
         if (bytes == null) {
-            throw new FileNotFoundException("the template " + word() + " is missing from this build");
+            throw new FileNotFoundException(DeskMessages.templateMissing(word()));
         }
         return bytes;
     }

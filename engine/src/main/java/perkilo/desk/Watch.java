@@ -1,9 +1,9 @@
 package perkilo.desk;
 
-/** Looks on while a service works, and may ask it to stop. May be asked by several threads at once. */
+/** Follows the work of a service, and may ask it to stop. Several threads may call it at once. */
 public interface Watch {
 
-    /** Looks away, and stops nothing. */
+    /** Ignores progress, and never stops the work. */
     Watch NONE = new Watch() {
 
         @Override
@@ -16,13 +16,13 @@ public interface Watch {
     };
 
     /**
-     * Work has come so far.
+     * Receives the progress of the work.
      *
      * @param done how many pieces of this stage are done
-     * @param of how many there are; 0 where that is not known
+     * @param of how many there are; 0 if that is not known
      */
     void at(Stage stage, int done, int of);
 
-    /** Whether the work should stop; asked now and then, and very often by a search. */
+    /** Whether the work should stop; called now and then, and very often by a search. */
     boolean isCancelled();
 }

@@ -9,9 +9,9 @@ import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.SearchLimits;
 
 /**
- * A stage of work that a watch looks at, in the words of the packages that do the work.
+ * Passes the progress of a stage of work on to a watch, in the types that the working packages use.
  *
- * <p>One class instead of a lambda each: every start of the program runs through here.
+ * <p>One class instead of several lambdas, because each lambda costs time at start-up.
  */
 final class Watched implements BooleanSupplier, IntConsumer, BiConsumer<Integer, Integer> {
 
@@ -23,7 +23,7 @@ final class Watched implements BooleanSupplier, IntConsumer, BiConsumer<Integer,
     /**
      * A stage.
      *
-     * @param of how many pieces it has; 0 where that is not known
+     * @param of how many pieces it has; 0 if that is not known
      */
     Watched(Watch watch, Stage stage, int of) {
         this.watch = watch;
@@ -37,25 +37,25 @@ final class Watched implements BooleanSupplier, IntConsumer, BiConsumer<Integer,
         return watch.isCancelled();
     }
 
-    /** So many pieces are done. */
+    /** Reports how many pieces are done. */
     @Override
     public void accept(int pieces) {
         watch.at(stage, pieces, of);
     }
 
-    /** So many pieces are done, and there are so many. */
+    /** Reports how many pieces are done, and how many there are. */
     @Override
     public void accept(Integer pieces, Integer all) {
         watch.at(stage, pieces, all);
     }
 
-    /** One more piece is done; may be called by several threads. */
+    /** Reports that one more piece is done; several threads may call it. */
     synchronized void step() {
         done++;
         watch.at(stage, done, of);
     }
 
-    /** A planner whose plans are counted. */
+    /** A planner that reports each plan as a piece. */
     PlanPurchases counting(PlanPurchases planner) {
         return new Counting(planner);
     }

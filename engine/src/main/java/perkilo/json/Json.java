@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
 
-/** What all answers have in common. */
+/** Helpers for all answers in JSON. */
 public final class Json {
 
     private static final int PLACES = 6;
@@ -34,7 +34,7 @@ public final class Json {
         return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
     }
 
-    /** A number as text, or null where there is none. */
+    /** A number as text, or null if there is none. */
     public static @Nullable String amountOrNull(@Nullable BigDecimal value) {
         return value == null ? null : amount(value);
     }
@@ -46,7 +46,7 @@ public final class Json {
         return array;
     }
 
-    /** Words, or what reads like words, as an array of texts. */
+    /** Texts, or things by their {@code toString}, as an array. */
     public static ArrayNode texts(List<?> words) {
         ArrayNode array = JsonNodeFactory.instance.arrayNode();
         words.forEach(word -> array.add(word.toString()));
@@ -58,7 +58,7 @@ public final class Json {
         return TableJson.array(MessagesSheet.TABLE.with(findings));
     }
 
-    /** An answer that holds messages alone, where nothing could be computed. */
+    /** An answer with messages only, if nothing could be computed. */
     public static ObjectNode onlyMessages(List<Finding> findings) {
         ObjectNode answer = object();
         answer.set("messages", messages(findings));

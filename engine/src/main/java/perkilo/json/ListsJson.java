@@ -6,12 +6,12 @@ import java.util.Objects;
 import perkilo.pricelists.Question;
 import perkilo.pricelists.TakenIn;
 
-/** Lists that were taken in as JSON. */
+/** The result of taking price lists in, as JSON. */
 public final class ListsJson {
 
     private ListsJson() {}
 
-    /** What became of each list. */
+    /** The result for each list. */
     public static ObjectNode of(List<TakenIn> lists) {
         ObjectNode answer = Json.object();
         answer.set("lists", Json.array(lists, ListsJson::list));

@@ -19,7 +19,7 @@ public final class OrderJson {
     /**
      * Orders with everything that was found.
      *
-     * @param reasons why they are so; {@link Reasons#NONE} where that was not asked
+     * @param reasons what else could have been done; {@link Reasons#NONE} if that was not computed
      */
     public static ObjectNode of(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) {
         OrderPlan plan = planned.plan();

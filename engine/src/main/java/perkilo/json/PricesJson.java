@@ -17,7 +17,7 @@ public final class PricesJson {
     /**
      * What changed, with everything that was found.
      *
-     * @param effect what it does to a book's runs; null without a book
+     * @param effect what the changes do to the runs of a book; null without a book
      */
     public static ObjectNode of(PriceChanges changes, @Nullable CostEffect effect, List<Finding> findings) {
         ObjectNode answer = Json.object().put("date", changes.on().toString()).put("answer", changes.answer());

@@ -16,7 +16,7 @@ public final class RatesJson {
     private RatesJson() {}
 
     /**
-     * What a file brought.
+     * What was taken in from a file.
      *
      * @param file as the person named it
      */

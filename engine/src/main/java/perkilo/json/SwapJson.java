@@ -19,9 +19,9 @@ import perkilo.swaps.SwapOutcome;
 /**
  * Swaps as JSON.
  *
- * <p>{@code perKgChange} is that of the first run of the formula; {@code perKgChanges} has all of them. Runs are keyed
- * by their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}. A {@code number} is what
- * {@code --apply} takes; {@code applied} is the name of the formula that was written with it.
+ * <p>{@code perKgChange} belongs to the first run of the formula; {@code perKgChanges} has all runs. Runs are keyed by
+ * their units, or by their kilograms for bulk. Percentages are texts such as {@code "2.5"}. A {@code number} is the
+ * value for {@code --apply}; {@code applied} is the name of the formula that was written with it.
  */
 public final class SwapJson {
 
@@ -36,7 +36,7 @@ public final class SwapJson {
     /**
      * Swaps with everything that was found.
      *
-     * @param applied the formula that was written with one of them carried out
+     * @param applied the new formula that was written with one of them; empty if none was
      */
     public static ObjectNode of(SwapOutcome.Found found, List<Finding> findings, Optional<Formula> applied) {
         ObjectNode answer = Json.object()

@@ -3,7 +3,7 @@ package perkilo.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import perkilo.report.order.WhyTables;
 
-/** Why a plan of orders is as it is, as JSON. */
+/** The alternatives to a plan of orders and their costs, as JSON. */
 final class WhyJson {
 
     private WhyJson() {}

@@ -66,7 +66,7 @@ final class FaultTest {
 
         assertThat(run.exit()).isEqualTo(Exit.FILE);
         assertThat(run.err())
-                .startsWith("There is not enough memory for these files; give Java more")
+                .startsWith("There is not enough memory for these files. Give Java more")
                 .hasLineCount(1);
     }
 

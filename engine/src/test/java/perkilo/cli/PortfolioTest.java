@@ -172,7 +172,9 @@ final class PortfolioTest {
                 "cost", folder.resolve("balm.xlsx"), other.resolve("balm.xlsx"), "-o", folder.resolve("results"));
 
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).contains("would both be written to").contains("rename one of them");
+        assertThat(run.err())
+                .contains("would both be written to")
+                .contains("Rename one of the two, or cost them one at a time.");
         assertThat(folder.resolve("results")).doesNotExist();
     }
 
@@ -183,8 +185,10 @@ final class PortfolioTest {
         byte[] before = Files.readAllBytes(place);
         CommandLineRun run = CommandLineRun.of("cost", folder, "--date", DAY, "--units", "500");
 
-        String told = "What the result of balm.xlsx was before is in ";
-        assertThat(run.out()).containsOnlyOnce("was before is in").contains(told);
+        String told = "The result of balm.xlsx replaced a file, which is kept as ";
+        assertThat(run.out())
+                .containsOnlyOnce("replaced a file, which is kept as")
+                .contains(told);
         String kept = run.out()
                 .substring(run.out().indexOf(told) + told.length())
                 .lines()
@@ -198,7 +202,8 @@ final class PortfolioTest {
         CommandLineRun run = CommandLineRun.of("cost", folder, "-o", folder.resolve("all.xlsx"));
 
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).startsWith("with several books or a folder, --out names the folder for the results");
+        assertThat(run.err())
+                .startsWith("--out must name a folder when several workbooks or a folder are costed, but was given");
     }
 
     @Test

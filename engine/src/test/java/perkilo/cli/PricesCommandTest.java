@@ -84,9 +84,8 @@ final class PricesCommandTest {
         Path list = write("list.csv", TITLE.formatted("15.11.2026"));
         assertThat(take(list, option).exit()).isEqualTo(Exit.USAGE);
         assertThat(err)
-                .contains(
-                        "--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg are for --changes, not"
-                                + " for taking lists in");
+                .contains("--out, --in-place, --sheet-only, --date, --rates, --units and --batch-kg only work with"
+                        + " --changes. Leave them out to take lists in.");
         assertThat(kept).doesNotExist();
     }
 
@@ -268,7 +267,8 @@ final class PricesCommandTest {
         Ran ran = take(write("list.csv", "Product;Pack;Price\nShea;25 kg;1.250\n"), "--quoted", "2026-11-01");
 
         assertThat(ran.exit()).isEqualTo(1);
-        assertThat(err).contains("\"decimals\"", "\"currency\"", "is not taken in", "wending-supplies.mapping.json");
+        assertThat(err)
+                .contains("\"decimals\"", "\"currency\"", "is not taken in yet.", "wending-supplies.mapping.json");
         assertThat(kept).isDirectoryNotContaining("glob:**.csv");
         assertThat(unitCosts("2026-11-20")).as("the mapping is no price list").isNotEmpty();
     }

@@ -74,14 +74,14 @@ final class RatesCommandTest {
         CommandLineRun old = CommandLineRun.of(
                 "rates", "--rates", BankFiles.day(), "--date", "2023-03-25", "--from", "EUR", "--to", "USD");
         assertThat(old.exit()).isZero();
-        assertThat(old.err()).contains("the rate from EUR to USD is 32 days older than 2023-03-25");
+        assertThat(old.err()).contains("The rate from EUR to USD is 32 days older than 2023-03-25");
 
         CommandLineRun none = CommandLineRun.of(
                 "rates", "--rates", BankFiles.day(), "--date", "2023-02-20", "--from", "EUR", "--to", "USD");
         assertThat(none.exit()).isEqualTo(Exit.BAD_INPUT);
         assertThat(none.err())
-                .isEqualToIgnoringNewLines("error eurofxref-daily.xml: no rate leads from EUR to USD on or before"
-                        + " 2023-02-20; the table begins on 2023-02-21");
+                .isEqualToIgnoringNewLines("error eurofxref-daily.xml: There is no rate from EUR to USD on or before"
+                        + " 2023-02-20. The table begins on 2023-02-21.");
     }
 
     @Test
@@ -139,12 +139,12 @@ final class RatesCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--from USD | --from and --to go together",
-                "--date 2026-01-01 | --date asks for the rate of a day: say --from and --to as well",
-                "-q | name a file to take in, or ask for a rate with --from and --to",
-                "--from USD --to DOLLAR | --to takes an ISO 4217 code such as USD, but was given DOLLAR",
-                "--fetch yesterday | --fetch takes day, 90-days or all, but was given yesterday",
-                "--from USD --to EUR -o no-such.csv | there is no table no-such.csv yet"
+                "--from USD | --from and --to go together. Type both or neither.",
+                "--date 2026-01-01 | --date asks for the rate of a day, so it needs --from and --to as well.",
+                "-q | Name a file to take in, get one with --fetch, or ask for a rate with --from and --to.",
+                "--from USD --to DOLLAR | --to takes an ISO 4217 code such as USD, but was given \"DOLLAR\".",
+                "--fetch yesterday | --fetch takes day, 90-days or all, but was given \"yesterday\".",
+                "--from USD --to EUR -o no-such.csv | There is no table no-such.csv yet. Take a file in first"
             })
     void what_cannot_be_meant_is_wrong_usage(String arguments, String message) {
         Object[] words = ("rates " + arguments).split(" ");

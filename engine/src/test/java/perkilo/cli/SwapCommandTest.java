@@ -29,7 +29,7 @@ final class SwapCommandTest {
         assertThat(CommandLineRun.of("new", "emollients", book).exit()).isEqualTo(Exit.DONE);
         CommandLineRun swap = CommandLineRun.of("swap", book, "--material", "Squalane");
         assertThat(swap.exit()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(swap.err()).contains("there is no material \"Squalane\"; that is the INCI name of ");
+        assertThat(swap.err()).contains("There is no material \"Squalane\", but it is the INCI name of ");
     }
 
     @Test
@@ -38,6 +38,6 @@ final class SwapCommandTest {
         assertThat(CommandLineRun.of("new", "emollients", book).exit()).isEqualTo(Exit.DONE);
         CommandLineRun swap = CommandLineRun.of("swap", book, "--function", "emolient");
         assertThat(swap.exit()).isEqualTo(Exit.BAD_INPUT);
-        assertThat(swap.err()).contains("no material is known for the function \"emolient\". Did you mean emollient?");
+        assertThat(swap.err()).contains("No material has the function \"emolient\". Did you mean emollient?");
     }
 }

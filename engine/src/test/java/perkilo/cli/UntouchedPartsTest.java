@@ -92,7 +92,7 @@ final class UntouchedPartsTest {
 
         assertThat(ran.messages())
                 .anySatisfy(line -> assertThat(line)
-                        .startsWith("note: a sheet of yours is called \"Cost summary\"; the result is on"));
+                        .startsWith("note: You have a sheet called \"Cost summary\", so the result is on"));
         assertThat(tabs(folder.resolve("book-costed.xlsx")))
                 .containsKey("Cost summary")
                 .hasSizeGreaterThan(tabs(folder.resolve(Ran.BOOK)).size());
@@ -106,7 +106,7 @@ final class UntouchedPartsTest {
         CommandLineRun loud = CommandLineRun.of("cost", book);
         CommandLineRun quiet = CommandLineRun.of("cost", "-q", book);
 
-        assertThat(loud.err()).contains("note: a sheet of yours");
+        assertThat(loud.err()).contains("note: You have a sheet called");
         assertThat(quiet.exit()).isEqualTo(Exit.DONE);
         assertThat(quiet.err()).doesNotContain("note").isEqualTo(withoutNotes(loud.err()));
         assertThat(quiet.out()).isEmpty();

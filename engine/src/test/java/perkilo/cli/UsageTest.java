@@ -25,42 +25,44 @@ class UsageTest {
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
         assertThat(run.err())
                 .isEqualToIgnoringNewLines(
-                        "perkilo %s needs a workbook, as in: perkilo %s book.xlsx".formatted(command, command));
+                        "Name a workbook after the command, as in \"perkilo %s book.xlsx\".".formatted(command));
     }
 
     @Test
     void without_a_command_all_are_listed() {
         CommandLineRun run = CommandLineRun.of();
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).contains("check", "cost", "order", "swap", "prices", "rates", "new");
+        assertThat(run.err())
+                .startsWith("No command was given. Choose one from the list below.")
+                .contains("check", "cost", "order", "swap", "prices", "rates", "new");
     }
 
     @ParameterizedTest
     @CsvSource({
         "frob, 'There is no command \"frob\". The commands are check, cost, order, swap, prices, rates, new.'",
-        "cost --frob book.xlsx, There is no option --frob for perkilo cost. perkilo cost --help lists the options.",
-        "cost --units a book.xlsx, '--units takes whole numbers above zero and below a billion, but was given a; type them without points, '",
-        "cost --units 1.000;5.000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 1.000,5.000; type'",
-        "cost --units 1;000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 1,000; type them'",
-        "swap --units 2.5 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 2.5; type them'",
-        "cost --batch-kg 1.000 book.xlsx, '--batch-kg was given 1.000, which can mean 1000 or 1; type it as 1000 or 1'",
-        "cost --batch-kg 2.125 book.xlsx, '--batch-kg was given 2.125, which can mean 2125 or 2.125; type it as 2125 or 2.1250'",
-        "cost --batch-kg 1;000 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given 1,000; type decimals with'",
-        "cost --batch-kg 0.0 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given 0.0; type decimals with'",
-        "cost --batch-kg 5kg book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given 5kg; type decimals with'",
-        "cost --batch-kg 99999999999 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given 99'",
-        "cost --units 0 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 0'",
+        "cost --frob book.xlsx, 'There is no option --frob for perkilo cost. Type \"perkilo cost --help\" for a list of its options.'",
+        "cost --units a book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"a\". Type them without points, '",
+        "cost --units 1.000;5.000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"1.000,5.000\". Type'",
+        "cost --units 1;000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"1,000\". Type them'",
+        "swap --units 2.5 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"2.5\". Type them'",
+        "cost --batch-kg 1.000 book.xlsx, '--batch-kg was given \"1.000\", which can mean 1000 or 1. Type \"1000\" or \"1\".'",
+        "cost --batch-kg 2.125 book.xlsx, '--batch-kg was given \"2.125\", which can mean 2125 or 2.125. Type \"2125\" or \"2.1250\".'",
+        "cost --batch-kg 1;000 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given \"1,000\". Type decimals with'",
+        "cost --batch-kg 0.0 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given \"0.0\". Type decimals with'",
+        "cost --batch-kg 5kg book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given \"5kg\". Type decimals with'",
+        "cost --batch-kg 99999999999 book.xlsx, '--batch-kg takes weights above zero and below a billion, but was given \"99'",
+        "cost --units 0 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"0\".'",
         "cost --date 31.12.2026 book.xlsx, '--date takes a day typed as year-month-day, such as --date 2026-11-20, but was given \"31.12.2026\".'",
         "prices --quoted 2026-2-30 list.csv, '--quoted takes a day typed as year-month-day, such as --quoted 2026-11-20, but was given \"2026-2-30\".'",
-        "cost --out, --out needs a value behind it: --out FILE",
-        "cost --out a.xlsx --in-place book.xlsx, '--in-place writes into BOOK itself'",
-        "check one.xlsx two.xlsx, 'perkilo check takes BOOK alone, so \"two.xlsx\" is too much.'",
+        "cost --out, '--out needs a value, as in \"--out FILE\".'",
+        "cost --out a.xlsx --in-place book.xlsx, '--in-place writes into BOOK itself. Leave out --out and --sheet-only.'",
+        "check one.xlsx two.xlsx, '\"two.xlsx\" is one argument too many. The command \"perkilo check\" takes only BOOK.'",
         "swap --apply x book.xlsx, '--apply takes the number of a swap'",
-        "swap --apply 1 --apply 2 book.xlsx, '--apply should be specified only once'",
-        "swap --formula a --formula b book.xlsx, option '--formula' (NAME) should be specified only once",
-        "new minimal, name a template and the workbook to write",
-        "prices, name the price lists to take in",
-        "rates --from EUR, --from and --to go together",
+        "swap --apply 1 --apply 2 book.xlsx, '--apply can be given only once.'",
+        "swap --formula a --formula b book.xlsx, --formula can be given only once.",
+        "new minimal, Name a template and the workbook to write",
+        "prices, 'Name the price lists to take in, or use --changes.'",
+        "rates --from EUR, --from and --to go together. Type both or neither.",
         "csot book.xlsx, 'There is no command \"csot\". Did you mean cost?'",
         "--debug chekc book.xlsx, 'There is no command \"chekc\". Did you mean check?'",
         "ordr book.xlsx, 'There is no command \"ordr\". Did you mean order?'",
@@ -70,11 +72,11 @@ class UsageTest {
         "cost --unit=500 book.xlsx, There is no option --unit for perkilo cost. Did you mean --units?",
         "cost -units 500 book.xlsx, There is no option -units for perkilo cost. Did you mean --units?",
         "check --quite, There is no option --quite for perkilo check. Did you mean --quiet?",
-        "-q cost book.xlsx, 'There is no option -q before a command. Type it after the command, as in: perkilo cost book.xlsx -q'",
+        "-q cost book.xlsx, 'There is no option -q before a command. Type it after the command, as in \"perkilo cost book.xlsx -q\".'",
         "order --time x book.xlsx, '--time takes a whole number of seconds, such as --time 60, but was given \"x\".'",
         "order --why 1.5 book.xlsx, '--why takes a whole number of seconds, such as --why 30, but was given \"1.5\".'",
         "swap --changes two book.xlsx, '--changes takes a whole number, such as --changes 2, but was given \"two\".'",
-        "cost --units 5k book.xlsx, '--units takes whole numbers above zero and below a billion, but was given 5k; type them'"
+        "cost --units 5k book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"5k\". Type them'"
     })
     void what_is_wrong_is_said_first(String typed, String said) {
         CommandLineRun run =
@@ -100,7 +102,7 @@ class UsageTest {
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
         assertThat(run.err())
                 .isEqualToIgnoringNewLines(
-                        "\"%s\" is a file, not a command. Say what to do with it, as in: perkilo prices %s"
+                        "\"%s\" is a file, not a command. Say what to do with it, as in \"perkilo prices %s\"."
                                 .formatted(list, list));
     }
 
@@ -120,7 +122,7 @@ class UsageTest {
     void a_new_workbook_is_called_like_one() {
         CommandLineRun run = CommandLineRun.of("new", "minimal", folder.resolve("balm.csv"));
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
-        assertThat(run.err()).startsWith("a new workbook's name ends in .xlsx, but balm.csv was given");
+        assertThat(run.err()).startsWith("The name of a new workbook must end in .xlsx, but \"balm.csv\" was given.");
         assertThat(folder.resolve("balm.csv")).doesNotExist();
     }
 

@@ -77,7 +77,7 @@ final class CostBookTest {
                 .singleElement()
                 .extracting(Finding::text)
                 .asString()
-                .startsWith("there is no run to cost.");
+                .startsWith("There is no run to cost.");
     }
 
     @Test

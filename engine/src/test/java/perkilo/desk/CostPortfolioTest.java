@@ -64,7 +64,10 @@ final class CostPortfolioTest {
                 .singleElement()
                 .extracting(Finding::text)
                 .asString()
-                .contains("this is a fault in Perkilo, not in your file", "no such case", "Cost it alone with --debug");
+                .contains(
+                        "This is a fault in Perkilo, not in your file",
+                        "no such case",
+                        "Cost this workbook alone with --debug");
     }
 
     @Test
@@ -77,7 +80,7 @@ final class CostPortfolioTest {
                 .allSatisfy(book -> assertThat(book.findings())
                         .singleElement()
                         .extracting(Finding::text)
-                        .isEqualTo("the work was stopped before this book was costed"));
+                        .isEqualTo("The work was stopped before this workbook was costed. Run it again."));
         assertThat(folder.resolve("launch-costed.xlsx")).doesNotExist();
     }
 

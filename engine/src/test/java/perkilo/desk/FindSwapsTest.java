@@ -60,7 +60,7 @@ final class FindSwapsTest {
     @CsvSource({
         "emolient, Did you mean emollient?",
         "Emulsifyer, Did you mean emulsifier?",
-        "frobbing, The materials sheet has: "
+        "frobbing, The Materials sheet has: "
     })
     void a_misspelt_function_is_helped(String typed, String help) throws IOException {
         SwapAnswer answer = find(new SwapRequest.Only(null, null, typed), null, Watch.NONE);
@@ -71,7 +71,7 @@ final class FindSwapsTest {
                 .singleElement()
                 .extracting(Finding::text)
                 .asString()
-                .startsWith("no material is known for the function \"" + typed + "\". " + help);
+                .startsWith("No material has the function \"" + typed + "\". " + help);
     }
 
     private SwapAnswer find(SwapRequest.Only only, @Nullable Choice apply, Watch watch) throws IOException {

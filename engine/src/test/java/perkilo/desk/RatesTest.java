@@ -86,8 +86,8 @@ final class RatesTest {
         assertThat(look("2026-11-01").findings())
                 .singleElement()
                 .matches(finding -> finding.text()
-                        .equals("no rate leads from EUR to USD on or before 2026-11-01; the table begins on"
-                                + " 2026-11-19"));
+                        .equals("There is no rate from EUR to USD on or before 2026-11-01. The table begins on"
+                                + " 2026-11-19."));
     }
 
     private RatesAnswer take(Watch watch, Path... files) throws IOException {

@@ -23,7 +23,7 @@ final class StartBookTest {
         assertThat(written).startsWith('P', 'K');
         assertThatThrownBy(() -> new StartBook().start(Template.LAUNCH, file))
                 .isInstanceOf(IOException.class)
-                .hasMessageContaining("is there already and is left as it is");
+                .hasMessageContaining("already exists and is not changed. Choose another name.");
         assertThat(file).hasBinaryContent(written);
         assertThatThrownBy(() -> new StartBook().start(Template.LAUNCH, folder.resolve("none/balm.xlsx")))
                 .isInstanceOf(IOException.class)

@@ -137,7 +137,7 @@ final class GoodsOnOrderTest {
                 .contains(
                         "On order, expected on 2027-02-12, usable from 2027-03",
                         "On order, overdue since 2026-11-20, counted from 2026-11 on",
-                        "Arriving of what is on order");
+                        "Arriving from goods on order");
     }
 
     @Test

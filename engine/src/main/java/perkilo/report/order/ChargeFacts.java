@@ -8,8 +8,8 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
 /**
- * What is charged on top of an order's goods, in the supplier's currency. JSON shows it as an object, the sheet as a
- * row for each charge.
+ * The charges on top of an order's goods, in the supplier's currency. JSON shows it as an object, the sheet as a row
+ * for each charge.
  */
 final class ChargeFacts {
 
@@ -18,9 +18,9 @@ final class ChargeFacts {
     static final Column<SupplierOrder> INSURANCE =
             fact("insurance", "Insurance", order -> order.cost().insurance());
     static final Column<SupplierOrder> FREIGHT =
-            fact("freight", "Freight in all", order -> order.cost().freight());
+            fact("freight", "Total freight", order -> order.cost().freight());
     static final Column<SupplierOrder> DUTY =
-            fact("duty", "Duty in all", order -> order.cost().duty());
+            fact("duty", "Total duty", order -> order.cost().duty());
 
     private static final Table<SupplierOrder> TABLE = Table.of(SMALL_ORDER, INSURANCE, FREIGHT, DUTY);
 

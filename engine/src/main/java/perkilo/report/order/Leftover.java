@@ -12,14 +12,14 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
 /**
- * A lot of which something is left at the end that can be used later.
+ * A lot with a leftover at the end that can be used later.
  *
  * @param flow the stock that it belongs to
  * @param lot the lot
  */
 record Leftover(StockFlow flow, LotUse lot) {
 
-    /** What is left of an item. */
+    /** The leftovers of an item. */
     static List<Leftover> of(StockFlow flow, Horizon horizon) {
         return flow.leftovers(horizon).stream()
                 .map(lot -> new Leftover(flow, lot))
@@ -34,8 +34,8 @@ record Leftover(StockFlow flow, LotUse lot) {
     /**
      * The table.
      *
-     * @param left the cell of what is left of the lot
-     * @param price the cell of the item's lowest listed price
+     * @param left the cell with the quantity left in the lot
+     * @param price the cell with the item's lowest listed price
      */
     static Table<Leftover> table(NumberFormat money, Function<Leftover, Expr> left, Function<Leftover, Expr> price) {
         Column<Leftover> quantity = Column.<Leftover>of("quantity", "Quantity")

@@ -18,7 +18,7 @@ import perkilo.sheet.SheetNames;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 
-/** One order on the sheet of supplier orders: its lines, what is charged on top, and what it costs once it is here. */
+/** One order on the sheet of supplier orders: its lines, its charges and its landed cost. */
 final class OrderBlock {
 
     private final SheetBuilder sheet;
@@ -32,7 +32,7 @@ final class OrderBlock {
     /**
      * An order's block; nothing is written yet.
      *
-     * @param dates what the dates of quotes are held against
+     * @param dates what the dates of quotes are compared with
      * @param row the first, from zero
      */
     OrderBlock(SheetBuilder sheet, Market market, SupplierOrder order, QuoteDates dates, int row) {
@@ -79,11 +79,11 @@ final class OrderBlock {
         return "In " + supplier.currency().getCurrencyCode()
                 + (terms == null ? "" : ", delivery term " + terms.name())
                 + (supplier.leadTimeDays() == null
-                        ? "; lead time not known, taken as delivered on the day it is ordered."
+                        ? "; lead time unknown, so delivery is assumed on the day of the order."
                         : "; " + HorizonProblem.leadDays(supplier) + " days from order to arrival.");
     }
 
-    /** The cell of the day that the order is placed on. */
+    /** The cell with the day of the order. */
     private String dayCell() {
         return SheetNames.absolute(dayRow, lines.column(columns.validUntil));
     }

@@ -39,8 +39,8 @@ final class OrderLines {
      * The columns.
      *
      * @param home code of the home currency
-     * @param dates what the dates of quotes are held against
-     * @param shareOf a line's share of what is charged for its order, in home currency
+     * @param dates what the dates of quotes are compared with
+     * @param shareOf a line's share of the charges for its order, in home currency
      */
     OrderLines(String home, QuoteDates dates, Function<Row<PurchaseLine>, Expr> shareOf) {
         landed = new LandedColumns(home, shareOf);
@@ -81,7 +81,7 @@ final class OrderLines {
         return new Table<>(columns);
     }
 
-    /** Sets the widths of a sheet's columns where there is no order. */
+    /** Sets the widths of a sheet's columns if there is no order. */
     static void setWidths(SheetBuilder sheet, QuoteDates dates) {
         new OrderLines("", dates, row -> Expr.of(0))
                 .onSheet()

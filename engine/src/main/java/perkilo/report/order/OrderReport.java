@@ -18,8 +18,9 @@ public final class OrderReport {
      * The sheets for a plan.
      *
      * @param planned what is planned
-     * @param reasons why; {@link Reasons#NONE} where that was not asked, and then it gets no sheet
-     * @param findings everything that a person should know, of the reading too
+     * @param reasons what else could have been done; {@link Reasons#NONE} if not computed, and then there is no sheet
+     *     for it
+     * @param findings everything that a person should know, also from the reading
      */
     public static Report of(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) {
         RunsSheet runs = RunsSheet.of(planned);

@@ -21,7 +21,7 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
-/** What an order comes to as a whole: a row for each figure below its lines, in their column of goods. */
+/** The totals of an order: a row for each figure below its lines, in their column of goods. */
 final class OrderSums {
 
     private static final Column<Sum> NAME =
@@ -51,7 +51,7 @@ final class OrderSums {
     /**
      * A figure of the order.
      *
-     * @param engine what the engine has computed in its own way; null where it has not
+     * @param engine the value that the engine computed by itself; null if it did not
      * @param link the cell that its name leads to
      * @param figureLink the cell that the figure leads to
      */
@@ -138,12 +138,12 @@ final class OrderSums {
         return cell(goods);
     }
 
-    /** What the order costs once it is here, in home currency. */
+    /** The landed cost of the order, in home currency. */
     Expr landed() {
         return cell(landed);
     }
 
-    /** What is charged for the order as a whole, in home currency. */
+    /** The charges for the order as a whole, in home currency. */
     Expr charges() {
         return landing.orderCharges(cell(perOrder), smallOrderCharge(), cell(onCharges), cell(rate));
     }

@@ -16,7 +16,7 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 import perkilo.units.Currencies;
 
-/** The orders of a plan: a row for each, on the sheet, in JSON and on the terminal. */
+/** The table of the orders of a plan, for the sheet, for JSON and for the terminal. */
 public final class OrdersTable {
 
     private final OrderPlan plan;

@@ -7,12 +7,12 @@ import perkilo.orderplan.OrderPlan;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
-/** What a plan comes to, in home currency. JSON shows it as an object, the sheet as a row for each figure. */
+/** The totals of a plan, in home currency. JSON shows them as an object, the sheet as a row for each figure. */
 public final class PlanFacts {
 
     static final Column<OrderPlan> OUTLAY = fact("outlay", "Paid for all orders", OrderPlan::outlay);
     static final Column<OrderPlan> HOLDING =
-            fact("holding", "Holding of stock", plan -> plan.cost().holding());
+            fact("holding", "Holding cost of stock", plan -> plan.cost().holding());
     static final Column<OrderPlan> CREDIT =
             fact("credit", "Credit for leftovers", plan -> plan.cost().credit());
     static final Column<OrderPlan> OBJECTIVE = fact(
@@ -32,7 +32,7 @@ public final class PlanFacts {
 
     private PlanFacts() {}
 
-    /** What a plan comes to. */
+    /** The totals of a plan. */
     public static Table.One<OrderPlan> of(OrderPlan plan) {
         return TABLE.one(plan);
     }

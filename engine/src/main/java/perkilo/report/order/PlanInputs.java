@@ -30,8 +30,8 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
 /**
- * What a plan rests on besides prices, packs and quantities: days and limits that no amount on the sheets shows. Each
- * is set beside what it was when the plan was made.
+ * Inputs of a plan besides prices, packs and quantities: days and limits that no amount on the sheets shows. Each is
+ * shown beside its value when the plan was made.
  */
 final class PlanInputs {
 
@@ -63,7 +63,7 @@ final class PlanInputs {
     private record Input(String name, Origin origin, Expr now, Expr then, NumberFormat format) {}
 
     /**
-     * Writes them, and returns how many have changed.
+     * Writes the inputs, and returns the number that have changed.
      *
      * @param row the first, from zero
      */
@@ -111,7 +111,7 @@ final class PlanInputs {
         }
     }
 
-    /** Keeps what a person can change in the workbook. */
+    /** Keeps an input if a person can change it in the workbook. */
     private void add(Input input) {
         if (input.now().isLive()) {
             inputs.add(input);
@@ -119,12 +119,12 @@ final class PlanInputs {
     }
 
     private Expr write(SheetBuilder sheet, int row) {
-        sheet.section(row, "What the plan rests on besides prices, packs and quantities");
+        sheet.section(row, "Other inputs of the plan, besides prices, packs and quantities");
         Placed<Input> placed = TABLE.at(sheet, row + 1, inputs).write();
         sheet.hint(
                 placed.next(),
-                "Not seen here: rows that were added, blanks that were filled, days typed as words, when a price was quoted and how"
-                        + " long it holds. Run perkilo order again after such a change.");
+                "Not covered here: added rows, filled blanks, days typed as text, the day of a quote and how long it is"
+                        + " valid. Run perkilo order again after such a change.");
         return placed.sum(CHANGED);
     }
 }

@@ -138,10 +138,7 @@ final class PlanSheet {
                 plan.proven() ? "proven: no plan is cheaper" : "the best found in the time allowed");
     }
 
-    /**
-     * Below zero once the plan costs something else than what was planned, leaves anything uncovered, or rests on
-     * something else.
-     */
+    /** Below zero once the plan has another cost than planned, no longer covers every need, or an input has changed. */
     private Expr unchanged(Expr objective, Expr changed) {
         Expr then = Expr.of(plan.cost().objective());
         Expr apart = objective.minus(then).max(then.minus(objective));
@@ -158,7 +155,7 @@ final class PlanSheet {
         columns.add(Column.<PlannedItem>of("unit", "Unit").words(PlanSheet::unit));
         columns.addAll(months(period ->
                 month(period).sentence(row -> packs(plan.purchases(row.entry().index(), period)))));
-        columns.add(Column.<PlannedItem>of("bought", "Bought in all")
+        columns.add(Column.<PlannedItem>of("bought", "Total bought")
                 .formula(row -> bought(row.entry()))
                 .format(item -> StockLots.format(item.flow()))
                 .look(Look.TOTAL)
@@ -166,10 +163,10 @@ final class PlanSheet {
         return new Table<>(columns).with(items());
     }
 
-    /** What each item costs for each month, and in all. */
+    /** The cost of each item for each month, and in total. */
     private Table.Filled<PlannedItem> landed(Column<PlannedItem> inAll) {
         List<Column<PlannedItem>> columns = new ArrayList<>();
-        columns.add(name().totalWords("All, by month of arrival"));
+        columns.add(name().totalWords("All items, by month of arrival"));
         columns.add(Column.<PlannedItem>of("perUnit", "Landed per unit")
                 .formula(row -> {
                     Expr quantity = bought(row.entry());
@@ -187,7 +184,7 @@ final class PlanSheet {
     }
 
     private Column<PlannedItem> landedInAll() {
-        return Column.<PlannedItem>of("inAll", "In all")
+        return Column.<PlannedItem>of("inAll", "Total")
                 .format(money)
                 .look(Look.TOTAL)
                 .width(MONTH_WIDTH)
@@ -239,7 +236,7 @@ final class PlanSheet {
         return parts;
     }
 
-    /** How much of an item is bought in all months. */
+    /** How much of an item is bought in all months together. */
     private Expr bought(PlannedItem item) {
         List<Expr> quantities = new ArrayList<>();
         for (int period = 0; period < plan.months().size(); period++) {

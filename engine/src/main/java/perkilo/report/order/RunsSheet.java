@@ -21,10 +21,10 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
 /**
- * Runs planned: what each row of the demand makes and needs.
+ * The sheet Runs planned: what each row of the demand makes and needs.
  *
  * @param sheet the sheet
- * @param needs the cell of each need, by the very item of the run that needs it
+ * @param needs the cell of each need, by the identity of the item in the run
  */
 record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
 
@@ -47,7 +47,7 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
         RunsSheet write() {
             sheet.title(0, NAME);
             sheet.hint(
-                    1, "Each row of the demand is a run in its month. What it needs is taken from stock, or ordered.");
+                    1, "Each row of the demand is a run in its month. What it needs comes from stock or is ordered.");
             sheet.freeze(2, 1);
             for (PlannedRun run : planned.plan().basis().runs()) {
                 write(run);

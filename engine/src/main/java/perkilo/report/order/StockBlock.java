@@ -35,7 +35,7 @@ final class StockBlock {
     private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
     private static final int MISSING_DIGITS = 9;
 
-    /** The name of the row that holds, in the column of quantities, all that is missing of an item. */
+    /** The name of the row whose column of quantities has the total that is missing of an item. */
     static final String MISSING = "Missing";
 
     private final StockColumns columns;
@@ -58,9 +58,9 @@ final class StockBlock {
     private final StockLine closing = new StockLine(StockMonth.CLOSING.heading());
     private final StockLine onShelf = new StockLine(StockMonth.ON_SHELF.heading());
     private final StockLine price = new StockLine("Lowest listed price");
-    private final StockLine holding = new StockLine("Holding: for a unit and month, then month by month");
+    private final StockLine holding = new StockLine("Holding cost: per unit and month, then for each month");
     private final StockLine worth = new StockLine("Usable stock at the lowest listed price");
-    private final StockLine credit = new StockLine("Credit for what is left");
+    private final StockLine credit = new StockLine("Credit for leftovers");
     private final Placed<StockLine> placed;
 
     /**
@@ -150,17 +150,17 @@ final class StockBlock {
         return item.item().isMaterial();
     }
 
-    /** What the usable stock is worth in a month at the lowest listed price, in home currency. */
+    /** The value of the usable stock in a month at the lowest listed price, in home currency. */
     Expr worth(int period) {
         return month(placed, worth, period);
     }
 
-    /** What holding the stock costs in all months, in home currency. */
+    /** The holding cost of all months together, in home currency. */
     Expr holding() {
         return placed.sum(placed.indexOf(holding), columns.months);
     }
 
-    /** What is credited for leftovers, in home currency. */
+    /** The credit for leftovers, in home currency. */
     Expr credit() {
         return isCredited() ? placed.ref(credit, columns.quantity) : Expr.of(0);
     }
@@ -170,15 +170,15 @@ final class StockBlock {
         return placed.ref(price, columns.quantity);
     }
 
-    /** What is left of a lot at the end. */
+    /** The quantity left in a lot at the end. */
     Expr left(LotUse lot) {
         return lots.left(placed, lot);
     }
 
-    /** What a row shows of a month. */
+    /** The figure of a row for a month. */
     private interface OfMonth extends BiFunction<Row<StockLine>, Integer, Expr> {}
 
-    /** What is needed, used and missing. */
+    /** Fills the rows for what is needed, used and missing. */
     private void useUp(IdentityHashMap<Item, Expr> needs) {
         fill(needed, StockMonth.NEEDED, (row, period) -> needed(needs, period));
         fill(used, StockMonth.USED, (row, period) -> lots.used(row.table(), period));
@@ -201,12 +201,12 @@ final class StockBlock {
                 .toList());
     }
 
-    /** What a change of the packs leaves uncovered; nothing in the plan as it was made. */
+    /** The need that is not covered after a change of packs; zero in the original plan. */
     private Expr missing(Placed<StockLine> block, int period) {
         return month(block, needed, period).minus(month(block, used, period)).rounded(MISSING_DIGITS);
     }
 
-    /** How the stock goes on from month to month. */
+    /** Fills the rows for the stock from month to month. */
     private void goOn() {
         fill(delivered, StockMonth.DELIVERED, (row, period) -> arriving(row.table(), LotUse::isOnOrder, period));
         fill(bought, StockMonth.BOUGHT, (row, period) -> arriving(row.table(), LotUse::isBought, period));
@@ -237,7 +237,7 @@ final class StockBlock {
         return month(block, closing, period).plus(expiredSoFar);
     }
 
-    /** What the stock costs, and what it is worth. */
+    /** Fills the rows for the cost and the value of the stock. */
     private void valued(Need need) {
         BigDecimal lowest = planned.market().lowestPrice(item.name()).orElse(BigDecimal.ZERO);
         price.put(columns.quantity, row -> lowestPrice(), lowest, fineMoney, Look.PLAIN);

@@ -7,12 +7,12 @@ import perkilo.sheet.Look;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
-/** The columns on the sheet of stock that have a month each, and those around them. */
+/** The columns on the sheet of stock: one for each month, and those around them. */
 final class StockColumns {
 
     private static final int WIDTH = 13;
 
-    final Column<StockLine> name = names("name", "Lot by lot, then month by month");
+    final Column<StockLine> name = names("name", "By lot, then by month");
     final Column<StockLine> quantity = StockLine.figures("quantity", "Quantity").width(WIDTH);
     final Column<StockLine> until = Column.<StockLine>of("until", "Usable until")
             .words(StockLine::until)
@@ -26,7 +26,7 @@ final class StockColumns {
     /** The block of an item. */
     final Table<StockLine> block;
 
-    /** What the stock is worth. */
+    /** The table of the value of the stock. */
     final Table<StockLine> worth;
 
     /**

@@ -42,7 +42,7 @@ final class StockLine {
     /**
      * Puts a figure into a column.
      *
-     * @param engine what the engine has computed in its own way; null where it has not
+     * @param engine the value that the engine computed by itself; null if it did not
      */
     StockLine put(
             Column<StockLine> column,
@@ -54,7 +54,7 @@ final class StockLine {
         return this;
     }
 
-    /** A column that shows the figures that rows have put into it. */
+    /** A column with the figures that the rows have put into it. */
     static Column<StockLine> figures(String key, String heading) {
         Column<StockLine> column = Column.of(key, heading);
         return column.value(line -> line.engine(column))

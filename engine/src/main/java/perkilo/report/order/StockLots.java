@@ -25,7 +25,7 @@ import perkilo.sheet.table.Row;
 /**
  * The lots of one item as rows of its block, and how each is used up.
  *
- * <p>A lot gives in a month {@code MIN( what is left of it , what is needed − what the lots above it give )}: the lots
+ * <p>A lot covers in a month {@code MIN( its remaining quantity , the need − what the lots above it cover )}: the lots
  * are in the order in which they expire.
  */
 final class StockLots {
@@ -79,7 +79,7 @@ final class StockLots {
         return lines;
     }
 
-    /** What all lots give in a month. */
+    /** The quantity that all lots cover in a month. */
     Expr used(Placed<StockLine> block, int period) {
         if (lines.isEmpty()) {
             return Expr.of(0);
@@ -88,7 +88,7 @@ final class StockLots {
         return block.sum(columns.months.get(period), block.indexOf(lines.get(0)), last);
     }
 
-    /** What there is at first of some lots. */
+    /** The initial quantity of some lots. */
     Expr quantities(Placed<StockLine> block, Predicate<LotUse> which) {
         List<Expr> chosen = new ArrayList<>();
         for (LotUse lot : flow.lots()) {
@@ -99,7 +99,7 @@ final class StockLots {
         return Expr.sum(chosen);
     }
 
-    /** What is left at the end of some lots. */
+    /** The quantity left at the end in some lots. */
     Expr left(Placed<StockLine> block, Predicate<LotUse> which) {
         List<Expr> chosen = new ArrayList<>();
         for (LotUse lot : flow.lots()) {
@@ -110,7 +110,7 @@ final class StockLots {
         return Expr.sum(chosen);
     }
 
-    /** What is left at the end of one lot. */
+    /** The quantity left at the end in one lot. */
     Expr left(Placed<StockLine> block, LotUse lot) {
         StockLine line = lineOf(lot);
         return lot.arrivesIn(horizon)

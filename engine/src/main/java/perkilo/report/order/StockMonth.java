@@ -25,7 +25,7 @@ record StockMonth(StockFlow flow, YearMonth month, int period) {
     static final Column<StockMonth> OPENING =
             figure("opening", "Opening", of -> of.figures().opening());
     static final Column<StockMonth> DELIVERED = figure(
-            "delivered", "Arriving of what is on order", of -> of.figures().delivered());
+            "delivered", "Arriving from goods on order", of -> of.figures().delivered());
     static final Column<StockMonth> BOUGHT =
             figure("bought", "Bought", of -> of.figures().bought());
     static final Column<StockMonth> USED =
@@ -33,8 +33,8 @@ record StockMonth(StockFlow flow, YearMonth month, int period) {
     static final Column<StockMonth> EXPIRED =
             figure("expired", "Expired", of -> of.figures().expired());
     static final Column<StockMonth> CLOSING =
-            figure("closing", "Closing: can still be used", of -> of.figures().closing());
-    static final Column<StockMonth> ON_SHELF = Column.<StockMonth>of("onShelf", "On the shelf with what has expired")
+            figure("closing", "Closing: still usable", of -> of.figures().closing());
+    static final Column<StockMonth> ON_SHELF = Column.<StockMonth>of("onShelf", "On the shelf, with expired goods")
             .value(of -> of.figures().onShelf());
 
     private static final Table<StockMonth> TABLE = Table.of(

@@ -22,8 +22,8 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
 
 /**
- * Stock and leftovers: what the stock is worth over time, what is left at the end and until when it can be used, and
- * how the lots of each item are used up.
+ * The sheet Stock and leftovers: the value of the stock over time, what is left at the end and until when it can be
+ * used, and how the lots of each item are used up.
  *
  * @param sheet the sheet
  * @param holding of all items, in home currency
@@ -70,7 +70,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
             sheet.hint(
                     1,
                     "What expires first is used first. A lot is used in the months that end on or before its last day; what is"
-                            + " left over in the last of them counts as expired there. Goods on order are used from"
+                            + " left over in the last of these months counts as expired. Goods on order are used from"
                             + " the first month that begins on or after the day they are expected.");
             Placed<StockLine> worth = worth(4);
             int chart = worth.next() + 1;
@@ -110,7 +110,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
             return row;
         }
 
-        /** Nothing in the plan as it was made; each item's block says so too. */
+        /** The total missing of all items; zero in the original plan. */
         private Expr missing(int first, int last) {
             if (blocks.isEmpty()) {
                 return Expr.of(0);
@@ -125,7 +125,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
                     BigDecimal.ZERO);
         }
 
-        /** What the stock is worth at the end of each month. */
+        /** Writes the value of the stock at the end of each month. */
         private Placed<StockLine> worth(int row) {
             sheet.section(row - 1, "Stock at the end of each month, at the lowest listed prices");
             StockLine materials = new StockLine("Raw materials");
@@ -185,7 +185,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
                     leftover -> block(leftover).price());
             Placed<Leftover> left = table.at(sheet, row + 1, leftovers()).write();
             if (left.rows().isEmpty()) {
-                sheet.hint(left.next(), "Nothing that can be used later.");
+                sheet.hint(left.next(), "Nothing is left that can be used later.");
             }
         }
 

@@ -34,7 +34,7 @@ public final class StockTable {
                                 leftovers.with(Leftover.of(flow, plan.basis().horizon()))));
     }
 
-    /** Goods that were on order at the start; without a month where they come after the last that is planned for. */
+    /** Goods that were on order at the start; without a month if they arrive after the planned months. */
     private Table<LotUse> lotsOnOrder() {
         return Table.of(
                 Column.<LotUse>of("quantity", "Quantity")

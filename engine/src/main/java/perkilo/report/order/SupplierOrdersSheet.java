@@ -15,8 +15,8 @@ import perkilo.sheet.SheetBuilder;
  * Supplier orders: one block for each order, in the supplier's currency, as it can be sent.
  *
  * @param sheet the sheet
- * @param orders the cells of each order, by the very order of the plan
- * @param lines the cells of each line, by the very line of the plan
+ * @param orders the cells of each order, by the identity of the order in the plan
+ * @param lines the cells of each line, by the identity of the line in the plan
  */
 record SupplierOrdersSheet(
         ResultSheet sheet,
@@ -37,7 +37,7 @@ record SupplierOrdersSheet(
     /**
      * The cells of a line.
      *
-     * @param packs the choice
+     * @param packs the number of packs, which the plan chose
      * @param quantity in kilograms or pieces
      * @param landed in home currency
      */
@@ -48,8 +48,7 @@ record SupplierOrdersSheet(
         sheet.title(0, NAME);
         sheet.hint(
                 1,
-                "One block for each order. The packs are the choice: change them, or a price, a rate or a charge, and the amounts"
-                        + " follow.");
+                "One block for each order. If you change the packs, a price, a rate or a charge, the amounts follow.");
         IdentityHashMap<SupplierOrder, OrderCells> orders = new IdentityHashMap<>();
         IdentityHashMap<LineCost, LineCells> lines = new IdentityHashMap<>();
         Lines top = new Lines(sheet, 3);

@@ -2,11 +2,12 @@ package perkilo.report.order;
 
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
+import perkilo.origin.Counted;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Table;
 
-/** Why these orders: what else could have been done, and what that would cost. */
+/** The sheet Why these orders: what else could have been done, and what that would cost. */
 final class WhySheet {
 
     private static final String NAME = "Why these orders";
@@ -28,15 +29,16 @@ final class WhySheet {
         sheet.title(0, NAME);
         sheet.hint(
                 1,
-                "Values of the day they were computed, not formulas: they compare with plans that were not chosen. Above zero: it"
-                        + " would cost more.");
+                "Fixed values of the day of the plan, not formulas, because they compare with plans that were not chosen."
+                        + " Above zero means that it would cost more.");
         part("The next best offer: a new plan without an offer that was chosen", why.nextBest());
         part("What each supplier is worth: a new plan without them", why.withoutSupplier());
-        part("Which minimum hurts most: a new plan without it", why.minimums());
+        part("Which minimum costs most: a new plan without it", why.minimums());
         part("An order a month earlier or later: the same plan with that order moved", why.shifts());
         part("More of a line: the same plan with more packs", why.morePacks());
         if (why.notAsked() > 0) {
-            sheet.hint(next, why.notAsked() + " more questions, about things that cost less, were not asked.");
+            sheet.hint(
+                    next, "Not computed: " + Counted.of(why.notAsked(), "more alternative") + " with smaller amounts.");
         }
         return sheet.build();
     }

@@ -19,8 +19,8 @@ import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
 /**
- * Why a plan is as it is, as tables: what else could have been done, and what that would cost. All figures are values,
- * as no formula can plan.
+ * Tables that explain a plan: what else could have been done, and what that would cost. All figures are values, because
+ * a formula cannot make a plan.
  */
 public final class WhyTables {
 
@@ -39,7 +39,7 @@ public final class WhyTables {
         this.money = NumberFormat.money(home, 2);
     }
 
-    /** What doing without each chosen offer would cost. */
+    /** The extra cost of a plan without each chosen offer. */
     public Table.Filled<Reasons.NextBest> nextBest() {
         Column<Reasons.NextBest> item = Column.<Reasons.NextBest>of("item", "Item")
                 .words(best -> plan.basis().items().get(best.item()).name())
@@ -58,7 +58,7 @@ public final class WhyTables {
                 .with(reasons.items());
     }
 
-    /** What doing without each supplier would cost. */
+    /** The extra cost of a plan without each supplier. */
     public Table.Filled<Reasons.Without> withoutSupplier() {
         Column<Reasons.Without> supplier = Column.<Reasons.Without>of("supplier", "Supplier")
                 .words(without -> without.supplier().name())
@@ -77,12 +77,12 @@ public final class WhyTables {
                 .with(reasons.suppliers());
     }
 
-    /** What the same plan would cost with an order a month earlier or later. */
+    /** The extra cost of the same plan with an order a month earlier or later. */
     public Table.Filled<Reasons.Shift> shifts() {
         Column<Reasons.Shift> moved = Column.<Reasons.Shift>of("months", "Moved")
                 .words(WhyTables::moved)
                 .json(Reasons.Shift::months);
-        // Blank on the sheet, where the words before it say so; it keeps the costs of all tables in the same columns.
+        // Blank on the sheet, where the words before say it; keeps the costs of all tables in the same columns.
         Column<Reasons.Shift> joins =
                 Column.<Reasons.Shift>of("joins", "").words(shift -> "").json(Reasons.Shift::joins);
         Function<Reasons.Shift, SupplierOrder> order = shift -> plan.orders().get(shift.order());
@@ -90,7 +90,7 @@ public final class WhyTables {
                 .with(reasons.shifts());
     }
 
-    /** What the same plan would cost with more packs of a line. */
+    /** The extra cost of the same plan with more packs of a line. */
     public Table.Filled<Reasons.MorePacks> morePacks() {
         Column<Reasons.MorePacks> line = Column.<Reasons.MorePacks>of("offer", "Line")
                 .words(more -> more.listing().offer().item() + ": "
@@ -113,7 +113,7 @@ public final class WhyTables {
                 .with(reasons.lines());
     }
 
-    /** Which minimums cost most. */
+    /** The minimums that cost most. */
     public Table.Filled<Reasons.Minimum> minimums() {
         Column<Reasons.Minimum> supplier = Column.<Reasons.Minimum>of("supplier", "Supplier")
                 .words(minimum -> minimum.supplier().name())
@@ -149,12 +149,12 @@ public final class WhyTables {
                 .with(reasons.minimums());
     }
 
-    /** How many questions were not asked. */
+    /** How many alternatives were not computed. */
     public int notAsked() {
         return reasons.leftOut();
     }
 
-    /** What was asked, and what the other plan would come to. */
+    /** A table with the given columns for the alternative, then the columns for the cost of the other plan. */
     private <R> Table<R> asked(Function<R, Difference> difference, List<Column<R>> question) {
         List<Column<R>> columns = new ArrayList<>(question);
         columns.add(Column.<R>of("possible", "")
@@ -207,7 +207,7 @@ public final class WhyTables {
 
     private static String moved(Reasons.Shift shift) {
         return (shift.months() < 0 ? "a month earlier" : "a month later")
-                + (shift.joins() ? ", joined with the order that is there" : "");
+                + (shift.joins() ? ", joined with the order of that month" : "");
     }
 
     private static String words(List<Reasons.Packs> packs) {
@@ -249,7 +249,7 @@ public final class WhyTables {
         return new Table<>(columns);
     }
 
-    /** What names an offer in JSON. */
+    /** The columns that identify an offer in JSON. */
     private static <R> List<Column<R>> offer(Function<R, Listing> listing) {
         List<Column<R>> columns = new ArrayList<>();
         columns.add(Column.<R>of("supplier", "")

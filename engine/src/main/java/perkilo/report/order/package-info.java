@@ -2,12 +2,13 @@
  * The sheets that {@code perkilo order} writes: Order plan, Supplier orders, Stock and leftovers, Why these orders,
  * Runs planned and Messages.
  *
- * <p>The way of a figure: Runs planned computes what each run needs from the person's own cells; Supplier orders
- * computes from the chosen packs what each order costs; Stock and leftovers uses the lots up, month by month; Order
- * plan refers to all three. Only the packs are plain values, and what Why these orders says: it compares with plans
- * that were not chosen, which no spreadsheet can follow.
+ * <p>How figures are computed: Runs planned computes the need of each run from the person's own cells; Supplier orders
+ * computes the cost of each order from the chosen packs; Stock and leftovers uses the lots up, month by month; Order
+ * plan refers to all three. Only the packs and the sheet Why these orders are plain values: that sheet compares with
+ * plans that were not chosen, which a spreadsheet cannot recompute.
  *
- * <p>Each key figure is compared with the engine's own on the way ({@link perkilo.sheet.SheetBuilder#checked}).
+ * <p>Each key figure is compared with the engine's own while the sheet is written
+ * ({@link perkilo.sheet.SheetBuilder#checked}).
  *
  * <p>JSON and the terminal show the same tables: {@link perkilo.report.order.OrdersTable},
  * {@link perkilo.report.order.StockTable}, {@link perkilo.report.order.PlanFacts} and
