@@ -255,13 +255,7 @@ public record ResultSheet(
      *
      * @param formula for the range's first cell, without its equals sign; its references move along with the cells
      */
-    public record Holds(String formula) implements When {
-
-        /** The cell holds certain words. */
-        public static Holds saying(String firstCell, String words) {
-            return new Holds("ISNUMBER(SEARCH(\"" + words + "\"," + firstCell + "))");
-        }
-    }
+    public record Holds(String formula) implements When {}
 
     /**
      * How a wide table is printed: on several pages side by side, with its heads and first columns on each page.

@@ -78,14 +78,6 @@ public final class Lines {
         sheet.hint(next++, text);
     }
 
-    /** Writes the heads of columns, from the first column on. */
-    public void heads(String... heads) {
-        for (int column = 0; column < heads.length; column++) {
-            sheet.text(next, column, heads[column], Look.HEADER);
-        }
-        next++;
-    }
-
     /** Places a table below the last row; {@link #write} writes it. */
     public <R> Placed<R> place(Table<R> table, List<R> rows) {
         return table.at(sheet, next, rows);

@@ -8,9 +8,6 @@ import perkilo.origin.Figure;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
-import perkilo.sheet.ResultSheet;
-import perkilo.sheet.SheetBuilder;
-import perkilo.sheet.SheetNames;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Mark;
 
@@ -30,13 +27,11 @@ public final class QuoteDates {
     /** The number of days before its end from which a quote is marked. Common practice, no source. */
     private static final long SOON_DAYS = 30;
 
-    private final SheetBuilder sheet;
     private final Supplier<String> day;
     private final String limit;
     private final String soon;
 
-    private QuoteDates(SheetBuilder sheet, Supplier<String> day, String limit, String soon) {
-        this.sheet = sheet;
+    private QuoteDates(Supplier<String> day, String limit, String soon) {
         this.day = day;
         this.limit = limit;
         this.soon = soon;
@@ -81,7 +76,7 @@ public final class QuoteDates {
                 NumberFormat.WHOLE,
                 "days",
                 "orange text: at most this many days are left (common practice)");
-        return new QuoteDates(lines.sheet(), () -> day, limit, soon);
+        return new QuoteDates(() -> day, limit, soon);
     }
 
     /**
@@ -90,7 +85,7 @@ public final class QuoteDates {
      * @param cell such as {@code $D$5}; asked for when the marks are written
      */
     public QuoteDates seenOn(Supplier<String> cell) {
-        return new QuoteDates(sheet, cell, limit, soon);
+        return new QuoteDates(cell, limit, soon);
     }
 
     /** A column of the days of quotes, marked by their age. */
@@ -129,34 +124,5 @@ public final class QuoteDates {
         return Mark.where(
                 first -> "IF(ISNUMBER(" + first.cell(column) + "),AND(" + holds.apply(first.cell(column)) + "),FALSE)",
                 look);
-    }
-
-    /** Writes a date, or that it is unknown. */
-    public static void date(SheetBuilder sheet, int row, int column, @Nullable LocalDate date) {
-        if (date == null) {
-            sheet.text(row, column, UNKNOWN, Look.HINT);
-        } else {
-            sheet.value(row, column, Expr.day(date), NumberFormat.DATE, Look.PLAIN);
-        }
-    }
-
-    /** Marks days of quotes by their age. */
-    public void markQuoted(int fromRow, int toRow, int column) {
-        String age = day.get() + "-" + SheetNames.cell(fromRow, column);
-        when(fromRow, toRow, column, age + ">" + limit, Look.WARNING);
-        when(fromRow, toRow, column, age + "<=" + limit + "," + age + ">=" + limit + "-" + soon, Look.NOTICE);
-    }
-
-    /** Marks last days. */
-    public void markValid(int fromRow, int toRow, int column) {
-        String left = SheetNames.cell(fromRow, column) + "-" + day.get();
-        when(fromRow, toRow, column, left + "<0", Look.WARNING);
-        when(fromRow, toRow, column, left + ">=0," + left + "<=" + soon, Look.NOTICE);
-    }
-
-    /** A word takes no mark. */
-    private void when(int fromRow, int toRow, int column, String holds, Look look) {
-        String formula = "IF(ISNUMBER(" + SheetNames.cell(fromRow, column) + "),AND(" + holds + "),FALSE)";
-        sheet.highlight(fromRow, column, toRow, column, new ResultSheet.Holds(formula), look);
     }
 }
