@@ -182,15 +182,15 @@ final class OfferMessages {
                 + validUntil + ", so it is not used. Correct one of the two days.";
     }
 
-    static String announced(LocalDate quoted, LocalDate costingDate) {
+    static String announced(@Nullable LocalDate quoted, LocalDate costingDate) {
         return comes(quoted, costingDate) + "; costs do not use it yet.";
     }
 
-    static String announced(LocalDate quoted, LocalDate costingDate, String before) {
+    static String announced(@Nullable LocalDate quoted, LocalDate costingDate, String before) {
         return comes(quoted, costingDate) + "; costs use the quote in " + before + ".";
     }
 
-    private static String comes(LocalDate quoted, LocalDate costingDate) {
+    private static String comes(@Nullable LocalDate quoted, LocalDate costingDate) {
         return "This price is quoted on " + quoted + ", after the costing date " + costingDate
                 + ". Orders from that day on are planned at this price";
     }
