@@ -26,7 +26,7 @@ final class Commands {
     }
 
     /** Adds the one command that was typed, or all if none was. */
-    static void addTo(CommandSpec whole, Words words) {
+    static void addTo(CommandSpec whole, TypedWords words) {
         String command = words.command();
         for (String name : command == null ? NAMES : List.of(command)) {
             whole.addSubcommand(

@@ -42,7 +42,7 @@ public final class Perkilo extends Command {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        Words words = Words.of(arguments);
+        TypedWords words = TypedWords.of(arguments);
         String wrong = words.wrong();
         if (wrong != null) {
             err.println(wrong);

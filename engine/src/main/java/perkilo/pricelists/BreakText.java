@@ -48,7 +48,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        String tidy = Words.tidy(text).replaceAll("[–—−‐‑]", "-").strip();
+        String tidy = ListWords.tidy(text).replaceAll("[–—−‐‑]", "-").strip();
         Matcher range = RANGE.matcher(tidy);
         if (range.matches()) {
             String unit = range.group(4) == null ? range.group(2) : range.group(4);
@@ -79,7 +79,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
         if (words.isEmpty()) {
             return Optional.of(new BreakText(number, null, false, kind));
         }
-        if (Words.is("container", words)) {
+        if (ListWords.is("container", words)) {
             return Optional.of(new BreakText(number, null, true, kind));
         }
         return Quantity.unit(words).map(unit -> new BreakText(number, unit, false, kind));

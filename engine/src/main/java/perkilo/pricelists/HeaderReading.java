@@ -84,7 +84,7 @@ record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choic
         for (int end = words.length; end > 0; end--) {
             String first = String.join(" ", List.of(words).subList(0, end));
             String rest = String.join(" ", List.of(words).subList(end, words.length));
-            String kind = isWord(words[end - 1]) ? Words.header(first).orElse("") : "";
+            String kind = isWord(words[end - 1]) ? ListWords.header(first).orElse("") : "";
             Optional<HeaderReading> reading =
                     kind.isEmpty() ? Optional.empty() : ofKind(kind, rest, inside, insideBreak);
             if (reading.isPresent()) {

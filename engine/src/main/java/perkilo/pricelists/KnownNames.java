@@ -13,12 +13,12 @@ import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
 import perkilo.names.Spelling;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.FormulaSheet;
+import perkilo.schema.InputColumn;
 import perkilo.schema.MaterialsSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.SheetSchema;
@@ -50,7 +50,7 @@ final class KnownNames {
                 ComponentsSheet.SCHEMA,
                 OffersSheet.SCHEMA,
                 StockSheet.SCHEMA);
-        for (Table table : new TableFinder(schemas, new Findings()).find(grids)) {
+        for (FoundTable table : new TableFinder(schemas, new Findings()).find(grids)) {
             boolean ofList =
                     table.schema().equals(OffersSheet.SCHEMA) && !table.grid().ofBook();
             if (!ofList) {
@@ -61,10 +61,10 @@ final class KnownNames {
         return known;
     }
 
-    private void add(Table table) {
+    private void add(FoundTable table) {
         Integer cas = casColumn(table);
         for (TableRow row : table.rows(new Findings())) {
-            for (Column column : List.of(
+            for (InputColumn column : List.of(
                     MaterialsSheet.MATERIAL, FormulaSheet.MATERIAL, ComponentsSheet.COMPONENT, OffersSheet.ITEM)) {
                 if (table.has(column)) {
                     add(row.text(column));
@@ -80,10 +80,10 @@ final class KnownNames {
         }
     }
 
-    private static @Nullable Integer casColumn(Table table) {
+    private static @Nullable Integer casColumn(FoundTable table) {
         for (Map.Entry<Integer, Cell> header :
                 table.grid().row(table.headerRow()).entrySet()) {
-            if (Words.is("CAS number", header.getValue().text())) {
+            if (ListWords.is("CAS number", header.getValue().text())) {
                 return header.getKey();
             }
         }
@@ -106,7 +106,7 @@ final class KnownNames {
     }
 
     private void addSynonyms() {
-        for (List<String> row : Words.rows("synonyms.csv")) {
+        for (List<String> row : ListWords.rows("synonyms.csv")) {
             List<String> all = new ArrayList<>(List.of(row.get(0)));
             for (String synonym : row.get(1).split(";", -1)) {
                 all.add(synonym.strip());

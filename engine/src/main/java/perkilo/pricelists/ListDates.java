@@ -95,7 +95,7 @@ final class ListDates {
             return day(dotted.group(3), dotted.group(2), dotted.group(1));
         }
         String english = WORD.matcher(tidy)
-                .replaceAll(word -> MONTHS.getOrDefault(Words.key(word.group()), word.group()))
+                .replaceAll(word -> MONTHS.getOrDefault(ListWords.key(word.group()), word.group()))
                 .replaceAll("(?<=\\d)(?:\\.|er|st|nd|rd|th)(?=\\s)", "");
         DateText read = DateText.parse(english);
         if (read instanceof DateText.Parsed parsed) {

@@ -27,7 +27,7 @@ public record ListFolder(Path path) {
     static String stem(String supplier) {
         StringBuilder stem = new StringBuilder();
         for (String word : supplier.split("[^\\p{L}\\p{N}]+", -1)) {
-            String key = word.isEmpty() ? "" : Words.key(word);
+            String key = word.isEmpty() ? "" : ListWords.key(word);
             stem.append(stem.length() == 0 || key.isEmpty() ? "" : "-").append(key);
         }
         return stem.length() == 0 ? "supplier" : stem.toString();

@@ -147,7 +147,7 @@ final class ListRows {
         left += (int)
                 inColumns.stream().filter(column -> isNoPrice(at(row, column))).count();
         PackText pack = packText.isEmpty() ? pack(row) : packOfHeader(inColumns.get(0), packText);
-        String remark = remark(row, text -> Words.is("on request", text));
+        String remark = remark(row, text -> ListWords.is("on request", text));
         if (pack != null && !remark.isEmpty()) {
             doubted.add(item, shortened(remark), grid.origin(row, priced.get(0)));
         }
@@ -174,7 +174,7 @@ final class ListRows {
                 ? ownPack ? packIn(packCell(row), packUnit(row)) : null
                 : packIn(Cell.text(packText), null);
         String said = marked.map(column -> at(row, column).text()).orElse("the cell is blank");
-        String remark = remark(row, text -> Words.is("on request", text));
+        String remark = remark(row, text -> ListWords.is("on request", text));
         String why = remark.isEmpty() || remark.equals(said) ? said : said + ", " + remark;
         if (pack == null) {
             findings.warning(origin, ListMessages.withoutPriceAndPack(item, shortened(why)));
@@ -233,7 +233,7 @@ final class ListRows {
         boolean neither = hasPackColumn && !named && !packed && !breaks;
         return neither
                 || at(row).values().stream()
-                        .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && Words.is("total", cell.text()));
+                        .anyMatch(cell -> cell.kind() == Cell.Kind.TEXT && ListWords.is("total", cell.text()));
     }
 
     private String words(int row) {
@@ -259,7 +259,7 @@ final class ListRows {
 
     private static boolean isOnRequest(Cell cell) {
         return cell.kind() == Cell.Kind.TEXT
-                && (Words.is("on request", cell.text()) || Words.is("nothing said", cell.text()));
+                && (ListWords.is("on request", cell.text()) || ListWords.is("nothing said", cell.text()));
     }
 
     /** The item of a row: its own, that of a cell merged over several rows, or the one above if a person said so. */

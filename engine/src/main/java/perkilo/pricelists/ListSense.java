@@ -39,7 +39,7 @@ record ListSense(
             if (words.strip().equalsIgnoreCase("pack unit")) {
                 return Optional.of(PACK_UNIT);
             }
-            if (Words.is("container", words)) {
+            if (ListWords.is("container", words)) {
                 return Optional.of(PACKS);
             }
             return Quantity.unit(words).map(unit -> new Counted(false, unit));
@@ -155,8 +155,8 @@ record ListSense(
             }
             if (column != null) {
                 PriceNote header = columns.note(column);
-                if (Words.key(columns.layout().headers().getOrDefault(column, ""))
-                        .equals(Words.key(ours))) {
+                if (ListWords.key(columns.layout().headers().getOrDefault(column, ""))
+                        .equals(ListWords.key(ours))) {
                     return Counted.PACK_UNIT;
                 }
                 if (header.saysWhatFor()) {

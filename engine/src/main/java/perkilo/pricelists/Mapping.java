@@ -50,9 +50,9 @@ public record Mapping(
 
     /** What a column is used for, by its header; empty if the mapping does not say. */
     Optional<String> column(String header) {
-        String key = Words.key(header);
+        String key = ListWords.key(header);
         return columns.entrySet().stream()
-                .filter(column -> Words.key(column.getKey()).equals(key))
+                .filter(column -> ListWords.key(column.getKey()).equals(key))
                 .map(Map.Entry::getValue)
                 .filter(words -> words != null && !words.isBlank())
                 .findFirst();

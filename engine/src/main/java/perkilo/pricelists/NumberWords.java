@@ -19,7 +19,7 @@ record NumberWords(String digits, String words) {
 
     /** The parts of a text; empty if it holds no number, or is too long to be one. */
     static Optional<NumberWords> of(String text) {
-        String tidy = text.length() > 2 * LONGEST ? text : Words.tidy(text);
+        String tidy = text.length() > 2 * LONGEST ? text : ListWords.tidy(text);
         if (tidy.length() > LONGEST) {
             return Optional.empty();
         }

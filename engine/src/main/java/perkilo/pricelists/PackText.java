@@ -33,7 +33,7 @@ record PackText(Quantity content, int pieces) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        String tidy = HYPHEN.matcher(Words.tidy(text)).replaceAll(" ");
+        String tidy = HYPHEN.matcher(ListWords.tidy(text)).replaceAll(" ");
         String words = tidy.replaceAll("[()\\[\\],:;/]+(?=\\s|$)|(?<=^|\\s)[()\\[\\]]+|(?<=\\p{L})[)\\]]", " ")
                 .strip();
         Matcher times = TIMES.matcher(withoutContainers(words));
@@ -80,7 +80,7 @@ record PackText(Quantity content, int pieces) {
     private static String withoutContainers(String words) {
         StringBuilder kept = new StringBuilder();
         for (String word : words.split(" ", -1)) {
-            if (!Words.is("container", word) && !isLink(word)) {
+            if (!ListWords.is("container", word) && !isLink(word)) {
                 kept.append(kept.length() == 0 ? "" : " ").append(word);
             }
         }
@@ -90,7 +90,7 @@ record PackText(Quantity content, int pieces) {
     /** Whether words do not say what a pack holds: its kind, or a preposition. */
     private static boolean isFiller(String words) {
         for (String word : words.strip().split("[ .]+", -1)) {
-            if (!word.isEmpty() && !Words.is("container", word) && !isLink(word)) {
+            if (!word.isEmpty() && !ListWords.is("container", word) && !isLink(word)) {
                 return false;
             }
         }

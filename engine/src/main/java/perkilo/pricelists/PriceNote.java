@@ -35,7 +35,7 @@ record PriceNote(
 
     /** What words say; empty if they are not understood. */
     static Optional<PriceNote> of(String words) {
-        String text = MARKS.matcher(Words.tidy(words)).replaceAll(" ").strip();
+        String text = MARKS.matcher(ListWords.tidy(words)).replaceAll(" ").strip();
         if (isRemark(text)) {
             return Optional.of(NONE);
         }
@@ -73,7 +73,7 @@ record PriceNote(
     }
 
     private static Optional<PriceNote> plainBasis(String text) {
-        if (Words.is("container", text)) {
+        if (ListWords.is("container", text)) {
             return Optional.of(new PriceNote(null, null, true, null));
         }
         Optional<Quantity> unit = Quantity.unit(text);
@@ -93,7 +93,7 @@ record PriceNote(
             return some.map(quantity -> new PriceNote(null, quantity, false, null));
         }
         int space = amount.group(2).indexOf(' ');
-        if (space > 0 && Words.is("container", amount.group(2).substring(space + 1))) {
+        if (space > 0 && ListWords.is("container", amount.group(2).substring(space + 1))) {
             return Quantity.unit(amount.group(2).substring(0, space))
                     .map(one -> new PriceNote(null, null, true, one.times(number)));
         }
@@ -124,12 +124,12 @@ record PriceNote(
 
     private static boolean isRemark(String words) {
         String text = words.strip();
-        if (text.isEmpty() || Words.is("remark", text)) {
+        if (text.isEmpty() || ListWords.is("remark", text)) {
             return true;
         }
         String[] each = text.toLowerCase(Locale.ROOT).split("[ ,.]+", -1);
         for (String word : each) {
-            if (!word.isEmpty() && !Words.is("remark", word)) {
+            if (!word.isEmpty() && !ListWords.is("remark", word)) {
                 return false;
             }
         }
@@ -150,7 +150,7 @@ record PriceNote(
 
     /** Whether words say what a price is for, and cannot mean anything else: {@code per lb}, {@code each}. */
     static boolean saysWhatFor(String words) {
-        String text = Words.tidy(words);
+        String text = ListWords.tidy(words);
         boolean sounds = PER.matcher(text).find()
                 || Quantity.unit(text).filter(unit -> unit.measure().isCount()).isPresent();
         return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();

@@ -22,10 +22,10 @@ record Quantity(BigDecimal amount, Measure measure) {
         if (measure.isPresent()) {
             return measure.map(found -> new Quantity(BigDecimal.ONE, found));
         }
-        if (Words.is("unit each", word)) {
+        if (ListWords.is("unit each", word)) {
             return Optional.of(new Quantity(BigDecimal.ONE, Measure.EACH));
         }
-        return Words.is("unit tonne", word) ? Optional.of(new Quantity(TONNE, Measure.KG)) : Optional.empty();
+        return ListWords.is("unit tonne", word) ? Optional.of(new Quantity(TONNE, Measure.KG)) : Optional.empty();
     }
 
     /** This quantity, multiplied. */

@@ -167,7 +167,7 @@ public final class TakeIn {
         Set<String> labelled = new LinkedHashSet<>();
         for (String line : titles(layouts)) {
             all.stream()
-                    .filter(name -> Words.key(line).contains(Words.key(name)))
+                    .filter(name -> ListWords.key(line).contains(ListWords.key(name)))
                     .forEach(inTitle::add);
             labelled(line).ifPresent(labelled::add);
         }
@@ -175,9 +175,9 @@ public final class TakeIn {
         if (titled.size() == 1) {
             return titled.iterator().next();
         }
-        String name = Words.key(String.valueOf(file.getFileName()));
+        String name = ListWords.key(String.valueOf(file.getFileName()));
         List<String> inName = all.stream()
-                .filter(supplier -> name.startsWith(Words.key(supplier)))
+                .filter(supplier -> name.startsWith(ListWords.key(supplier)))
                 .toList();
         return inName.size() == 1 ? inName.get(0) : null;
     }
@@ -220,19 +220,21 @@ public final class TakeIn {
     /** The name after a word for a supplier and a colon: {@code Fournisseur : Havre Chimie}. */
     private static Optional<String> labelled(String line) {
         int colon = line.indexOf(':');
-        boolean label = colon > 0 && Words.is("supplier", line.substring(0, colon));
+        boolean label = colon > 0 && ListWords.is("supplier", line.substring(0, colon));
         return Optional.of(line.substring(colon + 1).strip()).filter(name -> label && !name.isEmpty());
     }
 
     private Optional<String> known(String name) {
         return suppliers.stream()
-                .filter(other -> Words.key(other).equals(Words.key(name)))
+                .filter(other -> ListWords.key(other).equals(ListWords.key(name)))
                 .findFirst();
     }
 
     private static boolean isOfAnother(ListLine line, String supplier) {
         String named = line.listed().supplier();
-        return !named.isEmpty() && !named.equals(supplier) && !Words.key(named).equals(Words.key(supplier));
+        return !named.isEmpty()
+                && !named.equals(supplier)
+                && !ListWords.key(named).equals(ListWords.key(supplier));
     }
 
     /** The day of a list and the last day that it is valid. */

@@ -9,7 +9,7 @@ import perkilo.origin.Origin;
 import perkilo.reading.table.Amount;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.MaterialsSheet;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SuppliersSheet;
@@ -18,7 +18,7 @@ import perkilo.units.Measure;
 /** Amounts of money in a known currency; a sign beside them must agree with it. */
 final class Amounts {
 
-    private static final Set<Column> PER_KG =
+    private static final Set<InputColumn> PER_KG =
             Set.of(MaterialsSheet.HOUSE_PRICE, SuppliersSheet.FREIGHT_PER_KG, SettingsSheet.PROCESS_WATER);
 
     private Amounts() {}
@@ -29,7 +29,7 @@ final class Amounts {
      * @param expected the currency that it must be in; null if unknown, and then nothing is compared
      * @return null where the cell is blank or was reported
      */
-    static @Nullable Figure in(TableRow row, Column column, @Nullable CurrencyUnit expected) {
+    static @Nullable Figure in(TableRow row, InputColumn column, @Nullable CurrencyUnit expected) {
         Amount amount = row.amount(column);
         if (amount != null) {
             checkBasis(row, column, amount);
@@ -51,7 +51,7 @@ final class Amounts {
     }
 
     /** Reports an amount that is per another unit than its column asks for. */
-    private static void checkBasis(TableRow row, Column column, Amount amount) {
+    private static void checkBasis(TableRow row, InputColumn column, Amount amount) {
         boolean perKg = PER_KG.contains(column);
         boolean other = amount.measure()
                         .map(said -> perKg ? said != Measure.KG : !said.isCount() || !said.isBase())
@@ -68,7 +68,7 @@ final class Amounts {
     }
 
     /** An amount in a currency, or the default if the cell is blank. */
-    static Figure in(TableRow row, Column column, @Nullable CurrencyUnit expected, Figure byDefault) {
+    static Figure in(TableRow row, InputColumn column, @Nullable CurrencyUnit expected, Figure byDefault) {
         Figure figure = in(row, column, expected);
         return figure == null ? row.standIn(column, byDefault) : figure;
     }

@@ -10,7 +10,7 @@ import perkilo.model.Book;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.Schemas;
 import perkilo.xlsx.grid.Grid;
@@ -49,7 +49,7 @@ public final class BookReader {
         List<Grid> grids = new ArrayList<>(book.sheets());
         grids.addAll(shared.grids());
         findings.addAll(book.findings());
-        List<Table> tables = new ArrayList<>(new TableFinder(Schemas.ALL, findings).find(book.sheets()));
+        List<FoundTable> tables = new ArrayList<>(new TableFinder(Schemas.ALL, findings).find(book.sheets()));
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");

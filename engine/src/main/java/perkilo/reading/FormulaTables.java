@@ -17,7 +17,7 @@ import perkilo.model.Formula;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.FormulaSheet;
 
@@ -51,7 +51,7 @@ final class FormulaTables {
     /** All formulas, by {@link Names#key}. */
     Map<String, Formula> read(Tables tables) {
         NamedThings<Formula> formulas = new NamedThings<>("formula", findings);
-        for (Table table : tables.of(FormulaSheet.SCHEMA)) {
+        for (FoundTable table : tables.of(FormulaSheet.SCHEMA)) {
             for (Map.Entry<String, List<TableRow>> part : parts(table).entrySet()) {
                 Formula formula = formula(part.getKey(), table, part.getValue());
                 if (!formula.lines().isEmpty()) {
@@ -64,7 +64,7 @@ final class FormulaTables {
     }
 
     /** The rows of each formula; a blank Formula cell continues the formula above. */
-    private Map<String, List<TableRow>> parts(Table table) {
+    private Map<String, List<TableRow>> parts(FoundTable table) {
         Map<String, List<TableRow>> parts = new LinkedHashMap<>();
         Map<String, String> names = new LinkedHashMap<>();
         String name = table.grid().title().strip();
@@ -78,7 +78,7 @@ final class FormulaTables {
         return parts;
     }
 
-    private Formula formula(String name, Table table, List<TableRow> rows) {
+    private Formula formula(String name, FoundTable table, List<TableRow> rows) {
         List<Formula.Line> lines = new ArrayList<>();
         for (TableRow row : rows) {
             Formula.Line line = line(row);

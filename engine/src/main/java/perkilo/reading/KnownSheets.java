@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.OffersSheet;
@@ -42,19 +42,19 @@ public record KnownSheets(List<Grid> grids, Set<String> suppliers) {
         addSuppliers(new TableFinder(Schemas.ALL, new Findings()).find(grids), suppliers);
         for (Path file : PriceFiles.expand(folders)) {
             List<Grid> sheets = Grids.ofPriceFile(file).sheets();
-            List<Table> tables = new TableFinder(Schemas.OF_PRICE_LISTS, new Findings()).find(sheets);
+            List<FoundTable> tables = new TableFinder(Schemas.OF_PRICE_LISTS, new Findings()).find(sheets);
             addSuppliers(tables, suppliers);
             tables.stream()
                     .filter(table -> !table.schema().equals(OffersSheet.SCHEMA))
-                    .map(Table::grid)
+                    .map(FoundTable::grid)
                     .distinct()
                     .forEach(grids::add);
         }
         return new KnownSheets(grids, suppliers);
     }
 
-    private static void addSuppliers(List<Table> tables, Set<String> suppliers) {
-        for (Table table : tables) {
+    private static void addSuppliers(List<FoundTable> tables, Set<String> suppliers) {
+        for (FoundTable table : tables) {
             if (table.has(SuppliersSheet.SUPPLIER)) {
                 for (TableRow row : table.rows(new Findings())) {
                     suppliers.add(row.text(SuppliersSheet.SUPPLIER));

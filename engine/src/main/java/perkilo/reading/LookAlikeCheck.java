@@ -7,8 +7,8 @@ import perkilo.names.Spelling;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
 import perkilo.schema.FormulaSheet;
+import perkilo.schema.InputColumn;
 import perkilo.schema.MaterialsSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
@@ -51,12 +51,12 @@ final class LookAlikeCheck {
         look(ProductsSheet.SCHEMA, ProductsSheet.PRODUCT, "product");
     }
 
-    private boolean anySuspicious(SheetSchema schema, Column column) {
+    private boolean anySuspicious(SheetSchema schema, InputColumn column) {
         return tables.stream(schema, new Findings())
                 .anyMatch(row -> Spelling.mayLookLikeAnother(row.cell(column).text()));
     }
 
-    private void look(SheetSchema schema, Column column, String kind) {
+    private void look(SheetSchema schema, InputColumn column, String kind) {
         for (TableRow row : tables.rows(schema, new Findings())) {
             String name = row.text(column);
             String key = Names.key(name);

@@ -11,7 +11,7 @@ import perkilo.model.Traits;
 import perkilo.origin.Figure;
 import perkilo.reading.table.NumberText;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.MaterialsSheet;
 
 /** Reads the facts of a material. */
@@ -42,7 +42,7 @@ final class MaterialRow {
     private static Traits traits(TableRow row) {
         Traits.Builder facts = Traits.builder();
         for (Fact fact : Fact.values()) {
-            Column column = MaterialsSheet.column(fact);
+            InputColumn column = MaterialsSheet.column(fact);
             switch (fact.kind()) {
                 case NUMBER, PERCENT -> facts.figure(fact, row.figure(column));
                 case WORD -> facts.word(fact, row.text(column));
@@ -59,8 +59,8 @@ final class MaterialRow {
     private static void compare(TableRow row, Traits traits, Fact lowest, Fact highest) {
         Figure low = traits.figure(lowest);
         Figure high = traits.figure(highest);
-        Column lowColumn = MaterialsSheet.column(lowest);
-        Column highColumn = MaterialsSheet.column(highest);
+        InputColumn lowColumn = MaterialsSheet.column(lowest);
+        InputColumn highColumn = MaterialsSheet.column(highest);
         if (low != null && high != null && low.value().compareTo(high.value()) > 0) {
             row.findings()
                     .error(
@@ -72,7 +72,7 @@ final class MaterialRow {
         }
     }
 
-    private static List<Traits.Allergen> shares(TableRow row, Column column) {
+    private static List<Traits.Allergen> shares(TableRow row, InputColumn column) {
         List<Traits.Allergen> allergens = new ArrayList<>();
         for (String word : row.list(column)) {
             Matcher matcher = NAME_AND_SHARE.matcher(word);

@@ -19,9 +19,9 @@ import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.BatchesSheet;
-import perkilo.schema.Column;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.FormulaSheet;
+import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
@@ -95,7 +95,7 @@ final class NameCheck {
         formulas(BatchesSheet.SCHEMA, BatchesSheet.FORMULA);
     }
 
-    private void formulas(SheetSchema schema, Column column) {
+    private void formulas(SheetSchema schema, InputColumn column) {
         for (TableRow row : tables.rows(schema, new Findings())) {
             checkFormula(row.text(column), row.origin(column));
         }
@@ -179,7 +179,7 @@ final class NameCheck {
     }
 
     /** The words in one column of all tables of one kind. */
-    private List<String> names(SheetSchema schema, Column column) {
+    private List<String> names(SheetSchema schema, InputColumn column) {
         return tables.stream(schema, new Findings())
                 .map(row -> row.text(column))
                 .toList();

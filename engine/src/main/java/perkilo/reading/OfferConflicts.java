@@ -6,7 +6,7 @@ import perkilo.offers.JoinedOffer;
 import perkilo.offers.Offer;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 
 /** Reports rows of one offer that do not agree, with their cells. */
@@ -32,7 +32,7 @@ final class OfferConflicts {
 
     private static void report(Conflict<OfferRow> conflict, Findings findings) {
         if (conflict instanceof Conflict.Differs<OfferRow> differs) {
-            Column column = column(differs.field());
+            InputColumn column = column(differs.field());
             findings.error(
                     differs.row().row().origin(column), OfferMessages.differs(column.header(), where(differs.other())));
         } else if (conflict instanceof Conflict.SamePrice<OfferRow> same) {
@@ -53,7 +53,7 @@ final class OfferConflicts {
         }
     }
 
-    private static Column column(Conflict.Field field) {
+    private static InputColumn column(Conflict.Field field) {
         return switch (field) {
             case CURRENCY -> OffersSheet.CURRENCY_OF_PRICE;
             case MINIMUM_ORDER -> OffersSheet.MINIMUM_ORDER;

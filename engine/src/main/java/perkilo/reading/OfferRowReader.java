@@ -52,10 +52,10 @@ final class OfferRowReader {
 
     private void withoutPrice(TableRow row) {
         Amount size = row.amount(PACK_SIZE);
-        Measure unit = Quantities.unit(row, PACK_UNIT, PACK_SIZE, size);
+        Measure unit = QuantityCells.unit(row, PACK_UNIT, PACK_SIZE, size);
         LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
         if (size != null && unit != null && quotedOn != null) {
-            BigDecimal holds = Quantities.in(row, PACK_UNIT, size, unit).value();
+            BigDecimal holds = QuantityCells.in(row, PACK_UNIT, size, unit).value();
             unpriced.add(new Unpriced(
                     PackOffered.of(row.text(SUPPLIER), row.text(ITEM), holds, unit), quotedOn, row.origin()));
         }
@@ -70,11 +70,11 @@ final class OfferRowReader {
         boolean complete = row.require(PACK_SIZE, PRICE);
         Amount size = row.amount(PACK_SIZE);
         Amount price = row.amount(PRICE);
-        Measure unit = Quantities.unit(row, PACK_UNIT, PACK_SIZE, size);
+        Measure unit = QuantityCells.unit(row, PACK_UNIT, PACK_SIZE, size);
         Priced per = unit == null || size == null || price == null ? null : priced(row, price, size, unit);
         CurrencyUnit currency = price == null ? null : currencies.of(row, price);
-        Figure from = Quantities.in(row, FROM_QUANTITY, unit);
-        Figure minimum = Quantities.in(row, MINIMUM_ORDER, unit);
+        Figure from = QuantityCells.in(row, FROM_QUANTITY, unit);
+        Figure minimum = QuantityCells.in(row, MINIMUM_ORDER, unit);
         Figure multiple = row.figure(OffersSheet.ORDER_MULTIPLE);
         Figure duty = row.figure(OffersSheet.DUTY);
         LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
@@ -90,7 +90,7 @@ final class OfferRowReader {
                 new Offer(
                         supplier(row.text(SUPPLIER)),
                         row.text(ITEM),
-                        Quantities.in(row, PACK_UNIT, size, unit),
+                        QuantityCells.in(row, PACK_UNIT, size, unit),
                         unit,
                         List.of(new Offer.PriceBreak(from, each, per.measure(), origin)),
                         currency,

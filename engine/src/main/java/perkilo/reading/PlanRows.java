@@ -79,14 +79,14 @@ final class PlanRows {
         for (TableRow row : tables.rows(StockSheet.SCHEMA, findings)) {
             row.require(StockSheet.QUANTITY_OF);
             Amount quantity = row.amount(StockSheet.QUANTITY_OF);
-            Measure unit = Quantities.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
+            Measure unit = QuantityCells.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
             Day expires = row.day(StockSheet.EXPIRES);
             Day expected = row.day(StockSheet.EXPECTED);
             requireDayOfGoodsOnOrder(row);
             if (quantity != null && unit != null) {
                 stock.add(new StockLot(
                         row.text(StockSheet.ITEM),
-                        Quantities.in(row, StockSheet.UNIT_OF, quantity, unit),
+                        QuantityCells.in(row, StockSheet.UNIT_OF, quantity, unit),
                         unit,
                         expires,
                         expected,

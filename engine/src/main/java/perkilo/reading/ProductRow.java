@@ -31,7 +31,7 @@ final class ProductRow {
     static Optional<Product> read(TableRow row, List<Product.Component> components, CurrencyUnit home) {
         boolean complete = row.require(FORMULA, FILL);
         Amount fill = row.amount(FILL);
-        Measure unit = Quantities.unit(row, FILL_UNIT, FILL, fill);
+        Measure unit = QuantityCells.unit(row, FILL_UNIT, FILL, fill);
         Figure density = row.figure(DENSITY);
         if (unit != null) {
             checkUnit(row, unit);
@@ -39,7 +39,7 @@ final class ProductRow {
         SuspectedFractions.warn(row);
         Product product = fill == null || unit == null
                 ? null
-                : product(row, Quantities.in(row, FILL_UNIT, fill, unit), unit, density, components, home);
+                : product(row, QuantityCells.in(row, FILL_UNIT, fill, unit), unit, density, components, home);
         return complete ? Optional.ofNullable(product) : Optional.empty();
     }
 
@@ -67,7 +67,7 @@ final class ProductRow {
                         unit,
                         density,
                         row.figure(ProductsSheet.OVERFILL),
-                        Quantities.in(row, ProductsSheet.FILLER_SD, unit),
+                        QuantityCells.in(row, ProductsSheet.FILLER_SD, unit),
                         row.figure(ProductsSheet.FILL_LOSS, Figure.ZERO)),
                 new Product.FillingWork(
                         row.figure(ProductsSheet.SET_UP_HOURS, Figure.ZERO),

@@ -9,7 +9,7 @@ import perkilo.offers.JoinedOffer;
 import perkilo.offers.Offer;
 import perkilo.origin.Reading;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.Schemas;
@@ -29,7 +29,7 @@ public final class QuoteReader {
     public Reading<List<Offer>> read(@Nullable Path book, List<Path> priceFiles) throws IOException {
         Findings findings = new Findings();
         List<Grid> grids = new ArrayList<>();
-        List<Table> tables = new ArrayList<>();
+        List<FoundTable> tables = new ArrayList<>();
         if (book != null) {
             Grids read = Grids.ofBook(book);
             grids.addAll(read.sheets());

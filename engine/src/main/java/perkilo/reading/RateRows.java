@@ -17,7 +17,7 @@ import perkilo.reading.table.CellMessages;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.RatesSheet;
 import perkilo.units.DatedRate;
 
@@ -70,7 +70,7 @@ final class RateRows {
                 : new DatedRate(from, to, rate, date, row.text(RatesSheet.SOURCE));
     }
 
-    private @Nullable CurrencyUnit currency(TableRow row, Column column) {
+    private @Nullable CurrencyUnit currency(TableRow row, InputColumn column) {
         CurrencySign sign = row.currency(column);
         if (sign != null && !sign.isClear()) {
             findings.error(

@@ -8,7 +8,7 @@ import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 import perkilo.origin.Reading;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.RatesSheet;
 import perkilo.units.DatedRate;
@@ -49,7 +49,7 @@ public final class RatesReader {
         if (!wide.isEmpty()) {
             return new Reading<>(wide, findings.list());
         }
-        List<Table> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(grids.sheets());
+        List<FoundTable> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(grids.sheets());
         if (tables.isEmpty()) {
             throw new UnreadableFileException(RateTableMessages.noRates(file));
         }

@@ -21,7 +21,7 @@ import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableMessages;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.SettingsSheet;
 
 /** Reads the settings: one per row, by name. */
@@ -31,7 +31,7 @@ final class SettingRows {
 
     private final ColumnNames names = new ColumnNames(SettingsSheet.SETTINGS);
     private final Findings findings;
-    private final Map<Column, TableRow> rows = new LinkedHashMap<>();
+    private final Map<InputColumn, TableRow> rows = new LinkedHashMap<>();
 
     SettingRows(Tables tables, Findings findings) {
         this.findings = findings;
@@ -66,7 +66,7 @@ final class SettingRows {
     private static String unknown(String name) {
         return Spelling.nearest(
                         name,
-                        SettingsSheet.SETTINGS.stream().map(Column::header).toList())
+                        SettingsSheet.SETTINGS.stream().map(InputColumn::header).toList())
                 .map(nearest -> SettingMessages.unknown(name, nearest))
                 .orElseGet(() -> SettingMessages.unknown(name));
     }
@@ -102,7 +102,7 @@ final class SettingRows {
     }
 
     /** The cell of a setting; empty if it is not set. */
-    Optional<Origin> origin(Column setting) {
+    Optional<Origin> origin(InputColumn setting) {
         return Optional.ofNullable(rows.get(setting)).map(row -> row.origin(setting));
     }
 
@@ -124,17 +124,17 @@ final class SettingRows {
                 limit(SettingsSheet.CASH_TOTAL, home));
     }
 
-    private Figure figure(Column setting, Figure byDefault) {
+    private Figure figure(InputColumn setting, Figure byDefault) {
         TableRow row = rows.get(setting);
         return row == null ? byDefault : row.figure(setting, byDefault);
     }
 
-    private Figure money(Column setting, CurrencyUnit home, Figure byDefault) {
+    private Figure money(InputColumn setting, CurrencyUnit home, Figure byDefault) {
         TableRow row = rows.get(setting);
         return row == null ? byDefault : Amounts.in(row, setting, home, byDefault);
     }
 
-    private @Nullable Figure limit(Column setting, CurrencyUnit home) {
+    private @Nullable Figure limit(InputColumn setting, CurrencyUnit home) {
         TableRow row = rows.get(setting);
         return row == null ? null : Amounts.in(row, setting, home);
     }

@@ -6,7 +6,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import perkilo.origin.Counted;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.DemandSheet;
 import perkilo.schema.RunsSheet;
@@ -41,12 +41,12 @@ final class SeveralSheets {
     }
 
     private List<ReadTable> readTables(SheetSchema schema) {
-        List<Table> all = tables.of(schema);
+        List<FoundTable> all = tables.of(schema);
         if (all.size() < 2) {
             return List.of();
         }
         List<ReadTable> read = new ArrayList<>();
-        for (Table table : all) {
+        for (FoundTable table : all) {
             List<TableRow> rows = table.rows(new Findings());
             if (!rows.isEmpty()) {
                 read.add(new ReadTable(table, rows));
@@ -68,7 +68,7 @@ final class SeveralSheets {
         findings.warning(read.get(1).table().header(), message.apply(places));
     }
 
-    private record ReadTable(Table table, List<TableRow> rows) {
+    private record ReadTable(FoundTable table, List<TableRow> rows) {
 
         boolean all(Predicate<TableRow> rule) {
             return rows.stream().allMatch(rule);

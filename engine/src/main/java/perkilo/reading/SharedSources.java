@@ -9,7 +9,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.Schemas;
 import perkilo.units.DatedRate;
@@ -20,7 +20,7 @@ import perkilo.xlsx.grid.Grids;
 public final class SharedSources {
 
     private final List<Grid> grids = new ArrayList<>();
-    private final List<Table> tables = new ArrayList<>();
+    private final List<FoundTable> tables = new ArrayList<>();
     private final List<DatedRate> rates = new ArrayList<>();
     private final Findings findings = new Findings();
 
@@ -56,7 +56,7 @@ public final class SharedSources {
         Grids prices = Grids.ofPriceFile(file);
         grids.addAll(prices.sheets());
         findings.addAll(prices.findings());
-        List<Table> found = new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(prices.sheets());
+        List<FoundTable> found = new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(prices.sheets());
         tables.addAll(found);
         if (found.isEmpty() && named) {
             findings.error(origin, OfferMessages.noPriceList());
@@ -69,7 +69,7 @@ public final class SharedSources {
         return grids;
     }
 
-    List<Table> tables() {
+    List<FoundTable> tables() {
         return tables;
     }
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.SettingsSheet;
@@ -27,14 +27,14 @@ final class SuspectedFractions {
      * is 0.1 %: fillers are not set finer and banks are not cheaper, and the usual rates typed as fractions are all
      * below it, because 0.1 as a fraction is 10 %.
      */
-    private static final Map<Column, BigDecimal> BELOW = below();
+    private static final Map<InputColumn, BigDecimal> BELOW = below();
 
     private SuspectedFractions() {}
 
-    private static Map<Column, BigDecimal> below() {
-        Map<Column, BigDecimal> below = new HashMap<>();
+    private static Map<InputColumn, BigDecimal> below() {
+        Map<InputColumn, BigDecimal> below = new HashMap<>();
         BigDecimal tenth = new BigDecimal("0.1");
-        for (Column whole : new Column[] {
+        for (InputColumn whole : new InputColumn[] {
             ProductsSheet.TARGET_MARGIN,
             ProductsSheet.RETAILER_MARGIN,
             ProductsSheet.VAT,
@@ -54,7 +54,7 @@ final class SuspectedFractions {
 
     /** Warns of each suspicious rate of a row. */
     static void warn(TableRow row) {
-        for (Column column : row.table().columns().keySet()) {
+        for (InputColumn column : row.table().columns().keySet()) {
             if (BELOW.containsKey(column)) {
                 in(row, column, row.figure(column))
                         .ifPresent(text -> row.findings().warning(row.origin(column), text));
@@ -67,7 +67,7 @@ final class SuspectedFractions {
      *
      * @param rate as it was read; null where it is blank or was reported
      */
-    static Optional<String> in(TableRow row, Column column, @Nullable Figure rate) {
+    static Optional<String> in(TableRow row, InputColumn column, @Nullable Figure rate) {
         BigDecimal limit = BELOW.get(column);
         if (rate == null || limit == null || !row.isBareNumber(column)) {
             return Optional.empty();

@@ -3,7 +3,7 @@ package perkilo.reading;
 import java.util.List;
 import java.util.stream.Stream;
 import perkilo.reading.table.Findings;
-import perkilo.reading.table.Table;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.SheetSchema;
 
@@ -12,14 +12,14 @@ import perkilo.schema.SheetSchema;
  *
  * @param all in the order of the files and their sheets
  */
-record Tables(List<Table> all) {
+record Tables(List<FoundTable> all) {
 
     Tables {
         all = List.copyOf(all);
     }
 
     /** The tables of one kind. */
-    List<Table> of(SheetSchema schema) {
+    List<FoundTable> of(SheetSchema schema) {
         return all.stream().filter(table -> table.schema().equals(schema)).toList();
     }
 

@@ -9,20 +9,20 @@ import java.util.List;
 /** The Components sheet: the packaging of each product. */
 public final class ComponentsSheet {
 
-    public static final Column PRODUCT = ProductsSheet.PRODUCT;
+    public static final InputColumn PRODUCT = ProductsSheet.PRODUCT;
 
-    public static final Column COMPONENT = Column.of(
+    public static final InputColumn COMPONENT = InputColumn.of(
                     "Component", TEXT, "jar, lid, label, carton …", "Jar 50 mL amber glass")
             .also("Packaging", "Packaging component", "Component name", "Part", "Item", "Pack component")
             .needed();
 
-    public static final Column PER_UNIT = Column.of(
+    public static final InputColumn PER_UNIT = InputColumn.of(
                     "Units per product", NUMBER, "pieces for one unit; 0.05 for a case of 20", "1")
             .also("Per unit", "Per product", "Pieces per unit", "Qty per unit", "Quantity per unit", "Quantity", "Qty")
             .limited(Limits.ABOVE_ZERO)
             .orElse("1");
 
-    public static final Column LOSS = Column.of("Loss %", PERCENT, "pieces spoiled on the line", "1.5")
+    public static final InputColumn LOSS = InputColumn.of("Loss %", PERCENT, "pieces spoiled on the line", "1.5")
             .also("Loss", "Scrap %", "Waste %", "Spoilage %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");

@@ -9,16 +9,17 @@ import java.util.List;
 /** The Demand sheet: which products are wanted, and by when. */
 public final class DemandSheet {
 
-    public static final Column PRODUCT = Column.of("Product", TEXT, "the product that is wanted", "Body lotion")
+    public static final InputColumn PRODUCT = InputColumn.of(
+                    "Product", TEXT, "the product that is wanted", "Body lotion")
             .also("Product name", "SKU", "Finished product")
             .needed();
 
-    public static final Column UNITS = Column.of("Units", WHOLE, "how many", "900")
+    public static final InputColumn UNITS = InputColumn.of("Units", WHOLE, "how many", "900")
             .also("Quantity", "Qty", "Pieces", "Demand", "Forecast", "Number of units")
             .limited(Limits.ONE_OR_MORE)
             .needed();
 
-    public static final Column NEEDED_BY = Column.of(
+    public static final InputColumn NEEDED_BY = InputColumn.of(
                     "Needed by", DATE, "the run is made in this day's month", "2027-01-29")
             .also("Need by", "Due date", "Due", "Date needed", "Required by", "Delivery date", "Date", "Month")
             .needed();

@@ -9,15 +9,15 @@ import java.util.List;
 /** A formula's sheet: a recipe in per cent by weight, of the materials as supplied. */
 public final class FormulaSheet {
 
-    public static final Column FORMULA = Column.of(
+    public static final InputColumn FORMULA = InputColumn.of(
                     "Formula", TEXT, "the formula's name, where one sheet holds several", "Body lotion")
             .also("Formula name", "Recipe", "Formulation")
             .orElse("the sheet's name");
 
-    public static final Column PHASE = Column.of("Phase", TEXT, "the phase that the material goes into", "A")
+    public static final InputColumn PHASE = InputColumn.of("Phase", TEXT, "the phase that the material goes into", "A")
             .also("Ph", "Part");
 
-    public static final Column MATERIAL = Column.of(
+    public static final InputColumn MATERIAL = InputColumn.of(
                     "Material", TEXT, "as offers and the Materials sheet name it", "Glycerin")
             .also(
                     "Raw material",
@@ -30,7 +30,7 @@ public final class FormulaSheet {
                     "Component")
             .needed();
 
-    public static final Column LEVEL_OF = Column.of(
+    public static final InputColumn LEVEL_OF = InputColumn.of(
                     "% w/w", LEVEL, "of the material as supplied; q.s. for the one that takes the balance", "4")
             .also(
                     "%",
@@ -58,7 +58,7 @@ public final class FormulaSheet {
             .limited(Limits.UP_TO_HUNDRED)
             .needed();
 
-    public static final Column PHASE_TEMPERATURE = Column.of(
+    public static final InputColumn PHASE_TEMPERATURE = InputColumn.of(
                     "Phase °C", NUMBER, "the temperature that the phase is made at", "75")
             .in("°C")
             .also("Phase temperature", "Temperature", "Temp", "Phase temp", "Process temperature")

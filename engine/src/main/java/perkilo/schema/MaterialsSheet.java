@@ -16,43 +16,44 @@ import perkilo.model.Fact;
 /** What is known of the raw materials: what every run needs, and the {@linkplain Fact facts}. */
 public final class MaterialsSheet {
 
-    public static final Column MATERIAL = Column.of(
+    public static final InputColumn MATERIAL = InputColumn.of(
                     "Material", TEXT, "the name that formulas and offers use", "Glycerin")
             .also("Raw material", "Ingredient", "Trade name", "Material name", "Raw material name", "Ingredient name")
             .needed();
 
-    public static final Column INCI = Column.of("INCI name", TEXT, "its name in the ingredient list", "Glycerin")
+    public static final InputColumn INCI = InputColumn.of(
+                    "INCI name", TEXT, "its name in the ingredient list", "Glycerin")
             .also("INCI", "INCI nomenclature", "INCI designation");
 
-    public static final Column FUNCTIONS = Column.of(
+    public static final InputColumn FUNCTIONS = InputColumn.of(
                     "Functions", LIST, "what it does, in the words of the EU glossary", "humectant; solvent")
             .also("Function", "Role", "Cosmetic function");
 
-    public static final Column DENSITY = Column.of(
+    public static final InputColumn DENSITY = InputColumn.of(
                     "Density g/mL", NUMBER, "needed where it is sold by the litre or gallon", "1.26")
             .in("g/mL")
             .also("Density", "Specific gravity", "Relative density", "SG")
             .limited(Limits.ABOVE_ZERO);
 
-    public static final Column HOUSE_PRICE = Column.of(
+    public static final InputColumn HOUSE_PRICE = InputColumn.of(
                     "House price",
                     MONEY,
                     "one kilogram made in the house, in home currency; such a material is never ordered",
                     "0.02")
             .also("House price per kg", "In-house price", "Own price per kg", "Internal price per kg");
 
-    public static final Column HANDLING_LOSS = Column.of(
+    public static final InputColumn HANDLING_LOSS = InputColumn.of(
                     "Handling loss %", PERCENT, "what sticks to drums and scoops, of what is weighed", "1")
             .also("Handling loss", "Weighing loss %", "Material loss %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
 
-    public static final Column SHELF_LIFE = Column.of("Shelf life months", NUMBER, "from arrival", "24")
+    public static final InputColumn SHELF_LIFE = InputColumn.of("Shelf life months", NUMBER, "from arrival", "24")
             .in("months")
             .also("Shelf life", "Shelf-life")
             .limited(Limits.ABOVE_ZERO);
 
-    private static final Map<Fact, Column> FACTS = facts();
+    private static final Map<Fact, InputColumn> FACTS = facts();
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Materials",
@@ -71,28 +72,28 @@ public final class MaterialsSheet {
     private MaterialsSheet() {}
 
     /** The column of a fact. */
-    public static Column column(Fact fact) {
+    public static InputColumn column(Fact fact) {
         return Objects.requireNonNull(FACTS.get(fact));
     }
 
     /** What every run needs of a material, and then the facts that it is compared with others by. */
-    private static List<Column> columns() {
-        List<Column> columns =
+    private static List<InputColumn> columns() {
+        List<InputColumn> columns =
                 new ArrayList<>(List.of(MATERIAL, INCI, FUNCTIONS, DENSITY, HOUSE_PRICE, HANDLING_LOSS, SHELF_LIFE));
         columns.addAll(FACTS.values());
         return columns;
     }
 
-    private static Map<Fact, Column> facts() {
-        Map<Fact, Column> columns = new EnumMap<>(Fact.class);
+    private static Map<Fact, InputColumn> facts() {
+        Map<Fact, InputColumn> columns = new EnumMap<>(Fact.class);
         for (Fact fact : Fact.values()) {
             columns.put(fact, columnOf(fact));
         }
         return columns;
     }
 
-    private static Column columnOf(Fact fact) {
-        Column column = Column.of(fact.header(), kind(fact), fact.explanation(), fact.example())
+    private static InputColumn columnOf(Fact fact) {
+        InputColumn column = InputColumn.of(fact.header(), kind(fact), fact.explanation(), fact.example())
                 .also(fact.alsoHeaded().toArray(String[]::new));
         return fact.kind().isFigure()
                 ? column.in(fact.unit())

@@ -14,9 +14,9 @@ import java.util.List;
 /** The Offers sheet: suppliers' prices for materials and components, one row per price break. */
 public final class OffersSheet {
 
-    public static final Column SUPPLIER = SuppliersSheet.SUPPLIER;
+    public static final InputColumn SUPPLIER = SuppliersSheet.SUPPLIER;
 
-    public static final Column ITEM = Column.of(
+    public static final InputColumn ITEM = InputColumn.of(
                     "Item", TEXT, "the material or component, as the formula names it", "Glycerin")
             .also(
                     "Material",
@@ -30,7 +30,7 @@ public final class OffersSheet {
                     "Material name")
             .needed();
 
-    public static final Column PACK_SIZE = Column.of("Pack size", QUANTITY, "what one pack holds", "25")
+    public static final InputColumn PACK_SIZE = InputColumn.of("Pack size", QUANTITY, "what one pack holds", "25")
             .also(
                     "Pack",
                     "Package size",
@@ -43,12 +43,12 @@ public final class OffersSheet {
             .limited(Limits.ABOVE_ZERO)
             .needed();
 
-    public static final Column PACK_UNIT = Column.of(
+    public static final InputColumn PACK_UNIT = InputColumn.of(
                     "Pack unit", UNIT, "what the pack is measured in; each for pieces", "kg")
             .also("Unit", "UoM", "Unit of measure", "Pack UoM", "Units")
             .orElse("the unit in the header or beside the pack size");
 
-    public static final Column FROM_QUANTITY = Column.of(
+    public static final InputColumn FROM_QUANTITY = InputColumn.of(
                     "From quantity", QUANTITY, "the price holds from this quantity upwards, in the pack unit", "100")
             .also(
                     "From qty",
@@ -61,42 +61,44 @@ public final class OffersSheet {
                     "Scale")
             .orElse("from the first pack");
 
-    public static final Column PRICE = Column.of("Price", MONEY, "the price from that quantity upwards", "1.74")
+    public static final InputColumn PRICE = InputColumn.of(
+                    "Price", MONEY, "the price from that quantity upwards", "1.74")
             .also("Unit price", "Net price", "Cost", "Unit cost", "Offer price", "List price", "Amount")
             .alsoIn("pack", "Pack price", "Package price", "Drum price")
             .alsoIn("kg", "Kilo price", "Price per kilo")
             .needed();
 
-    public static final Column PRICE_PER = Column.of(
+    public static final InputColumn PRICE_PER = InputColumn.of(
                     "Price per", PRICE_UNIT, "what the price is for: pack, kg, g, lb, oz, L, each …", "kg")
             .also("Per", "Price unit", "Price basis", "Unit of price", "Price UoM")
             .orElse("the unit in the header or beside the price");
 
-    public static final Column CURRENCY_OF_PRICE = Column.of("Currency", CURRENCY, "what the price is in", "EUR")
+    public static final InputColumn CURRENCY_OF_PRICE = InputColumn.of(
+                    "Currency", CURRENCY, "what the price is in", "EUR")
             .also("Curr", "Ccy", "Price currency")
             .orElse("the sign beside the price, else the supplier's");
 
-    public static final Column MINIMUM_ORDER = Column.of(
+    public static final InputColumn MINIMUM_ORDER = InputColumn.of(
                     "Minimum order", QUANTITY, "the smallest quantity of the item in one order, in the pack unit", "25")
             .also("MOQ", "Min order", "Minimum order quantity", "Min order qty", "Minimum qty", "Minimum quantity")
             .orElse("one pack");
 
-    public static final Column ORDER_MULTIPLE = Column.of(
+    public static final InputColumn ORDER_MULTIPLE = InputColumn.of(
                     "Order multiple", WHOLE, "packs are sold in multiples of this", "2")
             .also("Multiple", "Order in multiples of", "Pack multiple", "Packs per order unit")
             .limited(Limits.ONE_OR_MORE)
             .orElse("1");
 
-    public static final Column DUTY = SuppliersSheet.DUTY.orElse("the supplier's");
+    public static final InputColumn DUTY = SuppliersSheet.DUTY.orElse("the supplier's");
 
-    public static final Column QUOTED_ON = Column.of(
+    public static final InputColumn QUOTED_ON = InputColumn.of(
                     "Quoted on",
                     DATE,
                     "the day of the quote; a newer one supersedes it, a coming day announces the price for orders from then on",
                     "2026-10-13")
             .also("Quote date", "Date quoted", "Date", "Price date", "Quoted", "Valid from", "Date of quote");
 
-    public static final Column VALID_UNTIL = Column.of(
+    public static final InputColumn VALID_UNTIL = InputColumn.of(
                     "Valid until", DATE, "the last day the price holds", "2027-03-31")
             .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
 

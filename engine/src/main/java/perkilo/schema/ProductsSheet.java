@@ -14,15 +14,15 @@ import java.util.List;
 /** The Products sheet: formulas filled into packaging. */
 public final class ProductsSheet {
 
-    public static final Column PRODUCT = Column.of("Product", TEXT, "the product's name", "Body lotion")
+    public static final InputColumn PRODUCT = InputColumn.of("Product", TEXT, "the product's name", "Body lotion")
             .also("Product name", "SKU", "Finished product")
             .needed();
 
-    public static final Column FORMULA = Column.of("Formula", TEXT, "what is filled", "Body lotion")
+    public static final InputColumn FORMULA = InputColumn.of("Formula", TEXT, "what is filled", "Body lotion")
             .also("Formula name", "Recipe", "Formulation", "Bulk")
             .needed();
 
-    public static final Column FILL = Column.of("Fill", QUANTITY, "the nominal fill of one unit", "200")
+    public static final InputColumn FILL = InputColumn.of("Fill", QUANTITY, "the nominal fill of one unit", "200")
             .also(
                     "Fill size",
                     "Fill quantity",
@@ -35,21 +35,22 @@ public final class ProductsSheet {
             .limited(Limits.ABOVE_ZERO)
             .needed();
 
-    public static final Column FILL_UNIT = Column.of("Fill unit", UNIT, "what the fill is measured in", "mL")
+    public static final InputColumn FILL_UNIT = InputColumn.of("Fill unit", UNIT, "what the fill is measured in", "mL")
             .also("Unit", "UoM", "Unit of fill")
             .orElse("the unit in the header or beside the fill");
 
-    public static final Column DENSITY = Column.of(
+    public static final InputColumn DENSITY = InputColumn.of(
                     "Density g/mL", NUMBER, "of the bulk; needed where the fill is a volume", "0.99")
             .in("g/mL")
             .also("Density", "Bulk density", "Specific gravity", "SG")
             .limited(Limits.ABOVE_ZERO);
 
-    public static final Column OVERFILL = Column.of("Overfill %", PERCENT, "filled on top of the nominal", "1.5")
+    public static final InputColumn OVERFILL = InputColumn.of(
+                    "Overfill %", PERCENT, "filled on top of the nominal", "1.5")
             .also("Overfill", "Giveaway %")
             .orElse("0");
 
-    public static final Column FILLER_SD = Column.of(
+    public static final InputColumn FILLER_SD = InputColumn.of(
                     "Filler SD",
                     QUANTITY,
                     "the filler's standard deviation in the unit of the fill; sets the fill by the average-quantity rules",
@@ -57,47 +58,48 @@ public final class ProductsSheet {
             .also("Filler standard deviation", "Filling SD", "SD of filler")
             .orElse("the overfill is used");
 
-    public static final Column FILL_LOSS = Column.of("Fill loss %", PERCENT, "bulk lost in filling", "1.5")
+    public static final InputColumn FILL_LOSS = InputColumn.of("Fill loss %", PERCENT, "bulk lost in filling", "1.5")
             .also("Fill loss", "Filling loss %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
 
-    public static final Column SET_UP_HOURS = Column.of("Filling set-up hours", NUMBER, "for each run", "2")
+    public static final InputColumn SET_UP_HOURS = InputColumn.of("Filling set-up hours", NUMBER, "for each run", "2")
             .in("hours")
             .also("Set-up hours", "Setup hours", "Filling set-up")
             .orElse("0");
 
-    public static final Column UNITS_PER_HOUR = Column.of("Units per hour", NUMBER, "what the line fills", "350")
+    public static final InputColumn UNITS_PER_HOUR = InputColumn.of(
+                    "Units per hour", NUMBER, "what the line fills", "350")
             .also("Filling speed", "Units/hour", "Units/h", "Line speed")
             .limited(Limits.ABOVE_ZERO)
             .orElse("filling time is not counted");
 
-    public static final Column FILLING_PEOPLE = Column.of("Filling people", NUMBER, "at the line", "2")
+    public static final InputColumn FILLING_PEOPLE = InputColumn.of("Filling people", NUMBER, "at the line", "2")
             .also("People", "Operators", "Filling operators", "Line staff")
             .orElse("1");
 
-    public static final Column TARGET_MARGIN = Column.of(
+    public static final InputColumn TARGET_MARGIN = InputColumn.of(
                     "Target margin %", PERCENT, "the brand's, of the wholesale price", "55")
             .also("Target margin", "Margin %", "Brand margin %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("no price ladder");
 
-    public static final Column RETAILER_MARGIN = Column.of(
+    public static final InputColumn RETAILER_MARGIN = InputColumn.of(
                     "Retailer margin %", PERCENT, "of the retail price without VAT", "45")
             .also("Retailer margin", "Retail margin %", "Trade margin %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
 
-    public static final Column VAT = Column.of("VAT %", PERCENT, "on the retail price", "19")
+    public static final InputColumn VAT = InputColumn.of("VAT %", PERCENT, "on the retail price", "19")
             .also("VAT", "GST %", "Sales tax %", "VAT rate %")
             .orElse("0");
 
-    public static final Column TARGET_RETAIL_PRICE = Column.of(
+    public static final InputColumn TARGET_RETAIL_PRICE = InputColumn.of(
                     "Target retail price", MONEY, "with VAT, in home currency", "29.90")
             .also("Retail price", "Target price", "RRP", "Shelf price")
             .limited(Limits.ABOVE_ZERO);
 
-    public static final Column ONE_OFF_COSTS = Column.of(
+    public static final InputColumn ONE_OFF_COSTS = InputColumn.of(
                     "One-off costs",
                     MONEY,
                     "stability, challenge test, safety assessment, notification, artwork",
@@ -105,20 +107,21 @@ public final class ProductsSheet {
             .also("One-off cost", "One-offs", "One off costs", "Development cost", "Launch cost")
             .orElse("0");
 
-    public static final Column SPREAD_OVER = Column.of(
+    public static final InputColumn SPREAD_OVER = InputColumn.of(
                     "Spread over units", WHOLE, "units that the one-off costs are spread over", "5000")
             .also("Spread over", "Spread one-offs over")
             .limited(Limits.ONE_OR_MORE)
             .orElse("the run itself");
 
-    public static final Column YEARLY_UNITS = Column.of("Yearly units", WHOLE, "sold in a year", "5000")
+    public static final InputColumn YEARLY_UNITS = InputColumn.of("Yearly units", WHOLE, "sold in a year", "5000")
             .also("Units per year", "Annual units", "Yearly volume", "Annual volume")
             .limited(Limits.ONE_OR_MORE);
 
-    public static final Column REQUIRED_TAGS = Column.of("Required tags", LIST, "what every material must be", "vegan")
+    public static final InputColumn REQUIRED_TAGS = InputColumn.of(
+                    "Required tags", LIST, "what every material must be", "vegan")
             .also("Must be", "Required claims");
 
-    public static final Column NATURAL_ORIGIN_TARGET = Column.of(
+    public static final InputColumn NATURAL_ORIGIN_TARGET = InputColumn.of(
                     "Natural origin target %", PERCENT, "by ISO 16128, for the formula", "95")
             .also("Natural origin target", "Natural origin %", "Natural target %")
             .limited(Limits.UP_TO_HUNDRED);

@@ -9,17 +9,19 @@ import java.util.List;
 /** The Runs sheet: what to cost, in units of a product or in bulk of a formula. */
 public final class RunsSheet {
 
-    public static final Column PRODUCT = Column.of("Product", TEXT, "the product that is made", "Body lotion")
+    public static final InputColumn PRODUCT = InputColumn.of("Product", TEXT, "the product that is made", "Body lotion")
             .also("Product name", "SKU", "Finished product");
 
-    public static final Column UNITS = Column.of("Units", WHOLE, "units made in one go", "1000")
+    public static final InputColumn UNITS = InputColumn.of("Units", WHOLE, "units made in one go", "1000")
             .also("Run size", "Run", "Quantity", "Qty", "Pieces", "Units per run", "Number of units")
             .limited(Limits.ONE_OR_MORE);
 
-    public static final Column FORMULA = Column.of("Formula", TEXT, "the formula whose bulk is made", "Body lotion")
+    public static final InputColumn FORMULA = InputColumn.of(
+                    "Formula", TEXT, "the formula whose bulk is made", "Body lotion")
             .also("Formula name", "Recipe", "Formulation");
 
-    public static final Column BATCH_KG = Column.of("Batch kg", NUMBER, "kilograms of bulk made in one go", "25")
+    public static final InputColumn BATCH_KG = InputColumn.of(
+                    "Batch kg", NUMBER, "kilograms of bulk made in one go", "25")
             .in("kg")
             .also("Batch", "Batch size", "Bulk", "Kilograms")
             .limited(Limits.ABOVE_ZERO);

@@ -14,36 +14,37 @@ import java.util.List;
 /** The Settings sheet: values for the whole workbook, one setting per row. */
 public final class SettingsSheet {
 
-    public static final Column SETTING = Column.of("Setting", TEXT, "the name of the setting", "Home currency")
+    public static final InputColumn SETTING = InputColumn.of(
+                    "Setting", TEXT, "the name of the setting", "Home currency")
             .also("Name", "Parameter", "Option", "Settings")
             .needed();
 
-    public static final Column VALUE =
-            Column.of("Value", ValueKind.ANY, "the setting's value", "EUR").needed();
+    public static final InputColumn VALUE =
+            InputColumn.of("Value", ValueKind.ANY, "the setting's value", "EUR").needed();
 
-    public static final Column HOME_CURRENCY = Column.of(
+    public static final InputColumn HOME_CURRENCY = InputColumn.of(
                     "Home currency", CURRENCY, "the currency that costs are computed in", "EUR")
             .also("Currency", "Base currency", "Own currency", "Company currency")
             .orElse("the only currency of the offers");
 
-    public static final Column REPORT_CURRENCIES = Column.of(
+    public static final InputColumn REPORT_CURRENCIES = InputColumn.of(
                     "Report currencies", CURRENCIES, "currencies that results are also shown in", "EUR, GBP")
             .also("Report currency", "Reporting currencies", "Other currencies")
             .orElse("the home currency alone");
 
-    public static final Column COSTING_DATE = Column.of(
+    public static final InputColumn COSTING_DATE = InputColumn.of(
                     "Costing date", DATE, "the day whose offers and rates are used", "2026-11-20")
             .also("Date", "Cost date", "Date of costing", "Valuation date")
             .orElse("today");
 
-    public static final Column CONVERSION_MARGIN = Column.of(
+    public static final InputColumn CONVERSION_MARGIN = InputColumn.of(
                     "Conversion margin %",
                     PERCENT, "what the bank takes for paying an invoice in another currency", "1.5")
             .also("Conversion margin", "Bank margin %", "FX margin %", "Exchange margin %")
             .limited(Limits.UP_TO_HUNDRED)
             .orElse("0");
 
-    public static final Column DUTY_BASIS = Column.of(
+    public static final InputColumn DUTY_BASIS = InputColumn.of(
                     "Duty basis",
                     CHOICE,
                     "CIF where duty is charged on freight and insurance too, FOB where on goods alone",
@@ -51,38 +52,39 @@ public final class SettingsSheet {
             .also("Customs basis", "Duty charged on")
             .orElse("CIF");
 
-    public static final Column LEFTOVER_CREDIT = Column.of(
+    public static final InputColumn LEFTOVER_CREDIT = InputColumn.of(
                     "Leftover credit %", PERCENT, "the part of a usable leftover's goods price that is credited", "0")
             .also("Leftover credit", "Credit for leftovers %")
             .limited(Limits.UP_TO_HUNDRED)
             .orElse("0");
 
-    public static final Column LABOUR_RATE = Column.of("Labour rate", MONEY, "one hour of work, in home currency", "24")
+    public static final InputColumn LABOUR_RATE = InputColumn.of(
+                    "Labour rate", MONEY, "one hour of work, in home currency", "24")
             .also("Labor rate", "Hourly rate", "Wage per hour", "Labour rate per hour", "Labour cost per hour")
             .orElse("0");
 
-    public static final Column OVERHEAD = Column.of("Overhead %", PERCENT, "overhead on labour", "15")
+    public static final InputColumn OVERHEAD = InputColumn.of("Overhead %", PERCENT, "overhead on labour", "15")
             .also("Overhead", "Overheads %", "Overhead on labour %")
             .orElse("0");
 
-    public static final Column HOLDING = Column.of(
+    public static final InputColumn HOLDING = InputColumn.of(
                     "Holding % per year",
                     PERCENT, "the cost of keeping stock for a year, in per cent of its price", "12")
             .also("Holding cost %", "Holding %", "Stock holding % per year", "Carrying cost %")
             .orElse("0");
 
-    public static final Column PRICE_AGE_LIMIT = Column.of(
+    public static final InputColumn PRICE_AGE_LIMIT = InputColumn.of(
                     "Price age limit days", WHOLE, "older quotes get a warning", "180")
             .in("days")
             .also("Price age limit", "Maximum price age", "Max price age")
             .orElse("180");
 
-    public static final Column PROCESS_WATER = Column.of(
+    public static final InputColumn PROCESS_WATER = InputColumn.of(
                     "Process water price per kg", MONEY, "water from the tap, purified, in home currency", "0.02")
             .also("Process water price", "Water price per kg", "Process water per kg", "Water price")
             .orElse("0");
 
-    public static final Column CASH_PER_MONTH = Column.of(
+    public static final InputColumn CASH_PER_MONTH = InputColumn.of(
                     "Cash limit per month",
                     MONEY,
                     "the most that the orders of one month may cost, in home currency",
@@ -91,14 +93,14 @@ public final class SettingsSheet {
             .limited(Limits.ABOVE_ZERO)
             .orElse("no limit");
 
-    public static final Column CASH_TOTAL = Column.of(
+    public static final InputColumn CASH_TOTAL = InputColumn.of(
                     "Cash limit", MONEY, "the most that all orders may cost, in home currency", "30000")
             .also("Total cash limit", "Cash limit total", "Budget", "Total budget")
             .limited(Limits.ABOVE_ZERO)
             .orElse("no limit");
 
     /** All settings, in the order of the templates. */
-    public static final List<Column> SETTINGS = List.of(
+    public static final List<InputColumn> SETTINGS = List.of(
             HOME_CURRENCY,
             REPORT_CURRENCIES,
             COSTING_DATE,

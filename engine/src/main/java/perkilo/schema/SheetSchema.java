@@ -17,9 +17,9 @@ import org.jspecify.annotations.Nullable;
 public record SheetSchema(
         String name,
         List<String> otherNames,
-        List<Column> keys,
-        List<List<Column>> signatures,
-        List<Column> columns,
+        List<InputColumn> keys,
+        List<List<InputColumn>> signatures,
+        List<InputColumn> columns,
         String explanation) {
 
     public SheetSchema {
@@ -30,12 +30,12 @@ public record SheetSchema(
     }
 
     /** The required columns. */
-    public List<Column> required() {
-        return columns.stream().filter(Column::required).toList();
+    public List<InputColumn> required() {
+        return columns.stream().filter(InputColumn::required).toList();
     }
 
     /** The column with a header, as templates spell it. */
-    public Optional<Column> column(String header) {
+    public Optional<InputColumn> column(String header) {
         return columns.stream().filter(column -> column.header().equals(header)).findFirst();
     }
 

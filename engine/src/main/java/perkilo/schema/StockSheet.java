@@ -11,23 +11,24 @@ import java.util.stream.Stream;
 /** The Stock sheet: goods on the shelf and goods on order. */
 public final class StockSheet {
 
-    public static final Column ITEM = Column.of("Item", TEXT, "the material or component", "Glycerin")
+    public static final InputColumn ITEM = InputColumn.of("Item", TEXT, "the material or component", "Glycerin")
             .also("Material", "Raw material", "Ingredient", "Component", "Trade name", "Item name", "Article")
             .needed();
 
-    public static final Column QUANTITY_OF = Column.of("Quantity", QUANTITY, "how much there is", "18")
+    public static final InputColumn QUANTITY_OF = InputColumn.of("Quantity", QUANTITY, "how much there is", "18")
             .also("Qty", "Stock", "On hand", "Amount", "In stock", "Quantity on hand")
             .needed();
 
-    public static final Column UNIT_OF = Column.of("Unit", UNIT, "what the quantity is measured in", "kg")
+    public static final InputColumn UNIT_OF = InputColumn.of("Unit", UNIT, "what the quantity is measured in", "kg")
             .also("UoM", "Unit of measure", "Units")
             .orElse("the unit in the header or beside the quantity");
 
-    public static final Column EXPIRES = Column.of("Expires", DATE, "the last day that it may be used", "2028-05-31")
+    public static final InputColumn EXPIRES = InputColumn.of(
+                    "Expires", DATE, "the last day that it may be used", "2028-05-31")
             .also("Expiry", "Expiry date", "Best before", "Use by", "Retest date", "Expires on")
             .orElse("it does not expire");
 
-    public static final Column EXPECTED = Column.of(
+    public static final InputColumn EXPECTED = InputColumn.of(
                     "Expected on",
                     DATE,
                     "for goods on order: the expected day; they count from the first month that begins on or after"

@@ -16,7 +16,7 @@ import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
-import perkilo.swaps.trial.Words;
+import perkilo.swaps.trial.TrialWords;
 
 /**
  * The check of formulas as they are against what a swap in them would have to keep: limits, use ranges, temperatures,
@@ -121,10 +121,13 @@ public final class RecipeCheck {
         if (target == null || content.known().compareTo(target) >= 0) {
             return;
         }
-        String unknown = content.isComplete() ? "" : Words.percent(content.unknown());
+        String unknown = content.isComplete() ? "" : TrialWords.percent(content.unknown());
         findings.add(Finding.warning(
                 recipe.formula().origin(),
                 SwapMessages.naturalOriginMissed(
-                        recipe.formula().name(), Words.percent(content.known()), unknown, Words.percent(target))));
+                        recipe.formula().name(),
+                        TrialWords.percent(content.known()),
+                        unknown,
+                        TrialWords.percent(target))));
     }
 }

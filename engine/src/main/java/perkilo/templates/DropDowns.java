@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.model.DeliveryTerm;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.sheet.SheetNames;
 import perkilo.units.Measure;
 
@@ -38,7 +38,7 @@ final class DropDowns {
      * @param headers the headers of each sheet of the workbook
      * @return empty if anything may be typed
      */
-    static Optional<String> listFor(String sheet, Column column, Map<String, List<String>> headers) {
+    static Optional<String> listFor(String sheet, InputColumn column, Map<String, List<String>> headers) {
         String target = NAMED_ON.get(column.header());
         if (target != null) {
             List<String> there = headers.get(target);

@@ -31,7 +31,7 @@ import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.ValueKind;
@@ -197,15 +197,15 @@ public final class TemplateWriter {
             String setting = table.rows().get(row).get(0);
             return SettingsSheet.SETTINGS.stream()
                     .filter(one -> one.header().equals(setting))
-                    .map(Column::kind)
+                    .map(InputColumn::kind)
                     .findFirst()
                     .orElse(ValueKind.TEXT);
         }
-        return table.schema().column(header).map(Column::kind).orElse(ValueKind.TEXT);
+        return table.schema().column(header).map(InputColumn::kind).orElse(ValueKind.TEXT);
     }
 
     private void describe(XSSFSheet sheet, String name, SheetSchema schema, String header, int column) {
-        Optional<Column> known = schema.column(header);
+        Optional<InputColumn> known = schema.column(header);
         if (known.isEmpty()) {
             return;
         }
@@ -222,7 +222,7 @@ public final class TemplateWriter {
         });
     }
 
-    private static void note(XSSFSheet sheet, int column, Column known) {
+    private static void note(XSSFSheet sheet, int column, InputColumn known) {
         StringBuilder text = new StringBuilder(known.explanation()).append('.');
         if (!known.unit().isEmpty()) {
             text.append("\nUnit: ").append(known.unit());

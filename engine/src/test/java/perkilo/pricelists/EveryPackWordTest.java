@@ -46,7 +46,7 @@ final class EveryPackWordTest {
     @Test
     void there_is_one_list_of_them() {
         Set<String> kinds = new HashSet<>();
-        Words.rows("words.csv").forEach(row -> kinds.add(row.get(0)));
+        ListWords.rows("words.csv").forEach(row -> kinds.add(row.get(0)));
         assertThat(kinds).doesNotContain("container").contains("remark");
     }
 }

@@ -18,8 +18,8 @@ final class DeclaredTablesTest {
     private static final Path REPORTS = Path.of("src", "main", "java", "perkilo", "report");
 
     /** A cell whose column is a number: the second argument of whatever writes one. */
-    private static final Pattern BY_NUMBER =
-            Pattern.compile("\\b[a-zA-Z]*sheet\\(?\\)?\\s*\\.(?:text|value|checked|sentence|fileName|width)\\(\\s*[^,;()]+(?:\\(\\))?,\\s*\\d");
+    private static final Pattern BY_NUMBER = Pattern.compile(
+            "\\b[a-zA-Z]*sheet\\(?\\)?\\s*\\.(?:text|value|checked|sentence|fileName|width)\\(\\s*[^,;()]+(?:\\(\\))?,\\s*\\d");
 
     /** Letters and a row, such as {@code "B7"} or {@code "$D$5"}. */
     private static final Pattern BY_LETTERS = Pattern.compile("\"\\$?[A-Z]{1,2}\\$?[0-9]+[\":]");
@@ -44,7 +44,8 @@ final class DeclaredTablesTest {
     private static List<String> found(Pattern... patterns) throws IOException {
         List<String> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(REPORTS)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
                 String source = Files.readString(file);
                 for (Pattern pattern : patterns) {
                     Matcher one = pattern.matcher(source);

@@ -46,7 +46,7 @@ final class GridProgram implements ItemProgram {
         for (List<Link> links : item.linksByPeriod()) {
             for (Link link : links) {
                 for (PackChoice offer : link.offers()) {
-                    if (offer.mostSteps >= Lines.LONGEST_TABLE) {
+                    if (offer.mostSteps >= LineCostTables.LONGEST_TABLE) {
                         return false;
                     }
                     double pieces = offer.costs.straight() ? 8 : offer.mostSteps;

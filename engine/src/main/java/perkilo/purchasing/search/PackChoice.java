@@ -37,12 +37,12 @@ final class PackChoice {
         this.keepingPerStep = keepingPerStep;
         this.mostSteps = mostSteps;
         costs.keep(mostSteps);
-        int kept = mostSteps < Lines.LONGEST_TABLE ? (int) mostSteps + 1 : 0;
+        int kept = mostSteps < LineCostTables.LONGEST_TABLE ? (int) mostSteps + 1 : 0;
         plain = new double[kept];
         for (int n = 0; n < kept; n++) {
             plain[n] = costOf(n);
         }
-        cheapestFrom = Lines.cheapestFrom(plain, kept - 1);
+        cheapestFrom = LineCostTables.cheapestFrom(plain, kept - 1);
     }
 
     /** The cost of a line in home currency, with keeping it in stock, without the order's charges. */

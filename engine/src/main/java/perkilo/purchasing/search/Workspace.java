@@ -71,7 +71,7 @@ final class Workspace {
         if (cheapest.length <= most) {
             cheapest = new double[2 * most + 2];
         }
-        Lines.cheapestFrom(costs, most, cheapest);
+        LineCostTables.cheapestFrom(costs, most, cheapest);
         return cheapest;
     }
 }

@@ -2,7 +2,7 @@ package perkilo.reading.table;
 
 import java.util.List;
 import java.util.Optional;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 
 /** Which of some columns, or settings, a text names. */
 public final class ColumnNames {
@@ -10,7 +10,7 @@ public final class ColumnNames {
     private final HeaderIndex index;
 
     /** Names of some columns. */
-    public ColumnNames(List<Column> columns) {
+    public ColumnNames(List<InputColumn> columns) {
         this.index = new HeaderIndex(columns);
     }
 
@@ -27,5 +27,5 @@ public final class ColumnNames {
      * @param unit what the name says of the unit; empty for nothing
      * @param notUnderstood a unit that is not one of this column; empty where there is none
      */
-    public record Named(Column column, String unit, String notUnderstood) {}
+    public record Named(InputColumn column, String unit, String notUnderstood) {}
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.ValueKind;
 import perkilo.units.Measure;
 
@@ -20,8 +20,8 @@ final class HeaderIndex {
 
     private final Map<String, Spelling> spellings = new HashMap<>();
 
-    HeaderIndex(List<Column> columns) {
-        for (Column column : columns) {
+    HeaderIndex(List<InputColumn> columns) {
+        for (InputColumn column : columns) {
             int rank = 0;
             add(column.header(), column, rank++, "");
             add(column.bareHeader(), column, rank++, "");
@@ -34,7 +34,7 @@ final class HeaderIndex {
         }
     }
 
-    private void add(String header, Column column, int rank, String unit) {
+    private void add(String header, InputColumn column, int rank, String unit) {
         spellings.merge(
                 HeaderText.key(header),
                 new Spelling(column, rank, unit),
@@ -81,7 +81,7 @@ final class HeaderIndex {
     }
 
     private static HeaderMatch bracketed(Spelling spelling, String inside) {
-        Column column = spelling.column();
+        InputColumn column = spelling.column();
         boolean remark = !column.kind().isNumber() || REMARK.matcher(inside).matches();
         String unit = remark ? spelling.unit() : inside;
         boolean understood = remark || isUnitOf(column, inside);
@@ -95,7 +95,7 @@ final class HeaderIndex {
         return new HeaderMatch(spelling.column(), WITH_UNIT + spelling.rank(), rest, "");
     }
 
-    private static boolean isUnitOf(Column column, String words) {
+    private static boolean isUnitOf(InputColumn column, String words) {
         if (!column.unit().isEmpty()) {
             return FixedUnit.factor(column.unit(), words).isPresent();
         }
@@ -106,7 +106,7 @@ final class HeaderIndex {
                 .orElse(false);
     }
 
-    private record Spelling(Column column, int rank, String unit) {}
+    private record Spelling(InputColumn column, int rank, String unit) {}
 
     /**
      * A column that a header names.
@@ -116,5 +116,5 @@ final class HeaderIndex {
      * @param unit what the header says of the unit; empty for nothing
      * @param notUnderstood a unit that is not one of this column; empty where there is none
      */
-    record HeaderMatch(Column column, int rank, String unit, String notUnderstood) {}
+    record HeaderMatch(InputColumn column, int rank, String unit, String notUnderstood) {}
 }

@@ -9,8 +9,8 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import perkilo.schema.Column;
 import perkilo.schema.FormulaSheet;
+import perkilo.schema.InputColumn;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -118,10 +118,11 @@ final class HeaderRows {
         return best(grid, row, cells).map(best -> {
             reportUnits(grid, row, best.found());
             reportDoubles(grid, row, best, cells);
-            Map<Column, Table.Place> columns = new LinkedHashMap<>();
+            Map<InputColumn, FoundTable.Place> columns = new LinkedHashMap<>();
             best.found()
                     .forEach((column, found) -> columns.put(
-                            column, new Table.Place(found.index(), found.match().unit())));
+                            column,
+                            new FoundTable.Place(found.index(), found.match().unit())));
             return new Header(
                     best.schema(),
                     row,
@@ -146,7 +147,7 @@ final class HeaderRows {
     }
 
     private Optional<Kind> best(Grid grid, int row, NavigableMap<Integer, Cell> cells) {
-        Map<SheetSchema, Map<Column, Found>> bySchema = new LinkedHashMap<>();
+        Map<SheetSchema, Map<InputColumn, Found>> bySchema = new LinkedHashMap<>();
         for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
             for (Candidate candidate : candidates(grid, row, cell.getKey(), cell.getValue())) {
                 bySchema.computeIfAbsent(candidate.schema(), schema -> new LinkedHashMap<>())
@@ -154,7 +155,7 @@ final class HeaderRows {
             }
         }
         Kind best = null;
-        for (Map.Entry<SheetSchema, Map<Column, Found>> schema : bySchema.entrySet()) {
+        for (Map.Entry<SheetSchema, Map<InputColumn, Found>> schema : bySchema.entrySet()) {
             Kind kind = new Kind(schema.getKey(), schema.getValue());
             if (kind.isEnough(grid) && (best == null || kind.score(grid) > best.score(grid))) {
                 best = kind;
@@ -163,11 +164,11 @@ final class HeaderRows {
         return Optional.ofNullable(best);
     }
 
-    private void reportUnits(Grid grid, int row, Map<Column, Found> all) {
-        for (Map.Entry<Column, Found> found : all.entrySet()) {
+    private void reportUnits(Grid grid, int row, Map<InputColumn, Found> all) {
+        for (Map.Entry<InputColumn, Found> found : all.entrySet()) {
             String unit = found.getValue().match().notUnderstood();
             if (!unit.isEmpty()) {
-                Column column = found.getKey();
+                InputColumn column = found.getKey();
                 findings.error(
                         grid.origin(row, found.getValue().index()),
                         column.unit().isEmpty()
@@ -254,7 +255,7 @@ final class HeaderRows {
         }
     }
 
-    private record Kind(SheetSchema schema, Map<Column, Found> found) {
+    private record Kind(SheetSchema schema, Map<InputColumn, Found> found) {
 
         boolean isEnough(Grid grid) {
             boolean signed = schema.signatures().stream()
@@ -294,7 +295,7 @@ final class HeaderRows {
             int row,
             int firstColumn,
             int lastColumn,
-            Map<Column, Table.Place> columns,
+            Map<InputColumn, FoundTable.Place> columns,
             List<Integer> unknown) {
 
         boolean overlaps(Header other) {

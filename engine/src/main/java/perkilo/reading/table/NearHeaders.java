@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Spelling;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 
 /**
  * Warns of headers that are not read but resemble a missing column. A misspelt header, or one with an unexpected unit,
@@ -30,16 +30,16 @@ final class NearHeaders {
      *
      * @param unread the places of words that are not a header
      */
-    void report(Table table, List<Integer> unread) {
+    void report(FoundTable table, List<Integer> unread) {
         if (unread.isEmpty()) {
             return;
         }
-        List<Column> missing = table.schema().columns().stream()
+        List<InputColumn> missing = table.schema().columns().stream()
                 .filter(column -> !table.has(column) && !column.required())
                 .toList();
         for (int index : unread) {
             String header = table.grid().at(table.headerRow(), index).text();
-            Column meant = nearest(header, missing);
+            InputColumn meant = nearest(header, missing);
             if (meant != null) {
                 findings.warning(
                         table.grid().origin(table.headerRow(), index),
@@ -49,9 +49,9 @@ final class NearHeaders {
     }
 
     /** The column whose name a header resembles, or has with another unit at its end. */
-    private static @Nullable Column nearest(String header, List<Column> columns) {
-        Map<String, Column> byName = new LinkedHashMap<>();
-        for (Column column : columns) {
+    private static @Nullable InputColumn nearest(String header, List<InputColumn> columns) {
+        Map<String, InputColumn> byName = new LinkedHashMap<>();
+        for (InputColumn column : columns) {
             byName.put(column.header(), column);
             byName.put(column.bareHeader(), column);
             column.synonyms().keySet().forEach(name -> byName.put(name, column));
@@ -61,12 +61,12 @@ final class NearHeaders {
                 .orElseGet(() -> withAnotherUnit(header, byName));
     }
 
-    private static @Nullable Column withAnotherUnit(String header, Map<String, Column> byName) {
+    private static @Nullable InputColumn withAnotherUnit(String header, Map<String, InputColumn> byName) {
         for (HeaderText.Cut cut : HeaderText.of(header).cuts()) {
             if (!ANOTHER_UNIT.matcher(cut.rest()).matches()) {
                 continue;
             }
-            for (Map.Entry<String, Column> named : byName.entrySet()) {
+            for (Map.Entry<String, InputColumn> named : byName.entrySet()) {
                 if (HeaderText.key(named.getKey()).equals(cut.name())) {
                     return named.getValue();
                 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.Schemas;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
@@ -39,13 +39,13 @@ public final class TableFinder {
     }
 
     /** The tables of all sheets, in their order; sheets with the name of a result sheet are left out. */
-    public List<Table> find(List<Grid> grids) {
-        List<Table> tables = new ArrayList<>();
+    public List<FoundTable> find(List<Grid> grids) {
+        List<FoundTable> tables = new ArrayList<>();
         for (Grid grid : grids) {
             if (isResult(grid)) {
                 continue;
             }
-            List<Table> found = find(grid);
+            List<FoundTable> found = find(grid);
             tables.addAll(found);
             if (found.isEmpty() && !grid.rows().isEmpty()) {
                 reportHeaderless(grid);
@@ -71,25 +71,25 @@ public final class TableFinder {
                         grid.origin(),
                         TableMessages.noHeaders(schema.columns().stream()
                                 .limit(NAMED_COLUMNS)
-                                .map(Column::header)
+                                .map(InputColumn::header)
                                 .toList())));
     }
 
-    private List<Table> find(Grid grid) {
+    private List<FoundTable> find(Grid grid) {
         List<HeaderRows.Header> headers = new ArrayList<>();
         for (int row : grid.rows().numbers()) {
             if (headerRows.mayBeHeader(grid, row)) {
                 headers.addAll(headers(grid, row, headerRows.heads(grid, row)));
             }
         }
-        List<Table> tables = new ArrayList<>();
+        List<FoundTable> tables = new ArrayList<>();
         for (HeaderRows.Header header : headers) {
             int last = headers.stream()
                     .filter(other -> other.row() > header.row() && other.overlaps(header))
                     .mapToInt(other -> other.row() - 1)
                     .min()
                     .orElse(grid.rows().last());
-            Table table = new Table(header.schema(), grid, header.row(), last, header.columns());
+            FoundTable table = new FoundTable(header.schema(), grid, header.row(), last, header.columns());
             reportMissing(table, header.unknown());
             nearHeaders.report(table, header.unknown());
             reportHidden(table);
@@ -129,13 +129,13 @@ public final class TableFinder {
     }
 
     /** Warns of hidden columns, because what they hold is used although it cannot be seen. */
-    private void reportHidden(Table table) {
+    private void reportHidden(FoundTable table) {
         if (table.grid().hiddenColumns().isEmpty()) {
             return;
         }
         table.columns().values().stream()
                 .filter(place -> table.grid().hiddenColumns().get(place.index()))
-                .sorted(Comparator.comparingInt(Table.Place::index))
+                .sorted(Comparator.comparingInt(FoundTable.Place::index))
                 .forEach(place -> findings.warning(
                         table.grid().origin(table.headerRow(), place.index()),
                         TableMessages.hiddenColumn(table.grid()
@@ -143,8 +143,8 @@ public final class TableFinder {
                                 .text())));
     }
 
-    private void reportMissing(Table table, List<Integer> unknown) {
-        for (Column column : table.schema().required()) {
+    private void reportMissing(FoundTable table, List<Integer> unknown) {
+        for (InputColumn column : table.schema().required()) {
             if (!table.has(column)) {
                 List<String> unread = unread(table, unknown);
                 String name = table.schema().name();
@@ -158,7 +158,7 @@ public final class TableFinder {
     }
 
     /** Headers that were not recognised, with their cells: one of them may be the column that is missing. */
-    private static List<String> unread(Table table, List<Integer> unknown) {
+    private static List<String> unread(FoundTable table, List<Integer> unknown) {
         return unknown.stream()
                 .limit(NAMED_HEADERS)
                 .map(index -> "\"" + table.grid().at(table.headerRow(), index).text() + "\" in "

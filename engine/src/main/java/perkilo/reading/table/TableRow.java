@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.units.Measure;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -19,18 +19,18 @@ import perkilo.xlsx.grid.Grid;
 /** One row of a table: the values of its cells by column, and what is wrong with them. */
 public final class TableRow {
 
-    private final Table table;
+    private final FoundTable table;
     private final int row;
     private final Findings findings;
 
-    TableRow(Table table, int row, Findings findings) {
+    TableRow(FoundTable table, int row, Findings findings) {
         this.table = table;
         this.row = row;
         this.findings = findings;
     }
 
     /** The table that the row belongs to. */
-    public Table table() {
+    public FoundTable table() {
         return table;
     }
 
@@ -51,17 +51,17 @@ public final class TableRow {
      * @param at the column of the value
      * @param as the column to read it as
      */
-    public TableRow reading(Column at, ColumnNames.Named as) {
-        Table.Place place = table.columns().get(at);
-        Map<Column, Table.Place> columns =
-                place == null ? Map.of() : Map.of(as.column(), new Table.Place(place.index(), as.unit()));
-        Table other = new Table(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
+    public TableRow reading(InputColumn at, ColumnNames.Named as) {
+        FoundTable.Place place = table.columns().get(at);
+        Map<InputColumn, FoundTable.Place> columns =
+                place == null ? Map.of() : Map.of(as.column(), new FoundTable.Place(place.index(), as.unit()));
+        FoundTable other = new FoundTable(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
         return new TableRow(other, row, findings);
     }
 
     /** The cell in a column; blank if there is no such column. A cell merged downwards counts for each of its rows. */
-    public Cell cell(Column column) {
-        Table.Place place = table.columns().get(column);
+    public Cell cell(InputColumn column) {
+        FoundTable.Place place = table.columns().get(column);
         if (place == null) {
             return Cell.BLANK;
         }
@@ -77,8 +77,8 @@ public final class TableRow {
     }
 
     /** The place of a column's cell; that of the row where there is no such column. */
-    public Origin origin(Column column) {
-        Table.Place place = table.columns().get(column);
+    public Origin origin(InputColumn column) {
+        FoundTable.Place place = table.columns().get(column);
         if (place == null) {
             return origin();
         }
@@ -97,8 +97,8 @@ public final class TableRow {
 
     /** The place of the row: its first cell that has a column. */
     public Origin origin() {
-        for (Column key : table.schema().keys()) {
-            Table.Place place = table.columns().get(key);
+        for (InputColumn key : table.schema().keys()) {
+            FoundTable.Place place = table.columns().get(key);
             if (place != null && !isBlank(key)) {
                 return table.grid().origin(row, place.index());
             }
@@ -107,13 +107,13 @@ public final class TableRow {
     }
 
     /** Whether a column is blank, or holds a dash. */
-    public boolean isBlank(Column column) {
+    public boolean isBlank(InputColumn column) {
         Cell cell = cell(column);
         return cell.isBlank() || (column.kind() != LEVEL && Values.isDash(cell));
     }
 
     /** Whether a cell holds a plain number, without a per cent format and without words beside it. */
-    public boolean isBareNumber(Column column) {
+    public boolean isBareNumber(InputColumn column) {
         Cell cell = cell(column);
         return cell.kind() == Cell.Kind.TEXT
                 ? NumberText.parse(cell.text()) instanceof NumberText.Parsed parsed
@@ -125,9 +125,9 @@ public final class TableRow {
      * Reports each of these columns that is blank; true if none is. A column that the whole table lacks is reported at
      * its headers.
      */
-    public boolean require(Column... columns) {
+    public boolean require(InputColumn... columns) {
         boolean all = true;
-        for (Column column : columns) {
+        for (InputColumn column : columns) {
             if (isBlank(column)) {
                 all = false;
                 reportBlank(column);
@@ -136,7 +136,7 @@ public final class TableRow {
         return all;
     }
 
-    private void reportBlank(Column column) {
+    private void reportBlank(InputColumn column) {
         if (table.has(column) || !table.schema().required().contains(column)) {
             findings.error(
                     origin(column),
@@ -145,7 +145,7 @@ public final class TableRow {
     }
 
     /** The words in a column; empty where it is blank. */
-    public String text(Column column) {
+    public String text(InputColumn column) {
         Cell cell = cell(column);
         if (cell.kind() == Cell.Kind.ERROR) {
             findings.error(origin(column), CellMessages.fault(column.header(), cell.text()));
@@ -155,7 +155,7 @@ public final class TableRow {
     }
 
     /** The words of a list, separated by semicolons, or by commas if there is no semicolon. */
-    public List<String> list(Column column) {
+    public List<String> list(InputColumn column) {
         String text = text(column);
         String separator = text.contains(";") ? ";" : "[,\n]";
         return Arrays.stream(text.split(separator))
@@ -165,18 +165,18 @@ public final class TableRow {
     }
 
     /** The number in a column, with its unit; null where it is blank or was reported. */
-    public @Nullable Amount amount(Column column) {
+    public @Nullable Amount amount(InputColumn column) {
         return values(column).amount();
     }
 
     /** The number in a column; null where it is blank or was reported. */
-    public @Nullable Figure figure(Column column) {
+    public @Nullable Figure figure(InputColumn column) {
         Amount amount = amount(column);
         return amount == null ? null : amount.figure();
     }
 
     /** The number in a column, or the default if it is blank. */
-    public Figure figure(Column column, Figure byDefault) {
+    public Figure figure(InputColumn column, Figure byDefault) {
         Figure figure = figure(column);
         return figure == null ? standIn(column, byDefault) : figure;
     }
@@ -185,7 +185,7 @@ public final class TableRow {
      * The default for a blank cell. It refers to the cell if the meaning of a number there is known, so that results
      * follow when one is typed.
      */
-    public Figure standIn(Column column, Figure byDefault) {
+    public Figure standIn(InputColumn column, Figure byDefault) {
         if (!table.has(column) || !table.grid().ofBook() || !isBlank(column)) {
             return byDefault;
         }
@@ -195,19 +195,19 @@ public final class TableRow {
     }
 
     /** The day in a column; null where it is blank or was reported. */
-    public @Nullable LocalDate date(Column column) {
+    public @Nullable LocalDate date(InputColumn column) {
         return values(column).date();
     }
 
     /** The day in a column with its place; null where it is blank or was reported. */
-    public @Nullable Day day(Column column) {
+    public @Nullable Day day(InputColumn column) {
         LocalDate date = date(column);
         boolean live = table.grid().ofBook() && cell(column).kind() == Cell.Kind.DATE;
         return date == null ? null : new Day(date, origin(column), live);
     }
 
     /** The unit in a column; null where it is blank or was reported. */
-    public @Nullable Measure measure(Column column) {
+    public @Nullable Measure measure(InputColumn column) {
         String text = text(column);
         if (text.isEmpty()) {
             return null;
@@ -220,7 +220,7 @@ public final class TableRow {
     }
 
     /** The currency in a column; null where it is blank or was reported. */
-    public @Nullable CurrencySign currency(Column column) {
+    public @Nullable CurrencySign currency(InputColumn column) {
         String text = text(column);
         if (text.isEmpty()) {
             return null;
@@ -232,13 +232,13 @@ public final class TableRow {
         return sign;
     }
 
-    private Values values(Column column) {
+    private Values values(InputColumn column) {
         boolean ofBook = table.grid().ofBook();
         return new Values(column, cell(column), unit(column), origin(column), ofBook, findings);
     }
 
-    private String unit(Column column) {
-        Table.Place place = table.columns().get(column);
+    private String unit(InputColumn column) {
+        FoundTable.Place place = table.columns().get(column);
         return place == null ? "" : place.unit();
     }
 }

@@ -6,7 +6,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.Limits;
 import perkilo.schema.ValueKind;
 import perkilo.units.Measure;
@@ -19,14 +19,14 @@ final class Values {
 
     private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
 
-    private final Column column;
+    private final InputColumn column;
     private final Cell cell;
     private final String headerUnit;
     private final Origin origin;
     private final boolean ofBook;
     private final Findings findings;
 
-    Values(Column column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
+    Values(InputColumn column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;

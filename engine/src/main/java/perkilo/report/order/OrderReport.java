@@ -23,9 +23,9 @@ public final class OrderReport {
      * @param findings everything that a person should know, also from the reading
      */
     public static Report of(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) {
-        RunsSheet runs = RunsSheet.of(planned);
+        PlannedRunsSheet runs = PlannedRunsSheet.of(planned);
         SupplierOrdersSheet orders = SupplierOrdersSheet.of(planned);
-        StockSheet stock = StockSheet.of(planned, runs.needs(), orders.lines());
+        LeftoversSheet stock = LeftoversSheet.of(planned, runs.needs(), orders.lines());
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(PlanSheet.of(planned, orders, stock));
         sheets.add(orders.sheet());

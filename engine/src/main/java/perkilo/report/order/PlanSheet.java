@@ -41,7 +41,7 @@ final class PlanSheet {
     private final OrderOutcome.Planned planned;
     private final OrderPlan plan;
     private final SupplierOrdersSheet orders;
-    private final StockSheet stock;
+    private final LeftoversSheet stock;
     private final SheetBuilder sheet = new SheetBuilder(NAME);
     private final String home;
     private final NumberFormat money;
@@ -52,7 +52,7 @@ final class PlanSheet {
     /** An item of the plan. */
     private record PlannedItem(int index, StockFlow flow) {}
 
-    private PlanSheet(OrderOutcome.Planned planned, SupplierOrdersSheet orders, StockSheet stock) {
+    private PlanSheet(OrderOutcome.Planned planned, SupplierOrdersSheet orders, LeftoversSheet stock) {
         this.planned = planned;
         this.plan = planned.plan();
         this.orders = orders;
@@ -61,7 +61,7 @@ final class PlanSheet {
         this.money = NumberFormat.money(home, 2);
     }
 
-    static ResultSheet of(OrderOutcome.Planned planned, SupplierOrdersSheet orders, StockSheet stock) {
+    static ResultSheet of(OrderOutcome.Planned planned, SupplierOrdersSheet orders, LeftoversSheet stock) {
         return new PlanSheet(planned, orders, stock).write();
     }
 
@@ -101,7 +101,7 @@ final class PlanSheet {
             parts.add(new ResultSheet.Fixed(outlay, 2));
             parts.add(new ResultSheet.Words(text.substring(text.indexOf(" " + home, at))));
         }
-        parts.add(Shortage.words(Expr.of(0).minus(stock.missing()), ". ", StockSheet.NOT_ENOUGH));
+        parts.add(Shortage.words(Expr.of(0).minus(stock.missing()), ". ", LeftoversSheet.NOT_ENOUGH));
         sheet.answer(ANSWER_ROW, Origin.NONE, parts).markAttention(ANSWER_ROW, ANSWER_ROW, Look.ERROR);
     }
 

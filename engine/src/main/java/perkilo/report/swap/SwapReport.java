@@ -33,7 +33,7 @@ public final class SwapReport {
      */
     public static Report of(SwapOutcome.Found found, List<Finding> findings, Optional<Formula> applied) {
         List<ResultSheet> sheets = new ArrayList<>(sheets(found, findings));
-        Optional<ResultSheet> formula = applied.map(FormulaSheet::of);
+        Optional<ResultSheet> formula = applied.map(AppliedFormulaSheet::of);
         formula.ifPresent(sheets::add);
         return new Report(sheets, formula.map(ResultSheet::name).map(Set::of).orElse(Set.of()));
     }

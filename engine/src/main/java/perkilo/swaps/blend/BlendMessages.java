@@ -2,7 +2,7 @@ package perkilo.swaps.blend;
 
 import java.math.BigDecimal;
 import java.util.List;
-import perkilo.swaps.trial.Words;
+import perkilo.swaps.trial.TrialWords;
 
 /**
  * What is said about a blend: what to check, which materials are left out, and why there is no blend.
@@ -16,7 +16,7 @@ final class BlendMessages {
     // what to check
 
     static String requiredHlbChanges(BigDecimal now, BigDecimal before) {
-        return "The oils require HLB " + Words.oneDecimal(now) + " instead of " + Words.oneDecimal(before)
+        return "The oils require HLB " + TrialWords.oneDecimal(now) + " instead of " + TrialWords.oneDecimal(before)
                 + ", as far as known.";
     }
 

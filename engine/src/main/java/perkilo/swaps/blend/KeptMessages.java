@@ -2,7 +2,7 @@ package perkilo.swaps.blend;
 
 import java.math.BigDecimal;
 import java.util.List;
-import perkilo.swaps.trial.Words;
+import perkilo.swaps.trial.TrialWords;
 
 /**
  * What a blend keeps, a sentence for each rule, and why a rule keeps materials out.
@@ -69,7 +69,7 @@ final class KeptMessages {
     }
 
     static String viscosity(BigDecimal factor) {
-        return "Viscosity, as far as known, stays within a factor of " + Words.plain(factor)
+        return "Viscosity, as far as known, stays within a factor of " + TrialWords.plain(factor)
                 + " (by logarithms; a guide). Oils of unknown viscosity do not become more.";
     }
 
@@ -90,13 +90,14 @@ final class KeptMessages {
     // HLB
 
     static String requiredHlb(BigDecimal band, BigDecimal hlb) {
-        return "The HLB that the oils require stays within " + Words.oneDecimal(band) + " of " + Words.oneDecimal(hlb)
-                + ".";
+        return "The HLB that the oils require stays within " + TrialWords.oneDecimal(band) + " of "
+                + TrialWords.oneDecimal(hlb) + ".";
     }
 
     static String requiredHlbHalfKnown(BigDecimal band, BigDecimal hlb, BigDecimal unknown) {
-        return "The HLB that the oils require stays within " + Words.oneDecimal(band) + " of " + Words.oneDecimal(hlb)
-                + ", as far as known. It is not known for oils that make up " + Words.percent(unknown)
+        return "The HLB that the oils require stays within " + TrialWords.oneDecimal(band) + " of "
+                + TrialWords.oneDecimal(hlb)
+                + ", as far as known. It is not known for oils that make up " + TrialWords.percent(unknown)
                 + " of the formula; the band does not cover these, and they do not become more.";
     }
 
@@ -105,13 +106,14 @@ final class KeptMessages {
     }
 
     static String emulsifierHlb(BigDecimal band, BigDecimal required, BigDecimal now) {
-        return "The HLB of the emulsifiers stays within " + Words.oneDecimal(band) + " of " + Words.oneDecimal(required)
-                + ", which the oils require (it is " + Words.oneDecimal(now) + " now). HLB is only guidance.";
+        return "The HLB of the emulsifiers stays within " + TrialWords.oneDecimal(band) + " of "
+                + TrialWords.oneDecimal(required) + ", which the oils require (it is " + TrialWords.oneDecimal(now)
+                + " now). HLB is only guidance.";
     }
 
     static String emulsifierHlbAsNow(BigDecimal band, BigDecimal now) {
-        return "The HLB of the emulsifiers stays within " + Words.oneDecimal(band) + " of " + Words.oneDecimal(now)
-                + ", its present value.";
+        return "The HLB of the emulsifiers stays within " + TrialWords.oneDecimal(band) + " of "
+                + TrialWords.oneDecimal(now) + ", its present value.";
     }
 
     static String noBandForUnknown() {
@@ -120,7 +122,7 @@ final class KeptMessages {
 
     static String noBandSoFarAway(BigDecimal required) {
         return "A band around what the oils require could not be applied, because they require "
-                + Words.oneDecimal(required) + ", which is farther away than the band.";
+                + TrialWords.oneDecimal(required) + ", which is farther away than the band.";
     }
 
     static String hlbUnknown() {
@@ -134,15 +136,15 @@ final class KeptMessages {
     // natural origin
 
     static String naturalOrigin(BigDecimal target) {
-        return "Natural origin content stays at or above " + Words.percent(target) + ".";
+        return "Natural origin content stays at or above " + TrialWords.percent(target) + ".";
     }
 
     static String naturalOriginMissed(BigDecimal target) {
-        return "Natural origin content misses its target of " + Words.percent(target) + " and does not fall.";
+        return "Natural origin content misses its target of " + TrialWords.percent(target) + " and does not fall.";
     }
 
     static String naturalOriginHalfKnown(BigDecimal target) {
-        return "Natural origin content, as far as known, misses its target of " + Words.percent(target)
+        return "Natural origin content, as far as known, misses its target of " + TrialWords.percent(target)
                 + " and does not fall. Materials with an unknown index keep their level.";
     }
 }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.swaps.trial.PhaseNature;
-import perkilo.swaps.trial.Words;
+import perkilo.swaps.trial.TrialWords;
 
 /**
  * What gates say: the reasons and the cautions.
@@ -156,22 +156,24 @@ final class GateMessages {
     static String useRangeHalfKnown(
             String material, BigDecimal level, @Nullable BigDecimal min, @Nullable BigDecimal max) {
         return "The use range of " + material + " is only known on one side: " + usual(min, max) + ". The level is "
-                + Words.percent(level) + ".";
+                + TrialWords.percent(level) + ".";
     }
 
     static String inUseRange(BigDecimal level, @Nullable BigDecimal min, @Nullable BigDecimal max) {
-        return "The level is " + Words.percent(level) + "; the usual range is " + usual(min, max) + ".";
+        return "The level is " + TrialWords.percent(level) + "; the usual range is " + usual(min, max) + ".";
     }
 
     static String outsideUseRange(BigDecimal level, @Nullable BigDecimal min, @Nullable BigDecimal max) {
-        return "The level is " + Words.percent(level) + ", but the usual range is " + usual(min, max) + ".";
+        return "The level is " + TrialWords.percent(level) + ", but the usual range is " + usual(min, max) + ".";
     }
 
     private static String usual(@Nullable BigDecimal min, @Nullable BigDecimal max) {
         if (min == null) {
-            return "up to " + (max == null ? "?" : Words.percent(max));
+            return "up to " + (max == null ? "?" : TrialWords.percent(max));
         }
-        return max == null ? Words.percent(min) + " and more" : Words.percent(min) + " to " + Words.percent(max);
+        return max == null
+                ? TrialWords.percent(min) + " and more"
+                : TrialWords.percent(min) + " to " + TrialWords.percent(max);
     }
 
     static String noLegalMaximum() {
@@ -183,21 +185,22 @@ final class GateMessages {
     }
 
     static String withinLegalMaximum(BigDecimal level, BigDecimal max) {
-        return "The level is " + Words.percent(level) + "; the legal maximum is " + Words.percent(max) + ".";
+        return "The level is " + TrialWords.percent(level) + "; the legal maximum is " + TrialWords.percent(max) + ".";
     }
 
     static String aboveLegalMaximum(BigDecimal level, BigDecimal max) {
-        return "The level is " + Words.percent(level) + ", but the legal maximum is " + Words.percent(max) + ".";
+        return "The level is " + TrialWords.percent(level) + ", but the legal maximum is " + TrialWords.percent(max)
+                + ".";
     }
 
     static String withinPublishedLimit(BigDecimal level, String limitedAs, BigDecimal max, String source) {
-        return "The formula contains " + Words.percent(level) + " " + limitedAs + "; the limit is " + Words.percent(max)
-                + " (" + source + ").";
+        return "The formula contains " + TrialWords.percent(level) + " " + limitedAs + "; the limit is "
+                + TrialWords.percent(max) + " (" + source + ").";
     }
 
     static String abovePublishedLimit(BigDecimal level, String limitedAs, BigDecimal max, String source) {
-        return "The formula contains " + Words.percent(level) + " " + limitedAs + ", but the limit is "
-                + Words.percent(max) + " (" + source + ").";
+        return "The formula contains " + TrialWords.percent(level) + " " + limitedAs + ", but the limit is "
+                + TrialWords.percent(max) + " (" + source + ").";
     }
 
     // preservation
@@ -233,18 +236,18 @@ final class GateMessages {
     }
 
     static String worksAtPh(@Nullable BigDecimal min, @Nullable BigDecimal max, BigDecimal ph) {
-        return "Works " + range(min, max) + "; the final pH is " + Words.plain(ph) + ".";
+        return "Works " + range(min, max) + "; the final pH is " + TrialWords.plain(ph) + ".";
     }
 
     static String doesNotWorkAtPh(@Nullable BigDecimal min, @Nullable BigDecimal max, BigDecimal ph) {
-        return "Works " + range(min, max) + ", but the final pH is " + Words.plain(ph) + ".";
+        return "Works " + range(min, max) + ", but the final pH is " + TrialWords.plain(ph) + ".";
     }
 
     private static String range(@Nullable BigDecimal min, @Nullable BigDecimal max) {
         if (min == null) {
-            return "up to pH " + (max == null ? "?" : Words.plain(max));
+            return "up to pH " + (max == null ? "?" : TrialWords.plain(max));
         }
-        return "from pH " + Words.plain(min) + (max == null ? " upwards" : " to " + Words.plain(max));
+        return "from pH " + TrialWords.plain(min) + (max == null ? " upwards" : " to " + TrialWords.plain(max));
     }
 
     // required tags and natural origin
@@ -269,12 +272,12 @@ final class GateMessages {
 
     private static String content(BigDecimal known, BigDecimal unknown) {
         return unknown.signum() == 0
-                ? Words.percent(known)
-                : Words.percent(known) + " (index not known for " + Words.percent(unknown) + ")";
+                ? TrialWords.percent(known)
+                : TrialWords.percent(known) + " (index not known for " + TrialWords.percent(unknown) + ")";
     }
 
     static String target(BigDecimal target) {
-        return "The target is " + Words.percent(target) + ".";
+        return "The target is " + TrialWords.percent(target) + ".";
     }
 
     static String missedBefore() {
@@ -316,11 +319,11 @@ final class GateMessages {
     }
 
     private static String insteadOf(BigDecimal now, BigDecimal before, boolean complete) {
-        return Words.oneDecimal(now) + " instead of " + Words.oneDecimal(before)
+        return TrialWords.oneDecimal(now) + " instead of " + TrialWords.oneDecimal(before)
                 + (complete ? "." : ", as far as known.");
     }
 
     private static String celsius(BigDecimal degrees) {
-        return Words.plain(degrees) + " °C";
+        return TrialWords.plain(degrees) + " °C";
     }
 }

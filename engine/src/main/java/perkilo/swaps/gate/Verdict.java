@@ -1,7 +1,7 @@
 package perkilo.swaps.gate;
 
 import java.util.List;
-import perkilo.swaps.trial.Words;
+import perkilo.swaps.trial.TrialWords;
 
 /**
  * What a gate says.
@@ -32,6 +32,6 @@ public record Verdict(Gate gate, boolean ok, String why, List<String> cautions) 
 
     /** The reason after the name of its gate, such as {@code Melting: Melts at 60 °C, but the phase is at 25 °C.} */
     public String withName() {
-        return Words.capital(gate.name()) + ": " + why;
+        return TrialWords.capital(gate.name()) + ": " + why;
     }
 }

@@ -16,7 +16,7 @@ import perkilo.model.Formula;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.names.Names;
-import perkilo.swaps.trial.Words;
+import perkilo.swaps.trial.TrialWords;
 
 /** The runs of one formula with their present costs, with which every changed formula is compared. */
 public final class RunsOfFormula {
@@ -111,7 +111,7 @@ public final class RunsOfFormula {
 
     private static String size(RunNeeds needs) {
         return needs.units() == null
-                ? Words.plain(needs.batches().charged().round(SHORT)) + " kg"
-                : Words.plain(needs.units());
+                ? TrialWords.plain(needs.batches().charged().round(SHORT)) + " kg"
+                : TrialWords.plain(needs.units());
     }
 }

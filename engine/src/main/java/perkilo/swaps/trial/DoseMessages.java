@@ -28,21 +28,21 @@ final class DoseMessages {
     }
 
     static String byActiveMatter(BigDecimal level, BigDecimal active, BigDecimal newActive) {
-        return "The new level is " + Words.percent(level) + " × " + Words.percent(active) + " / "
-                + Words.percent(newActive) + " active matter.";
+        return "The new level is " + TrialWords.percent(level) + " × " + TrialWords.percent(active) + " / "
+                + TrialWords.percent(newActive) + " active matter.";
     }
 
     static String differenceTaken(String material, BigDecimal before, BigDecimal after) {
-        return "No line takes the balance (q.s.), so " + material + " goes from " + Words.percent(before) + " to "
-                + Words.percent(after) + ".";
+        return "No line takes the balance (q.s.), so " + material + " goes from " + TrialWords.percent(before) + " to "
+                + TrialWords.percent(after) + ".";
     }
 
     static String tooLittleLeft(String material, BigDecimal level, BigDecimal needed) {
-        return material + " has only " + Words.percent(level) + " to give, but " + Words.percent(needed)
+        return material + " has only " + TrialWords.percent(level) + " to give, but " + TrialWords.percent(needed)
                 + " more is needed.";
     }
 
     static String noBalance(BigDecimal difference) {
-        return "The level changes by " + Words.percent(difference) + ", but no line takes the balance (q.s.).";
+        return "The level changes by " + TrialWords.percent(difference) + ", but no line takes the balance (q.s.).";
     }
 }

@@ -7,10 +7,10 @@ import perkilo.sheet.NumberFormat;
 /** The two axes of a chart. */
 final class ChartAxes {
 
-    private final Xml xml;
+    private final PartXml xml;
     private final ChartInk ink;
 
-    ChartAxes(Xml xml, ChartInk ink) {
+    ChartAxes(PartXml xml, ChartInk ink) {
         this.xml = xml;
         this.ink = ink;
     }

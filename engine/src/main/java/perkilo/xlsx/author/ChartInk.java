@@ -11,9 +11,9 @@ final class ChartInk {
     /** A thin line, in English metric units: 12,700 a point. */
     static final int THIN = 9_525;
 
-    private final Xml xml;
+    private final PartXml xml;
 
-    ChartInk(Xml xml) {
+    ChartInk(PartXml xml) {
         this.xml = xml;
     }
 

@@ -13,7 +13,8 @@ final class ChartPart {
 
     private final Chart chart;
     private final ChartValues values;
-    private final Xml xml = new Xml("c:chartSpace", "xmlns:c", Names.CHART, "xmlns:a", Names.DRAWING);
+    private final PartXml xml =
+            new PartXml("c:chartSpace", "xmlns:c", StandardNames.CHART, "xmlns:a", StandardNames.DRAWING);
     private final ChartInk ink = new ChartInk(xml);
 
     private ChartPart(Chart chart, ChartValues values) {

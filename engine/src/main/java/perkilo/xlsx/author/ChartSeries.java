@@ -19,10 +19,10 @@ final class ChartSeries {
     private final Chart chart;
     private final ChartValues values;
     private final NumberFormat acrossFormat;
-    private final Xml xml;
+    private final PartXml xml;
     private final ChartInk ink;
 
-    ChartSeries(Chart chart, ChartValues values, NumberFormat acrossFormat, Xml xml, ChartInk ink) {
+    ChartSeries(Chart chart, ChartValues values, NumberFormat acrossFormat, PartXml xml, ChartInk ink) {
         this.chart = chart;
         this.values = values;
         this.acrossFormat = acrossFormat;

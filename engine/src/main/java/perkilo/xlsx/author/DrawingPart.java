@@ -6,8 +6,14 @@ import perkilo.sheet.Chart;
 /** The part that places the charts of a sheet. */
 final class DrawingPart {
 
-    private final Xml xml =
-            new Xml("xdr:wsDr", "xmlns:xdr", Names.SHEET_DRAWING, "xmlns:a", Names.DRAWING, "xmlns:c", Names.CHART);
+    private final PartXml xml = new PartXml(
+            "xdr:wsDr",
+            "xmlns:xdr",
+            StandardNames.SHEET_DRAWING,
+            "xmlns:a",
+            StandardNames.DRAWING,
+            "xmlns:c",
+            StandardNames.CHART);
 
     private DrawingPart() {}
 
@@ -18,10 +24,10 @@ final class DrawingPart {
         DrawingPart drawing = new DrawingPart();
         for (Chart chart : charts) {
             String chartPart = parts.free("/xl/charts/chart1.xml");
-            parts.add(chartPart, Names.CHART_TYPE, ChartPart.xml(chart, values), new Relationships(chartPart));
+            parts.add(chartPart, StandardNames.CHART_TYPE, ChartPart.xml(chart, values), new Relationships(chartPart));
             drawing.place(chart, relationships.add("chart", chartPart));
         }
-        parts.add(part, Names.DRAWING_TYPE, drawing.xml.bytes(), relationships);
+        parts.add(part, StandardNames.DRAWING_TYPE, drawing.xml.bytes(), relationships);
         return part;
     }
 
@@ -38,8 +44,8 @@ final class DrawingPart {
                 .leaf("a:off", "x", 0, "y", 0)
                 .leaf("a:ext", "cx", 0, "cy", 0)
                 .close();
-        xml.open("a:graphic").open("a:graphicData", "uri", Names.CHART);
-        xml.leaf("c:chart", "xmlns:r", Names.RELATIONSHIPS, "r:id", reference);
+        xml.open("a:graphic").open("a:graphicData", "uri", StandardNames.CHART);
+        xml.leaf("c:chart", "xmlns:r", StandardNames.RELATIONSHIPS, "r:id", reference);
         xml.close(3).leaf("xdr:clientData").close();
     }
 

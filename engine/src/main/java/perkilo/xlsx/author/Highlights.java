@@ -10,7 +10,7 @@ final class Highlights {
 
     private Highlights() {}
 
-    static void write(List<Highlight> highlights, StyleSheet styles, Xml xml) {
+    static void write(List<Highlight> highlights, StyleSheet styles, PartXml xml) {
         int priority = 1;
         for (Highlight highlight : highlights) {
             int style = styles.conditional(highlight.look());
@@ -25,7 +25,7 @@ final class Highlights {
         }
     }
 
-    private static void condition(Condition condition, String range, int style, int priority, Xml xml) {
+    private static void condition(Condition condition, String range, int style, int priority, PartXml xml) {
         switch (condition) {
             case BELOW_ZERO -> comparison("lessThan", style, priority, xml);
             case ABOVE_ZERO -> comparison("greaterThan", style, priority, xml);
@@ -33,12 +33,12 @@ final class Highlights {
         }
     }
 
-    private static void formula(String formula, int style, int priority, Xml xml) {
+    private static void formula(String formula, int style, int priority, PartXml xml) {
         xml.open("cfRule", "type", "expression", "dxfId", style, "priority", priority);
         xml.words("formula", formula).close();
     }
 
-    private static void comparison(String operator, int style, int priority, Xml xml) {
+    private static void comparison(String operator, int style, int priority, PartXml xml) {
         xml.open("cfRule", "type", "cellIs", "dxfId", style, "priority", priority, "operator", operator);
         xml.words("formula", "0").close();
     }

@@ -25,7 +25,7 @@ final class Hyperlinks {
         return leads;
     }
 
-    void write(Xml xml, Relationships relationships) {
+    void write(PartXml xml, Relationships relationships) {
         if (placeByCell.isEmpty()) {
             return;
         }
@@ -34,7 +34,7 @@ final class Hyperlinks {
         xml.close();
     }
 
-    private void write(String cell, Origin place, Xml xml, Relationships relationships) {
+    private void write(String cell, Origin place, PartXml xml, Relationships relationships) {
         xml.open("hyperlink", "ref", cell);
         Optional<String> here = links.locationOf(place);
         if (here.isEmpty()) {

@@ -13,7 +13,7 @@ final class PartList {
     /**
      * Adds a part and its relationships.
      *
-     * @param type its type, one of {@link Names}
+     * @param type its type, one of {@link StandardNames}
      */
     void add(String part, String type, byte[] xml, Relationships relationships) {
         types.put(part, type);
@@ -35,8 +35,8 @@ final class PartList {
 
     /** All parts by their names, the list of types first. */
     Map<String, byte[]> finished() {
-        Xml xml = new Xml("Types", "xmlns", Names.CONTENT_TYPES);
-        xml.leaf("Default", "Extension", "rels", "ContentType", Names.RELATIONSHIPS_TYPE);
+        PartXml xml = new PartXml("Types", "xmlns", StandardNames.CONTENT_TYPES);
+        xml.leaf("Default", "Extension", "rels", "ContentType", StandardNames.RELATIONSHIPS_TYPE);
         xml.leaf("Default", "Extension", "xml", "ContentType", "application/xml");
         types.forEach((part, type) -> xml.leaf("Override", "PartName", part, "ContentType", type));
         Map<String, byte[]> all = new LinkedHashMap<>();

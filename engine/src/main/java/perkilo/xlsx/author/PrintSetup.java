@@ -41,9 +41,9 @@ final class PrintSetup {
     private static final int LAST_ROW = 1_048_575;
 
     private final ResultSheet sheet;
-    private final Xml xml;
+    private final PartXml xml;
 
-    PrintSetup(ResultSheet sheet, Xml xml) {
+    PrintSetup(ResultSheet sheet, PartXml xml) {
         this.sheet = sheet;
         this.xml = xml;
     }

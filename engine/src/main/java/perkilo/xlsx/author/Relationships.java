@@ -42,10 +42,10 @@ final class Relationships {
     }
 
     byte[] xml() {
-        Xml xml = new Xml("Relationships", "xmlns", Names.PACKAGE_RELATIONSHIPS);
+        PartXml xml = new PartXml("Relationships", "xmlns", StandardNames.PACKAGE_RELATIONSHIPS);
         for (int i = 0; i < all.size(); i++) {
             Relationship one = all.get(i);
-            xml.open("Relationship", "Id", "rId" + (i + 1), "Type", Names.RELATIONSHIPS + "/" + one.kind());
+            xml.open("Relationship", "Id", "rId" + (i + 1), "Type", StandardNames.RELATIONSHIPS + "/" + one.kind());
             xml.set("Target", one.target());
             if (one.outside()) {
                 xml.set("TargetMode", "External");

@@ -58,8 +58,8 @@ public final class ResultPackage {
             relationships.add("worksheet", part);
         }
         relationships.add("styles", STYLES);
-        parts.add(STYLES, Names.STYLES_TYPE, styles.xml(), new Relationships(STYLES));
-        parts.add(WORKBOOK, Names.WORKBOOK_TYPE, WorkbookPart.xml(report.sheets(), names), relationships);
+        parts.add(STYLES, StandardNames.STYLES_TYPE, styles.xml(), new Relationships(STYLES));
+        parts.add(WORKBOOK, StandardNames.WORKBOOK_TYPE, NewWorkbookPart.xml(report.sheets(), names), relationships);
         Relationships ofPackage = new Relationships(PartNames.PACKAGE);
         ofPackage.add("officeDocument", WORKBOOK);
         parts.addRelationships(PartNames.PACKAGE, ofPackage);

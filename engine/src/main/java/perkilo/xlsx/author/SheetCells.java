@@ -35,7 +35,7 @@ final class SheetCells {
         this.fit = new TextFit(sheet);
     }
 
-    void write(Xml xml) {
+    void write(PartXml xml) {
         xml.open("sheetData");
         for (Map.Entry<Integer, SortedMap<Integer, Cell>> row : sheet.cells().entrySet()) {
             xml.open("row", "r", row.getKey() + 1);
@@ -46,7 +46,7 @@ final class SheetCells {
         xml.close();
     }
 
-    private void write(int row, int column, Cell cell, Xml xml) {
+    private void write(int row, int column, Cell cell, PartXml xml) {
         String place = SheetNames.cell(row, column);
         boolean linked = clicks.add(place, cell.link());
         xml.open("c", "r", place, "s", styles.number(look(row, column, cell, linked)));
@@ -70,7 +70,7 @@ final class SheetCells {
         return fit.followsNumber(row, column) ? CellLook.Place.INDENTED : CellLook.Place.USUAL;
     }
 
-    private void write(ResultSheet.Content content, Xml xml) {
+    private void write(ResultSheet.Content content, PartXml xml) {
         if (content instanceof ResultSheet.Text text) {
             xml.set("t", "inlineStr").open("is");
             words(CellText.storable(text.text()), xml);
@@ -84,7 +84,7 @@ final class SheetCells {
         }
     }
 
-    private static void words(String words, Xml xml) {
+    private static void words(String words, PartXml xml) {
         if (words.equals(words.strip())) {
             xml.words("t", words);
         } else {
@@ -92,7 +92,7 @@ final class SheetCells {
         }
     }
 
-    private void write(Expr expr, Xml xml) {
+    private void write(Expr expr, PartXml xml) {
         if (expr.isLive()) {
             formula(expr.formula(names), xml);
         }
@@ -100,7 +100,7 @@ final class SheetCells {
     }
 
     /** Writes a formula, unless it is too long for office suites; the cell then holds its value only. */
-    private static void formula(String formula, Xml xml) {
+    private static void formula(String formula, PartXml xml) {
         if (formula.length() <= LONGEST_FORMULA) {
             xml.words("f", formula);
         }

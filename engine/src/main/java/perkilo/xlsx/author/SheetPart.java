@@ -21,7 +21,8 @@ final class SheetPart {
     private final StyleSheet styles;
     private final Links links;
     private final UnaryOperator<String> names;
-    private final Xml xml = new Xml("worksheet", "xmlns", Names.MAIN, "xmlns:r", Names.RELATIONSHIPS);
+    private final PartXml xml =
+            new PartXml("worksheet", "xmlns", StandardNames.MAIN, "xmlns:r", StandardNames.RELATIONSHIPS);
 
     SheetPart(ResultSheet sheet, StyleSheet styles, Links links, UnaryOperator<String> names) {
         this.sheet = sheet;
@@ -48,7 +49,7 @@ final class SheetPart {
         if (!charts.isEmpty()) {
             xml.leaf("drawing", "r:id", relationships.add("drawing", DrawingPart.write(charts, values, parts)));
         }
-        parts.add(part, Names.SHEET_TYPE, xml.bytes(), relationships);
+        parts.add(part, StandardNames.SHEET_TYPE, xml.bytes(), relationships);
     }
 
     private void view() {

@@ -15,12 +15,12 @@ final class StyleSheet {
     /** The number of fixed fills: none, and a grey pattern. */
     private static final int FIRST_OWN_FILL = 2;
 
-    private final Numbered<String> numberFormats = new Numbered<>(FIRST_OWN_FORMAT);
-    private final Numbered<Font> fonts = new Numbered<>(1);
-    private final Numbered<String> fills = new Numbered<>(FIRST_OWN_FILL);
-    private final Numbered<Border> borders = new Numbered<>(1);
-    private final Numbered<CellLook> formats = new Numbered<>(1);
-    private final Numbered<Look> conditional = new Numbered<>(0);
+    private final NumberedList<String> numberFormats = new NumberedList<>(FIRST_OWN_FORMAT);
+    private final NumberedList<Font> fonts = new NumberedList<>(1);
+    private final NumberedList<String> fills = new NumberedList<>(FIRST_OWN_FILL);
+    private final NumberedList<Border> borders = new NumberedList<>(1);
+    private final NumberedList<CellLook> formats = new NumberedList<>(1);
+    private final NumberedList<Look> conditional = new NumberedList<>(0);
 
     /** The number by which a cell refers to its look. */
     int number(CellLook look) {
@@ -57,7 +57,7 @@ final class StyleSheet {
     }
 
     byte[] xml() {
-        Xml xml = new Xml("styleSheet", "xmlns", Names.MAIN);
+        PartXml xml = new PartXml("styleSheet", "xmlns", StandardNames.MAIN);
         if (!numberFormats.isEmpty()) {
             xml.open("numFmts", "count", numberFormats.end() - FIRST_OWN_FORMAT);
             for (String code : numberFormats) {
@@ -85,7 +85,7 @@ final class StyleSheet {
         return xml.close().bytes();
     }
 
-    private void fonts(Xml xml) {
+    private void fonts(PartXml xml) {
         xml.open("fonts", "count", fonts.end());
         font(new Font(LookStyles.USUAL_SIZE, "000000", false), xml);
         for (Font font : fonts) {
@@ -94,7 +94,7 @@ final class StyleSheet {
         xml.close();
     }
 
-    private static void font(Font font, Xml xml) {
+    private static void font(Font font, PartXml xml) {
         xml.open("font");
         if (font.bold()) {
             xml.leaf("b");
@@ -103,7 +103,7 @@ final class StyleSheet {
         xml.leaf("name", "val", LookStyles.FONT).leaf("family", "val", 2).close();
     }
 
-    private void fills(Xml xml) {
+    private void fills(PartXml xml) {
         xml.open("fills", "count", fills.end());
         xml.open("fill").leaf("patternFill", "patternType", "none").close();
         xml.open("fill").leaf("patternFill", "patternType", "gray125").close();
@@ -116,7 +116,7 @@ final class StyleSheet {
         xml.close();
     }
 
-    private static void border(Border border, Xml xml) {
+    private static void border(Border border, PartXml xml) {
         xml.open("border");
         line("left", border.sides(), xml);
         line("right", border.sides(), xml);
@@ -125,7 +125,7 @@ final class StyleSheet {
         xml.leaf("diagonal").close();
     }
 
-    private static void line(String side, Line line, Xml xml) {
+    private static void line(String side, Line line, PartXml xml) {
         if (line == Line.NONE) {
             xml.leaf(side);
         } else {
@@ -134,7 +134,7 @@ final class StyleSheet {
         }
     }
 
-    private void formats(Xml xml) {
+    private void formats(PartXml xml) {
         xml.open("cellXfs", "count", formats.end());
         xml.leaf("xf", "numFmtId", 0, "fontId", 0, "fillId", 0, "borderId", 0, "xfId", 0);
         for (CellLook look : formats) {
@@ -143,7 +143,7 @@ final class StyleSheet {
         xml.close();
     }
 
-    private void format(CellLook look, Xml xml) {
+    private void format(CellLook look, PartXml xml) {
         xml.open("xf", "numFmtId", numberFormat(look), "fontId", font(look), "fillId", fill(look));
         xml.set("borderId", border(look)).set("xfId", 0);
         for (String applied :
@@ -165,7 +165,7 @@ final class StyleSheet {
         xml.close(2);
     }
 
-    private static void conditional(Look look, Xml xml) {
+    private static void conditional(Look look, PartXml xml) {
         xml.open("dxf").open("font").leaf("b", "val", LookStyles.isBold(look));
         xml.leaf("color", "rgb", Palette.opaque(LookStyles.ink(look))).close();
         String ground = LookStyles.ground(look);

@@ -92,7 +92,9 @@ final class StandardTest {
 
     @Test
     void a_part_that_does_not_conform_is_found() throws Exception {
-        Xml xml = new Xml("worksheet", "xmlns", Names.MAIN).leaf("sheetData").leaf("cols");
+        PartXml xml = new PartXml("worksheet", "xmlns", StandardNames.MAIN)
+                .leaf("sheetData")
+                .leaf("cols");
         assertThat(faults(WorksheetDocument.Factory::parse, xml.bytes())).isNotEmpty();
     }
 

@@ -21,7 +21,7 @@ final class GoodsFront {
     /** The most partial choices held at once; then they are reduced. */
     private static final int MOST_EXTENDED = 50_000;
 
-    private final List<Options.Found> items;
+    private final List<CoverOptions.Found> items;
     private final double[] minimum;
     private final double[] rest;
     private double limit;
@@ -35,7 +35,7 @@ final class GoodsFront {
      * @param minimum the values to be met, one per vendor
      * @param limit choices that cost as much are not useful
      */
-    GoodsFront(List<Options.Found> items, double[] minimum, double limit) {
+    GoodsFront(List<CoverOptions.Found> items, double[] minimum, double limit) {
         this.items = items;
         this.minimum = minimum;
         this.limit = limit;
@@ -63,7 +63,7 @@ final class GoodsFront {
 
     /** The chosen options, one per item in their order; null if no choice below the limit meets the minimums. */
     @Nullable List<Option> choose() {
-        for (Options.Found item : items) {
+        for (CoverOptions.Found item : items) {
             complete &= item.complete();
         }
         if (Double.isFinite(limit) && new GoodsPrices(items, minimum, limit).bound() >= limit) {
@@ -106,7 +106,7 @@ final class GoodsFront {
     /** An option, and its cost less the value of its goods. */
     private record Priced(Option option, double net) {}
 
-    private static List<Priced> priced(Options.Found item, GoodsPrices prices) {
+    private static List<Priced> priced(CoverOptions.Found item, GoodsPrices prices) {
         return item.options().stream()
                 .map(option -> new Priced(option, prices.net(option)))
                 .toList();

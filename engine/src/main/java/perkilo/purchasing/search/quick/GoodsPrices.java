@@ -21,7 +21,7 @@ final class GoodsPrices {
     /** The highest value of all goods of a minimum, as a multiple of the whole cost. */
     private static final double MOST_WORTH = 1e4;
 
-    private final List<Options.Found> items;
+    private final List<CoverOptions.Found> items;
     private final double[] minimum;
     private final double[] shortfall;
     private double[] prices;
@@ -34,7 +34,7 @@ final class GoodsPrices {
      * @param minimum the values to be met, one per vendor, above zero
      * @param limit the bound need not climb beyond
      */
-    GoodsPrices(List<Options.Found> items, double[] minimum, double limit) {
+    GoodsPrices(List<CoverOptions.Found> items, double[] minimum, double limit) {
         this.items = items;
         this.minimum = minimum;
         this.shortfall = new double[minimum.length];
@@ -111,7 +111,7 @@ final class GoodsPrices {
         for (int vendor = 0; vendor < minimum.length; vendor++) {
             sum += prices[vendor] * minimum[vendor];
         }
-        for (Options.Found item : items) {
+        for (CoverOptions.Found item : items) {
             Option chosen = null;
             double least = Double.POSITIVE_INFINITY;
             for (Option option : item.options()) {

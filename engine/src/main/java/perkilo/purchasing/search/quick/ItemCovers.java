@@ -20,7 +20,7 @@ final class ItemCovers {
     private final int[] vendors;
     private final AtomicReferenceArray<Cover> bySet;
     private final int sellers;
-    private final Remembered<List<Integer>, Options.Found> options = new Remembered<>(MOST_OPTIONS);
+    private final Remembered<List<Integer>, CoverOptions.Found> options = new Remembered<>(MOST_OPTIONS);
 
     ItemCovers(ItemPrices prices, Wanted wanted) {
         this.prices = prices;
@@ -73,7 +73,7 @@ final class ItemCovers {
      * @param minimum as many as {@code full}
      * @param slack covers that cost more than the cheapest by this are left out; rounded up to a power of two
      */
-    Options.Found options(int open, int[] full, double[] minimum, double slack) {
+    CoverOptions.Found options(int open, int[] full, double[] minimum, double slack) {
         int set = own(open);
         int power = slack > 1e12 ? 40 : Math.getExponent(Math.max(0.25, slack)) + 1;
         List<Integer> key = new ArrayList<>();
@@ -84,7 +84,7 @@ final class ItemCovers {
         }
         return options.of(key, absent -> {
             Cover cheapest = Objects.requireNonNull(ofOwn(set));
-            return Options.of(prices.from(set), wanted, cheapest, full, minimum, Math.scalb(1.0, power));
+            return CoverOptions.of(prices.from(set), wanted, cheapest, full, minimum, Math.scalb(1.0, power));
         });
     }
 

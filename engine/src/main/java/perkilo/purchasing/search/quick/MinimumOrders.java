@@ -165,7 +165,7 @@ final class MinimumOrders {
         if (slack <= 1e-9) {
             return null;
         }
-        List<Options.Found> options = new ArrayList<>();
+        List<CoverOptions.Found> options = new ArrayList<>();
         boolean exact = true;
         for (int at = 0; at < covers.size(); at++) {
             if (isSoldBy(full, items.get(at))) {

@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class QuickFill {
 
-    private final List<Options.Found> items;
+    private final List<CoverOptions.Found> items;
     private final double[] minimum;
     private final Option[] chosen;
     private final double[] goods;
@@ -20,7 +20,7 @@ final class QuickFill {
     private double bestCost = Double.POSITIVE_INFINITY;
     private List<Option> best = List.of();
 
-    QuickFill(List<Options.Found> items, double[] minimum) {
+    QuickFill(List<CoverOptions.Found> items, double[] minimum) {
         this.items = items;
         this.minimum = minimum;
         this.chosen = new Option[items.size()];

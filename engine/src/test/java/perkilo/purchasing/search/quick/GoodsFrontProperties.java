@@ -18,18 +18,18 @@ class GoodsFrontProperties {
 
     /** Invented options of some items, as dear as their goods and something besides. */
     @SuppressWarnings("ArrayRecordComponent") // never compared and never shown
-    private record Case(List<Options.Found> items, double[] minimum) {
+    private record Case(List<CoverOptions.Found> items, double[] minimum) {
 
         static Case of(int seed, int count, int optionsEach) {
             Random random = new Random(seed);
             double[] minimum = random.doubles(1 + random.nextInt(3), 50, 400).toArray();
-            List<Options.Found> items = new ArrayList<>();
+            List<CoverOptions.Found> items = new ArrayList<>();
             for (int item = 0; item < count; item++) {
                 List<Option> options = new ArrayList<>();
                 for (int some = 0; some < optionsEach; some++) {
                     options.add(option(random, minimum));
                 }
-                items.add(new Options.Found(Option.best(options), true));
+                items.add(new CoverOptions.Found(Option.best(options), true));
             }
             return new Case(items, minimum);
         }
@@ -135,7 +135,7 @@ class GoodsFrontProperties {
             @ForAll int seed, @ForAll @IntRange(min = 1, max = 5) int count) {
         Random random = new Random(seed);
         double[] minimum = random.doubles(1 + random.nextInt(2), 1e5, 1e6).toArray();
-        List<Options.Found> items = new ArrayList<>();
+        List<CoverOptions.Found> items = new ArrayList<>();
         for (int item = 0; item < count; item++) {
             List<Option> options = new ArrayList<>();
             for (int some = 0; some < 3; some++) {
@@ -144,7 +144,7 @@ class GoodsFrontProperties {
                 goods[vendor] = random.nextBoolean() ? minimum[vendor] : minimum[vendor] - random.nextInt(3) / 100.0;
                 options.add(new Option(List.of(), 100 + random.nextInt(100_000) / 100.0, goods));
             }
-            items.add(new Options.Found(Option.best(options), true));
+            items.add(new CoverOptions.Found(Option.best(options), true));
         }
         Case some = new Case(items, minimum);
         double least = some.least();
@@ -162,7 +162,7 @@ class GoodsFrontProperties {
     void many_small_packs_are_chosen_until_the_minimum_is_met(@ForAll int seed) {
         Random random = new Random(seed);
         double[] minimum = {1000};
-        List<Options.Found> items = new ArrayList<>();
+        List<CoverOptions.Found> items = new ArrayList<>();
         double most = 0;
         for (int item = 0; item < 6; item++) {
             double price = 1 + random.nextInt(90) / 10.0;
@@ -171,7 +171,7 @@ class GoodsFrontProperties {
                 options.add(new Option(List.of(), packs * price * 1.1, new double[] {packs * price}));
             }
             most += 60 * price;
-            items.add(new Options.Found(options, true));
+            items.add(new CoverOptions.Found(options, true));
         }
         QuickFill fill = new QuickFill(items, minimum);
         if (most >= minimum[0]) {

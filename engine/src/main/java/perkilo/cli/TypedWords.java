@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param isWorkbookAlone whether a workbook was typed instead of a command
  * @param wrong a message about a command that does not exist; null if nothing is wrong
  */
-record Words(
+record TypedWords(
         List<String> arguments,
         @Nullable String command,
         boolean isWorkbookAlone,
@@ -25,45 +25,45 @@ record Words(
 
     private static final String DEBUG = "--debug";
 
-    Words {
+    TypedWords {
         arguments = List.copyOf(arguments);
     }
 
     /** Interprets the first word that is not an option. */
-    static Words of(String... typed) {
+    static TypedWords of(String... typed) {
         int at = typed.length > 0 && typed[0].equals(DEBUG) ? 1 : 0;
         if (at == typed.length || typed[at].startsWith("-")) {
-            return new Words(List.of(typed), null, false, null);
+            return new TypedWords(List.of(typed), null, false, null);
         }
         String word = typed[at];
         if (Commands.NAMES.contains(word)) {
-            return new Words(List.of(typed), word, false, null);
+            return new TypedWords(List.of(typed), word, false, null);
         }
         return switch (word) {
             case "help" -> help(typed, at);
-            case "version" -> new Words(List.of("--version"), null, false, null);
+            case "version" -> new TypedWords(List.of("--version"), null, false, null);
             default -> isWorkbook(word) ? costed(typed, at) : wrong(typed, word);
         };
     }
 
-    private static Words help(String[] typed, int at) {
+    private static TypedWords help(String[] typed, int at) {
         if (at + 1 == typed.length) {
-            return new Words(List.of("--help"), null, false, null);
+            return new TypedWords(List.of("--help"), null, false, null);
         }
         String command = typed[at + 1];
         return Commands.NAMES.contains(command)
-                ? new Words(List.of(command, "--help"), command, false, null)
+                ? new TypedWords(List.of(command, "--help"), command, false, null)
                 : wrong(typed, command);
     }
 
-    private static Words costed(String[] typed, int at) {
+    private static TypedWords costed(String[] typed, int at) {
         List<String> arguments = new ArrayList<>(List.of(typed));
         arguments.add(at, "cost");
-        return new Words(arguments, "cost", true, null);
+        return new TypedWords(arguments, "cost", true, null);
     }
 
-    private static Words wrong(String[] typed, String word) {
-        return new Words(List.of(typed), null, false, noCommand(word));
+    private static TypedWords wrong(String[] typed, String word) {
+        return new TypedWords(List.of(typed), null, false, noCommand(word));
     }
 
     private static String noCommand(String word) {

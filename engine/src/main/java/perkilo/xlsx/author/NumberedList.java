@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** A list of distinct things in the order of their numbers; other parts refer to a thing by its number. */
-final class Numbered<T> implements Iterable<T> {
+final class NumberedList<T> implements Iterable<T> {
 
     private final Map<T, Integer> numbers = new LinkedHashMap<>();
     private final int first;
@@ -15,7 +15,7 @@ final class Numbered<T> implements Iterable<T> {
      *
      * @param first the number of the first thing
      */
-    Numbered(int first) {
+    NumberedList(int first) {
         this.first = first;
     }
 

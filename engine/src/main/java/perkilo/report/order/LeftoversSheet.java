@@ -30,11 +30,11 @@ import perkilo.sheet.table.Table;
  * @param credit of all items, in home currency
  * @param missing of all items, in kilograms and pieces together: above zero where not enough is ordered
  */
-record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
+record LeftoversSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
 
     static final String NOT_ENOUGH = "The orders no longer cover all needs. Run perkilo order again.";
 
-    static StockSheet of(
+    static LeftoversSheet of(
             OrderOutcome.Planned planned,
             IdentityHashMap<Item, Expr> needs,
             IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> lines) {
@@ -63,7 +63,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
             this.money = NumberFormat.money(home, 2);
         }
 
-        StockSheet write(
+        LeftoversSheet write(
                 IdentityHashMap<Item, Expr> needs, IdentityHashMap<LineCost, SupplierOrdersSheet.LineCells> lines) {
             sheet.freeze(2, 1).landscape();
             sheet.title(0, NAME);
@@ -87,7 +87,7 @@ record StockSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing) {
                     Look.HINT,
                     Shortage.words(Expr.of(0).minus(missing), "", NOT_ENOUGH));
             sheet.markAttention(2, 2, Look.ERROR);
-            return new StockSheet(
+            return new LeftoversSheet(
                     sheet.build(),
                     Expr.sum(blocks.stream().map(StockBlock::holding).toList()),
                     Expr.sum(blocks.stream().map(StockBlock::credit).toList()),

@@ -19,11 +19,11 @@ import perkilo.sheet.table.Table;
  *
  * <p>Each row has the formula's name: the name of the tab may differ, because it is short and lacks some characters.
  */
-final class FormulaSheet {
+final class AppliedFormulaSheet {
 
     private static final int LONGEST_TAB = 31;
 
-    private FormulaSheet() {}
+    private AppliedFormulaSheet() {}
 
     static ResultSheet of(Formula formula) {
         SheetBuilder sheet = new SheetBuilder(tab(formula.name())).freeze(1, 0).landscape();
@@ -58,10 +58,10 @@ final class FormulaSheet {
                         .words(Formula.Line::material)
                         .width(38),
                 Column.<Formula.Line>of("percent", "% w/w")
-                        .value(FormulaSheet::percent)
+                        .value(AppliedFormulaSheet::percent)
                         .words(line -> "q.s.")
                         .width(12),
-                FormulaSheet.<Formula.Line>figure("Phase °C", Formula.Line::phaseC)
+                AppliedFormulaSheet.<Formula.Line>figure("Phase °C", Formula.Line::phaseC)
                         .width(12),
                 name(formula));
     }
@@ -91,7 +91,7 @@ final class FormulaSheet {
     }
 
     private static Column<Batching> ofBatches(String heading, Function<Batching, @Nullable Figure> figure) {
-        return FormulaSheet.<Batching>figure(heading, figure).width(14);
+        return AppliedFormulaSheet.<Batching>figure(heading, figure).width(14);
     }
 
     private static <R> Column<R> figure(String heading, Function<R, @Nullable Figure> figure) {

@@ -12,7 +12,7 @@ import javax.xml.stream.XMLStreamWriter;
  * <p>Names are written unchanged, prefix included. Attributes are pairs of a name and a value; a boolean is written as
  * 1 or 0. Characters that XML cannot hold are left out.
  */
-final class Xml {
+final class PartXml {
 
     private static final XMLOutputFactory FACTORY = XMLOutputFactory.newDefaultFactory();
 
@@ -20,7 +20,7 @@ final class Xml {
     private final XMLStreamWriter writer;
 
     /** Begins a part with its outermost element. */
-    Xml(String root, Object... attributes) {
+    PartXml(String root, Object... attributes) {
         try {
             writer = FACTORY.createXMLStreamWriter(text);
         } catch (XMLStreamException e) {
@@ -31,7 +31,7 @@ final class Xml {
     }
 
     /** Opens an element, to be closed. */
-    Xml open(String name, Object... attributes) {
+    PartXml open(String name, Object... attributes) {
         try {
             writer.writeStartElement(name);
             write(attributes);
@@ -42,7 +42,7 @@ final class Xml {
     }
 
     /** Adds an attribute to the element that was opened last, before any content is written. */
-    Xml set(String attribute, Object value) {
+    PartXml set(String attribute, Object value) {
         try {
             writer.writeAttribute(attribute, value(value));
         } catch (XMLStreamException e) {
@@ -52,7 +52,7 @@ final class Xml {
     }
 
     /** Closes the element that was opened last. */
-    Xml close() {
+    PartXml close() {
         try {
             writer.writeEndElement();
         } catch (XMLStreamException e) {
@@ -62,7 +62,7 @@ final class Xml {
     }
 
     /** Closes several elements. */
-    Xml close(int elements) {
+    PartXml close(int elements) {
         for (int i = 0; i < elements; i++) {
             close();
         }
@@ -70,7 +70,7 @@ final class Xml {
     }
 
     /** Writes an empty element. */
-    Xml leaf(String name, Object... attributes) {
+    PartXml leaf(String name, Object... attributes) {
         try {
             writer.writeEmptyElement(name);
             write(attributes);
@@ -81,7 +81,7 @@ final class Xml {
     }
 
     /** Writes an element that holds words. */
-    Xml words(String name, String words, Object... attributes) {
+    PartXml words(String name, String words, Object... attributes) {
         open(name, attributes);
         try {
             writer.writeCharacters(CellText.writable(words));

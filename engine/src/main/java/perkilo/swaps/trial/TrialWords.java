@@ -5,11 +5,11 @@ import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Figures and names as they are written in a sentence. */
-public final class Words {
+public final class TrialWords {
 
     private static final int PERCENT_DECIMALS = 4;
 
-    private Words() {}
+    private TrialWords() {}
 
     /** A fraction as a percentage: {@code 2.5 %}. */
     public static String percent(BigDecimal fraction) {

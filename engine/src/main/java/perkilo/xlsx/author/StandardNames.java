@@ -1,7 +1,7 @@
 package perkilo.xlsx.author;
 
 /** Namespaces, kinds of parts and kinds of relationships, as the standard (ECMA-376) names them. */
-final class Names {
+final class StandardNames {
 
     static final String MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     static final String RELATIONSHIPS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -20,5 +20,5 @@ final class Names {
     static final String DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
     static final String CHART_TYPE = "application/vnd.openxmlformats-officedocument.drawingml.chart+xml";
 
-    private Names() {}
+    private StandardNames() {}
 }

@@ -26,9 +26,9 @@ import perkilo.sheet.table.Table;
  * @param sheet the sheet
  * @param needs the cell of each need, by the identity of the item in the run
  */
-record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
+record PlannedRunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
 
-    static RunsSheet of(OrderOutcome.Planned planned) {
+    static PlannedRunsSheet of(OrderOutcome.Planned planned) {
         return new Writer(planned).write();
     }
 
@@ -44,7 +44,7 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
             this.planned = planned;
         }
 
-        RunsSheet write() {
+        PlannedRunsSheet write() {
             sheet.title(0, NAME);
             sheet.hint(
                     1, "Each row of the demand is a run in its month. What it needs comes from stock or is ordered.");
@@ -53,7 +53,7 @@ record RunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
                 write(run);
                 lines.skip(2);
             }
-            return new RunsSheet(sheet.build(), needs);
+            return new PlannedRunsSheet(sheet.build(), needs);
         }
 
         private void write(PlannedRun run) {

@@ -1,11 +1,11 @@
 package perkilo.purchasing.search;
 
 /** Tables of the cost of lines by their steps. */
-final class Lines {
+final class LineCostTables {
     /** The longest line, in steps, that is kept in tables. */
     static final int LONGEST_TABLE = 1 << 14;
 
-    private Lines() {}
+    private LineCostTables() {}
 
     /** By steps: the least of {@code costs} from there to {@code last}. */
     static double[] cheapestFrom(double[] costs, int last) {

@@ -6,13 +6,14 @@ import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetNames;
 
 /** The workbook part: the list of sheets, with the defined names that filters and printing need. */
-final class WorkbookPart {
+final class NewWorkbookPart {
 
     private final List<ResultSheet> sheets;
     private final UnaryOperator<String> names;
-    private final Xml xml = new Xml("workbook", "xmlns", Names.MAIN, "xmlns:r", Names.RELATIONSHIPS);
+    private final PartXml xml =
+            new PartXml("workbook", "xmlns", StandardNames.MAIN, "xmlns:r", StandardNames.RELATIONSHIPS);
 
-    private WorkbookPart(List<ResultSheet> sheets, UnaryOperator<String> names) {
+    private NewWorkbookPart(List<ResultSheet> sheets, UnaryOperator<String> names) {
         this.sheets = sheets;
         this.names = names;
     }
@@ -24,7 +25,7 @@ final class WorkbookPart {
      * @param names the final name of each sheet
      */
     static byte[] xml(List<ResultSheet> sheets, UnaryOperator<String> names) {
-        return new WorkbookPart(sheets, names).xml();
+        return new NewWorkbookPart(sheets, names).xml();
     }
 
     private byte[] xml() {
@@ -34,7 +35,7 @@ final class WorkbookPart {
             xml.leaf("sheet", "name", nameOf(i), "sheetId", i + 1, "r:id", "rId" + (i + 1));
         }
         xml.close();
-        if (sheets.stream().anyMatch(WorkbookPart::hasNames)) {
+        if (sheets.stream().anyMatch(NewWorkbookPart::hasNames)) {
             xml.open("definedNames");
             for (int i = 0; i < sheets.size(); i++) {
                 names(i, sheets.get(i));

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param explanation one line for a person who fills the column in
  * @param example a possible content of a cell
  */
-public record Column(
+public record InputColumn(
         String header,
         Map<String, String> synonyms,
         ValueKind kind,
@@ -30,52 +30,53 @@ public record Column(
         String explanation,
         String example) {
 
-    public Column {
+    public InputColumn {
         synonyms = Collections.unmodifiableMap(new LinkedHashMap<>(synonyms));
     }
 
     /** An optional column; its numbers, if it has any, are zero or more. */
-    static Column of(String header, ValueKind kind, String explanation, String example) {
+    static InputColumn of(String header, ValueKind kind, String explanation, String example) {
         Limits limits = kind.isNumber() ? Limits.ZERO_OR_MORE : Limits.ANY;
-        return new Column(header, Map.of(), kind, limits, kind.isPercent() ? "%" : "", false, "", explanation, example);
+        return new InputColumn(
+                header, Map.of(), kind, limits, kind.isPercent() ? "%" : "", false, "", explanation, example);
     }
 
     /** The same column, but required. */
-    Column needed() {
-        return new Column(header, synonyms, kind, limits, unit, true, byDefault, explanation, example);
+    InputColumn needed() {
+        return new InputColumn(header, synonyms, kind, limits, unit, true, byDefault, explanation, example);
     }
 
     /** The same column, also known by other headers. */
-    Column also(String... names) {
+    InputColumn also(String... names) {
         Map<String, String> all = new LinkedHashMap<>(synonyms);
         for (String name : names) {
             all.put(name, "");
         }
-        return new Column(header, all, kind, limits, unit, required, byDefault, explanation, example);
+        return new InputColumn(header, all, kind, limits, unit, required, byDefault, explanation, example);
     }
 
     /** The same column, also known by a header that implies a unit. */
-    Column alsoIn(String impliedUnit, String... names) {
+    InputColumn alsoIn(String impliedUnit, String... names) {
         Map<String, String> all = new LinkedHashMap<>(synonyms);
         for (String name : names) {
             all.put(name, impliedUnit);
         }
-        return new Column(header, all, kind, limits, unit, required, byDefault, explanation, example);
+        return new InputColumn(header, all, kind, limits, unit, required, byDefault, explanation, example);
     }
 
     /** The same column, with its numbers in a unit. */
-    Column in(String numbersUnit) {
-        return new Column(header, synonyms, kind, limits, numbersUnit, required, byDefault, explanation, example);
+    InputColumn in(String numbersUnit) {
+        return new InputColumn(header, synonyms, kind, limits, numbersUnit, required, byDefault, explanation, example);
     }
 
     /** The same column, with limits for its numbers. */
-    Column limited(Limits other) {
-        return new Column(header, synonyms, kind, other, unit, required, byDefault, explanation, example);
+    InputColumn limited(Limits other) {
+        return new InputColumn(header, synonyms, kind, other, unit, required, byDefault, explanation, example);
     }
 
     /** The same column, with the meaning of a blank cell. */
-    Column orElse(String blankMeans) {
-        return new Column(header, synonyms, kind, limits, unit, required, blankMeans, explanation, example);
+    InputColumn orElse(String blankMeans) {
+        return new InputColumn(header, synonyms, kind, limits, unit, required, blankMeans, explanation, example);
     }
 
     /** The header without its unit: {@code Vessel max} for {@code Vessel max kg}. */
@@ -88,7 +89,7 @@ public record Column(
     @Override
     public boolean equals(@Nullable Object other) {
         return this == other
-                || (other instanceof Column column
+                || (other instanceof InputColumn column
                         && header.equals(column.header)
                         && synonyms.equals(column.synonyms)
                         && kind == column.kind

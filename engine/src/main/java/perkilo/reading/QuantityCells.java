@@ -6,16 +6,16 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.reading.table.Amount;
 import perkilo.reading.table.TableRow;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.units.Measure;
 
 /** Quantities whose unit is in a column of its own, beside the number, or in the header. */
-final class Quantities {
+final class QuantityCells {
 
-    private Quantities() {}
+    private QuantityCells() {}
 
     /** The unit of a quantity: from its own column, else beside the number or in the header; null if reported. */
-    static @Nullable Measure unit(TableRow row, Column unitColumn, Column column, @Nullable Amount amount) {
+    static @Nullable Measure unit(TableRow row, InputColumn unitColumn, InputColumn column, @Nullable Amount amount) {
         if (row.isBlank(unitColumn)) {
             return beside(row, unitColumn, column, amount);
         }
@@ -32,7 +32,8 @@ final class Quantities {
         return typed;
     }
 
-    private static @Nullable Measure beside(TableRow row, Column unitColumn, Column column, @Nullable Amount amount) {
+    private static @Nullable Measure beside(
+            TableRow row, InputColumn unitColumn, InputColumn column, @Nullable Amount amount) {
         Measure said = amount == null ? null : amount.measure().orElse(null);
         if (said == null && amount != null) {
             row.findings()
@@ -49,7 +50,7 @@ final class Quantities {
      * @param unit the unit of the result, and of a number without a unit; null if it was reported
      * @return null where the cell is blank or was reported
      */
-    static @Nullable Figure in(TableRow row, Column column, @Nullable Measure unit) {
+    static @Nullable Figure in(TableRow row, InputColumn column, @Nullable Measure unit) {
         Amount amount = row.amount(column);
         if (amount == null || unit == null) {
             return null;
@@ -70,7 +71,7 @@ final class Quantities {
      * A quantity in the unit that {@link #unit} has found for it. It is a constant if a number typed over its words
      * would be in another unit.
      */
-    static Figure in(TableRow row, Column unitColumn, Amount amount, Measure unit) {
+    static Figure in(TableRow row, InputColumn unitColumn, Amount amount, Measure unit) {
         Measure header = amount.header().measure();
         boolean otherUnit = row.isBlank(unitColumn) && header != null && header != unit;
         return otherUnit ? amount.figure().asConstant() : amount.figure();

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import perkilo.origin.Origin;
-import perkilo.schema.Column;
+import perkilo.schema.InputColumn;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -20,12 +20,12 @@ import perkilo.xlsx.grid.Grid;
  * @param lastRow the last row that may belong to it, from zero
  * @param columns the place of each column that was found
  */
-public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<Column, Place> columns) {
+public record FoundTable(SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<InputColumn, Place> columns) {
 
     private static final Pattern TOTALS = Pattern.compile(
             "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?");
 
-    public Table {
+    public FoundTable {
         columns = Map.copyOf(columns);
     }
 
@@ -39,7 +39,7 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
      * memory while it is used.
      */
     public Stream<TableRow> stream(Findings findings) {
-        List<Column> keys = schema.keys().stream().filter(this::has).toList();
+        List<InputColumn> keys = schema.keys().stream().filter(this::has).toList();
         boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
         return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
                 .mapToObj(row -> new TableRow(this, row, findings))
@@ -47,7 +47,7 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
     }
 
     /** The header of a column, or of the whole table where it has no such column. */
-    public Origin header(Column column) {
+    public Origin header(InputColumn column) {
         Place place = columns.get(column);
         return place == null ? header() : grid.origin(headerRow, place.index());
     }
@@ -63,13 +63,13 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
     }
 
     /** Whether the table has a column. */
-    public boolean has(Column column) {
+    public boolean has(InputColumn column) {
         return columns.containsKey(column);
     }
 
-    private boolean isRow(TableRow row, List<Column> keys, boolean anyKeyWillDo, Findings findings) {
+    private boolean isRow(TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
         int blank = 0;
-        for (Column key : keys) {
+        for (InputColumn key : keys) {
             blank += row.isBlank(key) ? 1 : 0;
         }
         if (blank == keys.size() || (!anyKeyWillDo && blank > 0)) {
@@ -79,8 +79,8 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
         return !isTotal(row, keys);
     }
 
-    private static boolean isTotal(TableRow row, List<Column> keys) {
-        for (Column key : keys) {
+    private static boolean isTotal(TableRow row, List<InputColumn> keys) {
+        for (InputColumn key : keys) {
             String text = row.cell(key).text();
             if (mayBeTotal(text) && TOTALS.matcher(text).matches()) {
                 return true;
@@ -95,7 +95,7 @@ public record Table(SheetSchema schema, Grid grid, int headerRow, int lastRow, M
     }
 
     /** Reports a row without its key if it has words and numbers, unless it is a row of totals. */
-    private void reportLost(TableRow row, List<Column> blank, Findings findings) {
+    private void reportLost(TableRow row, List<InputColumn> blank, Findings findings) {
         List<Cell> others = columns.keySet().stream()
                 .map(row::cell)
                 .filter(cell -> !cell.isBlank())

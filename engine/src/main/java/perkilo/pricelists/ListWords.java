@@ -21,13 +21,13 @@ import perkilo.xlsx.grid.Csv;
  * The words of price lists in German, French and English, from {@code words.csv}, and those for packs from
  * {@link PackWords}.
  */
-final class Words {
+final class ListWords {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Map<String, Set<String>> KEYS = load();
 
-    private Words() {}
+    private ListWords() {}
 
     /** Whether a word or phrase is one of a kind, such as {@code container}. */
     static boolean is(String kind, String phrase) {
@@ -120,7 +120,7 @@ final class Words {
 
     /** The rows of a data file of this package, without its header. */
     static List<List<String>> rows(String file) {
-        try (InputStream in = Words.class.getResourceAsStream(file)) {
+        try (InputStream in = ListWords.class.getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalStateException(file + " is missing from this build");
             }

@@ -7,7 +7,7 @@ import java.util.List;
  * Finds the ways to cover one item's need that are worth trying when vendors have minimum order values: more than is
  * needed may be bought from them, up to the minimum.
  */
-final class Options {
+final class CoverOptions {
 
     /** The most tries; then the search is given up. */
     private static final int MOST_TRIES = 20_000;
@@ -26,7 +26,7 @@ final class Options {
     private boolean complete = true;
     private int tries;
 
-    private Options(ItemPrices.Offered offered, Wanted wanted, int[] vendors, double[] minimum, double enough) {
+    private CoverOptions(ItemPrices.Offered offered, Wanted wanted, int[] vendors, double[] minimum, double enough) {
         this.offered = offered;
         this.wanted = wanted;
         this.vendors = vendors;
@@ -54,7 +54,7 @@ final class Options {
      */
     static Found of(
             ItemPrices.Offered offered, Wanted wanted, Cover cheapest, int[] vendors, double[] minimum, double slack) {
-        Options options = new Options(offered, wanted, vendors, minimum, cheapest.cost() + slack);
+        CoverOptions options = new CoverOptions(offered, wanted, vendors, minimum, cheapest.cost() + slack);
         options.keep(cheapest.picks(), cheapest.cost());
         options.mix(0, wanted.quantity().doubleValue(), 0);
         boolean complete = options.complete && options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
