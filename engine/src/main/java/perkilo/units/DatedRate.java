@@ -11,7 +11,7 @@ import perkilo.origin.Figure;
  * @param to the currency of the price
  * @param rate units of {@code to} for one unit of {@code from}; above zero
  * @param date the day of the rate
- * @param source who published it, in the words of the table; empty if the table names nobody
+ * @param source who published it, in the words of the table; empty if the table does not say
  */
 public record DatedRate(CurrencyUnit from, CurrencyUnit to, Figure rate, LocalDate date, String source) {
 

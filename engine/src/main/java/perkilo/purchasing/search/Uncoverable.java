@@ -74,7 +74,7 @@ final class Uncoverable {
             return new Shortfall(
                     item,
                     period,
-                    "nobody offers %s".formatted(need.item()),
+                    "%s has no offer".formatted(need.item()),
                     "add an offer for %s".formatted(need.item()));
         }
         int first = firstUsable(item, period);

@@ -21,7 +21,7 @@ final class ImpossibleProblemsTest {
     @Test
     void nobody_offers_the_item() {
         assertThat(shortfalls(problem(List.of(Buying.need("squalane", "0", 5)), List.of(VENDOR), List.of())))
-                .containsExactly(new Shortfall(0, 0, "nobody offers squalane", "add an offer for squalane"));
+                .containsExactly(new Shortfall(0, 0, "squalane has no offer", "add an offer for squalane"));
     }
 
     @Test
