@@ -82,7 +82,7 @@ final class KeptEmulsifierHlb implements Keeps {
         }
         String reason = wanted.isEmpty() || required.unknown().signum() > 0
                 ? KeptMessages.noBandForUnknown()
-                : KeptMessages.noBandSoFarAway(wanted.get());
+                : KeptMessages.requiredHlbTooFar(wanted.get());
         return KeptMessages.emulsifierHlbAsNow(within, now) + " " + reason;
     }
 }

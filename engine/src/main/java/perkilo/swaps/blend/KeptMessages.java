@@ -120,7 +120,7 @@ final class KeptMessages {
         return "A band around what the oils require could not be applied, because that is not known for all of them.";
     }
 
-    static String noBandSoFarAway(BigDecimal required) {
+    static String requiredHlbTooFar(BigDecimal required) {
         return "A band around what the oils require could not be applied, because they require "
                 + TrialWords.oneDecimal(required) + ", which is farther away than the band.";
     }
