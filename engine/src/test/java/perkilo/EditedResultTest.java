@@ -113,7 +113,7 @@ final class EditedResultTest {
             FormulaEvaluator evaluator = evaluator(book);
             TreeSet<String> said = new TreeSet<>();
             for (Row row : sheet(book, "Cost detail")) {
-                if (text(evaluator, row.getCell(13)).equals(SHORT)) {
+                if (text(evaluator, row.getCell(13)).equals("\u26A0 " + SHORT)) {
                     said.add(row.getCell(0).getStringCellValue());
                 }
             }

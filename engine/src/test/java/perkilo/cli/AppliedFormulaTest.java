@@ -305,7 +305,7 @@ final class AppliedFormulaTest {
         "blend 99, 'takes a blend from 1 to'",
         "99999, 'takes a swap from 1 to'",
         "0, 'takes a swap from 1 to'",
-        "blend, 'say which one, from \"blend 1\" to'",
+        "blend, 'Choose one with --apply, from \"blend 1\" to'",
         "B2, 'but was given \"B2\"'",
         "-1, 'but was given \"-1\"'",
         "the first, 'but was given \"the first\"'"

@@ -67,7 +67,7 @@ final class PlanCheckTest {
     @Test
     void a_quote_that_stands_twice() {
         assertThat(violations(plainVendor("Oils"), quote("10", tier("0", "90")), line(0, 1), line(0, 1)))
-                .containsExactly("quote 0 stands twice in period 1");
+                .containsExactly("quote 0 occurs twice in period 1");
     }
 
     @Test
