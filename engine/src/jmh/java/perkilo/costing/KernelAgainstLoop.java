@@ -267,12 +267,12 @@ public final class KernelAgainstLoop {
                 "supplier " + currency,
                 Currencies.of(CURRENCIES[currency]),
                 null,
-                null,
-                null,
-                Figure.ZERO,
-                Figure.of(String.valueOf(FREIGHT_PER_KG)),
-                Figure.of(String.valueOf(INSURANCE)),
-                Figure.of(String.valueOf(DUTY)),
+                new Supplier.Minimum(null, null),
+                new Supplier.Charges(
+                        Figure.ZERO,
+                        Figure.of(String.valueOf(FREIGHT_PER_KG)),
+                        Figure.of(String.valueOf(INSURANCE)),
+                        Figure.of(String.valueOf(DUTY))),
                 Figure.ZERO,
                 Origin.NONE);
     }

@@ -10,41 +10,59 @@ import perkilo.purchasing.DutyBasis;
 /**
  * The settings of a workbook.
  *
- * @param home the currency that costs are computed in
- * @param reportCurrencies other currencies that results are shown in; may be none
+ * @param currencies what costs are computed and shown in
  * @param costingDate the day whose offers and rates are used
- * @param conversionMargin what the bank keeps of a conversion, as a fraction
- * @param dutyBasis what duty is charged on
- * @param leftoverCredit value of a usable leftover, as a fraction of its lowest listed goods price
- * @param labourRate in home currency for one hour
- * @param overhead on labour, as a fraction
- * @param holdingPerYear the cost of keeping stock for a year, as a fraction of its value
- * @param priceAgeLimitDays a quote older than this gets a warning
- * @param processWaterPerKg in home currency
- * @param cashPerMonth the most that orders of one month may cost, in home currency; null for no limit
- * @param cashTotal the most that all orders may cost, in home currency; null for no limit
+ * @param buying how purchases are judged
+ * @param making what making costs in every run
+ * @param cashLimits the most that orders may cost
  */
 public record Settings(
-        CurrencyUnit home,
-        List<CurrencyUnit> reportCurrencies,
-        LocalDate costingDate,
-        Figure conversionMargin,
-        DutyBasis dutyBasis,
-        Figure leftoverCredit,
-        Figure labourRate,
-        Figure overhead,
-        Figure holdingPerYear,
-        Figure priceAgeLimitDays,
-        Figure processWaterPerKg,
-        @Nullable Figure cashPerMonth,
-        @Nullable Figure cashTotal) {
+        Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
 
     /** The usual age limit of a quote: half a year. Common practice, no source. */
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
 
-    public Settings {
-        reportCurrencies = List.copyOf(reportCurrencies);
+    /**
+     * What costs are computed and shown in.
+     *
+     * @param home the currency that costs are computed in
+     * @param reportCurrencies other currencies that results are shown in; may be none
+     * @param conversionMargin what the bank keeps of a conversion, as a fraction
+     */
+    public record Currencies(CurrencyUnit home, List<CurrencyUnit> reportCurrencies, Figure conversionMargin) {
+
+        public Currencies {
+            reportCurrencies = List.copyOf(reportCurrencies);
+        }
     }
+
+    /**
+     * How purchases are judged.
+     *
+     * @param dutyBasis what duty is charged on
+     * @param leftoverCredit value of a usable leftover, as a fraction of its lowest listed goods price
+     * @param holdingPerYear the cost of keeping stock for a year, as a fraction of its value
+     * @param priceAgeLimitDays a quote older than this gets a warning
+     */
+    public record Buying(DutyBasis dutyBasis, Figure leftoverCredit, Figure holdingPerYear, Figure priceAgeLimitDays) {}
+
+    /**
+     * What making costs in every run.
+     *
+     * @param labourRate in home currency for one hour
+     * @param overhead on labour, as a fraction
+     * @param processWaterPerKg in home currency
+     */
+    public record Making(Figure labourRate, Figure overhead, Figure processWaterPerKg) {}
+
+    /**
+     * The most that orders may cost, in home currency.
+     *
+     * @param perMonth orders of one month; null for no limit
+     * @param total all orders; null for no limit
+     */
+    public record CashLimits(
+            @Nullable Figure perMonth, @Nullable Figure total) {}
 
     /**
      * Settings with this currency and date; everything else is zero or its usual value.
@@ -54,18 +72,70 @@ public record Settings(
      */
     public static Settings of(CurrencyUnit home, LocalDate costingDate) {
         return new Settings(
-                home,
-                List.of(),
+                new Settings.Currencies(home, List.of(), Figure.ZERO),
                 costingDate,
-                Figure.ZERO,
-                DutyBasis.CIF,
-                Figure.ZERO,
-                Figure.ZERO,
-                Figure.ZERO,
-                Figure.ZERO,
-                USUAL_PRICE_AGE_LIMIT,
-                Figure.ZERO,
-                null,
-                null);
+                new Settings.Buying(DutyBasis.CIF, Figure.ZERO, Figure.ZERO, USUAL_PRICE_AGE_LIMIT),
+                new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
+                new Settings.CashLimits(null, null));
+    }
+
+    /** {@link Currencies#home}. */
+    public CurrencyUnit home() {
+        return currencies.home();
+    }
+
+    /** {@link Currencies#reportCurrencies}. */
+    public List<CurrencyUnit> reportCurrencies() {
+        return currencies.reportCurrencies();
+    }
+
+    /** {@link Currencies#conversionMargin}. */
+    public Figure conversionMargin() {
+        return currencies.conversionMargin();
+    }
+
+    /** {@link Buying#dutyBasis}. */
+    public DutyBasis dutyBasis() {
+        return buying.dutyBasis();
+    }
+
+    /** {@link Buying#leftoverCredit}. */
+    public Figure leftoverCredit() {
+        return buying.leftoverCredit();
+    }
+
+    /** {@link Buying#holdingPerYear}. */
+    public Figure holdingPerYear() {
+        return buying.holdingPerYear();
+    }
+
+    /** {@link Buying#priceAgeLimitDays}. */
+    public Figure priceAgeLimitDays() {
+        return buying.priceAgeLimitDays();
+    }
+
+    /** {@link Making#labourRate}. */
+    public Figure labourRate() {
+        return making.labourRate();
+    }
+
+    /** {@link Making#overhead}. */
+    public Figure overhead() {
+        return making.overhead();
+    }
+
+    /** {@link Making#processWaterPerKg}. */
+    public Figure processWaterPerKg() {
+        return making.processWaterPerKg();
+    }
+
+    /** {@link CashLimits#perMonth}. */
+    public @Nullable Figure cashPerMonth() {
+        return cashLimits.perMonth();
+    }
+
+    /** {@link CashLimits#total}. */
+    public @Nullable Figure cashTotal() {
+        return cashLimits.total();
     }
 }

@@ -109,19 +109,20 @@ final class SettingRows {
     /** All settings, with their defaults. */
     Settings settings(CurrencyUnit home, LocalDate costingDate) {
         return new Settings(
-                home,
-                reportCurrencies(home),
+                new Settings.Currencies(
+                        home, reportCurrencies(home), figure(SettingsSheet.CONVERSION_MARGIN, Figure.ZERO)),
                 costingDate,
-                figure(SettingsSheet.CONVERSION_MARGIN, Figure.ZERO),
-                dutyBasis(),
-                figure(SettingsSheet.LEFTOVER_CREDIT, Figure.ZERO),
-                money(SettingsSheet.LABOUR_RATE, home, Figure.ZERO),
-                figure(SettingsSheet.OVERHEAD, Figure.ZERO),
-                figure(SettingsSheet.HOLDING, Figure.ZERO),
-                figure(SettingsSheet.PRICE_AGE_LIMIT, Settings.USUAL_PRICE_AGE_LIMIT),
-                money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO),
-                limit(SettingsSheet.CASH_PER_MONTH, home),
-                limit(SettingsSheet.CASH_TOTAL, home));
+                new Settings.Buying(
+                        dutyBasis(),
+                        figure(SettingsSheet.LEFTOVER_CREDIT, Figure.ZERO),
+                        figure(SettingsSheet.HOLDING, Figure.ZERO),
+                        figure(SettingsSheet.PRICE_AGE_LIMIT, Settings.USUAL_PRICE_AGE_LIMIT)),
+                new Settings.Making(
+                        money(SettingsSheet.LABOUR_RATE, home, Figure.ZERO),
+                        figure(SettingsSheet.OVERHEAD, Figure.ZERO),
+                        money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO)),
+                new Settings.CashLimits(
+                        limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)));
     }
 
     private Figure figure(InputColumn setting, Figure byDefault) {

@@ -47,12 +47,14 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
                 name,
                 currency,
                 terms(),
-                Amounts.in(row, SuppliersSheet.MINIMUM_ORDER_VALUE, currency),
-                Amounts.in(row, SuppliersSheet.SMALL_ORDER_CHARGE, currency),
-                Amounts.in(row, SuppliersSheet.FREIGHT_PER_ORDER, currency, Figure.ZERO),
-                Amounts.in(row, SuppliersSheet.FREIGHT_PER_KG, currency, Figure.ZERO),
-                row.figure(SuppliersSheet.INSURANCE, Figure.ZERO),
-                row.figure(SuppliersSheet.DUTY, Figure.ZERO),
+                new Supplier.Minimum(
+                        Amounts.in(row, SuppliersSheet.MINIMUM_ORDER_VALUE, currency),
+                        Amounts.in(row, SuppliersSheet.SMALL_ORDER_CHARGE, currency)),
+                new Supplier.Charges(
+                        Amounts.in(row, SuppliersSheet.FREIGHT_PER_ORDER, currency, Figure.ZERO),
+                        Amounts.in(row, SuppliersSheet.FREIGHT_PER_KG, currency, Figure.ZERO),
+                        row.figure(SuppliersSheet.INSURANCE, Figure.ZERO),
+                        row.figure(SuppliersSheet.DUTY, Figure.ZERO)),
                 row.figure(SuppliersSheet.LEAD_TIME),
                 origin());
     }

@@ -7,32 +7,35 @@ import java.util.List;
  *
  * @param kind the kind of chart
  * @param title in a person's words
- * @param across title of the horizontal axis, with its unit
- * @param up title of the vertical axis, with its unit
- * @param upFormat the number format of the vertical axis
- * @param logarithmicAcross whether the horizontal axis is logarithmic; for scatter charts
+ * @param axes the axes
  * @param series the series, at least one
- * @param top first row from zero
- * @param left first column from zero
- * @param bottom last row from zero
- * @param right last column from zero
+ * @param place where it is drawn
  */
-public record Chart(
-        Kind kind,
-        String title,
-        String across,
-        String up,
-        NumberFormat upFormat,
-        boolean logarithmicAcross,
-        List<Series> series,
-        int top,
-        int left,
-        int bottom,
-        int right) {
+public record Chart(Kind kind, String title, Axes axes, List<Series> series, Place place) {
 
     public Chart {
         series = List.copyOf(series);
     }
+
+    /**
+     * The axes.
+     *
+     * @param across title of the horizontal axis, with its unit
+     * @param up title of the vertical axis, with its unit
+     * @param upFormat the number format of the vertical axis
+     * @param logarithmicAcross whether the horizontal axis is logarithmic; for scatter charts
+     */
+    public record Axes(String across, String up, NumberFormat upFormat, boolean logarithmicAcross) {}
+
+    /**
+     * The cells that a chart covers.
+     *
+     * @param top first row from zero
+     * @param left first column from zero
+     * @param bottom last row from zero
+     * @param right last column from zero
+     */
+    public record Place(int top, int left, int bottom, int right) {}
 
     /** The kind of chart. */
     public enum Kind {

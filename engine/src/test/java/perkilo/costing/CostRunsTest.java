@@ -454,12 +454,8 @@ final class CostRunsTest {
                 "Oils",
                 Draft.EUR,
                 null,
-                null,
-                null,
-                Figure.of("50"),
-                Figure.ZERO,
-                Figure.ZERO,
-                Figure.ZERO,
+                new Supplier.Minimum(null, null),
+                new Supplier.Charges(Figure.of("50"), Figure.ZERO, Figure.ZERO, Figure.ZERO),
                 Figure.ZERO,
                 Origin.NONE));
 

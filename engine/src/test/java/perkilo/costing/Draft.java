@@ -53,19 +53,11 @@ final class Draft {
 
     Book book() {
         Settings settings = new Settings(
-                home,
-                List.of(),
+                new Settings.Currencies(home, List.of(), conversionMargin),
                 DAY,
-                conversionMargin,
-                dutyBasis,
-                leftoverCredit,
-                labourRate,
-                overhead,
-                Figure.ZERO,
-                Settings.USUAL_PRICE_AGE_LIMIT,
-                processWater,
-                null,
-                null);
+                new Settings.Buying(dutyBasis, leftoverCredit, Figure.ZERO, Settings.USUAL_PRICE_AGE_LIMIT),
+                new Settings.Making(labourRate, overhead, processWater),
+                new Settings.CashLimits(null, null));
         return new Book(
                 settings,
                 Book.byName(suppliers, Supplier::name),
@@ -190,12 +182,8 @@ final class Draft {
                 name,
                 Currencies.of(currency),
                 terms,
-                null,
-                null,
-                Figure.of("50"),
-                Figure.of("0.4"),
-                Figure.of("0.01"),
-                Figure.of("0.065"),
+                new Supplier.Minimum(null, null),
+                new Supplier.Charges(Figure.of("50"), Figure.of("0.4"), Figure.of("0.01"), Figure.of("0.065")),
                 Figure.ZERO,
                 Origin.NONE);
     }

@@ -103,12 +103,10 @@ final class RandomBooks {
                 name,
                 currency,
                 chance(0.3) ? null : terms[random.nextInt(terms.length)],
-                chance(0.5) ? null : Figure.of(decimal(0, 150, 2)),
-                chance(0.3) ? null : Figure.of(decimal(0, 40, 2)),
-                figure(0, 60, 2),
-                figure(0, 3, 2),
-                figure(0, 0.02, 3),
-                figure(0, 0.12, 3),
+                new Supplier.Minimum(
+                        chance(0.5) ? null : Figure.of(decimal(0, 150, 2)),
+                        chance(0.3) ? null : Figure.of(decimal(0, 40, 2))),
+                new Supplier.Charges(figure(0, 60, 2), figure(0, 3, 2), figure(0, 0.02, 3), figure(0, 0.12, 3)),
                 Figure.ZERO,
                 Origin.NONE);
     }

@@ -337,12 +337,14 @@ final class RunCostProperties {
                         supplier.name(),
                         supplier.currency(),
                         supplier.terms(),
-                        supplier.smallOrderCharge() == null ? null : supplier.minimumOrderValue(),
-                        supplier.smallOrderCharge(),
-                        supplier.freightPerOrder(),
-                        supplier.freightPerKg(),
-                        supplier.insurance(),
-                        supplier.duty(),
+                        new Supplier.Minimum(
+                                supplier.smallOrderCharge() == null ? null : supplier.minimumOrderValue(),
+                                supplier.smallOrderCharge()),
+                        new Supplier.Charges(
+                                supplier.freightPerOrder(),
+                                supplier.freightPerKg(),
+                                supplier.insurance(),
+                                supplier.duty()),
                         supplier.leadTimeDays(),
                         Origin.NONE))
                 .toList();
@@ -369,12 +371,13 @@ final class RunCostProperties {
                         supplier.name(),
                         supplier.currency(),
                         supplier.terms(),
-                        maybe(supplier.minimumOrderValue(), times),
-                        maybe(supplier.smallOrderCharge(), times),
-                        by(supplier.freightPerOrder(), times),
-                        by(supplier.freightPerKg(), times),
-                        supplier.insurance(),
-                        supplier.duty(),
+                        new Supplier.Minimum(
+                                maybe(supplier.minimumOrderValue(), times), maybe(supplier.smallOrderCharge(), times)),
+                        new Supplier.Charges(
+                                by(supplier.freightPerOrder(), times),
+                                by(supplier.freightPerKg(), times),
+                                supplier.insurance(),
+                                supplier.duty()),
                         supplier.leadTimeDays(),
                         Origin.NONE))
                 .toList();
@@ -420,19 +423,12 @@ final class RunCostProperties {
             Book book, List<Supplier> suppliers, List<Offer> offers, BigDecimal times, ExchangeRates rates) {
         Settings old = book.settings();
         Settings settings = new Settings(
-                old.home(),
-                old.reportCurrencies(),
+                new Settings.Currencies(old.home(), old.reportCurrencies(), old.conversionMargin()),
                 old.costingDate(),
-                old.conversionMargin(),
-                old.dutyBasis(),
-                old.leftoverCredit(),
-                by(old.labourRate(), times),
-                old.overhead(),
-                old.holdingPerYear(),
-                old.priceAgeLimitDays(),
-                by(old.processWaterPerKg(), times),
-                null,
-                null);
+                new Settings.Buying(
+                        old.dutyBasis(), old.leftoverCredit(), old.holdingPerYear(), old.priceAgeLimitDays()),
+                new Settings.Making(by(old.labourRate(), times), old.overhead(), by(old.processWaterPerKg(), times)),
+                new Settings.CashLimits(null, null));
         List<Material> materials = book.materials().values().stream()
                 .map(material -> new Material(
                         material.name(),

@@ -107,12 +107,14 @@ final class Trade {
                 name,
                 Currencies.of(currency),
                 null,
-                minimum == null ? null : cell("Suppliers", "D" + at, minimum),
-                smallOrder == null ? null : cell("Suppliers", "E" + at, smallOrder),
-                cell("Suppliers", "F" + at, freightPerOrder),
-                cell("Suppliers", "G" + at, freightPerKg),
-                cell("Suppliers", "H" + at, insurance),
-                cell("Suppliers", "I" + at, duty),
+                new Supplier.Minimum(
+                        minimum == null ? null : cell("Suppliers", "D" + at, minimum),
+                        smallOrder == null ? null : cell("Suppliers", "E" + at, smallOrder)),
+                new Supplier.Charges(
+                        cell("Suppliers", "F" + at, freightPerOrder),
+                        cell("Suppliers", "G" + at, freightPerKg),
+                        cell("Suppliers", "H" + at, insurance),
+                        cell("Suppliers", "I" + at, duty)),
                 cell("Suppliers", "J" + at, Integer.toString(leadDays)),
                 new Origin("trade.xlsx", "Suppliers", "A" + at));
         suppliers.put(name.toLowerCase(java.util.Locale.ROOT), supplier);
@@ -262,19 +264,11 @@ final class Trade {
 
     Book book() {
         Settings settings = new Settings(
-                EUR,
-                List.of(),
+                new Settings.Currencies(EUR, List.of(), margin),
                 today,
-                margin,
-                DutyBasis.CIF,
-                credit,
-                Figure.ZERO,
-                Figure.ZERO,
-                holding,
-                Settings.USUAL_PRICE_AGE_LIMIT,
-                Figure.ZERO,
-                cashPerMonth,
-                cashTotal);
+                new Settings.Buying(DutyBasis.CIF, credit, holding, Settings.USUAL_PRICE_AGE_LIMIT),
+                new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
+                new Settings.CashLimits(cashPerMonth, cashTotal));
         return new Book(
                 settings,
                 suppliers,

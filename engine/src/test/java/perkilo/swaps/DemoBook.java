@@ -137,19 +137,12 @@ final class DemoBook {
     static Settings settings() {
         Settings usual = Settings.of(Currencies.of("EUR"), LocalDate.of(2026, 11, 20));
         return new Settings(
-                usual.home(),
-                List.of(),
+                new Settings.Currencies(usual.home(), List.of(), Figure.of("0.015")),
                 usual.costingDate(),
-                Figure.of("0.015"),
-                usual.dutyBasis(),
-                usual.leftoverCredit(),
-                Figure.of("24"),
-                Figure.of("0.15"),
-                usual.holdingPerYear(),
-                usual.priceAgeLimitDays(),
-                Figure.of("0.02"),
-                null,
-                null);
+                new Settings.Buying(
+                        usual.dutyBasis(), usual.leftoverCredit(), usual.holdingPerYear(), usual.priceAgeLimitDays()),
+                new Settings.Making(Figure.of("24"), Figure.of("0.15"), Figure.of("0.02")),
+                new Settings.CashLimits(null, null));
     }
 
     static ExchangeRates rates() {
@@ -165,12 +158,12 @@ final class DemoBook {
                         get(row, "Supplier"),
                         Currencies.of(get(row, "Currency")),
                         DeliveryTerm.parse(get(row, "Terms")).orElse(null),
-                        number(row, "Minimum order value"),
-                        number(row, "Small-order charge"),
-                        orZero(number(row, "Freight per order")),
-                        orZero(number(row, "Freight per kg")),
-                        orZero(percent(row, "Insurance %")),
-                        orZero(percent(row, "Duty %")),
+                        new Supplier.Minimum(number(row, "Minimum order value"), number(row, "Small-order charge")),
+                        new Supplier.Charges(
+                                orZero(number(row, "Freight per order")),
+                                orZero(number(row, "Freight per kg")),
+                                orZero(percent(row, "Insurance %")),
+                                orZero(percent(row, "Duty %"))),
                         orZero(number(row, "Lead time days")),
                         Origin.NONE))
                 .toList();

@@ -137,15 +137,9 @@ final class SummarySheet {
             sheet.chart(new Chart(
                     Chart.Kind.SCATTER_WITH_LINES,
                     "Cost per unit against run size",
-                    "Units in a run (logarithmic)",
-                    home + " per unit",
-                    new NumberFormat("0.00"),
-                    true,
+                    new Chart.Axes("Units in a run (logarithmic)", home + " per unit", new NumberFormat("0.00"), true),
                     bySize,
-                    top,
-                    left,
-                    top + CHART_ROWS,
-                    left + CHART_BY_SIZE - 1));
+                    new Chart.Place(top, left, top + CHART_ROWS, left + CHART_BY_SIZE - 1)));
             left += CHART_BY_SIZE;
         }
         List<Chart.Series> parts = new ArrayList<>();
@@ -155,15 +149,9 @@ final class SummarySheet {
         sheet.chart(new Chart(
                 Chart.Kind.STACKED_COLUMNS,
                 "What a unit costs, by head",
-                "Run",
-                home + " per unit",
-                new NumberFormat("0.00"),
-                false,
+                new Chart.Axes("Run", home + " per unit", new NumberFormat("0.00"), false),
                 parts,
-                top,
-                left,
-                top + CHART_ROWS,
-                left + CHART_BY_HEAD - 1));
+                new Chart.Place(top, left, top + CHART_ROWS, left + CHART_BY_HEAD - 1)));
     }
 
     /** The rows of each product in the table: next to each other, by rising size. */

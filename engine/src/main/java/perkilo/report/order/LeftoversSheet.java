@@ -160,15 +160,9 @@ record LeftoversSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing
             sheet.chart(new Chart(
                     Chart.Kind.LINES,
                     "Stock over time",
-                    "Month",
-                    home + " at the lowest listed prices",
-                    NumberFormat.WHOLE,
-                    false,
+                    new Chart.Axes("Month", home + " at the lowest listed prices", NumberFormat.WHOLE, false),
                     series,
-                    top,
-                    left,
-                    top + CHART_ROWS - 1,
-                    left + CHART_COLUMNS - 1));
+                    new Chart.Place(top, left, top + CHART_ROWS - 1, left + CHART_COLUMNS - 1)));
         }
 
         private List<Leftover> leftovers() {

@@ -156,14 +156,8 @@ final class ProductsPart {
         return new Chart(
                 Chart.Kind.STACKED_COLUMNS,
                 title,
-                "Product",
-                up,
-                new NumberFormat(format),
-                false,
+                new Chart.Axes("Product", up, new NumberFormat(format), false),
                 series,
-                top,
-                left,
-                top + CHART_ROWS,
-                left + CHART_COLUMNS - 1);
+                new Chart.Place(top, left, top + CHART_ROWS, left + CHART_COLUMNS - 1));
     }
 }

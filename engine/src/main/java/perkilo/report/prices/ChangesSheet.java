@@ -112,14 +112,8 @@ final class ChangesSheet {
         return new Chart(
                 Chart.Kind.STACKED_COLUMNS,
                 title,
-                across,
-                "Change since the last list",
-                NumberFormat.PERCENT,
-                false,
+                new Chart.Axes(across, "Change since the last list", NumberFormat.PERCENT, false),
                 List.of(series),
-                top,
-                left,
-                top + CHART_ROWS - 1,
-                right);
+                new Chart.Place(top, left, top + CHART_ROWS - 1, right));
     }
 }

@@ -86,14 +86,12 @@ final class SwapsSheet {
         sheet.chart(new Chart(
                 Chart.Kind.SCATTER,
                 "Change of unit cost against closeness",
-                "Closeness of 100",
-                found.book().settings().home() + " per unit; below zero is a saving",
-                new NumberFormat("0.000"),
-                false,
+                new Chart.Axes(
+                        "Closeness of 100",
+                        found.book().settings().home() + " per unit; below zero is a saving",
+                        new NumberFormat("0.000"),
+                        false),
                 List.of(series),
-                top,
-                swaps.column(table.number),
-                top + CHART_ROWS,
-                swaps.column(table.candidate)));
+                new Chart.Place(top, swaps.column(table.number), top + CHART_ROWS, swaps.column(table.candidate))));
     }
 }

@@ -44,8 +44,8 @@ final class ChartAxes {
         xml.open("c:majorGridlines");
         ink.thinLine(Palette.RULE);
         xml.close();
-        ink.title(chart.up(), ChartInk.USUAL_SIZE, Palette.MUTED);
-        xml.leaf("c:numFmt", "formatCode", chart.upFormat().code(), "sourceLinked", false);
+        ink.title(chart.axes().up(), ChartInk.USUAL_SIZE, Palette.MUTED);
+        xml.leaf("c:numFmt", "formatCode", chart.axes().upFormat().code(), "sourceLinked", false);
         look(Palette.RULE);
         xml.leaf("c:crossAx", "val", other).leaf("c:crosses", "val", scatter ? "min" : "autoZero");
         xml.leaf("c:crossBetween", "val", scatter ? "midCat" : "between").close();

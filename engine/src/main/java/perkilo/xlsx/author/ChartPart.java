@@ -36,9 +36,9 @@ final class ChartPart {
         new ChartSeries(chart, values, acrossFormat(), xml, ink).write(ACROSS, UP);
         ChartAxes axes = new ChartAxes(xml, ink);
         if (chart.kind().isScatter()) {
-            axes.numbersAcross(ACROSS, UP, chart.across(), acrossFormat(), LogarithmicScale.of(chart, values));
+            axes.numbersAcross(ACROSS, UP, chart.axes().across(), acrossFormat(), LogarithmicScale.of(chart, values));
         } else {
-            axes.wordsAcross(ACROSS, UP, chart.across());
+            axes.wordsAcross(ACROSS, UP, chart.axes().across());
         }
         axes.up(UP, ACROSS, chart);
         xml.close();

@@ -66,10 +66,10 @@ final class ChartSeries {
         look(number);
         if (chart.kind().isScatter()) {
             numbers("c:xVal", series.across(), acrossFormat);
-            numbers("c:yVal", series.up(), chart.upFormat());
+            numbers("c:yVal", series.up(), chart.axes().upFormat());
         } else {
             words(series.across());
-            numbers("c:val", series.up(), chart.upFormat());
+            numbers("c:val", series.up(), chart.axes().upFormat());
         }
         if (chart.kind() != Chart.Kind.STACKED_COLUMNS) {
             xml.leaf("c:smooth", "val", false);

@@ -33,8 +33,8 @@ final class DrawingPart {
 
     private void place(Chart chart, String reference) {
         xml.open("xdr:twoCellAnchor");
-        corner("xdr:from", chart.left(), chart.top());
-        corner("xdr:to", chart.right() + 1, chart.bottom() + 1);
+        corner("xdr:from", chart.place().left(), chart.place().top());
+        corner("xdr:to", chart.place().right() + 1, chart.place().bottom() + 1);
         xml.open("xdr:graphicFrame", "macro", "");
         xml.open("xdr:nvGraphicFramePr");
         String number = reference.replaceAll("\\D", "");

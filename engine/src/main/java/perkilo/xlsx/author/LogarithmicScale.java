@@ -16,7 +16,7 @@ record LogarithmicScale(double base, double from, double to) {
 
     /** The scale of a chart's horizontal axis; null for a linear one, which is used if a value has no logarithm. */
     static @Nullable LogarithmicScale of(Chart chart, ChartValues values) {
-        if (!chart.logarithmicAcross()) {
+        if (!chart.axes().logarithmicAcross()) {
             return null;
         }
         double least = Double.POSITIVE_INFINITY;

@@ -43,8 +43,8 @@ final class PageBreaks {
         this.breaks = new TreeSet<>(sheet.layout().pageBreaksBefore());
         filled.addAll(sheet.cells().keySet());
         for (Chart chart : sheet.charts()) {
-            headings.add(chart.top());
-            filled.add(chart.bottom());
+            headings.add(chart.place().top());
+            filled.add(chart.place().bottom());
         }
         for (int row : sheet.cells().keySet()) {
             if (look(row) == Look.SECTION) {

@@ -106,7 +106,7 @@ final class PrintSetup {
             last = Math.max(last, row.lastKey());
         }
         for (Chart chart : sheet.charts()) {
-            last = Math.max(last, chart.right());
+            last = Math.max(last, chart.place().right());
         }
         double points = 0;
         for (int column = 0; column <= last; column++) {

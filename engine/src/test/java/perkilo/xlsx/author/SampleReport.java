@@ -113,17 +113,11 @@ public final class SampleReport {
         return new Chart(
                 Chart.Kind.SCATTER_WITH_LINES,
                 "Cost per unit by run size",
-                "Units (logarithmic)",
-                "EUR per unit",
-                NumberFormat.money("EUR", 2),
-                true,
+                new Chart.Axes("Units (logarithmic)", "EUR per unit", NumberFormat.money("EUR", 2), true),
                 List.of(
                         new Chart.Series("Cost per unit", sheet.range(5, 0, 9, 0), sheet.range(5, 5, 9, 5)),
                         new Chart.Series("Raw materials", sheet.range(5, 0, 9, 0), sheet.range(5, 1, 9, 1))),
-                14,
-                0,
-                30,
-                2);
+                new Chart.Place(14, 0, 30, 2));
     }
 
     private static Chart heads(SheetBuilder sheet) {
@@ -135,15 +129,9 @@ public final class SampleReport {
         return new Chart(
                 Chart.Kind.STACKED_COLUMNS,
                 "What a unit costs",
-                "Units in the run",
-                "EUR per unit",
-                NumberFormat.money("EUR", 2),
-                false,
+                new Chart.Axes("Units in the run", "EUR per unit", NumberFormat.money("EUR", 2), false),
                 series,
-                14,
-                3,
-                30,
-                6);
+                new Chart.Place(14, 3, 30, 6));
     }
 
     private static Expr typed(Object number, String cell) {
