@@ -50,9 +50,16 @@ final class CommandMessages {
         return "There is no option " + option + " for " + command + ". Did you mean " + String.join(OR, near) + "?";
     }
 
-    static String optionBeforeCommand(String option) {
-        return "There is no option " + option + " before a command. Type it after the command, as in \"perkilo cost"
-                + " book.xlsx " + option + "\".";
+    /**
+     * That an option comes before the command.
+     *
+     * @param meant the option of a command that is meant; empty if none is near
+     */
+    static String optionBeforeCommand(String option, String meant) {
+        return "There is no option " + option + " before a command. "
+                + (meant.isEmpty()
+                        ? "Type \"perkilo --help\" for a list of the commands."
+                        : "Type it after the command, as in \"perkilo cost book.xlsx " + meant + "\".");
     }
 
     static String noValue(String option, String label) {
@@ -61,6 +68,10 @@ final class CommandMessages {
 
     static String onlyOnce(String option) {
         return option + " can be given only once.";
+    }
+
+    static String noSuchDay(String option, String typed) {
+        return option + " was given \"" + typed + "\", which is not a day of the calendar.";
     }
 
     static String notADay(String option, String typed) {
@@ -226,8 +237,11 @@ final class CommandMessages {
         return "The name of a new workbook must end in .xlsx, but \"" + file + "\" was given.";
     }
 
-    static String noTemplate(String typed) {
-        return "There is no template \"" + typed + "\". Type \"perkilo new --list\" for a list of templates.";
+    static String noTemplate(String typed, List<String> near) {
+        return "There is no template \"" + typed + "\". "
+                + (near.isEmpty()
+                        ? "Type \"perkilo new --list\" for a list of templates."
+                        : "Did you mean " + String.join(OR, near) + "?");
     }
 
     // failures

@@ -3,6 +3,8 @@ package perkilo.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import perkilo.desk.StartBook;
 import perkilo.desk.Template;
@@ -39,7 +41,9 @@ final class NewCommand extends Command {
         if (!target.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
             throw wrong(CommandMessages.wrongEnding(String.valueOf(target.getFileName())));
         }
-        Template template = Template.find(word).orElseThrow(() -> wrong(CommandMessages.noTemplate(word)));
+        List<String> all = Arrays.stream(Template.values()).map(Template::word).toList();
+        Template template =
+                Template.find(word).orElseThrow(() -> wrong(CommandMessages.noTemplate(word, Guess.near(word, all))));
         out.println("Written to " + new StartBook().start(template, target));
         out.flush();
         return Exit.DONE;

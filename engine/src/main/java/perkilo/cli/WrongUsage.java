@@ -3,8 +3,10 @@ package perkilo.cli;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -50,7 +52,7 @@ final class WrongUsage implements IParameterExceptionHandler {
     private static String badValue(OptionSpec option, String typed) {
         String name = option.longestName();
         if (option.type() == LocalDate.class) {
-            return CommandMessages.notADay(name, typed);
+            return looksLikeADay(typed) ? CommandMessages.noSuchDay(name, typed) : CommandMessages.notADay(name, typed);
         }
         if (option.type() == int.class) {
             String label = option.paramLabel().toLowerCase(Locale.ROOT);
@@ -58,6 +60,21 @@ final class WrongUsage implements IParameterExceptionHandler {
             return CommandMessages.notAWholeNumber(name, unit, String.valueOf(option.defaultValue()), typed);
         }
         return "";
+    }
+
+    /** Whether a text has the form of a day, such as {@code 2026-02-30}. */
+    private static boolean looksLikeADay(String typed) {
+        if (typed.length() != "2026-02-30".length()) {
+            return false;
+        }
+        for (int at = 0; at < typed.length(); at++) {
+            boolean dash = at == 4 || at == 7;
+            char letter = typed.charAt(at);
+            if (dash ? letter != '-' : letter < '0' || letter > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String missing(ArgSpec missing, CommandSpec command) {
@@ -91,7 +108,17 @@ final class WrongUsage implements IParameterExceptionHandler {
             return CommandMessages.misspeltOption(name, command.qualifiedName(), near);
         }
         return command.parent() == null
-                ? CommandMessages.optionBeforeCommand(name)
+                ? beforeCommand(name, command)
                 : CommandMessages.unknownOption(name, command.qualifiedName());
+    }
+
+    private static String beforeCommand(String name, CommandSpec whole) {
+        Set<String> known = new LinkedHashSet<>();
+        whole.subcommands()
+                .values()
+                .forEach(
+                        one -> one.getCommandSpec().options().forEach(option -> known.addAll(List.of(option.names()))));
+        List<String> near = known.contains(name) ? List.of(name) : Guess.near(name, known);
+        return CommandMessages.optionBeforeCommand(name, near.isEmpty() ? "" : near.get(0));
     }
 }

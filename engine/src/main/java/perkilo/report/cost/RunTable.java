@@ -160,7 +160,7 @@ public final class RunTable {
             .words(RunTable::unknownFootprints)
             .wordsLook(Look.HINT)
             .format(NumberFormat.QUANTITY)
-            .width(18)
+            .width(32)
             .json(cost -> CarbonFootprint.of(cost).perUnit(cost.needs().units()));
 
     final Column<RunCost> carbonUnknown = Column.<RunCost>of("carbonUnknown", "")

@@ -119,7 +119,7 @@ final class SummarySheet {
                         : new ResultSheet.Fixed(unit, columns.unitDecimals()));
         parts.add(new ResultSheet.Words(" " + home + (filled ? " each; " : " per kg; ")));
         parts.add(new ResultSheet.Fixed(run.cash().stockLeft(), 0));
-        parts.add(new ResultSheet.Words(" " + home + " buys material that this run does not use"));
+        parts.add(new ResultSheet.Words(" " + home + " buys items that this run does not use up"));
         parts.add(Shortage.words(run.lowestLeft(), ". ", DetailSheet.SHORT));
         return parts;
     }
