@@ -50,7 +50,7 @@ final class PlanOrdersTest {
 
     @Test
     void questions_about_the_plan_are_counted_and_can_be_stopped() throws IOException {
-        Path book = Templates.book(folder, Template.ORDERS);
+        Path book = Templates.book(folder, Template.LAUNCH);
         OrderRequest request = new OrderRequest(Templates.alone(book), LONG, LONG, Templates.DAY);
         StopAtQuestion watch = new StopAtQuestion();
         OrderAnswer.Planned planned = (OrderAnswer.Planned) new PlanOrders().plan(request, watch);
