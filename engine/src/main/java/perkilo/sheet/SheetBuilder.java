@@ -176,16 +176,6 @@ public final class SheetBuilder {
         return Expr.sumOf(name, rectangle(fromRow, column, toRow, column), sum);
     }
 
-    /** The lowest number in one column, from one row to another, both included; zero if there is none. */
-    public Expr lowestOfColumn(int column, int fromRow, int toRow) {
-        List<BigDecimal> numbers = numbers(column, fromRow, toRow);
-        BigDecimal lowest = numbers.isEmpty() ? BigDecimal.ZERO : numbers.get(0);
-        for (BigDecimal value : numbers) {
-            lowest = lowest.min(value);
-        }
-        return Expr.lowestOf(name, rectangle(fromRow, column, toRow, column), lowest);
-    }
-
     private List<BigDecimal> numbers(int column, int fromRow, int toRow) {
         List<BigDecimal> numbers = new ArrayList<>();
         for (int row = fromRow; row <= toRow; row++) {

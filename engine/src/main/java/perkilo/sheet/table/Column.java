@@ -263,11 +263,6 @@ public final class Column<R> {
         return onSheet;
     }
 
-    /** Whether JSON shows it. */
-    public boolean isInJson() {
-        return json != null;
-    }
-
     /** Whether the JSON of a row shows it. */
     public boolean isInJsonOf(R entry) {
         return json != null && (jsonWhere == null || jsonWhere.test(entry));
