@@ -40,7 +40,7 @@ import org.jspecify.annotations.NullMarked;
  *          names ─┘                             │                     └─ json ←──────────┴─ cli
  *      purchasing ←───────── purchasing.search ←┼──────────────────────── desk
  *          origin ← sheet ← xlsx ←──────────────┘  (workbooks in general; knows nothing of costing)
- *          schema ← reading ← pricelists, rates    (our tables, read from any workbook)
+ *   schema ← layouts ← reading ← pricelists, rates (our tables, read from any workbook)
  * </pre>
  *
  * <p>Libraries stay at the edges: spreadsheets in {@code xlsx}, the command line in {@code cli}, JSON in the packages
@@ -136,6 +136,13 @@ final class LayersTest {
             .dependOnClassesThat(resideInAPackage("perkilo..")
                     .and(DescribedPredicate.not(
                             resideInAnyPackage("perkilo.xlsx..", "perkilo.sheet..", "perkilo.origin.."))));
+
+    @ArchTest
+    static final ArchRule layouts_of_others_are_read_below_the_reading = noClasses()
+            .that()
+            .resideInAPackage("perkilo.layouts..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("perkilo.reading", "perkilo.pricelists..", "perkilo.model.."));
 
     @ArchTest
     static final ArchRule suppliers_lists_are_read_and_written_without_the_core = noClasses()

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import perkilo.desk.TakeInAnswer;
 import perkilo.json.ListsJson;
+import perkilo.layouts.Question;
 import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.pricelists.ListFolder;
-import perkilo.pricelists.Question;
 import perkilo.pricelists.TakenIn;
 
 /** The results of taking price lists in, for the terminal and as JSON. */

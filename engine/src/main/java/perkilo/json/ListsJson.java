@@ -3,7 +3,7 @@ package perkilo.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Objects;
-import perkilo.pricelists.Question;
+import perkilo.layouts.Question;
 import perkilo.pricelists.TakenIn;
 
 /** The result of taking price lists in, as JSON. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.ListWords;
 import perkilo.names.Names;
 import perkilo.names.Spelling;
 import perkilo.reading.table.Findings;
@@ -106,7 +107,7 @@ final class KnownNames {
     }
 
     private void addSynonyms() {
-        for (List<String> row : ListWords.rows("synonyms.csv")) {
+        for (List<String> row : ListWords.rows(KnownNames.class, "synonyms.csv")) {
             List<String> all = new ArrayList<>(List.of(row.get(0)));
             for (String synonym : row.get(1).split(";", -1)) {
                 all.add(synonym.strip());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.ListLine;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.origin.Figure;

@@ -9,6 +9,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import perkilo.layouts.ListWords;
+import perkilo.layouts.Mapping;
+import perkilo.layouts.Question;
 import perkilo.reading.PriceFiles;
 import perkilo.xlsx.write.SavedFile;
 

@@ -41,39 +41,7 @@ final class ListMessages {
         return "The list holds no prices. Check that its price column is filled.";
     }
 
-    // rows that are left out, or kept with a doubt
-
-    static String onRequest(int prices) {
-        return prices == 1
-                ? "1 price is on request, so it is left out."
-                : Counted.of(prices, "price") + " are on request, so they are left out.";
-    }
-
-    static String totalOrNote(String words) {
-        return "\"" + words + "\" looks like a total or a note, so the row is left out."
-                + " If it is an offer, give it an item and a pack.";
-    }
-
-    static String withoutPrice(String item, String pack, String why) {
-        return "\"" + item + "\" in packs of " + pack + " has no price (" + why
-                + "). An older price is no longer used. Ask the supplier for a new one.";
-    }
-
-    static String withoutPriceAndPack(String item, String why) {
-        return "\"" + item + "\" has no price (" + why + ") and no pack size, so it is left out."
-                + " An older price may still be in use. Ask the supplier.";
-    }
-
-    static String doubtedPrice(String item, String remark) {
-        return "\"" + item + "\" has a price and the remark \"" + remark
-                + "\". The price is used. Ask the supplier whether it is valid.";
-    }
-
-    static String doubtedPrices(int prices, List<String> some) {
-        return Counted.of(prices, "price") + " have a remark that speaks against them: "
-                + listed(some, ", ", prices - some.size())
-                + ". They are used. Ask the supplier whether they are valid.";
-    }
+    // rows that contradict each other
 
     static String secondPrice(String item, String first, String firstItem) {
         return "\"" + item + "\" has a second price for the same pack from the same quantity. The first is in " + first

@@ -4,6 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.ListLine;
+import perkilo.layouts.Quantity;
 import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.schema.OffersSheet;

@@ -18,6 +18,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.Mapping;
+import perkilo.layouts.Question;
+import perkilo.layouts.QuestionMessages;
 import perkilo.xlsx.grid.UnreadableFileException;
 import perkilo.xlsx.write.SavedFile;
 

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import perkilo.layouts.ListLine;
+import perkilo.layouts.Mapping;
 import perkilo.names.Names;
 import perkilo.names.Spelling;
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.Question;
 import perkilo.origin.Finding;
 
 /**

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Objects;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.layouts.HeaderReading;
+import perkilo.layouts.Quantity;
 import perkilo.units.Measure;
 
 /** A header that holds a break, a currency and what the price is for says all three. */

@@ -9,6 +9,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import perkilo.layouts.DecimalMark;
+import perkilo.layouts.ListWords;
+import perkilo.layouts.PackText;
+import perkilo.layouts.PriceNote;
+import perkilo.layouts.Quantity;
 import perkilo.reading.table.PackWords;
 import perkilo.reading.table.UnitText;
 import perkilo.units.Measure;
@@ -46,7 +51,7 @@ final class EveryPackWordTest {
     @Test
     void there_is_one_list_of_them() {
         Set<String> kinds = new HashSet<>();
-        ListWords.rows("words.csv").forEach(row -> kinds.add(row.get(0)));
+        ListWords.rows(ListWords.class, "words.csv").forEach(row -> kinds.add(row.get(0)));
         assertThat(kinds).doesNotContain("container").contains("remark");
     }
 }

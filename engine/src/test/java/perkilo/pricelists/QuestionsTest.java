@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import perkilo.layouts.Question;
 import perkilo.origin.Finding;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -23,14 +23,14 @@ import perkilo.xlsx.grid.Grid;
  * @param minimumsIn what bare minimum orders count; null if there are none
  * @param questions what the figures leave open
  */
-record ListSense(
+public record ListSense(
         DecimalMark mark,
         @Nullable Counted breaksIn,
         @Nullable Counted minimumsIn,
         List<Question> questions) {
 
     /** What a bare quantity counts. */
-    record Counted(boolean packs, @Nullable Quantity unit) {
+    public record Counted(boolean packs, @Nullable Quantity unit) {
 
         private static final Counted PACKS = new Counted(true, null);
         private static final Counted PACK_UNIT = new Counted(false, null);
@@ -47,7 +47,7 @@ record ListSense(
     }
 
     /** What follows from a list's figures and a person's answers. */
-    static ListSense of(ListColumns columns, Mapping mapping) {
+    public static ListSense of(ListColumns columns, Mapping mapping) {
         return new Looking(columns, mapping).sense();
     }
 

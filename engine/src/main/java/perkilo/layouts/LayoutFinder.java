@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.Arrays;
 import java.util.HashSet;
@@ -12,7 +12,7 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /** Finds the headers of a list: one row, or two if a broad header is above narrower ones. */
-final class LayoutFinder {
+public final class LayoutFinder {
 
     private static final int ROWS_LOOKED_AT = 80;
     private static final int LEAST = 2;
@@ -20,7 +20,7 @@ final class LayoutFinder {
     private LayoutFinder() {}
 
     /** The layouts of all sheets that hold a list. */
-    static List<ListLayout> find(List<Grid> grids) {
+    public static List<ListLayout> find(List<Grid> grids) {
         return grids.stream().flatMap(grid -> find(grid).stream()).toList();
     }
 

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.List;
 import perkilo.origin.Origin;
@@ -19,7 +19,7 @@ public record Question(String field, String key, Origin where, String text, List
     }
 
     /** A question that one answer settles for the whole list. */
-    static Question of(String field, Origin where, String text, String... choices) {
+    public static Question of(String field, Origin where, String text, String... choices) {
         return new Question(field, "", where, text, List.of(choices));
     }
 
@@ -28,7 +28,7 @@ public record Question(String field, String key, Origin where, String text, List
      *
      * @param digits the number in the text, one that can mean two
      */
-    static Question decimals(Origin where, String text, String digits) {
+    public static Question decimals(Origin where, String text, String digits) {
         return of(
                 Mapping.DECIMALS,
                 where,

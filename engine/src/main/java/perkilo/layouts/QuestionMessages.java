@@ -1,10 +1,10 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.List;
 
 /** What a person is asked about a price list, and how to answer. */
-final class QuestionMessages {
+public final class QuestionMessages {
 
     private QuestionMessages() {}
 
@@ -19,7 +19,8 @@ final class QuestionMessages {
         return "Does \"" + date + "\" begin with the day or with the month?";
     }
 
-    static String dayOrMonthOfList() {
+    /** The list's own date may be read in two ways. */
+    public static String dayOrMonthOfList() {
         return "Does the date of the list begin with the day or with the month?";
     }
 
@@ -89,7 +90,8 @@ final class QuestionMessages {
                 + either(choices) + ".";
     }
 
-    static String choices(List<String> choices) {
+    /** The answers to choose from. */
+    public static String choices(List<String> choices) {
         return "Possible answers: " + either(choices) + ".";
     }
 

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -28,7 +28,7 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /** Reads the rows of a list into lines of the long form; collects errors and questions, each with its cell. */
-final class ListRows {
+public final class ListRows {
 
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_REMARK = 40;
@@ -55,7 +55,7 @@ final class ListRows {
     private int currentRow = -1;
     private NavigableMap<Integer, Cell> current = new TreeMap<>();
 
-    ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
+    public ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
         this.columns = columns;
         this.grid = columns.layout().grid();
         this.mapping = mapping;
@@ -82,7 +82,7 @@ final class ListRows {
     }
 
     /** The lines of all rows. */
-    List<ListLine> read() {
+    public List<ListLine> read() {
         List<ListLine> lines = new ArrayList<>();
         ListLayout layout = columns.layout();
         NavigableMap<Integer, Cell> header = grid.row(layout.lastHeader());
@@ -94,13 +94,13 @@ final class ListRows {
         addUnpriced(lines);
         doubted.report(findings);
         if (left > 0) {
-            findings.note(grid.origin(), ListMessages.onRequest(left));
+            findings.note(grid.origin(), RowMessages.onRequest(left));
         }
         return lines;
     }
 
     /** What the rows leave open. */
-    List<Question> questions() {
+    public List<Question> questions() {
         return List.copyOf(questions.values());
     }
 
@@ -117,7 +117,7 @@ final class ListRows {
             }
         }
         if (!asked.isEmpty() && isTotalOrNote(row)) {
-            findings.warning(grid.origin(row, at(row).firstKey()), ListMessages.totalOrNote(shortened(words(row))));
+            findings.warning(grid.origin(row, at(row).firstKey()), RowMessages.totalOrNote(shortened(words(row))));
             return;
         }
         String item = item(row, asked);
@@ -177,7 +177,7 @@ final class ListRows {
         String remark = remark(row, text -> ListWords.is("on request", text));
         String why = remark.isEmpty() || remark.equals(said) ? said : said + ", " + remark;
         if (pack == null) {
-            findings.warning(origin, ListMessages.withoutPriceAndPack(item, shortened(why)));
+            findings.warning(origin, RowMessages.withoutPriceAndPack(item, shortened(why)));
             return;
         }
         unpriced.put(
@@ -196,7 +196,7 @@ final class ListRows {
                 lines.add(line);
                 findings.warning(
                         line.origin(),
-                        ListMessages.withoutPrice(line.item(), line.pack().toString(), shortened(why)));
+                        RowMessages.withoutPrice(line.item(), line.pack().toString(), shortened(why)));
             }
         });
     }
@@ -563,7 +563,7 @@ final class ListRows {
     }
 
     /** A text cut short enough for a message. */
-    static String shortened(String text) {
+    public static String shortened(String text) {
         return text.length() <= 60 ? text : text.substring(0, 57) + "…";
     }
 }

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ import perkilo.xlsx.grid.Grid;
  * @param ambiguous the cell of a date that can be two days; null if there is none
  * @param note currency and what prices are for
  */
-record TitleFacts(
+public record TitleFacts(
         List<String> lines,
         @Nullable LocalDate quotedOn,
         @Nullable LocalDate validUntil,
@@ -38,7 +38,7 @@ record TitleFacts(
             Pattern.compile("(?iu)(?:/|\\b(?:per|pro|je|par|au|le)\\s+)\\s*(\\d*\\s*[\\p{L}]+)");
 
     /** What the lines above the headers of a layout say. */
-    static TitleFacts of(ListLayout layout, ListDates dates) {
+    public static TitleFacts of(ListLayout layout, ListDates dates) {
         List<String> lines = new ArrayList<>();
         LocalDate quoted = null;
         LocalDate until = null;

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.Map;
 import java.util.NavigableMap;
@@ -14,7 +14,7 @@ import perkilo.xlsx.grid.Grid;
  * @param headers what is written above each column
  * @param readings what each header means; a column that is not understood is missing
  */
-record ListLayout(
+public record ListLayout(
         Grid grid,
         int firstHeader,
         int lastHeader,
@@ -26,7 +26,7 @@ record ListLayout(
      *
      * @param header the last row of headers
      */
-    boolean repeatsHeaders(NavigableMap<Integer, Cell> row, NavigableMap<Integer, Cell> header) {
+    public boolean repeatsHeaders(NavigableMap<Integer, Cell> row, NavigableMap<Integer, Cell> header) {
         if (row.size() < 2 || !isSame(row, header, row.firstKey())) {
             return false;
         }

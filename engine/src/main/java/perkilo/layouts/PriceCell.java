@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
@@ -22,7 +22,7 @@ import perkilo.xlsx.grid.Cell;
  * <p>The text of the cell goes first, then its row, its header, its number format, the lines above the list, and the
  * mapping. A contradiction is reported or asked about.
  */
-final class PriceCell {
+public final class PriceCell {
 
     private static final int LONG_WORDS = 20;
 
@@ -49,7 +49,7 @@ final class PriceCell {
      * @param amount above zero
      * @param per null for one pack
      */
-    record Price(BigDecimal amount, @Nullable Measure per, CurrencyUnit currency) {}
+    public record Price(BigDecimal amount, @Nullable Measure per, CurrencyUnit currency) {}
 
     /**
      * The price in a cell.
@@ -61,7 +61,7 @@ final class PriceCell {
      * @param remark another text of the row that seems to say what the price is for; empty if there is none
      * @return null if the price was reported or asked about
      */
-    @Nullable Price read(
+    public @Nullable Price read(
             Cell cell,
             Origin origin,
             PriceNote header,

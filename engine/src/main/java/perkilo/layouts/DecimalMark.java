@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -6,13 +6,13 @@ import java.util.Optional;
 import perkilo.reading.table.NumberText;
 
 /** The decimal mark of a list; UNKNOWN until a price or an answer settles it. */
-enum DecimalMark {
+public enum DecimalMark {
     POINT,
     COMMA,
     UNKNOWN;
 
     /** The mark that a word of a mapping file means. */
-    static Optional<DecimalMark> of(String word) {
+    public static Optional<DecimalMark> of(String word) {
         return switch (word.strip().toLowerCase(Locale.ROOT)) {
             case "point", "." -> Optional.of(POINT);
             case "comma", "," -> Optional.of(COMMA);
@@ -21,7 +21,7 @@ enum DecimalMark {
     }
 
     /** The number that a text of digits and marks means; empty if it is not a number, or can be two. */
-    Optional<BigDecimal> number(String digits) {
+    public Optional<BigDecimal> number(String digits) {
         NumberText read = NumberText.parse(digits);
         if (read instanceof NumberText.Parsed parsed && parsed.words().isEmpty()) {
             return Optional.of(parsed.value());
@@ -35,12 +35,12 @@ enum DecimalMark {
     }
 
     /** Whether a text of digits and marks can be two numbers as long as the mark is not known. */
-    static boolean isAmbiguous(String digits) {
+    public static boolean isAmbiguous(String digits) {
         return NumberText.parse(digits) instanceof NumberText.Ambiguous;
     }
 
     /** The decimal mark that a text of digits and marks must have: {@code 12,50} has a comma, {@code 1.250,00} too. */
-    static DecimalMark shownBy(String digits) {
+    public static DecimalMark shownBy(String digits) {
         if (!(NumberText.parse(digits) instanceof NumberText.Parsed)) {
             return UNKNOWN;
         }

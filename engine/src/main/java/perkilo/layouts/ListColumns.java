@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,10 +13,10 @@ import java.util.Optional;
  * @param uses by column, from zero; unused columns are missing
  * @param questions about columns that neither the mapping nor the header settles
  */
-record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Question> questions) {
+public record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Question> questions) {
 
     /** The columns of a layout. */
-    static ListColumns of(ListLayout layout, Mapping mapping) {
+    public static ListColumns of(ListLayout layout, Mapping mapping) {
         Map<Integer, ColumnUse> uses = new LinkedHashMap<>();
         List<Question> questions = new ArrayList<>();
         layout.headers().forEach((column, header) -> {
@@ -83,7 +83,7 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
     }
 
     /** The headers of columns that are not used, from left to right. */
-    List<String> unused() {
+    public List<String> unused() {
         List<String> unused = new ArrayList<>();
         layout.headers().forEach((column, header) -> {
             if (!uses.containsKey(column) && !header.isBlank()) {
@@ -94,7 +94,7 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
     }
 
     /** The column of a meaning; empty if there is none. */
-    Optional<Integer> of(Meaning meaning) {
+    public Optional<Integer> of(Meaning meaning) {
         return uses.entrySet().stream()
                 .filter(use -> use.getValue().meaning() == meaning)
                 .map(Map.Entry::getKey)
@@ -102,7 +102,7 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
     }
 
     /** The columns that hold prices, from left to right. */
-    Map<Integer, ColumnUse> prices() {
+    public Map<Integer, ColumnUse> prices() {
         Map<Integer, ColumnUse> prices = new LinkedHashMap<>();
         uses.forEach((column, use) -> {
             if (use.meaning() == Meaning.PRICE) {
@@ -113,7 +113,7 @@ record ListColumns(ListLayout layout, Map<Integer, ColumnUse> uses, List<Questio
     }
 
     /** What else a header says, such as the unit of packs. */
-    PriceNote note(int column) {
+    public PriceNote note(int column) {
         HeaderReading reading = layout.readings().get(column);
         return reading == null ? PriceNote.NONE : reading.note();
     }

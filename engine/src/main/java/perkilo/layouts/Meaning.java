@@ -1,10 +1,10 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.Arrays;
 import java.util.Optional;
 
 /** What a column of a supplier's list can hold; the words are those of a mapping file. */
-enum Meaning {
+public enum Meaning {
     SUPPLIER("supplier"),
     ITEM("item"),
     INCI("INCI name"),
@@ -30,12 +30,12 @@ enum Meaning {
     }
 
     /** The word in a mapping file. */
-    String word() {
+    public String word() {
         return word;
     }
 
     /** The meaning of a word in a mapping file. */
-    static Optional<Meaning> of(String word) {
+    public static Optional<Meaning> of(String word) {
         return Arrays.stream(values())
                 .filter(meaning -> meaning.word.equalsIgnoreCase(word.strip()))
                 .findFirst();

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,28 +11,28 @@ import org.jspecify.annotations.Nullable;
  * @param packText for a price: the pack that it is for, as typed; empty if the column does not say
  * @param note for a price: what else the header says about it
  */
-record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, PriceNote note) {
+public record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, PriceNote note) {
 
     private static final String FROM = "price from ";
     private static final String OF = "price of ";
 
     /** A column that is described by its meaning alone. */
-    static ColumnUse of(Meaning meaning) {
+    public static ColumnUse of(Meaning meaning) {
         return new ColumnUse(meaning, null, "", PriceNote.NONE);
     }
 
     /** A column of prices. */
-    static ColumnUse price(PriceNote note) {
+    public static ColumnUse price(PriceNote note) {
         return new ColumnUse(Meaning.PRICE, null, "", note);
     }
 
     /** A column of prices from a quantity upwards. */
-    static ColumnUse priceFrom(BreakText from, PriceNote note) {
+    public static ColumnUse priceFrom(BreakText from, PriceNote note) {
         return new ColumnUse(Meaning.PRICE, from, "", note);
     }
 
     /** A column of prices of one pack. */
-    static ColumnUse priceOf(String pack, PriceNote note) {
+    public static ColumnUse priceOf(String pack, PriceNote note) {
         return new ColumnUse(Meaning.PRICE, null, pack, note);
     }
 
@@ -43,7 +43,7 @@ record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, Pri
      * @param note what the column's header says about its prices
      * @return empty if the words are not understood
      */
-    static Optional<ColumnUse> parse(String words, PriceNote note) {
+    public static Optional<ColumnUse> parse(String words, PriceNote note) {
         String text = words.strip();
         if (text.regionMatches(true, 0, FROM, 0, FROM.length())) {
             return BreakText.of(text.substring("price ".length()))
@@ -58,7 +58,7 @@ record ColumnUse(Meaning meaning, @Nullable BreakText from, String packText, Pri
     }
 
     /** The words for a mapping file. */
-    String words() {
+    public String words() {
         if (from != null) {
             String unit = from.packs()
                     ? " packs"

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +8,7 @@ import perkilo.reading.table.Findings;
 /**
  * Prices beside a remark that speaks against them, such as "discontinued". They are used, and one warning names them.
  */
-final class DoubtedPrices {
+public final class DoubtedPrices {
 
     private static final int NAMED = 12;
 
@@ -21,11 +21,11 @@ final class DoubtedPrices {
         }
     }
 
-    void add(String item, String remark, Origin price) {
+    public void add(String item, String remark, Origin price) {
         all.add(new Doubted(item, remark, price));
     }
 
-    void report(Findings findings) {
+    public void report(Findings findings) {
         if (all.isEmpty()) {
             return;
         }
@@ -33,8 +33,8 @@ final class DoubtedPrices {
         findings.warning(
                 first.origin(),
                 all.size() == 1
-                        ? ListMessages.doubtedPrice(first.item(), first.remark())
-                        : ListMessages.doubtedPrices(all.size(), some()));
+                        ? RowMessages.doubtedPrice(first.item(), first.remark())
+                        : RowMessages.doubtedPrices(all.size(), some()));
     }
 
     private List<String> some() {

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -14,10 +14,10 @@ import org.jspecify.annotations.Nullable;
  * @param packs whether it counts packs
  * @param kind how the quantity is meant
  */
-record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kind) {
+public record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kind) {
 
     /** How a quantity is meant. */
-    enum Kind {
+    public enum Kind {
         /** The price holds from this quantity upwards. */
         FROM,
         /** More than this quantity; which quantity is the first is not known. */
@@ -44,7 +44,7 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
     private static final int LONGEST = 60;
 
     /** The break that a text describes; empty if it describes none. */
-    static Optional<BreakText> of(String text) {
+    public static Optional<BreakText> of(String text) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
@@ -86,12 +86,12 @@ record BreakText(String digits, @Nullable Quantity unit, boolean packs, Kind kin
     }
 
     /** The quantity; empty if its number can be read in two ways. */
-    Optional<BigDecimal> quantity(DecimalMark mark) {
+    public Optional<BigDecimal> quantity(DecimalMark mark) {
         return mark.number(digits);
     }
 
     /** Whether the break itself says what it counts. */
-    boolean saysUnit() {
+    public boolean saysUnit() {
         return packs || unit != null || digits.equals("0");
     }
 }

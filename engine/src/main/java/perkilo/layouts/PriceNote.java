@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -19,14 +19,14 @@ import perkilo.reading.table.CurrencySign;
  * @param pack whether it is for one pack
  * @param content what that pack holds; null if they do not say
  */
-record PriceNote(
+public record PriceNote(
         @Nullable CurrencySign currency,
         @Nullable Quantity per,
         boolean pack,
         @Nullable Quantity content) {
 
     /** Words that say nothing about a price. */
-    static final PriceNote NONE = new PriceNote(null, null, false, null);
+    public static final PriceNote NONE = new PriceNote(null, null, false, null);
 
     private static final Pattern PER = Pattern.compile(
             "(?i)(?:^|\\s)(?:per|pro|je|par|au|à la|le|la|l['’])(?=\\s|$)|/|(?<=\\s)(?:l['’])(?=\\p{L})");
@@ -34,7 +34,7 @@ record PriceNote(
     private static final Pattern AMOUNT = Pattern.compile("(\\d+)\\s*(.*)");
 
     /** What words say; empty if they are not understood. */
-    static Optional<PriceNote> of(String words) {
+    public static Optional<PriceNote> of(String words) {
         String text = MARKS.matcher(ListWords.tidy(words)).replaceAll(" ").strip();
         if (isRemark(text)) {
             return Optional.of(NONE);
@@ -149,7 +149,7 @@ record PriceNote(
     }
 
     /** Whether words say what a price is for, and cannot mean anything else: {@code per lb}, {@code each}. */
-    static boolean saysWhatFor(String words) {
+    public static boolean saysWhatFor(String words) {
         String text = ListWords.tidy(words);
         boolean sounds = PER.matcher(text).find()
                 || Quantity.unit(text).filter(unit -> unit.measure().isCount()).isPresent();
@@ -157,12 +157,12 @@ record PriceNote(
     }
 
     /** Whether another note says that prices are for the same. */
-    boolean isSameBasis(PriceNote other) {
+    public boolean isSameBasis(PriceNote other) {
         return pack == other.pack && Objects.equals(per, other.per);
     }
 
     /** Whether it says what the price is for. */
-    boolean saysWhatFor() {
+    public boolean saysWhatFor() {
         return pack || per != null;
     }
 }

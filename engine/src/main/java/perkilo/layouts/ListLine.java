@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.time.LocalDate;
 import javax.money.CurrencyUnit;
@@ -20,7 +20,7 @@ import perkilo.origin.Origin;
  * @param validity the row's own days
  * @param origin the cell of the price
  */
-record ListLine(
+public record ListLine(
         Listed listed,
         Quantity pack,
         Offer.@Nullable PriceBreak price,
@@ -38,20 +38,20 @@ record ListLine(
      * @param cas its CAS number
      * @param code the supplier's number for it
      */
-    record Listed(String supplier, String item, String inci, String cas, String code) {}
+    public record Listed(String supplier, String item, String inci, String cas, String code) {}
 
     /** The item as the list calls it. */
-    String item() {
+    public String item() {
         return listed.item();
     }
 
     /** The row's own day; null if it has none. */
-    @Nullable LocalDate quotedOn() {
+    public @Nullable LocalDate quotedOn() {
         return validity.quotedOn();
     }
 
     /** Whether it has a price. */
-    boolean isPriced() {
+    public boolean isPriced() {
         return price != null && currency != null;
     }
 }

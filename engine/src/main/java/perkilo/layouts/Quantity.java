@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -11,13 +11,13 @@ import perkilo.units.Measure;
  * @param amount above zero
  * @param measure the unit
  */
-record Quantity(BigDecimal amount, Measure measure) {
+public record Quantity(BigDecimal amount, Measure measure) {
 
     private static final BigDecimal TONNE = new BigDecimal("1000");
     private static final int PLACES = 12;
 
     /** The unit that a word means, in one of three languages; a tonne is a thousand kilograms. */
-    static Optional<Quantity> unit(String word) {
+    public static Optional<Quantity> unit(String word) {
         Optional<Measure> measure = Measure.parse(word);
         if (measure.isPresent()) {
             return measure.map(found -> new Quantity(BigDecimal.ONE, found));
@@ -29,12 +29,12 @@ record Quantity(BigDecimal amount, Measure measure) {
     }
 
     /** This quantity, multiplied. */
-    Quantity times(BigDecimal factor) {
+    public Quantity times(BigDecimal factor) {
         return new Quantity(amount.multiply(factor), measure);
     }
 
     /** The amount in another unit of the same kind, rounded up to 12 decimals; empty between weight and volume. */
-    Optional<BigDecimal> in(Measure other) {
+    public Optional<BigDecimal> in(Measure other) {
         if (other == measure) {
             return Optional.of(amount);
         }
@@ -50,7 +50,7 @@ record Quantity(BigDecimal amount, Measure measure) {
     }
 
     /** A number without an exponent or trailing zeros. */
-    static String plain(BigDecimal number) {
+    public static String plain(BigDecimal number) {
         if (number.scale() == 0) {
             return number.toString();
         }

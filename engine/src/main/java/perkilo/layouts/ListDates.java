@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -18,7 +18,7 @@ import perkilo.reading.table.DateText;
  * <p>With points the day comes first: {@code 03.04.2026} is the third of April in every country that writes it so
  * (common practice, no source). With slashes the order is not known if both numbers can be months.
  */
-final class ListDates {
+public final class ListDates {
 
     private static final Pattern DATE = Pattern.compile(
             "\\d{4}-\\d{2}-\\d{2}|\\d{1,2}[./-]\\d{1,2}[./-]\\d{4}|\\d{1,2}(?:\\.|er|st|nd|rd|th)?\\s+\\p{L}{3,9}\\.?,?\\s+\\d{4}"
@@ -53,7 +53,7 @@ final class ListDates {
      * @param day null if it can be two days
      * @param ambiguous whether it can be two days
      */
-    record Read(@Nullable LocalDate day, boolean ambiguous) {}
+    public record Read(@Nullable LocalDate day, boolean ambiguous) {}
 
     /**
      * A date in a longer text.
@@ -61,7 +61,7 @@ final class ListDates {
      * @param read the date
      * @param before the text between it and the date before it
      */
-    record Placed(Read read, String before) {}
+    public record Placed(Read read, String before) {}
 
     private final @Nullable Boolean dayFirst;
 
@@ -70,13 +70,13 @@ final class ListDates {
      *
      * @param order {@code day first} or {@code month first}, for dates with slashes; empty if a person has not said
      */
-    ListDates(Optional<String> order) {
+    public ListDates(Optional<String> order) {
         this.dayFirst = order.map(words -> words.toLowerCase(Locale.ROOT).startsWith("day"))
                 .orElse(null);
     }
 
     /** All dates in a text, from left to right. */
-    List<Placed> all(String text) {
+    public List<Placed> all(String text) {
         List<Placed> found = new ArrayList<>();
         int end = 0;
         for (MatchResult date : DATE.matcher(text).results().toList()) {
@@ -88,7 +88,7 @@ final class ListDates {
     }
 
     /** The date that a text means; empty if it is not a date. */
-    Optional<Read> one(String text) {
+    public Optional<Read> one(String text) {
         String tidy = text.strip();
         var dotted = DOTTED.matcher(tidy);
         if (dotted.matches()) {

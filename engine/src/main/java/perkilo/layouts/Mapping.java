@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -21,16 +21,16 @@ public record Mapping(
         Map<String, @Nullable String> columns,
         Map<String, NameAnswer> names) {
 
-    static final String DECIMALS = "decimals";
-    static final String DATES = "dates";
-    static final String CURRENCY = "currency";
-    static final String PRICE_PER = "price per";
-    static final String BREAKS_IN = "breaks in";
-    static final String MINIMUMS_IN = "minimums in";
-    static final String MULTI_PACKS = "multi-packs";
-    static final String BLANK_ITEMS = "blank items";
-    static final String ROW_BASIS = "basis in rows";
-    static final String COLUMNS = "columns";
+    public static final String DECIMALS = "decimals";
+    public static final String DATES = "dates";
+    public static final String CURRENCY = "currency";
+    public static final String PRICE_PER = "price per";
+    public static final String BREAKS_IN = "breaks in";
+    public static final String MINIMUMS_IN = "minimums in";
+    public static final String MULTI_PACKS = "multi-packs";
+    public static final String BLANK_ITEMS = "blank items";
+    public static final String ROW_BASIS = "basis in rows";
+    public static final String COLUMNS = "columns";
 
     public Mapping {
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
@@ -39,17 +39,17 @@ public record Mapping(
     }
 
     /** The mapping of a supplier before their first list. */
-    static Mapping empty(String supplier) {
+    public static Mapping empty(String supplier) {
         return new Mapping(supplier, Map.of(), Map.of(), Map.of());
     }
 
     /** The answer to a field; empty if there is none. */
-    Optional<String> answer(String field) {
+    public Optional<String> answer(String field) {
         return Optional.ofNullable(answers.get(field)).filter(words -> !words.isBlank());
     }
 
     /** What a column is used for, by its header; empty if the mapping does not say. */
-    Optional<String> column(String header) {
+    public Optional<String> column(String header) {
         String key = ListWords.key(header);
         return columns.entrySet().stream()
                 .filter(column -> ListWords.key(column.getKey()).equals(key))

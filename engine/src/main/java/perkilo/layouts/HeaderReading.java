@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,19 +14,19 @@ import org.jspecify.annotations.Nullable;
  * @param note what the header says about prices, if they are prices
  * @param choices what the column can be used for, in the words of a mapping file; empty if {@code use} is clear
  */
-record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choices) {
+public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choices) {
 
     private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
     private static final Pattern BILINGUAL = Pattern.compile("\\s/\\s|\\n|\\|");
     private static final Pattern LAST_COMMA = Pattern.compile("[,;]+$");
     private static final int LONGEST = 120;
 
-    HeaderReading {
+    public HeaderReading {
         choices = List.copyOf(choices);
     }
 
     /** What a header says; empty if its words are not known. */
-    static Optional<HeaderReading> of(String header) {
+    public static Optional<HeaderReading> of(String header) {
         if (header.isBlank() || header.length() > LONGEST) {
             return Optional.empty();
         }

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param content everything in it
  * @param pieces how many smaller packs it is made of; 1 for a single pack
  */
-record PackText(Quantity content, int pieces) {
+public record PackText(Quantity content, int pieces) {
 
     private static final String NUMBER = "(\\d(?:[\\d.,'’]|[ \\u00A0](?=\\d{3}(?!\\d)))*)";
     private static final Pattern TIMES = Pattern.compile(
@@ -29,7 +29,7 @@ record PackText(Quantity content, int pieces) {
      * @param unit the unit of a bare number; null if it is not known
      * @return empty if the text is not understood
      */
-    static Optional<PackText> of(String text, DecimalMark mark, @Nullable Quantity unit) {
+    public static Optional<PackText> of(String text, DecimalMark mark, @Nullable Quantity unit) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
@@ -70,7 +70,7 @@ record PackText(Quantity content, int pieces) {
     }
 
     /** Whether a text has digits that can be read in two ways. */
-    static boolean isAmbiguous(String text) {
+    public static boolean isAmbiguous(String text) {
         return NumberWords.of(text)
                 .map(NumberWords::digits)
                 .filter(DecimalMark::isAmbiguous)

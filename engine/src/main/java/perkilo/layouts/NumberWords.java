@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * @param digits the number as typed, with its marks
  * @param words the text before and after it
  */
-record NumberWords(String digits, String words) {
+public record NumberWords(String digits, String words) {
 
     private static final int LONGEST = 80;
     private static final Pattern SHAPE =
@@ -18,7 +18,7 @@ record NumberWords(String digits, String words) {
     private static final Pattern LAST_MARKS = Pattern.compile("[.,'’]+$");
 
     /** The parts of a text; empty if it holds no number, or is too long to be one. */
-    static Optional<NumberWords> of(String text) {
+    public static Optional<NumberWords> of(String text) {
         String tidy = text.length() > 2 * LONGEST ? text : ListWords.tidy(text);
         if (tidy.length() > LONGEST) {
             return Optional.empty();

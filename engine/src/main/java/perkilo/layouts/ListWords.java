@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,7 +21,7 @@ import perkilo.xlsx.grid.Csv;
  * The words of price lists in German, French and English, from {@code words.csv}, and those for packs from
  * {@link PackWords}.
  */
-final class ListWords {
+public final class ListWords {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
@@ -30,12 +30,12 @@ final class ListWords {
     private ListWords() {}
 
     /** Whether a word or phrase is one of a kind, such as {@code container}. */
-    static boolean is(String kind, String phrase) {
+    public static boolean is(String kind, String phrase) {
         return KEYS.getOrDefault(kind, Set.of()).contains(key(phrase));
     }
 
     /** What a header means by its words alone; empty if it is not known. */
-    static Optional<String> header(String phrase) {
+    public static Optional<String> header(String phrase) {
         String key = key(phrase);
         return HEADERS.stream()
                 .filter(kind -> KEYS.getOrDefault(kind, Set.of()).contains(key))
@@ -43,7 +43,7 @@ final class ListWords {
     }
 
     /** What spellings of a phrase have in common: letters without accents, digits and the per cent sign. */
-    static String key(String phrase) {
+    public static String key(String phrase) {
         String plain = isAscii(phrase) ? phrase.toLowerCase(Locale.ROOT) : withoutAccents(phrase);
         StringBuilder key = new StringBuilder(plain.length());
         plain.codePoints()
@@ -62,7 +62,7 @@ final class ListWords {
     }
 
     /** A text with single spaces, whatever kind of spaces it has. */
-    static String tidy(String text) {
+    public static String tidy(String text) {
         char before = 'x';
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
@@ -105,7 +105,7 @@ final class ListWords {
 
     private static Map<String, Set<String>> load() {
         Map<String, Set<String>> keys = new HashMap<>();
-        for (List<String> row : rows("words.csv")) {
+        for (List<String> row : rows(ListWords.class, "words.csv")) {
             for (String word : row.get(2).split(";", -1)) {
                 if (!word.isBlank()) {
                     keys.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(key(word));
@@ -118,9 +118,13 @@ final class ListWords {
         return keys;
     }
 
-    /** The rows of a data file of this package, without its header. */
-    static List<List<String>> rows(String file) {
-        try (InputStream in = ListWords.class.getResourceAsStream(file)) {
+    /**
+     * The rows of a data file, without its header.
+     *
+     * @param owner a class of the package that the file is in
+     */
+    public static List<List<String>> rows(Class<?> owner, String file) {
+        try (InputStream in = owner.getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalStateException(file + " is missing from this build");
             }
