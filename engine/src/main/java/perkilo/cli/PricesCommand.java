@@ -14,6 +14,7 @@ import perkilo.desk.TakeInPrices;
 import perkilo.desk.TakeInRequest;
 import perkilo.pricelists.TakeIn;
 import perkilo.sheet.Report;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -95,6 +96,7 @@ final class PricesCommand extends Command {
 
     private int showChanges(List<Path> named) throws IOException {
         Path workbook = named.isEmpty() ? null : named.get(0);
+        FileStamp read = workbook == null ? null : FileStamp.of(workbook);
         PriceChangesRequest request = new PriceChangesRequest(
                 folder(),
                 workbook,
@@ -111,11 +113,11 @@ final class PricesCommand extends Command {
             return console.refuse(
                     answer.findings(), answer instanceof PriceChangesAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
         }
-        new PriceChangesWords(console).say(changed, written(workbook, changed.report()));
+        new PriceChangesWords(console).say(changed, written(read, changed.report()));
         return Exit.DONE;
     }
 
-    private Written written(@Nullable Path workbook, Report report) throws IOException {
+    private Written written(@Nullable FileStamp workbook, Report report) throws IOException {
         return workbook == null
                 ? output.destination().writeAlone(report, ALONE)
                 : output.destination().write(workbook, Destination.PRICES, report, today());

@@ -8,6 +8,7 @@ import perkilo.desk.FindSwaps;
 import perkilo.desk.SwapAnswer;
 import perkilo.desk.SwapRequest;
 import perkilo.json.SwapJson;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -51,12 +52,13 @@ final class SwapCommand extends Command {
     public Integer call() throws IOException {
         checkUsage();
         Console console = new Console(this, options);
+        FileStamp book = FileStamp.of(options.book());
         SwapAnswer answer;
         try (Progress progress = console.progress()) {
             answer = new FindSwaps().find(request(), progress);
         }
         if (answer instanceof SwapAnswer.Found found) {
-            return said(console, found);
+            return said(console, book, found);
         }
         if (answer instanceof SwapAnswer.NoSuchChoice missing) {
             throw wrong(ChoiceWords.missing(missing));
@@ -87,8 +89,8 @@ final class SwapCommand extends Command {
         return Options.said(option, String.class);
     }
 
-    private int said(Console console, SwapAnswer.Found answer) throws IOException {
-        Written written = output.destination().write(options.book(), Destination.SWAPPED, answer.report(), today());
+    private int said(Console console, FileStamp book, SwapAnswer.Found answer) throws IOException {
+        Written written = output.destination().write(book, Destination.SWAPPED, answer.report(), today());
         if (options.json()) {
             console.json(SwapJson.of(answer.found(), answer.findings(), answer.added()));
         }

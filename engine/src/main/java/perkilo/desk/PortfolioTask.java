@@ -13,6 +13,7 @@ import perkilo.origin.Reading;
 import perkilo.reading.BookReader;
 import perkilo.reading.SharedSources;
 import perkilo.report.portfolio.PortfolioBook;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.FileAddress;
 import perkilo.xlsx.write.Written;
 
@@ -51,11 +52,12 @@ final class PortfolioTask<T> {
             return failed(book, findings, false);
         }
         try {
+            FileStamp read = FileStamp.of(book);
             Reading<Book> reading = new BookReader().read(book, shared, request.date(), request.today());
             CostAnswer answer = new CostBook().cost(book, reading, request.sizes(), watch);
             findings.addAll(answer.findings());
             return answer instanceof CostAnswer.Costed costed
-                    ? costed(book, target, costed)
+                    ? costed(read, target, costed)
                     : failed(book, findings, false);
         } catch (IOException told) {
             findings.add(Finding.error(Origin.NONE, String.valueOf(told.getMessage())));
@@ -70,8 +72,9 @@ final class PortfolioTask<T> {
         return failed(book, findings, false);
     }
 
-    private CostedBook<T> costed(Path book, Path target, CostAnswer.Costed costed) throws IOException {
-        Written written = request.destination().writeTo(target, book, costed.report(), request.today());
+    private CostedBook<T> costed(FileStamp read, Path target, CostAnswer.Costed costed) throws IOException {
+        Path book = read.file();
+        Written written = request.destination().writeTo(target, read, costed.report(), request.today());
         String sheet = written.sheets().getOrDefault("Cost summary", "Cost summary");
         Origin result = new Origin(FileAddress.of(written.file(), summary), sheet, "A1");
         PortfolioBook shown =

@@ -71,6 +71,9 @@ record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String 
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < tabs.size(); i++) {
             Tab tab = tabs.get(i);
+            if (tab.reference().isBlank()) {
+                continue; // a module of macros or a dialog of an old program, which has no part of its own
+            }
             Link link = links.get(tab.reference());
             if (link == null || link.type().equals("worksheet")) {
                 sheets.add(new Sheet(tab.name(), link == null ? "" : link.target(), tab.visible(), marked.contains(i)));
