@@ -2,6 +2,7 @@ package perkilo.xlsx.grid;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import perkilo.origin.Origin;
@@ -16,6 +17,7 @@ import perkilo.origin.Origin;
  * @param merged blocks of cells that were merged
  * @param hiddenColumns the hidden columns, from zero
  * @param ofBook whether formulas in the results can refer to its cells
+ * @param aside what is shown in another way than other cells
  */
 public record Grid(
         String file,
@@ -24,7 +26,20 @@ public record Grid(
         GridRows rows,
         MergedBlocks merged,
         BitSet hiddenColumns,
-        boolean ofBook) {
+        boolean ofBook,
+        Aside aside) {
+
+    /** A grid in which nothing is struck through, and no row is hidden. */
+    public Grid(
+            String file,
+            String sheet,
+            String title,
+            GridRows rows,
+            MergedBlocks merged,
+            BitSet hiddenColumns,
+            boolean ofBook) {
+        this(file, sheet, title, rows, merged, hiddenColumns, ofBook, Aside.NONE);
+    }
 
     /** A grid of a text file: nothing merged, nothing hidden. */
     static Grid ofText(String file, String title, GridRows rows) {
@@ -55,6 +70,24 @@ public record Grid(
     /** The place of the whole sheet or file. */
     public Origin origin() {
         return new Origin(file, sheet, "");
+    }
+
+    /**
+     * Cells that a person sees in another way.
+     *
+     * @param hiddenRows rows that hold something and are hidden, from zero; they are not among the rows
+     * @param struck the columns of the cells that are struck through, by row, both from zero
+     */
+    public record Aside(BitSet hiddenRows, Map<Integer, BitSet> struck) {
+
+        /** Nothing of the kind. */
+        public static final Aside NONE = new Aside(new BitSet(), Map.of());
+
+        /** Whether a cell is struck through. */
+        public boolean isStruck(int row, int column) {
+            BitSet columns = struck.isEmpty() ? null : struck.get(row);
+            return columns != null && columns.get(column);
+        }
     }
 
     /**

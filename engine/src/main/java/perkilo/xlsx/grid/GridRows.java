@@ -105,6 +105,28 @@ public final class GridRows {
         }
     }
 
+    /** Adds the columns of a row's cells, none blank, to a set; no cell is made. */
+    public void addColumns(int number, BitSet columns) {
+        int place = Arrays.binarySearch(numbers, number);
+        if (place >= 0) {
+            PackedRow.Cursor cursor = new PackedRow.Cursor(packed[place]);
+            while (cursor.next()) {
+                columns.set(cursor.column());
+            }
+        }
+    }
+
+    /** Whether a row has at most a number of cells, and has one; no cell is made. */
+    public boolean isShort(int number, int most) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        int count = 0;
+        while (count <= most && cursor.next()) {
+            count++;
+        }
+        return count > 0 && count <= most;
+    }
+
     /** Whether a cell of a row in some columns can hold words; no cell is made. */
     public boolean mayHoldWords(int number, BitSet columns) {
         int place = Arrays.binarySearch(numbers, number);
