@@ -23,7 +23,7 @@ final class CheckCommand extends Command {
             checked = new CheckBook().check(options.sources(), today(), progress);
         }
         if (options.json()) {
-            console.json(Json.onlyMessages(checked.findings()));
+            console.json(Json.onlyMessages(checked.reading().account(), checked.findings()));
         }
         CheckWords.say(console, checked);
         return checked.hasErrors() ? Exit.BAD_INPUT : Exit.DONE;

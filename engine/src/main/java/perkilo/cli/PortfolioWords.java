@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Account;
 import perkilo.desk.BookView;
 import perkilo.desk.CostAnswer;
 import perkilo.desk.CostPortfolio;
@@ -59,7 +60,7 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
             return exit(done);
         }
         if (answer instanceof PortfolioAnswer.BadInput<Shown> bad) {
-            return console.refuse(bad.findings(), Exit.BAD_INPUT);
+            return console.refuse(Account.NONE, bad.findings(), Exit.BAD_INPUT);
         }
         if (answer instanceof PortfolioAnswer.NoFolder<Shown> no) {
             throw command.wrong(CommandMessages.outIsNoFolder(no.out()));
@@ -107,7 +108,7 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
     private static ObjectNode json(CostedBook<Shown> book) {
         ObjectNode json = Json.object().put("book", book.file().toString());
         Shown shown = book.view();
-        json.setAll(shown == null || shown.json() == null ? Json.onlyMessages(book.findings()) : shown.json());
+        json.setAll(shown == null || shown.json() == null ? Json.onlyMessages(Account.NONE, book.findings()) : shown.json());
         return json;
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Account;
 import perkilo.desk.LookUpRate;
 import perkilo.desk.RateAnswer;
 import perkilo.desk.RateRequest;
@@ -80,7 +81,7 @@ final class RatesCommand extends Command {
         if (!files().isEmpty() || said(fetch) != null) {
             RatesAnswer answer = taken(console);
             if (!(answer instanceof RatesAnswer.Taken taken)) {
-                return console.refuse(answer.findings(), Exit.BAD_INPUT);
+                return console.refuse(Account.NONE, answer.findings(), Exit.BAD_INPUT);
             }
             findings.addAll(taken.findings());
             json.set("files", Json.array(taken.files(), one -> RatesJson.taken(one.file(), one.taken())));

@@ -63,7 +63,8 @@ final class SwapCommand extends Command {
         if (answer instanceof SwapAnswer.NoSuchChoice missing) {
             throw wrong(ChoiceWords.missing(missing));
         }
-        return console.refuse(answer.findings(), answer instanceof SwapAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+        return console.refuse(
+                answer.account(), answer.findings(), answer instanceof SwapAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
     }
 
     private SwapRequest request() {

@@ -29,13 +29,13 @@ public final class CostBook {
     public CostAnswer cost(Path file, Reading<Book> reading, RunSizes sizes, Watch watch) {
         List<Finding> findings = new ArrayList<>(reading.findings());
         if (reading.hasErrors()) {
-            return new CostAnswer.BadInput(findings);
+            return new CostAnswer.BadInput(reading.account(), findings);
         }
         Book book = sizes.applyTo(reading.value());
         List<Finding> problems = RunSizes.problems(file, book);
         findings.addAll(problems);
         if (!problems.isEmpty()) {
-            return new CostAnswer.BadInput(findings);
+            return new CostAnswer.BadInput(reading.account(), findings);
         }
         Watched costing = new Watched(watch, Stage.COSTING, book.runs().size());
         CostOutcome outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual(costing)).cost(book, costing);

@@ -32,14 +32,14 @@ public final class FindSwaps {
     public SwapAnswer find(SwapRequest request, Watch watch) throws IOException {
         Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
         if (reading.hasErrors()) {
-            return new SwapAnswer.BadInput(reading.findings());
+            return new SwapAnswer.BadInput(reading.account(), reading.findings());
         }
         Book book = request.sizes().applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(new SwapSubjects(request.sources().book(), book).missing(request.only()));
         findings.addAll(RunSizes.problems(request.sources().book(), book));
         if (findings.stream().anyMatch(Finding::isError)) {
-            return new SwapAnswer.BadInput(findings);
+            return new SwapAnswer.BadInput(reading.account(), findings);
         }
         try {
             return answer(book, request.apply(), search(book, request, watch), findings);

@@ -3,6 +3,7 @@ package perkilo.desk;
 import java.util.List;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.report.order.OrderReport;
 import perkilo.sheet.Report;
@@ -12,6 +13,11 @@ public sealed interface OrderAnswer {
 
     /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
+
+    /** What became of everything in the files; nothing where there is no answer for another reason than the files. */
+    default Account account() {
+        return Account.NONE;
+    }
 
     /**
      * There is a plan; if the search was stopped, it is the best so far and not proven.
@@ -26,6 +32,11 @@ public sealed interface OrderAnswer {
             findings = List.copyOf(findings);
         }
 
+        @Override
+        public Account account() {
+            return planned.book().account();
+        }
+
         /** The result sheets. */
         public Report report() {
             return OrderReport.of(planned, reasons, findings);
@@ -33,7 +44,7 @@ public sealed interface OrderAnswer {
     }
 
     /** The book has errors; at least one finding is an error. */
-    record BadInput(List<Finding> findings) implements OrderAnswer {
+    record BadInput(Account account, List<Finding> findings) implements OrderAnswer {
 
         public BadInput {
             findings = List.copyOf(findings);

@@ -26,7 +26,7 @@ public final class PlanOrders {
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(BookReading.ofDemand(reading.value()));
         if (findings.stream().anyMatch(Finding::isError)) {
-            return new OrderAnswer.BadInput(findings);
+            return new OrderAnswer.BadInput(reading.account(), findings);
         }
         Watched planning = new Watched(watch, Stage.PLANNING, 1);
         planning.accept(0);
@@ -38,7 +38,7 @@ public final class PlanOrders {
             return new OrderAnswer.Planned(planned, reasons(planned, request.why(), watch), findings);
         }
         boolean badInput = outcome instanceof OrderOutcome.NoPlan none && none.badInput();
-        return badInput ? new OrderAnswer.BadInput(findings) : new OrderAnswer.NoPlan(findings);
+        return badInput ? new OrderAnswer.BadInput(reading.account(), findings) : new OrderAnswer.NoPlan(findings);
     }
 
     private static Reasons reasons(OrderOutcome.Planned planned, Duration longest, Watch watch) {

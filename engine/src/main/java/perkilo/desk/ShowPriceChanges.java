@@ -35,25 +35,25 @@ public final class ShowPriceChanges {
         Reading<List<Offer>> quotes = new QuoteReader().read(null, List.of(request.folder()));
         watch.at(Stage.READING, 1, 1);
         if (quotes.hasErrors()) {
-            return new PriceChangesAnswer.BadInput(quotes.findings());
+            return new PriceChangesAnswer.BadInput(quotes.account(), quotes.findings());
         }
         LocalDate date = request.date();
         PriceChanges changes = PriceChanges.on(date == null ? request.today() : date, quotes.value(), "");
-        return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.findings());
+        return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
     }
 
     private static PriceChangesAnswer with(Path file, PriceChangesRequest request, Watch watch) throws IOException {
         Sources sources = new Sources(file, List.of(request.folder()), request.rates(), request.date());
         Reading<Book> reading = BookReading.of(sources, request.today(), watch);
         if (reading.hasErrors()) {
-            return new PriceChangesAnswer.BadInput(reading.findings());
+            return new PriceChangesAnswer.BadInput(reading.account(), reading.findings());
         }
         Book book = request.sizes().applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
         List<Finding> problems = RunSizes.problems(file, book);
         findings.addAll(problems);
         if (!problems.isEmpty()) {
-            return new PriceChangesAnswer.BadInput(findings);
+            return new PriceChangesAnswer.BadInput(reading.account(), findings);
         }
         List<Offer> quotes =
                 new QuoteReader().read(file, List.of(request.folder())).value();
@@ -65,7 +65,7 @@ public final class ShowPriceChanges {
         findings.addAll(effect.findings());
         return effect.possible()
                 ? new PriceChangesAnswer.Changed(
-                        changes, effect, book.settings().priceAgeLimitDays(), findings)
+                        changes, effect, book.settings().priceAgeLimitDays(), reading.account(), findings)
                 : new PriceChangesAnswer.NoPurchase(findings);
     }
 }

@@ -3,6 +3,7 @@ package perkilo.desk;
 import java.util.List;
 import java.util.Optional;
 import perkilo.model.Formula;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.report.swap.SwapReport;
 import perkilo.sheet.Report;
@@ -13,6 +14,11 @@ public sealed interface SwapAnswer {
 
     /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
+
+    /** What became of everything in the files; nothing where there is no answer for another reason than the files. */
+    default Account account() {
+        return Account.NONE;
+    }
 
     /**
      * The search was completed.
@@ -25,6 +31,11 @@ public sealed interface SwapAnswer {
 
         public Found {
             findings = List.copyOf(findings);
+        }
+
+        @Override
+        public Account account() {
+            return found.book().account();
         }
 
         /** The result sheets. */
@@ -48,7 +59,7 @@ public sealed interface SwapAnswer {
     }
 
     /** The book has errors, or does not contain what the request names; at least one finding is an error. */
-    record BadInput(List<Finding> findings) implements SwapAnswer {
+    record BadInput(Account account, List<Finding> findings) implements SwapAnswer {
 
         public BadInput {
             findings = List.copyOf(findings);

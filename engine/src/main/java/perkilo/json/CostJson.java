@@ -17,6 +17,7 @@ public final class CostJson {
                 .put("homeCurrency", costed.book().settings().home().getCurrencyCode())
                 .put("costingDate", costed.book().settings().costingDate().toString());
         answer.set("runs", TableJson.array(new RunTable(costed).inJson()));
+        answer.set("reading", Json.reading(costed.book().account()));
         answer.set("messages", Json.messages(findings));
         return answer;
     }

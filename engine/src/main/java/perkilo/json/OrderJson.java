@@ -33,6 +33,7 @@ public final class OrderJson {
         answer.set("stock", TableJson.array(StockTable.of(plan)));
         answer.set("plan", TableJson.object(PlanFacts.of(plan)));
         answer.set("why", reasons.isEmpty() ? null : WhyJson.of(new WhyTables(planned, reasons)));
+        answer.set("reading", Json.reading(planned.book().account()));
         answer.set("messages", Json.messages(findings));
         return answer;
     }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.offers.OfferHistory;
+import perkilo.origin.Account;
 import perkilo.units.ExchangeRates;
 
 /**
@@ -24,6 +25,7 @@ import perkilo.units.ExchangeRates;
  * @param demand what to plan purchases for
  * @param stock goods on the shelf and on order
  * @param rates exchange rates
+ * @param account what became of everything in the files
  */
 public record Book(
         Settings settings,
@@ -35,13 +37,40 @@ public record Book(
         List<Run> runs,
         List<Demand> demand,
         List<StockLot> stock,
-        ExchangeRates rates) {
+        ExchangeRates rates,
+        Account account) {
 
     public Book {
         offers = List.copyOf(offers);
         runs = List.copyOf(runs);
         demand = List.copyOf(demand);
         stock = List.copyOf(stock);
+    }
+
+    /** A book that is in no file. */
+    public Book(
+            Settings settings,
+            Map<String, Supplier> suppliers,
+            List<Offer> offers,
+            Map<String, Material> materials,
+            Map<String, Formula> formulas,
+            Map<String, Product> products,
+            List<Run> runs,
+            List<Demand> demand,
+            List<StockLot> stock,
+            ExchangeRates rates) {
+        this(
+                settings,
+                suppliers,
+                offers,
+                materials,
+                formulas,
+                products,
+                runs,
+                demand,
+                stock,
+                rates,
+                Account.NONE);
     }
 
     /** The supplier with a name. */
@@ -77,21 +106,27 @@ public record Book(
         return new OfferHistory(offers, settings.costingDate());
     }
 
+    /** The same book with the account of its reading. */
+    public Book withAccount(Account other) {
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, other);
+    }
+
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates);
+        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
-        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates);
+        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */
     public Book withFormula(Formula formula) {
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
-        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates);
+        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, account);
     }
 
     /**

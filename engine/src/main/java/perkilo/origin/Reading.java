@@ -7,11 +7,17 @@ import java.util.List;
  *
  * @param value the value that could be read; incomplete if a finding is an error
  * @param findings in the order of the file
+ * @param account what became of everything in the files
  */
-public record Reading<T>(T value, List<Finding> findings) {
+public record Reading<T>(T value, List<Finding> findings, Account account) {
 
     public Reading {
         findings = List.copyOf(findings);
+    }
+
+    /** A value without an account. */
+    public Reading(T value, List<Finding> findings) {
+        this(value, findings, Account.NONE);
     }
 
     /** Whether a finding is an error, so that the value cannot be used. */

@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
+import perkilo.origin.Account;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
@@ -55,6 +58,12 @@ public final class BookReader {
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
         Book assembled =
                 new BookAssembler(new Tables(tables), shared.rates(), findings, whole).assemble(costingDate, today);
-        return new Reading<>(assembled, FindingOrder.sorted(findings.list(), grids));
+        AccountWriter writer = new AccountWriter(Map.of(), findings);
+        writer.add(book, tables);
+        SharedSources.Accounted others = shared.accounted();
+        findings.addAll(others.findings());
+        Account account = writer.account().and(others.account());
+        return new Reading<>(
+                assembled.withAccount(account), FindingOrder.sorted(findings.list(), grids), account);
     }
 }

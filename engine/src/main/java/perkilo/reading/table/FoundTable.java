@@ -19,8 +19,15 @@ import perkilo.xlsx.grid.Grid;
  * @param headerRow from zero
  * @param lastRow the last row that may belong to it, from zero
  * @param columns the place of each column that was found
+ * @param region the part of the sheet that it takes, and what became of its rows
  */
-public record FoundTable(SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<InputColumn, Place> columns) {
+public record FoundTable(
+        SheetSchema schema,
+        Grid grid,
+        int headerRow,
+        int lastRow,
+        Map<InputColumn, Place> columns,
+        Region region) {
 
     private static final Pattern TOTALS = Pattern.compile(
             "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?");
@@ -68,15 +75,36 @@ public record FoundTable(SheetSchema schema, Grid grid, int headerRow, int lastR
     }
 
     private boolean isRow(TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
+        Region.RowState state = state(row, keys, anyKeyWillDo, findings);
+        region.note(row.number(), state);
+        return state == Region.RowState.READ;
+    }
+
+    /** What becomes of a row below the headers. */
+    Region.RowState state(int row) {
+        Region.RowState known = region.state(row);
+        if (known != Region.RowState.UNKNOWN) {
+            return known;
+        }
+        List<InputColumn> keys = schema.keys().stream().filter(this::has).toList();
+        Findings unsaid = new Findings();
+        boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
+        return state(new TableRow(this, row, unsaid), keys, anyKeyWillDo, unsaid);
+    }
+
+    private Region.RowState state(
+            TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
+        if (region.struckRows().get(row.number())) {
+            return Region.RowState.STRUCK;
+        }
         int blank = 0;
         for (InputColumn key : keys) {
             blank += row.isBlank(key) ? 1 : 0;
         }
         if (blank == keys.size() || (!anyKeyWillDo && blank > 0)) {
-            reportLost(row, keys.stream().filter(row::isBlank).toList(), findings);
-            return false;
+            return withoutKey(row, keys.stream().filter(row::isBlank).toList(), findings);
         }
-        return !isTotal(row, keys);
+        return isTotal(row, keys) ? Region.RowState.TOTAL : Region.RowState.READ;
     }
 
     private static boolean isTotal(TableRow row, List<InputColumn> keys) {
@@ -95,7 +123,7 @@ public record FoundTable(SheetSchema schema, Grid grid, int headerRow, int lastR
     }
 
     /** Reports a row without its key if it has words and numbers, unless it is a row of totals. */
-    private void reportLost(TableRow row, List<InputColumn> blank, Findings findings) {
+    private Region.RowState withoutKey(TableRow row, List<InputColumn> blank, Findings findings) {
         List<Cell> others = columns.keySet().stream()
                 .map(row::cell)
                 .filter(cell -> !cell.isBlank())
@@ -107,7 +135,9 @@ public record FoundTable(SheetSchema schema, Grid grid, int headerRow, int lastR
         if (words && numbers && !total && !blank.isEmpty()) {
             findings.warning(
                     row.origin(blank.get(0)), TableMessages.noKey(blank.get(0).header()));
+            return Region.RowState.WITHOUT_KEY;
         }
+        return total ? Region.RowState.TOTAL : Region.RowState.NOTE;
     }
 
     /**

@@ -126,6 +126,7 @@ final class HeaderRows {
             return new Header(
                     best.schema(),
                     row,
+                    grid.row(row).keySet().containsAll(cells.keySet()) ? row : row - 1,
                     cells.firstKey(),
                     cells.lastKey(),
                     columns,
@@ -205,6 +206,13 @@ final class HeaderRows {
             findings.error(
                     grid.origin(row, index),
                     TableMessages.secondColumn(header, match.column().header()));
+        } else if (match.column().kind().isNumber() && !match.column().required()) {
+            findings.warning(
+                    grid.origin(row, index),
+                    TableMessages.otherColumnRead(
+                            header,
+                            match.column().header(),
+                            cells.getOrDefault(read.index(), Cell.BLANK).text()));
         } else if (match.column().required()) {
             findings.note(
                     grid.origin(row, index),
@@ -285,6 +293,7 @@ final class HeaderRows {
      *
      * @param schema the kind of table
      * @param row from zero
+     * @param topRow the row above, if headers begin there
      * @param firstColumn the first cell of the row that belongs to it
      * @param lastColumn the last cell of the row that belongs to it
      * @param columns the place of each column
@@ -293,10 +302,16 @@ final class HeaderRows {
     record Header(
             SheetSchema schema,
             int row,
+            int topRow,
             int firstColumn,
             int lastColumn,
             Map<InputColumn, FoundTable.Place> columns,
             List<Integer> unknown) {
+
+        /** The part of the sheet that the table takes, down to a row. */
+        Region region(int lastRow) {
+            return new Region(topRow, row, lastRow, firstColumn, lastColumn, unknown);
+        }
 
         boolean overlaps(Header other) {
             return firstColumn <= other.lastColumn && other.firstColumn <= lastColumn;

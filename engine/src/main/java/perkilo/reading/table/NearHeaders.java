@@ -1,5 +1,6 @@
 package perkilo.reading.table;
 
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,7 @@ final class NearHeaders {
         if (unread.isEmpty()) {
             return;
         }
+        BitSet near = table.region().nearHeaders();
         List<InputColumn> missing = table.schema().columns().stream()
                 .filter(column -> !table.has(column) && !column.required())
                 .toList();
@@ -41,6 +43,7 @@ final class NearHeaders {
             String header = table.grid().at(table.headerRow(), index).text();
             InputColumn meant = nearest(header, missing);
             if (meant != null) {
+                near.set(index);
                 findings.warning(
                         table.grid().origin(table.headerRow(), index),
                         TableMessages.nearlyAColumn(header, meant.header(), meant.explanation()));

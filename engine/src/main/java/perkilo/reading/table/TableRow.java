@@ -12,6 +12,7 @@ import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.schema.InputColumn;
+import perkilo.schema.OffersSheet;
 import perkilo.units.Measure;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -55,7 +56,7 @@ public final class TableRow {
         FoundTable.Place place = table.columns().get(at);
         Map<InputColumn, FoundTable.Place> columns =
                 place == null ? Map.of() : Map.of(as.column(), new FoundTable.Place(place.index(), as.unit()));
-        FoundTable other = new FoundTable(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns);
+        FoundTable other = new FoundTable(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
         return new TableRow(other, row, findings);
     }
 
@@ -239,6 +240,10 @@ public final class TableRow {
 
     private String unit(InputColumn column) {
         FoundTable.Place place = table.columns().get(column);
-        return place == null ? "" : place.unit();
+        if (place == null) {
+            return "";
+        }
+        boolean said = column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
+        return said ? table.region().priceUnit(row, place.unit()) : place.unit();
     }
 }
