@@ -32,7 +32,8 @@ public final class RatesSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Rates",
-            List.of("Exchange rates", "FX", "FX rates", "Currency rates", "Currencies"),
+            List.of("Exchange rates", "FX", "FX rates", "Currency rates", "Currencies",
+                    "Wechselkurse", "Kurse", "Taux de change", "Cambi", "Tipos de cambio"),
             List.of(FROM, TO),
             List.of(List.of(FROM, TO, RATE)),
             List.of(FROM, TO, RATE, DATE_OF, SOURCE),

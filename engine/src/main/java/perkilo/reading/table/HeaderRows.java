@@ -11,7 +11,9 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
+import perkilo.schema.OffersSheet;
 import perkilo.schema.SheetSchema;
+import perkilo.schema.SuppliersSheet;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -158,6 +160,11 @@ final class HeaderRows {
         Kind best = null;
         for (Map.Entry<SheetSchema, Map<InputColumn, Found>> schema : bySchema.entrySet()) {
             Kind kind = new Kind(schema.getKey(), schema.getValue());
+            boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA) && bySchema.containsKey(OffersSheet.SCHEMA)
+                    && bySchema.get(OffersSheet.SCHEMA).containsKey(OffersSheet.ITEM);
+            if (names && !kind.isCalled(grid)) {
+                continue; // a list of items, whatever it lacks
+            }
             if (kind.isEnough(grid) && (best == null || kind.score(grid) > best.score(grid))) {
                 best = kind;
             }

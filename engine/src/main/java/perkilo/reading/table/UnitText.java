@@ -29,7 +29,7 @@ public record UnitText(
     public static final UnitText NONE = new UnitText("", null, null, false, BigDecimal.ONE);
 
     private static final Pattern PER =
-            Pattern.compile("^(.*?)(?:/|(?:^|\\s)per(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("^(.*?)(?:/|(?:^|\\s)(?:per|je|pro|par|al|por)(?:\\s|$))(.*)$", Pattern.CASE_INSENSITIVE);
 
     /**
      * Numbers that prices are usually quoted for. A price for another number, such as 25 kg, may as well be a price
