@@ -11,6 +11,7 @@ import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.InputColumn;
 import perkilo.schema.MaterialsSheet;
+import perkilo.schema.OffersSheet;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SuppliersSheet;
 import perkilo.units.Measure;
@@ -19,7 +20,7 @@ import perkilo.units.Measure;
 final class Amounts {
 
     private static final Set<InputColumn> PER_KG =
-            Set.of(MaterialsSheet.HOUSE_PRICE, SuppliersSheet.FREIGHT_PER_KG, SettingsSheet.PROCESS_WATER);
+            Set.of(MaterialsSheet.HOUSE_PRICE, SuppliersSheet.FREIGHT_PER_KG, OffersSheet.FREIGHT_PER_KG, SettingsSheet.PROCESS_WATER);
 
     private Amounts() {}
 

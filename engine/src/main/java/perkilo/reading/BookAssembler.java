@@ -41,6 +41,7 @@ final class BookAssembler {
     private final List<DatedRate> fileRates;
     private final Findings findings;
     private final Origin file;
+    private final List<String> unrecognised;
     private final LookAlikeCheck lookAlikes;
 
     /**
@@ -48,12 +49,19 @@ final class BookAssembler {
      *
      * @param fileRates the rates of a file
      * @param file the workbook as a whole
+     * @param unrecognised the names of its sheets that hold no table
      */
-    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file) {
+    BookAssembler(
+            Tables tables,
+            List<DatedRate> fileRates,
+            Findings findings,
+            Origin file,
+            List<String> unrecognised) {
         this.tables = tables;
         this.fileRates = fileRates;
         this.findings = findings;
         this.file = file;
+        this.unrecognised = List.copyOf(unrecognised);
         this.lookAlikes = new LookAlikeCheck(tables, findings);
     }
 
@@ -61,7 +69,8 @@ final class BookAssembler {
         SettingRows rows = new SettingRows(tables, findings);
         SupplierBook suppliers = new SupplierBook(tables, findings);
         OfferRowReader offerReader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
-        List<OfferRow> offerRows = offerRows(offerReader);
+        ChargesOnOffers charges = new ChargesOnOffers(findings);
+        List<OfferRow> offerRows = offerRows(offerReader, charges);
         CurrencyUnit home = home(rows, offerRows);
         Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
         List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(offerRows);
@@ -74,7 +83,7 @@ final class BookAssembler {
         PlanRows plan = new PlanRows(tables, findings);
         Book book = new Book(
                 settings,
-                suppliers.suppliers(offers),
+                suppliers.suppliers(offers, charges),
                 offers,
                 materials,
                 formulas,
@@ -123,9 +132,10 @@ final class BookAssembler {
         return currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList();
     }
 
-    private List<OfferRow> offerRows(OfferRowReader reader) {
+    private List<OfferRow> offerRows(OfferRowReader reader, ChargesOnOffers charges) {
         return tables.stream(OffersSheet.SCHEMA, findings)
                 .peek(lookAlikes::noteOffer)
+                .peek(charges::note)
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
     }
@@ -209,7 +219,7 @@ final class BookAssembler {
             findings.error(file, FormulaMessages.none());
         }
         if (tables.of(OffersSheet.SCHEMA).isEmpty()) {
-            findings.error(file, OfferMessages.none());
+            findings.error(file, OfferMessages.none(unrecognised));
         }
     }
 }

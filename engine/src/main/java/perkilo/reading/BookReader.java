@@ -14,6 +14,7 @@ import perkilo.origin.Reading;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
+import perkilo.reading.table.SheetProposals;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.Schemas;
 import perkilo.xlsx.grid.Grid;
@@ -21,6 +22,8 @@ import perkilo.xlsx.grid.Grids;
 
 /** Reads a workbook, with its price lists and rates, into a {@link Book}. */
 public final class BookReader {
+
+    private static final int NAMED_SHEETS = 8;
 
     /**
      * Reads everything and reports everything that is wrong with it.
@@ -52,18 +55,31 @@ public final class BookReader {
         List<Grid> grids = new ArrayList<>(book.sheets());
         grids.addAll(shared.grids());
         findings.addAll(book.findings());
-        List<FoundTable> tables = new ArrayList<>(new TableFinder(Schemas.ALL, findings).find(book.sheets()));
+        List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(book.sheets());
+        List<FoundTable> tables = new ArrayList<>(own);
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());
+        Map<Grid, String> proposals = SheetProposals.of(book.sheets(), tables, findings);
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
-        Book assembled =
-                new BookAssembler(new Tables(tables), shared.rates(), findings, whole).assemble(costingDate, today);
-        AccountWriter writer = new AccountWriter(Map.of(), findings);
+        Book assembled = new BookAssembler(
+                        new Tables(tables), shared.rates(), findings, whole, unrecognised(book, own))
+                .assemble(costingDate, today);
+        AccountWriter writer = new AccountWriter(proposals, findings);
         writer.add(book, tables);
         SharedSources.Accounted others = shared.accounted();
         findings.addAll(others.findings());
         Account account = writer.account().and(others.account());
         return new Reading<>(
                 assembled.withAccount(account), FindingOrder.sorted(findings.list(), grids), account);
+    }
+
+    /** The sheets that hold something, but no table. */
+    private static List<String> unrecognised(Grids book, List<FoundTable> tables) {
+        return book.sheets().stream()
+                .filter(grid -> !grid.rows().isEmpty()
+                        && tables.stream().noneMatch(table -> table.grid() == grid))
+                .map(grid -> "\"" + grid.sheet() + "\"")
+                .limit(NAMED_SHEETS)
+                .toList();
     }
 }

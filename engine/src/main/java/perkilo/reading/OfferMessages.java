@@ -13,7 +13,13 @@ final class OfferMessages {
 
     // price lists
 
-    static String none() {
+    static String none(List<String> sheets) {
+        return sheets.isEmpty()
+                ? none()
+                : none() + " These sheets were not recognised: " + String.join(", ", sheets) + ".";
+    }
+
+    private static String none() {
         return "No price sheet was recognised. It needs the columns Supplier, Item, Pack size, Pack unit, Price and"
                 + " Price per: add such a sheet, or rename your headers.";
     }
@@ -199,5 +205,16 @@ final class OfferMessages {
 
     static String alsoForOthers(int others) {
         return "The same holds for " + Counted.of(others, "more quote", "more quotes") + " of this list.";
+    }
+
+    // discounts and surcharges
+
+    static String percentOrAmount(String header, String column) {
+        return "\"" + header + "\" may be in per cent or an amount. If it is in per cent, rename it to \"" + column
+                + "\". If it is an amount, put it into the prices and empty the column.";
+    }
+
+    static String pricesChanged(String header) {
+        return "\"" + header + "\" is applied to the prices. Results show the price after it, as a value without a link.";
     }
 }

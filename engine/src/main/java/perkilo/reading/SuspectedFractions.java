@@ -41,6 +41,8 @@ final class SuspectedFractions {
             ProductsSheet.NATURAL_ORIGIN_TARGET,
             SuppliersSheet.DUTY,
             OffersSheet.DUTY,
+            OffersSheet.DISCOUNT,
+            OffersSheet.SURCHARGE,
             SettingsSheet.OVERHEAD,
             SettingsSheet.HOLDING,
             SettingsSheet.LEFTOVER_CREDIT

@@ -34,6 +34,10 @@ public final class AccountMessages {
                 + " a workbook that perkilo new makes.";
     }
 
+    static String onlyLines() {
+        return "It holds no table, only lines of text.";
+    }
+
     // columns
 
     static String noValues() {

@@ -17,7 +17,6 @@ import perkilo.origin.Origin;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
-import perkilo.schema.Schemas;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.SuppliersSheet;
 import perkilo.xlsx.grid.Cell;
@@ -37,6 +36,7 @@ public final class AccountWriter {
             Set.of(OffersSheet.SCHEMA, SuppliersSheet.SCHEMA, ProductsSheet.SCHEMA, ComponentsSheet.SCHEMA);
 
     private static final int NAMED_LINES = 3;
+    private static final int LINE_CELLS = 2;
 
     private final Findings findings;
     private final Map<Grid, String> proposals;
@@ -86,13 +86,21 @@ public final class AccountWriter {
         boolean empty = grid.rows().isEmpty() && grid.aside().hiddenRows().isEmpty();
         if (empty) {
             entries.add(sheet(grid.origin(), Fate.NOT_NEEDED, AccountMessages.emptySheet()));
-        } else if (Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase)) {
+        } else if (TableFinder.hasResultName(grid)) {
             entries.add(sheet(grid.origin(), Fate.NOT_NEEDED, AccountMessages.resultName()));
+        } else if (!proposals.containsKey(grid) && holdsOnlyLines(grid)) {
+            entries.add(sheet(grid.origin(), Fate.NOT_NEEDED, AccountMessages.onlyLines()));
         } else {
             String proposal = proposals.get(grid);
             entries.add(sheet(
                     grid.origin(), Fate.NOT_UNDERSTOOD, proposal == null ? AccountMessages.noTable() : proposal));
         }
+    }
+
+    /** Whether no row has more than two cells, as on a sheet of notes. */
+    private static boolean holdsOnlyLines(Grid grid) {
+        return java.util.Arrays.stream(grid.rows().numbers())
+                .allMatch(row -> grid.rows().isShort(row, LINE_CELLS));
     }
 
     private static Entry sheet(Origin place, Fate fate, String why) {

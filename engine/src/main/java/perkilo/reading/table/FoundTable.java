@@ -59,6 +59,12 @@ public record FoundTable(
         return place == null ? header() : grid.origin(headerRow, place.index());
     }
 
+    /** The header of a column as typed; ours if the table has no such column. */
+    public String headerText(InputColumn column) {
+        Place place = columns.get(column);
+        return place == null ? column.header() : UnreadColumn.header(this, place.index());
+    }
+
     /** The first header of the table. */
     public Origin header() {
         return grid.origin(headerRow, firstColumn());

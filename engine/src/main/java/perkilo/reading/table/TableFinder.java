@@ -56,8 +56,13 @@ public final class TableFinder {
         return tables;
     }
 
+    /** Whether a sheet has the name of a result sheet. */
+    static boolean hasResultName(Grid grid) {
+        return Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+    }
+
     private boolean isResult(Grid grid) {
-        boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+        boolean result = hasResultName(grid);
         if (result && !new TableFinder(schemas, new Findings()).find(grid).isEmpty()) {
             findings.note(grid.origin(), TableMessages.resultSheet());
         }

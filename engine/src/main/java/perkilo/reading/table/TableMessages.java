@@ -88,4 +88,14 @@ public final class TableMessages {
                 : "This cell and " + Counted.of(cells - 1, "other") + " of the table are struck through but are read."
                         + " Empty them, or remove the lines through them.";
     }
+
+    // sheets that look like a table
+
+    static String looksLike(String sheet, String table, List<String> columns, List<String> missing) {
+        return "'" + sheet + "' looks like " + table + ", but its headers are not recognised: "
+                + String.join(", ", columns) + ". "
+                + (missing.isEmpty()
+                        ? "Rename these headers and it is read."
+                        : "Rename these headers, and add " + String.join(", ", missing) + ".");
+    }
 }
