@@ -30,7 +30,9 @@ public record FoundTable(
         Region region) {
 
     private static final Pattern TOTALS = Pattern.compile(
-            "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?");
+            "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?"
+                    + "|(zwischen)?summe( %)?\\s*:?|gesamt(summe)?( %)?\\s*:?|somme\\s*:?|(sous-)?total( général)?\\s*:?"
+                    + "|totale\\s*:?|suma\\s*:?");
 
     public FoundTable {
         columns = Map.copyOf(columns);
@@ -125,7 +127,7 @@ public record FoundTable(
 
     /** Whether a text begins like a word for totals. */
     private static boolean mayBeTotal(String text) {
-        return !text.isEmpty() && "gGsStTbBΣ".indexOf(text.charAt(0)) >= 0;
+        return !text.isEmpty() && "gGsStTbBzZΣ".indexOf(text.charAt(0)) >= 0;
     }
 
     /** Reports a row without its key if it has words and numbers, unless it is a row of totals. */

@@ -21,6 +21,7 @@ final class NearHeaders {
             Pattern.CASE_INSENSITIVE);
 
     private final Findings findings;
+    private final CostWords words = new CostWords();
 
     NearHeaders(Findings findings) {
         this.findings = findings;
@@ -42,7 +43,10 @@ final class NearHeaders {
         for (int index : unread) {
             String header = table.grid().at(table.headerRow(), index).text();
             InputColumn meant = nearest(header, missing);
-            if (meant != null) {
+            boolean asked = words.in(header)
+                    .filter(about -> UnreadColumn.isReported(table.schema(), about))
+                    .isPresent();
+            if (meant != null && !asked) {
                 near.set(index);
                 findings.warning(
                         table.grid().origin(table.headerRow(), index),

@@ -212,15 +212,16 @@ public final class SheetProposals {
             return Optional.empty();
         }
         List<String> renamed = new ArrayList<>();
-        bestColumns.forEach((column, index) ->
-                renamed.add("\"" + grid.at(header, index).text() + "\" → " + column.header()));
+        bestColumns.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .forEach(column -> renamed.add("\"" + grid.at(header, column.getValue()).text() + "\" → "
+                        + column.getKey().header()));
         Map<InputColumn, Integer> found = bestColumns;
         List<String> missing = best.schema().required().stream()
                 .filter(column -> !found.containsKey(column))
                 .map(InputColumn::header)
                 .toList();
-        return Optional.of(
-                TableMessages.looksLike(grid.sheet().isEmpty() ? grid.file() : grid.sheet(), best.schema().name(), renamed, missing));
+        return Optional.of(TableMessages.looksLike(best.schema().name(), renamed, missing));
     }
 
     /** The first row of several texts, with rows below that fill at least two of its columns; -1 if there is none. */

@@ -91,11 +91,10 @@ public final class TableMessages {
 
     // sheets that look like a table
 
-    static String looksLike(String sheet, String table, List<String> columns, List<String> missing) {
-        return "'" + sheet + "' looks like " + table + ", but its headers are not recognised: "
-                + String.join(", ", columns) + ". "
+    static String looksLike(String table, List<String> columns, List<String> missing) {
+        return "This sheet looks like " + table + " by what is in its columns: " + String.join(", ", columns) + ". "
                 + (missing.isEmpty()
-                        ? "Rename these headers and it is read."
-                        : "Rename these headers, and add " + String.join(", ", missing) + ".");
+                        ? "Rename the headers and it is read."
+                        : "Rename the headers and add " + String.join(", ", missing) + ".");
     }
 }

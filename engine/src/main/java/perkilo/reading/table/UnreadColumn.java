@@ -50,6 +50,12 @@ final class UnreadColumn {
         this.index = new HeaderIndex(table.schema().columns());
     }
 
+    /** Whether a column with such a word is reported in a table, because it may change costs. */
+    static boolean isReported(SheetSchema schema, CostWords.About about) {
+        boolean charge = about == CostWords.About.CHARGE || about == CostWords.About.DISCOUNT;
+        return OF_SUPPLIERS.contains(schema) || (OF_PRODUCTS.contains(schema) && charge);
+    }
+
     /** The header of a column as typed, or its letter if it has none. */
     static String header(FoundTable table, int column) {
         String below = table.grid().at(table.headerRow(), column).text();
