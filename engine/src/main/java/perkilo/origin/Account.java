@@ -27,6 +27,8 @@ public record Account(List<Entry> entries) {
     public enum Subject {
         FILE,
         SHEET,
+        /** A sheet with results of an earlier run. */
+        RESULT,
         TABLE,
         COLUMN,
         ROWS,

@@ -67,6 +67,7 @@ public final class AccountWriter {
         }
         for (Grids.Other other : file.others()) {
             entries.add(sheet(
+                    other.why() == Grids.Why.RESULT ? Subject.RESULT : Subject.SHEET,
                     other.place(),
                     Fate.NOT_NEEDED,
                     switch (other.why()) {
@@ -104,7 +105,10 @@ public final class AccountWriter {
     }
 
     private static Entry sheet(Origin place, Fate fate, String why) {
-        Subject subject = place.sheet().isEmpty() ? Subject.FILE : Subject.SHEET;
+        return sheet(place.sheet().isEmpty() ? Subject.FILE : Subject.SHEET, place, fate, why);
+    }
+
+    private static Entry sheet(Subject subject, Origin place, Fate fate, String why) {
         return new Entry(place, subject, "", fate, "", why, 0, List.of(CellBlock.ALL));
     }
 

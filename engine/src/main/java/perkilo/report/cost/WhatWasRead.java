@@ -77,7 +77,10 @@ public final class WhatWasRead {
 
     private WhatWasRead() {}
 
-    /** The sheet for an account; empty if nothing was read from files. */
+    /**
+     * The sheet for an account; empty if nothing was read from files. Results of earlier runs are left out, so that a
+     * second run writes the same.
+     */
     public static Optional<ResultSheet> of(Account account) {
         if (account.entries().isEmpty()) {
             return Optional.empty();
@@ -85,7 +88,10 @@ public final class WhatWasRead {
         SheetBuilder sheet = new SheetBuilder(NAME).freeze(HEADS + 1, 0).landscape();
         sheet.title(0, NAME);
         sheet.answer(1, answer(account));
-        TABLE.at(sheet, HEADS, account.entries()).write().filter();
+        List<Entry> shown = account.entries().stream()
+                .filter(entry -> entry.subject() != Subject.RESULT)
+                .toList();
+        TABLE.at(sheet, HEADS, shown).write().filter();
         return Optional.of(sheet.build());
     }
 
