@@ -1,6 +1,7 @@
 package perkilo.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,6 +14,8 @@ import perkilo.desk.TakeInAnswer;
 import perkilo.desk.TakeInPrices;
 import perkilo.desk.TakeInRequest;
 import perkilo.pricelists.TakeIn;
+import perkilo.reading.PriceFiles;
+import perkilo.review.prices.PriceReview;
 import perkilo.sheet.Report;
 import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
@@ -29,7 +32,8 @@ final class PricesCommand extends Command {
             "0..*",
             Path.class,
             "FILE",
-            "Price lists: .xlsx, .csv or .json. With --changes: the workbook to cost, or nothing.");
+            "Price lists (.xlsx, .csv or .json) or folders of them. Nothing, to try those again that wait for answers."
+                    + " With --changes: the workbook to cost, or nothing.");
     private final OptionSpec folder = Options.valueOr(
             "prices",
             Path.class,
@@ -47,6 +51,11 @@ final class PricesCommand extends Command {
             "BOOK",
             "A workbook whose names are matched with the names on the list, as those in the folder are.",
             "--book");
+    private final OptionSpec review = Options.value(
+            Path.class,
+            "FILE",
+            "The workbook with the questions and with what was read. Default: prices-review.xlsx in the folder.",
+            "--review");
     private final OptionSpec changes =
             Options.flag("Show which prices rose or fell since the last lists.", "--changes");
     private final OptionSpec rates =
@@ -60,10 +69,11 @@ final class PricesCommand extends Command {
     PricesCommand() {
         super(
                 "prices",
-                "Take in price lists of suppliers, in any layout, and keep them by supplier and date.",
+                "Take in price lists of suppliers, in any layout, and keep them by supplier and date. What is not clear is asked"
+                        + " in a workbook; answer there and run the command again.",
                 "With --changes: show which prices rose or fell since the last lists, and what that does to the costs"
                         + " of a workbook.");
-        takes(files, folder, supplier, quoted, validUntil, book, changes, rates, date);
+        takes(files, folder, supplier, quoted, validUntil, book, review, changes, rates, date);
         printing = new PrintOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
@@ -81,7 +91,7 @@ final class PricesCommand extends Command {
                 Options.said(supplier, String.class),
                 Options.said(quoted, LocalDate.class),
                 Options.said(validUntil, LocalDate.class));
-        return takeIn(new TakeInRequest(named, folder(), Options.said(book, Path.class), said));
+        return takeIn(new TakeInRequest(named, folder(), Options.said(book, Path.class), said, review()));
     }
 
     private int takeIn(TakeInRequest request) throws IOException {
@@ -91,7 +101,15 @@ final class PricesCommand extends Command {
             answer = new TakeInPrices().take(request, progress);
         }
         new TakenInWords(console).say(answer);
-        return answer.allKept() ? Exit.DONE : Exit.BAD_INPUT;
+        if (answer.allKept()) {
+            return Exit.DONE;
+        }
+        return answer.anyKept() ? Exit.NO_PLAN : Exit.BAD_INPUT;
+    }
+
+    private Path review() {
+        Path named = Options.said(review, Path.class);
+        return named == null ? folder().resolve(PriceReview.FILE) : named;
     }
 
     private int showChanges(List<Path> named) throws IOException {
@@ -132,8 +150,11 @@ final class PricesCommand extends Command {
     }
 
     private void checkIntake(List<Path> named) {
-        if (named.isEmpty()) {
+        if (named.isEmpty() && !Files.exists(review())) {
             throw wrong(CommandMessages.noLists());
+        }
+        if (!review().toString().endsWith(PriceFiles.REVIEW_ENDING)) {
+            throw wrong(CommandMessages.badReview(review()));
         }
         if (output.isAny() || runs.isAny() || isSaid(rates) || isSaid(date)) {
             throw wrong(CommandMessages.onlyForChanges());
@@ -144,7 +165,7 @@ final class PricesCommand extends Command {
         if (named.size() > 1) {
             throw wrong(CommandMessages.changesOfSeveralBooks());
         }
-        if (isSaid(supplier) || isSaid(quoted) || isSaid(validUntil) || isSaid(book)) {
+        if (isSaid(supplier) || isSaid(quoted) || isSaid(validUntil) || isSaid(book) || isSaid(review)) {
             throw wrong(CommandMessages.onlyForTakingIn());
         }
         if (named.isEmpty() && output.inPlace()) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -22,6 +23,22 @@ public final class LayoutFinder {
     /** The layouts of all sheets that hold a list. */
     public static List<ListLayout> find(List<Grid> grids) {
         return grids.stream().flatMap(grid -> find(grid).stream()).toList();
+    }
+
+    /**
+     * A table whose row of headings is known. A column without a heading is called by its letters.
+     *
+     * @param row from zero
+     */
+    public static ListLayout at(Grid grid, int row) {
+        ListLayout found = layout(grid, row, row);
+        Map<Integer, String> headers = new TreeMap<>(found.headers());
+        Arrays.stream(grid.rows().below(row))
+                .limit(ROWS_LOOKED_AT)
+                .forEach(below -> grid.row(below)
+                        .keySet()
+                        .forEach(column -> headers.putIfAbsent(column, ListLayout.withoutHeading(column))));
+        return new ListLayout(grid, row, row, headers, found.readings());
     }
 
     private static Optional<ListLayout> find(Grid grid) {

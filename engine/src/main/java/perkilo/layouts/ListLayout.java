@@ -2,6 +2,8 @@ package perkilo.layouts;
 
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.TreeMap;
+import perkilo.origin.Origin;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -20,6 +22,26 @@ public record ListLayout(
         int lastHeader,
         Map<Integer, String> headers,
         Map<Integer, HeaderReading> readings) {
+
+    /**
+     * What a column without a heading is called.
+     *
+     * @param column from zero
+     * @return such as {@code Column C}
+     */
+    public static String withoutHeading(int column) {
+        String cell = Origin.ofCell("", "", 0, column).cell();
+        return "Column " + cell.substring(0, cell.length() - 1);
+    }
+
+    /** The layout of a sheet without a row of headings; each column is called by its letters. */
+    public static ListLayout withoutHeadings(Grid grid) {
+        Map<Integer, String> headers = new TreeMap<>();
+        for (int row : grid.rows().numbers()) {
+            grid.row(row).keySet().forEach(column -> headers.putIfAbsent(column, withoutHeading(column)));
+        }
+        return new ListLayout(grid, -1, -1, headers, Map.of());
+    }
 
     /**
      * Whether a row repeats the headers, as lists do on every page.

@@ -309,15 +309,25 @@ public final class ListRows {
     private @Nullable PackText pack(int row) {
         Integer column = places.get(Meaning.PACK);
         if (column == null) {
-            List<String> unused = columns.unused();
-            ask(Question.of(
-                    Mapping.COLUMNS,
-                    grid.origin(columns.layout().lastHeader(), firstColumn()),
-                    unused.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(unused),
-                    "pack"));
-            return null;
+            return packOfAll();
         }
         return pack(packCell(row), grid.origin(row, column), packUnit(row));
+    }
+
+    /** The pack of all rows, as a person answered. */
+    private @Nullable PackText packOfAll() {
+        String answer = mapping.answer(Mapping.PACK_COLUMN).orElse("");
+        PackText pack = answer.isEmpty() ? null : packIn(Cell.text(answer), null);
+        if (pack == null) {
+            List<String> unused = columns.unused();
+            ask(new Question(
+                    Mapping.PACK_COLUMN,
+                    "",
+                    grid.origin(Math.max(0, columns.layout().lastHeader()), firstColumn()),
+                    unused.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(unused),
+                    unused));
+        }
+        return pack;
     }
 
     private Cell packCell(int row) {

@@ -31,7 +31,7 @@ public final class QuestionMessages {
     }
 
     static String whatColumn(String header, String answer) {
-        return "The mapping says \"" + answer + "\" for the column \"" + header
+        return "The answer for the column \"" + header + "\" was \"" + answer
                 + "\", which is not understood. What does the column hold?";
     }
 
@@ -40,11 +40,13 @@ public final class QuestionMessages {
     }
 
     static String whichPackColumn(List<String> headers) {
-        return "Which column holds the pack size: " + oneOf(headers) + "? Add its header with the answer \"pack\".";
+        return "Which column holds the pack size: " + oneOf(headers)
+                + "? If none does and all packs are alike, answer with the pack, such as 25 kg.";
     }
 
     static String noPackColumn() {
-        return "No column seems to hold the pack size. Add one to the list, or say which of its headers it is.";
+        return "No column seems to hold the pack size. If all packs are alike, answer with the pack, such as 25 kg."
+                + " Otherwise add a column to the list.";
     }
 
     // what rows hold
@@ -84,11 +86,6 @@ public final class QuestionMessages {
     }
 
     // how to answer
-
-    static String answer(String field, String key, List<String> choices) {
-        return "Answer in the mapping under \"" + field + "\"" + (key.isEmpty() ? "" : " at \"" + key + "\"") + ": "
-                + either(choices) + ".";
-    }
 
     /** The answers to choose from. */
     public static String choices(List<String> choices) {

@@ -97,11 +97,11 @@ final class RowMessages {
     }
 
     static String rowOverList(String remark) {
-        return "The row says \"" + remark + "\" but the list says otherwise. As set in the mapping, the row applies.";
+        return "The row says \"" + remark + "\" but the list says otherwise. As you answered, the row applies.";
     }
 
     static String listOverRow(String remark) {
-        return "The row says \"" + remark + "\" but the list says otherwise. As set in the mapping, the list applies.";
+        return "The row says \"" + remark + "\" but the list says otherwise. As you answered, the list applies.";
     }
 
     static String priceOfOtherPack(String ofPrice, String pack) {

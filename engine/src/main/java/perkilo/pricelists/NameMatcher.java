@@ -38,25 +38,32 @@ final class NameMatcher {
 
     /** How a name is found. */
     enum By {
-        ANSWER(""),
-        SAME("same name"),
-        LETTERS("same letters"),
-        INCI("INCI"),
-        CAS("CAS"),
-        SYNONYM("synonym"),
-        LOOKS_THE_SAME(""),
-        LIKE(""),
-        NOTHING("");
+        ANSWER("", "as you answered"),
+        SAME("same name", "same name"),
+        LETTERS("same letters", "same letters and digits"),
+        INCI("INCI", "same INCI name"),
+        CAS("CAS", "same CAS number"),
+        SYNONYM("synonym", "known synonym"),
+        LOOKS_THE_SAME("", "only looks the same"),
+        LIKE("", "resembles it"),
+        NOTHING("", "not among your items");
 
         private final String word;
+        private final String said;
 
-        By(String word) {
+        By(String word, String said) {
             this.word = word;
+            this.said = said;
         }
 
-        /** The word in a mapping file; empty if the match is not written there as found. */
+        /** The word that is remembered; empty if the match is not remembered. */
         String word() {
             return word;
+        }
+
+        /** How a person reads it. */
+        String said() {
+            return said;
         }
     }
 

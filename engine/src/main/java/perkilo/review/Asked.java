@@ -34,6 +34,11 @@ public record Asked(
         return new Asked(key, where, says, text, choices, words, why);
     }
 
+    /** The same question with what is written at its place. */
+    public Asked saying(String words) {
+        return new Asked(key, where, words, text, choices, answer, remark);
+    }
+
     /** Whether it waits for an answer. */
     public boolean isOpen() {
         return answer.isBlank();

@@ -1,6 +1,7 @@
 package perkilo.review;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
@@ -33,17 +34,21 @@ public final class QuestionsSheet {
                 Column.<Asked>of("cell", "Where")
                         .words(asked -> place(asked.where()))
                         .width(14),
-                Column.<Asked>of("says", "What is there").words(Asked::says).width(28),
+                Column.<Asked>of("says", "What is there").words(asked -> filled(asked.says())).width(28),
                 Column.<Asked>of("question", "Question").words(Asked::text).width(58),
                 Column.<Asked>of("answer", ANSWER)
                         .words(Asked::answer)
                         .fillIn(asked -> lists.of(asked.choices()))
                         .width(28),
                 Column.<Asked>of("remark", "Remark")
-                        .words(Asked::remark)
+                        .words(asked -> filled(asked.remark()))
                         .look(Look.HINT)
                         .width(22));
         return new ReviewSheet<>(NAME, title, hint, columns, Asked::key).with(questions);
+    }
+
+    private static @Nullable String filled(String words) {
+        return words.isEmpty() ? null : words;
     }
 
     private static String place(Origin where) {
