@@ -52,6 +52,9 @@ public final class TakeInPrices {
         }
         List<TakenIn> lists = new ArrayList<>();
         List<Path> notBegun = new ArrayList<>();
+        boolean alone = files.size() == 1
+                && request.files().size() == 1
+                && !Files.isDirectory(request.files().get(0));
         int done = 0;
         for (Map.Entry<Path, TakeIn.Said> file : files.entrySet()) {
             if (watch.isCancelled()) {
@@ -59,7 +62,7 @@ public final class TakeInPrices {
                 continue;
             }
             watch.at(Stage.TAKING_IN, done++, files.size());
-            lists.addAll(take(takeIn, file.getKey(), file.getValue(), filledIn, files.size() == 1));
+            lists.addAll(take(takeIn, file.getKey(), file.getValue(), filledIn, alone));
         }
         watch.at(Stage.TAKING_IN, done, files.size());
         if (notBegun.isEmpty() && !lists.isEmpty()) {

@@ -85,6 +85,25 @@ final class Memory {
         return get(what, listed, "").map(Remembered::answer).filter(answer -> !answer.isBlank());
     }
 
+    /** Remembers that a file was taken in. */
+    void putFile(String name, String day, String digest, String rows) {
+        put(FILE, name, day, digest + " " + rows);
+    }
+
+    /** The day that a file was taken in for, if its content was the same. */
+    Optional<String> dayOf(String name, String digest) {
+        return get(FILE, name, "")
+                .filter(one -> one.how().startsWith(digest + " "))
+                .map(Remembered::answer);
+    }
+
+    /** Whether a file was taken in with the same content, and gave the same rows. */
+    boolean hasTaken(String name, String day, String digest, String rows) {
+        return get(FILE, name, "")
+                .filter(one -> one.answer().equals(day) && one.how().equals(digest + " " + rows))
+                .isPresent();
+    }
+
     /** All answers about one kind of thing. */
     List<Remembered> all(String what) {
         return all.values().stream().filter(one -> one.what().equals(what)).toList();

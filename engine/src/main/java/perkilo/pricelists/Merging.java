@@ -28,6 +28,7 @@ final class Merging {
     private final String file;
     private final ListAnswers answers;
     private final Map<String, List<Candidate>> byPlace = new LinkedHashMap<>();
+    private boolean anyTwice;
     private final List<Question> open = new ArrayList<>();
 
     /**
@@ -67,6 +68,7 @@ final class Merging {
 
     private void add(Candidate candidate) {
         List<Candidate> here = byPlace.computeIfAbsent(candidate.row().place(), any -> new ArrayList<>(1));
+        anyTwice |= !here.isEmpty();
         for (int at = 0; at < here.size(); at++) {
             Candidate other = here.get(at);
             if (other.isSameAs(candidate)) {
@@ -83,6 +85,11 @@ final class Merging {
         files.addAll(files(other.row()));
         KeptRow row = one.row().with(terms).from(String.join(FILES, files));
         return new Candidate(row, one.where());
+    }
+
+    /** Whether two rows are about the same price. */
+    boolean hasAnyTwice() {
+        return anyTwice;
     }
 
     /** The files that a row came from. */

@@ -23,12 +23,16 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.review.Asked;
+import perkilo.review.Key;
 
 /** One list of one supplier, from its sheets to the folder of lists. */
 final class OneList {
 
     /** How many prices a person looks through at most. */
     private static final int MOST_SHOWN = 5_000;
+
+    /** How many digits of a digest tell contents apart. */
+    private static final int DIGITS = 12;
 
     private static final String QUOTED_ON = "quoted on";
     private static final String REPLACES = "it replaces the earlier one";
@@ -46,6 +50,8 @@ final class OneList {
     private final Findings findings = new Findings();
     private final List<Question> open = new ArrayList<>();
     private final List<Asked> asked = new ArrayList<>();
+    private String digest = "";
+    private final Set<String> others = new HashSet<>();
     private final List<RowNotRead> notRead = new ArrayList<>();
 
     OneList(
@@ -87,11 +93,14 @@ final class OneList {
         if (reading.layouts().isEmpty() && reading.open().isEmpty()) {
             findings.error(arrived.whole(), ListMessages.ignored());
         }
-        Days days = days(lines, reading.title());
         String name = supplier.name();
         if (name != null) {
+            lines.stream()
+                    .filter(line -> isOfAnother(line, name))
+                    .forEach(line -> others.add(ListWords.key(line.listed().supplier())));
             lines.removeIf(line -> isOfAnother(line, name));
         }
+        Days days = days(lines, reading.title());
         NameMatcher names = names(lines);
         new ListCheck(names, !known.isEmpty(), findings).check(lines, open.isEmpty() && notRead.isEmpty());
         List<Row> rows = rows(lines, names, days);
@@ -106,7 +115,8 @@ final class OneList {
             Optional<List<KeptRow>> list = merged(name, days.quotedOn(), kept);
             boolean wrong = findings.list().stream().anyMatch(Finding::isError);
             if (list.isPresent() && open.isEmpty() && !wrong) {
-                where = keep(name, days.quotedOn(), list.get(), names);
+                List<KeptRow> added = kept.stream().map(Row::kept).toList();
+                where = keep(name, days.quotedOn(), list.get(), added, names);
             }
         }
         asked.addAll(answers.asked());
@@ -207,9 +217,7 @@ final class OneList {
     }
 
     private Optional<LocalDate> rememberedDay() {
-        return memory.get(Memory.FILE, arrived.name(), "")
-                .filter(one -> one.how().equals(arrived.digest()))
-                .map(one -> TakeIn.day(one.answer()));
+        return memory.dayOf(arrived.name(), arrived.digest()).map(TakeIn::day);
     }
 
     private Optional<LocalDate> ofName() {
@@ -247,7 +255,7 @@ final class OneList {
             if (similar) {
                 answered |= answerName(line, match);
             } else if (match.by() == NameMatcher.By.ANSWER) {
-                checkAnswer(line, match);
+                answered |= checkAnswer(line, match);
             }
         }
         showAnswers(items.keySet());
@@ -290,15 +298,15 @@ final class OneList {
         return true;
     }
 
-    /** Asks about a name that a person typed and that is not known. */
-    private void checkAnswer(ListLine line, NameMatcher.Match match) {
+    /** Asks about a name that a person typed and that is not known; whether they answered that before. */
+    private boolean checkAnswer(ListLine line, NameMatcher.Match match) {
         String item = line.item();
         boolean confirmed = memory.get(Memory.NAME, item, "")
                 .filter(one -> one.how().equals(CONFIRMED))
                 .isPresent();
         boolean own = Names.key(match.name()).equals(Names.key(item));
         if (known.isEmpty() || confirmed || own || !known.same(match.name()).isEmpty()) {
-            return;
+            return false;
         }
         String about = item + " = " + match.name();
         Optional<String> answer = answers.given(answers.keyOf(Memory.NAME, about));
@@ -309,11 +317,14 @@ final class OneList {
                     line.origin(),
                     ListMessages.unknownAnswer(item, match.name()),
                     List.of(NAME_IS_RIGHT, Memory.OWN_NAME)));
-        } else if (answer.get().equalsIgnoreCase(NAME_IS_RIGHT)) {
+            return false;
+        }
+        if (answer.get().equalsIgnoreCase(NAME_IS_RIGHT)) {
             memory.put(Memory.NAME, item, match.name(), CONFIRMED);
         } else {
             memory.put(Memory.NAME, item, answer.get().equalsIgnoreCase(Memory.OWN_NAME) ? item : answer.get(), "");
         }
+        return true;
     }
 
     private List<Row> rows(List<ListLine> lines, NameMatcher names, Days days) {
@@ -333,6 +344,20 @@ final class OneList {
     private List<Row> holding(List<Row> rows, PriceJumps jumps) {
         Merging own = new Merging(arrived.name(), answers);
         rows.forEach(row -> own.add(row.kept(), row.line().origin()));
+        List<Row> left = own.hasAnyTwice() ? withoutDoubles(rows, own) : rows;
+        Set<KeptRow> out = jumps.leftOut(left.stream()
+                .map(row -> new PriceJumps.Placed(row.kept(), row.line().origin()))
+                .toList());
+        open.addAll(jumps.open());
+        for (KeptRow row : out) {
+            findings.note(arrived.whole(), ListMessages.leftOut(row.words(), row.priceWords()));
+        }
+        return out.isEmpty()
+                ? left
+                : left.stream().filter(row -> !out.contains(row.kept())).toList();
+    }
+
+    private List<Row> withoutDoubles(List<Row> rows, Merging own) {
         Map<String, List<KeptRow>> holding = new LinkedHashMap<>();
         own.rows().forEach(row ->
                 holding.computeIfAbsent(row.place(), any -> new ArrayList<>(1)).add(row));
@@ -347,16 +372,7 @@ final class OneList {
                 holding.remove(row.kept().place());
             }
         }
-        Set<KeptRow> out = jumps.leftOut(left.stream()
-                .map(row -> new PriceJumps.Placed(row.kept(), row.line().origin()))
-                .toList());
-        open.addAll(jumps.open());
-        for (KeptRow row : out) {
-            findings.note(arrived.whole(), ListMessages.leftOut(row.words(), row.priceWords()));
-        }
-        return out.isEmpty()
-                ? left
-                : left.stream().filter(row -> !out.contains(row.kept())).toList();
+        return left;
     }
 
     /** The list of the supplier and day with these rows; empty if a person has to say first what becomes of it. */
@@ -366,13 +382,14 @@ final class OneList {
                 .filter(row -> Merging.files(row).contains(arrived.name()))
                 .toList();
         List<KeptRow> added = rows.stream().map(Row::kept).toList();
-        boolean sameFile = memory.get(Memory.FILE, arrived.name(), "")
-                .filter(one -> one.how().equals(arrived.digest()))
-                .isPresent();
-        boolean replaces = mine.isEmpty() || sameFile || replaces(mine, added);
         if (before.isEmpty()) {
             return Optional.of(added);
         }
+        if (memory.hasTaken(arrived.name(), day.toString(), arrived.digest(), digest(added))) {
+            return Optional.of(before);
+        }
+        boolean sameFile = memory.dayOf(arrived.name(), arrived.digest()).isPresent();
+        boolean replaces = mine.isEmpty() || sameFile || replaces(mine, added);
         Merging merging = new Merging(arrived.name(), answers);
         for (KeptRow row : before) {
             Optional<KeptRow> rest = replaces ? Merging.without(row, arrived.name()) : Optional.of(row);
@@ -383,6 +400,14 @@ final class OneList {
         open.addAll(merging.open());
         boolean unchanged = new HashSet<>(list).equals(new HashSet<>(before));
         return Optional.of(unchanged ? before : list);
+    }
+
+    /** What tells these rows apart from others. */
+    private String digest(List<KeptRow> rows) {
+        if (digest.isEmpty()) {
+            digest = Key.digest(LongForm.bytes(rows)).substring(0, DIGITS);
+        }
+        return digest;
     }
 
     /** Whether a changed file replaces what it brought before: what it lost or says differently is asked about. */
@@ -401,7 +426,7 @@ final class OneList {
         }
         Question question = new Question(
                 Memory.SAME_FILE,
-                arrived.name() + " " + arrived.digest().substring(0, 8),
+                arrived.name() + " " + arrived.digest().substring(0, DIGITS),
                 arrived.whole(),
                 ListMessages.changedFile(differ, now.size(), gone),
                 List.of(REPLACES, ADDS));
@@ -413,12 +438,13 @@ final class OneList {
         return answer.get().equals(REPLACES);
     }
 
-    private ListFolder.Kept keep(String name, LocalDate day, List<KeptRow> list, NameMatcher names)
+    private ListFolder.Kept keep(
+            String name, LocalDate day, List<KeptRow> list, List<KeptRow> added, NameMatcher names)
             throws IOException {
         takeOutElsewhere(name, day);
-        boolean others = list.stream().anyMatch(row -> !row.file().equals(arrived.name()));
-        ListFolder.Kept kept = folder.keep(name, day, list, others);
-        memory.put(Memory.FILE, arrived.name(), day.toString(), arrived.digest());
+        boolean joined = list.stream().anyMatch(row -> !row.file().equals(arrived.name()));
+        ListFolder.Kept kept = folder.keep(name, day, list, joined);
+        memory.putFile(arrived.name(), day.toString(), arrived.digest(), digest(added));
         names.found().forEach((listed, match) -> {
             if (!match.by().word().isEmpty() && match.by() != NameMatcher.By.SAME) {
                 memory.put(Memory.NAME, listed, match.name(), match.by().word());
@@ -430,11 +456,11 @@ final class OneList {
     /** The same file may have been taken in for another day or supplier, which a person corrected. */
     private void takeOutElsewhere(String name, LocalDate day) throws IOException {
         for (Memory other : folder.memories()) {
-            Optional<Remembered> there = other.get(Memory.FILE, arrived.name(), "")
-                    .filter(one -> one.how().equals(arrived.digest()));
-            LocalDate when = there.map(one -> TakeIn.day(one.answer())).orElse(null);
+            LocalDate when = other.dayOf(arrived.name(), arrived.digest())
+                    .map(TakeIn::day)
+                    .orElse(null);
             boolean same = other.supplier().equals(name) && day.equals(when);
-            boolean shared = supplierIsOneOfSeveral();
+            boolean shared = others.contains(ListWords.key(other.supplier()));
             if (when != null && !same && !shared) {
                 folder.takeOut(other.supplier(), when, arrived.name());
                 if (!other.supplier().equals(name)) {
@@ -443,12 +469,6 @@ final class OneList {
                 }
             }
         }
-    }
-
-    private boolean supplierIsOneOfSeveral() {
-        return answers.given(answers.keyOf(Memory.SUPPLIER, ""))
-                .filter(Supplier.EACH::equalsIgnoreCase)
-                .isPresent();
     }
 
     private TakenIn taken(
@@ -465,8 +485,8 @@ final class OneList {
                 lines.add(line(row, jumps));
             }
         }
-        List<Origin> others = reading.otherSheets();
-        others.forEach(sheet -> findings.note(sheet, ListMessages.noTable()));
+        List<Origin> sheets = reading.otherSheets();
+        sheets.forEach(sheet -> findings.note(sheet, ListMessages.noTable()));
         return new TakenIn(
                 arrived.file(),
                 arrived.key(),
@@ -480,7 +500,7 @@ final class OneList {
                         asked.stream()
                                 .map(one -> one.saying(arrived.says(one.where())))
                                 .toList(),
-                        lines, reading.columns(), notRead, others),
+                        lines, reading.columns(), notRead, sheets),
                 findings.list());
     }
 

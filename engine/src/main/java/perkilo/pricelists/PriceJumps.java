@@ -54,9 +54,12 @@ final class PriceJumps {
 
     /** The price of the list before for the amount that a row's price is for; null if there is none to compare with. */
     @Nullable BigDecimal before(KeptRow row) {
-        KeptRow earlier = before.get(row.packAndBreak());
+        KeptRow earlier = before.isEmpty() ? null : before.get(row.packAndBreak());
+        if (earlier == null) {
+            return null;
+        }
         Optional<KeptRow.UnitPrice> now = row.unitPrice();
-        Optional<KeptRow.UnitPrice> then = earlier == null ? Optional.empty() : earlier.unitPrice();
+        Optional<KeptRow.UnitPrice> then = earlier.unitPrice();
         if (now.isEmpty() || then.isEmpty() || !now.get().isLike(then.get()) || now.get().amount().signum() == 0) {
             return null;
         }

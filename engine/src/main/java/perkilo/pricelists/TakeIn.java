@@ -201,10 +201,7 @@ public final class TakeIn {
     private List<String> remembered(Arrived arrived) throws IOException {
         List<String> names = new ArrayList<>();
         for (Memory memory : folder.memories()) {
-            boolean here = memory.get(Memory.FILE, arrived.name(), "")
-                    .filter(one -> one.how().equals(arrived.digest()))
-                    .isPresent();
-            if (here) {
+            if (memory.dayOf(arrived.name(), arrived.digest()).isPresent()) {
                 names.add(memory.supplier());
             }
         }

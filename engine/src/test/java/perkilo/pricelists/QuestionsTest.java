@@ -193,7 +193,7 @@ final class QuestionsTest {
                 Karitébutter X;Butyrospermum Parkii Butter;;25 kg;6.50
                 E 330;;77-92-9;25 kg;1.50
                 Glycérine;;;25 kg;2.50
-                Citric acidd;;;25 kg;1.75
+                Citric acidd;;;190 kg;1.75
                 Glусerin;;;200 kg;1.10
                 Something else;;;1 kg;9.99
                 """;
