@@ -166,15 +166,14 @@ public final class Market {
                         "no rate from %s to %s on or before %s".formatted(from, to, settings.costingDate())));
     }
 
-    /** The charges of a supplier that the buyer pays under the delivery term. */
+    /** The charges of a supplier that the buyer pays under the delivery term; duty is each listing's own. */
     public static Charges charges(Supplier supplier) {
         DeliveryTerm terms = supplier.terms();
         boolean freight = terms == null || terms.buyerPaysFreight();
         return new Charges(
                 freight ? supplier.freightPerOrder() : Figure.ZERO,
                 freight ? supplier.freightPerKg() : Figure.ZERO,
-                terms == null || terms.buyerPaysInsurance() ? supplier.insurance() : Figure.ZERO,
-                terms == null || terms.buyerPaysDuty() ? supplier.duty() : Figure.ZERO);
+                terms == null || terms.buyerPaysInsurance() ? supplier.insurance() : Figure.ZERO);
     }
 
     /** The bank's margin on payments to a supplier: zero if they invoice in home currency. */
@@ -233,7 +232,6 @@ public final class Market {
                 charges.insurance().value(),
                 minimum == null ? BigDecimal.ZERO : minimum.value(),
                 smallOrder == null ? null : smallOrder.value(),
-                charges.duty().value(),
                 book.settings().dutyBasis());
     }
 
@@ -243,7 +241,6 @@ public final class Market {
      * @param freightPerOrder in the supplier's currency
      * @param freightPerKg in the supplier's currency
      * @param insurance as a fraction
-     * @param duty as a fraction
      */
-    public record Charges(Figure freightPerOrder, Figure freightPerKg, Figure insurance, Figure duty) {}
+    public record Charges(Figure freightPerOrder, Figure freightPerKg, Figure insurance) {}
 }

@@ -275,7 +275,7 @@ final class OnPaper {
             Ratio duty = dutyRate.times(cif ? value.plus(insured).plus(freight) : value);
             Ratio share = all.isZero() ? Ratio.ONE.by(Ratio.of(lines.size())) : value.by(all);
             Ratio shared = share.times(perOrder.plus(small));
-            Ratio sharedDuty = share.times(supplierDuty).times(cif ? perOrder.plus(small) : small);
+            Ratio sharedDuty = share.times(dutyRate).times(cif ? perOrder.plus(small) : small);
             Ratio paid = value.plus(insured).plus(freight).plus(shared).times(Ratio.ONE.plus(margin));
             Line item = item(offer.item());
             item.ordered = item.ordered.plus(quantity);

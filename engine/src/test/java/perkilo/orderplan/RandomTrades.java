@@ -107,6 +107,9 @@ final class RandomTrades {
                     price,
                     "60",
                     Integer.toString(4 + random.nextInt(20)));
+            if (random.nextInt(3) == 0) {
+                trade.duty(pick("0", "0.037", "0.12"));
+            }
         }
     }
 

@@ -168,6 +168,22 @@ final class Trade {
         return this;
     }
 
+    /** Gives the last offer its own rate of duty. */
+    Trade duty(String rate) {
+        Offer last = offers.remove(offers.size() - 1);
+        offers.add(new Offer(
+                last.supplier(),
+                last.item(),
+                last.packSize(),
+                last.packUnit(),
+                last.breaks(),
+                last.currency(),
+                LineTerms.of(last.minimumOrder(), last.orderMultiple(), cell("Offers", "I" + row, rate)),
+                last.validity(),
+                last.origin()));
+        return this;
+    }
+
     /** Gives the last offer its day. */
     Trade quoted(String day) {
         Offer last = offers.remove(offers.size() - 1);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Finds the question that splits a node: an order, a small order, or the length of a line. */
+/** Finds the question that splits a node: an order, a small order, a rate of duty, or the length of a line. */
 final class Questions {
     /** How many orders are looked at more closely. */
     private static final int CANDIDATES = 8;
@@ -14,9 +14,11 @@ final class Questions {
     private final SearchMarket market;
     private final Ascent ascent;
     private final Averages averages;
+    private final DutyQuestions rates;
 
-    Questions(SearchMarket market, Ascent ascent) {
-        this.market = market;
+    Questions(Planning planning, Ascent ascent) {
+        this.market = planning.market;
+        this.rates = new DutyQuestions(planning, ascent);
         this.ascent = ascent;
         this.averages = ascent.averages;
     }
@@ -34,8 +36,8 @@ final class Questions {
     /**
      * The parts of the node; none if every line is decided, so that the node holds one plan alone.
      *
-     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then how
-     * long a line is.
+     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then
+     * what rate of duty an order pays on its charges, then how long a line is.
      */
     Node[] split(Node node) {
         int order = unclearOrder(node);
@@ -48,6 +50,10 @@ final class Questions {
             Node charged = node.child(node.decisions.withSmall(small, Decisions.YES));
             charged.prices.minimum[small] = 0;
             return new Node[] {full, charged};
+        }
+        Node[] byRate = rates.split(node);
+        if (byRate.length > 0) {
+            return byRate;
         }
         Node[] parts = splitLine(node, Double.MIN_NORMAL);
         if (parts.length == 0) {
