@@ -26,8 +26,12 @@ final class DutyQuestions {
         duty = ascent.relaxation.duty;
     }
 
-    /** The parts of the node; none if the bound counts the duty that its plan pays. */
-    Node[] split(Node node) {
+    /**
+     * The parts of the node; none if the bound counts the duty that its plan pays.
+     *
+     * @param part none too if the duty that the bound does not count is less than this part of the gap
+     */
+    Node[] split(Node node, double part) {
         if (!duty.isAny()) {
             return NONE;
         }
@@ -40,8 +44,10 @@ final class DutyQuestions {
         List<Integer> unsettled = new ArrayList<>();
         int worst = -1;
         double most = SETTLED;
+        double all = 0;
         for (int j : duty.orders()) {
             double missing = plan.placed(j) ? duty.missing(j, node.decisions, plan.duty(j)) : 0;
+            all += missing;
             if (missing > SETTLED) {
                 unsettled.add(j);
             }
@@ -50,10 +56,11 @@ final class DutyQuestions {
                 worst = j;
             }
         }
-        if (worst < 0) {
+        double gap = ascent.cutoff() - bound;
+        if (worst < 0 || all < part * gap) {
             return NONE;
         }
-        Decisions narrower = narrow(node.decisions, unsettled, ascent.cutoff() - bound);
+        Decisions narrower = narrow(node.decisions, unsettled, gap);
         return narrower.ranges() == node.decisions.ranges() ? halves(node, worst, plan) : new Node[] {
             node.child(narrower)
         };

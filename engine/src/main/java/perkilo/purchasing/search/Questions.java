@@ -10,6 +10,8 @@ final class Questions {
     private static final int CANDIDATES = 8;
     /** Less disagreement than this counts as agreement. */
     private static final double AGREED = 0.02;
+    /** If duty that the bound does not count makes up this part of the gap, its question comes before other lines. */
+    private static final double MAIN_PART = 0.5;
 
     private final SearchMarket market;
     private final Ascent ascent;
@@ -51,12 +53,16 @@ final class Questions {
             charged.prices.minimum[small] = 0;
             return new Node[] {full, charged};
         }
-        Node[] byRate = rates.split(node);
+        Node[] byRate = rates.split(node, MAIN_PART);
         if (byRate.length > 0) {
             return byRate;
         }
         Node[] parts = splitLine(node, Double.MIN_NORMAL);
         if (parts.length == 0) {
+            byRate = rates.split(node, 0);
+            if (byRate.length > 0) {
+                return byRate;
+            }
             int open = openOrder(node.decisions);
             return open >= 0 ? new Node[] {without(node, open), with(node, open)} : splitLine(node, 0);
         }

@@ -123,9 +123,8 @@ final class SearchMarket {
 
     private long longest(int quote, int vendor, long usefulSteps) {
         int order = orders.of(vendor, 0);
-        return orders.isMixed(order)
-                ? LongestLine.steps(costs.get(quote), usefulSteps, orders.mostExtraDuty(order), tiny[vendor])
-                : LongestLine.steps(costs.get(quote), usefulSteps);
+        double extra = orders.isMixed(order) ? orders.mostExtraDuty(order) : 0;
+        return LongestLine.steps(costs.get(quote), usefulSteps, extra, tiny[vendor]);
     }
 
     private List<Link> links(int item, int period, List<Integer> quotes, SupplyGrid grid) {
