@@ -2,6 +2,7 @@ package perkilo.purchasing.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the question about the average rate of duty of a mixed order: how long one of its lines is.
@@ -18,6 +19,14 @@ final class DutyQuestions {
     private final SearchMarket market;
     private final Ascent ascent;
     private final MixedDuty duty;
+    /** Mixed orders of the node last looked at whose duty the bound does not count in full. */
+    private final List<Integer> unsettled = new ArrayList<>();
+    /** The one of them that most is missing of. */
+    private int worst;
+    /** The duty that the bound does not count. */
+    private double missing;
+    /** What is between the bound and the best plan. */
+    private double gap;
 
     DutyQuestions(Planning planning, Ascent ascent) {
         this.planning = planning;
@@ -27,43 +36,54 @@ final class DutyQuestions {
     }
 
     /**
+     * The node with fewer lengths left for the lines of mixed orders.
+     *
+     * @param part of the gap that duty which the bound does not count has to make up
+     * @return null if no length can be left out, or if the duty makes up less
+     */
+    @Nullable Node narrow(Node node, double part) {
+        if (!look(node) || missing < part * gap) {
+            return null;
+        }
+        Decisions narrower = narrow(node.decisions);
+        return narrower.ranges() == node.decisions.ranges() ? null : node.child(narrower);
+    }
+
+    /**
      * The parts of the node; none if the bound counts the duty that its plan pays.
      *
-     * @param part none too if the duty that the bound does not count is less than this part of the gap
+     * @param part of the gap that duty which the bound does not count has to make up
      */
     Node[] split(Node node, double part) {
+        return look(node) && missing >= part * gap ? halves(node, worst) : NONE;
+    }
+
+    /** Compares what the bound counts with what its plan pays; false if all open lines are counted in full. */
+    private boolean look(Node node) {
         if (!duty.isAny()) {
-            return NONE;
+            return false;
         }
         Relaxation relaxation = ascent.relaxation;
         double bound = relaxation.at(node.prices, node.decisions);
         if (bound == Double.POSITIVE_INFINITY) {
-            return NONE;
+            return false;
         }
+        gap = ascent.cutoff() - bound;
         JointPlan plan = relaxation.joint();
-        List<Integer> unsettled = new ArrayList<>();
-        int worst = -1;
+        unsettled.clear();
+        worst = -1;
+        missing = 0;
         double most = SETTLED;
-        double all = 0;
         for (int j : duty.orders()) {
-            double missing = plan.placed(j) ? duty.missing(j, node.decisions, plan.duty(j)) : 0;
-            all += missing;
-            if (missing > SETTLED) {
+            double here = plan.placed(j) ? duty.missing(j, node.decisions, plan.duty(j)) : 0;
+            missing += here;
+            if (here > SETTLED && isOpen(j, relaxation.terms)) {
                 unsettled.add(j);
-            }
-            if (missing > most && isOpen(j, relaxation.terms)) {
-                most = missing;
-                worst = j;
+                worst = here > most ? j : worst;
+                most = Math.max(most, here);
             }
         }
-        double gap = ascent.cutoff() - bound;
-        if (worst < 0 || all < part * gap) {
-            return NONE;
-        }
-        Decisions narrower = narrow(node.decisions, unsettled, gap);
-        return narrower.ranges() == node.decisions.ranges() ? halves(node, worst, plan) : new Node[] {
-            node.child(narrower)
-        };
+        return worst >= 0;
     }
 
     private boolean isOpen(int order, Terms terms) {
@@ -77,11 +97,11 @@ final class DutyQuestions {
         return false;
     }
 
-    /** Leaves out lengths, longer or shorter than now, that lift the bound by {@code gap} or more. */
-    private Decisions narrow(Decisions decisions, List<Integer> orders, double gap) {
+    /** Leaves out lengths, longer or shorter than now, that lift the bound above the best plan. */
+    private Decisions narrow(Decisions decisions) {
         Decisions narrower = decisions;
         Terms terms = ascent.relaxation.terms;
-        for (int j : orders) {
+        for (int j : unsettled) {
             for (Link link : market.linksOf.get(j)) {
                 for (PackChoice offer : link.offers()) {
                     long least = terms.atLeast[offer.id];
@@ -90,8 +110,8 @@ final class DutyQuestions {
                     if (least == most) {
                         continue;
                     }
-                    long from = now > least && isOut(offer, least, now - 1, gap) ? now : least;
-                    long to = now < most && isOut(offer, now + 1, most, gap) ? now : most;
+                    long from = now > least && isOut(offer, least, now - 1) ? now : least;
+                    long to = now < most && isOut(offer, now + 1, most) ? now : most;
                     if (from > least || to < most) {
                         narrower = narrower.withRange(offer.id, from, to);
                     }
@@ -102,7 +122,7 @@ final class DutyQuestions {
     }
 
     /** Whether no better plan has a line of these lengths. */
-    private boolean isOut(PackChoice offer, long from, long to, double gap) {
+    private boolean isOut(PackChoice offer, long from, long to) {
         Terms terms = ascent.relaxation.terms;
         int item = market.linkOf.get(offer.id).item();
         long least = terms.atLeast[offer.id];
@@ -129,9 +149,9 @@ final class DutyQuestions {
     }
 
     /** Splits on the open line of an order whose goods can change its average rate most. */
-    private Node[] halves(Node node, int order, JointPlan plan) {
+    private Node[] halves(Node node, int order) {
         Terms terms = ascent.relaxation.terms;
-        double average = plan.duty(order).rate();
+        double average = ascent.relaxation.joint().duty(order).rate();
         PackChoice found = null;
         double most = -1;
         for (Link link : market.linksOf.get(order)) {

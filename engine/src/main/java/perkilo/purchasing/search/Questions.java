@@ -42,6 +42,10 @@ final class Questions {
      * what rate of duty an order pays on its charges, then how long a line is.
      */
     Node[] split(Node node) {
+        Node narrower = rates.narrow(node, MAIN_PART);
+        if (narrower != null) {
+            return new Node[] {narrower};
+        }
         int order = unclearOrder(node);
         if (order >= 0) {
             return new Node[] {without(node, order), with(node, order)};
