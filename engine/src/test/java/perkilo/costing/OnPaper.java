@@ -266,9 +266,8 @@ final class OnPaper {
 
         lines.forEach((offer, packs) -> {
             Ratio value = requireNonNull(values.get(offer));
-            boolean weighed = offer.packUnit() != Measure.EACH;
             Ratio quantity = Ratio.of(packs).times(of(offer.packSize())).times(inBase(offer, offer.packUnit()));
-            Ratio freight = weighed ? quantity.times(perKg) : Ratio.ZERO;
+            Ratio freight = kg(offer, quantity).times(perKg);
             Ratio insured = value.times(insurance);
             Figure own = offer.duty();
             Ratio dutyRate = !dutiable ? Ratio.ZERO : own == null ? supplierDuty : of(own);
@@ -282,6 +281,21 @@ final class OnPaper {
             item.goods = item.goods.plus(value.times(toHome));
             item.landed = item.landed.plus(paid.plus(duty).plus(sharedDuty).times(toHome));
         });
+    }
+
+    /** Pieces weigh what is typed for the component, or nothing. */
+    private Ratio kg(Offer offer, Ratio quantity) {
+        if (offer.packUnit() != Measure.EACH) {
+            return quantity;
+        }
+        return book.products().values().stream()
+                .flatMap(product -> product.components().stream())
+                .filter(component -> component.name().equals(offer.item()))
+                .map(Product.Component::weight)
+                .filter(weight -> weight != null)
+                .findFirst()
+                .map(weight -> quantity.times(of(weight)).by(Ratio.of(1000)))
+                .orElse(Ratio.ZERO);
     }
 
     /** A line as it is invoiced: the price of the highest break that its quantity reaches, to the minor unit. */

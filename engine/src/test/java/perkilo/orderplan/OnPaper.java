@@ -203,11 +203,23 @@ final class OnPaper {
         return requireNonNull(price);
     }
 
+    private BigDecimal grams(String component) {
+        for (Product product : book.products().values()) {
+            for (Product.Component one : product.components()) {
+                Figure weight = one.weight();
+                if (weight != null && one.name().equals(component)) {
+                    return weight.value();
+                }
+            }
+        }
+        return ZERO;
+    }
+
     private BigDecimal weight(Offer offer, BigDecimal quantity) {
         return switch (offer.packUnit()) {
             case KG -> quantity;
             case L -> quantity.multiply(new BigDecimal("0.9"));
-            case EACH -> ZERO;
+            case EACH -> quantity.multiply(grams(offer.item())).movePointLeft(3);
             default -> throw new AssertionError(offer.packUnit());
         };
     }

@@ -17,6 +17,8 @@ import perkilo.sheet.Expr;
  */
 public final class Landing {
 
+    private static final int GRAMS_PER_KG = 1000;
+
     private final Supplier supplier;
     private final Market.Charges charges;
     private final DutyBasis dutyBasis;
@@ -99,12 +101,19 @@ public final class Landing {
     /**
      * Freight by weight.
      *
-     * @param quantity in kilograms; the weight of pieces is unknown
+     * @param quantity in kilograms or pieces; for pieces of unknown weight there is no freight by weight
      */
     public Expr freightByWeight(Listing listing, Expr quantity) {
-        return listing.isByPiece()
+        Figure perKg = charges.freightPerKg();
+        if (!listing.isByPiece()) {
+            return unlessNone(perKg, quantity.times(Expr.input(perKg)));
+        }
+        Figure grams = listing.pieceWeight();
+        return grams == null
                 ? Expr.of(0)
-                : unlessNone(charges.freightPerKg(), quantity.times(Expr.input(charges.freightPerKg())));
+                : unlessNone(
+                        perKg,
+                        quantity.times(Expr.input(grams)).over(Expr.of(GRAMS_PER_KG)).times(Expr.input(perKg)));
     }
 
     /** Duty on a line: on the goods alone, or with insurance and freight, by the duty basis. */
