@@ -3,6 +3,7 @@ package perkilo.costing;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Locale;
+import perkilo.origin.Counted;
 
 /** What a person reads about the costs of runs. */
 public final class CostMessages {
@@ -119,10 +120,17 @@ public final class CostMessages {
                 + " " + currency + ".";
     }
 
-    /** Freight by weight of pieces, whose weight is unknown. */
-    public static String weightOfPiecesUnknown(String supplier) {
-        return supplier + " charges freight by weight, but the weight of the pieces they sell is unknown."
-                + " No freight by weight is counted for pieces.";
+    /**
+     * Freight by weight of pieces, whose weight is unknown.
+     *
+     * @param first the first such piece
+     * @param others how many more there are
+     */
+    static String weightOfPiecesUnknown(String supplier, String first, int others) {
+        String pieces = "\"" + first + "\"" + (others == 0 ? "" : " and " + Counted.of(others, "other piece"));
+        return supplier + " charges freight by weight, but the weight of " + pieces + " is unknown."
+                + " No freight by weight is counted for " + (others == 0 ? "it" : "them")
+                + ". Type \"Weight g\" on the Components sheet.";
     }
 
     // previous prices

@@ -207,7 +207,8 @@ public record Product(
      * @param name as typed
      * @param perUnit pieces for one unit
      * @param loss pieces spoiled on the line, as a fraction
+     * @param weight of a piece, in grams; null if unknown
      * @param origin its row
      */
-    public record Component(String name, Figure perUnit, Figure loss, Origin origin) {}
+    public record Component(String name, Figure perUnit, Figure loss, @Nullable Figure weight, Origin origin) {}
 }

@@ -6,10 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import perkilo.costing.CostMessages;
 import perkilo.costing.Item;
-import perkilo.costing.Listing;
 import perkilo.costing.Market;
+import perkilo.costing.PieceWeights;
 import perkilo.model.Book;
 import perkilo.model.StockLot;
 import perkilo.offers.Offer;
@@ -30,7 +29,8 @@ final class OrderNotes {
         quotes(plan, notes);
         plan.orders().forEach(order -> twoDays(order, notes));
         notes.addAll(new AnnouncedPrices(market, plan.basis()).gaps());
-        plan.orders().forEach(order -> freight(order, notes));
+        notes.addAll(PieceWeights.unknown(
+                plan.orders().stream().flatMap(order -> order.listings().stream())));
         plan.stock().forEach(flow -> expired(market.book(), plan, flow, notes));
         plan.stock().forEach(flow -> tooLate(market.book(), plan, flow, notes));
         neverOrdered(market, plan, notes);
@@ -85,15 +85,6 @@ final class OrderNotes {
                             order.orderBy(),
                             offer.item(),
                             String.valueOf(offer.quotedOn()))));
-        }
-    }
-
-    private static void freight(SupplierOrder order, Set<Finding> notes) {
-        boolean pieces = order.listings().stream().anyMatch(Listing::isByPiece);
-        if (pieces && Market.charges(order.supplier()).freightPerKg().value().signum() > 0) {
-            notes.add(Finding.warning(
-                    order.supplier().origin(),
-                    CostMessages.weightOfPiecesUnknown(order.supplier().name())));
         }
     }
 

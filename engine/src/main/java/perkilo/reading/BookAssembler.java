@@ -167,11 +167,13 @@ final class BookAssembler {
 
     private Map<String, List<Product.Component>> components() {
         Map<String, List<Product.Component>> components = new LinkedHashMap<>();
+        Map<String, Figure> weights = new LinkedHashMap<>();
         for (TableRow row : tables.rows(ComponentsSheet.SCHEMA, findings)) {
             Product.Component component = new Product.Component(
                     row.text(ComponentsSheet.COMPONENT),
                     row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
                     row.figure(ComponentsSheet.LOSS, Figure.ZERO),
+                    row.figure(ComponentsSheet.WEIGHT),
                     row.origin(ComponentsSheet.COMPONENT));
             String product = row.text(ComponentsSheet.PRODUCT);
             List<Product.Component> others = components.computeIfAbsent(Names.key(product), key -> new ArrayList<>());
@@ -183,8 +185,24 @@ final class BookAssembler {
                             ProductMessages.componentTwice(
                                     component.name(), product, first.origin().where())));
             others.add(component);
+            checkWeight(component, weights);
         }
         return components;
+    }
+
+    /** A piece has one weight, whichever product it is in. */
+    private void checkWeight(Product.Component component, Map<String, Figure> weights) {
+        Figure weight = component.weight();
+        Figure first = weight == null ? null : weights.putIfAbsent(Names.key(component.name()), weight);
+        if (weight != null && first != null && first.value().compareTo(weight.value()) != 0) {
+            findings.warning(
+                    weight.origin(),
+                    ProductMessages.otherWeight(
+                            component.name(),
+                            weight.value(),
+                            first.value(),
+                            first.origin().where()));
+        }
     }
 
     private Map<String, Product> products(CurrencyUnit home) {

@@ -27,13 +27,21 @@ public final class ComponentsSheet {
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
 
+    public static final InputColumn WEIGHT = InputColumn.of(
+                    "Weight g",
+                    NUMBER,
+                    "grams of one piece, for freight per kg; blank: unknown, so no freight per kg is counted for it",
+                    "86")
+            .also("Weight", "Weight per piece", "Weight per piece g", "Piece weight", "Grams per piece", "Unit weight g")
+            .limited(Limits.ABOVE_ZERO);
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Components",
             List.of("Component", "Packaging", "Packaging components", "Bill of materials", "BOM",
                     "Packmittel", "Verpackung", "Stückliste", "Emballages", "Imballaggi", "Embalajes"),
             List.of(PRODUCT, COMPONENT),
             List.of(List.of(PRODUCT, COMPONENT)),
-            List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS),
+            List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS, WEIGHT),
             "What each product is packed in: one row per component.");
 
     private ComponentsSheet() {}

@@ -33,6 +33,7 @@ import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.cost.CostReport;
 import perkilo.sheet.ResultSheet;
+import perkilo.purchasing.OrderCost;
 import perkilo.units.Measure;
 
 /** The cost of whole runs, on examples that can be worked out by hand, and what is said where there is none. */
@@ -277,7 +278,7 @@ final class CostRunsTest {
                 "Gel",
                 "50",
                 Measure.G,
-                new Product.Component("Lid", Figure.ONE, Figure.ZERO, cell("Components", "B2"))));
+                new Product.Component("Lid", Figure.ONE, Figure.ZERO, null, cell("Components", "B2"))));
 
         assertThat(refused(draft))
                 .containsExactly(
@@ -438,8 +439,35 @@ final class CostRunsTest {
                                 + " used; clear one of the two.",
                         "\"Sachet\" is filled to its nominal quantity, although a filler's standard deviation is given."
                                 + " The average-quantity rules cover only 5 g or mL to 10 kg or L.",
-                        "Glass charges freight by weight, but the weight of the pieces they sell is unknown. No freight by"
-                                + " weight is counted for pieces.");
+                        "Glass charges freight by weight, but the weight of \"Lid\" is unknown. No freight by weight is"
+                                + " counted for it. Type \"Weight g\" on the Components sheet.");
+    }
+
+    /** 104 lids of 12.5 g are bought, 52 at a time: 1.3 kg at 0.80 is 1.04, and nothing is left to warn of. */
+    @Test
+    void freight_by_weight_counts_pieces_of_known_weight() {
+        Draft draft = new Draft().formula("Gel", Batching.ANY, line("Water", "1")).run("Jar", "100");
+        draft.materials.add(material("Water", "Aqua", null, "0", "0", null));
+        draft.products.add(new Draft.ProductDraft("Jar", "Gel", "50", Measure.G)
+                .product(component("Lid", "1", "0", "12.5")));
+        draft.suppliers.add(new Supplier(
+                "Glass",
+                Draft.EUR,
+                null,
+                new Supplier.Minimum(null, null),
+                new Supplier.Charges(Figure.ZERO, Figure.of("0.8"), Figure.ZERO, Figure.of("0.1")),
+                Figure.ZERO,
+                Origin.NONE));
+        draft.offer("Glass", "Lid", "52", Measure.EACH, "10", null);
+
+        CostOutcome.Costed costed = costed(draft);
+
+        assertThat(costed.findings()).isEmpty();
+        OrderCost order = costed.runs().get(0).purchase().cost().orders().get(0);
+        assertThat(order.lines().get(0).kg()).isEqualByComparingTo("1.3");
+        assertThat(order.freight()).isEqualByComparingTo("1.04");
+        // 20 + 1.04, and 10 % duty on both
+        assertThat(order.landed()).isEqualByComparingTo("23.144");
     }
 
     /** One order for all that a supplier sells: freight of 50 once, shared by goods value, 300 to 100. */

@@ -194,7 +194,17 @@ final class Draft {
     }
 
     static Product.Component component(String name, String perUnit, String loss) {
-        return new Product.Component(name, Figure.of(perUnit), Figure.of(loss), Origin.NONE);
+        return component(name, perUnit, loss, null);
+    }
+
+    /**
+     * A component.
+     *
+     * @param grams the weight of a piece; null if it is not known
+     */
+    static Product.Component component(String name, String perUnit, String loss, @Nullable String grams) {
+        return new Product.Component(
+                name, Figure.of(perUnit), Figure.of(loss), grams == null ? null : Figure.of(grams), Origin.NONE);
     }
 
     /** A product in the making. */

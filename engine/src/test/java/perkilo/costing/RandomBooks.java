@@ -136,7 +136,10 @@ final class RandomBooks {
         List<Product.Component> components = new ArrayList<>();
         for (int i = 0; i < random.nextInt(3); i++) {
             components.add(Draft.component(
-                    "Part " + i, chance(0.8) ? "1" : "2", decimal(0, 0.05, 2).toPlainString()));
+                    "Part " + i,
+                    chance(0.8) ? "1" : "2",
+                    decimal(0, 0.05, 2).toPlainString(),
+                    maybe(decimal(1, 300, 1))));
         }
         return product.product(components.toArray(new Product.Component[0]));
     }
