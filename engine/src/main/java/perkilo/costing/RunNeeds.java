@@ -18,6 +18,7 @@ import perkilo.model.Run;
 import perkilo.names.Names;
 import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
+import perkilo.purchasing.Quotient;
 
 /**
  * The product and the needs of one run.
@@ -44,8 +45,8 @@ public record RunNeeds(
     }
 
     /**
-     * The needs of a run: of material i {@code q_i = n · b · w_i · (1 + handling loss_i)} kilograms, of component j
-     * {@code k_j = ⌈ U · per unit_j · (1 + loss_j) ⌉} pieces.
+     * The needs of a run: of material i {@code q_i = n · b · w_i / (1 − handling loss_i)} kilograms, of component j
+     * {@code k_j = ⌈ U · per unit_j / (1 − loss_j) ⌉} pieces.
      *
      * @throws IllegalArgumentException if the run names a product or formula that the book lacks, or one that cannot be
      *     made
@@ -113,7 +114,7 @@ public record RunNeeds(
         }
         BigDecimal inProduct = charged.multiply(share);
         Figure loss = material.handlingLoss();
-        BigDecimal needed = loss.isZero() ? inProduct : inProduct.multiply(ONE.add(loss.value()));
+        BigDecimal needed = loss.isZero() ? inProduct : Quotient.of(inProduct, ONE.subtract(loss.value()));
         return new Item(material.name(), key, material, lines, null, share, needed);
     }
 
@@ -130,7 +131,6 @@ public record RunNeeds(
 
     private static BigDecimal pieces(Product.Component component, BigDecimal units) {
         return units.multiply(component.perUnit().value())
-                .multiply(ONE.add(component.loss().value()))
-                .setScale(0, RoundingMode.CEILING);
+                .divide(ONE.subtract(component.loss().value()), 0, RoundingMode.CEILING);
     }
 }

@@ -131,7 +131,7 @@ public record Product(
      * @param density of the bulk in g/mL; null if unknown
      * @param overfill as a fraction; null for none
      * @param fillerSd the filler's standard deviation, in {@code unit}; null if the average-quantity rules do not apply
-     * @param loss bulk lost in filling, as a fraction
+     * @param loss bulk lost in filling, as a fraction of what goes into the filler; below one
      */
     public record Filling(
             Figure fill,
@@ -206,7 +206,7 @@ public record Product(
      *
      * @param name as typed
      * @param perUnit pieces for one unit
-     * @param loss pieces spoiled on the line, as a fraction
+     * @param loss pieces spoiled on the line, as a fraction of those that are put on it; below one
      * @param weight of a piece, in grams; null if unknown
      * @param origin its row
      */

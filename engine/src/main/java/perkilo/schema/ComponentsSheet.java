@@ -22,7 +22,8 @@ public final class ComponentsSheet {
             .limited(Limits.ABOVE_ZERO)
             .orElse("1");
 
-    public static final InputColumn LOSS = InputColumn.of("Loss %", PERCENT, "pieces spoiled on the line", "1.5")
+    public static final InputColumn LOSS = InputColumn.of(
+                    "Loss %", PERCENT, "pieces spoiled on the line, of those taken", "1.5")
             .also("Loss", "Scrap %", "Waste %", "Spoilage %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");

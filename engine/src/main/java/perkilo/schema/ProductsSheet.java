@@ -58,7 +58,8 @@ public final class ProductsSheet {
             .also("Filler standard deviation", "Filling SD", "SD of filler")
             .orElse("the overfill is used");
 
-    public static final InputColumn FILL_LOSS = InputColumn.of("Fill loss %", PERCENT, "bulk lost in filling", "1.5")
+    public static final InputColumn FILL_LOSS = InputColumn.of(
+                    "Fill loss %", PERCENT, "bulk lost in filling, of what goes in", "1.5")
             .also("Fill loss", "Filling loss %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");

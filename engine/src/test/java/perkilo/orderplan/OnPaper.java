@@ -58,15 +58,14 @@ final class OnPaper {
                         .map(Figure::value)
                         .orElse(ZERO);
                 Figure level = line.level();
-                needed = needed.add(
-                        units.multiply(level == null ? ZERO : level.value()).multiply(ONE.add(loss)));
+                needed = needed.add(units.multiply(level == null ? ZERO : level.value())
+                        .divide(ONE.subtract(loss), MathContext.DECIMAL128));
             }
         }
         for (Product.Component component : product.components()) {
             if (component.name().equals(item)) {
                 needed = needed.add(units.multiply(component.perUnit().value())
-                        .multiply(ONE.add(component.loss().value()))
-                        .setScale(0, RoundingMode.CEILING));
+                        .divide(ONE.subtract(component.loss().value()), 0, RoundingMode.CEILING));
             }
         }
         return needed;

@@ -251,10 +251,15 @@ final class SheetsTest {
                         .set("Products", "E2", 100)
                         .set("Products", "F1", "Retailer margin %")
                         .set("Products", "F2", 120)
+                        .set("Materials", "D1", "Handling loss %")
+                        .set("Materials", "D2", 100)
+                        .sheet("Components", List.of("Product", "Component", "Loss %"), List.of("Balm 30", "Jar", 100))
                         .findings())
                 .containsExactly(
+                        "error Materials!D2: Handling loss % is 100 %. It must be from 0 to below 100.",
                         "error Products!E2: Fill loss % is 100 %. It must be from 0 to below 100.",
-                        "error Products!F2: Retailer margin % is 120 %. It must be from 0 to below 100.");
+                        "error Products!F2: Retailer margin % is 120 %. It must be from 0 to below 100.",
+                        "error Components!C2: Loss % is 100 %. It must be from 0 to below 100.");
     }
 
     @Test
