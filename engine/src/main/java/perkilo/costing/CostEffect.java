@@ -48,7 +48,7 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
         if (!(now instanceof CostOutcome.Costed costed)) {
             return new CostEffect(List.of(), false, now.findings());
         }
-        CostOutcome before = costing.cost(book.withOffers(PreviousPrices.in(book.offers(), changes)));
+        CostOutcome before = costing.cost(book.withOffers(PreviousPrices.in(book.offers(), book.prices(), changes)));
         List<Finding> findings = new ArrayList<>(costed.findings());
         List<RunCost> earlier = List.of();
         if (before instanceof CostOutcome.Costed known) {

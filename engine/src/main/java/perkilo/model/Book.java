@@ -103,7 +103,7 @@ public record Book(
 
     /** The history of the offers, as seen on the costing date. Each call computes it again; call it once. */
     public OfferHistory prices() {
-        return new OfferHistory(offers, settings.costingDate());
+        return new OfferHistory(offers, settings.costingDate(), settings.priceAgeLimit());
     }
 
     /** The same book with the account of its reading. */

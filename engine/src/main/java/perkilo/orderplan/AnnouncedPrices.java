@@ -26,7 +26,7 @@ final class AnnouncedPrices {
         this.horizon = basis.horizon();
         this.byVolume = market.prices().orderableUntil(horizon.lastOrderDay()).stream()
                 .filter(Offer::needsDensity)
-                .filter(offer -> offer.isAnnouncedOn(horizon.today()))
+                .filter(offer -> !market.prices().isOrderableOn(horizon.today(), offer))
                 .toList();
     }
 
@@ -38,14 +38,15 @@ final class AnnouncedPrices {
                 ? List.of()
                 : byVolume.stream()
                         .filter(offer -> Names.key(offer.item()).equals(key))
-                        .map(AnnouncedPrices::unmeasured)
+                        .map(this::unmeasured)
                         .toList();
     }
 
-    private static Finding unmeasured(Offer offer) {
+    private Finding unmeasured(Offer offer) {
         return Finding.error(
                 offer.packSize().origin(),
-                OrderMessages.announcedNeedsDensity(offer.item(), String.valueOf(offer.quotedOn())));
+                OrderMessages.announcedNeedsDensity(
+                        offer.item(), String.valueOf(OrderMonths.firstOrderDay(market.prices(), offer))));
     }
 
     /**
@@ -56,13 +57,14 @@ final class AnnouncedPrices {
         List<String> names = basis.items().stream().map(HorizonItem::name).toList();
         for (Listing listing : market.listings(names)) {
             Offer offer = listing.offer();
-            OrderDays days = market.prices().orderDays(offer);
-            LocalDate last = days == null ? null : days.last();
-            if (days != null && days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
-                gaps.add(Finding.warning(
-                        offer.origin(),
-                        OrderMessages.gapBetweenPrices(
-                                offer.supplier(), offer.item(), offer.pack(), last, String.valueOf(days.next()))));
+            for (OrderDays days : market.prices().orderDays(offer)) {
+                LocalDate last = days.last();
+                if (days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
+                    gaps.add(Finding.warning(
+                            offer.origin(),
+                            OrderMessages.gapBetweenPrices(
+                                    offer.supplier(), offer.item(), offer.pack(), last, String.valueOf(days.next()))));
+                }
             }
         }
         return gaps;

@@ -35,7 +35,7 @@ final class TooEarly {
             Optional<Listing> fastest = fastest(item);
             if (fastest.isPresent()) {
                 List<BigDecimal> missing = basis.problem().needs().get(index).net();
-                int first = horizon.firstPeriodFrom(OrderMonths.arrival(horizon, fastest.orElseThrow()));
+                int first = horizon.firstPeriodFrom(OrderMonths.arrival(market.prices(), fastest.orElseThrow()));
                 List<Integer> late = shortPeriods(missing, first);
                 if (!late.isEmpty()) {
                     problems.add(problem(item, fastest.orElseThrow(), late, missing, first));
@@ -47,7 +47,7 @@ final class TooEarly {
 
     private Optional<Listing> fastest(HorizonItem item) {
         return market.listings(item.name()).stream()
-                .min(Comparator.comparing(listing -> OrderMonths.arrival(horizon, listing)));
+                .min(Comparator.comparing(listing -> OrderMonths.arrival(market.prices(), listing)));
     }
 
     private List<Integer> shortPeriods(List<BigDecimal> missing, int before) {
@@ -78,10 +78,10 @@ final class TooEarly {
     }
 
     private String earliest(Listing fastest) {
-        LocalDate arrival = OrderMonths.arrival(horizon, fastest);
-        LocalDate ordered = OrderMonths.firstOrderDay(horizon, fastest.offer());
+        LocalDate arrival = OrderMonths.arrival(market.prices(), fastest);
+        LocalDate ordered = OrderMonths.firstOrderDay(market.prices(), fastest.offer());
         String supplier = fastest.supplier().name();
-        return fastest.offer().isAnnouncedOn(horizon.today())
+        return ordered.isAfter(horizon.today())
                 ? OrderMessages.earliestOnceAnnounced(arrival, supplier, ordered)
                 : OrderMessages.earliest(arrival, supplier, ordered);
     }

@@ -62,6 +62,32 @@ final class AnnouncedPricesTest {
     }
 
     @Test
+    void after_a_promotion_it_is_bought_at_the_list_price_again() {
+        // the promotion is for February; March's is ordered on 28 February; 360 % a year are 1.20 a month, the saving is 1
+        Trade trade = trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
+        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2027-02-28", "0", "3").quoted("2027-02-01");
+        OrderPlan plan = planned(wanted(trade, 1, 4).book()).plan();
+        assertThat(lines(plan))
+                .containsExactly(
+                        "2027-01-01 10 at 4", "2027-02-01 10 at 3", "2027-03-01 10 at 3", "2027-04-01 10 at 4");
+        assertThat(orderDays(plan)).containsExactly("2027-01-01", "2027-02-01", "2027-02-28", "2027-04-01");
+        assertThat(plan.outlay()).isEqualByComparingTo("140");
+    }
+
+    @Test
+    void the_list_price_after_a_promotion_goes_on_with_a_warning() {
+        // 1 November + 180 days is 30 April, so May's order is placed after that
+        Trade trade = trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
+        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-12-31", "0", "3").quoted("2026-11-20");
+        OrderOutcome.Planned planned = planned(wanted(trade, 4, 5).book());
+        assertThat(lines(planned.plan())).containsExactly("2027-04-01 10 at 4", "2027-05-01 10 at 4");
+        assertThat(planned.findings())
+                .extracting(Finding::text)
+                .contains("Fast's price for \"Clay\" is valid until 2027-04-30, but some is ordered by 2027-05-01. The plan "
+                        + "still uses this price. Ask for a new quote.");
+    }
+
+    @Test
     void before_a_fall_no_more_is_bought_than_is_needed_until_then() {
         // each order costs 5, so January's holds February's too: 20 × 4 + 5 + 30 × 3 + 5; all at once would be 205
         Trade trade = new Trade("2026-11-25")

@@ -68,6 +68,69 @@ final class OffersTest {
     }
 
     @Test
+    void after_a_promotion_the_list_price_is_used_again() {
+        LocalDate ended = LocalDate.of(2026, 11, 19);
+        TestBook book =
+                offers(shea("", 6.5, OCTOBER), row("Shea butter", 25, "kg", "", 5.9, "kg", NOVEMBER, ended));
+
+        // 1 October + 180 days
+        assertThat(book.findings())
+                .containsExactly("warning Offers!A2: The newer quote of 2026-11-01 in Offers!A3 ended on 2026-11-19, so "
+                        + "this quote of 2026-10-01 is used again, until 2027-03-30 by \"Price age limit days\", because "
+                        + "its \"Valid until\" is blank. Ask the supplier which price is valid.");
+        assertThat(price(book)).isEqualTo("6.5");
+    }
+
+    @Test
+    void during_a_promotion_orders_after_it_are_planned_at_the_list_price() {
+        LocalDate ends = LocalDate.of(2026, 11, 30);
+        TestBook book = offers(
+                row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2026, 12, 31)),
+                row("Shea butter", 25, "kg", "", 5.9, "kg", NOVEMBER, ends));
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!A2: The newer quote of 2026-11-01 in Offers!A3 ends on 2026-11-30. "
+                        + "Orders from 2026-12-01 on are planned at this quote of 2026-10-01 again, until 2026-12-31. Ask "
+                        + "the supplier which price is valid then.");
+        Book read = book.read().value();
+        assertThat(read.offersFor("Shea butter")).hasSize(2);
+        assertThat(read.prices().orderableOn(ends, "Shea butter"))
+                .containsExactly(read.offersFor("Shea butter").get(1));
+        assertThat(read.prices().orderableOn(ends.plusDays(1), "Shea butter"))
+                .containsExactly(read.offersFor("Shea butter").get(0));
+    }
+
+    @Test
+    void a_list_of_long_ago_does_not_come_back() {
+        TestBook book = offers(
+                shea("", 6.5, LocalDate.of(2024, 11, 1)),
+                row("Shea butter", 25, "kg", "", 5.9, "kg", OCTOBER, NOVEMBER),
+                row("Shea butter", 5, "kg", "", 7.1, "kg", OCTOBER, ""));
+
+        assertThat(book.findings())
+                .containsExactly(
+                        "note Offers!A2: The newer quote of 2026-10-01 in Offers!A3 has followed this one. Neither is "
+                                + "valid on the costing date 2026-11-20.",
+                        "warning Offers!J3: The offer of \"Shea butter\" by Tarnholt Oleo expired on 2026-11-01, before "
+                                + "the costing date 2026-11-20, so it is not used. Ask for a new quote.");
+        assertThat(book.read().value().prices().orderableOn(TestBook.TODAY, "Shea butter"))
+                .extracting(Offer::pack)
+                .containsExactly("5 kg");
+    }
+
+    @Test
+    void a_quote_without_a_date_does_not_come_back() {
+        TestBook book = offers(
+                row("Shea butter", 25, "kg", "", 6.5, "kg", "", ""),
+                row("Shea butter", 25, "kg", "", 5.9, "kg", OCTOBER, NOVEMBER),
+                row("Shea butter", 5, "kg", "", 7.1, "kg", OCTOBER, ""));
+
+        assertThat(book.findings())
+                .contains("warning Offers!A2: This quote has no date, and the quote of 2026-10-01 in Offers!A3 is not "
+                        + "valid on the costing date 2026-11-20. If this one is newer, type the day on which it was quoted.");
+    }
+
+    @Test
     void a_pack_in_grams_is_the_same_as_one_in_kilograms() {
         Book book = offers(
                         row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, ""),
@@ -304,7 +367,7 @@ final class OffersTest {
     }
 
     private static List<?> row(
-            String item, int size, String unit, Object from, double price, String per, LocalDate quoted, Object until) {
+            String item, int size, String unit, Object from, double price, String per, Object quoted, Object until) {
         return List.of("Tarnholt Oleo", item, size, unit, from, price, per, "EUR", quoted, until);
     }
 
