@@ -46,7 +46,7 @@ final class OfferMessages {
 
     static String notABasis(String text) {
         return "Price per is \"" + text
-                + "\", which is not recognised. Use pack, kg, 100 g, g, lb, oz, L, US gal or each.";
+                + "\", which is not recognised. Use pack, kg, 100 g, g, lb, oz, L, US gal, imp gal or each.";
     }
 
     static String twoBases(String per, String text) {

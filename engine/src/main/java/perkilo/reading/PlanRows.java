@@ -80,6 +80,11 @@ final class PlanRows {
             row.require(StockSheet.QUANTITY_OF);
             Amount quantity = row.amount(StockSheet.QUANTITY_OF);
             Measure unit = QuantityCells.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
+            Gallons.Asked gallons =
+                    unit == Measure.US_GAL ? Gallons.of(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF) : null;
+            if (gallons != null) {
+                gallons.report(row);
+            }
             Day expires = row.day(StockSheet.EXPIRES);
             Day expected = row.day(StockSheet.EXPECTED);
             requireDayOfGoodsOnOrder(row);

@@ -325,7 +325,7 @@ final class HeadersTest {
                 .as("per 25 kg, or from 25 kg on?")
                 .containsExactly(
                         "error Offers!G2: Price per is \"25 kg\", which is not recognised. Use pack, kg, 100 g, g, lb, "
-                                + "oz, L, US gal or each.");
+                                + "oz, L, US gal, imp gal or each.");
         assertThat(TestBook.sound()
                         .set("Offers", "F2", "6,50 €/kg")
                         .set("Offers", "G2", "100 kg")

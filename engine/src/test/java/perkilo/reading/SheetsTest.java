@@ -669,7 +669,7 @@ final class SheetsTest {
                 .as("a material and a component")
                 .containsExactly(
                         "error Offers!G3: Price per is \"bag of something\", which is not recognised. Use pack, kg, 100 "
-                                + "g, g, lb, oz, L, US gal or each.",
+                                + "g, g, lb, oz, L, US gal, imp gal or each.",
                         "error Offers!F4: Price is \"x\", which is not a number. Type the figure alone, such as 1.74.");
         assertThat(TestBook.sound().set("Products", "C2", "thirty").findings())
                 .as("a product with components and a run")

@@ -64,7 +64,7 @@ public final class CellMessages {
     }
 
     static String notAUnit(String column, String text) {
-        return quoted(column, text) + ", which is not a known unit. Use kg, g, lb, oz, L, mL, US gal or each.";
+        return quoted(column, text) + ", which is not a known unit. Use kg, g, lb, oz, L, mL, US gal, imp gal or each.";
     }
 
     static String notACurrency(String column, String text) {
