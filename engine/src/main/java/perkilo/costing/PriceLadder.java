@@ -14,13 +14,25 @@ import perkilo.origin.Figure;
  * @param unitCost C
  * @param upwards from the cost to the retail price, by the margins; null if no target margin is given
  * @param downwards from the target retail price to the margin that is left; null if no target price is given
- * @param breakEvenUnits units that pay for the one-off costs; null if a unit earns no more than it costs
+ * @param sale at the price that the person named: the target retail price, or else the target margin
+ * @param ladderSale at the price that follows from the target margin, beside a target retail price; null if only one of
+ *     the two is given
  */
 public record PriceLadder(
         BigDecimal unitCost,
         @Nullable Upwards upwards,
         @Nullable Downwards downwards,
-        @Nullable BigDecimal breakEvenUnits) {
+        Sale sale,
+        @Nullable Sale ladderSale) {
+
+    /**
+     * What a wholesale price brings.
+     *
+     * @param profitPerUnit {@code wholesale − C}; below zero for a loss
+     * @param breakEvenUnits units that pay for the one-off costs; null if a unit earns no more than it costs
+     */
+    public record Sale(
+            BigDecimal profitPerUnit, @Nullable BigDecimal breakEvenUnits) {}
 
     /**
      * From the cost to the retail price.
@@ -54,14 +66,25 @@ public record PriceLadder(
     public static @Nullable PriceLadder of(Product product, BigDecimal unitCost, BigDecimal oneOffShare) {
         Upwards upwards = upwards(product, unitCost);
         Downwards downwards = downwards(product, unitCost);
-        BigDecimal wholesale = upwards != null ? upwards.wholesale() : downwards != null ? downwards.wholesale() : null;
-        if (wholesale == null) {
-            return null;
-        }
-        BigDecimal perUnit = wholesale.subtract(unitCost.subtract(oneOffShare));
-        BigDecimal breakEven =
-                perUnit.signum() > 0 ? product.oneOffCosts().value().divide(perUnit, MathContext.DECIMAL128) : null;
-        return new PriceLadder(unitCost, upwards, downwards, breakEven);
+        Sale atMargin = upwards == null ? null : sale(product, upwards.wholesale(), unitCost, oneOffShare);
+        Sale atTarget = downwards == null ? null : sale(product, downwards.wholesale(), unitCost, oneOffShare);
+        Sale named = atTarget == null ? atMargin : atTarget;
+        return named == null
+                ? null
+                : new PriceLadder(unitCost, upwards, downwards, named, atTarget == null ? null : atMargin);
+    }
+
+    private static Sale sale(Product product, BigDecimal wholesale, BigDecimal unitCost, BigDecimal oneOffShare) {
+        BigDecimal profit = wholesale.subtract(unitCost);
+        BigDecimal earned = profit.add(oneOffShare);
+        return new Sale(
+                profit,
+                earned.signum() > 0 ? product.oneOffCosts().value().divide(earned, MathContext.DECIMAL128) : null);
+    }
+
+    /** {@link Sale#breakEvenUnits} at the price that the person named. */
+    public @Nullable BigDecimal breakEvenUnits() {
+        return sale.breakEvenUnits();
     }
 
     private static @Nullable Upwards upwards(Product product, BigDecimal unitCost) {

@@ -81,16 +81,28 @@ final class PriceLadderTest {
         assertThat(ladder.breakEvenUnits()).isEqualByComparingTo("300");
     }
 
-    /** With both given, the break-even rests on the price that follows from the margin. */
+    /** With both given: at 5 a unit earns 2, so 1,500 take 750; at the margin's price of 8 they take 300. */
     @Test
-    void of_two_wholesale_prices_the_margin_s_counts() {
+    void of_two_wholesale_prices_the_named_one_counts() {
         Draft.ProductDraft product = product("0.5", "0", "0", "5");
         product.oneOffs = "1500";
 
         PriceLadder ladder = requireNonNull(PriceLadder.of(product.product(), d("4"), d("1")));
 
-        assertThat(ladder.breakEvenUnits()).isEqualByComparingTo("300");
         assertThat(requireNonNull(ladder.downwards()).wholesale()).isEqualByComparingTo("5");
+        assertThat(ladder.breakEvenUnits()).isEqualByComparingTo("750");
+        assertThat(ladder.sale().profitPerUnit()).isEqualByComparingTo("1");
+        PriceLadder.Sale atMargin = requireNonNull(ladder.ladderSale());
+        assertThat(atMargin.breakEvenUnits()).isEqualByComparingTo("300");
+        assertThat(atMargin.profitPerUnit()).isEqualByComparingTo("4");
+    }
+
+    @Test
+    void with_one_wholesale_price_there_is_one_break_even() {
+        assertThat(requireNonNull(ladder(d("4"), "0.5", "0", "0", null)).ladderSale())
+                .isNull();
+        assertThat(requireNonNull(ladder(d("4"), null, "0", "0", "5")).ladderSale())
+                .isNull();
     }
 
     @Test

@@ -107,11 +107,31 @@ final class LadderTable {
 
     final Column<RunCost> breakEven = Column.<RunCost>of("breakEvenUnits", "Break-even units")
             .value(cost -> ladder(cost).breakEvenUnits())
-            .formula(this::breakEvenOf)
-            .words(cost -> ladder(cost).breakEvenUnits() == null ? "never" : null)
+            .formula(row -> breakEvenOf(row, ladder(row.entry()).sale(), named(row)))
+            .words(cost -> never(ladder(cost).sale()))
             .wordsLook(Look.WARNING)
             .format(NumberFormat.WHOLE)
+            .look(Look.KEY)
             .width(13);
+
+    final Column<RunCost> profitPerUnit = Column.<RunCost>of("profitPerUnit", "Profit per unit")
+            .value(cost -> ladder(cost).sale().profitPerUnit())
+            .formula(row -> named(row).minus(row.ref(unitCost)))
+            .width(13);
+
+    final Column<RunCost> profitPerRun = Column.<RunCost>of("profitPerRun", "Profit per run")
+            .value(LadderTable::profitPerRunOf)
+            .formula(row -> row.ref(profitPerUnit).times(row.ref(units)))
+            .width(14);
+
+    final Column<RunCost> ladderBreakEven = Column.<RunCost>of(
+                    "ladderBreakEvenUnits", "Break-even at the target margin")
+            .value(cost -> from(ladder(cost).ladderSale(), PriceLadder.Sale::breakEvenUnits))
+            .formula(row -> breakEvenOf(row, ladder(row.entry()).ladderSale(), row.ref(wholesale)))
+            .words(cost -> never(ladder(cost).ladderSale()))
+            .wordsLook(Look.WARNING)
+            .format(NumberFormat.WHOLE)
+            .width(14);
 
     /**
      * The columns.
@@ -130,7 +150,11 @@ final class LadderTable {
                 List.of(wholesale, retailExVat, retail, targetRetail, targetExVat, targetWholesale)) {
             one.format(money);
         }
-        margin.mark(Mark.where(ResultSheet.Condition.BELOW_ZERO, Look.ERROR));
+        for (Column<RunCost> one : List.of(margin, profitPerUnit, profitPerRun)) {
+            one.mark(Mark.where(ResultSheet.Condition.BELOW_ZERO, Look.ERROR));
+        }
+        profitPerUnit.format(NumberFormat.money(home, unitDecimals));
+        profitPerRun.format(money);
     }
 
     /** The table as the sheet shows it. */
@@ -149,7 +173,10 @@ final class LadderTable {
                 targetExVat,
                 targetWholesale,
                 margin,
-                breakEven);
+                breakEven,
+                profitPerUnit,
+                profitPerRun,
+                ladderBreakEven);
     }
 
     /** A run's ladder as JSON shows it; null if it has none. */
@@ -168,7 +195,12 @@ final class LadderTable {
         json.put(
                 table.margin.key(),
                 ladder.downwards() == null && target != null ? target.value() : table.margin.valueOf(cost));
-        json.put(table.breakEven.key(), table.breakEven.valueOf(cost));
+        for (Column<RunCost> one : List.of(table.breakEven, table.profitPerUnit, table.profitPerRun)) {
+            json.put(one.key(), one.valueOf(cost));
+        }
+        if (ladder.ladderSale() != null) {
+            json.put(table.ladderBreakEven.key(), table.ladderBreakEven.valueOf(cost));
+        }
         if (ladder.downwards() != null) {
             json.put(table.targetExVat.key(), table.targetExVat.valueOf(cost));
             json.put(table.targetWholesale.key(), table.targetWholesale.valueOf(cost));
@@ -183,14 +215,26 @@ final class LadderTable {
                 : row.ref(targetWholesale).minus(row.ref(unitCost)).over(row.ref(targetWholesale));
     }
 
-    private @Nullable Expr breakEvenOf(Row<RunCost> row) {
-        if (ladder(row.entry()).breakEvenUnits() == null) {
+    /** The wholesale price at the price that the person named. */
+    private Expr named(Row<RunCost> row) {
+        return row.ref(down(row.entry()) == null ? wholesale : targetWholesale);
+    }
+
+    private @Nullable Expr breakEvenOf(Row<RunCost> row, PriceLadder.@Nullable Sale sale, Expr price) {
+        if (sale == null || sale.breakEvenUnits() == null) {
             return null;
         }
-        Expr earns = row.ref(up(row.entry()) == null ? targetWholesale : wholesale);
-        Expr earned = earns.minus(
+        Expr earned = price.minus(
                 row.ref(unitCost).minus(requireNonNull(cells(row).unit()).oneOffs()));
         return Inputs.orZero(product(row.entry()).oneOffCosts()).over(earned);
+    }
+
+    private static @Nullable String never(PriceLadder.@Nullable Sale sale) {
+        return sale != null && sale.breakEvenUnits() == null ? "never" : null;
+    }
+
+    private static BigDecimal profitPerRunOf(RunCost cost) {
+        return ladder(cost).sale().profitPerUnit().multiply(requireNonNull(cost.needs().units()));
     }
 
     private static <T> @Nullable BigDecimal from(@Nullable T part, Function<T, @Nullable BigDecimal> which) {
