@@ -31,28 +31,31 @@ public record PriceLadder(
      * @param profitPerUnit {@code wholesale − C}; below zero for a loss
      * @param breakEvenUnits units that pay for the one-off costs; null if a unit earns no more than it costs
      */
-    public record Sale(
-            BigDecimal profitPerUnit, @Nullable BigDecimal breakEvenUnits) {}
+    public record Sale(BigDecimal profitPerUnit, @Nullable BigDecimal breakEvenUnits) {}
 
     /**
      * From the cost to the retail price.
      *
      * @param wholesale {@code C / (1 − margin)}
-     * @param retailExVat {@code wholesale / (1 − retailer margin)}
+     * @param distributorPrice {@code wholesale / (1 − distributor margin)}: what the retailer pays
+     * @param retailExVat {@code distributorPrice / (1 − retailer margin)}
      * @param retail {@code retailExVat × (1 + VAT)}
      */
-    public record Upwards(BigDecimal wholesale, BigDecimal retailExVat, BigDecimal retail) {}
+    public record Upwards(
+            BigDecimal wholesale, BigDecimal distributorPrice, BigDecimal retailExVat, BigDecimal retail) {}
 
     /**
      * From the target retail price to the margin.
      *
      * @param retailExVat {@code retail / (1 + VAT)}
-     * @param wholesale {@code retailExVat × (1 − retailer margin)}
+     * @param distributorPrice {@code retailExVat × (1 − retailer margin)}: what the retailer pays
+     * @param wholesale {@code distributorPrice × (1 − distributor margin)}
      * @param margin the rest of the wholesale price, as a fraction of that price; below zero if the price does not
      *     cover the cost; null if the target price is zero
      */
     public record Downwards(
             BigDecimal retailExVat,
+            BigDecimal distributorPrice,
             BigDecimal wholesale,
             @Nullable BigDecimal margin) {}
 
@@ -93,10 +96,15 @@ public record PriceLadder(
             return null;
         }
         BigDecimal wholesale = unitCost.divide(ONE.subtract(margin.value()), MathContext.DECIMAL128);
+        Figure distributor = product.distributorMargin();
+        BigDecimal distributorPrice = distributor.isZero()
+                ? wholesale
+                : wholesale.divide(ONE.subtract(distributor.value()), MathContext.DECIMAL128);
         BigDecimal retailExVat =
-                wholesale.divide(ONE.subtract(product.retailerMargin().value()), MathContext.DECIMAL128);
+                distributorPrice.divide(ONE.subtract(product.retailerMargin().value()), MathContext.DECIMAL128);
         return new Upwards(
                 wholesale,
+                distributorPrice,
                 retailExVat,
                 retailExVat.multiply(ONE.add(product.vat().value())));
     }
@@ -107,10 +115,12 @@ public record PriceLadder(
             return null;
         }
         BigDecimal exVat = retail.value().divide(ONE.add(product.vat().value()), MathContext.DECIMAL128);
-        BigDecimal wholesale =
+        BigDecimal distributorPrice =
                 exVat.multiply(ONE.subtract(product.retailerMargin().value()));
+        BigDecimal wholesale = distributorPrice.multiply(
+                ONE.subtract(product.distributorMargin().value()));
         BigDecimal margin =
                 wholesale.signum() == 0 ? null : wholesale.subtract(unitCost).divide(wholesale, MathContext.DECIMAL128);
-        return new Downwards(exVat, wholesale, margin);
+        return new Downwards(exVat, distributorPrice, wholesale, margin);
     }
 }

@@ -39,7 +39,11 @@ public final class ShowPriceChanges {
             return new PriceChangesAnswer.BadInput(quotes.account(), quotes.findings());
         }
         LocalDate date = request.date();
-        PriceChanges changes = PriceChanges.on(date == null ? request.today() : date, quotes.value(), "", AgeLimit.ofDays(Settings.USUAL_PRICE_AGE_LIMIT.value()));
+        PriceChanges changes = PriceChanges.on(
+                date == null ? request.today() : date,
+                quotes.value(),
+                "",
+                AgeLimit.ofDays(Settings.USUAL_PRICE_AGE_LIMIT.value()));
         return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
     }
 
@@ -58,8 +62,11 @@ public final class ShowPriceChanges {
         }
         List<Offer> quotes =
                 new QuoteReader().read(file, List.of(request.folder())).value();
-        PriceChanges changes =
-                PriceChanges.on(book.settings().costingDate(), quotes, String.valueOf(file.getFileName()), book.settings().priceAgeLimit());
+        PriceChanges changes = PriceChanges.on(
+                book.settings().costingDate(),
+                quotes,
+                String.valueOf(file.getFileName()),
+                book.settings().priceAgeLimit());
         Watched costing = new Watched(watch, Stage.COSTING, 0);
         CostEffect effect = CostEffect.of(
                 book, changes, new CostRuns(costing.counting(Planners.forRuns()), SearchLimits.usual(costing)));

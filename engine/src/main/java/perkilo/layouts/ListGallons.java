@@ -29,10 +29,11 @@ final class ListGallons {
         return switch (words.strip().toLowerCase(Locale.ROOT)) {
             case "us" -> Measure.US_GAL;
             case "imperial" -> Measure.IMP_GAL;
-            default -> Measure.parse(words)
-                    .filter(measure -> measure == Measure.US_GAL || measure == Measure.IMP_GAL)
-                    .filter(measure -> !Measure.isBareGallon(words))
-                    .orElse(null);
+            default ->
+                Measure.parse(words)
+                        .filter(measure -> measure == Measure.US_GAL || measure == Measure.IMP_GAL)
+                        .filter(measure -> !Measure.isBareGallon(words))
+                        .orElse(null);
         };
     }
 
@@ -49,7 +50,8 @@ final class ListGallons {
         boolean dollars = currency != null && currency.getCurrencyCode().equals(US_DOLLAR);
         Measure gallon = answer != null ? answer : dollars ? Measure.US_GAL : null;
         if (gallon == null) {
-            ask.accept(Question.of(Mapping.GALLONS, origin, QuestionMessages.whoseGallons(quantity.amount()), US, IMPERIAL));
+            ask.accept(Question.of(
+                    Mapping.GALLONS, origin, QuestionMessages.whoseGallons(quantity.amount()), US, IMPERIAL));
             return null;
         }
         return new Quantity(quantity.amount(), gallon);

@@ -405,9 +405,7 @@ public final class ListRows {
         String currency = text(row, Meaning.CURRENCY);
         PriceCell.Price price = prices.read(
                 at(row, column), origin, use.note(), per, currency, packed, remark(row, PriceNote::saysWhatFor));
-        Quantity pack = price == null
-                ? packed.content()
-                : gallons.settled(packed.content(), price.currency(), origin);
+        Quantity pack = price == null ? packed.content() : gallons.settled(packed.content(), price.currency(), origin);
         if (pack == null) {
             return Optional.empty();
         }

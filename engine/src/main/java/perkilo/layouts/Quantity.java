@@ -10,7 +10,8 @@ import perkilo.units.Measure;
  *
  * @param amount above zero
  * @param measure the unit
- * @param bareGallon whether the unit is a gallon of which the words do not say whose; {@code measure} is then the US one
+ * @param bareGallon whether the unit is a gallon of which the words do not say whose; {@code measure} is then the US
+ *     one
  */
 public record Quantity(BigDecimal amount, Measure measure, boolean bareGallon) {
 

@@ -88,6 +88,11 @@ public record Product(
         return pricing.targetMargin();
     }
 
+    /** {@link Pricing#distributorMargin}. */
+    public Figure distributorMargin() {
+        return pricing.distributorMargin();
+    }
+
     /** {@link Pricing#retailerMargin}. */
     public Figure retailerMargin() {
         return pricing.retailerMargin();
@@ -158,18 +163,20 @@ public record Product(
      * Margins and target prices.
      *
      * @param targetMargin the brand's, as a fraction of the wholesale price; null for no price ladder
+     * @param distributorMargin as a fraction of the price to the retailer; zero where the retailer buys from the brand
      * @param retailerMargin as a fraction of the retail price without VAT
      * @param vat as a fraction
      * @param targetRetailPrice with VAT, in home currency; null for none
      */
     public record Pricing(
             @Nullable Figure targetMargin,
+            Figure distributorMargin,
             Figure retailerMargin,
             Figure vat,
             @Nullable Figure targetRetailPrice) {
 
         /** No price ladder. */
-        public static final Pricing NONE = new Pricing(null, Figure.ZERO, Figure.ZERO, null);
+        public static final Pricing NONE = new Pricing(null, Figure.ZERO, Figure.ZERO, Figure.ZERO, null);
     }
 
     /**

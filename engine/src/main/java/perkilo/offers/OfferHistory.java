@@ -32,8 +32,7 @@ public final class OfferHistory {
      * @param today the day as seen from
      * @param ageLimit the days after which a quote without a last day ends that a newer one has followed
      */
-    public OfferHistory(
-            Collection<Offer> quotes, Collection<Unpriced> unpriced, LocalDate today, AgeLimit ageLimit) {
+    public OfferHistory(Collection<Offer> quotes, Collection<Unpriced> unpriced, LocalDate today, AgeLimit ageLimit) {
         this.quotes = List.copyOf(quotes);
         this.today = today;
         this.ageLimit = ageLimit;
@@ -67,7 +66,9 @@ public final class OfferHistory {
     /** The state of one of the quotes. */
     public QuoteLife lifeOf(Offer quote) {
         PackHistory pack = packOf(quote);
-        return pack == null ? new PackHistory(List.of(quote), List.of(), today, ageLimit).lifeOf(quote) : pack.lifeOf(quote);
+        return pack == null
+                ? new PackHistory(List.of(quote), List.of(), today, ageLimit).lifeOf(quote)
+                : pack.lifeOf(quote);
     }
 
     /** The days on which orders can be placed at one of the quotes, from today on; none if it does not count. */

@@ -15,8 +15,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <ul>
  *   <li>On a day, the newest of the quotes counts that have begun and have not ended. So an older one counts again when
- *       a newer one ends before it. A quote without a day is older than all others. Two of the same day, such as for
- *       10 kg and 10,000 g, both count.
+ *       a newer one ends before it. A quote without a day is older than all others. Two of the same day, such as for 10
+ *       kg and 10,000 g, both count.
  *   <li>A quote ends on its last day. If that is unknown, it does not end, unless a newer one follows: then it ends
  *       when its age reaches the limit, but not before the newer one begins.
  *   <li>A supplier's list that names the pack without a price ends all quotes that are not newer.

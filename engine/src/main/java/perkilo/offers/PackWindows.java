@@ -36,7 +36,11 @@ final class PackWindows {
      * @param last {@link LocalDate#MAX} if no end is known
      * @param endedBy the list without a price that ends it on {@code last}; null if another reason does
      */
-    private record Window(Offer quote, LocalDate first, LocalDate last, @Nullable Unpriced endedBy) {
+    private record Window(
+            Offer quote,
+            LocalDate first,
+            LocalDate last,
+            @Nullable Unpriced endedBy) {
 
         boolean contains(LocalDate day) {
             return !day.isBefore(first) && !day.isAfter(last);
@@ -232,7 +236,8 @@ final class PackWindows {
 
     /** The quotes that count on a day: usually one. */
     List<Offer> on(LocalDate day) {
-        if (covered.floorEntry(day) == null || covered.floorEntry(day).getValue().isBefore(day)) {
+        if (covered.floorEntry(day) == null
+                || covered.floorEntry(day).getValue().isBefore(day)) {
             return List.of();
         }
         for (List<Window> ofDay : byDay.headMap(day, true).descendingMap().values()) {

@@ -71,8 +71,7 @@ final class OrderNotes {
     }
 
     private static String expiredQuote(Offer offer, String last, SupplierOrder order) {
-        return OrderMessages.priceEndsBeforeOrder(
-                offer.supplier(), offer.item(), last, order.orderBy());
+        return OrderMessages.priceEndsBeforeOrder(offer.supplier(), offer.item(), last, order.orderBy());
     }
 
     /** A warning for each line whose price begins only after the day on which its order must be placed. */

@@ -36,8 +36,7 @@ final class OfferBook {
     /** The offers, in the order of their packs' first rows. */
     List<Offer> offers(List<OfferRow> rows) {
         List<JoinedOffer<OfferRow>> quotes = JoinedOffer.of(rows);
-        OfferHistory history =
-                new OfferHistory(
+        OfferHistory history = new OfferHistory(
                 quotes.stream().map(JoinedOffer::offer).toList(),
                 unpriced,
                 settings.costingDate(),

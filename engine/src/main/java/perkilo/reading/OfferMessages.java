@@ -133,8 +133,8 @@ final class OfferMessages {
     }
 
     static String followed(@Nullable LocalDate newer, String where, LocalDate costingDate) {
-        return "The newer quote" + of(newer) + " in " + where + " has followed this one. Neither is valid on the costing date "
-                + costingDate + ".";
+        return "The newer quote" + of(newer) + " in " + where
+                + " has followed this one. Neither is valid on the costing date " + costingDate + ".";
     }
 
     static String undatedFollowed(@Nullable LocalDate newer, String where, LocalDate costingDate) {
@@ -161,7 +161,8 @@ final class OfferMessages {
             LocalDate from,
             @Nullable LocalDate last,
             boolean byAge) {
-        return "The newer quote" + of(newer) + " in " + where + " ends on " + from.minusDays(1) + ". Orders from " + from
+        return "The newer quote" + of(newer) + " in " + where + " ends on " + from.minusDays(1) + ". Orders from "
+                + from
                 + " on are planned at this quote" + of(quoted) + " again" + until(last, byAge)
                 + ". Ask the supplier which price is valid then.";
     }

@@ -158,8 +158,7 @@ final class OfferRowReader {
         if (invoiced != null && invoiced.getCurrencyCode().equals(US_DOLLAR)) {
             return false;
         }
-        Gallons.Asked asked =
-                Gallons.of(row, PACK_UNIT, PACK_SIZE, PRICE_PER, PRICE, FROM_QUANTITY, MINIMUM_ORDER);
+        Gallons.Asked asked = Gallons.of(row, PACK_UNIT, PACK_SIZE, PRICE_PER, PRICE, FROM_QUANTITY, MINIMUM_ORDER);
         if (asked == null) {
             return false;
         }

@@ -80,6 +80,7 @@ final class ProductRow {
                         row.figure(ProductsSheet.FILLING_PEOPLE, Figure.ONE)),
                 new Product.Pricing(
                         row.figure(ProductsSheet.TARGET_MARGIN),
+                        row.figure(ProductsSheet.DISTRIBUTOR_MARGIN, Figure.ZERO),
                         row.figure(ProductsSheet.RETAILER_MARGIN, Figure.ZERO),
                         row.figure(ProductsSheet.VAT, Figure.ZERO),
                         Amounts.in(row, ProductsSheet.TARGET_RETAIL_PRICE, home)),

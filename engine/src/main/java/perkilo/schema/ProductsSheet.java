@@ -85,6 +85,13 @@ public final class ProductsSheet {
             .limited(Limits.BELOW_HUNDRED)
             .orElse("no price ladder");
 
+    public static final InputColumn DISTRIBUTOR_MARGIN = InputColumn.of(
+                    "Distributor margin %",
+                    PERCENT, "of the price to the retailer, where a distributor is between you and the shop", "30")
+            .also("Distributor margin", "Wholesaler margin %", "Distributor's margin %")
+            .limited(Limits.BELOW_HUNDRED)
+            .orElse("0");
+
     public static final InputColumn RETAILER_MARGIN = InputColumn.of(
                     "Retailer margin %", PERCENT, "of the retail price without VAT", "45")
             .also("Retailer margin", "Retail margin %", "Trade margin %")
@@ -146,6 +153,7 @@ public final class ProductsSheet {
                     UNITS_PER_HOUR,
                     FILLING_PEOPLE,
                     TARGET_MARGIN,
+                    DISTRIBUTOR_MARGIN,
                     RETAILER_MARGIN,
                     VAT,
                     TARGET_RETAIL_PRICE,

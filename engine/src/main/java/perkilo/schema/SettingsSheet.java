@@ -74,7 +74,10 @@ public final class SettingsSheet {
             .orElse("0");
 
     public static final InputColumn PRICE_AGE_LIMIT = InputColumn.of(
-                    "Price age limit days", WHOLE, "older quotes get a warning; ends a quote without Valid until once a newer one followed", "180")
+                    "Price age limit days",
+                    WHOLE,
+                    "older quotes get a warning; ends a quote without Valid until once a newer one followed",
+                    "180")
             .in("days")
             .also("Price age limit", "Maximum price age", "Max price age")
             .orElse("180");

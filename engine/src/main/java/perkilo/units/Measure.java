@@ -21,8 +21,8 @@ import tech.units.indriya.unit.Units;
  * the {@link #kind}. {@code EveryMeasureTest} takes each constant through a workbook and its result.
  *
  * <p>The factors are exact by definition: 1 lb = 0.45359237 kg, 16 oz = 1 lb, 1 US gal = 3.785411784 L, 128 US fl oz =
- * 1 US gal, 1 imp gal = 4.54609 L (NIST Special Publication 811, Appendix B; Handbook 44, Appendix C). A gross is twelve
- * dozen.
+ * 1 US gal, 1 imp gal = 4.54609 L (NIST Special Publication 811, Appendix B; Handbook 44, Appendix C). A gross is
+ * twelve dozen.
  */
 public enum Measure {
     KG("kg", Kind.MASS, "1", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"),
@@ -131,8 +131,8 @@ public enum Measure {
     /**
      * The unit that a word stands for.
      *
-     * @param word such as {@code kg}, {@code Kilo}, {@code lbs}, {@code US gal}, {@code pcs}; case, spaces, full
-     *     stops and brackets don't matter. A {@linkplain #isBareGallon bare gallon} is taken for a US gallon
+     * @param word such as {@code kg}, {@code Kilo}, {@code lbs}, {@code US gal}, {@code pcs}; case, spaces, full stops
+     *     and brackets don't matter. A {@linkplain #isBareGallon bare gallon} is taken for a US gallon
      * @return empty if no unit is called so
      */
     public static Optional<Measure> parse(String word) {

@@ -58,6 +58,31 @@ final class PriceLadderTest {
         assertThat(down.margin()).isEqualByComparingTo("0.5");
     }
 
+    /** 4 / (1 − 0.5) = 8; 8 / (1 − 0.2) = 10; 10 / (1 − 0.6) = 25; 25 × 1.2 = 30; and all the way back. */
+    @Test
+    void a_distributor_is_between_wholesale_and_retailer() {
+        Draft.ProductDraft forwards = product("0.5", "0.6", "0.2", null);
+        forwards.distributorMargin = "0.2";
+        PriceLadder.Upwards up = requireNonNull(requireNonNull(PriceLadder.of(forwards.product(), d("4"), d("0")))
+                .upwards());
+
+        assertThat(up.wholesale()).isEqualByComparingTo("8");
+        assertThat(up.distributorPrice()).isEqualByComparingTo("10");
+        assertThat(up.retailExVat()).isEqualByComparingTo("25");
+        assertThat(up.retail()).isEqualByComparingTo("30");
+
+        Draft.ProductDraft backwards = product(null, "0.6", "0.2", "30");
+        backwards.distributorMargin = "0.2";
+        PriceLadder ladder = requireNonNull(PriceLadder.of(backwards.product(), d("4"), d("0")));
+        PriceLadder.Downwards down = requireNonNull(ladder.downwards());
+
+        assertThat(down.retailExVat()).isEqualByComparingTo("25");
+        assertThat(down.distributorPrice()).isEqualByComparingTo("10");
+        assertThat(down.wholesale()).isEqualByComparingTo("8");
+        assertThat(down.margin()).isEqualByComparingTo("0.5");
+        assertThat(ladder.sale().profitPerUnit()).isEqualByComparingTo("4");
+    }
+
     /**
      * Retail 10 with 25 % VAT and 50 % for the retailer leaves 4 of wholesale: a unit that costs 5 loses a quarter of
      * it.

@@ -153,10 +153,13 @@ final class RunCostProperties {
         }
         Figure retail = product.targetRetailPrice();
         if (retail != null) {
-            Ratio shelf = Ratio.of(retail.value()).by(Ratio.ONE.plus(Ratio.of(product.vat().value())));
+            Ratio shelf = Ratio.of(retail.value())
+                    .by(Ratio.ONE.plus(Ratio.of(product.vat().value())));
             Ratio wholesale = shelf.times(
-                    Ratio.ONE.minus(Ratio.of(product.retailerMargin().value())));
-            wholesale.assertIs(requireNonNull(requireNonNull(ladder).downwards()).wholesale(), "wholesale at target");
+                            Ratio.ONE.minus(Ratio.of(product.retailerMargin().value())))
+                    .times(Ratio.ONE.minus(Ratio.of(product.distributorMargin().value())));
+            wholesale.assertIs(
+                    requireNonNull(requireNonNull(ladder).downwards()).wholesale(), "wholesale at target");
             earns(paper, wholesale, ladder.sale());
         }
     }
@@ -492,6 +495,7 @@ final class RunCostProperties {
         return ProductFixture.like(product)
                 .pricing(new Product.Pricing(
                         pricing.targetMargin(),
+                        pricing.distributorMargin(),
                         pricing.retailerMargin(),
                         pricing.vat(),
                         maybe(pricing.targetRetailPrice(), times)))

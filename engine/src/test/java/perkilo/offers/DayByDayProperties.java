@@ -64,7 +64,8 @@ final class DayByDayProperties {
         }
         for (Offer quote : quotes) {
             QuoteLife life = history.lifeOf(quote);
-            boolean counts = counting(quotes, unpriced, START.plusDays(today), limit).contains(quote);
+            boolean counts =
+                    counting(quotes, unpriced, START.plusDays(today), limit).contains(quote);
             assertThat(life instanceof QuoteLife.Holds).as(life.toString()).isEqualTo(counts);
             neighbours(quote, history.orderDays(quote), quotes, unpriced, limit);
         }
@@ -127,8 +128,7 @@ final class DayByDayProperties {
                 .toList();
     }
 
-    private static boolean isValid(
-            Offer quote, List<Offer> quotes, List<Unpriced> unpriced, LocalDate day, int limit) {
+    private static boolean isValid(Offer quote, List<Offer> quotes, List<Unpriced> unpriced, LocalDate day, int limit) {
         LocalDate quoted = quote.quotedOn();
         if (quoted != null && quoted.isAfter(day)) {
             return false;

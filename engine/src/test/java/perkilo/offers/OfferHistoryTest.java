@@ -155,7 +155,8 @@ final class OfferHistoryTest {
         assertThat(history.lifeOf(holds))
                 .isEqualTo(new QuoteLife.Holds(List.of(new OrderDays(TODAY, day("1130"), day("1201"), null, null))));
         assertThat(history.lifeOf(later))
-                .isEqualTo(new QuoteLife.Announced(List.of(new OrderDays(day("1201"), day("1219"), null, end, null)), holds));
+                .isEqualTo(new QuoteLife.Announced(
+                        List.of(new OrderDays(day("1201"), day("1219"), null, end, null)), holds));
         assertThat(history.lifeOf(never)).isEqualTo(new QuoteLife.Never());
         assertThat(history.orderDays(never)).isEmpty();
     }
@@ -170,14 +171,12 @@ final class OfferHistoryTest {
         OfferHistory history = new OfferHistory(List.of(list, past, runs, later), TODAY, LIMIT);
 
         List<OrderDays> ofList = List.of(
-                new OrderDays(
-                        day("1126"), day("1130"), day("1201"), null, new OrderDays.After(runs, day("1125"))),
+                new OrderDays(day("1126"), day("1130"), day("1201"), null, new OrderDays.After(runs, day("1125"))),
                 new OrderDays(day("1211"), day("1231"), null, null, new OrderDays.After(later, day("1210"))));
         assertThat(history.orderDays(list)).isEqualTo(ofList);
         assertThat(history.lifeOf(list)).isEqualTo(new QuoteLife.Superseded(runs, true, ofList));
         assertThat(history.orderDays(past)).isEmpty();
-        assertThat(history.orderDays(runs))
-                .containsExactly(new OrderDays(TODAY, day("1125"), day("1126"), null, null));
+        assertThat(history.orderDays(runs)).containsExactly(new OrderDays(TODAY, day("1125"), day("1126"), null, null));
         assertThat(history.orderDays(later))
                 .containsExactly(new OrderDays(day("1201"), day("1210"), day("1211"), null, null));
     }
@@ -189,12 +188,10 @@ final class OfferHistoryTest {
         OfferHistory history = new OfferHistory(List.of(list, ended), TODAY, LIMIT);
 
         // 90 days from the 1st of October
-        OrderDays again =
-                new OrderDays(TODAY, day("1230"), null, null, new OrderDays.After(ended, day("1110")));
+        OrderDays again = new OrderDays(TODAY, day("1230"), null, null, new OrderDays.After(ended, day("1110")));
         assertThat(history.lifeOf(list)).isEqualTo(new QuoteLife.Holds(List.of(again)));
         assertThat(history.lifeOf(ended)).isEqualTo(new QuoteLife.Expired(list));
-        assertThat(new OfferHistory(List.of(ended), TODAY, LIMIT).lifeOf(ended))
-                .isEqualTo(new QuoteLife.Expired(null));
+        assertThat(new OfferHistory(List.of(ended), TODAY, LIMIT).lifeOf(ended)).isEqualTo(new QuoteLife.Expired(null));
     }
 
     /** The quotes that counted last before those of today are what prices are compared with. */
@@ -212,9 +209,11 @@ final class OfferHistoryTest {
         assertThat(during.before()).containsExactly(before);
         assertThat(after.now()).containsExactly(before);
         assertThat(after.before()).containsExactly(now);
-        assertThat(new PackHistory(List.of(later), List.of(), TODAY, LIMIT).now()).isEmpty();
+        assertThat(new PackHistory(List.of(later), List.of(), TODAY, LIMIT).now())
+                .isEmpty();
         assertThat(new PackHistory(List.of(now), List.of(), TODAY, LIMIT).now()).containsExactly(now);
-        assertThat(new PackHistory(List.of(now), List.of(), TODAY, LIMIT).before()).isEmpty();
+        assertThat(new PackHistory(List.of(now), List.of(), TODAY, LIMIT).before())
+                .isEmpty();
     }
 
     private static OfferHistory history(String quotes) {

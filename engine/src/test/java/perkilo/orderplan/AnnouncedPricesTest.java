@@ -63,9 +63,12 @@ final class AnnouncedPricesTest {
 
     @Test
     void after_a_promotion_it_is_bought_at_the_list_price_again() {
-        // the promotion is for February; March's is ordered on 28 February; 360 % a year are 1.20 a month, the saving is 1
-        Trade trade = trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
-        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2027-02-28", "0", "3").quoted("2027-02-01");
+        // the promotion is for February; March's is ordered on 28 February; 360 % a year are 1.20 a month, the saving
+        // is 1
+        Trade trade =
+                trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
+        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2027-02-28", "0", "3")
+                .quoted("2027-02-01");
         OrderPlan plan = planned(wanted(trade, 1, 4).book()).plan();
         assertThat(lines(plan))
                 .containsExactly(
@@ -77,14 +80,17 @@ final class AnnouncedPricesTest {
     @Test
     void the_list_price_after_a_promotion_goes_on_with_a_warning() {
         // 1 November + 180 days is 30 April, so May's order is placed after that
-        Trade trade = trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
-        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-12-31", "0", "3").quoted("2026-11-20");
+        Trade trade =
+                trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
+        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-12-31", "0", "3")
+                .quoted("2026-11-20");
         OrderOutcome.Planned planned = planned(wanted(trade, 4, 5).book());
         assertThat(lines(planned.plan())).containsExactly("2027-04-01 10 at 4", "2027-05-01 10 at 4");
         assertThat(planned.findings())
                 .extracting(Finding::text)
-                .contains("Fast's price for \"Clay\" is valid until 2027-04-30, but some is ordered by 2027-05-01. The plan "
-                        + "still uses this price. Ask for a new quote.");
+                .contains(
+                        "Fast's price for \"Clay\" is valid until 2027-04-30, but some is ordered by 2027-05-01. The plan "
+                                + "still uses this price. Ask for a new quote.");
     }
 
     @Test

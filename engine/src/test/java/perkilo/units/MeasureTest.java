@@ -134,19 +134,28 @@ final class MeasureTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"gal, true", "Gal., true", "gallons, true", "US gal, false", "imp gal, false", "gal US, false", "kg, false"})
+    @CsvSource({
+        "gal, true",
+        "Gal., true",
+        "gallons, true",
+        "US gal, false",
+        "imp gal, false",
+        "gal US, false",
+        "kg, false"
+    })
     void a_gallon_alone_does_not_say_whose(String word, boolean bare) {
         assertThat(Measure.isBareGallon(word)).isEqualTo(bare);
     }
 
     /**
-     * An imperial gallon is 277.4194 in³ (NIST Handbook 44, Appendix C, to seven figures), and 1.20095 US gallons (to six
-     * figures): a list that is read with the wrong one is a fifth off.
+     * An imperial gallon is 277.4194 in³ (NIST Handbook 44, Appendix C, to seven figures), and 1.20095 US gallons (to
+     * six figures): a list that is read with the wrong one is a fifth off.
      */
     @Test
     void an_imperial_gallon_is_a_fifth_larger() {
         BigDecimal cubicInch = new BigDecimal("0.016387064");
-        assertThat(Measure.IMP_GAL.inBase().divide(cubicInch, 4, RoundingMode.HALF_UP)).isEqualTo("277.4194");
+        assertThat(Measure.IMP_GAL.inBase().divide(cubicInch, 4, RoundingMode.HALF_UP))
+                .isEqualTo("277.4194");
         assertThat(Measure.IMP_GAL.inBase().divide(Measure.US_GAL.inBase(), 5, RoundingMode.HALF_UP))
                 .isEqualTo("1.20095");
     }

@@ -51,7 +51,8 @@ final class PriceChangesTest {
     @Test
     void after_a_promotion_the_price_rises_to_that_of_the_list() {
         Offer list = quote("Fen", "Wax", FIRST, "EUR", Measure.KG, "0", "10");
-        Offer promotion = quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "8").until(SECOND.plusDays(5));
+        Offer promotion =
+                quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "8").until(SECOND.plusDays(5));
 
         PriceChanges changes = PriceChanges.on(SECOND.plusDays(6), List.of(list, promotion), "", LIMIT);
 
@@ -89,7 +90,11 @@ final class PriceChangesTest {
                 quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "11"),
                 quote("Fen", "Wax", THIRD, "EUR", Measure.KG, "0", "99"));
 
-        assertThat(PriceChanges.on(SECOND, quotes, "", LIMIT).all().get(0).fraction().orElseThrow())
+        assertThat(PriceChanges.on(SECOND, quotes, "", LIMIT)
+                        .all()
+                        .get(0)
+                        .fraction()
+                        .orElseThrow())
                 .isEqualByComparingTo("0.1");
     }
 
