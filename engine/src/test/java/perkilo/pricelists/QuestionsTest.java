@@ -116,7 +116,7 @@ final class QuestionsTest {
                         + "= 3.785 L (US) or 4.546 L (imperial).");
         asks(list, "gallons", "imperial", "A|5|imp gal||12.5|imp gal|GBP");
         assertThat(LayoutsProperties.rows(take(list, List.of()))).anyMatch(row -> row.startsWith("B|5|imp gal|"));
-        JSON.writeValue(mapping().toFile(), json().put("gallons", "US"));
+        change("Is the gallon", "US");
         assertThat(LayoutsProperties.rows(take(list, List.of()))).contains("A|5|US gal||12.5|US gal|GBP");
     }
 
