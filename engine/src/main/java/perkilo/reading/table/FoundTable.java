@@ -56,6 +56,19 @@ public record FoundTable(
         return place == null ? header() : grid.origin(headerRow, place.index());
     }
 
+    /**
+     * A column's name in messages: ours, and the person's own header if that is another word: {@code Price ("Preis")}.
+     */
+    String called(InputColumn column) {
+        Place place = columns.get(column);
+        if (place == null || !schema.columns().contains(column)) {
+            return column.header();
+        }
+        String typed = grid.at(headerRow, place.index()).text();
+        boolean same = typed.isEmpty() || HeaderText.key(typed).startsWith(HeaderText.key(column.bareHeader()));
+        return same ? column.header() : column.header() + " (\"" + typed + "\")";
+    }
+
     /** The header of a column as typed; ours if the table has no such column. */
     public String headerText(InputColumn column) {
         Place place = columns.get(column);
@@ -136,7 +149,7 @@ public record FoundTable(
                 others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
         if (words && numbers && !total && !blank.isEmpty()) {
             findings.warning(
-                    row.origin(blank.get(0)), TableMessages.noKey(blank.get(0).header()));
+                    row.origin(blank.get(0)), TableMessages.noKey(called(blank.get(0))));
             return Region.RowState.WITHOUT_KEY;
         }
         return total ? Region.RowState.TOTAL : Region.RowState.NOTE;
