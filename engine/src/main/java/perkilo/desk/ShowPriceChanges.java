@@ -44,7 +44,8 @@ public final class ShowPriceChanges {
                 quotes.value(),
                 "",
                 AgeLimit.ofDays(Settings.USUAL_PRICE_AGE_LIMIT.value()));
-        return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
+        return new PriceChangesAnswer.Changed(
+                changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
     }
 
     private static PriceChangesAnswer with(Path file, PriceChangesRequest request, Watch watch) throws IOException {

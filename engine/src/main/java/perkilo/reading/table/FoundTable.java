@@ -22,12 +22,7 @@ import perkilo.xlsx.grid.Grid;
  * @param region the part of the sheet that it takes, and what became of its rows
  */
 public record FoundTable(
-        SheetSchema schema,
-        Grid grid,
-        int headerRow,
-        int lastRow,
-        Map<InputColumn, Place> columns,
-        Region region) {
+        SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<InputColumn, Place> columns, Region region) {
 
     private static final Pattern TOTALS = Pattern.compile(
             "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?"
@@ -59,6 +54,19 @@ public record FoundTable(
     public Origin header(InputColumn column) {
         Place place = columns.get(column);
         return place == null ? header() : grid.origin(headerRow, place.index());
+    }
+
+    /**
+     * A column's name in messages: ours, and the person's own header if that is another word: {@code Price ("Preis")}.
+     */
+    String called(InputColumn column) {
+        Place place = columns.get(column);
+        if (place == null || !schema.columns().contains(column)) {
+            return column.header();
+        }
+        String typed = grid.at(headerRow, place.index()).text();
+        boolean same = typed.isEmpty() || HeaderText.key(typed).startsWith(HeaderText.key(column.bareHeader()));
+        return same ? column.header() : column.header() + " (\"" + typed + "\")";
     }
 
     /** The header of a column as typed; ours if the table has no such column. */
@@ -100,8 +108,7 @@ public record FoundTable(
         return state(new TableRow(this, row, unsaid), keys, anyKeyWillDo, unsaid);
     }
 
-    private Region.RowState state(
-            TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
+    private Region.RowState state(TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
         if (region.struckRows().get(row.number())) {
             return Region.RowState.STRUCK;
         }
@@ -142,7 +149,7 @@ public record FoundTable(
                 others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
         if (words && numbers && !total && !blank.isEmpty()) {
             findings.warning(
-                    row.origin(blank.get(0)), TableMessages.noKey(blank.get(0).header()));
+                    row.origin(blank.get(0)), TableMessages.noKey(called(blank.get(0))));
             return Region.RowState.WITHOUT_KEY;
         }
         return total ? Region.RowState.TOTAL : Region.RowState.NOTE;

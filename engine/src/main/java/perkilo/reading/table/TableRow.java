@@ -56,7 +56,8 @@ public final class TableRow {
         FoundTable.Place place = table.columns().get(at);
         Map<InputColumn, FoundTable.Place> columns =
                 place == null ? Map.of() : Map.of(as.column(), new FoundTable.Place(place.index(), as.unit()));
-        FoundTable other = new FoundTable(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
+        FoundTable other = new FoundTable(
+                table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
         return new TableRow(other, row, findings);
     }
 
@@ -141,7 +142,7 @@ public final class TableRow {
         if (table.has(column) || !table.schema().required().contains(column)) {
             findings.error(
                     origin(column),
-                    CellMessages.blank(column.header(), column.kind().words(), column.example()));
+                    CellMessages.blank(table.called(column), column.kind().words(), column.example()));
         }
     }
 
@@ -149,7 +150,7 @@ public final class TableRow {
     public String text(InputColumn column) {
         Cell cell = cell(column);
         if (cell.kind() == Cell.Kind.ERROR) {
-            findings.error(origin(column), CellMessages.fault(column.header(), cell.text()));
+            findings.error(origin(column), CellMessages.fault(table.called(column), cell.text()));
             return "";
         }
         return isBlank(column) ? "" : cell.text();
@@ -215,7 +216,7 @@ public final class TableRow {
         }
         Measure measure = Measure.parse(text).orElse(null);
         if (measure == null) {
-            findings.error(origin(column), CellMessages.notAUnit(column.header(), text));
+            findings.error(origin(column), CellMessages.notAUnit(table.called(column), text));
         }
         return measure;
     }
@@ -228,14 +229,13 @@ public final class TableRow {
         }
         CurrencySign sign = CurrencySign.parse(text).orElse(null);
         if (sign == null) {
-            findings.error(origin(column), CellMessages.notACurrency(column.header(), text));
+            findings.error(origin(column), CellMessages.notACurrency(table.called(column), text));
         }
         return sign;
     }
 
     private Values values(InputColumn column) {
-        boolean ofBook = table.grid().ofBook();
-        return new Values(column, cell(column), unit(column), origin(column), ofBook, findings);
+        return new Values(table, column, cell(column), unit(column), origin(column), findings);
     }
 
     private String unit(InputColumn column) {
@@ -243,7 +243,8 @@ public final class TableRow {
         if (place == null) {
             return "";
         }
-        boolean said = column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
+        boolean said =
+                column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
         return said ? table.region().priceUnit(row, place.unit()) : place.unit();
     }
 }

@@ -19,6 +19,7 @@ final class Values {
 
     private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
 
+    private final FoundTable table;
     private final InputColumn column;
     private final Cell cell;
     private final String headerUnit;
@@ -26,18 +27,25 @@ final class Values {
     private final boolean ofBook;
     private final Findings findings;
 
-    Values(InputColumn column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
+    Values(
+            FoundTable table, InputColumn column, Cell cell, String headerUnit, Origin origin, Findings findings) {
+        this.table = table;
+        this.ofBook = table.grid().ofBook();
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;
         this.origin = origin;
-        this.ofBook = ofBook;
         this.findings = findings;
     }
 
     /** Whether a cell holds a dash, or words such as n/a, in place of a value. */
     static boolean isDash(Cell cell) {
         return cell.kind() == Cell.Kind.TEXT && DASHES.contains(cell.text());
+    }
+
+    /** The column in a message. */
+    private String called() {
+        return table.called(column);
     }
 
     /** The day; null where the cell is blank or was reported. */
@@ -49,16 +57,16 @@ final class Values {
             return null;
         }
         if (cell.kind() == Cell.Kind.ERROR) {
-            return noDay(CellMessages.fault(column.header(), cell.text()));
+            return noDay(CellMessages.fault(called(), cell.text()));
         }
         DateText text = DateText.parse(cell.text());
         if (cell.kind() == Cell.Kind.TEXT && text instanceof DateText.Parsed parsed) {
             return parsed.day();
         }
         if (text instanceof DateText.Ambiguous two) {
-            return noDay(CellMessages.twoDates(column.header(), cell.text(), two.one(), two.other()));
+            return noDay(CellMessages.twoDates(called(), cell.text(), two.one(), two.other()));
         }
-        return noDay(CellMessages.notADate(column.header(), cell.text()));
+        return noDay(CellMessages.notADate(called(), cell.text()));
     }
 
     /** The number; null where the cell is blank or was reported. */
@@ -67,8 +75,8 @@ final class Values {
             return null;
         }
         return switch (cell.kind()) {
-            case ERROR -> wrong(CellMessages.fault(column.header(), cell.text()));
-            case DATE -> wrong(CellMessages.dateForNumber(column.header(), cell.text()));
+            case ERROR -> wrong(CellMessages.fault(called(), cell.text()));
+            case DATE -> wrong(CellMessages.dateForNumber(called(), cell.text()));
             case NUMBER -> typed();
             default -> fromText();
         };
@@ -81,7 +89,7 @@ final class Values {
         }
         boolean percent = cell.isPercentFormat();
         if (percent && !column.kind().isPercent()) {
-            return wrong(CellMessages.percentage(column.header(), expected()));
+            return wrong(CellMessages.percentage(called(), expected()));
         }
         BigDecimal factor = factor("", percent);
         if (factor == null) {
@@ -96,17 +104,16 @@ final class Values {
     private @Nullable Amount fromText() {
         NumberText text = NumberText.parse(cell.text());
         if (text instanceof NumberText.Ambiguous two) {
-            return wrong(CellMessages.twoNumbers(column.header(), cell.text(), two.large(), tidy(two.small())));
+            return wrong(CellMessages.twoNumbers(called(), cell.text(), two.large(), tidy(two.small())));
         }
         if (!(text instanceof NumberText.Parsed parsed)) {
-            return wrong(CellMessages.notANumber(column.header(), cell.text(), numberWords(), column.example()));
+            return wrong(CellMessages.notANumber(called(), cell.text(), numberWords(), column.example()));
         }
         UnitText beside = UnitText.NONE;
         if (!parsed.words().isEmpty() && column.unit().isEmpty()) {
             beside = UnitText.parse(parsed.words()).orElse(null);
             if (beside == null || !fits(beside)) {
-                return wrong(CellMessages.unknownWords(
-                        column.header(), cell.text(), parsed.words(), expected(), column.example()));
+                return wrong(CellMessages.unknownWords(called(), cell.text(), parsed.words(), expected(), column.example()));
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
@@ -137,7 +144,7 @@ final class Values {
             boolean other =
                     !besideWords.isEmpty() && FixedUnit.factor("%", besideWords).isEmpty();
             if (other) {
-                return noFactor(CellMessages.notAPercentage(column.header(), cell.text()));
+                return noFactor(CellMessages.notAPercentage(called(), cell.text()));
             }
             return percentFormat ? BigDecimal.ONE : HUNDREDTH;
         }
@@ -149,7 +156,7 @@ final class Values {
             return BigDecimal.ONE;
         }
         BigDecimal known = FixedUnit.factor(column.unit(), words).orElse(null);
-        return known != null ? known : noFactor(CellMessages.otherUnit(column.header(), words, column.unit()));
+        return known != null ? known : noFactor(CellMessages.otherUnit(called(), words, column.unit()));
     }
 
     /** The factor that converts a number to pieces: 144 for {@code 5 gross}. */
@@ -174,13 +181,13 @@ final class Values {
         BigDecimal value = number.multiply(factor);
         BigDecimal typed = column.kind().isPercent() ? value.movePointRight(2) : value;
         if (column.kind() == ValueKind.WHOLE && typed.stripTrailingZeros().scale() > 0) {
-            return wrong(CellMessages.notWhole(column.header(), shown(typed)));
+            return wrong(CellMessages.notWhole(called(), shown(typed)));
         }
         if (!column.limits().allow(typed)) {
             String least = column.kind() == ValueKind.WHOLE && column.limits() == Limits.ONE_OR_MORE
                     ? "a whole number of 1 or more"
                     : column.limits().words();
-            return wrong(CellMessages.outside(column.header(), shown(typed), least));
+            return wrong(CellMessages.outside(called(), shown(typed), least));
         }
         UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
         return new Amount(new Figure(value, origin, perCell, held), beside, header, format);
