@@ -31,6 +31,32 @@ final class LandedCostTest {
         assertThat(order.lines().get(0).landed().divide(d("2000"))).isEqualByComparingTo("5.46");
     }
 
+    /** Half of the umbrellas at 4 %, half at 10 %: each half pays its rate on 5,000 and on 250 of the freight. */
+    @ParameterizedTest
+    @CsvSource({"CIF, 735, 5460, 5775", "FOB, 700, 5450, 5750"})
+    void each_line_pays_its_own_duty_on_its_share_of_the_freight(
+            DutyBasis basis, BigDecimal duty, BigDecimal first, BigDecimal second) {
+        Vendor vendor =
+                new Vendor("umbrellas", BigDecimal.ONE, d("0"), d("500"), d("0"), d("0"), d("0"), null, basis);
+        List<Quote> quotes = List.of(umbrella(0, "0.04"), umbrella(1, "0.1"));
+        PurchaseProblem problem = PurchaseProblem.once(
+                List.of(Need.once("black", d("1000")), Need.once("red", d("1000"))), List.of(vendor), quotes);
+
+        OrderCost order = PlanCost.of(problem, new PurchasePlan(List.of(line(0, 1000), line(1, 1000))))
+                .orders()
+                .get(0);
+
+        assertThat(order.duty()).isEqualByComparingTo(duty);
+        assertThat(order.lines().get(0).landed()).isEqualByComparingTo(first);
+        assertThat(order.lines().get(1).landed()).isEqualByComparingTo(second);
+        assertThat(order.landed()).isEqualByComparingTo(first.add(second));
+    }
+
+    private static Quote umbrella(int item, String duty) {
+        return new Quote(
+                item, 0, d("1"), d("0"), 1, d("0"), List.of(tier("0", "5")), d(duty), BigDecimal.ONE, 2, 0, 0);
+    }
+
     /** Where freight is no part of the customs value, duty is 4 % of 10,000. */
     @Test
     void two_thousand_umbrellas_where_duty_is_on_the_goods_alone() {
