@@ -95,7 +95,11 @@ final class CostCommand extends Command {
         List<Finding> all = new ArrayList<>(before);
         all.addAll(unsaid);
         if (!(answer instanceof CostAnswer.Costed costed)) {
-            return console.refuse(answer.account(), all, unsaid, answer instanceof CostAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+            return console.refuse(
+                    answer.account(),
+                    all,
+                    unsaid,
+                    answer instanceof CostAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
         }
         Written written = output.destination().write(book, Destination.COSTED, costed.report(), today());
         if (printing.json()) {

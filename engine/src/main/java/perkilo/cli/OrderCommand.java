@@ -54,7 +54,9 @@ final class OrderCommand extends Command {
             return said(console, book, planned);
         }
         return console.refuse(
-                answer.account(), answer.findings(), answer instanceof OrderAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                answer.account(),
+                answer.findings(),
+                answer instanceof OrderAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
     }
 
     private OrderRequest request() {

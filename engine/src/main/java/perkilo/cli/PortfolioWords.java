@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.origin.Account;
 import perkilo.desk.BookView;
 import perkilo.desk.CostAnswer;
 import perkilo.desk.CostPortfolio;
@@ -15,6 +14,7 @@ import perkilo.desk.PortfolioAnswer;
 import perkilo.desk.PortfolioRequest;
 import perkilo.json.CostJson;
 import perkilo.json.Json;
+import perkilo.origin.Account;
 import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.report.portfolio.PortfolioBook;
@@ -108,7 +108,10 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
     private static ObjectNode json(CostedBook<Shown> book) {
         ObjectNode json = Json.object().put("book", book.file().toString());
         Shown shown = book.view();
-        json.setAll(shown == null || shown.json() == null ? Json.onlyMessages(Account.NONE, book.findings()) : shown.json());
+        json.setAll(
+                shown == null || shown.json() == null
+                        ? Json.onlyMessages(Account.NONE, book.findings())
+                        : shown.json());
         return json;
     }
 

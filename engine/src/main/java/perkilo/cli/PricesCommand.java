@@ -129,7 +129,9 @@ final class PricesCommand extends Command {
         }
         if (!(answer instanceof PriceChangesAnswer.Changed changed)) {
             return console.refuse(
-                answer.account(), answer.findings(), answer instanceof PriceChangesAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                    answer.account(),
+                    answer.findings(),
+                    answer instanceof PriceChangesAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
         }
         new PriceChangesWords(console).say(changed, written(read, changed.report()));
         return Exit.DONE;

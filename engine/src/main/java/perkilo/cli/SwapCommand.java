@@ -64,7 +64,9 @@ final class SwapCommand extends Command {
             throw wrong(ChoiceWords.missing(missing));
         }
         return console.refuse(
-                answer.account(), answer.findings(), answer instanceof SwapAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                answer.account(),
+                answer.findings(),
+                answer instanceof SwapAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
     }
 
     private SwapRequest request() {

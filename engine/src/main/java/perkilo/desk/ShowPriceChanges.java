@@ -39,7 +39,8 @@ public final class ShowPriceChanges {
         }
         LocalDate date = request.date();
         PriceChanges changes = PriceChanges.on(date == null ? request.today() : date, quotes.value(), "");
-        return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
+        return new PriceChangesAnswer.Changed(
+                changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
     }
 
     private static PriceChangesAnswer with(Path file, PriceChangesRequest request, Watch watch) throws IOException {

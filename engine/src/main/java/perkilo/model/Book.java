@@ -59,18 +59,7 @@ public record Book(
             List<Demand> demand,
             List<StockLot> stock,
             ExchangeRates rates) {
-        this(
-                settings,
-                suppliers,
-                offers,
-                materials,
-                formulas,
-                products,
-                runs,
-                demand,
-                stock,
-                rates,
-                Account.NONE);
+        this(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, Account.NONE);
     }
 
     /** The supplier with a name. */
@@ -108,18 +97,19 @@ public record Book(
 
     /** The same book with the account of its reading. */
     public Book withAccount(Account other) {
-        return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, other);
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, account);
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
-        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, account);
+        return new Book(
+                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */

@@ -19,8 +19,11 @@ import perkilo.units.Measure;
 /** Amounts of money in a known currency; a sign beside them must agree with it. */
 final class Amounts {
 
-    private static final Set<InputColumn> PER_KG =
-            Set.of(MaterialsSheet.HOUSE_PRICE, SuppliersSheet.FREIGHT_PER_KG, OffersSheet.FREIGHT_PER_KG, SettingsSheet.PROCESS_WATER);
+    private static final Set<InputColumn> PER_KG = Set.of(
+            MaterialsSheet.HOUSE_PRICE,
+            SuppliersSheet.FREIGHT_PER_KG,
+            OffersSheet.FREIGHT_PER_KG,
+            SettingsSheet.PROCESS_WATER);
 
     private Amounts() {}
 

@@ -61,23 +61,20 @@ public final class BookReader {
         findings.addAll(shared.findings());
         Map<Grid, String> proposals = SheetProposals.of(book.sheets(), tables, findings);
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
-        Book assembled = new BookAssembler(
-                        new Tables(tables), shared.rates(), findings, whole, unrecognised(book, own))
+        Book assembled = new BookAssembler(new Tables(tables), shared.rates(), findings, whole, unrecognised(book, own))
                 .assemble(costingDate, today);
         AccountWriter writer = new AccountWriter(proposals, findings);
         writer.add(book, tables);
         SharedSources.Accounted others = shared.accounted();
         findings.addAll(others.findings());
         Account account = writer.account().and(others.account());
-        return new Reading<>(
-                assembled.withAccount(account), FindingOrder.sorted(findings.list(), grids), account);
+        return new Reading<>(assembled.withAccount(account), FindingOrder.sorted(findings.list(), grids), account);
     }
 
     /** The sheets that hold something, but no table. */
     private static List<String> unrecognised(Grids book, List<FoundTable> tables) {
         return book.sheets().stream()
-                .filter(grid -> !grid.rows().isEmpty()
-                        && tables.stream().noneMatch(table -> table.grid() == grid))
+                .filter(grid -> !grid.rows().isEmpty() && tables.stream().noneMatch(table -> table.grid() == grid))
                 .map(grid -> "\"" + grid.sheet() + "\"")
                 .limit(NAMED_SHEETS)
                 .toList();

@@ -139,15 +139,17 @@ final class ChargesOnOffers {
                 return false;
             }
             findings.warning(
-                    first.origin(column),
-                    SupplierMessages.offersWin(column.header(), name, value, other, where));
+                    first.origin(column), SupplierMessages.offersWin(column.header(), name, value, other, where));
             return true;
         }
         if (typed.blank != null) {
             findings.warning(
                     typed.blank.origin(column),
                     SupplierMessages.onSomeRows(
-                            column.header(), name, first.cell(column).text(), first.origin(column).where()));
+                            column.header(),
+                            name,
+                            first.cell(column).text(),
+                            first.origin(column).where()));
         }
         return true;
     }

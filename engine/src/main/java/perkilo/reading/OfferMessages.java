@@ -215,6 +215,7 @@ final class OfferMessages {
     }
 
     static String pricesChanged(String header) {
-        return "\"" + header + "\" is applied to the prices. Results show the price after it, as a value without a link.";
+        return "\"" + header
+                + "\" is applied to the prices. Results show the price after it, as a value without a link.";
     }
 }

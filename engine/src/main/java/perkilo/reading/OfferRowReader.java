@@ -105,8 +105,8 @@ final class OfferRowReader {
     }
 
     /**
-     * The part of the price that is paid, after a discount and a surcharge in their own columns: 0.95 with a discount of
-     * 5 %. Null if it was reported.
+     * The part of the price that is paid, after a discount and a surcharge in their own columns: 0.95 with a discount
+     * of 5 %. Null if it was reported.
      */
     private @Nullable BigDecimal pricePaid(TableRow row) {
         BigDecimal paid = BigDecimal.ONE;

@@ -37,8 +37,18 @@ public final class ComponentsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Components",
-            List.of("Component", "Packaging", "Packaging components", "Bill of materials", "BOM",
-                    "Packmittel", "Verpackung", "Stückliste", "Emballages", "Imballaggi", "Embalajes"),
+            List.of(
+                    "Component",
+                    "Packaging",
+                    "Packaging components",
+                    "Bill of materials",
+                    "BOM",
+                    "Packmittel",
+                    "Verpackung",
+                    "Stückliste",
+                    "Emballages",
+                    "Imballaggi",
+                    "Embalajes"),
             List.of(PRODUCT, COMPONENT),
             List.of(List.of(PRODUCT, COMPONENT)),
             List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS, WEIGHT),

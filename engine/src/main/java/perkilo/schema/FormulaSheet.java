@@ -66,8 +66,20 @@ public final class FormulaSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Formula",
-            List.of("Formulas", "Formulae", "Recipe", "Recipes", "Formulation", "Formulations",
-                    "Rezeptur", "Rezepturen", "Rezept", "Rezepte", "Formules", "Ricette", "Fórmulas"),
+            List.of(
+                    "Formulas",
+                    "Formulae",
+                    "Recipe",
+                    "Recipes",
+                    "Formulation",
+                    "Formulations",
+                    "Rezeptur",
+                    "Rezepturen",
+                    "Rezept",
+                    "Rezepte",
+                    "Formules",
+                    "Ricette",
+                    "Fórmulas"),
             List.of(MATERIAL),
             List.of(List.of(MATERIAL, LEVEL_OF)),
             List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA),

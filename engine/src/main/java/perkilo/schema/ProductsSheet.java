@@ -128,8 +128,15 @@ public final class ProductsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Products",
-            List.of("Product", "SKUs", "Finished products", "Product list",
-                    "Produkte", "Produits", "Prodotti", "Productos"),
+            List.of(
+                    "Product",
+                    "SKUs",
+                    "Finished products",
+                    "Product list",
+                    "Produkte",
+                    "Produits",
+                    "Prodotti",
+                    "Productos"),
             List.of(PRODUCT),
             List.of(List.of(PRODUCT, FORMULA, FILL)),
             List.of(

@@ -32,8 +32,17 @@ public final class RatesSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Rates",
-            List.of("Exchange rates", "FX", "FX rates", "Currency rates", "Currencies",
-                    "Wechselkurse", "Kurse", "Taux de change", "Cambi", "Tipos de cambio"),
+            List.of(
+                    "Exchange rates",
+                    "FX",
+                    "FX rates",
+                    "Currency rates",
+                    "Currencies",
+                    "Wechselkurse",
+                    "Kurse",
+                    "Taux de change",
+                    "Cambi",
+                    "Tipos de cambio"),
             List.of(FROM, TO),
             List.of(List.of(FROM, TO, RATE)),
             List.of(FROM, TO, RATE, DATE_OF, SOURCE),

@@ -117,8 +117,15 @@ public final class SettingsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Settings",
-            List.of("Setting", "Options", "Parameters", "Set-up", "Einstellungen", "Paramètres",
-                    "Impostazioni", "Ajustes"),
+            List.of(
+                    "Setting",
+                    "Options",
+                    "Parameters",
+                    "Set-up",
+                    "Einstellungen",
+                    "Paramètres",
+                    "Impostazioni",
+                    "Ajustes"),
             List.of(SETTING),
             List.of(List.of(SETTING, VALUE)),
             List.of(SETTING, VALUE),

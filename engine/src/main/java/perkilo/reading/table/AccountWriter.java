@@ -93,8 +93,8 @@ public final class AccountWriter {
             entries.add(sheet(grid.origin(), Fate.NOT_NEEDED, AccountMessages.onlyLines()));
         } else {
             String proposal = proposals.get(grid);
-            entries.add(sheet(
-                    grid.origin(), Fate.NOT_UNDERSTOOD, proposal == null ? AccountMessages.noTable() : proposal));
+            entries.add(
+                    sheet(grid.origin(), Fate.NOT_UNDERSTOOD, proposal == null ? AccountMessages.noTable() : proposal));
         }
     }
 
@@ -211,8 +211,7 @@ public final class AccountWriter {
             if (!unread.isEmpty()) {
                 int named = Math.min(NAMED_LINES, unread.size());
                 findings.warning(
-                        firstUnread,
-                        AccountMessages.linesNotRead(unread.subList(0, named), unread.size() - named));
+                        firstUnread, AccountMessages.linesNotRead(unread.subList(0, named), unread.size() - named));
             }
         }
 

@@ -22,12 +22,7 @@ import perkilo.xlsx.grid.Grid;
  * @param region the part of the sheet that it takes, and what became of its rows
  */
 public record FoundTable(
-        SheetSchema schema,
-        Grid grid,
-        int headerRow,
-        int lastRow,
-        Map<InputColumn, Place> columns,
-        Region region) {
+        SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<InputColumn, Place> columns, Region region) {
 
     private static final Pattern TOTALS = Pattern.compile(
             "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?"
@@ -100,8 +95,7 @@ public record FoundTable(
         return state(new TableRow(this, row, unsaid), keys, anyKeyWillDo, unsaid);
     }
 
-    private Region.RowState state(
-            TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
+    private Region.RowState state(TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
         if (region.struckRows().get(row.number())) {
             return Region.RowState.STRUCK;
         }

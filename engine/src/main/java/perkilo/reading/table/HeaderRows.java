@@ -160,7 +160,8 @@ final class HeaderRows {
         Kind best = null;
         for (Map.Entry<SheetSchema, Map<InputColumn, Found>> schema : bySchema.entrySet()) {
             Kind kind = new Kind(schema.getKey(), schema.getValue());
-            boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA) && bySchema.containsKey(OffersSheet.SCHEMA)
+            boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA)
+                    && bySchema.containsKey(OffersSheet.SCHEMA)
                     && bySchema.get(OffersSheet.SCHEMA).containsKey(OffersSheet.ITEM);
             if (names && !kind.isCalled(grid)) {
                 continue; // a list of items, whatever it lacks

@@ -22,8 +22,8 @@ final class SheetLines {
     }
 
     /**
-     * Why a line beside a table may matter: it has a word about costs, a day, a currency or a percentage; empty if it has
-     * none.
+     * Why a line beside a table may matter: it has a word about costs, a day, a currency or a percentage; empty if it
+     * has none.
      */
     static boolean mayMatter(Collection<Cell> cells, CostWords words) {
         for (Cell cell : cells) {

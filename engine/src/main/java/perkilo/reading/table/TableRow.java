@@ -56,7 +56,8 @@ public final class TableRow {
         FoundTable.Place place = table.columns().get(at);
         Map<InputColumn, FoundTable.Place> columns =
                 place == null ? Map.of() : Map.of(as.column(), new FoundTable.Place(place.index(), as.unit()));
-        FoundTable other = new FoundTable(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
+        FoundTable other = new FoundTable(
+                table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
         return new TableRow(other, row, findings);
     }
 
@@ -243,7 +244,8 @@ public final class TableRow {
         if (place == null) {
             return "";
         }
-        boolean said = column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
+        boolean said =
+                column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
         return said ? table.region().priceUnit(row, place.unit()) : place.unit();
     }
 }

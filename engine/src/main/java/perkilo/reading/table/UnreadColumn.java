@@ -82,14 +82,14 @@ final class UnreadColumn {
         if (CostWords.isMarked(header)) {
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.marked());
         }
-        Optional<InputColumn> named =
-                index.match(HeaderText.of(header)).map(HeaderIndex.HeaderMatch::column).filter(table::has);
+        Optional<InputColumn> named = index.match(HeaderText.of(header))
+                .map(HeaderIndex.HeaderMatch::column)
+                .filter(table::has);
         if (named.isPresent()) {
             FoundTable.Place read = table.columns().get(named.get());
             return new Outcome(
                     Fate.NOT_NEEDED,
-                    AccountMessages.otherRead(
-                            named.get().header(), read == null ? "" : header(table, read.index())));
+                    AccountMessages.otherRead(named.get().header(), read == null ? "" : header(table, read.index())));
         }
         Holds holds = holds(column);
         if (holds == Holds.ZEROS) {
@@ -107,8 +107,7 @@ final class UnreadColumn {
             reportRemarks(column, header);
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.remarks());
         }
-        return new Outcome(
-                Fate.NOT_UNDERSTOOD, headed ? AccountMessages.namesNothing() : AccountMessages.noHeader());
+        return new Outcome(Fate.NOT_UNDERSTOOD, headed ? AccountMessages.namesNothing() : AccountMessages.noHeader());
     }
 
     private Outcome aboutCosts(int column, String header, CostWords.About about, Holds holds) {
@@ -121,9 +120,8 @@ final class UnreadColumn {
         if (!charge && !ofSuppliers && !ofProducts) {
             return new Outcome(Fate.NOT_UNDERSTOOD, AccountMessages.namesNothing());
         }
-        boolean error = holds == Holds.FIGURES
-                && about != CostWords.About.PRICE
-                && (ofSuppliers || (ofProducts && charge));
+        boolean error =
+                holds == Holds.FIGURES && about != CostWords.About.PRICE && (ofSuppliers || (ofProducts && charge));
         String text = AccountMessages.costColumn(header, candidates(about));
         boolean told = table.schema().required().stream().anyMatch(one -> !table.has(one));
         if (told) {
@@ -141,9 +139,8 @@ final class UnreadColumn {
     private List<String> candidates(CostWords.About about) {
         return table.schema().columns().stream()
                 .filter(column -> !table.has(column))
-                .filter(column -> words.in(column.header())
-                        .filter(one -> one == about)
-                        .isPresent())
+                .filter(column ->
+                        words.in(column.header()).filter(one -> one == about).isPresent())
                 .map(InputColumn::header)
                 .limit(NAMED)
                 .toList();

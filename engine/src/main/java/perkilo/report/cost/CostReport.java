@@ -21,8 +21,8 @@ public final class CostReport {
     public static Report of(CostOutcome.Costed costed, List<Finding> findings) {
         DetailSheet detail = DetailSheet.of(costed);
         String home = costed.book().settings().home().getCurrencyCode();
-        List<ResultSheet> sheets = new ArrayList<>(List.of(
-                SummarySheet.of(costed, detail.runs()), detail.sheet(), LadderSheet.of(home, detail.runs())));
+        List<ResultSheet> sheets = new ArrayList<>(
+                List.of(SummarySheet.of(costed, detail.runs()), detail.sheet(), LadderSheet.of(home, detail.runs())));
         WhatWasRead.add(sheets, costed.book().account());
         sheets.add(MessagesSheet.of(findings));
         return new Report(sheets);

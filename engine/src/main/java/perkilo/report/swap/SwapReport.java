@@ -40,8 +40,8 @@ public final class SwapReport {
     }
 
     private static List<ResultSheet> sheets(SwapOutcome.Found found, List<Finding> findings) {
-        List<ResultSheet> sheets = new ArrayList<>(List.of(
-                SwapsSheet.of(found), BlendSheet.of(found), LabelSheet.of(found), EmollientSheet.of(found)));
+        List<ResultSheet> sheets = new ArrayList<>(
+                List.of(SwapsSheet.of(found), BlendSheet.of(found), LabelSheet.of(found), EmollientSheet.of(found)));
         WhatWasRead.add(sheets, found.book().account());
         sheets.add(MessagesSheet.of(findings));
         return sheets;

@@ -57,8 +57,7 @@ final class WorkbookFile {
         }
     }
 
-    private void sheets(
-            BookIndex index, CellMaker maker, MissingValues missing, SavedValues saved, boolean ofBook)
+    private void sheets(BookIndex index, CellMaker maker, MissingValues missing, SavedValues saved, boolean ofBook)
             throws IOException {
         for (BookIndex.Sheet sheet : index.sheets()) {
             if (!parts.has(sheet.part())) {
