@@ -66,9 +66,10 @@ final class QuestionsTest {
         TakenIn asked = take(list, List.of());
         assertThat(asked.isKept()).isFalse();
         assertThat(asked.questions()).extracting(Question::field).containsExactly(field);
-        assertThat(folder.resolve("kept")).satisfiesAnyOf(
-                kept -> assertThat(kept).doesNotExist(),
-                kept -> assertThat(kept).isEmptyDirectory());
+        assertThat(folder.resolve("kept"))
+                .satisfiesAnyOf(
+                        kept -> assertThat(kept).doesNotExist(),
+                        kept -> assertThat(kept).isEmptyDirectory());
         answer(asked, field, words);
         assertThat(LayoutsProperties.rows(take(list, List.of()))).contains(row);
         Files.delete(review());
@@ -152,8 +153,7 @@ final class QuestionsTest {
         asks(list, "basis in rows", "row", "A|25|lb||4.1|lb|EUR");
         assertThat(take(list, List.of()).findings())
                 .extracting(Finding::text)
-                .contains(
-                        "The row says \"per lb\" but the list says otherwise. As you answered, the row applies.");
+                .contains("The row says \"per lb\" but the list says otherwise. As you answered, the row applies.");
         change("The row says", "list");
         assertThat(LayoutsProperties.rows(take(list, List.of())))
                 .contains("A|25|lb||4.1|kg|EUR", "B|25|kg||1.5|kg|EUR");
