@@ -249,10 +249,11 @@ final class RatesTest {
         Path day = write("eurofxref.csv", "Date, USD, JPY, CZK, \n19 November 2026, 1.1384, 161.94, 25.275, \n");
         assertThat(read(day).value()).hasSize(3);
 
-        Path all = write("hist.csv", "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
+        Path all = write(
+                "eurofxref-hist.csv", "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
         List<DatedRate> rates = read(all).value();
         assertThat(rates).hasSize(4);
-        assertThat(rates.get(3).rate().origin().where()).isEqualTo("hist.csv line 3");
+        assertThat(rates.get(3).rate().origin().where()).isEqualTo("eurofxref-hist.csv line 3");
     }
 
     @Test
