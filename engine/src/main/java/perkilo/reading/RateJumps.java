@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +37,24 @@ public final class RateJumps {
 
     /** Checks the rates of one table against each other. */
     void check(List<DatedRate> rates) {
-        byPair(rates).values().forEach(this::pair);
+        Map<CurrencyUnit, Map<CurrencyUnit, Track>> tracks = new LinkedHashMap<>();
+        boolean sorted = true;
+        for (DatedRate rate : rates) {
+            if (!rate.source().equals(WideRates.SOURCE)) {
+                sorted &= tracks.computeIfAbsent(rate.from(), from -> new LinkedHashMap<>())
+                        .computeIfAbsent(rate.to(), to -> new Track())
+                        .take(rate);
+            }
+        }
+        if (sorted) {
+            tracks.values().forEach(ofOne -> ofOne.values().forEach(track -> track.tell(this)));
+        } else {
+            byPair(rates).values().forEach(ofPair -> {
+                Track track = new Track();
+                ofPair.forEach(track::take);
+                track.tell(this);
+            });
+        }
     }
 
     /** Checks the first incoming rate of each pair against the last rate before it in a table. */
@@ -63,9 +79,8 @@ public final class RateJumps {
 
     private static Map<Pair, List<DatedRate>> byPair(List<DatedRate> rates) {
         Map<Pair, List<DatedRate>> pairs = new LinkedHashMap<>();
-        Map<Object, Boolean> typed = new HashMap<>();
         for (DatedRate rate : rates) {
-            if (!typed.computeIfAbsent(rate.source(), source -> !source.equals(WideRates.SOURCE))) {
+            if (rate.source().equals(WideRates.SOURCE)) {
                 continue;
             }
             pairs.computeIfAbsent(new Pair(rate.from(), rate.to()), pair -> new ArrayList<>())
@@ -73,24 +88,6 @@ public final class RateJumps {
         }
         pairs.values().forEach(list -> list.sort(Comparator.comparing(DatedRate::date)));
         return pairs;
-    }
-
-    private void pair(List<DatedRate> rates) {
-        int others = 0;
-        DatedRate before = null;
-        DatedRate first = null;
-        DatedRate firstBefore = null;
-        for (DatedRate rate : rates) {
-            if (before != null && isFar(before, rate)) {
-                others += first == null ? 0 : 1;
-                firstBefore = first == null ? before : firstBefore;
-                first = first == null ? rate : first;
-            }
-            before = rate;
-        }
-        if (first != null && firstBefore != null) {
-            tell(firstBefore, first, others);
-        }
     }
 
     private static boolean isFar(DatedRate before, DatedRate rate) {
@@ -119,6 +116,51 @@ public final class RateJumps {
 
     private static double value(DatedRate rate) {
         return rate.rate().value().doubleValue();
+    }
+
+    /** The rates of one pair, one after the other in the order of their days, forwards or backwards. */
+    private static final class Track {
+
+        private @Nullable DatedRate last;
+        private double lastValue;
+        private int direction;
+        private int far;
+        private @Nullable DatedRate jump;
+        private @Nullable DatedRate beforeJump;
+
+        /** Takes the next rate; false if its day is not in the order of the others. */
+        boolean take(DatedRate rate) {
+            DatedRate neighbour = last;
+            double value = value(rate);
+            boolean inOrder = true;
+            if (neighbour != null) {
+                int step = rate.date().compareTo(neighbour.date());
+                inOrder = step != 0 && (direction == 0 || direction > 0 == step > 0);
+                direction = step;
+                double ratio = value / lastValue;
+                if (ratio > 1 + FAR || ratio < 1 - FAR || 1 / ratio > 1 + FAR || 1 / ratio < 1 - FAR) {
+                    compare(step > 0 ? neighbour : rate, step > 0 ? rate : neighbour);
+                }
+            }
+            last = rate;
+            lastValue = value;
+            return inOrder;
+        }
+
+        private void compare(DatedRate before, DatedRate rate) {
+            if (isFar(before, rate)) {
+                far++;
+                boolean earlier = jump == null || rate.date().isBefore(jump.date());
+                jump = earlier ? rate : jump;
+                beforeJump = earlier ? before : beforeJump;
+            }
+        }
+
+        void tell(RateJumps jumps) {
+            if (jump != null && beforeJump != null) {
+                jumps.tell(beforeJump, jump, far - 1);
+            }
+        }
     }
 
     private record Pair(CurrencyUnit from, CurrencyUnit to) {}

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class DialectFinder {
 
-    private static final int BEGINNING = 32 << 10;
-    private static final int PART = 12 << 10;
+    private static final int BEGINNING = 24 << 10;
+    private static final int PART = 8 << 10;
 
     /** Delimiters that hardly occur for another reason. Of two that score alike the first is taken. */
     private static final List<String> DELIMITERS = List.of(",", ";", "\t", "|", "~", "^", "¦", "::");
@@ -119,6 +119,9 @@ final class DialectFinder {
 
     /** The best way to quote with a delimiter; empty if the delimiter separates nothing. */
     private Optional<Sample> candidate(String single) {
+        if (parts.stream().noneMatch(part -> part.contains(single))) {
+            return Optional.empty();
+        }
         String delimiter = doubled(single) ? single + single : single;
         if (!isFrequent(delimiter)) {
             return Optional.empty();
