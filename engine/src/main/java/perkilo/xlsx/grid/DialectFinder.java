@@ -1,11 +1,8 @@
 package perkilo.xlsx.grid;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,9 +31,14 @@ final class DialectFinder {
     /** A score that reaches this part of the best makes the choice doubtful. */
     private static final double DOUBTFUL = 0.7;
 
-    private static final double MOST_ROWS = 0.9;
+    private static final double MOST_WORDS = 0.9;
     private static final double FEW_ROWS = 0.5;
     private static final double MOST_CELLS = 0.8;
+
+    /** Apostrophes are marks if they raise the score by this factor, backslashes if they raise it at all. */
+    private static final double BETTER = 1.02;
+
+    private static final double BARELY_BETTER = 1.001;
 
     private final List<String> parts;
 
@@ -92,57 +94,66 @@ final class DialectFinder {
     }
 
     private Found find() {
-        List<Sample> strong = new ArrayList<>();
+        Sample best = null;
+        Sample second = null;
         for (String delimiter : DELIMITERS) {
-            candidate(delimiter).ifPresent(strong::add);
+            Sample sample = candidate(delimiter);
+            if (sample != null && (best == null || sample.score() > best.score())) {
+                second = best;
+                best = sample;
+            } else if (sample != null && (second == null || sample.score() > second.score())) {
+                second = sample;
+            }
         }
-        strong.sort(Comparator.comparingDouble(Sample::score).reversed());
-        if (strong.isEmpty() || strong.get(0).shareAlike() < FEW_ROWS) {
-            double toBeat = strong.isEmpty() ? 0 : strong.get(0).score();
+        if (best == null || best.shareAlike() < FEW_ROWS) {
+            double toBeat = best == null ? 0 : best.score();
             for (String delimiter : WEAK) {
-                Optional<Sample> weak =
-                        candidate(delimiter).filter(sample -> sample.isTableOfNumbers() && sample.score() > toBeat);
-                if (weak.isPresent()) {
-                    return new Found(weak.get().dialect, weak.get().usual(), null, 0, true);
+                Sample weak = candidate(delimiter);
+                if (weak != null && weak.isTableOfNumbers() && weak.score() > toBeat) {
+                    return new Found(weak.dialect, weak.usual(), null, 0, true);
                 }
             }
         }
-        if (strong.isEmpty()) {
+        if (best == null) {
             return new Found(Dialect.COMMA, 1, null, 0, false);
         }
-        Sample best = strong.get(0);
-        boolean doubtful = strong.size() > 1 && strong.get(1).score() > DOUBTFUL * best.score();
-        Sample second = strong.get(doubtful ? 1 : 0);
-        return new Found(
-                best.dialect, best.usual(), doubtful ? second.dialect.delimiter() : null, second.usual(), false);
+        if (second == null || second.score() <= DOUBTFUL * best.score()) {
+            return new Found(best.dialect, best.usual(), null, 0, false);
+        }
+        return new Found(best.dialect, best.usual(), second.dialect.delimiter(), second.usual(), false);
     }
 
-    /** The best way to quote with a delimiter; empty if the delimiter separates nothing. */
-    private Optional<Sample> candidate(String single) {
-        if (parts.stream().noneMatch(part -> part.contains(single))) {
-            return Optional.empty();
+    /** The best way to quote with a delimiter; null if the delimiter separates nothing. */
+    private @Nullable Sample candidate(String single) {
+        if (!mentions(single)) {
+            return null;
         }
         String delimiter = doubled(single) ? single + single : single;
         if (!isFrequent(delimiter)) {
-            return Optional.empty();
+            return null;
         }
         Sample best = sample(new Dialect(delimiter, '"', false));
         if (best.apostrophes > 0 && best.quoted * 10 <= best.apostrophes) {
             Sample other = sample(new Dialect(delimiter, '\'', false));
-            boolean alike = !best.isRegular() && other.score() > best.score() * 1.02;
-            boolean everywhere = other.score() >= best.score() * 0.98 && best.isQuotedByApostrophes();
+            boolean alike = !best.isRegular() && other.score() > best.score() * BETTER;
+            boolean everywhere = other.score() * BETTER >= best.score() && best.isQuotedByApostrophes();
             best = alike || everywhere ? other : best;
         }
-        if (!best.isRegular() && mentions("\\" + best.dialect.quote(), "\\" + delimiter)) {
+        if (!best.isRegular() && (mentions("\\" + best.dialect.quote()) || mentions("\\" + delimiter))) {
             Sample other = sample(new Dialect(delimiter, best.dialect.quote(), true));
-            boolean better = other.score() > best.score() * 1.001;
-            best = better || (other.score() >= best.score() && other.odd < best.odd) ? other : best;
+            boolean fewer = other.score() >= best.score() && other.odd < best.odd;
+            best = fewer || other.score() > best.score() * BARELY_BETTER ? other : best;
         }
-        return Optional.of(best).filter(sample -> sample.usual() > 1);
+        return best.usual() > 1 ? best : null;
     }
 
-    private boolean mentions(String one, String other) {
-        return parts.stream().anyMatch(part -> part.contains(one) || part.contains(other));
+    private boolean mentions(String words) {
+        for (String part : parts) {
+            if (part.contains(words)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a character always comes in twos, so that the two are the delimiter. */
@@ -203,8 +214,8 @@ final class DialectFinder {
     private static final class Sample {
 
         private final Dialect dialect;
-        private final Map<Integer, Integer> rowsByCount = new HashMap<>();
-        private final Map<Integer, Integer> figuresByColumn = new HashMap<>();
+        private int[] rowsByCount = new int[16];
+        private int[] figuresByColumn = new int[16];
         private int rows;
         private int cells;
         private int values;
@@ -220,12 +231,17 @@ final class DialectFinder {
         }
 
         void add(List<Csv.Field> fields) {
-            if (fields.size() == 1 && fields.get(0).text().isBlank()) {
+            int count = fields.size();
+            if (count == 1 && fields.get(0).text().isBlank()) {
                 return;
             }
+            if (count >= rowsByCount.length) {
+                rowsByCount = Arrays.copyOf(rowsByCount, 2 * count);
+                figuresByColumn = Arrays.copyOf(figuresByColumn, 2 * count);
+            }
             rows++;
-            rowsByCount.merge(fields.size(), 1, Integer::sum);
-            for (int column = 0; column < fields.size(); column++) {
+            rowsByCount[count]++;
+            for (int column = 0; column < count; column++) {
                 add(column, fields.get(column));
             }
         }
@@ -237,12 +253,12 @@ final class DialectFinder {
             values += field.quoted() || figure || FieldLook.isValue(text) ? 1 : 0;
             quoted += field.quoted() ? 1 : 0;
             if (figure) {
-                figuresByColumn.merge(column, 1, Integer::sum);
+                figuresByColumn[column]++;
             } else if (!text.isEmpty()) {
                 words++;
                 boolean starts = !field.quoted() && text.charAt(0) == '\'';
-                apostrophes += starts ? 1 : 0;
                 boolean ends = starts && text.length() > 1 && text.endsWith("'");
+                apostrophes += starts ? 1 : 0;
                 enclosed += ends ? 1 : 0;
                 needed += ends && text.indexOf('\'', 1) < text.length() - 1 ? 1 : 0;
             }
@@ -250,21 +266,22 @@ final class DialectFinder {
 
         /** The number of fields that most rows with more than one have; one if there are none. */
         int usual() {
-            return rowsByCount.entrySet().stream()
-                    .filter(entry -> entry.getKey() > 1)
-                    .max(Map.Entry.<Integer, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                    .map(Map.Entry::getKey)
-                    .orElse(1);
+            int usual = 1;
+            for (int count = 2; count < rowsByCount.length; count++) {
+                boolean more = rowsByCount[count] > 0 && (usual == 1 || rowsByCount[count] >= rowsByCount[usual]);
+                usual = more ? count : usual;
+            }
+            return usual;
         }
 
         /** The part of all rows that have the usual number of fields. */
         double shareAlike() {
-            return usual() > 1 ? rowsByCount.getOrDefault(usual(), 0) / (double) rows : 0;
+            return usual() > 1 ? rowsByCount[usual()] / (double) rows : 0;
         }
 
         /** Whether all rows have as many fields, and no mark is out of place. */
         boolean isRegular() {
-            return odd == 0 && rowsByCount.size() == 1 && usual() > 1;
+            return odd == 0 && usual() > 1 && rowsByCount[usual()] == rows;
         }
 
         /**
@@ -272,27 +289,28 @@ final class DialectFinder {
          * begin with one also end with one and have another inside.
          */
         boolean isQuotedByApostrophes() {
-            boolean nearlyAll = words > 1 && enclosed >= MOST_ROWS * words;
+            boolean nearlyAll = words > 1 && enclosed >= MOST_WORDS * words;
             return nearlyAll || (enclosed > 1 && enclosed == apostrophes && needed == enclosed);
         }
 
+        /** Whether most rows have the usual number of fields, and some columns, but not all, hold figures. */
         boolean isTableOfNumbers() {
             int usual = usual();
             int least = dialect.delimiter().equals(" ") ? 3 : 2;
-            long figures = figuresByColumn.values().stream()
-                    .filter(count -> count >= MOST_CELLS * (rows - 1))
-                    .count();
+            int figures = 0;
+            for (int count : figuresByColumn) {
+                figures += count >= MOST_CELLS * (rows - 1) ? 1 : 0;
+            }
             return rows > 2 && usual >= least && shareAlike() >= MOST_CELLS && figures > 0 && figures < usual;
         }
 
         double score() {
             double pattern = 0;
             int patterns = 0;
-            for (Map.Entry<Integer, Integer> entry : rowsByCount.entrySet()) {
-                int count = entry.getKey();
-                if (count > 1) {
+            for (int count = 2; count < rowsByCount.length; count++) {
+                if (rowsByCount[count] > 0) {
                     patterns++;
-                    pattern += entry.getValue() * (count - 1.0) / count;
+                    pattern += rowsByCount[count] * (count - 1.0) / count;
                 }
             }
             double type = values / (double) Math.max(1, cells);

@@ -30,7 +30,8 @@ final class FieldLook {
             return true;
         }
         char last = text.charAt(text.length() - 1);
-        boolean marked = isMark(text.charAt(0)) || (isMark(last) && !text.matches(".*[0-9a-zA-Z)].?"));
+        boolean inches = text.length() > 1 && Character.isLetterOrDigit(text.charAt(text.length() - 2));
+        boolean marked = isMark(text.charAt(0)) || (isMark(last) && !inches);
         return !marked
                 && text.indexOf('|') < 0
                 && text.indexOf('\t') < 0

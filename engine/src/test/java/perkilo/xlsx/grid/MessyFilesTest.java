@@ -14,6 +14,9 @@ import org.junit.jupiter.api.Test;
 /** Messy delimited files, against the rows that they were written from. */
 final class MessyFilesTest {
 
+    /** Three have spaces between fields and marks that are not doubled. */
+    private static final int MOST_NOT_EXACT = 3;
+
     @Test
     void nearly_all_load_exactly() throws IOException {
         List<MessyFiles.Messy> files = MessyFiles.all();
@@ -35,7 +38,7 @@ final class MessyFilesTest {
                 "%d files, %d not exact, mean F1 %.4f, %d below 0.95".formatted(files.size(), wrong.size(), mean, low));
         Files.write(Path.of("target", "messy-files.txt"), wrong);
         assertThat(mean).isGreaterThanOrEqualTo(0.995);
-        assertThat(wrong.size() - 1).isLessThanOrEqualTo(files.size() * 6 / 96);
+assertThat(wrong.size() - 1).isLessThanOrEqualTo(MOST_NOT_EXACT);
     }
 
     private static List<List<String>> read(String text) {
