@@ -79,7 +79,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings, List<Other> other
         FileKind kind = FileKind.of(content);
         return switch (kind) {
             case ZIP -> WorkbookFile.read(file, false);
-            case TEXT -> new Grids(List.of(CsvGrid.of(name(file), TextFile.decode(content))), List.of());
+            case TEXT -> CsvGrid.of(name(file), TextFile.read(content));
             case JSON -> json(file, TextFile.decode(content));
             default -> throw refusal(file, kind, content);
         };
