@@ -91,6 +91,10 @@ final class CommandMessages {
 
     // where results go
 
+    static String onlyWithReview() {
+        return "--out and --in-place need --review: check alone writes nothing.";
+    }
+
     static String inPlaceAndElsewhere() {
         return "--in-place writes into BOOK itself. Leave out --out and --sheet-only.";
     }

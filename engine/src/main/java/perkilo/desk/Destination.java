@@ -30,6 +30,9 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
     /** The ending of a file name for swaps. */
     public static final String SWAPPED = "-swapped";
 
+    /** The ending of a file name for a workbook with the sheet Reading. */
+    public static final String REVIEW = "-review";
+
     /** The ending of a file name for price changes. */
     public static final String PRICES = "-prices";
 

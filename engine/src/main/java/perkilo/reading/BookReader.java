@@ -11,6 +11,8 @@ import perkilo.model.Book;
 import perkilo.origin.Account;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.reading.arrange.Arrangement;
+import perkilo.reading.arrange.Arranger;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -55,16 +57,19 @@ public final class BookReader {
         List<Grid> grids = new ArrayList<>(book.sheets());
         grids.addAll(shared.grids());
         findings.addAll(book.findings());
-        List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(book.sheets());
+        Arrangement arranged = new Arranger(Schemas.ALL, findings).arrange(book.sheets());
+        List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(arranged.grids());
         List<FoundTable> tables = new ArrayList<>(own);
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());
-        Map<Grid, String> proposals = SheetProposals.of(book.sheets(), tables, findings);
+        List<FoundTable> onSheets = arranged.onSheets(own, findings);
+        Map<Grid, String> proposals = SheetProposals.of(arranged.sheets(), onSheets, findings);
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
-        Book assembled = new BookAssembler(new Tables(tables), shared.rates(), findings, whole, unrecognised(book, own))
+        Book assembled = new BookAssembler(
+                        new Tables(tables), shared.rates(), findings, whole, unrecognised(arranged.sheets(), onSheets))
                 .assemble(costingDate, today);
         AccountWriter writer = new AccountWriter(proposals, findings);
-        writer.add(book, tables);
+        arranged.account(book, onSheets, writer);
         SharedSources.Accounted others = shared.accounted();
         findings.addAll(others.findings());
         Account account = writer.account().and(others.account());
@@ -72,9 +77,10 @@ public final class BookReader {
     }
 
     /** The sheets that hold something, but no table. */
-    private static List<String> unrecognised(Grids book, List<FoundTable> tables) {
-        return book.sheets().stream()
-                .filter(grid -> !grid.rows().isEmpty() && tables.stream().noneMatch(table -> table.grid().equals(grid)))
+    private static List<String> unrecognised(List<Grid> sheets, List<FoundTable> tables) {
+        return sheets.stream()
+                .filter(grid -> !grid.rows().isEmpty()
+                        && tables.stream().noneMatch(table -> table.grid().equals(grid)))
                 .map(grid -> "\"" + grid.sheet() + "\"")
                 .limit(NAMED_SHEETS)
                 .toList();

@@ -24,6 +24,10 @@ final class OfferMessages {
                 + " Price per: add such a sheet, or rename your headers.";
     }
 
+    static String takeIn(String file) {
+        return "This is a supplier's list that leaves something open. Take it in first with: perkilo prices " + file;
+    }
+
     static String noPriceList() {
         return "No price list was recognised in this file. It needs a table with columns such as Supplier, Item, Pack"
                 + " size and Price.";

@@ -78,6 +78,14 @@ public final class AccountWriter {
         }
     }
 
+    /** Adds a sheet that is not read because the person says so, or because it says how others are read. */
+    public void addLeft(Grid grid, boolean ignored) {
+        entries.add(sheet(
+                grid.origin(),
+                Fate.NOT_NEEDED,
+                ignored ? AccountMessages.ignoredSheet() : AccountMessages.sheetOfAnswers()));
+    }
+
     /** The account of all files so far. */
     public Account account() {
         return new Account(entries);
@@ -129,7 +137,8 @@ public final class AccountWriter {
         }
 
         boolean has(int row) {
-            return row >= region.topRow() && row <= table.lastRow();
+            boolean above = row < region.topRow() && region.arrangedRows().get(row);
+            return above || (row >= region.topRow() && row <= table.lastRow());
         }
 
         /** Takes the table's part of a row out of the columns that hold something. */
@@ -249,6 +258,7 @@ public final class AccountWriter {
                     List.of()));
             Map<Integer, String> columns = new HashMap<>();
             table.columns().forEach((column, place) -> columns.put(place.index(), column.header()));
+            columns.putAll(tally.region.arrangedUses());
             UnreadColumn unreadColumn = new UnreadColumn(table, tally.readRows, words, findings);
             for (int column = tally.region.firstColumn(); column <= tally.region.lastColumn(); column++) {
                 String ours = columns.get(column);

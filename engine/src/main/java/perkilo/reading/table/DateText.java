@@ -64,9 +64,9 @@ public sealed interface DateText {
 
         private static final Pattern YEAR_FIRST =
                 Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})(?:[T ]\\d{2}:\\d{2}.*)?");
-        private static final Pattern YEAR_LAST = Pattern.compile("(\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4})");
+        private static final Pattern YEAR_LAST = Pattern.compile("(\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4}|\\d{2})");
         private static final Pattern DAY_MONTH = Pattern.compile(
-                "(\\d{1,2})(?:er|º|°)?[\\s.-]+(?:de\\s+)?(\\p{L}{3,10})\\.?,?[\\s-]+(?:de\\s+)?(\\d{4})");
+                "(\\d{1,2})(?:er|st|nd|rd|th|º|°)?[\\s.-]+(?:de\\s+)?(\\p{L}{3,10})\\.?,?[\\s-]+(?:de\\s+)?(\\d{4}|\\d{2})");
         private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,10})\\.?\\s+(\\d{1,2}),?\\s+(\\d{4})");
         private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
@@ -85,8 +85,20 @@ public sealed interface DateText {
                 List.of("november", "novembre", "noviembre"),
                 List.of("december", "dezember", "decembre", "dicembre", "diciembre"));
         private static final int MONTHS_OF_YEAR = 12;
+        private static final int CENTURY = 100;
+        private static final int MILLENNIUM = 2000;
 
         private Parser() {}
+
+        private static Map<String, Integer> months(String... words) {
+            Map<String, Integer> months = new HashMap<>();
+            for (int i = 0; i < words.length; i++) {
+                for (String word : words[i].split(" ", -1)) {
+                    months.put(word, i + 1);
+                }
+            }
+            return months;
+        }
 
         private static DateText parse(String text) {
             Matcher iso = YEAR_FIRST.matcher(text);
@@ -108,8 +120,9 @@ public sealed interface DateText {
         private static DateText numbers(Matcher numbers) {
             int first = Integer.parseInt(numbers.group(1));
             int second = Integer.parseInt(numbers.group(3));
-            int year = Integer.parseInt(numbers.group(4));
-            if (first > MONTHS_OF_YEAR || first == second) {
+            int year = year(numbers.group(4));
+            boolean dayFirst = numbers.group(2).equals(".");
+            if (dayFirst || first > MONTHS_OF_YEAR || first == second) {
                 return new Parsed(LocalDate.of(year, second, first));
             }
             if (second > MONTHS_OF_YEAR) {
@@ -119,7 +132,13 @@ public sealed interface DateText {
         }
 
         private static DateText day(String year, int month, String day) {
-            return new Parsed(LocalDate.of(Integer.parseInt(year), month, Integer.parseInt(day)));
+            return new Parsed(LocalDate.of(year(year), month, Integer.parseInt(day)));
+        }
+
+        /** A year; one of two digits is in this century. */
+        private static int year(String digits) {
+            int year = Integer.parseInt(digits);
+            return year < CENTURY ? MILLENNIUM + year : year;
         }
 
         /** The month whose name a word begins, from one; zero if none, or several. */

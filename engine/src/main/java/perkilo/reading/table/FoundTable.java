@@ -1,5 +1,7 @@
 package perkilo.reading.table;
 
+import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -33,6 +35,65 @@ public record FoundTable(
         columns = Map.copyOf(columns);
     }
 
+    /**
+     * A part of a sheet that was read by arranging it in another way; for the account of the reading alone.
+     *
+     * @param grid the person's sheet
+     * @param headerRow from zero
+     * @param read the rows that were read, and lines above the headers that say something of all rows
+     * @param uses what each column is read as; other columns with a header are not read
+     * @param covered the columns that the part takes
+     * @param findings receives what is struck through
+     */
+    public static FoundTable ofPart(
+            SheetSchema schema,
+            Grid grid,
+            int headerRow,
+            BitSet read,
+            Map<Integer, String> uses,
+            BitSet covered,
+            Findings findings) {
+        int first = covered.nextSetBit(0);
+        int last = covered.length() - 1;
+        int end = Math.max(headerRow, grid.rows().isEmpty() ? headerRow : grid.rows().last());
+        List<Integer> unknown = grid.row(headerRow).keySet().stream()
+                .filter(column -> covered.get(column) && !uses.containsKey(column))
+                .toList();
+        Region region = new Region(headerRow, headerRow, end, first, last, unknown);
+        region.arranged(read, uses);
+        for (int row = headerRow + 1; row <= end; row++) {
+            region.note(row, read.get(row) ? Region.RowState.READ : Region.RowState.NOTE);
+        }
+        Map<InputColumn, Place> columns = new LinkedHashMap<>();
+        uses.forEach((column, words) ->
+                schema.column(words).ifPresent(known -> columns.putIfAbsent(known, new Place(column, ""))));
+        FoundTable table = new FoundTable(schema, grid, headerRow, end, columns, region);
+        new StruckCells(table, findings).find();
+        return table;
+    }
+
+    /** The same table on the sheet that its own is a part of, with all places the same. */
+    public FoundTable on(Grid sheet) {
+        return new FoundTable(schema, sheet, headerRow, lastRow, columns, region);
+    }
+
+    /** The same table with the rows of the whole sheet, if it was found in the first rows alone. */
+    public FoundTable downTo(Grid sheet, int last) {
+        return new FoundTable(
+                schema,
+                sheet,
+                headerRow,
+                last,
+                columns,
+                new Region(
+                        region.topRow(),
+                        headerRow,
+                        last,
+                        region.firstColumn(),
+                        region.lastColumn(),
+                        region.unknown()));
+    }
+
     /** The rows that carry their key; others are reported if their key seems to be missing. */
     public List<TableRow> rows(Findings findings) {
         return stream(findings).toList();
@@ -44,9 +105,10 @@ public record FoundTable(
      */
     public Stream<TableRow> stream(Findings findings) {
         List<InputColumn> keys = schema.keys().stream().filter(this::has).toList();
+        NumberMarks marks = new NumberMarks(this);
         boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
         return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
-                .mapToObj(row -> new TableRow(this, row, findings))
+                .mapToObj(row -> new TableRow(this, row, marks, findings))
                 .filter(row -> isRow(row, keys, anyKeyWillDo, findings));
     }
 
@@ -105,7 +167,7 @@ public record FoundTable(
         List<InputColumn> keys = schema.keys().stream().filter(this::has).toList();
         Findings unsaid = new Findings();
         boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
-        return state(new TableRow(this, row, unsaid), keys, anyKeyWillDo, unsaid);
+        return state(new TableRow(this, row, new NumberMarks(this), unsaid), keys, anyKeyWillDo, unsaid);
     }
 
     private Region.RowState state(TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {

@@ -1,6 +1,7 @@
 package perkilo.reading.table;
 
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -33,6 +34,8 @@ final class Region {
     private final BitSet struckRows = new BitSet();
     private final BitSet nearHeaders = new BitSet();
     private final NavigableMap<Integer, PriceLine> priceLines = new TreeMap<>();
+    private final BitSet arrangedRows = new BitSet();
+    private final Map<Integer, String> arrangedUses = new HashMap<>();
 
     /**
      * A region of which nothing is noted.
@@ -67,6 +70,22 @@ final class Region {
 
     List<Integer> unknown() {
         return unknown;
+    }
+
+    /** Notes which rows of an arranged part were read, and what its columns are read as. */
+    void arranged(BitSet rows, Map<Integer, String> uses) {
+        arrangedRows.or(rows);
+        arrangedUses.putAll(uses);
+    }
+
+    /** The rows of an arranged part that were read, lines above its headers included. */
+    BitSet arrangedRows() {
+        return arrangedRows;
+    }
+
+    /** What the columns of an arranged part are read as. */
+    Map<Integer, String> arrangedUses() {
+        return arrangedUses;
     }
 
     /** Notes what became of a row. */

@@ -24,17 +24,26 @@ final class Values {
     private final Cell cell;
     private final String headerUnit;
     private final Origin origin;
-    private final boolean ofBook;
+    private final boolean live;
+    private final NumberMarks marks;
     private final Findings findings;
 
     Values(
-            FoundTable table, InputColumn column, Cell cell, String headerUnit, Origin origin, Findings findings) {
+            FoundTable table,
+            InputColumn column,
+            Cell cell,
+            String headerUnit,
+            Origin origin,
+            boolean live,
+            NumberMarks marks,
+            Findings findings) {
         this.table = table;
-        this.ofBook = table.grid().ofBook();
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;
         this.origin = origin;
+        this.live = live;
+        this.marks = marks;
         this.findings = findings;
     }
 
@@ -91,20 +100,55 @@ final class Values {
         if (percent && !column.kind().isPercent()) {
             return wrong(CellMessages.percentage(called(), expected()));
         }
-        BigDecimal factor = factor("", percent);
+        UnitText shown = percent || column.kind().isPercent() ? UnitText.NONE : FormatUnit.of(cell.format());
+        if (contradictsHeader(shown)) {
+            return wrong(CellMessages.otherFormat(called(), shown.words(), headerUnit));
+        }
+        BigDecimal factor =
+                factor(shown.measure() == null ? "" : shown.measure().symbol(), percent);
         if (factor == null) {
             return null;
         }
         CurrencySign format = column.kind() == ValueKind.MONEY
                 ? CurrencySign.ofFormat(cell.format()).orElse(null)
                 : null;
-        return checked(number, factor, ofBook ? factor : null, Figure.Held.NUMBER, UnitText.NONE, format);
+        return checked(number, factor, live ? factor : null, Figure.Held.NUMBER, UnitText.NONE, shown, format);
+    }
+
+    /** Asks which number is meant, once for a column. */
+    private @Nullable Amount twoNumbers(NumberText.Ambiguous two) {
+        if (!marks.isFirst(column)) {
+            return null;
+        }
+        String one = CellMessages.twoNumbers(called(), cell.text(), two.large(), tidy(two.small()));
+        int others = marks.doubtful(column) - 1;
+        return wrong(others > 0 ? CellMessages.alsoOthers(one, others) : one);
+    }
+
+    /** Whether a number format shows another unit than the header says. */
+    private boolean contradictsHeader(UnitText shown) {
+        if (shown.equals(UnitText.NONE) || headerUnit.isEmpty()) {
+            return false;
+        }
+        UnitText header = UnitText.parse(headerUnit).orElse(UnitText.NONE);
+        boolean said = header.measure() != null || header.pack();
+        boolean same = header.measure() == shown.measure()
+                && header.pack() == shown.pack()
+                && header.count().compareTo(shown.count()) == 0;
+        return said && !same;
     }
 
     private @Nullable Amount fromText() {
         NumberText text = NumberText.parse(cell.text());
+        if (text instanceof NumberText.NotANumber && column.kind() == ValueKind.MONEY) {
+            text = MoneyText.parse(cell.text());
+        }
         if (text instanceof NumberText.Ambiguous two) {
-            return wrong(CellMessages.twoNumbers(called(), cell.text(), two.large(), tidy(two.small())));
+            BigDecimal meant = marks.meant(column, cell.text(), two);
+            if (meant == null) {
+                return twoNumbers(two);
+            }
+            text = new NumberText.Parsed(meant, two.words());
         }
         if (!(text instanceof NumberText.Parsed parsed)) {
             return wrong(CellMessages.notANumber(called(), cell.text(), numberWords(), column.example()));
@@ -112,13 +156,20 @@ final class Values {
         UnitText beside = UnitText.NONE;
         if (!parsed.words().isEmpty() && column.unit().isEmpty()) {
             beside = UnitText.parse(parsed.words()).orElse(null);
+            if (beside == null && column.kind() == ValueKind.QUANTITY) {
+                beside = PackWords.without(parsed.words())
+                        .flatMap(UnitText::parse)
+                        .orElse(null);
+            }
             if (beside == null || !fits(beside)) {
                 return wrong(CellMessages.unknownWords(called(), cell.text(), parsed.words(), expected(), column.example()));
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
-        BigDecimal perCell = ofBook ? perNumber() : null;
-        return factor == null ? null : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, null);
+        BigDecimal perCell = live ? perNumber() : null;
+        return factor == null
+                ? null
+                : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, UnitText.NONE, null);
     }
 
     /**
@@ -177,6 +228,7 @@ final class Values {
             @Nullable BigDecimal perCell,
             Figure.Held held,
             UnitText beside,
+            UnitText shown,
             @Nullable CurrencySign format) {
         BigDecimal value = number.multiply(factor);
         BigDecimal typed = column.kind().isPercent() ? value.movePointRight(2) : value;
@@ -190,7 +242,11 @@ final class Values {
             return wrong(CellMessages.outside(called(), shown(typed), least));
         }
         UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
-        return new Amount(new Figure(value, origin, perCell, held), beside, header, format);
+        boolean said = header.measure() != null || header.pack();
+        UnitText unit = said || shown.equals(UnitText.NONE) || !column.unit().isEmpty()
+                ? header
+                : new UnitText(shown.words(), header.currency(), shown.measure(), shown.pack(), shown.count());
+        return new Amount(new Figure(value, origin, perCell, held), beside, unit, format);
     }
 
     private boolean fits(UnitText beside) {
