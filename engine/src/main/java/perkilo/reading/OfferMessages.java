@@ -25,7 +25,7 @@ final class OfferMessages {
     }
 
     static String takeIn(String file) {
-        return "This is a supplier's list that leaves something open. Take it in first with: perkilo prices " + file;
+        return "This is a supplier's list that leaves something open. Take it in first (perkilo prices " + file + ").";
     }
 
     static String noPriceList() {

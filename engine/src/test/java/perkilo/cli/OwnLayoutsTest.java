@@ -843,8 +843,7 @@ final class OwnLayoutsTest {
                 Glycerin;5 kg;2,40
                 """);
         assertThat(CommandLineRun.of("check", book, "--prices", open).err())
-                .contains(
-                        "This is a supplier's list that leaves something open. Take it in first with: perkilo prices");
+                .contains("This is a supplier's list that leaves something open. Take it in first (perkilo prices ");
     }
 
     /** What stands under Read as, by sheet and what is there. */

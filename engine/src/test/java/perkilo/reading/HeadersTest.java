@@ -335,8 +335,8 @@ final class HeadersTest {
                 .as("per 100 kg, or from 100 kg on?")
                 .containsExactly(
                         "error Offers!F1: Does \"Price 100 kg\" hold the price for 100 kg, or the price from 100 kg "
-                                + "upwards? Possible answers: price from 100 kg or Price per 100 kg. Add the answer on a "
-                                + "sheet Reading.");
+                                + "upwards? Possible answers: price from 100 kg or Price per 100 kg. Write the answer on a "
+                                + "sheet Reading, at \"Price 100 kg\". perkilo check --review makes that sheet.");
         assertThat(TestBook.sound().set("Offers", "C1", "Pack size (per 100 g)").findings())
                 .contains(
                         "error Offers!C1: The unit \"per 100 g\" of Pack size is not recognised. Correct it, or delete it.");

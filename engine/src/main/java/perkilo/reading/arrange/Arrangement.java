@@ -81,7 +81,8 @@ public record Arrangement(
 
     private Optional<Grid> sheet(Grid part) {
         return sheets.stream()
-                .filter(sheet -> sheet.file().equals(part.file()) && sheet.sheet().equals(part.sheet()))
+                .filter(sheet ->
+                        sheet.file().equals(part.file()) && sheet.sheet().equals(part.sheet()))
                 .findFirst();
     }
 

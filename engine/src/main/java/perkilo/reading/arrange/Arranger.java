@@ -6,15 +6,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import perkilo.reading.table.ColumnNames;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.FormulaSheet;
-import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.Schemas;
+import perkilo.schema.SettingsSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -30,11 +29,12 @@ public final class Arranger {
     private static final int ROWS_LOOKED_AT = 80;
     private static final int MOST_COLUMNS = 500;
 
+    private static final ColumnNames SETTINGS = new ColumnNames(SettingsSheet.SETTINGS);
+
     private final List<SheetSchema> schemas;
     private final TableFinder finder;
     private final Findings findings;
     private final List<Arrangement.Open> open = new ArrayList<>();
-    private @Nullable ColumnNames ourHeaders;
 
     /**
      * Arranges tables of some kinds.
@@ -77,7 +77,9 @@ public final class Arranger {
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
         }
         List<FoundTable> asIs = looks.stream()
-                .filter(look -> parts.stream().noneMatch(part -> part.from().sheet().equals(look.grid().sheet())))
+                .filter(look -> parts.stream()
+                        .noneMatch(
+                                part -> part.from().sheet().equals(look.grid().sheet())))
                 .flatMap(look -> look.tables().stream())
                 .toList();
         List<Grid> read = looks.stream().map(Look::grid).toList();
@@ -97,7 +99,7 @@ public final class Arranger {
             return new Look(sheet, sheet.head(0), List.of());
         }
         List<FoundTable> tables = finder.find(List.of(head));
-        if (!tables.isEmpty() && tables.stream().allMatch(Arranger::isComplete)) {
+        if (!tables.isEmpty() && tables.stream().allMatch(this::isUnderstood)) {
             return new Look(sheet, head, tables);
         }
         Grid translated = translated(sheet, head);
@@ -131,6 +133,15 @@ public final class Arranger {
         return table.schema().required().stream().allMatch(table::has);
     }
 
+    /** Whether a table has all its columns, and no header in words that it does not know. */
+    private boolean isUnderstood(FoundTable table) {
+        boolean settings = table.schema().equals(SettingsSheet.SCHEMA);
+        return isComplete(table)
+                && !settings
+                && table.grid().row(table.headerRow()).values().stream()
+                        .allMatch(cell -> cell.kind() != Cell.Kind.TEXT || isOurs(cell));
+    }
+
     // headers in other languages
 
     private Grid translated(Grid sheet, Grid head) {
@@ -142,14 +153,17 @@ public final class Arranger {
             }
         }
         Optional<String> title = SheetWords.sheet(sheet.title());
-        boolean settings = title.filter("Settings"::equals).isPresent();
+        boolean settings = title.filter(SettingsSheet.SCHEMA.name()::equals).isPresent()
+                || sheet.title().equalsIgnoreCase(SettingsSheet.SCHEMA.name());
         if (settings) {
             for (int row : head.rows().numbers()) {
-                Cell first = head.at(row, head.row(row).firstKey());
                 int column = head.row(row).firstKey();
-                SheetWords.header(first.text())
-                        .ifPresent(name -> words.computeIfAbsent(row, any -> new HashMap<>())
-                                .putIfAbsent(column, Cell.text(name)));
+                String name = head.at(row, column).text();
+                if (SETTINGS.find(name).isEmpty()) {
+                    SheetWords.header(name)
+                            .ifPresent(known -> words.computeIfAbsent(row, any -> new HashMap<>())
+                                    .putIfAbsent(column, Cell.text(known)));
+                }
             }
         }
         boolean ours = title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
@@ -170,7 +184,7 @@ public final class Arranger {
                 continue;
             }
             String text = cell.getValue().text();
-            if (isOurs(text)) {
+            if (isOurs(cell.getValue())) {
                 known++;
             } else {
                 SheetWords.header(text).ifPresent(ours -> renamed.put(cell.getKey(), Cell.text(ours)));
@@ -187,16 +201,8 @@ public final class Arranger {
                 >= 2;
     }
 
-    private boolean isOurs(String text) {
-        ColumnNames names = ourHeaders;
-        if (names == null) {
-            List<InputColumn> all = schemas.stream()
-                    .flatMap(schema -> schema.columns().stream())
-                    .toList();
-            names = new ColumnNames(all);
-            ourHeaders = names;
-        }
-        return names.find(text).isPresent();
+    private boolean isOurs(Cell cell) {
+        return finder.knows(cell);
     }
 
     // layouts
@@ -219,9 +225,7 @@ public final class Arranger {
                     .ifPresent(parts::add);
         }
         if (parts.isEmpty() && all) {
-            new RunArranger(grid, look.head(), look.tables(), names)
-                    .part()
-                    .ifPresent(parts::add);
+            new RunArranger(grid, look.head(), look.tables(), names).part().ifPresent(parts::add);
         }
         if (parts.isEmpty() && !others) {
             new OfferArranger(grid, look.head(), look.tables(), names, answers, open, findings)
@@ -237,8 +241,8 @@ public final class Arranger {
         grid.aside().struck().forEach((row, columns) -> {
             if (2 * columns.cardinality() >= grid.row(row).size()) {
                 columns.stream()
-                        .forEach(column ->
-                                blank.computeIfAbsent(row, any -> new HashMap<>()).put(column, Cell.BLANK));
+                        .forEach(column -> blank.computeIfAbsent(row, any -> new HashMap<>())
+                                .put(column, Cell.BLANK));
             }
         });
         return grid.with(blank);

@@ -351,6 +351,7 @@ final class FormulaArranger {
     /** What the weights of a formula are parts of: its total, the amount in its header, or their sum. */
     private @Nullable BigDecimal whole(
             Head head, List<Line> lines, @Nullable BigDecimal total, List<Runnable> reports) {
+        String header = String.valueOf(head.weight());
         int column = head.levels().keySet().iterator().next();
         BigDecimal sum = BigDecimal.ZERO;
         BigDecimal to = null;
@@ -368,7 +369,7 @@ final class FormulaArranger {
         }
         BigDecimal whole = to != null ? to : total != null ? total : inHeader(head);
         if (whole == null && balance) {
-            reports.add(() -> findings.error(grid.origin(head.row(), column), ArrangeMessages.noTotal(head.weight())));
+            reports.add(() -> findings.error(grid.origin(head.row(), column), ArrangeMessages.noTotal(header)));
             return null;
         }
         whole = whole == null ? sum : whole;
@@ -376,7 +377,7 @@ final class FormulaArranger {
             return null;
         }
         String said = Decimals.plain(whole);
-        reports.add(() -> findings.note(grid.origin(head.row(), column), ArrangeMessages.weights(head.weight(), said)));
+        reports.add(() -> findings.note(grid.origin(head.row(), column), ArrangeMessages.weights(header, said)));
         return whole;
     }
 

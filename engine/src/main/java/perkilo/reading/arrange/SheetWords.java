@@ -77,7 +77,12 @@ final class SheetWords {
         int open = Math.max(header.lastIndexOf('('), header.lastIndexOf('['));
         if (open > 0 && (header.endsWith(")") || header.endsWith("]"))) {
             String inside = header.substring(open + 1, header.length() - 1);
-            return meaning("header", header.substring(0, open)).map(name -> withUnit(name, inside));
+            boolean unit = meaning("unit", inside).isPresent()
+                    || inside.equals("%")
+                    || UnitText.parse(inside).isPresent();
+            return !unit
+                    ? Optional.empty()
+                    : meaning("header", header.substring(0, open)).map(name -> withUnit(name, inside));
         }
         for (int space = header.lastIndexOf(' '); space > 0; space = header.lastIndexOf(' ', space - 1)) {
             String rest = header.substring(space + 1).strip();

@@ -10,11 +10,11 @@ public final class AccountMessages {
     // sheets and files
 
     static String ignoredSheet() {
-        return "the sheet Reading says to ignore it";
+        return "The sheet Reading says to ignore it.";
     }
 
     static String sheetOfAnswers() {
-        return "says how the other sheets are read";
+        return "It says how the other sheets are read.";
     }
 
     static String resultSheet() {

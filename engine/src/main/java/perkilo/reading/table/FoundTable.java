@@ -55,7 +55,8 @@ public record FoundTable(
             Findings findings) {
         int first = covered.nextSetBit(0);
         int last = covered.length() - 1;
-        int end = Math.max(headerRow, grid.rows().isEmpty() ? headerRow : grid.rows().last());
+        int end = Math.max(
+                headerRow, grid.rows().isEmpty() ? headerRow : grid.rows().last());
         List<Integer> unknown = grid.row(headerRow).keySet().stream()
                 .filter(column -> covered.get(column) && !uses.containsKey(column))
                 .toList();
@@ -86,12 +87,7 @@ public record FoundTable(
                 last,
                 columns,
                 new Region(
-                        region.topRow(),
-                        headerRow,
-                        last,
-                        region.firstColumn(),
-                        region.lastColumn(),
-                        region.unknown()));
+                        region.topRow(), headerRow, last, region.firstColumn(), region.lastColumn(), region.unknown()));
     }
 
     /** The rows that carry their key; others are reported if their key seems to be missing. */

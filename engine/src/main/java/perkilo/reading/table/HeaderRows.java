@@ -246,6 +246,12 @@ final class HeaderRows {
         return whole.isEmpty() ? candidates(cell) : whole;
     }
 
+    /** Whether a text is a header of some table, with a unit that is understood. */
+    boolean knows(Cell cell) {
+        return candidates(cell).stream()
+                .anyMatch(candidate -> candidate.match().notUnderstood().isEmpty());
+    }
+
     private List<Candidate> candidates(Cell cell) {
         boolean words = cell.kind() == Cell.Kind.TEXT && cell.text().length() <= LONGEST_HEADER;
         return words && beginnings.mayBeginHeader(cell.text())

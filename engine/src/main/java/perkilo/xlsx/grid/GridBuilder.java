@@ -90,7 +90,7 @@ public final class GridBuilder {
                 new MergedBlocks(List.of()),
                 new BitSet(),
                 from.ofBook(),
-                Aside.NONE,
+                Grid.Aside.NONE,
                 places);
     }
 
