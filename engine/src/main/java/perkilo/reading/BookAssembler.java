@@ -51,12 +51,7 @@ final class BookAssembler {
      * @param file the workbook as a whole
      * @param unrecognised the names of its sheets that hold no table
      */
-    BookAssembler(
-            Tables tables,
-            List<DatedRate> fileRates,
-            Findings findings,
-            Origin file,
-            List<String> unrecognised) {
+    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file, List<String> unrecognised) {
         this.tables = tables;
         this.fileRates = fileRates;
         this.findings = findings;
