@@ -68,7 +68,8 @@ public final class CostRuns {
         if (!problems.isEmpty()) {
             return new CostOutcome.NoPurchase(List.copyOf(problems));
         }
-        notes.addAll(PieceWeights.unknown(costs.stream().flatMap(cost -> cost.purchase().bought())));
+        notes.addAll(PieceWeights.unknown(
+                costs.stream().flatMap(cost -> cost.purchase().bought())));
         return new CostOutcome.Costed(book, market, costs, List.copyOf(notes));
     }
 }

@@ -217,5 +217,10 @@ public record Product(
      * @param weight of a piece, in grams; null if unknown
      * @param origin its row
      */
-    public record Component(String name, Figure perUnit, Figure loss, @Nullable Figure weight, Origin origin) {}
+    public record Component(
+            String name,
+            Figure perUnit,
+            Figure loss,
+            @Nullable Figure weight,
+            Origin origin) {}
 }

@@ -30,8 +30,7 @@ final class OrderNotes {
         quotes(plan, notes);
         plan.orders().forEach(order -> twoDays(order, notes));
         notes.addAll(new AnnouncedPrices(market, plan.basis()).gaps());
-        notes.addAll(PieceWeights.unknown(
-                plan.orders().stream().flatMap(order -> order.listings().stream())));
+        notes.addAll(PieceWeights.unknown(plan.orders().stream().flatMap(order -> order.listings().stream())));
         plan.stock().forEach(flow -> expired(market.book(), plan, flow, notes));
         plan.stock().forEach(flow -> tooLate(market.book(), plan, flow, notes));
         neverOrdered(market, plan, notes);

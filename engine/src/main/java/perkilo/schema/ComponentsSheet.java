@@ -33,7 +33,13 @@ public final class ComponentsSheet {
                     NUMBER,
                     "grams of one piece, for freight per kg; blank: unknown, so no freight per kg is counted for it",
                     "86")
-            .also("Weight", "Weight per piece", "Weight per piece g", "Piece weight", "Grams per piece", "Unit weight g")
+            .also(
+                    "Weight",
+                    "Weight per piece",
+                    "Weight per piece g",
+                    "Piece weight",
+                    "Grams per piece",
+                    "Unit weight g")
             .limited(Limits.ABOVE_ZERO);
 
     public static final SheetSchema SCHEMA = new SheetSchema(

@@ -27,13 +27,13 @@ import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.purchasing.OrderCost;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.cost.CostReport;
 import perkilo.sheet.ResultSheet;
-import perkilo.purchasing.OrderCost;
 import perkilo.units.Measure;
 
 /** The cost of whole runs, on examples that can be worked out by hand, and what is said where there is none. */
@@ -449,10 +449,11 @@ final class CostRunsTest {
     /** 104 lids of 12.5 g are bought, 52 at a time: 1.3 kg at 0.80 is 1.04, and nothing is left to warn of. */
     @Test
     void freight_by_weight_counts_pieces_of_known_weight() {
-        Draft draft = new Draft().formula("Gel", Batching.ANY, line("Water", "1")).run("Jar", "100");
+        Draft draft =
+                new Draft().formula("Gel", Batching.ANY, line("Water", "1")).run("Jar", "100");
         draft.materials.add(material("Water", "Aqua", null, "0", "0", null));
-        draft.products.add(new Draft.ProductDraft("Jar", "Gel", "50", Measure.G)
-                .product(component("Lid", "1", "0", "12.5")));
+        draft.products.add(
+                new Draft.ProductDraft("Jar", "Gel", "50", Measure.G).product(component("Lid", "1", "0", "12.5")));
         draft.suppliers.add(new Supplier(
                 "Glass",
                 Draft.EUR,

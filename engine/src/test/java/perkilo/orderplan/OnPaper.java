@@ -147,8 +147,8 @@ final class OnPaper {
     }
 
     /**
-     * An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}. Each line pays its own duty on its
-     * goods, insurance and freight, and on its share by goods of what is paid once.
+     * An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}. Each line pays its own duty on
+     * its goods, insurance and freight, and on its share by goods of what is paid once.
      */
     BigDecimal landed(SupplierOrder order, BigDecimal rate) {
         Supplier supplier = order.supplier();
