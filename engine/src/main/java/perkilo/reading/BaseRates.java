@@ -36,14 +36,13 @@ import perkilo.xlsx.grid.Grid;
  * A table of rates that names one currency of each pair: a column for each currency, or a row for each with the columns
  * Currency and Rate.
  *
- * <p>The other currency is in a column From or To, or in a title such as {@code 1 EUR =}. Where nothing says it, that is
- * an error, as half of such tables are the other way round.
+ * <p>The other currency is in a column From or To, or in a title such as {@code 1 EUR =}. Where nothing says it, that
+ * is an error, as half of such tables are the other way round.
  */
 final class BaseRates {
 
     private static final int LAST_HEADER_ROW = 40;
-    private static final ColumnNames NAMES =
-            new ColumnNames(List.of(FROM, TO, RATE, DATE_OF, UNITS, SOURCE, CURRENCY));
+    private static final ColumnNames NAMES = new ColumnNames(List.of(FROM, TO, RATE, DATE_OF, UNITS, SOURCE, CURRENCY));
 
     private final Grid grid;
     private final int headerRow;
@@ -98,9 +97,10 @@ final class BaseRates {
                 }
             });
             boolean both = named.containsKey(FROM) && named.containsKey(TO);
-            boolean either = named.containsKey(FROM) || named.containsKey(TO) || named.containsKey(CURRENCY);
-            boolean rows = named.containsKey(RATE) && either && (named.containsKey(CURRENCY) || !both);
-            if (named.containsKey(DATE_OF) && (rows && !both || !currencies.isEmpty() && !named.containsKey(RATE))) {
+            boolean one = named.containsKey(FROM) || named.containsKey(TO) || named.containsKey(CURRENCY);
+            boolean listed = named.containsKey(RATE) && one && !both;
+            boolean wide = !named.containsKey(RATE) && !currencies.isEmpty();
+            if (named.containsKey(DATE_OF) && (listed || wide)) {
                 return Optional.of(new BaseRates(grid, row, named, currencies, findings));
             }
         }
@@ -167,8 +167,7 @@ final class BaseRates {
                 .orElseThrow();
         findings.error(
                 grid.origin(headerRow, first.getKey()),
-                RateTableMessages.noBase(
-                        first.getValue().currency().getCurrencyCode(), firstText(first.getKey())));
+                RateTableMessages.noBase(first.getValue().currency().getCurrencyCode(), firstText(first.getKey())));
         return false;
     }
 
@@ -250,9 +249,8 @@ final class BaseRates {
         }
         BigDecimal number = number(row, place(RATE), currency, content.getOrDefault(place(RATE), Cell.BLANK));
         RateBase base = byCurrency ? base(row, content, null) : titled;
-        BigDecimal count = named.containsKey(UNITS)
-                ? count(row, content.getOrDefault(place(UNITS), Cell.BLANK))
-                : BigDecimal.ONE;
+        BigDecimal count =
+                named.containsKey(UNITS) ? count(row, content.getOrDefault(place(UNITS), Cell.BLANK)) : BigDecimal.ONE;
         if (number == null || base == null || count == null) {
             return;
         }
@@ -370,8 +368,7 @@ final class BaseRates {
     }
 
     private void reportDay(int row, Cell dated) {
-        boolean two = DateText.parse(dated.text())
-                instanceof DateText.Ambiguous;
+        boolean two = DateText.parse(dated.text()) instanceof DateText.Ambiguous;
         if (!two) {
             findings.error(grid.origin(row, place(DATE_OF)), RateTableMessages.notADate(dated.text()));
         } else if (!askedDay) {

@@ -18,7 +18,8 @@ record RateBase(CurrencyUnit currency, boolean first) {
     private static final String CODE = "([A-Z]{3}|€|£|US\\$|[Ee]uros?)";
     private static final String PER = "(?:per|pro|je|par|pour|por|for|für|base|al)";
 
-    private static final Pattern ONE_IS = Pattern.compile("(?<![\\d.,])1\\s*" + CODE + "\\s*(?:=|in\\b|en\\b|equals\\b)");
+    private static final Pattern ONE_IS =
+            Pattern.compile("(?<![\\d.,])1\\s*" + CODE + "\\s*(?:=|in\\b|en\\b|equals\\b)");
     private static final Pattern FOR_ONE = Pattern.compile(
             "(?i:\\b" + PER + ")\\s+(?:1\\s*|(?i:one|cada|ein|eine|einen|un|una|uno)\\s+)?" + CODE + "(?![A-Za-z])");
     private static final Pattern NAMED = Pattern.compile(

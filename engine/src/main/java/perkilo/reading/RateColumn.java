@@ -13,14 +13,16 @@ import perkilo.units.Currencies;
  *
  * @param currency the currency that the header names
  * @param units for how many units of it a rate is: 100 for {@code JPY (100)}
- * @param per the currency of which one unit costs the rate, as in {@code USD per EUR}; null if the header names only one
+ * @param per the currency of which one unit costs the rate, as in {@code USD per EUR}; null if the header names only
+ *     one
  */
-record RateColumn(CurrencyUnit currency, BigDecimal units, @Nullable CurrencyUnit per) {
+record RateColumn(
+        CurrencyUnit currency, BigDecimal units, @Nullable CurrencyUnit per) {
 
     private static final Pattern ONE = Pattern.compile(
             "(?:(\\d{1,7})\\s*)?([A-Z]{3})(?:\\s*\\(?(?:(?i:per|je|pro|par|por|x)\\s*)?(\\d{1,7})\\)?)?");
-    private static final Pattern PAIR = Pattern.compile(
-            "(?:1\\s*)?([A-Z]{3})\\s+(?i:per|je|pro|par|pour|por|al)\\s+(?:(\\d{1,7})\\s*)?([A-Z]{3})");
+    private static final Pattern PAIR =
+            Pattern.compile("(?:1\\s*)?([A-Z]{3})\\s+(?i:per|je|pro|par|pour|por|al)\\s+(?:(\\d{1,7})\\s*)?([A-Z]{3})");
 
     /** The column that a header describes; empty if it names no currency. */
     static Optional<RateColumn> of(String header) {

@@ -73,7 +73,8 @@ final class RateRows {
     private RateCells cells(FoundTable of) {
         if (cells == null || !of.equals(table)) {
             table = of;
-            cells = new RateCells(of.grid(), of.headerRow(), of.lastRow(), column(of, DATE_OF), List.of(column(of, RATE)));
+            cells = new RateCells(
+                    of.grid(), of.headerRow(), of.lastRow(), column(of, DATE_OF), List.of(column(of, RATE)));
             askedDay = false;
             askedNumber = false;
         }

@@ -53,7 +53,8 @@ final class RateTableMessages {
     static String noBase(String currency, String rate) {
         return "It is not clear what this rate of " + currency + (rate.isEmpty() ? "" : ", " + rate + ",")
                 + " is for. If 1 EUR costs so many " + currency + ", type \"1 EUR =\" in a line above the table. If 1 "
-                + currency + " costs so many EUR, type \"EUR per unit\". Instead of EUR, name the currency that is meant."
+                + currency
+                + " costs so many EUR, type \"EUR per unit\". Instead of EUR, name the currency that is meant."
                 + " Or add a column From with its code in each row.";
     }
 
@@ -99,8 +100,8 @@ final class RateTableMessages {
     }
 
     static String rowsWithoutRates(int rows) {
-        return Counted.of(rows, "row") + (rows == 1 ? " has" : " have") + " no rate and "
-                + (rows == 1 ? "is" : "are") + " left out.";
+        return Counted.of(rows, "row") + (rows == 1 ? " has" : " have") + " no rate and " + (rows == 1 ? "is" : "are")
+                + " left out.";
     }
 
     static String twoDays(String text) {
@@ -169,10 +170,17 @@ final class RateTableMessages {
             int others) {
         BigDecimal change = rate.divide(before, SHOWN).subtract(BigDecimal.ONE);
         return "The rate from " + from + " to " + to + " is " + rate.toPlainString() + " on " + day + ", which is "
-                + change.abs().movePointRight(2).setScale(0, RoundingMode.HALF_UP).toPlainString() + " % "
-                + (change.signum() > 0 ? "more" : "less") + " than the " + before.toPlainString() + " of " + dayBefore + " ("
-                + where + ")." + (others == 0 ? "" : " " + Counted.of(others, "later rate") + " of the pair "
-                + (others == 1 ? "differs" : "differ") + " as much from the one before.")
+                + change.abs()
+                        .movePointRight(2)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .toPlainString() + " % "
+                + (change.signum() > 0 ? "more" : "less") + " than the " + before.toPlainString() + " of " + dayBefore
+                + " ("
+                + where + ")."
+                + (others == 0
+                        ? ""
+                        : " " + Counted.of(others, "later rate") + " of the pair "
+                                + (others == 1 ? "differs" : "differ") + " as much from the one before.")
                 + " Check whether it is right.";
     }
 

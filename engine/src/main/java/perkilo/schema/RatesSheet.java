@@ -9,13 +9,15 @@ import java.util.List;
 /** The Rates sheet: dated exchange rates. */
 public final class RatesSheet {
 
-    public static final InputColumn FROM = InputColumn.of("From", ValueKind.CURRENCY, "one unit of this currency …", "EUR")
+    public static final InputColumn FROM = InputColumn.of(
+                    "From", ValueKind.CURRENCY, "one unit of this currency …", "EUR")
             .also("From currency", "Base", "Base currency", "One unit of")
             .also("Von", "Basis", "Basiswährung", "Ausgangswährung", "De", "Devise de base", "Monnaie de base")
             .also("Da", "Valuta base", "Divisa base", "Desde", "Moneda base")
             .needed();
 
-    public static final InputColumn TO = InputColumn.of("To", ValueKind.CURRENCY, "… is worth the rate in this one", "USD")
+    public static final InputColumn TO = InputColumn.of(
+                    "To", ValueKind.CURRENCY, "… is worth the rate in this one", "USD")
             .also("To currency", "Quote currency", "Target currency", "Term currency")
             .also("Nach", "Zielwährung", "À", "Vers", "Devise cible", "Monnaie cible")
             .also("A", "Valuta di destinazione", "Hacia", "Moneda de destino", "Divisa de destino")

@@ -64,16 +64,21 @@ final class RatesTest {
 
         RatesAnswer asked = take(Watch.NONE, inverted);
         assertThat(asked).isInstanceOf(RatesAnswer.BadInput.class);
-        assertThat(asked.findings()).extracting(Finding::toString).singleElement().asString().startsWith(
-                "error two.csv line 2: The rate from EUR to USD is 0.8 on 2026-11-20 but 1.25 on 2026-11-19 (table.csv line 2)."
-                        + " Does 1 EUR cost 0.8 USD, or does 1 USD cost 0.8 EUR? In the second case type 1.25,");
+        assertThat(asked.findings())
+                .extracting(Finding::toString)
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "error two.csv line 2: The rate from EUR to USD is 0.8 on 2026-11-20 but 1.25 on 2026-11-19 (table.csv line 2)."
+                                + " Does 1 EUR cost 0.8 USD, or does 1 USD cost 0.8 EUR? In the second case type 1.25,");
 
         RatesAnswer warned = take(Watch.NONE, far);
         assertThat(warned).isInstanceOf(RatesAnswer.Taken.class);
         assertThat(warned.findings())
                 .extracting(Finding::toString)
-                .containsExactly("warning three.csv line 2: The rate from EUR to USD is 12.6 on 2026-11-20, which is 908 % more"
-                        + " than the 1.25 of 2026-11-19 (table.csv line 2). Check whether it is right.");
+                .containsExactly(
+                        "warning three.csv line 2: The rate from EUR to USD is 12.6 on 2026-11-20, which is 908 % more"
+                                + " than the 1.25 of 2026-11-19 (table.csv line 2). Check whether it is right.");
     }
 
     /** Croatia took the euro over on 2023-01-01, at 7.53450 kuna. */
@@ -85,9 +90,10 @@ final class RatesTest {
 
         assertThat(take(Watch.NONE, file).findings())
                 .extracting(Finding::toString)
-                .containsExactly("warning kuna.csv line 3: On 2023-01-02 the euro has replaced HRK, so rates of HRK from then"
-                        + " on are not used. The rate is 7.53450 HRK for 1 EUR, fixed by law (Council Regulation (EC) No"
-                        + " 2866/98, Article 1, as amended in 2022).");
+                .containsExactly(
+                        "warning kuna.csv line 3: On 2023-01-02 the euro has replaced HRK, so rates of HRK from then"
+                                + " on are not used. The rate is 7.53450 HRK for 1 EUR, fixed by law (Council Regulation (EC) No"
+                                + " 2866/98, Article 1, as amended in 2022).");
         assertThat(kuna("2022-12-31")).isEqualByComparingTo("7.5365");
         assertThat(kuna("2023-01-01")).isEqualByComparingTo("7.53450");
         assertThat(kuna("2023-06-01")).isEqualByComparingTo("7.53450");

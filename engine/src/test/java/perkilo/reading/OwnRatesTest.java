@@ -28,18 +28,31 @@ final class OwnRatesTest {
 
         assertThat(read.value()).isEmpty();
         assertThat(messages(read))
-                .containsExactly("error mine.csv line 1: It is not clear what this rate of GBP, 0.8642, is for. If 1 EUR"
-                        + " costs so many GBP, type \"1 EUR =\" in a line above the table. If 1 GBP costs so many EUR, type"
-                        + " \"EUR per unit\". Instead of EUR, name the currency that is meant. Or add a column From with its"
-                        + " code in each row.");
+                .containsExactly(
+                        "error mine.csv line 1: It is not clear what this rate of GBP, 0.8642, is for. If 1 EUR"
+                                + " costs so many GBP, type \"1 EUR =\" in a line above the table. If 1 GBP costs so many EUR, type"
+                                + " \"EUR per unit\". Instead of EUR, name the currency that is meant. Or add a column From with its"
+                                + " code in each row.");
     }
 
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "1 EUR =", "Rates per EUR", "Kurse je 1 EUR", "Kurse für 1 Euro", "Taux pour 1 EUR", "Cours par EUR",
-                "Cambi per 1 EUR", "Tipos por EUR", "Base: EUR", "Basiswährung EUR", "Devise de base : EUR",
-                "Valuta base EUR", "Moneda base: EUR", "Our rates, 1 € =", "Exchange rates for one EUR"
+                "1 EUR =",
+                "Rates per EUR",
+                "Kurse je 1 EUR",
+                "Kurse für 1 Euro",
+                "Taux pour 1 EUR",
+                "Cours par EUR",
+                "Cambi per 1 EUR",
+                "Tipos por EUR",
+                "Base: EUR",
+                "Basiswährung EUR",
+                "Devise de base : EUR",
+                "Valuta base EUR",
+                "Moneda base: EUR",
+                "Our rates, 1 € =",
+                "Exchange rates for one EUR"
             })
     void a_title_tells_that_rates_are_for_one_unit_of_the_base(String title) throws IOException {
         assertThat(rates(title + "\nDate;GBP;JPY\n2026-11-19;0,8642;161,94\n"))
@@ -58,7 +71,15 @@ final class OwnRatesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Rates of our bank", "Price list in EUR", "Rates for November", "Week 47", "per order", "EUR, USD"})
+    @ValueSource(
+            strings = {
+                "Rates of our bank",
+                "Price list in EUR",
+                "Rates for November",
+                "Week 47",
+                "per order",
+                "EUR, USD"
+            })
     void other_titles_tell_nothing(String title) throws IOException {
         assertThat(read(title + "\nDate;GBP;JPY\n2026-11-19;0,8642;161,94\n").value())
                 .isEmpty();
@@ -96,8 +117,9 @@ final class OwnRatesTest {
         assertThat(rates("CHF je Einheit\nDatum;JPY;EUR\nEinheit;100;1\n2026-11-19;0,5742;0,9299\n"))
                 .isEqualTo("JPY CHF 0.005742 2026-11-19; EUR CHF 0.9299 2026-11-19");
         assertThat(messages(read("1 EUR =\nDate;Currency;Units;Rate\n2026-11-19;JPY;100;161,94\n")))
-                .containsExactly("error mine.csv line 3: A rate for 100 units can mean two things here: 100 EUR = 161.94 JPY,"
-                        + " or 100 JPY = 161.94 EUR. Use the columns From and To, so that the units are those of From.");
+                .containsExactly(
+                        "error mine.csv line 3: A rate for 100 units can mean two things here: 100 EUR = 161.94 JPY,"
+                                + " or 100 JPY = 161.94 EUR. Use the columns From and To, so that the units are those of From.");
         assertThat(messages(read("From,To,Units,Rate,Date\nJPY,EUR,0,0.6175,2026-11-19\n")))
                 .containsExactly("error mine.csv line 2: Units is 0. It must be above zero.");
     }
@@ -141,7 +163,8 @@ final class OwnRatesTest {
     void months_with_accents_and_a_word_that_begins_two_of_them() throws IOException {
         assertThat(rates("1 EUR =\nDatum;GBP\n1er août 2026;0,86\n3. März 2026;0,87\n5 février 2026;0,88\n"))
                 .isEqualTo("EUR GBP 0.86 2026-08-01; EUR GBP 0.87 2026-03-03; EUR GBP 0.88 2026-02-05");
-        assertThat(messages(read("1 EUR =\nDate;GBP\n3 jui 2026;0,86\n")).get(0)).contains("\"3 jui 2026\"");
+        assertThat(messages(read("1 EUR =\nDate;GBP\n3 jui 2026;0,86\n")).get(0))
+                .contains("\"3 jui 2026\"");
     }
 
     @Test
@@ -151,13 +174,15 @@ final class OwnRatesTest {
         assertThat(rates("1 EUR =\nDate,GBP\n03/04/2026,0.86\n03/13/2026,0.87\n"))
                 .isEqualTo("EUR GBP 0.86 2026-03-04; EUR GBP 0.87 2026-03-13");
         assertThat(rates("1 EUR =\nDatum;GBP\n03.04.2026;0,86\n")).isEqualTo("EUR GBP 0.86 2026-04-03");
-        for (String table : List.of("From,To,Rate,Date\nEUR,GBP,0.86,03/04/2026\nEUR,GBP,0.87,04/04/2026\n"
-                + "EUR,GBP,0.87,05/04/2026\n", "1 EUR =\nDate,GBP\n03/04/2026,0.86\n05/04/2026,0.87\n")) {
+        for (String table : List.of(
+                "From,To,Rate,Date\nEUR,GBP,0.86,03/04/2026\nEUR,GBP,0.87,04/04/2026\n" + "EUR,GBP,0.87,05/04/2026\n",
+                "1 EUR =\nDate,GBP\n03/04/2026,0.86\n05/04/2026,0.87\n")) {
             assertThat(messages(read(table)))
                     .singleElement()
                     .asString()
-                    .endsWith("Date is \"03/04/2026\", and neither it nor the other dates of its column tell the day from the"
-                            + " month. Type the dates as in 2026-11-20.");
+                    .endsWith(
+                            "Date is \"03/04/2026\", and neither it nor the other dates of its column tell the day from the"
+                                    + " month. Type the dates as in 2026-11-20.");
         }
     }
 
@@ -168,8 +193,9 @@ final class OwnRatesTest {
         assertThat(rates("1 EUR =\nDate;CZK;IDR\n2026-11-19;25.275;19,012.34\n"))
                 .isEqualTo("EUR CZK 25.275 2026-11-19; EUR IDR 19012.34 2026-11-19");
         assertThat(messages(read("From;To;Rate;Date\nEUR;CZK;25,275;2026-11-19\nEUR;CZK;25,280;2026-11-20\n")))
-                .containsExactly("error mine.csv line 2: Rate is \"25,275\", and neither it nor the other rates tell whether"
-                        + " the mark in it is a decimal mark. Type one more decimal, such as a zero at the end.");
+                .containsExactly(
+                        "error mine.csv line 2: Rate is \"25,275\", and neither it nor the other rates tell whether"
+                                + " the mark in it is a decimal mark. Type one more decimal, such as a zero at the end.");
     }
 
     @Test
@@ -194,10 +220,12 @@ final class OwnRatesTest {
     /** 1 / 0.8642 = 1.1571 */
     @Test
     void a_rate_the_wrong_way_round_is_an_error_with_both_readings() throws IOException {
-        String asked = "error mine.csv line 3: The rate from EUR to GBP is 1.1571 on 2026-11-19 but 0.8642 on 2026-11-18"
-                + " (mine.csv line 2). Does 1 EUR cost 1.1571 GBP, or does 1 GBP cost 1.1571 EUR? In the second case type"
-                + " 0.86423, or exchange From and To. If the earlier rate is wrong, correct that one.";
-        assertThat(messages(read("From,To,Rate,Date,Source\nEUR,GBP,0.8642,2026-11-18,me\nEUR,GBP,1.1571,2026-11-19,me\n")))
+        String asked =
+                "error mine.csv line 3: The rate from EUR to GBP is 1.1571 on 2026-11-19 but 0.8642 on 2026-11-18"
+                        + " (mine.csv line 2). Does 1 EUR cost 1.1571 GBP, or does 1 GBP cost 1.1571 EUR? In the second case type"
+                        + " 0.86423, or exchange From and To. If the earlier rate is wrong, correct that one.";
+        assertThat(messages(
+                        read("From,To,Rate,Date,Source\nEUR,GBP,0.8642,2026-11-18,me\nEUR,GBP,1.1571,2026-11-19,me\n")))
                 .containsExactly(asked);
         assertThat(messages(read("From;To;Rate;Date\nEUR;GBP;0,8642;2026-11-18\nEUR;GBP;1,1571;2026-11-19\n")))
                 .containsExactly(asked);
@@ -205,12 +233,16 @@ final class OwnRatesTest {
 
     @Test
     void a_rate_far_from_the_one_before_is_a_warning() throws IOException {
-        assertThat(messages(read("1 EUR =\nDate,JPY\n2026-11-20,1630\n2026-11-19,162\n2026-11-18,161.94\n2026-11-21,163\n")))
-                .containsExactly("warning mine.csv line 3: The rate from EUR to JPY is 1630 on 2026-11-20, which is 906 %"
-                        + " more than the 162 of 2026-11-19 (mine.csv line 4). 1 later rate of the pair differs as much from"
-                        + " the one before. Check whether it is right.");
-        assertThat(messages(read("1 EUR =\nDate,USD\n2026-11-19,1.00\n2026-11-20,1.20\n"))).isEmpty();
-        assertThat(messages(read("1 EUR =\nDate,USD\n2026-11-19,1.00\n2026-11-20,1.21\n"))).hasSize(1);
+        assertThat(messages(read(
+                        "1 EUR =\nDate,JPY\n2026-11-20,1630\n2026-11-19,162\n2026-11-18,161.94\n2026-11-21,163\n")))
+                .containsExactly(
+                        "warning mine.csv line 3: The rate from EUR to JPY is 1630 on 2026-11-20, which is 906 %"
+                                + " more than the 162 of 2026-11-19 (mine.csv line 4). 1 later rate of the pair differs as much from"
+                                + " the one before. Check whether it is right.");
+        assertThat(messages(read("1 EUR =\nDate,USD\n2026-11-19,1.00\n2026-11-20,1.20\n")))
+                .isEmpty();
+        assertThat(messages(read("1 EUR =\nDate,USD\n2026-11-19,1.00\n2026-11-20,1.21\n")))
+                .hasSize(1);
     }
 
     private Reading<List<DatedRate>> read(String text) throws IOException {

@@ -198,8 +198,9 @@ final class RatesTest {
                         .findings())
                 .singleElement()
                 .asString()
-                .startsWith("error Rates!C3: The rate from EUR to GBP is 1.16 on 2026-11-19 but 0.86 on 2026-11-18 (Rates!C2)."
-                        + " Does 1 EUR cost 1.16 GBP, or does 1 GBP cost 1.16 EUR?");
+                .startsWith(
+                        "error Rates!C3: The rate from EUR to GBP is 1.16 on 2026-11-19 but 0.86 on 2026-11-18 (Rates!C2)."
+                                + " Does 1 EUR cost 1.16 GBP, or does 1 GBP cost 1.16 EUR?");
     }
 
     /** A quotation mark in the header is enough for the slower reader, which must come to the same. */
@@ -278,7 +279,8 @@ final class RatesTest {
         assertThat(read(day).value()).hasSize(3);
 
         Path all = write(
-                "eurofxref-hist.csv", "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
+                "eurofxref-hist.csv",
+                "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
         List<DatedRate> rates = read(all).value();
         assertThat(rates).hasSize(4);
         assertThat(rates.get(3).rate().origin().where()).isEqualTo("eurofxref-hist.csv line 3");

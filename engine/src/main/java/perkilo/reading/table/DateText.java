@@ -84,6 +84,7 @@ public sealed interface DateText {
                 List.of("october", "oktober", "octobre", "ottobre", "octubre"),
                 List.of("november", "novembre", "noviembre"),
                 List.of("december", "dezember", "decembre", "dicembre", "diciembre"));
+
         private static final int MONTHS_OF_YEAR = 12;
         private static final int CENTURY = 100;
         private static final int MILLENNIUM = 2000;

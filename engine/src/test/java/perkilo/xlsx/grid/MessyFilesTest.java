@@ -38,7 +38,7 @@ final class MessyFilesTest {
                 "%d files, %d not exact, mean F1 %.4f, %d below 0.95".formatted(files.size(), wrong.size(), mean, low));
         Files.write(Path.of("target", "messy-files.txt"), wrong);
         assertThat(mean).isGreaterThanOrEqualTo(0.995);
-assertThat(wrong.size() - 1).isLessThanOrEqualTo(MOST_NOT_EXACT);
+        assertThat(wrong.size() - 1).isLessThanOrEqualTo(MOST_NOT_EXACT);
     }
 
     private static List<List<String>> read(String text) {
