@@ -91,16 +91,6 @@ public sealed interface DateText {
 
         private Parser() {}
 
-        private static Map<String, Integer> months(String... words) {
-            Map<String, Integer> months = new HashMap<>();
-            for (int i = 0; i < words.length; i++) {
-                for (String word : words[i].split(" ", -1)) {
-                    months.put(word, i + 1);
-                }
-            }
-            return months;
-        }
-
         private static DateText parse(String text) {
             Matcher iso = YEAR_FIRST.matcher(text);
             if (iso.matches()) {
