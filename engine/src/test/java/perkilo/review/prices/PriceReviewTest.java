@@ -20,6 +20,7 @@ import perkilo.desk.TakeInRequest;
 import perkilo.desk.Watch;
 import perkilo.json.ListsJson;
 import perkilo.layouts.Question;
+import perkilo.origin.Finding;
 import perkilo.pricelists.ListFolder.Kept.How;
 import perkilo.pricelists.TakeIn;
 import perkilo.pricelists.TakenIn;
@@ -363,6 +364,21 @@ final class PriceReviewTest {
 
         assertThat(take().allKept()).isTrue();
         assertThat(rows("alpha-2026-11-02.csv")).containsExactly("Wax|25|4.5|EUR|2026-11-02|a.csv");
+    }
+
+    @Test
+    void a_list_of_which_every_row_is_left_out_is_not_taken_in() throws IOException {
+        take(arrived("a.csv", NOVEMBER + HEADINGS + "Oil;a box;2.00\n"));
+        try (FilledReview review = filling()) {
+            review.fill("Not read", "The pack \"a box\" is not understood", "It is the …", "ignore");
+        }
+
+        TakenIn none = take().lists().get(0);
+
+        assertThat(none.isKept()).isFalse();
+        assertThat(none.findings())
+                .extracting(Finding::text)
+                .contains("The list holds no prices. Check that its price column is filled.");
     }
 
     @Test
