@@ -112,6 +112,14 @@ final class CommandMessages {
         return "You have a sheet called \"" + wanted + "\", so the result is on \"" + used + "\".";
     }
 
+    static String answeredWithErrors() {
+        return "Costed, but cells with errors were left out. See the errors below.";
+    }
+
+    static String searchedInPart() {
+        return "Not complete: what has an error or no price was left out. See the errors below.";
+    }
+
     static String nothingWritten(long errors) {
         return Counted.of(errors, "error") + "; nothing was written.";
     }

@@ -74,15 +74,17 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
     /** The exit code: a fault of the program in one book counts more than errors in others. */
     static int exit(PortfolioAnswer.Done<?> done) {
         int exit = Exit.DONE;
+        boolean costed = false;
         for (CostedBook<?> book : done.books()) {
             if (book.isFaulty()) {
                 return Exit.FAULT;
             }
-            if (!book.isCosted()) {
-                exit = Exit.BAD_INPUT;
+            costed |= book.isCosted();
+            if (!book.isCosted() || !book.isComplete()) {
+                exit = Exit.PARTLY;
             }
         }
-        return exit;
+        return costed || exit == Exit.DONE ? exit : Exit.BAD_INPUT;
     }
 
     private void print(PortfolioAnswer.Done<Shown> done) {
@@ -119,7 +121,7 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
         PortfolioBook.Costs costs = book.shown().costs();
         String name = book.shown().name();
         if (costs != null) {
-            return name + " (" + costs.home() + ")";
+            return name + " (" + costs.home() + ")" + costs.leftOutWords();
         }
         long errors = book.findings().stream().filter(Finding::isError).count();
         return name + ": not costed, " + Counted.of(errors, "error");

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Formula;
@@ -70,6 +71,26 @@ public record RunNeeds(
             return new RunNeeds(run, null, formula, null, null, batches, materials(book, formula, batches.charged()));
         }
         throw new AssertionError(run);
+    }
+
+    /**
+     * The same needs without some items.
+     *
+     * @param keys of their names
+     */
+    public RunNeeds without(Set<String> keys) {
+        return keys.isEmpty()
+                ? this
+                : new RunNeeds(
+                        run,
+                        product,
+                        formula,
+                        units,
+                        fill,
+                        batches,
+                        items.stream()
+                                .filter(item -> !keys.contains(item.key()))
+                                .toList());
     }
 
     /** The name of what is made: the product, or the formula for bulk. */

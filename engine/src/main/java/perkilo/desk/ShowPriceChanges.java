@@ -51,14 +51,13 @@ public final class ShowPriceChanges {
     private static PriceChangesAnswer with(Path file, PriceChangesRequest request, Watch watch) throws IOException {
         Sources sources = new Sources(file, List.of(request.folder()), request.rates(), request.date());
         Reading<Book> reading = BookReading.of(sources, request.today(), watch);
-        if (reading.hasErrors()) {
+        if (reading.value().gaps().isEverything()) {
             return new PriceChangesAnswer.BadInput(reading.account(), reading.findings());
         }
         Book book = request.sizes().applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
-        List<Finding> problems = RunSizes.problems(file, book);
-        findings.addAll(problems);
-        if (!problems.isEmpty()) {
+        findings.addAll(RunSizes.problems(file, book));
+        if (RunSizes.isNothing(book)) {
             return new PriceChangesAnswer.BadInput(reading.account(), findings);
         }
         List<Offer> quotes =

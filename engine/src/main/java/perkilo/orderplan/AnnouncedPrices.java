@@ -16,14 +16,18 @@ import perkilo.origin.Finding;
 final class AnnouncedPrices {
 
     private final Market market;
-    private final HorizonProblem basis;
+    private final List<HorizonItem> items;
     private final Horizon horizon;
     private final List<Offer> byVolume;
 
     AnnouncedPrices(Market market, HorizonProblem basis) {
+        this(market, basis.horizon(), basis.items());
+    }
+
+    AnnouncedPrices(Market market, Horizon horizon, List<HorizonItem> items) {
         this.market = market;
-        this.basis = basis;
-        this.horizon = basis.horizon();
+        this.items = items;
+        this.horizon = horizon;
         this.byVolume = market.prices().orderableUntil(horizon.lastOrderDay()).stream()
                 .filter(Offer::needsDensity)
                 .filter(offer -> !market.prices().isOrderableOn(horizon.today(), offer))
@@ -54,7 +58,7 @@ final class AnnouncedPrices {
      */
     List<Finding> gaps() {
         List<Finding> gaps = new ArrayList<>();
-        List<String> names = basis.items().stream().map(HorizonItem::name).toList();
+        List<String> names = items.stream().map(HorizonItem::name).toList();
         for (Listing listing : market.listings(names)) {
             Offer offer = listing.offer();
             for (OrderDays days : market.prices().orderDays(offer)) {

@@ -51,12 +51,13 @@ public record HorizonProblem(
         days = List.copyOf(days);
     }
 
-    /** The problem of a market's book, whose demand can be planned. */
-    static HorizonProblem of(Market market, Horizon horizon) {
-        List<PlannedRun> runs = market.book().demand().stream()
-                .map(demand -> PlannedRun.of(market.book(), horizon, demand))
-                .toList();
-        List<HorizonItem> items = HorizonItem.of(market, horizon, runs);
+    /**
+     * The problem of some needs.
+     *
+     * @param runs in the order of the demand
+     * @param items what they need
+     */
+    static HorizonProblem of(Market market, Horizon horizon, List<PlannedRun> runs, List<HorizonItem> items) {
         List<Listing> listings = new ArrayList<>();
         List<OrderDays> days = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
@@ -84,6 +85,13 @@ public record HorizonProblem(
                 orNone(settings.cashPerMonth()),
                 orNone(settings.cashTotal()));
         return new HorizonProblem(horizon, runs, items, listings, days, problem);
+    }
+
+    /** The same problem without limits on what orders may cost. */
+    HorizonProblem withoutCashLimits() {
+        PurchaseProblem free = new PurchaseProblem(
+                problem.periods(), problem.needs(), problem.vendors(), problem.quotes(), null, null);
+        return new HorizonProblem(horizon, runs, items, listings, days, free);
     }
 
     /**

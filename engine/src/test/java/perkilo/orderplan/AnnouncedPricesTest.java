@@ -240,13 +240,20 @@ final class AnnouncedPricesTest {
     }
 
     @Test
-    void what_cannot_be_kept_over_such_a_time_leaves_no_plan_and_the_reason() {
+    void what_cannot_be_kept_over_such_a_time_is_not_covered_and_the_rest_is_planned() {
         Trade trade = new Trade("2026-11-25")
                 .supplier("Fast", 0)
                 .material("Clay", "1", "0")
                 .product("Mask", List.of(), "Clay", "1");
-        OrderOutcome outcome = plan(wanted(gap(trade, "2027-04-01"), 1, 3).book());
-        assertThat(outcome).isInstanceOf(OrderOutcome.NoPlan.class);
+        OrderOutcome.Planned outcome =
+                planned(wanted(gap(trade, "2027-04-01"), 1, 3).book());
+        assertThat(lines(outcome.plan())).containsExactly("2027-01-01 10 at 4", "2027-02-01 10 at 4");
+        assertThat(outcome.unmet().late()).isEmpty();
+        assertThat(outcome.unmet().notCovered()).singleElement().satisfies(clay -> {
+            assertThat(clay.item()).isEqualTo("Clay");
+            assertThat(clay.neededBy()).isBetween("2027-03-01", "2027-03-31");
+            assertThat(clay.quantity()).isEqualByComparingTo("10");
+        });
         assertThat(outcome.findings())
                 .extracting(Finding::text)
                 .anyMatch(text -> text.startsWith("\"Clay\" in March 2027"))
@@ -258,7 +265,10 @@ final class AnnouncedPricesTest {
         Trade trade = trade(10, "0").offer("Fast", "Clay", "1", Measure.KG, "5").quoted(RISE);
         assertThat(lines(planned(wanted(trade, 4, 4).book()).plan())).containsExactly("2027-04-01 10 at 5");
         Trade early = trade(10, "0").offer("Fast", "Clay", "1", Measure.KG, "5").quoted(RISE);
-        assertThat(plan(wanted(early, 3, 4).book()).findings())
+        OrderOutcome.Planned late = planned(wanted(early, 3, 4).book());
+        assertThat(lines(late.plan())).containsExactly("2027-04-01 20 at 5");
+        assertThat(late.findings())
+                .filteredOn(Finding::isError)
                 .extracting(Finding::text)
                 .containsExactly(
                         "\"Clay\" cannot arrive in time for March 2027: 10 kg are missing. The earliest delivery is on"

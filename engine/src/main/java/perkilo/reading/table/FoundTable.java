@@ -108,6 +108,15 @@ public record FoundTable(
                 .filter(row -> isRow(row, keys, anyKeyWillDo, findings));
     }
 
+    /**
+     * One of its rows, whether it carries its key or not.
+     *
+     * @param number the row of the sheet, from zero
+     */
+    public TableRow row(int number, Findings findings) {
+        return new TableRow(this, number, new NumberMarks(this), findings);
+    }
+
     /** The header of a column, or of the whole table where it has no such column. */
     public Origin header(InputColumn column) {
         Place place = columns.get(column);

@@ -22,7 +22,7 @@ public final class CostReport {
         DetailSheet detail = DetailSheet.of(costed);
         String home = costed.book().settings().home().getCurrencyCode();
         List<ResultSheet> sheets = new ArrayList<>(
-                List.of(SummarySheet.of(costed, detail.runs()), detail.sheet(), LadderSheet.of(home, detail.runs())));
+                List.of(SummarySheet.of(costed, detail), detail.sheet(), LadderSheet.of(home, detail.runs(), costed.incomplete())));
         WhatWasRead.add(sheets, costed.book().account());
         sheets.add(MessagesSheet.of(findings));
         return new Report(sheets);

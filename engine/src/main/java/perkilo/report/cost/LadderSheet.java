@@ -2,9 +2,13 @@ package perkilo.report.cost;
 
 import java.util.ArrayList;
 import java.util.List;
+import perkilo.costing.RunAnswer;
 import perkilo.costing.RunCost;
+import perkilo.origin.Origin;
+import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.Sign;
 import perkilo.sheet.table.Placed;
 
 /** Price ladder: the table with its title. */
@@ -15,7 +19,7 @@ final class LadderSheet {
 
     private LadderSheet() {}
 
-    static ResultSheet of(String home, List<RunCells> runs) {
+    static ResultSheet of(String home, List<RunCells> runs, List<RunAnswer> incomplete) {
         SheetBuilder sheet = new SheetBuilder(NAME).freeze(HEADS + 1, 1).landscape();
         sheet.title(0, NAME);
         LadderTable ladder = new LadderTable(home, runs);
@@ -33,7 +37,17 @@ final class LadderSheet {
                         + " wholesale − unit cost.");
         Placed<RunCost> table = ladder.onSheet().at(sheet, HEADS, priced(runs)).write();
         if (table.rows().isEmpty()) {
-            sheet.hint(table.next(), "No product has a target margin or a target retail price.");
+            sheet.hint(
+                    table.next(),
+                    incomplete.isEmpty()
+                            ? "No product has a target margin or a target retail price."
+                            : "No complete run has a target margin or a target retail price.");
+        }
+        int next = table.next() + 2;
+        for (RunAnswer answer : incomplete) {
+            String words = Sign.ATTENTION + " " + answer.title() + ": " + answer.lacks(DetailSheet.NAMED);
+            Origin first = answer.missing().get(0).origin();
+            sheet.text(next++, SheetBuilder.FIRST_COLUMN, words, Look.ERROR, first);
         }
         return sheet.build();
     }
