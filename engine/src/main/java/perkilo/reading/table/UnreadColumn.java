@@ -104,8 +104,9 @@ final class UnreadColumn {
         }
         boolean headed = !grid.at(table.headerRow(), column).isBlank();
         if (holds == Holds.WORDS) {
-            reportRemarks(column, header);
-            return new Outcome(Fate.NOT_NEEDED, AccountMessages.remarks());
+            return reportRemarks(column, header)
+                    ? new Outcome(Fate.NOT_UNDERSTOOD, AccountMessages.lineNotUnderstood())
+                    : new Outcome(Fate.NOT_NEEDED, AccountMessages.remarks());
         }
         return new Outcome(Fate.NOT_UNDERSTOOD, headed ? AccountMessages.namesNothing() : AccountMessages.noHeader());
     }
@@ -146,10 +147,10 @@ final class UnreadColumn {
                 .toList();
     }
 
-    /** Warns of a remark about costs with a figure in it. */
-    private void reportRemarks(int column, String header) {
+    /** Warns of a remark about costs with a figure in it; whether there is one. */
+    private boolean reportRemarks(int column, String header) {
         if (!OF_SUPPLIERS.contains(table.schema())) {
-            return;
+            return false;
         }
         for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
             String text = grid.at(row, column).text();
@@ -158,9 +159,10 @@ final class UnreadColumn {
                             .filter(about -> about != CostWords.About.PRICE)
                             .isPresent()) {
                 findings.warning(grid.origin(row, column), AccountMessages.costsInRemarks(header, text));
-                return;
+                return true;
             }
         }
+        return false;
     }
 
     /** Whether a text is a number with or without a unit; one that begins with a letter is looked at no closer. */
