@@ -72,10 +72,12 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
 
     Written writeTo(Path target, FileStamp book, Report report, LocalDate today) throws IOException {
         WorkbookWriter writer = new WorkbookWriter();
-        if (sheetOnly) {
-            return writer.writeAlone(report.alone(), target, book.file());
+        if (!sheetOnly) {
+            return inPlace
+                    ? writer.writeInPlace(book, EarlierMessages.beside(report, book.file()), today)
+                    : writer.write(book, EarlierMessages.beside(report, book.file()), target);
         }
-        return inPlace ? writer.writeInPlace(book, report, today) : writer.write(book, report, target);
+        return writer.writeAlone(report.alone(), target, book.file());
     }
 
     private Path or(Path usual) {

@@ -24,7 +24,8 @@ public final class CostReport {
         List<ResultSheet> sheets = new ArrayList<>(
                 List.of(SummarySheet.of(costed, detail), detail.sheet(), LadderSheet.of(home, detail.runs(), costed.incomplete())));
         WhatWasRead.add(sheets, costed.book().account());
-        sheets.add(MessagesSheet.of(findings));
-        return new Report(sheets);
+        Report.Said said = new Report.Said("cost", findings);
+        sheets.add(MessagesSheet.of(said));
+        return new Report(sheets, said);
     }
 }
