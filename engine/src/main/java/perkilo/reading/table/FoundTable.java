@@ -215,8 +215,7 @@ public record FoundTable(
         boolean total =
                 others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
         if (words && numbers && !total && !blank.isEmpty()) {
-            findings.warning(
-                    row.origin(blank.get(0)), TableMessages.noKey(called(blank.get(0))));
+            findings.warning(row.origin(blank.get(0)), TableMessages.noKey(called(blank.get(0))));
             return Region.RowState.WITHOUT_KEY;
         }
         return total ? Region.RowState.TOTAL : Region.RowState.NOTE;
