@@ -103,8 +103,8 @@ final class OneList {
         }
         Days days = days(lines, reading.title());
         NameMatcher names = names(lines);
-        new ListCheck(names, !known.isEmpty(), findings).check(
-                lines, open.isEmpty() && notRead.stream().allMatch(RowNotRead::isIgnored));
+        new ListCheck(names, !known.isEmpty(), findings)
+                .check(lines, open.isEmpty() && notRead.stream().allMatch(RowNotRead::isIgnored));
         List<Row> rows = rows(lines, names, days);
         boolean complete = name != null && days.quotedOn() != null;
         PriceJumps jumps = new PriceJumps(

@@ -114,7 +114,7 @@ final class QuestionsTest {
                 .extracting(Question::text)
                 .containsExactly(
                         "Is the gallon of this list a US one (3.785411784 L) or an imperial one (4.54609 L)? 1 gal "
-                        + "= 3.785 L (US) or 4.546 L (imperial).");
+                                + "= 3.785 L (US) or 4.546 L (imperial).");
         asks(list, "gallons", "imperial", "A|5|imp gal||12.5|imp gal|GBP");
         assertThat(LayoutsProperties.rows(take(list, List.of()))).anyMatch(row -> row.startsWith("B|5|imp gal|"));
         change("Is the gallon", "US");
