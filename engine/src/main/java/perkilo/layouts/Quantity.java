@@ -13,10 +13,10 @@ import perkilo.units.Measure;
  */
 public record Quantity(BigDecimal amount, Measure measure) {
 
-    private static final BigDecimal TONNE = new BigDecimal("1000");
+    private static final BigDecimal THOUSAND = new BigDecimal("1000");
     private static final int PLACES = 12;
 
-    /** The unit that a word means, in one of three languages; a tonne is a thousand kilograms. */
+    /** The unit that a word means, in one of five languages; a tonne is a thousand kilograms. */
     public static Optional<Quantity> unit(String word) {
         Optional<Measure> measure = Measure.parse(word);
         if (measure.isPresent()) {
@@ -25,7 +25,21 @@ public record Quantity(BigDecimal amount, Measure measure) {
         if (ListWords.is("unit each", word)) {
             return Optional.of(new Quantity(BigDecimal.ONE, Measure.EACH));
         }
-        return ListWords.is("unit tonne", word) ? Optional.of(new Quantity(TONNE, Measure.KG)) : Optional.empty();
+        if (ListWords.is("unit tonne", word)) {
+            return Optional.of(new Quantity(THOUSAND, Measure.KG));
+        }
+        if (ListWords.is("unit thousand", word)) {
+            return Optional.of(new Quantity(THOUSAND, Measure.EACH));
+        }
+        if (ListWords.is("unit kg", word)) {
+            return Optional.of(new Quantity(BigDecimal.ONE, Measure.KG));
+        }
+        if (ListWords.is("unit g", word)) {
+            return Optional.of(new Quantity(BigDecimal.ONE, Measure.G));
+        }
+        return ListWords.is("unit litre", word)
+                ? Optional.of(new Quantity(BigDecimal.ONE, Measure.L))
+                : Optional.empty();
     }
 
     /** This quantity, multiplied. */

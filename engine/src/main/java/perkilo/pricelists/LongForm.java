@@ -29,7 +29,9 @@ final class LongForm {
      */
     void add(String supplier, String item, ListLine line, LocalDate quotedOn, @Nullable LocalDate validUntil) {
         String code = line.listed().code();
-        String note = item.equals(line.item()) ? code : ("listed as " + line.item() + " " + code).strip();
+        String listed = item.equals(line.item()) ? code : ("listed as " + line.item() + " " + code).strip();
+        String between = listed.isEmpty() || line.note().isEmpty() ? "" : "; ";
+        String note = listed + between + line.note();
         next(quoted(supplier));
         next(quoted(item));
         next(Quantity.plain(line.pack().amount()));

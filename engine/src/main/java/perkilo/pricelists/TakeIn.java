@@ -9,19 +9,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ColumnUse;
 import perkilo.layouts.LayoutFinder;
-import perkilo.layouts.ListColumns;
 import perkilo.layouts.ListDates;
 import perkilo.layouts.ListLayout;
 import perkilo.layouts.ListLine;
+import perkilo.layouts.ListReading;
 import perkilo.layouts.ListRows;
-import perkilo.layouts.ListSense;
 import perkilo.layouts.ListWords;
 import perkilo.layouts.Mapping;
 import perkilo.layouts.Meaning;
@@ -88,7 +86,7 @@ public final class TakeIn {
         if (supplier == null) {
             findings.error(whole, withoutSupplier(layouts));
         }
-        return take(file, said, supplier, layouts, findings);
+        return take(file, said, supplier, grids.sheets(), layouts, findings);
     }
 
     private static Origin whole(Path file) {
@@ -96,24 +94,19 @@ public final class TakeIn {
     }
 
     /** A list without a supplier is read too, so that all questions are asked in one go. */
-    private TakenIn take(Path file, Said said, @Nullable String supplier, List<ListLayout> layouts, Findings findings)
+    private TakenIn take(
+            Path file,
+            Said said,
+            @Nullable String supplier,
+            List<Grid> sheets,
+            List<ListLayout> layouts,
+            Findings findings)
             throws IOException {
         Mapping mapping = supplier == null ? Mapping.empty("") : folder.read(supplier);
-        List<Question> questions = new ArrayList<>();
-        List<ListLine> lines = new ArrayList<>();
-        TitleFacts title = null;
-        for (ListLayout layout : layouts) {
-            ListColumns columns = ListColumns.of(layout, mapping);
-            TitleFacts facts = TitleFacts.of(layout, new ListDates(mapping.answer(Mapping.DATES)));
-            ListSense sense = ListSense.of(columns, mapping);
-            ListRows rows = new ListRows(columns, mapping, sense, facts, findings);
-            lines.addAll(rows.read());
-            add(questions, columns.questions());
-            add(questions, sense.questions());
-            add(questions, rows.questions());
-            title = title == null ? facts : title;
-        }
-        Days days = days(said, lines, Objects.requireNonNull(title), questions, findings, file);
+        ListReading reading = ListReading.of(LayoutFinder.find(sheets, mapping), mapping, findings);
+        List<Question> questions = new ArrayList<>(reading.questions());
+        List<ListLine> lines = new ArrayList<>(reading.lines());
+        Days days = days(said, lines, reading.facts(), questions, findings, file);
         if (supplier != null) {
             lines.removeIf(line -> isOfAnother(line, supplier));
         }
@@ -151,17 +144,6 @@ public final class TakeIn {
                 folder.mapping(supplier),
                 List.of(),
                 findings.list());
-    }
-
-    private static void add(List<Question> all, List<Question> more) {
-        for (Question question : more) {
-            boolean asked = all.stream()
-                    .anyMatch(other -> other.field().equals(question.field())
-                            && other.key().equals(question.key()));
-            if (!asked) {
-                all.add(question);
-            }
-        }
     }
 
     /** The supplier that a person names, or else the list's rows, its title or its file's name; null if none does. */
@@ -227,7 +209,7 @@ public final class TakeIn {
 
     private static List<String> titles(List<ListLayout> layouts) {
         return layouts.stream()
-                .flatMap(layout -> TitleFacts.of(layout, new ListDates(Optional.empty())).lines().stream())
+                .flatMap(layout -> TitleFacts.lines(layout).stream())
                 .toList();
     }
 
@@ -256,7 +238,6 @@ public final class TakeIn {
 
     private static @Nullable Days days(
             Said said, List<ListLine> lines, TitleFacts title, List<Question> questions, Findings findings, Path file) {
-        LocalDate until = said.validUntil() != null ? said.validUntil() : title.validUntil();
         Optional<LocalDate> newest = lines.stream()
                 .flatMap(line -> Stream.ofNullable(line.quotedOn()))
                 .max(LocalDate::compareTo);
@@ -264,6 +245,8 @@ public final class TakeIn {
         LocalDate day = said.quotedOn() != null
                 ? said.quotedOn()
                 : title.quotedOn() != null ? title.quotedOn() : ofName(file).orElse(null);
+        LocalDate first = allDated && newest.isPresent() ? newest.get() : day;
+        LocalDate until = said.validUntil() != null ? said.validUntil() : title.untilFrom(first);
         if (allDated && newest.isPresent()) {
             return new Days(newest.get(), until);
         }
@@ -272,6 +255,7 @@ public final class TakeIn {
         }
         Origin ambiguous = title.ambiguous();
         if (ambiguous != null) {
+            questions.removeIf(question -> question.field().equals(Mapping.DATES));
             questions.add(Question.of(
                     Mapping.DATES, ambiguous, QuestionMessages.dayOrMonthOfList(), "day first", "month first"));
             return null;

@@ -281,12 +281,12 @@ final class QuestionsTest {
     void the_question_for_the_pack_names_the_columns_that_are_not_used() throws IOException {
         assertThat(sentences("Product;Box;Remarks;EUR/kg\nA;25 kg;new;1.25\n"))
                 .containsExactly("Which column holds the pack size: \"Box\" or \"Remarks\"?"
-                        + " Add its header with the answer \"pack\"."
-                        + " Answer in the mapping under \"columns\": pack.");
+                        + " If none does, give the one pack of all items, such as 25 kg."
+                        + " Answer in the mapping under \"pack column\": Box, Remarks or one pack such as 25 kg.");
         assertThat(sentences("Product;EUR/kg\nA;1.25\n"))
                 .containsExactly("No column seems to hold the pack size."
-                        + " Add one to the list, or say which of its headers it is."
-                        + " Answer in the mapping under \"columns\": pack.");
+                        + " What is the one pack of all items, such as 25 kg?"
+                        + " Answer in the mapping under \"pack column\": one pack such as 25 kg.");
     }
 
     @Test

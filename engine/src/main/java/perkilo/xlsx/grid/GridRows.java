@@ -105,6 +105,30 @@ public final class GridRows {
         }
     }
 
+    /** Whether a row has a cell in some columns; no cell is made. */
+    public boolean holdsAny(int number, BitSet columns) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        while (cursor.next()) {
+            if (columns.get(cursor.column())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a row has a cell that is stored as a number; no cell is made. */
+    public boolean holdsNumber(int number) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        while (cursor.next()) {
+            if (!cursor.mayBeWords()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether a cell of a row in some columns can hold words; no cell is made. */
     public boolean mayHoldWords(int number, BitSet columns) {
         int place = Arrays.binarySearch(numbers, number);
