@@ -1,6 +1,7 @@
 package perkilo.layouts;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,23 +83,12 @@ public record ListColumns(
         return layout.grid().origin(layout.lastHeader(), column);
     }
 
-    /** Whether the first rows of a column hold nothing. */
+    /** Whether a column holds nothing. */
     private boolean isBlank(int column) {
-        int looked = 0;
+        BitSet columns = new BitSet();
+        columns.set(column);
         for (int row : layout.rows()) {
-            if (!layout.grid().at(row, column).isBlank()) {
-                return false;
-            }
-            if (++looked > ROWS_LOOKED_AT) {
-                return looksBlankFurtherDown(column);
-            }
-        }
-        return true;
-    }
-
-    private boolean looksBlankFurtherDown(int column) {
-        for (int row : layout.rows()) {
-            if (!layout.grid().at(row, column).isBlank()) {
+            if (layout.grid().rows().holdsAny(row, columns)) {
                 return false;
             }
         }

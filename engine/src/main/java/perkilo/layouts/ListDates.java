@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -112,7 +113,8 @@ public final class ListDates {
      */
     public record Placed(Read read, String before, String text) {}
 
-    private final @Nullable Boolean dayFirst;
+    private @Nullable Boolean dayFirst;
+    private @Nullable Supplier<List<String>> others;
 
     /**
      * Dates of one supplier.
@@ -128,11 +130,26 @@ public final class ListDates {
         this.dayFirst = dayFirst;
     }
 
-    /** The same, with the order that other dates of the list show: if one has a 13 to 31 first, the day comes first. */
-    public ListDates shownBy(List<String> texts) {
-        if (dayFirst != null) {
-            return this;
+    /**
+     * The same, with the order that other dates of the list show: if one has a 13 to 31 first, the day comes first.
+     *
+     * @param texts the other dates; asked for when a date needs them
+     */
+    public ListDates shownBy(Supplier<List<String>> texts) {
+        ListDates shown = new ListDates(dayFirst);
+        shown.others = dayFirst == null ? texts : null;
+        return shown;
+    }
+
+    private @Nullable Boolean dayFirst() {
+        if (others != null) {
+            dayFirst = shown(others.get());
+            others = null;
         }
+        return dayFirst;
+    }
+
+    private static @Nullable Boolean shown(List<String> texts) {
         boolean day = false;
         boolean month = false;
         for (String text : texts) {
@@ -144,7 +161,7 @@ public final class ListDates {
                 }
             }
         }
-        return day == month ? this : new ListDates(Boolean.valueOf(day));
+        return day == month ? null : Boolean.valueOf(day);
     }
 
     /** All dates in a text, from left to right. */
@@ -255,13 +272,11 @@ public final class ListDates {
         }
         List<LocalDate> days = new ArrayList<>();
         add(days, year, other, one);
-        if (Boolean.TRUE.equals(dayFirst) && !days.isEmpty()) {
-            return Read.of(days.get(0));
-        }
         int dayFirsts = days.size();
         add(days, year, one, other);
-        if (Boolean.FALSE.equals(dayFirst) && days.size() > dayFirsts) {
-            return Read.of(days.get(days.size() - 1));
+        Boolean order = days.size() > 1 ? dayFirst() : null;
+        if (order != null) {
+            return Read.of(days.get(order ? 0 : dayFirsts));
         }
         if (found.group(4).length() == 2 && found.group(2).equals("-") && one >= RECENT) {
             add(days, CENTURY + one, other, number(found.group(4)));

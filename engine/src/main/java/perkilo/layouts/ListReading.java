@@ -34,11 +34,15 @@ public record ListReading(
     public static ListReading of(List<ListLayout> layouts, Mapping mapping, Findings findings) {
         List<ListColumns> columns = new ArrayList<>();
         List<TitleFacts> facts = new ArrayList<>();
+        List<ListDates> dates = new ArrayList<>();
         Map<String, Question> questions = new LinkedHashMap<>();
         Set<NotRead> notRead = new LinkedHashSet<>();
         for (ListLayout layout : layouts) {
             ListColumns one = ListColumns.of(layout, mapping);
-            TitleFacts own = TitleFacts.of(one, mapping, findings);
+            List<LooseLine> loose = LooseLine.of(one);
+            ListDates ofTable = TitleFacts.dates(mapping, one, loose);
+            TitleFacts own = TitleFacts.of(loose, ofTable, mapping, findings);
+            dates.add(ofTable);
             columns.add(one);
             facts.add(above(own, layout, layouts, facts));
             add(questions, one.questions());
@@ -59,7 +63,7 @@ public record ListReading(
                     sense,
                     facts.get(at),
                     own(facts.get(at), first),
-                    TitleFacts.dates(mapping, columns.get(at)),
+                    dates.get(at),
                     findings);
             lines.addAll(rows.read());
             add(questions, sense.questions());

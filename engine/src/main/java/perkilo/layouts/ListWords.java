@@ -32,6 +32,11 @@ public final class ListWords {
         return KEYS.getOrDefault(kind, Set.of()).contains(key(phrase));
     }
 
+    /** The keys of all words of a kind. */
+    static Set<String> keys(String kind) {
+        return KEYS.getOrDefault(kind, Set.of());
+    }
+
     /** Whether a text holds a phrase of a kind among its words. */
     public static boolean holds(String kind, String text) {
         String words = spaced(text);

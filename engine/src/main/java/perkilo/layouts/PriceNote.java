@@ -33,6 +33,7 @@ public record PriceNote(
     private static final Pattern MARKS = Pattern.compile("[()\\[\\]:;*]");
     private static final Pattern AMOUNT = Pattern.compile("(\\d+)(?:[., '’](000))?\\s*(.*)");
 
+    private static final int LONGEST_PER = 4;
     private static final Pattern ROUND = Pattern.compile("100|10?[., '’]?000");
 
     /** What words say; empty if they are not understood. */
@@ -175,9 +176,29 @@ public record PriceNote(
     /** Whether words say what a price is for, and cannot mean anything else: {@code per lb}, {@code each}. */
     public static boolean saysWhatFor(String words) {
         String text = ListWords.tidy(words);
-        boolean sounds = PER.matcher(text).find()
+        boolean sounds = (mayHoldPer(text) && PER.matcher(text).find())
                 || Quantity.unit(text).filter(unit -> unit.measure().isCount()).isPresent();
         return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();
+    }
+
+    /** Whether a text has a slash or a word of at most three letters. */
+    private static boolean mayHoldPer(String text) {
+        int letters = 0;
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter == '/' || letter == '\'' || letter == '’') {
+                return true;
+            }
+            if (letter == ' ') {
+                if (letters > 0 && letters <= LONGEST_PER) {
+                    return true;
+                }
+                letters = 0;
+            } else {
+                letters++;
+            }
+        }
+        return letters > 0 && letters <= LONGEST_PER;
     }
 
     /** Whether another note says that prices are for the same. */

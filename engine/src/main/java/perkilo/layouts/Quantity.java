@@ -2,6 +2,8 @@ package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import perkilo.units.Measure;
 
@@ -15,6 +17,7 @@ public record Quantity(BigDecimal amount, Measure measure) {
 
     private static final BigDecimal THOUSAND = new BigDecimal("1000");
     private static final int PLACES = 12;
+    private static final Map<String, Quantity> BY_KEY = byKey();
 
     /** The unit that a word means, in one of five languages; a tonne is a thousand kilograms. */
     public static Optional<Quantity> unit(String word) {
@@ -22,24 +25,22 @@ public record Quantity(BigDecimal amount, Measure measure) {
         if (measure.isPresent()) {
             return measure.map(found -> new Quantity(BigDecimal.ONE, found));
         }
-        if (ListWords.is("unit each", word)) {
-            return Optional.of(new Quantity(BigDecimal.ONE, Measure.EACH));
-        }
-        if (ListWords.is("unit tonne", word)) {
-            return Optional.of(new Quantity(THOUSAND, Measure.KG));
-        }
-        if (ListWords.is("unit thousand", word)) {
-            return Optional.of(new Quantity(THOUSAND, Measure.EACH));
-        }
-        if (ListWords.is("unit kg", word)) {
-            return Optional.of(new Quantity(BigDecimal.ONE, Measure.KG));
-        }
-        if (ListWords.is("unit g", word)) {
-            return Optional.of(new Quantity(BigDecimal.ONE, Measure.G));
-        }
-        return ListWords.is("unit litre", word)
-                ? Optional.of(new Quantity(BigDecimal.ONE, Measure.L))
-                : Optional.empty();
+        return Optional.ofNullable(BY_KEY.get(ListWords.key(word)));
+    }
+
+    private static Map<String, Quantity> byKey() {
+        Map<String, Quantity> byKey = new HashMap<>();
+        put(byKey, "unit each", new Quantity(BigDecimal.ONE, Measure.EACH));
+        put(byKey, "unit tonne", new Quantity(THOUSAND, Measure.KG));
+        put(byKey, "unit thousand", new Quantity(THOUSAND, Measure.EACH));
+        put(byKey, "unit kg", new Quantity(BigDecimal.ONE, Measure.KG));
+        put(byKey, "unit g", new Quantity(BigDecimal.ONE, Measure.G));
+        put(byKey, "unit litre", new Quantity(BigDecimal.ONE, Measure.L));
+        return byKey;
+    }
+
+    private static void put(Map<String, Quantity> byKey, String kind, Quantity unit) {
+        ListWords.keys(kind).forEach(key -> byKey.putIfAbsent(key, unit));
     }
 
     /** This quantity, multiplied. */

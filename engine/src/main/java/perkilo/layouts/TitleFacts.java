@@ -68,18 +68,16 @@ public record TitleFacts(
     }
 
     /** What all lines around a table say. */
-    public static TitleFacts of(ListColumns columns, Mapping mapping, Findings findings) {
-        List<LooseLine> lines = LooseLine.of(columns);
-        ListDates dates = dates(mapping, columns, lines);
+    static TitleFacts of(List<LooseLine> lines, ListDates dates, Mapping mapping, Findings findings) {
         return new Reading(mapping, findings, dates).read(lines);
     }
 
     /** How the dates of a table are written, as far as its own dates show. */
-    static ListDates dates(Mapping mapping, ListColumns columns) {
-        return dates(mapping, columns, LooseLine.of(columns));
+    static ListDates dates(Mapping mapping, ListColumns columns, List<LooseLine> lines) {
+        return new ListDates(mapping.answer(Mapping.DATES)).shownBy(() -> datesIn(columns, lines));
     }
 
-    private static ListDates dates(Mapping mapping, ListColumns columns, List<LooseLine> lines) {
+    private static List<String> datesIn(ListColumns columns, List<LooseLine> lines) {
         Set<String> texts = new LinkedHashSet<>();
         lines.forEach(line -> texts.add(line.text()));
         for (Meaning meaning : List.of(Meaning.QUOTED_ON, Meaning.VALID_UNTIL)) {
@@ -92,7 +90,7 @@ public record TitleFacts(
                 }
             });
         }
-        return new ListDates(mapping.answer(Mapping.DATES)).shownBy(List.copyOf(texts));
+        return List.copyOf(texts);
     }
 
     /** What this table's lines leave open is taken from another, such as the table above. */

@@ -103,7 +103,9 @@ public final class TakeIn {
             Findings findings)
             throws IOException {
         Mapping mapping = supplier == null ? Mapping.empty("") : folder.read(supplier);
-        ListReading reading = ListReading.of(LayoutFinder.find(sheets, mapping), mapping, findings);
+        List<ListLayout> answered =
+                mapping.columns().isEmpty() ? layouts : LayoutFinder.find(sheets, mapping);
+        ListReading reading = ListReading.of(answered, mapping, findings);
         List<Question> questions = new ArrayList<>(reading.questions());
         List<ListLine> lines = new ArrayList<>(reading.lines());
         Days days = days(said, lines, reading.facts(), questions, findings, file);
