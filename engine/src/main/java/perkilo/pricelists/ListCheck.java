@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ListLine;
+import perkilo.layouts.Mapping;
+import perkilo.layouts.Question;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.origin.Figure;
@@ -47,6 +49,26 @@ final class ListCheck {
         if (namesAreKnown) {
             unknown(lines);
         }
+    }
+
+    /** What a person has to say of names that they gave and that are not known. */
+    List<Question> questions(List<ListLine> lines, Mapping mapping) {
+        List<Question> questions = new ArrayList<>();
+        names.unknownAnswers().forEach((listed, name) -> {
+            String field = "new name " + name;
+            if (!mapping.answer(field).orElse("").equalsIgnoreCase("yes")) {
+                Origin where = lines.stream()
+                        .filter(line -> line.item().equals(listed))
+                        .map(ListLine::origin)
+                        .findFirst()
+                        .orElse(Origin.NONE);
+                List<String> choices = new ArrayList<>(List.of("yes"));
+                choices.add("no");
+                questions.add(new Question(
+                        field, "", where, ListMessages.unknownAnswer(listed, name, names.nearest(name)), choices));
+            }
+        });
+        return questions;
     }
 
     private void doubles(List<ListLine> lines) {
@@ -110,10 +132,12 @@ final class ListCheck {
             switch (match.by()) {
                 case LOOKS_THE_SAME ->
                     findings.warning(line.origin(), ListMessages.looksTheSame(line.item(), match.perhaps()));
-                case LIKE ->
+                case LIKE, OTHER_GRADE ->
                     proposed.put(
-                            line.item() + " (perhaps " + match.perhaps() + ", " + Math.round(match.likeness() * 100)
-                                    + " %)",
+                            line.item() + " (perhaps " + match.perhaps()
+                                    + (match.by() == NameMatcher.By.OTHER_GRADE
+                                            ? ", of another grade)"
+                                            : ", " + Math.round(match.likeness() * 100) + " %)"),
                             line.origin());
                 case NOTHING -> own.add(line.item());
                 default -> {}

@@ -50,6 +50,16 @@ final class ListMessages {
 
     // names
 
+    static String linked(String listed, String name, String by) {
+        return "\"" + listed + "\" is read as \"" + name + "\" (" + (by.isEmpty() ? "your answer" : by) + ").";
+    }
+
+    static String unknownAnswer(String listed, String name, List<String> near) {
+        String like = near.isEmpty() ? "" : " Similar names: " + String.join(", ", near) + ".";
+        return "\"" + listed + "\" should be \"" + name + "\", which is not among your items." + like
+                + " Is it a new item? If not, correct the name.";
+    }
+
     static String looksTheSame(String item, String known) {
         return "\"" + item + "\" only looks like \"" + known
                 + "\": some letters are from another alphabet or invisible."

@@ -114,7 +114,9 @@ public final class TakeIn {
         }
         NameMatcher names = new NameMatcher(known, mapping);
         lines.forEach(line -> names.of(line.listed()));
-        new ListCheck(names, !known.isEmpty(), findings).check(lines, questions.isEmpty());
+        ListCheck check = new ListCheck(names, !known.isEmpty(), findings);
+        check.check(lines, questions.isEmpty());
+        questions.addAll(check.questions(lines, mapping));
         Mapping confirmed = confirmed(mapping, names);
         if (supplier == null) {
             return TakenIn.refused(file, findings.list(), questions, null);
@@ -280,8 +282,8 @@ public final class TakeIn {
                     all.put(
                             listed,
                             new Mapping.NameAnswer(match.name(), match.by().word(), "", 0));
-                case LIKE, LOOKS_THE_SAME ->
-                    all.putIfAbsent(listed, new Mapping.NameAnswer(null, "", match.perhaps(), match.likeness()));
+                case LIKE, OTHER_GRADE, LOOKS_THE_SAME ->
+                    all.put(listed, new Mapping.NameAnswer(null, "", match.perhaps(), match.likeness()));
                 case ANSWER, SAME, NOTHING -> {}
             }
         });
