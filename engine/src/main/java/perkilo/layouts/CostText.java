@@ -28,7 +28,7 @@ final class CostText {
             "(\\d{1,4}(?:[.,]\\d{1,3})?) ?(?:€|\\$|£|eur|usd|gbp|chf|euro)? ?(?:/|per |pro |je |par |al |por )\\s?(kg|l|litre|liter|pack|drum|100 kg|to|t|tonne|piece|stuck)(?!\\p{L})");
     private static final Pattern CHARGE = Pattern.compile(
             "fracht|freight|transport|shipping|versand|(?<!\\p{L})port(?!\\p{L})|trasporto|flete|carriage|maut|energ|pfand|deposit"
-                    + "|consigne|verpackung|packing|emballage|handling");
+                    + "|consigne|handling");
 
     private CostText() {}
 

@@ -21,6 +21,8 @@ public record HeaderReading(
     /** Why a header does not say what its column is used for. */
     public enum Doubt {
         NONE,
+        /** The table seems to be a list, but the header is not understood. */
+        UNKNOWN,
         /** A quantity can be a break or a pack. */
         QUANTITY,
         /** The prices include VAT. */
@@ -39,6 +41,7 @@ public record HeaderReading(
     private static final Pattern WITH_VAT = Pattern.compile(
             "(?iu)[(\\[]?(?:inkl\\.?|incl\\.?|including|mit|with|avec|con|einschl\\.?)?\\s*"
                     + "(?:mwst\\.?|ust\\.?|vat|tva|iva|ttc|brutto|gross|included|inclusa|incluido|incluse)[)\\]]?");
+    private static final Pattern BRACKET = Pattern.compile("[()\\[\\]]");
     private static final int LONGEST = 120;
 
     public HeaderReading {
@@ -57,13 +60,26 @@ public record HeaderReading(
             return Optional.of(
                     new HeaderReading(null, note, List.of("price with 19 % VAT", "price", "nothing"), Doubt.VAT));
         }
-        return known(header).or(() -> ListWords.speaksOfCost(header) ? Optional.of(cost()) : Optional.empty());
+        return known(header).or(() -> ListWords.speaksOfCost(header) ? Optional.of(cost(header)) : Optional.empty());
     }
 
-    private static HeaderReading cost() {
+    /** What the end of a header says of prices, whatever comes before it: {@code Tagesnotierung EUR/kg}. */
+    static PriceNote noteIn(String header) {
+        String text = BRACKET.matcher(header).replaceAll(" ").strip();
+        for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
+            Optional<PriceNote> note =
+                    PriceNote.of(text.substring(space)).filter(said -> !said.equals(PriceNote.NONE));
+            if (note.isPresent()) {
+                return note.get();
+            }
+        }
+        return PriceNote.NONE;
+    }
+
+    private static HeaderReading cost(String header) {
         return new HeaderReading(
                 null,
-                PriceNote.NONE,
+                noteIn(header),
                 List.of(
                         "price",
                         "surcharge per kg",
@@ -128,7 +144,7 @@ public record HeaderReading(
         PriceNote said = note;
         Optional<HeaderReading> read =
                 byWords(main, note, insideBreak).or(() -> words(main, said)).or(() -> byBasis(main));
-        return odd && read.filter(HeaderReading::isPrice).isPresent() ? Optional.of(cost()) : read;
+        return odd && read.filter(HeaderReading::isPrice).isPresent() ? Optional.of(cost(header)) : read;
     }
 
     /** Whether the column can hold prices. */
@@ -167,7 +183,7 @@ public record HeaderReading(
             return other;
         }
         if (kind.equals(Meaning.DISCOUNT.word()) && !saysPercent) {
-            return Optional.of(cost());
+            return Optional.of(cost(rest));
         }
         boolean understood = rest.isEmpty() || (!basis && PriceNote.of(rest).isPresent());
         return understood
@@ -190,7 +206,7 @@ public record HeaderReading(
                         : Optional.empty();
             case "surcharge" -> {
                 boolean per = note != null && note.saysWhatFor();
-                yield Optional.of(per && note != null ? sure(ColumnUse.surcharge(note), note) : cost());
+                yield Optional.of(per && note != null ? sure(ColumnUse.surcharge(note), note) : cost(rest));
             }
             default -> Optional.empty();
         };

@@ -208,7 +208,7 @@ public final class LayoutFinder {
     private Optional<HeaderReading> reading(String header) {
         return readings.computeIfAbsent(header, text -> {
             Optional<HeaderReading> own = HeaderReading.of(text);
-            PriceNote note = own.map(HeaderReading::note).orElse(PriceNote.NONE);
+            PriceNote note = own.map(HeaderReading::note).orElseGet(() -> HeaderReading.noteIn(text));
             return mapping.column(text)
                     .flatMap(said -> ColumnUse.parse(said, note))
                     .map(use -> new HeaderReading(use, note, List.of(), HeaderReading.Doubt.NONE))

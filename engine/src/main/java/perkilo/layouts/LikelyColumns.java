@@ -20,8 +20,8 @@ final class LikelyColumns {
         int looked = 0;
         for (int at = place + 1; at < rows.length && looked < ROWS_LOOKED_AT; at++) {
             looked++;
-            boolean any = grid.row(rows[at]).values().stream().anyMatch(LikelyColumns::isFigure);
-            figures += any ? 1 : 0;
+            var cells = grid.row(rows[at]).values();
+            figures += cells.size() > 1 && cells.stream().anyMatch(LikelyColumns::isFigure) ? 1 : 0;
         }
         return looked > 0 && 2 * figures >= looked;
     }
@@ -38,7 +38,8 @@ final class LikelyColumns {
             if (!readings.containsKey(column)) {
                 readings.put(
                         column,
-                        new HeaderReading(null, PriceNote.NONE, choices(layout, column), HeaderReading.Doubt.COST));
+                        new HeaderReading(
+                                null, HeaderReading.noteIn(header), choices(layout, column), HeaderReading.Doubt.UNKNOWN));
             }
         });
         return new ListLayout(

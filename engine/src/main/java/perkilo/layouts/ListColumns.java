@@ -70,7 +70,7 @@ public record ListColumns(
             case VAT -> QuestionMessages.whatVat(header);
             case COST -> QuestionMessages.whatCost(header);
             case VALIDITY -> QuestionMessages.whichDay(header);
-            case NONE, QUANTITY -> QuestionMessages.whatColumn(header);
+            case NONE, UNKNOWN, QUANTITY -> QuestionMessages.whatColumn(header);
         };
         questions.add(new Question(Mapping.COLUMNS, header, where(column), text, reading.choices()));
     }

@@ -376,7 +376,8 @@ public final class ListRows {
             List<String> choices = new ArrayList<>(columns.unused());
             String text =
                     choices.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(choices);
-            choices.add("one pack such as 25 kg");
+            boolean counted = facts.note().per() != null && facts.note().per().measure().isCount();
+            choices.add(counted ? "1 piece" : "one pack such as 25 kg");
             ask(new Question(
                     Mapping.PACK_COLUMN,
                     "",
@@ -480,13 +481,14 @@ public final class ListRows {
         }
     }
 
-    /** What bare breaks count: as for the list, or for a break inside a cell as its figures or a person say. */
-    private ListSense.@Nullable Counted counted(@Nullable Bare from, Quantity pack, Origin origin) {
-        ListSense.Counted known = sense.breaksIn();
+    /** What a bare quantity counts: as for the list, or else as its figures or a person say. */
+    private ListSense.@Nullable Counted counted(String field, @Nullable Bare from, Quantity pack, Origin origin) {
+        boolean breaks = field.equals(Mapping.BREAKS_IN);
+        ListSense.Counted known = breaks ? sense.breaksIn() : sense.minimumsIn();
         if (known != null || from == null || from.text().saysUnit()) {
             return known;
         }
-        Optional<ListSense.Counted> said = mapping.answer(Mapping.BREAKS_IN).flatMap(ListSense.Counted::parse);
+        Optional<ListSense.Counted> said = mapping.answer(field).flatMap(ListSense.Counted::parse);
         if (said.isPresent()) {
             return said.get();
         }
@@ -496,13 +498,14 @@ public final class ListRows {
         if (number.compareTo(BigDecimal.ONE) <= 0) {
             return null;
         }
-        if (number.compareTo(pack.amount()) < 0) {
+        if (number.compareTo(pack.amount()) < 0 || pack.amount().compareTo(BigDecimal.ONE) == 0) {
             return ListSense.Counted.PACKS;
         }
+        String text = Quantity.plain(number);
         ask(Question.of(
-                Mapping.BREAKS_IN,
+                field,
                 origin,
-                QuestionMessages.whatBreaksCount(Quantity.plain(number)),
+                breaks ? QuestionMessages.whatBreaksCount(text) : QuestionMessages.whatMinimumsCount(text),
                 "packs",
                 "pack unit",
                 "a unit such as kg"));
@@ -523,8 +526,10 @@ public final class ListRows {
                 currency,
                 packed,
                 remark(row, PriceNote::saysWhatFor));
-        Optional<BigDecimal> quantity = quantity(from, counted(from, pack, origin), pack, origin);
-        Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, origin);
+        Optional<BigDecimal> quantity = quantity(from, counted(Mapping.BREAKS_IN, from, pack, origin), pack, origin);
+        Bare least = minimum(row);
+        Optional<BigDecimal> minimum =
+                quantity(least, counted(Mapping.MINIMUMS_IN, least, pack, origin), pack, origin);
         if (price == null || (from != null && quantity.isEmpty())) {
             return Optional.empty();
         }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.units.Measure;
 
 /**
  * A pack that stands in the name of an item: {@code Glycerin 99.5 % 25 kg can}, {@code Jojobaöl 5 l}.
@@ -24,7 +26,8 @@ record PackInName(String name, PackText pack) {
         List<PackInName> found = new ArrayList<>();
         Matcher quantity = QUANTITY.matcher(item);
         while (quantity.find()) {
-            if (Quantity.unit(quantity.group(2)).isEmpty()) {
+            @Nullable Measure unit = Quantity.unit(quantity.group(2)).map(Quantity::measure).orElse(null);
+            if (unit == null || !isOfPack(unit)) {
                 continue;
             }
             int start = wordsBefore(item, quantity.start());
@@ -37,6 +40,14 @@ record PackInName(String name, PackText pack) {
             PackText.of(text, mark, null).filter(pack -> !name.isEmpty()).ifPresent(pack -> found.add(new PackInName(name, pack)));
         }
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    /** Whether a unit is one of packs; 100 ml in a name is mostly what a bottle holds that is sold empty. */
+    private static boolean isOfPack(Measure unit) {
+        return switch (unit) {
+            case KG, LB, L, US_GAL, EACH, GROSS -> true;
+            case G, OZ, ML, US_FL_OZ -> false;
+        };
     }
 
     /** Where words for the kind of pack begin that end at a place: {@code drum 190 kg}. */

@@ -40,6 +40,11 @@ public record Question(String field, String key, Origin where, String text, List
                 "comma");
     }
 
+    /** Whether the answer may give the first day of the list's prices. */
+    public boolean isAboutFirstDay() {
+        return field.equals(Mapping.FIRST_DAY) || field.startsWith(TitleFacts.DATE_AFTER);
+    }
+
     /** The question on one line, with where and how to answer it. */
     public String sentence() {
         return text + " " + QuestionMessages.answer(field, key, choices);

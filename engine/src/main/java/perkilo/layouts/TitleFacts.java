@@ -52,9 +52,12 @@ public record TitleFacts(
                     + "|wahrung|devise|valuta|divisa|moneda|all figures|alle angaben|angaben|montants|importi|importes|amounts|betrage)(?!\\p{L})");
     private static final Pattern CODE = Pattern.compile("[€£$¥]|US\\$|\\b[A-Z]{3}\\b|(?i)\\beuros?\\b");
     private static final Pattern BASIS = Pattern.compile(
-            "(?iu)(?:/|\\b(?:per|pro|je|par|au|le|la|al|por|el)\\s+)\\s*((?:\\d[\\d.]*\\s*)?[\\p{L}]+|\\d[\\d.]*)");
+            "(?iu)(?:/|\\b(?:per|pro|je|par|au|le|la|al|por|el|pour|für|for)\\s+)\\s*((?:\\d[\\d.]*\\s*)?[\\p{L}]+|\\d[\\d.]*)");
     private static final Pattern FOOTNOTE = Pattern.compile("^(\\*{1,3}|†|‡|[¹²³]|\\d\\))\\s*(.+)");
     private static final Pattern SOME_DAY = Pattern.compile("\\d{1,2}\\.\\d{1,2}\\.(?!\\d)|\\d{1,2}\\.? \\p{L}{3,9}(?!\\p{L})");
+    /** How the field of a question about a date begins. */
+    static final String DATE_AFTER = "date after ";
+
     private static final int LONGEST_HEADING = 60;
 
     /** What the lines above the headers of a layout say. */
@@ -359,7 +362,7 @@ public record TitleFacts(
         /** What a person said of a date that can be the first day or the last. */
         private ValidityText.Kind said(ValidityText.Dated date, String clause, LooseLine line) {
             String words = ListWords.tidy(date.before());
-            String field = "date after \"" + (words.length() > 40 ? words.substring(words.length() - 40) : words) + "\"";
+            String field = DATE_AFTER + "\"" + (words.length() > 40 ? words.substring(words.length() - 40) : words) + "\"";
             String answer = mapping.answer(field).orElse("");
             if (answer.equalsIgnoreCase("first day")) {
                 return ValidityText.Kind.FIRST;

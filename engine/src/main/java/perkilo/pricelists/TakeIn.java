@@ -264,7 +264,9 @@ public final class TakeIn {
                     Mapping.DATES, ambiguous, QuestionMessages.dayOrMonthOfList(), "day first", "month first"));
             return null;
         }
-        findings.error(whole(file), ListMessages.noDate());
+        if (questions.stream().noneMatch(Question::isAboutFirstDay)) {
+            findings.error(whole(file), ListMessages.noDate());
+        }
         return null;
     }
 
