@@ -315,7 +315,10 @@ public record ListSense(
 
         private Function<Integer, Optional<PackText>> packs(@Nullable Integer pack) {
             if (pack == null) {
-                return row -> Optional.empty();
+                Integer item = columns.of(Meaning.ITEM).orElse(null);
+                return row -> item == null
+                        ? Optional.empty()
+                        : PackInName.of(grid.at(row, item).text(), mark).map(PackInName::pack);
             }
             Quantity unit = columns.note(pack).per();
             Integer units = columns.of(Meaning.PACK_UNIT).orElse(null);

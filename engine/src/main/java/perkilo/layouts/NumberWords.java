@@ -18,7 +18,7 @@ public record NumberWords(String digits, String words) {
     private static final Pattern LAST_MARKS = Pattern.compile("[.,'’]+$");
 
     /** A dash in the place of cents, {@code 412.-}, or of francs, {@code –.50}. */
-    private static final Pattern DASHED_END = Pattern.compile("(?<=\\d)[.,][-–—−]{1,2}(?!\\d)");
+    private static final Pattern DASHED_END = Pattern.compile("(?<=\\d)([.,])[-–—−]{1,2}(?!\\d)");
 
     private static final Pattern DASHED_BEGIN = Pattern.compile("[-–—−]{1,2}(?=[.,]\\d{2}(?!\\d))");
 
@@ -40,7 +40,7 @@ public record NumberWords(String digits, String words) {
         }
         if (mayBeDashed(tidy)) {
             tidy = DASHED_BEGIN
-                    .matcher(DASHED_END.matcher(tidy).replaceAll(""))
+                    .matcher(DASHED_END.matcher(tidy).replaceAll(dash -> dash.group(1) + "00"))
                     .replaceAll("0");
         }
         Matcher shape = SHAPE.matcher(tidy);

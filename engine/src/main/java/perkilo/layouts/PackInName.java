@@ -52,9 +52,19 @@ record PackInName(String name, PackText pack) {
 
     /** Where words for the kind of pack begin that end at a place: {@code drum 190 kg}. */
     private static int wordsBefore(String item, int end) {
-        int space = item.substring(0, end).stripTrailing().lastIndexOf(' ');
-        String word = item.substring(Math.max(0, space), end).replaceAll("[(\\[]", "").strip();
-        return space > 0 && ListWords.is("container", word) ? space : end;
+        int at = end;
+        for (int words = 0; words < 2; words++) {
+            int space = item.substring(0, at).stripTrailing().lastIndexOf(' ');
+            String word = item.substring(Math.max(0, space), at).replaceAll("[(\\[]", "").strip();
+            if (space > 0 && ListWords.is("container", word)) {
+                return space;
+            }
+            if (space <= 0 || !PackText.isLink(word)) {
+                return end;
+            }
+            at = space;
+        }
+        return end;
     }
 
     private static int wordsAfter(String item, int start) {

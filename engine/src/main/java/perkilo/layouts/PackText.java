@@ -115,7 +115,8 @@ public record PackText(Quantity content, int pieces) {
         return true;
     }
 
-    private static boolean isLink(String word) {
+    /** Whether a word joins the kind of pack and its content, or says what the pack is made of. */
+    static boolean isLink(String word) {
         return switch (word.toLowerCase(Locale.ROOT)) {
             case "à",
                     "a",

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Pairs of columns, each a quantity and its price: {@code Qty 1, Price 1, Qty 2, Price 2}. */
 final class PairedColumns {
 
-    private static final Pattern NUMBERED = Pattern.compile("(.*\\D)(\\d{1,2})\\.?");
+    private static final Pattern NUMBERED = Pattern.compile("(.*\\D)(\\d{1,2})\\.?\\s*(\\(.*\\))?");
 
     private PairedColumns() {}
 
@@ -37,7 +37,9 @@ final class PairedColumns {
         Map<Integer, HeaderReading> found = new HashMap<>();
         headers.forEach((column, header) -> {
             Matcher number = NUMBERED.matcher(header.strip());
-            HeaderReading base = number.matches() ? HeaderReading.of(number.group(1)).orElse(null) : null;
+            HeaderReading base = number.matches() ? HeaderReading.of(number.group(1) + (number.group(3) == null ? "" : number.group(3)))
+                            .orElse(null)
+                    : null;
             if (base != null && is(base, Meaning.FROM)) {
                 quantities.putIfAbsent(number.group(2), column);
                 found.put(column, base);

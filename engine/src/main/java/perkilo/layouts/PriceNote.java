@@ -144,6 +144,9 @@ public record PriceNote(
                 left.append(left.length() == 0 ? "" : " ").append(word);
             }
         }
+        if (left.length() > 1 && left.charAt(left.length() - 1) == '.') {
+            left.setLength(left.length() - 1);
+        }
         return left.length() == 0 ? Optional.empty() : CurrencySign.parse(left.toString());
     }
 
