@@ -30,7 +30,7 @@ record LooseLine(String text, Origin origin, int row, int cells, Place place) {
     }
 
     private static final Pattern CLAUSES = Pattern.compile(
-            "(?<=\\p{L}{3}|\\d{4}|[)%*])[.;!]\\s+(?=\\p{Lu}|\\d)|[;|\\n]|\\s[-–—•]\\s(?=\\p{Lu})|(?<=%|\\d{4}),\\s(?=\\p{L})");
+            "(?<=\\p{L}{5}|\\d{4}|[)%*])(?<!einschl|zuzgl|abzgl|zzügl)[.;!]\\s+(?=\\p{Lu})|[;|\\n]|\\s[-–—•]\\s(?=\\p{Lu})|(?<=%|\\d{4}),\\s(?=\\p{L})");
     private static final int ROWS_ELSEWHERE = 200;
     private static final int LONGEST = 400;
 

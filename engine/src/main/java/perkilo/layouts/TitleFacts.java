@@ -325,6 +325,9 @@ public record TitleFacts(
                 return true;
             }
             all.forEach(date -> day(date, clause, line));
+            if (all.stream().noneMatch(date -> date.kind() == ValidityText.Kind.LAST)) {
+                duration = duration == null ? ValidityText.duration(clause).orElse(null) : duration;
+            }
             return true;
         }
 

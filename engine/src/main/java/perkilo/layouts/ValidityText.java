@@ -119,7 +119,8 @@ final class ValidityText {
                 }
             }
         }
-        return kind;
+        boolean alsoLast = kind == Kind.LIST && patterns[0].matcher(before).find();
+        return alsoLast ? Kind.EITHER : kind;
     }
 
     /** How long prices hold; empty if the sentence does not say. */
