@@ -41,6 +41,7 @@ import org.jspecify.annotations.NullMarked;
  *      purchasing ←───────── purchasing.search ←┼──────────────────────── desk
  *          origin ← sheet ← xlsx ←──────────────┘  (workbooks in general; knows nothing of costing)
  *   schema ← layouts ← reading ← pricelists, rates (our tables, read from any workbook)
+ *     sheet, xlsx ← review ←───────┘  (what a person is asked on sheets, and the answers)
  * </pre>
  *
  * <p>Libraries stay at the edges: spreadsheets in {@code xlsx}, the command line in {@code cli}, JSON in the packages
@@ -136,6 +137,10 @@ final class LayersTest {
             .dependOnClassesThat(resideInAPackage("perkilo..")
                     .and(DescribedPredicate.not(
                             resideInAnyPackage("perkilo.xlsx..", "perkilo.sheet..", "perkilo.origin.."))));
+
+    @ArchTest
+    static final ArchRule review_sheets_are_for_any_question =
+            only("perkilo.review", "perkilo.origin..", "perkilo.sheet..", "perkilo.xlsx.grid..");
 
     @ArchTest
     static final ArchRule layouts_of_others_are_read_below_the_reading = noClasses()

@@ -21,6 +21,7 @@ final class CheckWords {
     static void say(Console console, Checked checked) {
         Book book = checked.book();
         console.findings(checked.findings());
+        ReadingWords.of(checked.reading().account()).forEach(console::say);
         console.say(Counted.of(book.formulas().size(), "formula") + ", "
                 + Counted.of(book.materials().size(), "material") + ", "
                 + Counted.of(book.offers().size(), "offer") + " of "

@@ -91,6 +91,10 @@ final class CommandMessages {
 
     // where results go
 
+    static String onlyWithReview() {
+        return "--out and --in-place need --review: check alone writes nothing.";
+    }
+
     static String inPlaceAndElsewhere() {
         return "--in-place writes into BOOK itself. Leave out --out and --sheet-only.";
     }
@@ -106,6 +110,14 @@ final class CommandMessages {
 
     static String otherSheet(String wanted, String used) {
         return "You have a sheet called \"" + wanted + "\", so the result is on \"" + used + "\".";
+    }
+
+    static String answeredWithErrors() {
+        return "Costed, but cells with errors were left out. See the errors below.";
+    }
+
+    static String searchedInPart() {
+        return "Not complete: what has an error or no price was left out. See the errors below.";
     }
 
     static String nothingWritten(long errors) {
@@ -167,7 +179,7 @@ final class CommandMessages {
     // prices
 
     static String noLists() {
-        return "Name the price lists to take in, or use --changes.";
+        return "Name the price lists to take in, or the folder that they are in. Or use --changes.";
     }
 
     static String onlyForChanges() {
@@ -176,7 +188,7 @@ final class CommandMessages {
     }
 
     static String onlyForTakingIn() {
-        return "--supplier, --quoted, --valid-until and --book are for taking lists in. Leave them out with --changes.";
+        return "--supplier, --quoted, --valid-until, --book and --review are for taking lists in. Leave them out with --changes.";
     }
 
     static String changesOfSeveralBooks() {
@@ -191,13 +203,29 @@ final class CommandMessages {
         return "The list " + list + " is not taken in yet.";
     }
 
-    static String answerIn(Path mapping) {
-        return "Fill in the open answers in " + mapping + " and run the command again.";
+    static String waits(Path list, int answers) {
+        return "The list " + list + " is not taken in yet; it waits for " + Counted.of(answers, "answer") + ".";
     }
 
-    static String nameSupplier() {
-        return "Name the supplier with --supplier and run the command again. Each supplier has its own mapping file"
-                + " for the answers.";
+    static String moreQuestions(int more) {
+        return "And " + Counted.of(more, "more question") + ".";
+    }
+
+    static String answerIn(Path review) {
+        return "Open " + review + ", answer in the yellow cells, save and close it, and run perkilo prices again.";
+    }
+
+    static String lookThrough(Path review) {
+        return "What was read is in " + review + ".";
+    }
+
+    static String listGone(Path list) {
+        return "The list " + list + " waits for answers but is no longer there. Name the file if it has moved.";
+    }
+
+    static String badReview(Path review) {
+        return "--review takes the name of a workbook such as prices-review.xlsx, but was given " + review
+                + ". It must end in -review.xlsx.";
     }
 
     // rates

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.json.Json;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.xlsx.write.Written;
@@ -48,18 +49,19 @@ final class Console {
     }
 
     /** Prints why there is no answer, and returns the exit code. */
-    int refuse(List<Finding> findings, int exit) {
-        return refuse(findings, findings, exit);
+    int refuse(Account account, List<Finding> findings, int exit) {
+        return refuse(account, findings, findings, exit);
     }
 
     /**
      * Prints why there is no answer, and returns the exit code.
      *
+     * @param account what became of everything in the files
      * @param unsaid the findings that were not printed before
      */
-    int refuse(List<Finding> findings, List<Finding> unsaid, int exit) {
+    int refuse(Account account, List<Finding> findings, List<Finding> unsaid, int exit) {
         if (json) {
-            json(Json.onlyMessages(findings));
+            json(Json.onlyMessages(account, findings));
         }
         findings(unsaid);
         long errors = findings.stream().filter(Finding::isError).count();

@@ -16,6 +16,7 @@ import perkilo.desk.Destination;
 import perkilo.desk.PortfolioRequest;
 import perkilo.json.CostJson;
 import perkilo.origin.Finding;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -60,11 +61,12 @@ final class CostCommand extends Command {
         if (all.size() > 1 || Files.isDirectory(all.get(0))) {
             return new PortfolioWords(this, console).cost(request(all));
         }
-        return checkFirst ? checked(console, all.get(0)) : one(console, all.get(0));
+        FileStamp book = FileStamp.of(all.get(0));
+        return checkFirst ? checked(console, book) : one(console, book);
     }
 
-    private int one(Console console, Path book) throws IOException {
-        CostRequest request = new CostRequest(sources.with(book), runs.sizes(), today());
+    private int one(Console console, FileStamp book) throws IOException {
+        CostRequest request = new CostRequest(sources.with(book.file()), runs.sizes(), today());
         CostAnswer answer;
         try (Progress progress = console.progress()) {
             answer = new CostBook().cost(request, progress);
@@ -73,36 +75,45 @@ final class CostCommand extends Command {
     }
 
     /** Prints the problems of the book first, then its costs if it can be costed. */
-    private int checked(Console console, Path book) throws IOException {
+    private int checked(Console console, FileStamp book) throws IOException {
         Checked checked;
         try (Progress progress = console.progress()) {
-            checked = new CheckBook().check(sources.with(book), today(), progress);
+            checked = new CheckBook().check(sources.with(book.file()), today(), progress);
         }
         CheckWords.say(console, checked);
         CostAnswer answer;
         try (Progress progress = console.progress()) {
-            answer = new CostBook().cost(book, checked.reading(), runs.sizes(), progress);
+            answer = new CostBook().cost(book.file(), checked.reading(), runs.sizes(), progress);
         }
         int exit = said(console, book, answer, checked.findings());
-        return exit == Exit.DONE && checked.hasErrors() ? Exit.BAD_INPUT : exit;
+        return exit == Exit.DONE && checked.hasErrors() ? Exit.PARTLY : exit;
     }
 
     /** Prints and writes an answer; findings that were printed before are not printed again. */
-    private int said(Console console, Path book, CostAnswer answer, List<Finding> before) throws IOException {
+    private int said(Console console, FileStamp book, CostAnswer answer, List<Finding> before) throws IOException {
         List<Finding> unsaid = without(answer.findings(), before);
         List<Finding> all = new ArrayList<>(before);
         all.addAll(unsaid);
         if (!(answer instanceof CostAnswer.Costed costed)) {
-            return console.refuse(all, unsaid, answer instanceof CostAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+            return console.refuse(
+                    answer.account(),
+                    all,
+                    unsaid,
+                    Exit.BAD_INPUT);
         }
         Written written = output.destination().write(book, Destination.COSTED, costed.report(), today());
         if (printing.json()) {
             console.json(CostJson.of(costed.costed(), all));
         }
+        if (!costed.costed().isComplete()) {
+            console.say(costed.costed().headline());
+        } else if (!costed.isComplete()) {
+            console.say(CommandMessages.answeredWithErrors());
+        }
         console.table(CostTable.of(costed.costed()));
         console.findings(unsaid);
         console.written(written);
-        return Exit.DONE;
+        return costed.isComplete() ? Exit.DONE : Exit.PARTLY;
     }
 
     private static List<Finding> without(List<Finding> findings, List<Finding> before) {

@@ -9,6 +9,7 @@ import perkilo.desk.PlanOrders;
 import perkilo.json.OrderJson;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.report.order.OrdersTable;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -44,15 +45,18 @@ final class OrderCommand extends Command {
     public Integer call() throws IOException {
         output.checkUsage();
         Console console = new Console(this, options);
+        FileStamp book = FileStamp.of(options.book());
         OrderAnswer answer;
         try (Progress progress = console.progress()) {
             answer = new PlanOrders().plan(request(), progress);
         }
         if (answer instanceof OrderAnswer.Planned planned) {
-            return said(console, planned);
+            return said(console, book, planned);
         }
         return console.refuse(
-                answer.findings(), answer instanceof OrderAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                answer.account(),
+                answer.findings(),
+                Exit.BAD_INPUT);
     }
 
     private OrderRequest request() {
@@ -61,16 +65,22 @@ final class OrderCommand extends Command {
         return new OrderRequest(options.sources(), search, why, today());
     }
 
-    private int said(Console console, OrderAnswer.Planned answer) throws IOException {
+    private int said(Console console, FileStamp book, OrderAnswer.Planned answer) throws IOException {
         OrderOutcome.Planned planned = answer.planned();
-        Written written = output.destination().write(options.book(), Destination.ORDERED, answer.report(), today());
+        Written written = output.destination().write(book, Destination.ORDERED, answer.report(), today());
         if (options.json()) {
             console.json(OrderJson.of(planned, answer.reasons(), answer.findings()));
         }
+        if (!planned.unmet().isEmpty()) {
+            console.say(planned.unmet().headline());
+        } else if (!answer.isComplete()) {
+            console.say(CommandMessages.answeredWithErrors());
+        }
         console.table(TextTable.of(OrdersTable.of(planned)));
+        UnmetWords.say(console, planned.unmet());
         console.say(planned.plan().answer(planned.book().settings().home().getCurrencyCode()));
         console.findings(answer.findings());
         console.written(written);
-        return Exit.DONE;
+        return answer.isComplete() ? Exit.DONE : Exit.PARTLY;
     }
 }

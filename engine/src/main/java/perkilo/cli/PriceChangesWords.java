@@ -24,7 +24,7 @@ final class PriceChangesWords {
         PriceChanges changes = answer.changes();
         CostEffect effect = answer.effect();
         if (console.isJson()) {
-            console.json(PricesJson.of(changes, effect, answer.findings()));
+            console.json(PricesJson.of(changes, effect, answer.account(), answer.findings()));
         }
         console.say(changes.answer());
         console.table(TextTable.of(new PriceTable(changes).onTerminal(SHOWN)));

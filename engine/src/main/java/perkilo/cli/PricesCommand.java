@@ -1,6 +1,7 @@
 package perkilo.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,7 +14,10 @@ import perkilo.desk.TakeInAnswer;
 import perkilo.desk.TakeInPrices;
 import perkilo.desk.TakeInRequest;
 import perkilo.pricelists.TakeIn;
+import perkilo.reading.PriceFiles;
+import perkilo.review.prices.PriceReview;
 import perkilo.sheet.Report;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -28,7 +32,8 @@ final class PricesCommand extends Command {
             "0..*",
             Path.class,
             "FILE",
-            "Price lists: .xlsx, .csv or .json. With --changes: the workbook to cost, or nothing.");
+            "Price lists (.xlsx, .csv or .json) or folders of them. Nothing, to try those again that wait for answers."
+                    + " With --changes: the workbook to cost, or nothing.");
     private final OptionSpec folder = Options.valueOr(
             "prices",
             Path.class,
@@ -46,6 +51,11 @@ final class PricesCommand extends Command {
             "BOOK",
             "A workbook whose names are matched with the names on the list, as those in the folder are.",
             "--book");
+    private final OptionSpec review = Options.value(
+            Path.class,
+            "FILE",
+            "The workbook with the questions and with what was read. Default: prices-review.xlsx in the folder.",
+            "--review");
     private final OptionSpec changes =
             Options.flag("Show which prices rose or fell since the last lists.", "--changes");
     private final OptionSpec rates =
@@ -59,10 +69,11 @@ final class PricesCommand extends Command {
     PricesCommand() {
         super(
                 "prices",
-                "Take in price lists of suppliers, in any layout, and keep them by supplier and date.",
+                "Take in price lists of suppliers, in any layout, and keep them by supplier and date. What is not clear is asked"
+                        + " in a workbook; answer there and run the command again.",
                 "With --changes: show which prices rose or fell since the last lists, and what that does to the costs"
                         + " of a workbook.");
-        takes(files, folder, supplier, quoted, validUntil, book, changes, rates, date);
+        takes(files, folder, supplier, quoted, validUntil, book, review, changes, rates, date);
         printing = new PrintOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
@@ -80,7 +91,7 @@ final class PricesCommand extends Command {
                 Options.said(supplier, String.class),
                 Options.said(quoted, LocalDate.class),
                 Options.said(validUntil, LocalDate.class));
-        return takeIn(new TakeInRequest(named, folder(), Options.said(book, Path.class), said));
+        return takeIn(new TakeInRequest(named, folder(), Options.said(book, Path.class), said, review()));
     }
 
     private int takeIn(TakeInRequest request) throws IOException {
@@ -90,11 +101,20 @@ final class PricesCommand extends Command {
             answer = new TakeInPrices().take(request, progress);
         }
         new TakenInWords(console).say(answer);
-        return answer.allKept() ? Exit.DONE : Exit.BAD_INPUT;
+        if (answer.allKept()) {
+            return Exit.DONE;
+        }
+        return answer.anyKept() ? Exit.PARTLY : Exit.BAD_INPUT;
+    }
+
+    private Path review() {
+        Path named = Options.said(review, Path.class);
+        return named == null ? folder().resolve(PriceReview.FILE) : named;
     }
 
     private int showChanges(List<Path> named) throws IOException {
         Path workbook = named.isEmpty() ? null : named.get(0);
+        FileStamp read = workbook == null ? null : FileStamp.of(workbook);
         PriceChangesRequest request = new PriceChangesRequest(
                 folder(),
                 workbook,
@@ -109,13 +129,15 @@ final class PricesCommand extends Command {
         }
         if (!(answer instanceof PriceChangesAnswer.Changed changed)) {
             return console.refuse(
-                    answer.findings(), answer instanceof PriceChangesAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                    answer.account(),
+                    answer.findings(),
+                    Exit.BAD_INPUT);
         }
-        new PriceChangesWords(console).say(changed, written(workbook, changed.report()));
+        new PriceChangesWords(console).say(changed, written(read, changed.report()));
         return Exit.DONE;
     }
 
-    private Written written(@Nullable Path workbook, Report report) throws IOException {
+    private Written written(@Nullable FileStamp workbook, Report report) throws IOException {
         return workbook == null
                 ? output.destination().writeAlone(report, ALONE)
                 : output.destination().write(workbook, Destination.PRICES, report, today());
@@ -130,8 +152,11 @@ final class PricesCommand extends Command {
     }
 
     private void checkIntake(List<Path> named) {
-        if (named.isEmpty()) {
+        if (named.isEmpty() && !Files.exists(review())) {
             throw wrong(CommandMessages.noLists());
+        }
+        if (!review().toString().endsWith(PriceFiles.REVIEW_ENDING)) {
+            throw wrong(CommandMessages.badReview(review()));
         }
         if (output.isAny() || runs.isAny() || isSaid(rates) || isSaid(date)) {
             throw wrong(CommandMessages.onlyForChanges());
@@ -142,7 +167,7 @@ final class PricesCommand extends Command {
         if (named.size() > 1) {
             throw wrong(CommandMessages.changesOfSeveralBooks());
         }
-        if (isSaid(supplier) || isSaid(quoted) || isSaid(validUntil) || isSaid(book)) {
+        if (isSaid(supplier) || isSaid(quoted) || isSaid(validUntil) || isSaid(book) || isSaid(review)) {
             throw wrong(CommandMessages.onlyForTakingIn());
         }
         if (named.isEmpty() && output.inPlace()) {

@@ -17,6 +17,7 @@ import perkilo.desk.RatesRequest;
 import perkilo.desk.TakeInRates;
 import perkilo.json.Json;
 import perkilo.json.RatesJson;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.rates.Bank;
 import perkilo.units.Currencies;
@@ -80,7 +81,7 @@ final class RatesCommand extends Command {
         if (!files().isEmpty() || said(fetch) != null) {
             RatesAnswer answer = taken(console);
             if (!(answer instanceof RatesAnswer.Taken taken)) {
-                return console.refuse(answer.findings(), Exit.BAD_INPUT);
+                return console.refuse(Account.NONE, answer.findings(), Exit.BAD_INPUT);
             }
             findings.addAll(taken.findings());
             json.set("files", Json.array(taken.files(), one -> RatesJson.taken(one.file(), one.taken())));

@@ -8,6 +8,7 @@ import perkilo.desk.FindSwaps;
 import perkilo.desk.SwapAnswer;
 import perkilo.desk.SwapRequest;
 import perkilo.json.SwapJson;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -51,17 +52,21 @@ final class SwapCommand extends Command {
     public Integer call() throws IOException {
         checkUsage();
         Console console = new Console(this, options);
+        FileStamp book = FileStamp.of(options.book());
         SwapAnswer answer;
         try (Progress progress = console.progress()) {
             answer = new FindSwaps().find(request(), progress);
         }
         if (answer instanceof SwapAnswer.Found found) {
-            return said(console, found);
+            return said(console, book, found);
         }
         if (answer instanceof SwapAnswer.NoSuchChoice missing) {
             throw wrong(ChoiceWords.missing(missing));
         }
-        return console.refuse(answer.findings(), answer instanceof SwapAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+        return console.refuse(
+                answer.account(),
+                answer.findings(),
+                Exit.BAD_INPUT);
     }
 
     private SwapRequest request() {
@@ -87,15 +92,18 @@ final class SwapCommand extends Command {
         return Options.said(option, String.class);
     }
 
-    private int said(Console console, SwapAnswer.Found answer) throws IOException {
-        Written written = output.destination().write(options.book(), Destination.SWAPPED, answer.report(), today());
+    private int said(Console console, FileStamp book, SwapAnswer.Found answer) throws IOException {
+        Written written = output.destination().write(book, Destination.SWAPPED, answer.report(), today());
         if (options.json()) {
             console.json(SwapJson.of(answer.found(), answer.findings(), answer.added()));
+        }
+        if (!answer.isComplete()) {
+            console.say(CommandMessages.searchedInPart());
         }
         new SwapWords(answer.found()).say(console);
         answer.added().ifPresent(formula -> console.say("New formula: \"" + formula.name() + "\""));
         console.findings(answer.findings());
         console.written(written);
-        return Exit.DONE;
+        return answer.isComplete() ? Exit.DONE : Exit.PARTLY;
     }
 }

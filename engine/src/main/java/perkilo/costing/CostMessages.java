@@ -2,7 +2,9 @@ package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
+import perkilo.origin.Counted;
 
 /** What a person reads about the costs of runs. */
 public final class CostMessages {
@@ -25,6 +27,20 @@ public final class CostMessages {
     static String vesselHoldsOnlyHoldUp(BigDecimal vesselKg, BigDecimal holdUpKg) {
         return "A vessel of " + vesselKg.toPlainString() + " kg holds no more than its hold-up of "
                 + holdUpKg.toPlainString() + " kg.";
+    }
+
+    // runs that are not complete
+
+    /** How many runs are not complete. */
+    public static String notComplete(int open, int all) {
+        return "Not complete: " + open + " of " + Counted.of(all, "run") + (open == 1 ? " lacks" : " lack")
+                + " something, so there is no unit cost for " + (open == 1 ? "it" : "them") + ".";
+    }
+
+    /** What a run lacks; {@code more} things are not named. */
+    public static String lacks(List<String> missing, int more) {
+        return "Not complete. Missing: " + String.join("; ", missing) + (more > 0 ? "; and " + more + " more" : "")
+                + ".";
     }
 
     // items that cannot be bought
@@ -119,10 +135,17 @@ public final class CostMessages {
                 + " " + currency + ".";
     }
 
-    /** Freight by weight of pieces, whose weight is unknown. */
-    public static String weightOfPiecesUnknown(String supplier) {
-        return supplier + " charges freight by weight, but the weight of the pieces they sell is unknown."
-                + " No freight by weight is counted for pieces.";
+    /**
+     * Freight by weight of pieces, whose weight is unknown.
+     *
+     * @param first the first such piece
+     * @param others how many more there are
+     */
+    static String weightOfPiecesUnknown(String supplier, String first, int others) {
+        String pieces = "\"" + first + "\"" + (others == 0 ? "" : " and " + Counted.of(others, "other piece"));
+        return supplier + " charges freight by weight, but the weight of " + pieces + " is unknown."
+                + " No freight by weight is counted for " + (others == 0 ? "it" : "them")
+                + ". Type \"Weight g\" on the Components sheet.";
     }
 
     // previous prices

@@ -21,6 +21,7 @@ import perkilo.units.Measure;
  * @param supplier who quotes it
  * @param vendor index of the supplier among the market's
  * @param density of the material in g/mL; null for a component, or if unknown
+ * @param pieceWeight of one piece in grams; null for a material, or if unknown
  * @param perPackUnit kilograms, or pieces, in one of the offer's pack unit
  * @param toHome from the offer's currency to the home currency
  * @param toSupplier from the offer's currency to the supplier's
@@ -30,9 +31,13 @@ public record Listing(
         Supplier supplier,
         int vendor,
         @Nullable Figure density,
+        @Nullable Figure pieceWeight,
         BigDecimal perPackUnit,
         Conversion toHome,
         Conversion toSupplier) {
+
+    /** As a power of ten. */
+    private static final int GRAMS_PER_KG = 3;
 
     /** The content of one pack, in kilograms or pieces. */
     public BigDecimal packSize() {
@@ -42,6 +47,21 @@ public record Listing(
     /** Whether it is sold by the piece. */
     public boolean isByPiece() {
         return offer.packUnit().isCount();
+    }
+
+    /** Whether its weight is known: pieces have a weight only if it is typed. */
+    public boolean isWeighed() {
+        return !isByPiece() || pieceWeight != null;
+    }
+
+    /** The weight of one pack for freight, in kilograms; zero if it is unknown. */
+    public BigDecimal kgPerPack() {
+        if (!isByPiece()) {
+            return packSize();
+        }
+        return pieceWeight == null
+                ? BigDecimal.ZERO
+                : packSize().multiply(pieceWeight.value()).movePointLeft(GRAMS_PER_KG);
     }
 
     /**
@@ -112,7 +132,7 @@ public record Listing(
                 item,
                 vendor,
                 packSize(),
-                isByPiece() ? BigDecimal.ZERO : packSize(),
+                kgPerPack(),
                 offer.orderMultiple()
                         .value()
                         .setScale(0, RoundingMode.UNNECESSARY)

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.DeliveryTerm;
 import perkilo.model.Material;
+import perkilo.model.Product;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.names.Names;
@@ -33,6 +34,9 @@ public final class Market {
 
     private final Book book;
     private final OfferHistory prices;
+    /** By item: the weight of a piece in grams, where it is known. */
+    private final Map<String, Figure> pieceWeights;
+
     private final List<Supplier> suppliers;
     private final List<Vendor> vendors;
     private final Map<String, List<Listing>> byItem = new LinkedHashMap<>();
@@ -64,6 +68,7 @@ public final class Market {
     private Market(Book book, OfferHistory prices, LocalDate lastDay) {
         this.book = book;
         this.prices = prices;
+        this.pieceWeights = pieceWeights(book);
         Map<String, Integer> indexes = new LinkedHashMap<>();
         List<Supplier> sellers = new ArrayList<>();
         for (Offer offer : prices.orderableUntil(lastDay)) {
@@ -78,6 +83,19 @@ public final class Market {
         }
         this.suppliers = List.copyOf(sellers);
         this.vendors = List.copyOf(sellers.stream().map(this::vendor).toList());
+    }
+
+    private static Map<String, Figure> pieceWeights(Book book) {
+        Map<String, Figure> weights = new LinkedHashMap<>();
+        for (Product product : book.products().values()) {
+            for (Product.Component component : product.components()) {
+                Figure weight = component.weight();
+                if (weight != null) {
+                    weights.putIfAbsent(Names.key(component.name()), weight);
+                }
+            }
+        }
+        return weights;
     }
 
     /** The book of the market. */
@@ -166,15 +184,14 @@ public final class Market {
                         "no rate from %s to %s on or before %s".formatted(from, to, settings.costingDate())));
     }
 
-    /** The charges of a supplier that the buyer pays under the delivery term. */
+    /** The charges of a supplier that the buyer pays under the delivery term; duty is each listing's own. */
     public static Charges charges(Supplier supplier) {
         DeliveryTerm terms = supplier.terms();
         boolean freight = terms == null || terms.buyerPaysFreight();
         return new Charges(
                 freight ? supplier.freightPerOrder() : Figure.ZERO,
                 freight ? supplier.freightPerKg() : Figure.ZERO,
-                terms == null || terms.buyerPaysInsurance() ? supplier.insurance() : Figure.ZERO,
-                terms == null || terms.buyerPaysDuty() ? supplier.duty() : Figure.ZERO);
+                terms == null || terms.buyerPaysInsurance() ? supplier.insurance() : Figure.ZERO);
     }
 
     /** The bank's margin on payments to a supplier: zero if they invoice in home currency. */
@@ -215,6 +232,7 @@ public final class Market {
                 supplier,
                 vendor,
                 density,
+                offer.packUnit().isCount() ? pieceWeights.get(Names.key(offer.item())) : null,
                 Listing.basePer(offer.packUnit(), density),
                 conversion(offer.currency(), book.settings().home()),
                 conversion(offer.currency(), supplier.currency()));
@@ -233,7 +251,6 @@ public final class Market {
                 charges.insurance().value(),
                 minimum == null ? BigDecimal.ZERO : minimum.value(),
                 smallOrder == null ? null : smallOrder.value(),
-                charges.duty().value(),
                 book.settings().dutyBasis());
     }
 
@@ -243,7 +260,6 @@ public final class Market {
      * @param freightPerOrder in the supplier's currency
      * @param freightPerKg in the supplier's currency
      * @param insurance as a fraction
-     * @param duty as a fraction
      */
-    public record Charges(Figure freightPerOrder, Figure freightPerKg, Figure insurance, Figure duty) {}
+    public record Charges(Figure freightPerOrder, Figure freightPerKg, Figure insurance) {}
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import perkilo.purchasing.LineCost;
 import perkilo.purchasing.OrderCost;
 import perkilo.purchasing.PlanCost;
@@ -58,6 +59,11 @@ public record Purchase(
         List<LineCost> more = new ArrayList<>(lines);
         more.add(line);
         return more;
+    }
+
+    /** The offers of all lines. */
+    Stream<Listing> bought() {
+        return cost.lines().stream().map(this::listing);
     }
 
     /** The offer of a line. */

@@ -8,7 +8,6 @@ import java.util.List;
 import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.model.Settings;
-import perkilo.model.Supplier;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 
@@ -68,14 +67,6 @@ final class RunNotes {
                     CostMessages.notProven(
                             cost.needs().title(), plain(gap), cost.home().getCurrencyCode())));
         }
-        cost.purchase().cost().orders().forEach(order -> {
-            Supplier supplier = cost.purchase().listing(order.lines().get(0)).supplier();
-            boolean pieces = order.lines().stream()
-                    .anyMatch(line -> cost.purchase().listing(line).isByPiece());
-            if (pieces && Market.charges(supplier).freightPerKg().value().signum() > 0) {
-                notes.add(Finding.warning(supplier.origin(), CostMessages.weightOfPiecesUnknown(supplier.name())));
-            }
-        });
         return notes;
     }
 

@@ -118,6 +118,6 @@ public final class CostPortfolio {
                 files.add(shown.result().file());
             }
         }
-        return new WorkbookWriter().writeAlone(report, summary, files);
+        return new WorkbookWriter().writeAlone(report, summary, null, files);
     }
 }

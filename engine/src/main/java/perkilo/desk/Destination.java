@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import perkilo.sheet.Report;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.WorkbookWriter;
 import perkilo.xlsx.write.Written;
 
@@ -29,20 +30,24 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
     /** The ending of a file name for swaps. */
     public static final String SWAPPED = "-swapped";
 
+    /** The ending of a file name for a workbook with the sheet Reading. */
+    public static final String REVIEW = "-review";
+
     /** The ending of a file name for price changes. */
     public static final String PRICES = "-prices";
 
     /**
      * Writes the result sheets of one book.
      *
-     * @param book the person's workbook
+     * @param book the person's workbook as it was before it was read
      * @param suffix the ending for its name, such as {@link #COSTED}
      * @param today the day for the name of the backup
      * @return what was written
      * @throws IOException whose message is a sentence for a person
      */
-    public Written write(Path book, String suffix, Report report, LocalDate today) throws IOException {
-        Path target = inPlace ? book : or(book.resolveSibling(resultName(book, suffix)));
+    public Written write(FileStamp book, String suffix, Report report, LocalDate today) throws IOException {
+        Path file = book.file();
+        Path target = inPlace ? file : or(file.resolveSibling(resultName(file, suffix)));
         return writeTo(target, book, report, today);
     }
 
@@ -53,7 +58,7 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
      * @throws IOException whose message is a sentence for a person
      */
     public Written writeAlone(Report report, Path usual) throws IOException {
-        return new WorkbookWriter().writeAlone(report.alone(), or(usual));
+        return new WorkbookWriter().writeAlone(report.alone(), or(usual), null);
     }
 
     /** The file for the result of one of several books. */
@@ -65,10 +70,10 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
         return out == null ? book.resolveSibling(name) : out.resolve(name);
     }
 
-    Written writeTo(Path target, Path book, Report report, LocalDate today) throws IOException {
+    Written writeTo(Path target, FileStamp book, Report report, LocalDate today) throws IOException {
         WorkbookWriter writer = new WorkbookWriter();
         if (sheetOnly) {
-            return writer.writeAlone(report.alone(), target);
+            return writer.writeAlone(report.alone(), target, book.file());
         }
         return inPlace ? writer.writeInPlace(book, report, today) : writer.write(book, report, target);
     }

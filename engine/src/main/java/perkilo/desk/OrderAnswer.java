@@ -3,7 +3,9 @@ package perkilo.desk;
 import java.util.List;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.order.OrderReport;
 import perkilo.sheet.Report;
 
@@ -12,6 +14,11 @@ public sealed interface OrderAnswer {
 
     /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
+
+    /** What became of everything in the files; nothing where there is no answer for another reason than the files. */
+    default Account account() {
+        return Account.NONE;
+    }
 
     /**
      * There is a plan; if the search was stopped, it is the best so far and not proven.
@@ -23,7 +30,17 @@ public sealed interface OrderAnswer {
     record Planned(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) implements OrderAnswer {
 
         public Planned {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
+        }
+
+        /** Whether every need is met in time and nothing has an error. */
+        public boolean isComplete() {
+            return planned.unmet().isEmpty() && findings.stream().noneMatch(Finding::isError);
+        }
+
+        @Override
+        public Account account() {
+            return planned.book().account();
         }
 
         /** The result sheets. */
@@ -33,18 +50,18 @@ public sealed interface OrderAnswer {
     }
 
     /** The book has errors; at least one finding is an error. */
-    record BadInput(List<Finding> findings) implements OrderAnswer {
+    record BadInput(Account account, List<Finding> findings) implements OrderAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
-    /** No set of orders covers every need; at least one finding is an error. */
+    /** No plan was found; at least one finding is an error. */
     record NoPlan(List<Finding> findings) implements OrderAnswer {
 
         public NoPlan {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

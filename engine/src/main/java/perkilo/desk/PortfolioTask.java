@@ -4,15 +4,19 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.origin.SameCause;
 import perkilo.reading.BookReader;
 import perkilo.reading.SharedSources;
 import perkilo.report.portfolio.PortfolioBook;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.FileAddress;
 import perkilo.xlsx.write.Written;
 
@@ -51,11 +55,12 @@ final class PortfolioTask<T> {
             return failed(book, findings, false);
         }
         try {
+            FileStamp read = FileStamp.of(book);
             Reading<Book> reading = new BookReader().read(book, shared, request.date(), request.today());
             CostAnswer answer = new CostBook().cost(book, reading, request.sizes(), watch);
             findings.addAll(answer.findings());
             return answer instanceof CostAnswer.Costed costed
-                    ? costed(book, target, costed)
+                    ? costed(read, target, costed)
                     : failed(book, findings, false);
         } catch (IOException told) {
             findings.add(Finding.error(Origin.NONE, String.valueOf(told.getMessage())));
@@ -70,8 +75,9 @@ final class PortfolioTask<T> {
         return failed(book, findings, false);
     }
 
-    private CostedBook<T> costed(Path book, Path target, CostAnswer.Costed costed) throws IOException {
-        Written written = request.destination().writeTo(target, book, costed.report(), request.today());
+    private CostedBook<T> costed(FileStamp read, Path target, CostAnswer.Costed costed) throws IOException {
+        Path book = read.file();
+        Written written = request.destination().writeTo(target, read, costed.report(), request.today());
         String sheet = written.sheets().getOrDefault("Cost summary", "Cost summary");
         Origin result = new Origin(FileAddress.of(written.file(), summary), sheet, "A1");
         PortfolioBook shown =
@@ -86,7 +92,8 @@ final class PortfolioTask<T> {
 
     /** The findings about this book, without those about shared files. */
     private List<Finding> own(List<Finding> findings) {
-        List<Finding> common = shared.findings();
+        Set<Finding> common = new HashSet<>(shared.findings());
+        common.addAll(SameCause.once(shared.findings()));
         return findings.stream().filter(finding -> !common.contains(finding)).toList();
     }
 

@@ -9,6 +9,7 @@ import perkilo.costing.CostEffect;
 import perkilo.costing.CostRuns;
 import perkilo.model.Book;
 import perkilo.model.Settings;
+import perkilo.offers.AgeLimit;
 import perkilo.offers.Offer;
 import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Finding;
@@ -35,37 +36,44 @@ public final class ShowPriceChanges {
         Reading<List<Offer>> quotes = new QuoteReader().read(null, List.of(request.folder()));
         watch.at(Stage.READING, 1, 1);
         if (quotes.hasErrors()) {
-            return new PriceChangesAnswer.BadInput(quotes.findings());
+            return new PriceChangesAnswer.BadInput(quotes.account(), quotes.findings());
         }
         LocalDate date = request.date();
-        PriceChanges changes = PriceChanges.on(date == null ? request.today() : date, quotes.value(), "");
-        return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.findings());
+        PriceChanges changes = PriceChanges.on(
+                date == null ? request.today() : date,
+                quotes.value(),
+                "",
+                AgeLimit.ofDays(Settings.USUAL_PRICE_AGE_LIMIT.value()));
+        return new PriceChangesAnswer.Changed(
+                changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
     }
 
     private static PriceChangesAnswer with(Path file, PriceChangesRequest request, Watch watch) throws IOException {
         Sources sources = new Sources(file, List.of(request.folder()), request.rates(), request.date());
         Reading<Book> reading = BookReading.of(sources, request.today(), watch);
-        if (reading.hasErrors()) {
-            return new PriceChangesAnswer.BadInput(reading.findings());
+        if (reading.value().gaps().isEverything()) {
+            return new PriceChangesAnswer.BadInput(reading.account(), reading.findings());
         }
         Book book = request.sizes().applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
-        List<Finding> problems = RunSizes.problems(file, book);
-        findings.addAll(problems);
-        if (!problems.isEmpty()) {
-            return new PriceChangesAnswer.BadInput(findings);
+        findings.addAll(RunSizes.problems(file, book));
+        if (RunSizes.isNothing(book)) {
+            return new PriceChangesAnswer.BadInput(reading.account(), findings);
         }
         List<Offer> quotes =
                 new QuoteReader().read(file, List.of(request.folder())).value();
-        PriceChanges changes =
-                PriceChanges.on(book.settings().costingDate(), quotes, String.valueOf(file.getFileName()));
+        PriceChanges changes = PriceChanges.on(
+                book.settings().costingDate(),
+                quotes,
+                String.valueOf(file.getFileName()),
+                book.settings().priceAgeLimit());
         Watched costing = new Watched(watch, Stage.COSTING, 0);
         CostEffect effect = CostEffect.of(
                 book, changes, new CostRuns(costing.counting(Planners.forRuns()), SearchLimits.usual(costing)));
         findings.addAll(effect.findings());
         return effect.possible()
                 ? new PriceChangesAnswer.Changed(
-                        changes, effect, book.settings().priceAgeLimitDays(), findings)
+                        changes, effect, book.settings().priceAgeLimitDays(), reading.account(), findings)
                 : new PriceChangesAnswer.NoPurchase(findings);
     }
 }

@@ -3,7 +3,9 @@ package perkilo.desk;
 import java.util.List;
 import java.util.Optional;
 import perkilo.model.Formula;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.swap.SwapReport;
 import perkilo.sheet.Report;
 import perkilo.swaps.SwapOutcome;
@@ -13,6 +15,11 @@ public sealed interface SwapAnswer {
 
     /** Everything that a person should know, also from the reading. */
     List<Finding> findings();
+
+    /** What became of everything in the files; nothing where there is no answer for another reason than the files. */
+    default Account account() {
+        return Account.NONE;
+    }
 
     /**
      * The search was completed.
@@ -24,7 +31,17 @@ public sealed interface SwapAnswer {
     record Found(SwapOutcome.Found found, Optional<Formula> added, List<Finding> findings) implements SwapAnswer {
 
         public Found {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
+        }
+
+        /** Whether every formula and run was looked at and nothing has an error. */
+        public boolean isComplete() {
+            return findings.stream().noneMatch(Finding::isError);
+        }
+
+        @Override
+        public Account account() {
+            return found.book().account();
         }
 
         /** The result sheets. */
@@ -43,15 +60,15 @@ public sealed interface SwapAnswer {
     record NoSuchChoice(Choice choice, int count, List<Finding> findings) implements SwapAnswer {
 
         public NoSuchChoice {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
     /** The book has errors, or does not contain what the request names; at least one finding is an error. */
-    record BadInput(List<Finding> findings) implements SwapAnswer {
+    record BadInput(Account account, List<Finding> findings) implements SwapAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -59,7 +76,7 @@ public sealed interface SwapAnswer {
     record NoPurchase(List<Finding> findings) implements SwapAnswer {
 
         public NoPurchase {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -67,7 +84,7 @@ public sealed interface SwapAnswer {
     record Stopped(List<Finding> findings) implements SwapAnswer {
 
         public Stopped {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

@@ -12,8 +12,10 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
+import perkilo.report.cost.WhatWasRead;
 
 /** Helpers for all answers in JSON. */
 public final class Json {
@@ -58,9 +60,15 @@ public final class Json {
         return TableJson.array(MessagesSheet.TABLE.with(findings));
     }
 
+    /** What became of everything in the files, as {@code reading}. */
+    public static ArrayNode reading(Account account) {
+        return TableJson.array(WhatWasRead.JSON.with(account.groups()));
+    }
+
     /** An answer with messages only, if nothing could be computed. */
-    public static ObjectNode onlyMessages(List<Finding> findings) {
+    public static ObjectNode onlyMessages(Account account, List<Finding> findings) {
         ObjectNode answer = object();
+        answer.set("reading", reading(account));
         answer.set("messages", messages(findings));
         return answer;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostEffect;
 import perkilo.offers.history.PriceChanges;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.report.prices.EffectTable;
 import perkilo.report.prices.PriceTable;
@@ -18,8 +19,10 @@ public final class PricesJson {
      * What changed, with everything that was found.
      *
      * @param effect what the changes do to the runs of a book; null without a book
+     * @param account what became of everything in the files
      */
-    public static ObjectNode of(PriceChanges changes, @Nullable CostEffect effect, List<Finding> findings) {
+    public static ObjectNode of(
+            PriceChanges changes, @Nullable CostEffect effect, Account account, List<Finding> findings) {
         ObjectNode answer = Json.object().put("date", changes.on().toString()).put("answer", changes.answer());
         answer.set("changes", TableJson.array(new PriceTable(changes).inJson()));
         if (effect != null) {
@@ -29,6 +32,7 @@ public final class PricesJson {
                             run -> answer.put("homeCurrency", run.now().home().getCurrencyCode()));
             answer.set("runs", TableJson.array(new EffectTable(effect).inJson()));
         }
+        answer.set("reading", Json.reading(account));
         answer.set("messages", Json.messages(findings));
         return answer;
     }

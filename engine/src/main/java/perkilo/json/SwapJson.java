@@ -49,6 +49,7 @@ public final class SwapJson {
         answer.set("blendStudies", TableJson.array(new StudyTable(found).inJson()));
         answer.put("applied", applied.map(Formula::name).orElse(null));
         answer.set("cautions", Json.texts(Cautions.ALWAYS));
+        answer.set("reading", Json.reading(found.book().account()));
         answer.set("messages", Json.messages(findings));
         return answer;
     }

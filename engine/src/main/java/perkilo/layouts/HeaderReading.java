@@ -21,8 +21,6 @@ public record HeaderReading(
     /** Why a header does not say what its column is used for. */
     public enum Doubt {
         NONE,
-        /** The table seems to be a list, but the header is not understood. */
-        UNKNOWN,
         /** A quantity can be a break or a pack. */
         QUANTITY,
         /** The prices include VAT. */

@@ -1,6 +1,7 @@
 package perkilo.layouts;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -23,39 +24,48 @@ public final class LayoutFinder {
     private static final int LEAST = 2;
     private static final int MOST_TITLE_CELLS = 2;
 
-    private final Mapping mapping;
     private final Map<String, Optional<HeaderReading>> readings = new HashMap<>();
 
-    private LayoutFinder(Mapping mapping) {
-        this.mapping = mapping;
-    }
+    private LayoutFinder() {}
 
-    /** The tables of all sheets, by their headers alone. */
+    /** The tables of all sheets. Sheets without one are kept beside the first table, as they may say something of it. */
     public static List<ListLayout> find(List<Grid> grids) {
-        return find(grids, Mapping.empty(""));
-    }
-
-    /**
-     * The tables of all sheets. If there is none by its headers, the most likely one, with a question for each column.
-     *
-     * @param mapping what a person said of columns
-     */
-    public static List<ListLayout> find(List<Grid> grids, Mapping mapping) {
-        LayoutFinder finder = new LayoutFinder(mapping);
+        LayoutFinder finder = new LayoutFinder();
         List<ListLayout> found = new ArrayList<>();
         for (Grid grid : grids) {
             found.addAll(finder.tables(grid));
         }
-        if (found.isEmpty()) {
-            for (Grid grid : grids) {
-                finder.likely(grid).ifPresent(found::add);
-            }
-        }
         List<Grid> others = new ArrayList<>(grids);
         found.forEach(layout -> others.remove(layout.grid()));
-        return found.stream()
-                .map(layout -> layout.between(layout.above(), layout.end(), others))
-                .toList();
+        if (!found.isEmpty()) {
+            found.set(0, found.get(0).with(others));
+        }
+        return found;
+    }
+
+    /**
+     * A table whose row of headings is known. A column without a heading is called by its letters.
+     *
+     * @param row from zero
+     */
+    public static ListLayout at(Grid grid, int row) {
+        ListLayout found = new LayoutFinder().layout(grid, row, row);
+        Map<Integer, String> headers = new TreeMap<>(found.headers());
+        Arrays.stream(grid.rows().below(row))
+                .limit(ROWS_LOOKED_AT)
+                .forEach(below -> grid.row(below)
+                        .keySet()
+                        .forEach(column -> headers.putIfAbsent(column, ListLayout.withoutHeading(column))));
+        return new ListLayout(
+                grid,
+                -1,
+                row,
+                row,
+                Integer.MAX_VALUE,
+                headers,
+                found.readings(),
+                found.pairs(),
+                List.of());
     }
 
     private List<ListLayout> tables(Grid grid) {
@@ -206,14 +216,7 @@ public final class LayoutFinder {
     }
 
     private Optional<HeaderReading> reading(String header) {
-        return readings.computeIfAbsent(header, text -> {
-            Optional<HeaderReading> own = HeaderReading.of(text);
-            PriceNote note = own.map(HeaderReading::note).orElseGet(() -> HeaderReading.noteIn(text));
-            return mapping.column(text)
-                    .flatMap(said -> ColumnUse.parse(said, note))
-                    .map(use -> new HeaderReading(use, note, List.of(), HeaderReading.Doubt.NONE))
-                    .or(() -> own);
-        });
+        return readings.computeIfAbsent(header, HeaderReading::of);
     }
 
     private static String joined(String above, String below) {
@@ -229,25 +232,5 @@ public final class LayoutFinder {
         return grid.mergedAt(row, column)
                 .map(block -> grid.at(block.firstRow(), block.firstColumn()).text())
                 .orElse("");
-    }
-
-    /** The row of texts that is most like headers, with a question for each column that is not understood. */
-    private Optional<ListLayout> likely(Grid grid) {
-        ListLayout best = null;
-        int[] rows = grid.rows().numbers();
-        for (int at = 0; at < Math.min(rows.length - 1, ROWS_LOOKED_AT); at++) {
-            int row = rows[at];
-            NavigableMap<Integer, Cell> cells = grid.row(row);
-            boolean texts = cells.size() > LEAST
-                    && cells.values().stream()
-                            .allMatch(cell -> cell.kind() == Cell.Kind.TEXT
-                                    && cell.text().length() <= LONGEST_HEADER
-                                    && NumberWords.of(cell.text()).filter(number -> number.words().isEmpty()).isEmpty());
-            if (texts && LikelyColumns.hasFigures(grid, rows, at)) {
-                ListLayout layout = layout(grid, row, row);
-                best = best == null || understood(layout) > understood(best) ? layout : best;
-            }
-        }
-        return Optional.ofNullable(best).map(LikelyColumns::asked);
     }
 }

@@ -49,7 +49,7 @@ public record ListColumns(
 
     private void settle(int column, String header, Mapping mapping) {
         HeaderReading reading = layout.readings().get(column);
-        PriceNote note = reading == null ? PriceNote.NONE : reading.note();
+        PriceNote note = reading == null ? HeaderReading.noteIn(header) : reading.note();
         Optional<String> said = mapping.column(header);
         if (said.isPresent()) {
             ColumnUse.parse(said.get(), note)
@@ -70,7 +70,7 @@ public record ListColumns(
             case VAT -> QuestionMessages.whatVat(header);
             case COST -> QuestionMessages.whatCost(header);
             case VALIDITY -> QuestionMessages.whichDay(header);
-            case NONE, UNKNOWN, QUANTITY -> QuestionMessages.whatColumn(header);
+            case NONE, QUANTITY -> QuestionMessages.whatColumn(header);
         };
         questions.add(new Question(Mapping.COLUMNS, header, where(column), text, reading.choices()));
     }
@@ -207,6 +207,16 @@ public record ListColumns(
                     .orElse(""));
         }
         return reading == null ? NotReadMessages.notUnderstood() : NotReadMessages.notNeeded();
+    }
+
+    /** How many columns may hold prices, or hold the same as another: nothing is said of columns of other costs. */
+    public int openPrices() {
+        return (int) questions.stream()
+                .filter(question -> layout.readings().entrySet().stream()
+                        .filter(reading -> question.key().equals(header(reading.getKey())))
+                        .noneMatch(reading -> reading.getValue().doubt() == HeaderReading.Doubt.COST
+                                || reading.getValue().doubt() == HeaderReading.Doubt.VALIDITY))
+                .count();
     }
 
     /** The headers of columns that are not used, from left to right. */

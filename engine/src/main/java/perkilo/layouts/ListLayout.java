@@ -3,6 +3,8 @@ package perkilo.layouts;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.TreeMap;
+import perkilo.origin.Origin;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -35,9 +37,41 @@ public record ListLayout(
         return grid.rows().between(lastHeader, end);
     }
 
+    /** The same table on a sheet of which it was found in the first rows. */
+    public ListLayout on(Grid whole) {
+        return new ListLayout(
+                whole, -1, firstHeader, lastHeader, Integer.MAX_VALUE, headers, readings, pairs, List.of());
+    }
+
+    /** The same table with sheets that may say something of it, though they hold none. */
+    public ListLayout with(List<Grid> otherSheets) {
+        return between(above, end, otherSheets);
+    }
+
     ListLayout between(int newAbove, int newEnd, List<Grid> newOthers) {
         return new ListLayout(
                 grid, newAbove, firstHeader, lastHeader, newEnd, headers, readings, pairs, List.copyOf(newOthers));
+    }
+
+    /**
+     * What a column without a heading is called.
+     *
+     * @param column from zero
+     * @return such as {@code Column C}
+     */
+    public static String withoutHeading(int column) {
+        String cell = Origin.ofCell("", "", 0, column).cell();
+        return "Column " + cell.substring(0, cell.length() - 1);
+    }
+
+    /** The layout of a sheet without a row of headings; each column is called by its letters. */
+    public static ListLayout withoutHeadings(Grid grid) {
+        Map<Integer, String> headers = new TreeMap<>();
+        for (int row : grid.rows().numbers()) {
+            grid.row(row).keySet().forEach(column -> headers.putIfAbsent(column, withoutHeading(column)));
+        }
+        return new ListLayout(
+                grid, -1, -1, -1, Integer.MAX_VALUE, headers, Map.of(), Map.of(), List.of());
     }
 
     /**

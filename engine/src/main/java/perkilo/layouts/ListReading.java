@@ -1,90 +1,91 @@
 package perkilo.layouts;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import perkilo.offers.Validity;
-import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
+import perkilo.xlsx.grid.Grid;
 
 /**
  * A whole list, with all its tables and sheets.
  *
  * @param lines its lines
  * @param facts what the lines around its first table say; the days of other tables are in their own lines
- * @param columns what the columns of each table are used for
- * @param questions what is open, each once
+ * @param tables each table with what it leaves open
  * @param notRead columns, lines and sheets that are not used
  */
-public record ListReading(
-        List<ListLine> lines,
-        TitleFacts facts,
-        List<ListColumns> columns,
-        List<Question> questions,
-        List<NotRead> notRead) {
+public record ListReading(List<ListLine> lines, TitleFacts facts, List<Table> tables, List<NotRead> notRead) {
+
+    /**
+     * One table.
+     *
+     * @param columns what its columns are used for
+     * @param facts what the lines around it say, and those of tables above it where it does not say so itself
+     * @param questions what is open
+     */
+    public record Table(ListColumns columns, TitleFacts facts, List<Question> questions) {}
+
+    /** A table before its rows are read. */
+    private record Begun(ListColumns columns, Mapping mapping, TitleFacts facts, ListDates dates) {}
 
     /**
      * Reads all tables of a list.
      *
      * @param layouts at least one
+     * @param mappings what a person said of each
      */
-    public static ListReading of(List<ListLayout> layouts, Mapping mapping, Findings findings) {
-        List<ListColumns> columns = new ArrayList<>();
-        List<TitleFacts> facts = new ArrayList<>();
-        List<ListDates> dates = new ArrayList<>();
-        Map<String, Question> questions = new LinkedHashMap<>();
+    public static ListReading of(List<ListLayout> layouts, Function<ListLayout, Mapping> mappings, Findings findings) {
+        List<Begun> begun = new ArrayList<>();
         Set<NotRead> notRead = new LinkedHashSet<>();
         for (ListLayout layout : layouts) {
-            ListColumns one = ListColumns.of(layout, mapping);
-            List<LooseLine> loose = LooseLine.of(one);
-            ListDates ofTable = TitleFacts.dates(mapping, one, loose);
-            TitleFacts own = TitleFacts.of(loose, ofTable, mapping, findings);
-            dates.add(ofTable);
-            columns.add(one);
-            facts.add(above(own, layout, layouts, facts));
-            add(questions, one.questions());
-            add(questions, own.questions());
-            notRead.addAll(one.notRead());
+            Mapping mapping = mappings.apply(layout);
+            ListColumns columns = ListColumns.of(layout, mapping);
+            List<LooseLine> loose = LooseLine.of(columns);
+            ListDates dates = TitleFacts.dates(mapping, columns, loose);
+            TitleFacts own = TitleFacts.of(loose, dates, mapping, findings);
+            notRead.addAll(columns.notRead());
             notRead.addAll(own.notRead());
+            begun.add(new Begun(columns, mapping, withOthers(own, layout, begun), dates));
         }
-        TitleFacts first = facts.get(0);
-        for (TitleFacts other : facts) {
-            first = first.orOf(other);
+        TitleFacts first = begun.get(0).facts();
+        for (Begun other : begun) {
+            first = first.orOf(other.facts());
         }
         List<ListLine> lines = new ArrayList<>();
-        for (int at = 0; at < layouts.size(); at++) {
-            ListSense sense = ListSense.of(columns.get(at), mapping);
+        List<Table> tables = new ArrayList<>();
+        for (Begun one : begun) {
+            ListSense sense = ListSense.of(one.columns(), one.mapping());
             ListRows rows = new ListRows(
-                    columns.get(at),
-                    mapping,
-                    sense,
-                    facts.get(at),
-                    own(facts.get(at), first),
-                    dates.get(at),
-                    findings);
+                    one.columns(), one.mapping(), sense, one.facts(), own(one.facts(), first), one.dates(), findings);
             lines.addAll(rows.read());
-            add(questions, sense.questions());
-            add(questions, rows.questions());
+            List<Question> questions = new ArrayList<>(one.columns().questions());
+            questions.addAll(one.facts().questions());
+            questions.addAll(sense.questions());
+            questions.addAll(rows.questions());
+            tables.add(new Table(one.columns(), one.facts(), List.copyOf(questions)));
         }
-        layouts.get(0).others().forEach(grid -> {
+        for (Grid grid : layouts.get(0).others()) {
             if (!grid.rows().isEmpty()) {
                 notRead.add(new NotRead(grid.origin(), grid.sheet(), NotReadMessages.sheetNotUnderstood()));
             }
-        });
+        }
         check(first, layouts.get(0), findings);
-        return new ListReading(lines, first, columns, List.copyOf(questions.values()), List.copyOf(notRead));
+        return new ListReading(lines, first, tables, List.copyOf(notRead));
     }
 
-    /** What a table does not say itself is taken from the tables above it on the same sheet. */
-    private static TitleFacts above(
-            TitleFacts own, ListLayout layout, List<ListLayout> layouts, List<TitleFacts> before) {
+    /**
+     * What a table does not say itself is taken from the tables above it on the same sheet, and from what the first
+     * table took from sheets without a table.
+     */
+    private static TitleFacts withOthers(TitleFacts own, ListLayout layout, List<Begun> before) {
         TitleFacts facts = own;
         for (int at = before.size() - 1; at >= 0; at--) {
-            if (layouts.get(at).grid().equals(layout.grid())) {
-                facts = facts.orOf(before.get(at));
+            ListLayout other = before.get(at).columns().layout();
+            if (other.grid().equals(layout.grid()) || !other.others().isEmpty()) {
+                facts = facts.orOf(before.get(at).facts());
             }
         }
         return facts;
@@ -102,15 +103,10 @@ public record ListReading(
         if (facts.quotedOn() != null
                 && facts.validUntil() != null
                 && facts.validUntil().isBefore(facts.quotedOn())) {
-            Origin sheet = layout.grid().origin();
             findings.error(
-                    sheet,
+                    layout.grid().origin(),
                     RowMessages.endBeforeBegin(
                             facts.validUntil().toString(), facts.quotedOn().toString()));
         }
-    }
-
-    private static void add(Map<String, Question> all, List<Question> more) {
-        more.forEach(question -> all.putIfAbsent(question.field() + "\n" + question.key(), question));
     }
 }

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
 import perkilo.offers.LineTerms;
@@ -30,7 +31,11 @@ import perkilo.xlsx.grid.Grid;
 /** Reads the rows of a list into lines of the long form; collects errors and questions, each with its cell. */
 public final class ListRows {
 
+    /** The pack of goods that are sold one by one. */
+    public static final String ONE_PIECE = "1 piece";
+
     private static final int LONGEST_NAME = 200;
+    private static final String STRUCK = "prices that are struck through";
     private static final int LONGEST_REMARK = 40;
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");
@@ -48,6 +53,7 @@ public final class ListRows {
     private boolean saidNamePacks;
     private final Set<Integer> priceColumns;
     private final PriceCell prices;
+    private final ListGallons gallons;
     private final Findings findings;
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, Optional<Quantity>> units = new HashMap<>();
@@ -84,7 +90,8 @@ public final class ListRows {
         this.dates = dates;
         this.findings = findings;
         this.priceColumns = columns.prices().keySet();
-        this.prices = new PriceCell(mapping, facts, this::ask, findings);
+        this.gallons = new ListGallons(mapping, this::ask);
+        this.prices = new PriceCell(mapping, facts, this::ask, gallons, findings);
         for (Meaning meaning : Meaning.values()) {
             columns.of(meaning).ifPresent(column -> places.put(meaning, column));
         }
@@ -137,6 +144,9 @@ public final class ListRows {
                 asked.put(column, cell);
             }
         }
+        if (!asked.isEmpty() && isStruckOut(row, asked.keySet())) {
+            return;
+        }
         if (!asked.isEmpty() && isTotalOrNote(row)) {
             findings.warning(grid.origin(row, at(row).firstKey()), RowMessages.totalOrNote(shortened(words(row))));
             return;
@@ -156,6 +166,30 @@ public final class ListRows {
         }
         String named = item;
         byPack.forEach((pack, inColumns) -> read(row, named, pack, inColumns, lines));
+    }
+
+    /** Whether a row is struck through, so that it is left out or a person has to say whether it is. */
+    private boolean isStruckOut(int row, Set<Integer> priced) {
+        Grid.Aside aside = grid.aside();
+        if (aside.struck().isEmpty()) {
+            return false;
+        }
+        Integer item = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        Optional<Integer> struck = priced.stream()
+                .filter(column -> aside.isStruck(row, column))
+                .findFirst()
+                .or(() -> Optional.ofNullable(item).filter(column -> aside.isStruck(row, column)));
+        String answer = mapping.answer(STRUCK).orElse("");
+        if (struck.isEmpty() || answer.equalsIgnoreCase("yes")) {
+            return false;
+        }
+        Origin where = grid.origin(row, struck.get());
+        if (answer.equalsIgnoreCase("no")) {
+            findings.warning(where, RowMessages.struckOut(shortened(words(row))));
+        } else {
+            ask(Question.of(STRUCK, where, QuestionMessages.struckThrough(shortened(words(row))), "yes", "no"));
+        }
+        return true;
     }
 
     /** The item with its grade, if the table has a column for it: {@code Dimethicone 100 cSt}. */
@@ -250,8 +284,11 @@ public final class ListRows {
         if (!unpriced.isEmpty()) {
             lines.forEach(line -> priced.add(List.of(Names.key(line.item()), line.pack())));
         }
-        unpriced.forEach((line, why) -> {
-            if (priced.add(List.of(Names.key(line.item()), line.pack()))) {
+        CurrencyUnit currency = lines.isEmpty() ? null : lines.get(0).currency();
+        unpriced.forEach((bare, why) -> {
+            Quantity pack = gallons.settled(bare.pack(), currency, bare.origin());
+            ListLine line = pack == null ? bare : bare.in(pack);
+            if (pack != null && priced.add(List.of(Names.key(line.item()), line.pack()))) {
                 lines.add(line);
                 findings.warning(
                         line.origin(),
@@ -368,25 +405,40 @@ public final class ListRows {
     private @Nullable PackText pack(int row) {
         Integer column = places.get(Meaning.PACK);
         if (column == null) {
-            String answer = mapping.answer(Mapping.PACK_COLUMN).orElse("");
-            Optional<PackText> all = PackText.of(answer, DecimalMark.POINT, null);
-            if (all.isPresent()) {
-                return all.get();
-            }
-            List<String> choices = new ArrayList<>(columns.unused());
-            String text =
-                    choices.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(choices);
-            boolean counted = facts.note().per() != null && facts.note().per().measure().isCount();
-            choices.add(counted ? "1 piece" : "one pack such as 25 kg");
+            return packOfAll();
+        }
+        return pack(packCell(row), grid.origin(row, column), packUnit(row));
+    }
+
+    /** The pack of all rows, as a person answered. */
+    private @Nullable PackText packOfAll() {
+        String answer = mapping.answer(Mapping.PACK_COLUMN).orElse("");
+        PackText pack = answer.isEmpty() ? null : packIn(Cell.text(answer), null);
+        if (pack == null) {
+            List<String> unused = columns.unused();
             ask(new Question(
                     Mapping.PACK_COLUMN,
                     "",
-                    grid.origin(columns.layout().lastHeader(), firstColumn()),
-                    text,
-                    choices));
-            return null;
+                    grid.origin(Math.max(0, columns.layout().lastHeader()), firstColumn()),
+                    unused.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(unused),
+                    packChoices(unused)));
         }
-        return pack(packCell(row), grid.origin(row, column), packUnit(row));
+        return pack;
+    }
+
+    /** Columns that may hold packs, and for goods that are counted a single piece. */
+    private List<String> packChoices(List<String> unused) {
+        Quantity per = facts.note().per();
+        boolean counted = (per != null && per.measure().isCount())
+                || columns.prices().values().stream()
+                        .map(use -> use.note().per())
+                        .anyMatch(one -> one != null && one.measure().isCount());
+        if (!counted) {
+            return unused;
+        }
+        List<String> choices = new ArrayList<>(List.of(ONE_PIECE));
+        choices.addAll(unused);
+        return choices;
     }
 
     private Cell packCell(int row) {
@@ -514,22 +566,27 @@ public final class ListRows {
 
     private Optional<ListLine> line(
             int row, String item, int column, Cell cell, @Nullable Bare from, ColumnUse use, PackText packed) {
-        Quantity pack = packed.content();
         Origin origin = grid.origin(row, column);
         String per = text(row, Meaning.PER);
         String currency = text(row, Meaning.CURRENCY);
         PriceCell.Price price = prices.read(
                 cell,
                 origin,
-                new PriceCell.Around(facts.sectionAt(row), use.note(), sense.markIn(column)),
+                new PriceCell.Around(facts.sectionAt(row), use.note(), sense.markIn(column), sense.asksForMarks()),
                 per,
                 currency,
                 packed,
                 remark(row, PriceNote::saysWhatFor));
-        Optional<BigDecimal> quantity = quantity(from, counted(Mapping.BREAKS_IN, from, pack, origin), pack, origin);
+        Quantity pack = price == null ? packed.content() : gallons.settled(packed.content(), price.currency(), origin);
+        if (pack == null) {
+            return Optional.empty();
+        }
+        CurrencyUnit priced = price == null ? null : price.currency();
+        Optional<BigDecimal> quantity =
+                quantity(from, counted(Mapping.BREAKS_IN, from, pack, origin), pack, priced, origin);
         Bare least = minimum(row);
         Optional<BigDecimal> minimum =
-                quantity(least, counted(Mapping.MINIMUMS_IN, least, pack, origin), pack, origin);
+                quantity(least, counted(Mapping.MINIMUMS_IN, least, pack, origin), pack, priced, origin);
         if (price == null || (from != null && quantity.isEmpty())) {
             return Optional.empty();
         }
@@ -718,7 +775,11 @@ public final class ListRows {
 
     /** A quantity in the unit of the pack; empty if there is none or it is not clear. */
     private Optional<BigDecimal> quantity(
-            @Nullable Bare bare, ListSense.@Nullable Counted counted, Quantity pack, Origin origin) {
+            @Nullable Bare bare,
+            ListSense.@Nullable Counted counted,
+            Quantity pack,
+            @Nullable CurrencyUnit currency,
+            Origin origin) {
         if (bare == null) {
             return Optional.empty();
         }
@@ -737,7 +798,12 @@ public final class ListRows {
             boolean first = number.compareTo(BigDecimal.ONE) <= 0;
             return counted != null ? Optional.of(number) : first ? Optional.of(BigDecimal.ZERO) : Optional.empty();
         }
-        Optional<BigDecimal> converted = unit.times(number).in(pack.measure());
+        Quantity typed = unit.times(number);
+        Quantity clear = currency == null ? typed : gallons.settled(typed, currency, origin);
+        if (clear == null) {
+            return Optional.empty();
+        }
+        Optional<BigDecimal> converted = clear.in(pack.measure());
         if (converted.isEmpty()) {
             findings.error(
                     origin,

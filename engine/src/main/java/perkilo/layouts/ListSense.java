@@ -51,6 +51,11 @@ public record ListSense(
         }
     }
 
+    /** Whether a decimal mark is asked about, for the list or for some of its columns. */
+    boolean asksForMarks() {
+        return questions.stream().anyMatch(question -> question.field().startsWith(Mapping.DECIMALS));
+    }
+
     /** The decimal mark of a column. */
     DecimalMark markIn(int column) {
         return marks.isEmpty() ? mark : marks.getOrDefault(column, mark);

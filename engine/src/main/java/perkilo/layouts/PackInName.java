@@ -45,8 +45,8 @@ record PackInName(String name, PackText pack) {
     /** Whether a unit is one of packs; 100 ml in a name is mostly what a bottle holds that is sold empty. */
     private static boolean isOfPack(Measure unit) {
         return switch (unit) {
-            case KG, LB, L, US_GAL, EACH, GROSS -> true;
             case G, OZ, ML, US_FL_OZ -> false;
+            default -> true;
         };
     }
 

@@ -32,6 +32,7 @@ public final class PriceCell {
     private final Mapping mapping;
     private final PriceNote title;
     private final Consumer<Question> ask;
+    private final ListGallons gallons;
     private final Findings findings;
     private final Map<String, String> footnotes;
     private final Map<String, Optional<PriceNote>> notes = new HashMap<>();
@@ -39,7 +40,9 @@ public final class PriceCell {
     private final Map<String, Format> formats = new HashMap<>();
     private final Map<String, Optional<CurrencySign>> signs = new HashMap<>();
 
-    PriceCell(Mapping mapping, TitleFacts facts, Consumer<Question> ask, Findings findings) {
+    PriceCell(
+            Mapping mapping, TitleFacts facts, Consumer<Question> ask, ListGallons gallons, Findings findings) {
+        this.gallons = gallons;
         this.mapping = mapping;
         this.title = facts.note();
         this.footnotes = facts.footnotes();
@@ -56,7 +59,7 @@ public final class PriceCell {
     public record Price(BigDecimal amount, @Nullable Measure per, CurrencyUnit currency) {}
 
     /** What the list says of a price apart from its cell: the nearest heading between the rows, then its header. */
-    record Around(PriceNote section, PriceNote header, DecimalMark mark) {}
+    record Around(PriceNote section, PriceNote header, DecimalMark mark, boolean markIsAsked) {}
 
     /** Words beside a number: what they say of the price, whether it is about so much, and the mark of a footnote. */
     private record Words(Optional<PriceNote> note, boolean about, String mark) {
@@ -133,8 +136,8 @@ public final class PriceCell {
                 ? formats.computeIfAbsent(cell.format(), Format::of)
                 : NO_FORMAT;
         CurrencyUnit currency = currency(origin, beside, around, currencyCell, perCell, format);
-        For basis = basis(origin, beside, around, perCell, pack, remark, format);
-        if (number == null && parts != null) {
+        For basis = basis(origin, beside, around, perCell, pack, remark, format, currency);
+        if (number == null && parts != null && !around.markIsAsked()) {
             ask.accept(Question.decimals(origin, cell.text(), parts.digits()));
         }
         boolean used = said == null || isUsed(said, cell, origin);
@@ -284,7 +287,8 @@ public final class PriceCell {
             String perCell,
             PackText pack,
             String remark,
-            Format format) {
+            Format format,
+            @Nullable CurrencyUnit currency) {
         PriceNote row = PriceNote.NONE;
         if (!perCell.isEmpty()) {
             row = basis(perCell).orElse(null);
@@ -303,7 +307,7 @@ public final class PriceCell {
             return null;
         }
         if (holds.saysWhatFor()) {
-            return holds.pack() ? ofPack(origin, holds, pack) : of(origin, holds, pack.content());
+            return holds.pack() ? ofPack(origin, holds, pack) : of(origin, holds, pack.content(), currency);
         }
         ask.accept(Question.of(
                 Mapping.PRICE_PER, origin, QuestionMessages.whatPricesAreFor(), "pack", "kg", "100 g", "L", "each"));
@@ -369,10 +373,13 @@ public final class PriceCell {
         return null;
     }
 
-    private @Nullable For of(Origin origin, PriceNote note, Quantity pack) {
-        Quantity per = note.per();
-        if (per == null) {
+    private @Nullable For of(Origin origin, PriceNote note, Quantity pack, @Nullable CurrencyUnit currency) {
+        if (note.per() == null) {
             throw new IllegalStateException("a note that says nothing");
+        }
+        Quantity per = currency == null ? note.per() : gallons.settled(note.per(), currency, origin);
+        if (per == null) {
+            return null;
         }
         if (per.measure().isCount() != pack.measure().isCount()) {
             findings.error(origin, RowMessages.priceOfOtherKind(per.measure().symbol(), pack.toString()));

@@ -4,9 +4,9 @@ import java.util.List;
 import perkilo.origin.Origin;
 
 /**
- * A question about what a list does not say clearly; a person answers it in the supplier's mapping.
+ * A question about what a list does not say clearly; a person answers it on a review.
  *
- * @param field where in the mapping the answer goes, such as {@code breaks in}
+ * @param field what the answer is about, such as {@code breaks in}
  * @param key for {@code columns}: the header; empty elsewhere
  * @param where the cell that raises it
  * @param text the question, from {@link QuestionMessages}
@@ -45,8 +45,8 @@ public record Question(String field, String key, Origin where, String text, List
         return field.equals(Mapping.FIRST_DAY) || field.startsWith(TitleFacts.DATE_AFTER);
     }
 
-    /** The question on one line, with where and how to answer it. */
+    /** The question on one line, with the answers to choose from. */
     public String sentence() {
-        return text + " " + QuestionMessages.answer(field, key, choices);
+        return choices.isEmpty() ? text : text + " " + QuestionMessages.choices(choices);
     }
 }

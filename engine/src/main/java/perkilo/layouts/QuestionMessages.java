@@ -2,6 +2,8 @@ package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.List;
+import perkilo.origin.Decimals;
+import perkilo.units.Measure;
 
 /** What a person is asked about a price list, and how to answer. */
 public final class QuestionMessages {
@@ -31,7 +33,7 @@ public final class QuestionMessages {
     }
 
     static String whatColumn(String header, String answer) {
-        return "The mapping says \"" + answer + "\" for the column \"" + header
+        return "The answer for the column \"" + header + "\" was \"" + answer
                 + "\", which is not understood. What does the column hold?";
     }
 
@@ -41,11 +43,12 @@ public final class QuestionMessages {
 
     static String whichPackColumn(List<String> headers) {
         return "Which column holds the pack size: " + oneOf(headers)
-                + "? If none does, give the one pack of all items, such as 25 kg.";
+                + "? If none does and all packs are alike, answer with the pack, such as 25 kg.";
     }
 
     static String noPackColumn() {
-        return "No column seems to hold the pack size. What is the one pack of all items, such as 25 kg?";
+        return "No column seems to hold the pack size. If all packs are alike, answer with the pack, such as 25 kg."
+                + " Otherwise add a column to the list.";
     }
 
     static String whatVat(String header) {
@@ -90,6 +93,10 @@ public final class QuestionMessages {
 
     // what rows hold
 
+    static String struckThrough(String words) {
+        return "\"" + words + "\" is struck through. Are such prices still offered?";
+    }
+
     static String marked(String price, String note) {
         return "The price \"" + price + "\" has a mark"
                 + (note.isEmpty() ? ", and no note explains it." : ": \"" + note + "\".")
@@ -126,16 +133,21 @@ public final class QuestionMessages {
         return "The row says \"" + remark + "\" but the list says otherwise. Which applies to this price?";
     }
 
+    static String whoseGallons(BigDecimal gallons) {
+        return "Is the gallon of this list a US one (" + Measure.US_GAL.inBase() + " L) or an imperial one ("
+                + Measure.IMP_GAL.inBase() + " L)? " + Quantity.plain(gallons) + " gal = "
+                + litres(gallons, Measure.US_GAL) + " (US) or " + litres(gallons, Measure.IMP_GAL) + " (imperial).";
+    }
+
+    private static String litres(BigDecimal gallons, Measure gallon) {
+        return Decimals.readable(gallons.multiply(gallon.inBase()), 3) + " L";
+    }
+
     static String caseOrPiece(int packs) {
         return "The pack consists of " + packs + " smaller ones. Is the price for all (case) or for one (piece)?";
     }
 
     // how to answer
-
-    static String answer(String field, String key, List<String> choices) {
-        return "Answer in the mapping under \"" + field + "\"" + (key.isEmpty() ? "" : " at \"" + key + "\"") + ": "
-                + either(choices) + ".";
-    }
 
     /** The answers to choose from. */
     public static String choices(List<String> choices) {

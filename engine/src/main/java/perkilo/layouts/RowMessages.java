@@ -127,11 +127,11 @@ final class RowMessages {
     }
 
     static String rowOverList(String remark) {
-        return "The row says \"" + remark + "\" but the list says otherwise. As set in the mapping, the row applies.";
+        return "The row says \"" + remark + "\" but the list says otherwise. As you answered, the row applies.";
     }
 
     static String listOverRow(String remark) {
-        return "The row says \"" + remark + "\" but the list says otherwise. As set in the mapping, the list applies.";
+        return "The row says \"" + remark + "\" but the list says otherwise. As you answered, the list applies.";
     }
 
     static String priceOfOtherPack(String ofPrice, String pack) {
@@ -152,6 +152,10 @@ final class RowMessages {
         return prices == 1
                 ? "1 price is on request, so it is left out."
                 : Counted.of(prices, "price") + " are on request, so they are left out.";
+    }
+
+    static String struckOut(String words) {
+        return "\"" + words + "\" is struck through. As you answered, it is left out.";
     }
 
     static String totalOrNote(String words) {

@@ -29,7 +29,8 @@ import perkilo.reading.table.Findings;
  * @param ambiguous the cell of a date that can be two days; null if there is none
  * @param note currency and what prices are for
  * @param sections the same for the rows below a heading between the rows, by the heading's row
- * @param adjustments what is added to all prices, as a person said
+ * @param adjustments what is added to the prices of the table, as a person said
+ * @param shared those of them that hold for other tables too
  * @param footnotes the text of notes, by their mark
  * @param questions what the lines leave open
  * @param notRead lines that are not understood
@@ -43,6 +44,7 @@ public record TitleFacts(
         PriceNote note,
         NavigableMap<Integer, PriceNote> sections,
         List<Adjustment> adjustments,
+        List<Adjustment> shared,
         Map<String, String> footnotes,
         List<Question> questions,
         List<NotRead> notRead) {
@@ -105,6 +107,7 @@ public record TitleFacts(
                 note.saysWhatFor() ? note.content() : other.note.content());
         boolean ownEnd = validUntil != null || duration != null;
         Set<Adjustment> all = new LinkedHashSet<>(adjustments);
+        all.addAll(other.shared);
         return new TitleFacts(
                 lines,
                 quotedOn != null ? quotedOn : other.quotedOn,
@@ -114,9 +117,16 @@ public record TitleFacts(
                 joined,
                 sections,
                 List.copyOf(all),
+                other.shared.isEmpty() ? shared : List.copyOf(union(shared, other.shared)),
                 footnotes,
                 questions,
                 notRead);
+    }
+
+    private static <T> Set<T> union(List<T> one, List<T> other) {
+        Set<T> all = new LinkedHashSet<>(one);
+        all.addAll(other);
+        return all;
     }
 
     /** The last day of prices that are quoted on a day; null if the lines give none. */
@@ -176,6 +186,7 @@ public record TitleFacts(
         private final List<LocalDate> listDays = new ArrayList<>();
         private final NavigableMap<Integer, PriceNote> sections = new TreeMap<>();
         private final Set<Adjustment> adjustments = new LinkedHashSet<>();
+        private final Set<Adjustment> shared = new LinkedHashSet<>();
         private final Map<String, String> footnotes = new LinkedHashMap<>();
         private final List<PriceNote> notes = new ArrayList<>();
         private @Nullable Period duration;
@@ -216,6 +227,7 @@ public record TitleFacts(
                     joined(),
                     sections,
                     List.copyOf(adjustments),
+                    List.copyOf(shared),
                     footnotes,
                     List.copyOf(questions.values()),
                     notRead);
@@ -243,6 +255,9 @@ public record TitleFacts(
                 Optional<Adjustment> adjustment = Adjustment.of(answer);
                 if (adjustment.isPresent()) {
                     adjustments.add(adjustment.get());
+                    if (line.place() == LooseLine.Place.ELSEWHERE || line.place() == LooseLine.Place.ABOVE) {
+                        shared.add(adjustment.get());
+                    }
                 } else if (answer.equalsIgnoreCase("ignore") || answer.equalsIgnoreCase("prices are without VAT")) {
                     notRead.add(new NotRead(line.origin(), clause, NotReadMessages.answeredIgnore()));
                 } else {

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.offers.OfferHistory;
+import perkilo.origin.Account;
 import perkilo.units.ExchangeRates;
 
 /**
@@ -24,6 +25,8 @@ import perkilo.units.ExchangeRates;
  * @param demand what to plan purchases for
  * @param stock goods on the shelf and on order
  * @param rates exchange rates
+ * @param gaps what could not be read
+ * @param account what became of everything in the files
  */
 public record Book(
         Settings settings,
@@ -35,13 +38,42 @@ public record Book(
         List<Run> runs,
         List<Demand> demand,
         List<StockLot> stock,
-        ExchangeRates rates) {
+        ExchangeRates rates,
+        Gaps gaps,
+        Account account) {
 
     public Book {
         offers = List.copyOf(offers);
         runs = List.copyOf(runs);
         demand = List.copyOf(demand);
         stock = List.copyOf(stock);
+    }
+
+    /** A book that is in no file, and so read completely. */
+    public Book(
+            Settings settings,
+            Map<String, Supplier> suppliers,
+            List<Offer> offers,
+            Map<String, Material> materials,
+            Map<String, Formula> formulas,
+            Map<String, Product> products,
+            List<Run> runs,
+            List<Demand> demand,
+            List<StockLot> stock,
+            ExchangeRates rates) {
+        this(
+                settings,
+                suppliers,
+                offers,
+                materials,
+                formulas,
+                products,
+                runs,
+                demand,
+                stock,
+                rates,
+                Gaps.NONE,
+                Account.NONE);
     }
 
     /** The supplier with a name. */
@@ -74,24 +106,49 @@ public record Book(
 
     /** The history of the offers, as seen on the costing date. Each call computes it again; call it once. */
     public OfferHistory prices() {
-        return new OfferHistory(offers, settings.costingDate());
+        return new OfferHistory(offers, settings.costingDate(), settings.priceAgeLimit());
+    }
+
+    /** The same book with the account of its reading. */
+    public Book withAccount(Account other) {
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates);
+        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, gaps, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
-        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates);
+        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, gaps, account);
+    }
+
+    /** The same book with other demand. */
+    public Book withDemand(List<Demand> others) {
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, gaps, account);
+    }
+
+    /** The same book without what could not be read. */
+    public Book withGaps(Gaps others) {
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, account);
+    }
+
+    /** The same book with other settings. */
+    public Book withSettings(Settings others) {
+        return new Book(others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, account);
+    }
+
+    /** The same book with other formulas. */
+    public Book withFormulas(Map<String, Formula> others) {
+        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */
     public Book withFormula(Formula formula) {
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
-        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates);
+        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
     }
 
     /**

@@ -195,7 +195,6 @@ final class Minimums {
                 vendor.insurance(),
                 BigDecimal.ZERO,
                 null,
-                vendor.duty(),
                 vendor.dutyBasis());
     }
 }

@@ -124,6 +124,11 @@ final class KnownNames {
         return name == null ? Set.of() : Set.of(name);
     }
 
+    /** All names, in the order in which they were found. */
+    List<String> all() {
+        return List.copyOf(byKey.values());
+    }
+
     /** Whether no name is known. */
     boolean isEmpty() {
         return byKey.isEmpty();

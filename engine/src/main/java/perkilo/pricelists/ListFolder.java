@@ -4,27 +4,30 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import perkilo.layouts.ListWords;
-import perkilo.layouts.Mapping;
-import perkilo.layouts.Question;
 import perkilo.reading.PriceFiles;
 import perkilo.xlsx.write.SavedFile;
 
 /**
- * The folder that lists are kept in: {@code SUPPLIER-YYYY-MM-DD.csv} for each list, {@code SUPPLIER.mapping.json} for
- * how the supplier's lists are read.
+ * The folder that lists are kept in: {@code SUPPLIER-YYYY-MM-DD.csv} for each list, {@code SUPPLIER-answers.csv} for
+ * what is remembered of the supplier.
  *
  * @param path the folder; it need not exist yet
  */
 public record ListFolder(Path path) {
 
     private static final String MAPPING = PriceFiles.MAPPING_ENDING;
+    private static final String ANSWERS = PriceFiles.ANSWERS_ENDING;
     private static final String BACKUP = ".bak";
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     /** A supplier's name as it is used in file names. */
     static String stem(String supplier) {
@@ -36,8 +39,13 @@ public record ListFolder(Path path) {
         return stem.length() == 0 ? "supplier" : stem.toString();
     }
 
-    /** Where a supplier's mapping is. */
-    public Path mapping(String supplier) {
+    /** Where a supplier's answers are. */
+    public Path answers(String supplier) {
+        return path.resolve(stem(supplier) + ANSWERS);
+    }
+
+    /** Where an earlier version kept how a supplier's lists are read. */
+    Path mapping(String supplier) {
         return path.resolve(stem(supplier) + MAPPING);
     }
 
@@ -46,68 +54,140 @@ public record ListFolder(Path path) {
         return path.resolve(stem(supplier) + "-" + day + ".csv");
     }
 
-    /** The suppliers that have a mapping here. */
-    Set<String> suppliersWithMapping() throws IOException {
-        Set<String> suppliers = new LinkedHashSet<>();
-        if (Files.isDirectory(path)) {
-            List<Path> mappings;
-            try (Stream<Path> files = Files.list(path)) {
-                mappings = files.filter(file -> file.toString().endsWith(MAPPING))
-                        .sorted()
-                        .toList();
-            }
-            for (Path file : mappings) {
-                suppliers.add(MappingFile.read(file).supplier());
+    /** Whether what is remembered of a supplier is still in the form of an earlier version. */
+    boolean isOfEarlierVersion(String supplier) {
+        return !Files.exists(answers(supplier)) && Files.exists(mapping(supplier));
+    }
+
+    /** What is remembered of a supplier. */
+    Memory memory(String supplier) throws IOException {
+        if (Files.exists(answers(supplier))) {
+            return MemoryFile.read(answers(supplier)).copy(supplier);
+        }
+        return isOfEarlierVersion(supplier)
+                ? Memory.of(MappingFile.read(mapping(supplier))).copy(supplier)
+                : new Memory(supplier);
+    }
+
+    /** What is remembered of all suppliers. */
+    List<Memory> memories() throws IOException {
+        List<Memory> all = new ArrayList<>();
+        for (Path file : files(ANSWERS)) {
+            all.add(MemoryFile.read(file));
+        }
+        for (Path file : files(MAPPING)) {
+            Memory memory = Memory.of(MappingFile.read(file));
+            if (isOfEarlierVersion(memory.supplier())) {
+                all.add(memory);
             }
         }
-        return suppliers;
+        return all;
     }
 
-    /** A supplier's mapping; an empty one if there is none yet. */
-    Mapping read(String supplier) throws IOException {
-        Path file = mapping(supplier);
-        return Files.exists(file) ? MappingFile.read(file) : Mapping.empty(supplier);
+    private List<Path> files(String ending) throws IOException {
+        if (!Files.isDirectory(path)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(path)) {
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
+        }
     }
 
-    /** Keeps a mapping. */
-    void keep(Mapping mapping, List<Question> questions) throws IOException {
+    /** Keeps what is remembered of a supplier. */
+    void keep(Memory memory) throws IOException {
         Files.createDirectories(path);
-        MappingFile.write(mapping(mapping.supplier()), mapping, questions);
+        MemoryFile.write(answers(memory.supplier()), memory);
+    }
+
+    /** The rows of a supplier's list of a day; none if it is not kept. */
+    List<KeptRow> rows(String supplier, LocalDate day) throws IOException {
+        Path file = list(supplier, day);
+        return Files.exists(file) ? LongForm.read(file) : List.of();
+    }
+
+    /** The newest row before a day for each pack and price break of a supplier. */
+    Map<String, KeptRow> before(String supplier, LocalDate day) throws IOException {
+        String stem = stem(supplier);
+        List<Path> lists = new ArrayList<>();
+        for (Path file : files(".csv")) {
+            String name = String.valueOf(file.getFileName());
+            String end = name.startsWith(stem + "-") ? name.substring(stem.length() + 1) : "";
+            String when = end.isEmpty() ? "" : end.substring(0, end.length() - ".csv".length());
+            if (DAY.matcher(when).matches() && when.compareTo(day.toString()) < 0) {
+                lists.add(file);
+            }
+        }
+        Collections.sort(lists);
+        Map<String, KeptRow> newest = new LinkedHashMap<>();
+        for (Path file : lists) {
+            for (KeptRow row : LongForm.read(file)) {
+                if (row.isPriced()) {
+                    newest.put(row.packAndBreak(), row);
+                }
+            }
+        }
+        return newest;
     }
 
     /**
-     * Keeps a list. It replaces another list of the same supplier and day, which is kept beside it as a backup.
+     * Keeps a list; an earlier one of the same supplier and day stays beside it as a backup.
      *
-     * @return where it is, and whether it was there before
+     * @return where it is, and what became of an earlier list
      */
-    Kept keep(String supplier, LocalDate day, byte[] list) throws IOException {
+    Kept keep(String supplier, LocalDate day, List<KeptRow> rows, boolean merged) throws IOException {
         Files.createDirectories(path);
+        byte[] list = LongForm.bytes(rows);
+        Path file = list(supplier, day);
+        if (!Files.exists(file)) {
+            SavedFile.write(file, list);
+            return new Kept(file, Kept.How.NEW);
+        }
+        byte[] before = Files.readAllBytes(file);
+        if (Arrays.equals(before, list)) {
+            return new Kept(file, Kept.How.THERE_ALREADY);
+        }
+        SavedFile.write(file.resolveSibling(file.getFileName() + BACKUP), before);
+        SavedFile.write(file, list);
+        return new Kept(file, merged ? Kept.How.MERGED : Kept.How.REPLACED);
+    }
+
+    /** Takes the rows of a file out of a kept list; the list is deleted if none remains. A backup stays. */
+    void takeOut(String supplier, LocalDate day, String source) throws IOException {
         Path file = list(supplier, day);
         if (Files.exists(file)) {
-            byte[] before = Files.readAllBytes(file);
-            if (Arrays.equals(before, list)) {
-                return new Kept(file, Kept.How.THERE_ALREADY);
+            List<KeptRow> before = LongForm.read(file);
+            List<KeptRow> rest =
+                    before.stream().filter(row -> !row.file().equals(source)).toList();
+            if (rest.size() < before.size()) {
+                SavedFile.write(file.resolveSibling(file.getFileName() + BACKUP), Files.readAllBytes(file));
+                if (rest.isEmpty()) {
+                    Files.delete(file);
+                } else {
+                    SavedFile.write(file, LongForm.bytes(rest));
+                }
             }
-            SavedFile.write(file.resolveSibling(file.getFileName() + BACKUP), before);
-            SavedFile.write(file, list);
-            return new Kept(file, Kept.How.REPLACED);
         }
-        SavedFile.write(file, list);
-        return new Kept(file, Kept.How.NEW);
     }
 
     /**
      * A list that is kept.
      *
      * @param file the file that holds it
-     * @param how whether it was there before
+     * @param how what became of an earlier list of the same supplier and day
      */
     public record Kept(Path file, How how) {
 
-        /** Whether a list was there before. */
+        /** What became of an earlier list of the same supplier and day. */
         public enum How {
+            /** There was none. */
             NEW,
+            /** It was replaced; a backup is beside it. */
             REPLACED,
+            /** Both are one list; a backup of the earlier one is beside it. */
+            MERGED,
+            /** It says the same. */
             THERE_ALREADY
         }
     }

@@ -4,75 +4,119 @@ import java.nio.file.Path;
 import java.util.List;
 import perkilo.origin.Counted;
 
-/** What a person reads about a price list as a whole, and about the mapping of its supplier. */
+/** What a person reads about a price list as a whole, and about the answers of its supplier. */
 final class ListMessages {
-
-    private static final String NAME_SUPPLIER = " Name the supplier with --supplier.";
 
     private ListMessages() {}
 
     // the list cannot be taken in
 
-    static String noList() {
-        return "No price list was recognised in the file."
-                + " It needs a row of headers with an item and a price, such as Product, Pack, Price.";
+    static String noTable(String headings) {
+        return headings.isBlank()
+                ? "No price table was recognised here. Say on the sheet \"Not read\" what each column holds, at least the"
+                        + " item and the price. If this is no price list, answer \"ignore\"."
+                : "No price table was recognised here. Its headings may be: " + headings
+                        + ". Say on the sheet \"Not read\" what each column holds, at least the item and the price. If"
+                        + " another row holds the headings, answer with its number.";
+    }
+
+    static String whichHeaderRow() {
+        return "Which row holds the headings?";
+    }
+
+    static String noTable() {
+        return "This sheet holds no price table, so it is not read.";
+    }
+
+    static String ignored() {
+        return "No price list is left in this file, because you answered to ignore it.";
     }
 
     static String noSupplier() {
-        return "The list does not say which supplier it is from." + NAME_SUPPLIER;
+        return "The list does not say which supplier it is from. Who is it from?";
     }
 
     static String noSupplier(String firstLine) {
-        return "The list does not say which supplier it is from; its first line is \"" + firstLine + "\"."
-                + NAME_SUPPLIER;
+        return "The list does not say which supplier it is from; its first line is \"" + firstLine
+                + "\". Who is it from?";
     }
 
     static String severalSuppliers(List<String> suppliers, int more) {
         return "The list is from " + Counted.of(suppliers.size() + more, "supplier") + ": "
                 + listed(suppliers, ", ", more)
-                + ". Take it in once for each, with --supplier.";
+                + ". Take it in for each of them, or for one?";
+    }
+
+    static String alikeSupplier(String name, String known) {
+        return "The list is from \"" + name + "\". Is that the supplier \"" + known + "\" that you know?";
     }
 
     static String noDate() {
-        return "The list has no date. Give the day that it applies from with --quoted YYYY-MM-DD.";
+        return "The list has no date. From which day do its prices apply? Type a date, such as 2026-11-15.";
     }
 
     static String noPrices() {
         return "The list holds no prices. Check that its price column is filled.";
     }
 
-    // rows that contradict each other
+    // rows that contradict each other, and prices that look odd
 
-    static String secondPrice(String item, String first, String firstItem) {
-        return "\"" + item + "\" has a second price for the same pack from the same quantity. The first is in " + first
-                + ", for \"" + firstItem + "\". Keep one of them.";
+    static String contradict(String what, List<String> prices) {
+        return "There are " + Counted.of(prices.size(), "price") + " for " + what + ": "
+                + String.join("; ", prices.subList(0, Math.min(3, prices.size())))
+                + ". Which one holds?";
+    }
+
+    static String manyContradict(int lines, String some) {
+        return Counted.of(lines, "line") + " of this file and of the list that was taken in for the same day contradict"
+                + " each other, such as " + some + ". Which file holds?";
+    }
+
+    static String changedFile(int differ, int added, int gone) {
+        return "This file was taken in before and has changed since: " + Counted.of(differ, "price") + " differ, "
+                + Counted.of(added, "line") + " new, " + Counted.of(gone, "line")
+                + " gone. Does it replace what was taken in?";
+    }
+
+    static String jump(String what, String before, String now, String percent) {
+        return "The price of " + what + " went from " + before + " to " + now + " (" + percent + " %). Is it right?";
+    }
+
+    static String jumps(int jumps, int prices, String some) {
+        return jumps + " of " + Counted.of(prices, "price") + " changed by more than half, such as " + some
+                + ". Are they right?";
+    }
+
+    static String leftOut(String what, String price) {
+        return "Left out as you answered: " + what + ", " + price + ".";
+    }
+
+    static String leftOutRow(String why) {
+        return why + " Left out, as you answered.";
     }
 
     // names
+
+    static String otherGrade(String item, String known) {
+        return "\"" + item + "\" seems to be \"" + known + "\" in another grade, such as another strength. Is it the same?";
+    }
 
     static String linked(String listed, String name, String by) {
         return "\"" + listed + "\" is read as \"" + name + "\" (" + (by.isEmpty() ? "your answer" : by) + ").";
     }
 
-    static String unknownAnswer(String listed, String name, List<String> near) {
-        String like = near.isEmpty() ? "" : " Similar names: " + String.join(", ", near) + ".";
-        return "\"" + listed + "\" should be \"" + name + "\", which is not among your items." + like
-                + " Is it a new item? If not, correct the name.";
-    }
-
     static String looksTheSame(String item, String known) {
         return "\"" + item + "\" only looks like \"" + known
-                + "\": some letters are from another alphabet or invisible."
-                + " Say in the mapping whether it is the same item.";
+                + "\": some letters are from another alphabet or invisible. Is it the same item?";
     }
 
-    static String similarNames(int names, List<String> some) {
-        String list = listed(some, "; ", names - some.size());
-        return names == 1
-                ? "1 name resembles a known item but is not the same: " + list
-                        + ". It stays a separate item until you confirm it in the mapping."
-                : Counted.of(names, "name") + " resemble known items but are not the same: " + list
-                        + ". They stay separate items until you confirm them in the mapping.";
+    static String similarName(String item, String known) {
+        return "\"" + item + "\" resembles your item \"" + known + "\". Is it the same?";
+    }
+
+    static String unknownAnswer(String item, String answer) {
+        return "You answered that \"" + item + "\" is \"" + answer
+                + "\", which is not among your items. Is the name right?";
     }
 
     static String unknownNames(int names, List<String> some) {
@@ -92,6 +136,33 @@ final class ListMessages {
     static String mappingNotJson(Path file, int line, String why) {
         return file + " cannot be read as JSON near line " + line + ": " + why
                 + ". Correct it there, or delete the file and run the command again.";
+    }
+
+    static String notAnswers(Path file) {
+        return file + " holds no answers about price lists. Delete or rename it, and run the command again.";
+    }
+
+    static String carriedOver(Path mapping, Path answers) {
+        return "The answers in " + mapping + " were carried over to " + answers
+                + ". The old file is no longer used, so you can delete it.";
+    }
+
+    // answers
+
+    static String notUnderstood(String answer) {
+        return "The answer \"" + answer + "\" does not settle it.";
+    }
+
+    static String answeredBefore(String field) {
+        return "Answered for an earlier list: " + field + ".";
+    }
+
+    static String alreadyIn() {
+        return "This list was taken in before and has not changed.";
+    }
+
+    static String notMoved(Path file) {
+        return "The rows of this file were taken out of " + file + ", because it belongs to another list now.";
     }
 
     static String notAMapping(Path file) {

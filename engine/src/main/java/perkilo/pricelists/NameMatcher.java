@@ -42,27 +42,34 @@ final class NameMatcher {
 
     /** How a name is found. */
     enum By {
-        ANSWER(""),
-        SAME("same name"),
-        LETTERS("same letters"),
-        INCI("INCI"),
-        CAS("CAS"),
-        SYNONYM("synonym"),
-        LOOKS_THE_SAME(""),
+        ANSWER("", "as you answered"),
+        SAME("same name", "same name"),
+        LETTERS("same letters", "same letters and digits"),
+        INCI("INCI", "same INCI name"),
+        CAS("CAS", "same CAS number"),
+        SYNONYM("synonym", "known synonym"),
+        LOOKS_THE_SAME("", "only looks the same"),
         /** The same INCI name, CAS number or synonym, but another grade. */
-        OTHER_GRADE(""),
-        LIKE(""),
-        NOTHING("");
+        OTHER_GRADE("", "another grade of it"),
+        LIKE("", "resembles it"),
+        NOTHING("", "not among your items");
 
         private final String word;
+        private final String said;
 
-        By(String word) {
+        By(String word, String said) {
             this.word = word;
+            this.said = said;
         }
 
-        /** The word in a mapping file; empty if the match is not written there as found. */
+        /** The word that is remembered; empty if the match is not remembered. */
         String word() {
             return word;
+        }
+
+        /** How a person reads it. */
+        String said() {
+            return said;
         }
     }
 
@@ -173,32 +180,11 @@ final class NameMatcher {
                             listed,
                             match.name(),
                             match.by().word(),
-                            ListMessages.linked(listed, match.name(), match.by().word())));
+                            ListMessages.linked(listed, match.name(), match.by().said())));
                 case LOOKS_THE_SAME, OTHER_GRADE, LIKE, NOTHING -> {}
             }
         });
         return links;
-    }
-
-    /** Names that a person gave and that are not known, by the name on the list; empty if no name is known at all. */
-    Map<String, String> unknownAnswers() {
-        Map<String, String> unknown = new LinkedHashMap<>();
-        found.forEach((listed, match) -> {
-            boolean same = match.name().equals(listed);
-            if (match.by() == By.ANSWER && !same && !known.isEmpty() && known.same(match.name()).isEmpty()) {
-                unknown.put(listed, match.name());
-            }
-        });
-        return unknown;
-    }
-
-    /** Known names that resemble another, the nearest first. */
-    List<String> nearest(String name) {
-        return known.near(name).stream()
-                .sorted(Comparator.comparingDouble((String other) -> -Spelling.likeness(name, other))
-                        .thenComparing(other -> other))
-                .limit(3)
-                .toList();
     }
 
     /** All matches so far, by the name on the list. */

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param line quote, period and packs
  * @param own the cost of the line alone, in the vendor's currency
- * @param share of the charges for the whole order, in the vendor's currency
+ * @param share of the charges for the whole order, with margin and the line's duty on it, in the vendor's currency
  * @param toHome home currency for one unit of the vendor's
  */
 public record LineCost(PurchasePlan.Line line, OwnCost own, BigDecimal share, BigDecimal toHome) {

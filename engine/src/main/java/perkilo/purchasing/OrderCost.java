@@ -14,10 +14,17 @@ import java.util.function.Function;
  * @param terms of the vendor
  * @param lines at least one
  * @param smallOrderCharge for goods below the minimum order value; zero otherwise
+ * @param dutyOnCharges each line's duty on its share of freight per order and small-order charge
  * @param landed everything, with the bank's margin, in home currency; the sum of the lines'
  */
 public record OrderCost(
-        int vendor, int period, Vendor terms, List<LineCost> lines, BigDecimal smallOrderCharge, BigDecimal landed) {
+        int vendor,
+        int period,
+        Vendor terms,
+        List<LineCost> lines,
+        BigDecimal smallOrderCharge,
+        BigDecimal dutyOnCharges,
+        BigDecimal landed) {
 
     public OrderCost {
         lines = List.copyOf(lines);
@@ -40,7 +47,7 @@ public record OrderCost(
 
     /** Duty by line, and on freight per order and small-order charge. */
     public BigDecimal duty() {
-        return sum(OwnCost::duty).add(terms.dutyOnCharges(smallOrderCharge));
+        return sum(OwnCost::duty).add(dutyOnCharges);
     }
 
     /** The invoices of vendor and haulier, before duty and without the bank's margin. */

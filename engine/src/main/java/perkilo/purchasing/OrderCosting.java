@@ -36,15 +36,18 @@ final class OrderCosting {
     /** The cost of the order, which has at least one line. */
     OrderCost order() {
         BigDecimal smallOrder = smallOrderCharge();
-        BigDecimal charges = landedCharges(smallOrder);
+        BigDecimal charges = vendor.freightPerOrder().add(smallOrder);
         boolean free = charges.signum() == 0;
+        BigDecimal duty = free ? ZERO : dutyOnCharges(vendor.dutiableCharges(smallOrder));
+        BigDecimal paid = times(charges, ONE.add(vendor.margin()));
         return new OrderCost(
                 index,
                 lines.get(0).line().period(),
                 vendor,
-                free ? lines : shared(charges),
+                free ? lines : shared(paid, vendor.dutiableCharges(smallOrder), paid.add(duty)),
                 smallOrder,
-                times(free ? landed : landed.add(charges), vendor.toHome()));
+                duty,
+                times(free ? landed : landed.add(paid).add(duty), vendor.toHome()));
     }
 
     private BigDecimal smallOrderCharge() {
@@ -60,22 +63,41 @@ final class OrderCosting {
         return goods;
     }
 
-    /** The charges for the whole order, with margin and duty. */
-    private BigDecimal landedCharges(BigDecimal smallOrder) {
-        BigDecimal charges = vendor.freightPerOrder().add(smallOrder);
-        return charges.signum() == 0
-                ? ZERO
-                : charges.multiply(ONE.add(vendor.margin())).add(vendor.dutyOnCharges(smallOrder));
+    /** Each line's own rate on its share of the dutiable charges; exact where all lines have one rate. */
+    private BigDecimal dutyOnCharges(BigDecimal dutiable) {
+        BigDecimal first = lines.get(0).own().dutyRate();
+        boolean isMixed = false;
+        BigDecimal weighted = ZERO;
+        BigDecimal rates = ZERO;
+        for (LineCost line : lines) {
+            BigDecimal rate = line.own().dutyRate();
+            isMixed |= rate.compareTo(first) != 0;
+            weighted = weighted.add(rate.multiply(line.goodsInvoiced()));
+            rates = rates.add(rate);
+        }
+        if (!isMixed) {
+            return dutiable.multiply(first);
+        }
+        BigDecimal goods = goods();
+        return goods.signum() == 0
+                ? dutiable.multiply(rates).divide(BigDecimal.valueOf(lines.size()), MathContext.DECIMAL128)
+                : dutiable.multiply(weighted).divide(goods, MathContext.DECIMAL128);
     }
 
     /**
-     * Divides the charges for the order by goods value (equally if the goods are free); the last line takes the rest.
+     * Divides the charges for the order by goods value (equally if the goods are free), with each line's duty on its
+     * share; the last line takes the rest.
+     *
+     * @param paid the charges with the bank's margin
+     * @param dutiable what duty is charged on
+     * @param all the charges with margin and duty
      */
-    private List<LineCost> shared(BigDecimal charges) {
+    private List<LineCost> shared(BigDecimal paid, BigDecimal dutiable, BigDecimal all) {
         BigDecimal goods = goods();
         List<LineCost> shared = new ArrayList<>(lines.size());
-        BigDecimal left = charges;
+        BigDecimal left = all;
         for (LineCost line : lines.subList(0, lines.size() - 1)) {
+            BigDecimal charges = paid.add(dutiable.multiply(line.own().dutyRate()));
             BigDecimal part = goods.signum() == 0
                     ? charges.divide(BigDecimal.valueOf(lines.size()), MathContext.DECIMAL128)
                     : charges.multiply(line.goodsInvoiced()).divide(goods, MathContext.DECIMAL128);

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param kg the weight for freight
  * @param goodsQuoted the invoiced value of the goods, in the quote's currency, rounded to its minor unit
  * @param goodsInvoiced the same in the vendor's currency
- * @param duty on the line
+ * @param dutyRate of the line, as a fraction
+ * @param duty on the line, without its share of the order's charges
  * @param landed goods, margin, insurance, freight by weight and duty
  * @param landedPerUnit of the item's base unit, exact; null if it is not a short decimal
  */
@@ -24,6 +25,7 @@ public record OwnCost(
         BigDecimal kg,
         BigDecimal goodsQuoted,
         BigDecimal goodsInvoiced,
+        BigDecimal dutyRate,
         BigDecimal duty,
         BigDecimal landed,
         @Nullable BigDecimal landedPerUnit) {
@@ -46,7 +48,8 @@ public record OwnCost(
         BigDecimal landed =
                 times(insured.add(freight), ONE.add(vendor.margin())).add(duty);
         BigDecimal quantity = quote.quantity(packs);
-        return new OwnCost(tier, quantity, weight, quoted, invoiced, duty, landed, Quotient.exact(landed, quantity));
+        return new OwnCost(
+                tier, quantity, weight, quoted, invoiced, quote.duty(), duty, landed, Quotient.exact(landed, quantity));
     }
 
     /** The product; skips the arithmetic for a factor of one, the usual case. */

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param item index of the need it covers
  * @param vendor index of the vendor who offers it
  * @param packSize content of one pack, in the item's base unit
- * @param kgPerPack weight of one pack for freight, in kilograms; zero for pieces, whose weight is unknown
+ * @param kgPerPack weight of one pack for freight, in kilograms; zero for pieces of unknown weight
  * @param multiple packs are sold in multiples of this; at least one
  * @param minimum the smallest line, in the base unit; zero for none
  * @param tiers rising, at least one; the price of the highest one reached applies to the whole line

@@ -16,7 +16,6 @@ import org.jspecify.annotations.Nullable;
  * @param insurance of the goods value
  * @param minimumOrderValue goods below this are charged, or not delivered; zero for no minimum
  * @param smallOrderCharge what an order below the minimum costs on top; null if such an order is not possible
- * @param duty on freight per order and small-order charge
  * @param dutyBasis what duty is charged on
  */
 public record Vendor(
@@ -28,7 +27,6 @@ public record Vendor(
         BigDecimal insurance,
         BigDecimal minimumOrderValue,
         @Nullable BigDecimal smallOrderCharge,
-        BigDecimal duty,
         DutyBasis dutyBasis) {
 
     public Vendor {
@@ -42,7 +40,6 @@ public record Vendor(
                 || freightPerKg.signum() < 0
                 || insurance.signum() < 0
                 || minimumOrderValue.signum() < 0
-                || duty.signum() < 0
                 || (smallOrderCharge != null && smallOrderCharge.signum() < 0)) {
             throw new IllegalArgumentException("the charges of " + name + " must be zero or more");
         }
@@ -51,7 +48,7 @@ public record Vendor(
     /** The same vendor without charges for a whole order and without a minimum. */
     public Vendor withoutOrderCharges() {
         return new Vendor(
-                name, toHome, margin, BigDecimal.ZERO, freightPerKg, insurance, BigDecimal.ZERO, null, duty, dutyBasis);
+                name, toHome, margin, BigDecimal.ZERO, freightPerKg, insurance, BigDecimal.ZERO, null, dutyBasis);
     }
 
     /** Whether an order below the minimum order value is refused instead of charged. */
@@ -64,23 +61,37 @@ public record Vendor(
         return toHome.multiply(BigDecimal.ONE.add(margin));
     }
 
-    /** Cost of opening an order in home currency, with the duty on it, before any goods. */
-    public BigDecimal openingCost() {
-        return landedCharge(freightPerOrder, dutyBasis == DutyBasis.CIF);
+    /**
+     * Cost of opening an order in home currency, with the duty on it, before any goods.
+     *
+     * @param duty the average rate of the order's lines
+     */
+    public BigDecimal openingCost(BigDecimal duty) {
+        return landedCharge(freightPerOrder, dutyBasis == DutyBasis.CIF ? duty : BigDecimal.ZERO);
     }
 
-    /** Extra cost of an order below the minimum in home currency, with the duty on it; zero if there is no charge. */
-    public BigDecimal smallOrderCost() {
-        return smallOrderCharge == null ? BigDecimal.ZERO : landedCharge(smallOrderCharge, true);
+    /**
+     * Extra cost of an order below the minimum in home currency, with the duty on it; zero if there is no charge.
+     *
+     * @param duty the average rate of the order's lines
+     */
+    public BigDecimal smallOrderCost(BigDecimal duty) {
+        return smallOrderCharge == null ? BigDecimal.ZERO : landedCharge(smallOrderCharge, duty);
     }
 
-    /** Duty on freight per order and a small-order charge, in the vendor's currency. */
-    BigDecimal dutyOnCharges(BigDecimal smallOrder) {
-        return duty.multiply(dutyBasis == DutyBasis.CIF ? freightPerOrder.add(smallOrder) : smallOrder);
+    /** Whether the duty on an order's charges depends on which lines it holds. */
+    public boolean hasMixedDutyOnCharges(DutySpread rates) {
+        boolean onFreight = dutyBasis == DutyBasis.CIF && freightPerOrder.signum() > 0;
+        boolean onSmall = smallOrderCharge != null && smallOrderCharge.signum() > 0 && minimumOrderValue.signum() > 0;
+        return rates.isMixed() && (onFreight || onSmall);
     }
 
-    private BigDecimal landedCharge(BigDecimal charge, boolean dutiable) {
-        BigDecimal rate = BigDecimal.ONE.add(margin).add(dutiable ? duty : BigDecimal.ZERO);
-        return charge.multiply(rate).multiply(toHome);
+    /** The part of an order's charges that duty is charged on, in the vendor's currency. */
+    public BigDecimal dutiableCharges(BigDecimal smallOrder) {
+        return dutyBasis == DutyBasis.CIF ? freightPerOrder.add(smallOrder) : smallOrder;
+    }
+
+    private BigDecimal landedCharge(BigDecimal charge, BigDecimal duty) {
+        return charge.multiply(BigDecimal.ONE.add(margin).add(duty)).multiply(toHome);
     }
 }

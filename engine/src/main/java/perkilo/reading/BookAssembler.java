@@ -12,12 +12,15 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
+import perkilo.model.Gaps.Gap;
 import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.model.Settings;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.origin.Figure;
+import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
@@ -34,13 +37,11 @@ import perkilo.units.ExchangeRates;
 /** Puts a book together from its tables: each kind by its own reader, then the checks that need several of them. */
 final class BookAssembler {
 
-    /** Placeholder if no home currency is found; an error is reported. */
-    private static final String NO_CURRENCY = "XXX";
-
     private final Tables tables;
     private final List<DatedRate> fileRates;
     private final Findings findings;
     private final Origin file;
+    private final List<String> unrecognised;
     private final LookAlikeCheck lookAlikes;
 
     /**
@@ -48,12 +49,14 @@ final class BookAssembler {
      *
      * @param fileRates the rates of a file
      * @param file the workbook as a whole
+     * @param unrecognised the names of its sheets that hold no table
      */
-    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file) {
+    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file, List<String> unrecognised) {
         this.tables = tables;
         this.fileRates = fileRates;
         this.findings = findings;
         this.file = file;
+        this.unrecognised = List.copyOf(unrecognised);
         this.lookAlikes = new LookAlikeCheck(tables, findings);
     }
 
@@ -61,7 +64,8 @@ final class BookAssembler {
         SettingRows rows = new SettingRows(tables, findings);
         SupplierBook suppliers = new SupplierBook(tables, findings);
         OfferRowReader offerReader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
-        List<OfferRow> offerRows = offerRows(offerReader);
+        ChargesOnOffers charges = new ChargesOnOffers(findings);
+        List<OfferRow> offerRows = offerRows(offerReader, charges);
         CurrencyUnit home = home(rows, offerRows);
         Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
         List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(offerRows);
@@ -74,7 +78,7 @@ final class BookAssembler {
         PlanRows plan = new PlanRows(tables, findings);
         Book book = new Book(
                 settings,
-                suppliers.suppliers(offers),
+                suppliers.suppliers(offers, charges),
                 offers,
                 materials,
                 formulas,
@@ -84,6 +88,10 @@ final class BookAssembler {
                 plan.stock(),
                 new ExchangeRates(rates(settings)));
         checkAnything(book);
+        if (Currencies.isUnknown(home)) {
+            Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);
+            book = book.withGaps(book.gaps().and(List.of(everything)));
+        }
         Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
         WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, settings.costingDate());
         return new BookChecks(book, described, tables, lookAlikes, withdrawn, reports, findings).run();
@@ -113,19 +121,34 @@ final class BookAssembler {
         if (used.isEmpty()) {
             offers.forEach(offer -> used.add(offer.offer().currency()));
         }
-        if (used.size() != 1 && !rows.hasHome()) {
+        if (used.size() == 1 && !rows.hasHome()) {
+            return used.iterator().next();
+        }
+        boolean follows =
+                rows.hasHome() || (used.isEmpty() && findings.list().stream().anyMatch(this::isOfOffers));
+        if (!follows) {
             findings.error(file, used.isEmpty() ? SettingMessages.noHome() : SettingMessages.noHome(codes(used)));
         }
-        return used.isEmpty() ? Currencies.of(NO_CURRENCY) : used.iterator().next();
+        return Currencies.UNKNOWN;
+    }
+
+    /** Whether a finding is an error in an offer: an offer without errors would have shown the currency. */
+    private boolean isOfOffers(Finding finding) {
+        return finding.isError()
+                && tables.of(OffersSheet.SCHEMA).stream()
+                        .map(table -> table.grid())
+                        .anyMatch(grid -> grid.file().equals(finding.origin().file())
+                                && grid.sheet().equals(finding.origin().sheet()));
     }
 
     private static List<String> codes(Set<CurrencyUnit> currencies) {
         return currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList();
     }
 
-    private List<OfferRow> offerRows(OfferRowReader reader) {
+    private List<OfferRow> offerRows(OfferRowReader reader, ChargesOnOffers charges) {
         return tables.stream(OffersSheet.SCHEMA, findings)
                 .peek(lookAlikes::noteOffer)
+                .peek(charges::note)
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
     }
@@ -157,11 +180,13 @@ final class BookAssembler {
 
     private Map<String, List<Product.Component>> components() {
         Map<String, List<Product.Component>> components = new LinkedHashMap<>();
+        Map<String, Figure> weights = new LinkedHashMap<>();
         for (TableRow row : tables.rows(ComponentsSheet.SCHEMA, findings)) {
             Product.Component component = new Product.Component(
                     row.text(ComponentsSheet.COMPONENT),
                     row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
                     row.figure(ComponentsSheet.LOSS, Figure.ZERO),
+                    row.figure(ComponentsSheet.WEIGHT),
                     row.origin(ComponentsSheet.COMPONENT));
             String product = row.text(ComponentsSheet.PRODUCT);
             List<Product.Component> others = components.computeIfAbsent(Names.key(product), key -> new ArrayList<>());
@@ -173,8 +198,24 @@ final class BookAssembler {
                             ProductMessages.componentTwice(
                                     component.name(), product, first.origin().where())));
             others.add(component);
+            checkWeight(component, weights);
         }
         return components;
+    }
+
+    /** A piece has one weight, whichever product it is in. */
+    private void checkWeight(Product.Component component, Map<String, Figure> weights) {
+        Figure weight = component.weight();
+        Figure first = weight == null ? null : weights.putIfAbsent(Names.key(component.name()), weight);
+        if (weight != null && first != null && first.value().compareTo(weight.value()) != 0) {
+            findings.warning(
+                    weight.origin(),
+                    ProductMessages.otherWeight(
+                            component.name(),
+                            weight.value(),
+                            first.value(),
+                            first.origin().where()));
+        }
     }
 
     private Map<String, Product> products(CurrencyUnit home) {
@@ -209,7 +250,7 @@ final class BookAssembler {
             findings.error(file, FormulaMessages.none());
         }
         if (tables.of(OffersSheet.SCHEMA).isEmpty()) {
-            findings.error(file, OfferMessages.none());
+            findings.error(file, OfferMessages.none(unrecognised));
         }
     }
 }

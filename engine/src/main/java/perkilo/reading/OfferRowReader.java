@@ -28,11 +28,14 @@ import perkilo.reading.table.Findings;
 import perkilo.reading.table.PriceBasis;
 import perkilo.reading.table.TableRow;
 import perkilo.reading.table.UnitText;
+import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.units.Measure;
 
 /** Reads the rows of offers; a row that lacks something or contradicts itself is reported and left out. */
 final class OfferRowReader {
+
+    private static final String US_DOLLAR = "USD";
 
     private final OfferCurrency currencies;
     private final Findings findings;
@@ -54,7 +57,7 @@ final class OfferRowReader {
         Amount size = row.amount(PACK_SIZE);
         Measure unit = QuantityCells.unit(row, PACK_UNIT, PACK_SIZE, size);
         LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
-        if (size != null && unit != null && quotedOn != null) {
+        if (size != null && unit != null && quotedOn != null && !asksWhoseGallons(row, unit, null, null)) {
             BigDecimal holds = QuantityCells.in(row, PACK_UNIT, size, unit).value();
             unpriced.add(new Unpriced(
                     PackOffered.of(row.text(SUPPLIER), row.text(ITEM), holds, unit), quotedOn, row.origin()));
@@ -77,13 +80,17 @@ final class OfferRowReader {
         Figure minimum = QuantityCells.in(row, MINIMUM_ORDER, unit);
         Figure multiple = row.figure(OffersSheet.ORDER_MULTIPLE);
         Figure duty = row.figure(OffersSheet.DUTY);
+        BigDecimal share = pricePaid(row);
         LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
         LocalDate validUntil = row.date(OffersSheet.VALID_UNTIL);
         if (!complete || size == null || price == null || unit == null || per == null || currency == null) {
             return Optional.empty();
         }
+        if (share == null || asksWhoseGallons(row, unit, per.measure(), currency)) {
+            return Optional.empty();
+        }
         Origin origin = row.origin();
-        Figure each = liveOnlyIfPlain(row, price, currency).times(per.factor());
+        Figure each = changed(liveOnlyIfPlain(row, price, currency).times(per.factor()), share);
         validity = validity.orOf(quotedOn, validUntil);
         return Optional.of(new OfferRow(
                 row,
@@ -97,6 +104,71 @@ final class OfferRowReader {
                         LineTerms.of(minimum, multiple, duty),
                         validity,
                         origin)));
+    }
+
+    /**
+     * The part of the price that is paid, after a discount and a surcharge in their own columns: 0.95 with a discount
+     * of 5 %. Null if it was reported.
+     */
+    private @Nullable BigDecimal pricePaid(TableRow row) {
+        BigDecimal paid = BigDecimal.ONE;
+        for (InputColumn column : List.of(OffersSheet.DISCOUNT, OffersSheet.SURCHARGE)) {
+            if (!row.table().has(column) || row.isBlank(column)) {
+                continue;
+            }
+            String header = row.table().headerText(column);
+            if (row.isBareNumber(column) && header.indexOf('%') < 0) {
+                findings.error(row.table().header(column), OfferMessages.percentOrAmount(header, column.header()));
+                return null;
+            }
+            Figure rate = row.figure(column);
+            if (rate == null) {
+                return null;
+            }
+            SuspectedFractions.in(row, column, rate).ifPresent(text -> findings.warning(row.origin(column), text));
+            if (!rate.isZero()) {
+                findings.note(row.table().header(column), OfferMessages.pricesChanged(header));
+                paid = paid.multiply(
+                        column.equals(OffersSheet.DISCOUNT)
+                                ? BigDecimal.ONE.subtract(rate.value())
+                                : BigDecimal.ONE.add(rate.value()));
+            }
+        }
+        return paid;
+    }
+
+    /** A price less a discount: a value, because it is in no cell. */
+    private static Figure changed(Figure price, BigDecimal share) {
+        return share.compareTo(BigDecimal.ONE) == 0
+                ? price
+                : price.withValue(price.value().multiply(share)).asConstant();
+    }
+
+    /**
+     * Whether a gallon is in question, which is then reported.
+     *
+     * @param currency of the price; null if it has none
+     */
+    private boolean asksWhoseGallons(
+            TableRow row, Measure unit, @Nullable Measure per, @Nullable CurrencyUnit currency) {
+        if (unit.kind() != Measure.Kind.VOLUME && per != Measure.US_GAL) {
+            return false;
+        }
+        CurrencyUnit invoiced = currencies.invoiced(row).orElse(currency);
+        if (invoiced != null && invoiced.getCurrencyCode().equals(US_DOLLAR)) {
+            return false;
+        }
+        Gallons.Asked asked = Gallons.of(row, PACK_UNIT, PACK_SIZE, PRICE_PER, PRICE, FROM_QUANTITY, MINIMUM_ORDER);
+        if (asked == null) {
+            return false;
+        }
+        findings.error(
+                asked.origin(),
+                invoiced == null
+                        ? asked.question()
+                        : QuantityMessages.gallonOfSupplier(
+                                asked.question(), row.text(SUPPLIER), invoiced.getCurrencyCode()));
+        return true;
     }
 
     /**

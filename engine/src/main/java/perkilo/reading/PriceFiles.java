@@ -15,6 +15,13 @@ public final class PriceFiles {
     /** The ending of mapping files, which say how the lists of a supplier are read; they are not price lists. */
     public static final String MAPPING_ENDING = ".mapping.json";
 
+    /** The ending of files with the answers about a supplier's lists; they are not price lists. */
+    public static final String ANSWERS_ENDING = "-answers.csv";
+
+    /** The ending of workbooks with questions about price lists; they are not price lists. */
+    public static final String REVIEW_ENDING = "-review.xlsx";
+
+    private static final String BACKUP_OF_REVIEW = "-review.backup-";
     private static final Set<String> ENDINGS = Set.of("csv", "tsv", "txt", "json", "xlsx", "xlsm");
 
     private PriceFiles() {}
@@ -36,8 +43,20 @@ public final class PriceFiles {
 
     private static boolean isPriceList(Path file) {
         String name = String.valueOf(file.getFileName());
-        boolean other = name.startsWith("~$") || name.startsWith(".") || name.endsWith(MAPPING_ENDING);
+        boolean other = isOurOwn(name) || name.startsWith("~$") || name.startsWith(".");
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         return !other && Files.isRegularFile(file) && ENDINGS.contains(ending);
+    }
+
+    /**
+     * Whether a file in a folder of lists holds what is known about lists, and no list.
+     *
+     * @param name without its folder
+     */
+    public static boolean isOurOwn(String name) {
+        return name.endsWith(MAPPING_ENDING)
+                || name.endsWith(ANSWERS_ENDING)
+                || name.endsWith(REVIEW_ENDING)
+                || name.contains(BACKUP_OF_REVIEW);
     }
 }

@@ -39,8 +39,12 @@ final class SupplierBook {
         return rows;
     }
 
-    /** All suppliers, by {@link Names#key}. */
-    Map<String, Supplier> suppliers(List<Offer> offers) {
+    /**
+     * All suppliers, by {@link Names#key}.
+     *
+     * @param charges what the rows of offers say about them
+     */
+    Map<String, Supplier> suppliers(List<Offer> offers, ChargesOnOffers charges) {
         Map<String, Set<CurrencyUnit>> currencies = new TreeMap<>();
         for (Offer offer : offers) {
             currencies
@@ -65,6 +69,7 @@ final class SupplierBook {
                                 offer.currency().getCurrencyCode()));
             }
         }
+        suppliers.replaceAll((key, supplier) -> charges.added(supplier, key, rows.get(key)));
         return suppliers;
     }
 

@@ -40,4 +40,26 @@ final class SupplierMessages {
         return "Small-order charge is filled but Minimum order value is not, so it is never charged."
                 + " Fill Minimum order value.";
     }
+
+    // charges on the rows of offers
+
+    static String rowsDisagree(String column, String supplier, String value, String other, String where) {
+        return column + " of \"" + supplier + "\" is " + value + " here and " + other + " in " + where
+                + ". It holds for all orders from one supplier: type the same in all rows, or type it once on Suppliers.";
+    }
+
+    static String offersAndSupplierDisagree(String column, String supplier, String value, String other, String where) {
+        return column + " of \"" + supplier + "\" is " + value + " here, blank in other rows, and " + other + " in "
+                + where + ". Type the one that holds in all rows, or only on Suppliers.";
+    }
+
+    static String offersWin(String column, String supplier, String value, String other, String where) {
+        return column + " of \"" + supplier + "\" is " + value + " on all their offers and " + other + " in " + where
+                + ". The value on the offers is used. Correct the one that is wrong.";
+    }
+
+    static String onSomeRows(String column, String supplier, String value, String where) {
+        return column + " of \"" + supplier + "\" is blank here and " + value + " in " + where + ". " + value
+                + " is used for all orders from them. Fill it here if that is right.";
+    }
 }

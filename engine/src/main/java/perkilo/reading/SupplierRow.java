@@ -11,6 +11,7 @@ import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.TableRow;
+import perkilo.schema.InputColumn;
 import perkilo.schema.SuppliersSheet;
 
 /**
@@ -46,7 +47,7 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
         return new Supplier(
                 name,
                 currency,
-                terms(),
+                terms(row, SuppliersSheet.TERMS),
                 new Supplier.Minimum(
                         Amounts.in(row, SuppliersSheet.MINIMUM_ORDER_VALUE, currency),
                         Amounts.in(row, SuppliersSheet.SMALL_ORDER_CHARGE, currency)),
@@ -59,8 +60,9 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
                 origin());
     }
 
-    private @Nullable DeliveryTerm terms() {
-        String text = row.text(SuppliersSheet.TERMS);
+    /** The delivery term in a column of a row; null where it is blank or was reported. */
+    static @Nullable DeliveryTerm terms(TableRow row, InputColumn column) {
+        String text = row.text(column);
         if (text.isEmpty()) {
             return null;
         }
@@ -68,7 +70,7 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
         if (term == null) {
             List<String> terms =
                     Stream.of(DeliveryTerm.values()).map(Enum::name).toList();
-            row.findings().error(row.origin(SuppliersSheet.TERMS), SupplierMessages.notATerm(text, terms));
+            row.findings().error(row.origin(column), SupplierMessages.notATerm(text, terms));
         }
         return term;
     }

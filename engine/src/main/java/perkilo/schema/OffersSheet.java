@@ -3,6 +3,7 @@ package perkilo.schema;
 import static perkilo.schema.ValueKind.CURRENCY;
 import static perkilo.schema.ValueKind.DATE;
 import static perkilo.schema.ValueKind.MONEY;
+import static perkilo.schema.ValueKind.PERCENT;
 import static perkilo.schema.ValueKind.PRICE_UNIT;
 import static perkilo.schema.ValueKind.QUANTITY;
 import static perkilo.schema.ValueKind.TEXT;
@@ -102,12 +103,64 @@ public final class OffersSheet {
                     "Valid until", DATE, "the last day the price holds", "2027-03-31")
             .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
 
+    public static final InputColumn DISCOUNT = InputColumn.of("Discount %", PERCENT, "taken off the price", "5")
+            .limited(Limits.BELOW_HUNDRED)
+            .orElse("0");
+
+    public static final InputColumn SURCHARGE =
+            InputColumn.of("Surcharge %", PERCENT, "added to the price", "3").orElse("0");
+
+    public static final InputColumn MINIMUM_ORDER_VALUE = InputColumn.of(
+                    "Minimum order value", MONEY, "goods value of the supplier's smallest order", "250")
+            .also("MOV", "Min order value", "Minimum invoice value")
+            .orElse("the supplier's");
+
+    public static final InputColumn FREIGHT_PER_ORDER = InputColumn.of(
+                    "Freight per order", MONEY, "freight for each order of the supplier, at any weight", "85")
+            .also("Shipping per order", "Carriage per order")
+            .orElse("the supplier's");
+
+    public static final InputColumn FREIGHT_PER_KG = SuppliersSheet.FREIGHT_PER_KG.orElse("the supplier's");
+
+    public static final InputColumn SMALL_ORDER_CHARGE = SuppliersSheet.SMALL_ORDER_CHARGE.orElse("the supplier's");
+
+    public static final InputColumn INSURANCE = SuppliersSheet.INSURANCE.orElse("the supplier's");
+
+    public static final InputColumn TERMS = SuppliersSheet.TERMS.orElse("the supplier's");
+
+    public static final InputColumn LEAD_TIME = SuppliersSheet.LEAD_TIME.orElse("the supplier's");
+
+    /** Columns that belong to the supplier: what is in them holds for all orders from that supplier. */
+    public static final List<InputColumn> OF_SUPPLIER = List.of(
+            TERMS, MINIMUM_ORDER_VALUE, SMALL_ORDER_CHARGE, FREIGHT_PER_ORDER, FREIGHT_PER_KG, INSURANCE, LEAD_TIME);
+
     /** The word in a kept list for an item without a price, such as one on request or discontinued. */
     public static final String NO_PRICE = "no price";
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Offers",
-            List.of("Offer", "Prices", "Price list", "Pricelist", "Quotes", "Supplier prices", "Quotations"),
+            List.of(
+                    "Offer",
+                    "Prices",
+                    "Price list",
+                    "Pricelist",
+                    "Quotes",
+                    "Supplier prices",
+                    "Quotations",
+                    "Preise",
+                    "Preisliste",
+                    "Angebote",
+                    "Einkaufspreise",
+                    "Offres",
+                    "Tarifs",
+                    "Prix",
+                    "Prezzi",
+                    "Listino",
+                    "Offerte",
+                    "Precios",
+                    "Ofertas",
+                    "Price tab",
+                    "Price sheet"),
             List.of(SUPPLIER, ITEM),
             List.of(List.of(SUPPLIER, ITEM, PRICE)),
             List.of(
@@ -123,7 +176,16 @@ public final class OffersSheet {
                     ORDER_MULTIPLE,
                     DUTY,
                     QUOTED_ON,
-                    VALID_UNTIL),
+                    VALID_UNTIL,
+                    DISCOUNT,
+                    SURCHARGE,
+                    TERMS,
+                    MINIMUM_ORDER_VALUE,
+                    SMALL_ORDER_CHARGE,
+                    FREIGHT_PER_ORDER,
+                    FREIGHT_PER_KG,
+                    INSURANCE,
+                    LEAD_TIME),
             "Suppliers' prices: one row per supplier, item, pack size and price break.");
 
     private OffersSheet() {}

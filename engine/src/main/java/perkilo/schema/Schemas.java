@@ -38,6 +38,7 @@ public final class Schemas {
             "Blend",
             "Ingredient list",
             "Price changes",
+            "What was read",
             "Messages");
 
     private Schemas() {}

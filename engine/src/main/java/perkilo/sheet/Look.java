@@ -16,6 +16,8 @@ public enum Look {
     PLAIN,
     /** A figure that a person may change to see what happens: the packs of a purchase. */
     CHOICE,
+    /** A cell that a person fills in: an answer. It stays unlocked if the sheet is protected. */
+    FILL_IN,
     /** A sum. */
     TOTAL,
     /** The figure that matters most. */

@@ -19,6 +19,7 @@ import perkilo.origin.Origin;
  * @param layout what stays in sight, what can be filtered, and how it is printed
  * @param charts drawn on the sheet
  * @param highlights cells whose look depends on their value
+ * @param dropDowns cells that offer answers to choose from
  */
 public record ResultSheet(
         String name,
@@ -26,23 +27,25 @@ public record ResultSheet(
         SortedMap<Integer, Integer> columnWidths,
         Layout layout,
         List<Chart> charts,
-        List<Highlight> highlights) {
+        List<Highlight> highlights,
+        List<DropDown> dropDowns) {
 
     public ResultSheet {
         cells = new TreeMap<>(cells);
         columnWidths = new TreeMap<>(columnWidths);
         charts = List.copyOf(charts);
         highlights = List.copyOf(highlights);
+        dropDowns = List.copyOf(dropDowns);
     }
 
     /** The same sheet with other widths of its columns. */
     public ResultSheet withColumnWidths(SortedMap<Integer, Integer> widths) {
-        return new ResultSheet(name, cells, widths, layout, charts, highlights);
+        return new ResultSheet(name, cells, widths, layout, charts, highlights, dropDowns);
     }
 
     /** The same sheet with other cells. */
     public ResultSheet withCells(SortedMap<Integer, SortedMap<Integer, Cell>> others) {
-        return new ResultSheet(name, others, columnWidths, layout, charts, highlights);
+        return new ResultSheet(name, others, columnWidths, layout, charts, highlights, dropDowns);
     }
 
     /**
@@ -54,6 +57,7 @@ public record ResultSheet(
      * @param pageBreaksBefore rows from zero that always begin a new page in print
      * @param landscape whether it is printed in landscape format
      * @param pages how a sheet that is wider than a page is printed; null to fit it to the width of one page
+     * @param hidden whether its tab is hidden
      */
     public record Layout(
             int frozenRows,
@@ -61,7 +65,8 @@ public record ResultSheet(
             @Nullable String filter,
             List<Integer> pageBreaksBefore,
             boolean landscape,
-            @Nullable Pages pages) {
+            @Nullable Pages pages,
+            boolean hidden) {
 
         public Layout {
             pageBreaksBefore = List.copyOf(pageBreaksBefore);
@@ -237,6 +242,15 @@ public record ResultSheet(
 
     /** An empty cell with a look. */
     public record Blank() implements Content {}
+
+    /**
+     * A cell that offers answers to choose from; others may be typed.
+     *
+     * @param row from zero
+     * @param column from zero
+     * @param choices the answers
+     */
+    public record DropDown(int row, int column, Choices choices) {}
 
     /**
      * Cells whose look depends on their value.

@@ -25,10 +25,12 @@ public final class SheetBuilder {
     private final List<Integer> pageBreaks = new ArrayList<>();
     private final List<Chart> charts = new ArrayList<>();
     private final List<ResultSheet.Highlight> highlights = new ArrayList<>();
+    private final List<ResultSheet.DropDown> dropDowns = new ArrayList<>();
     private ResultSheet.@Nullable Pages pages;
     private int frozenRows;
     private int frozenColumns;
     private boolean landscape;
+    private boolean hidden;
     private @Nullable String filter;
 
     /**
@@ -104,6 +106,20 @@ public final class SheetBuilder {
     public SheetBuilder fileName(int row, int column, String text, Look look, String address) {
         Origin file = new Origin(address, "", "");
         return put(row, column, new Cell(new ResultSheet.Text(text), look, NumberFormat.GENERAL, file));
+    }
+
+    /**
+     * Writes a cell that a person fills in.
+     *
+     * @param answer what is filled in already; empty for nothing
+     * @param choices the answers to choose from; null for none
+     */
+    public SheetBuilder fillIn(int row, int column, String answer, @Nullable Choices choices) {
+        ResultSheet.Content content = answer.isEmpty() ? new ResultSheet.Blank() : new ResultSheet.Text(answer);
+        if (choices != null) {
+            dropDowns.add(new ResultSheet.DropDown(row, column, choices));
+        }
+        return put(row, column, new Cell(content, Look.FILL_IN, NumberFormat.GENERAL, null));
     }
 
     /** Writes a sentence with live figures. */
@@ -241,6 +257,12 @@ public final class SheetBuilder {
         return this;
     }
 
+    /** Hides the sheet's tab. */
+    public SheetBuilder hidden() {
+        hidden = true;
+        return this;
+    }
+
     /** Prints a wide table on several pages side by side. */
     public SheetBuilder pages(ResultSheet.Pages sideBySide) {
         pages = sideBySide;
@@ -266,9 +288,10 @@ public final class SheetBuilder {
                 name,
                 TableRules.drawn(cells),
                 widths,
-                new ResultSheet.Layout(frozenRows, frozenColumns, filter, pageBreaks, landscape, pages),
+                new ResultSheet.Layout(frozenRows, frozenColumns, filter, pageBreaks, landscape, pages, hidden),
                 charts,
-                highlights);
+                highlights,
+                dropDowns);
     }
 
     private SheetBuilder put(int row, int column, Cell cell) {

@@ -268,9 +268,15 @@ final class PricesCommandTest {
 
         assertThat(ran.exit()).isEqualTo(1);
         assertThat(err)
-                .contains("\"decimals\"", "\"currency\"", "is not taken in yet.", "wending-supplies.mapping.json");
+                .contains(
+                        "Does \"1.250\" mean 1.25 (decimal point) or 1250 (decimal comma)? Possible answers: point or"
+                                + " comma.",
+                        "Which currency are the prices in?",
+                        "is not taken in yet; it waits for 3 answers.",
+                        "prices-review.xlsx, answer in the yellow cells, save and close it, and run perkilo prices"
+                                + " again.");
         assertThat(kept).isDirectoryNotContaining("glob:**.csv");
-        assertThat(unitCosts("2026-11-20")).as("the mapping is no price list").isNotEmpty();
+        assertThat(unitCosts("2026-11-20")).as("the review is no price list").isNotEmpty();
     }
 
     @Test

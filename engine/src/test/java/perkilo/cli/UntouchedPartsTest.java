@@ -75,7 +75,13 @@ final class UntouchedPartsTest {
         added.removeAll(tabs(book).keySet());
         assertThat(added)
                 .containsExactlyInAnyOrder(
-                        "Swaps", "Blend", "Ingredient list", "Emollients", "Messages", "Dry body oil " + change);
+                        "Swaps",
+                        "Blend",
+                        "Ingredient list",
+                        "Emollients",
+                        "What was read",
+                        "Messages",
+                        "Dry body oil " + change);
         assertThat(added).hasSize(parts(result, "xl/worksheets/") - parts(book, "xl/worksheets/"));
     }
 

@@ -194,7 +194,17 @@ final class Draft {
     }
 
     static Product.Component component(String name, String perUnit, String loss) {
-        return new Product.Component(name, Figure.of(perUnit), Figure.of(loss), Origin.NONE);
+        return component(name, perUnit, loss, null);
+    }
+
+    /**
+     * A component.
+     *
+     * @param grams the weight of a piece; null if it is not known
+     */
+    static Product.Component component(String name, String perUnit, String loss, @Nullable String grams) {
+        return new Product.Component(
+                name, Figure.of(perUnit), Figure.of(loss), grams == null ? null : Figure.of(grams), Origin.NONE);
     }
 
     /** A product in the making. */
@@ -219,6 +229,7 @@ final class Draft {
 
         @Nullable String targetMargin;
 
+        String distributorMargin = "0";
         String retailerMargin = "0";
         String vat = "0";
 
@@ -248,7 +259,11 @@ final class Draft {
                             Figure.of(fillLoss)))
                     .work(new Product.FillingWork(Figure.of(setUpHours), figure(unitsPerHour), Figure.of(people)))
                     .pricing(new Product.Pricing(
-                            figure(targetMargin), Figure.of(retailerMargin), Figure.of(vat), figure(targetRetail)))
+                            figure(targetMargin),
+                            Figure.of(distributorMargin),
+                            Figure.of(retailerMargin),
+                            Figure.of(vat),
+                            figure(targetRetail)))
                     .oneOffs(new Product.OneOffs(Figure.of(oneOffs), figure(spreadOver)))
                     .yearlyUnits(figure(yearlyUnits))
                     .components(List.of(components))

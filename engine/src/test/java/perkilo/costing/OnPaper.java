@@ -223,11 +223,11 @@ final class OnPaper {
             Ratio sticks = book.material(name)
                     .map(material -> of(material.handlingLoss()))
                     .orElse(Ratio.ZERO);
-            item.needed = charged.times(item.share).times(Ratio.ONE.plus(sticks));
+            item.needed = charged.times(item.share).by(Ratio.ONE.minus(sticks));
         });
         if (product != null && units != null) {
             for (Product.Component component : product.components()) {
-                Ratio pieces = units.times(of(component.perUnit())).times(Ratio.ONE.plus(of(component.loss())));
+                Ratio pieces = units.times(of(component.perUnit())).by(Ratio.ONE.minus(of(component.loss())));
                 item(component.name()).needed = Ratio.of(pieces.ceiling());
             }
         }
@@ -266,22 +266,36 @@ final class OnPaper {
 
         lines.forEach((offer, packs) -> {
             Ratio value = requireNonNull(values.get(offer));
-            boolean weighed = offer.packUnit() != Measure.EACH;
             Ratio quantity = Ratio.of(packs).times(of(offer.packSize())).times(inBase(offer, offer.packUnit()));
-            Ratio freight = weighed ? quantity.times(perKg) : Ratio.ZERO;
+            Ratio freight = kg(offer, quantity).times(perKg);
             Ratio insured = value.times(insurance);
             Figure own = offer.duty();
             Ratio dutyRate = !dutiable ? Ratio.ZERO : own == null ? supplierDuty : of(own);
             Ratio duty = dutyRate.times(cif ? value.plus(insured).plus(freight) : value);
             Ratio share = all.isZero() ? Ratio.ONE.by(Ratio.of(lines.size())) : value.by(all);
             Ratio shared = share.times(perOrder.plus(small));
-            Ratio sharedDuty = share.times(supplierDuty).times(cif ? perOrder.plus(small) : small);
+            Ratio sharedDuty = share.times(dutyRate).times(cif ? perOrder.plus(small) : small);
             Ratio paid = value.plus(insured).plus(freight).plus(shared).times(Ratio.ONE.plus(margin));
             Line item = item(offer.item());
             item.ordered = item.ordered.plus(quantity);
             item.goods = item.goods.plus(value.times(toHome));
             item.landed = item.landed.plus(paid.plus(duty).plus(sharedDuty).times(toHome));
         });
+    }
+
+    /** Pieces weigh what is typed for the component, or nothing. */
+    private Ratio kg(Offer offer, Ratio quantity) {
+        if (offer.packUnit() != Measure.EACH) {
+            return quantity;
+        }
+        return book.products().values().stream()
+                .flatMap(product -> product.components().stream())
+                .filter(component -> component.name().equals(offer.item()))
+                .map(Product.Component::weight)
+                .filter(weight -> weight != null)
+                .findFirst()
+                .map(weight -> quantity.times(of(weight)).by(Ratio.of(1000)))
+                .orElse(Ratio.ZERO);
     }
 
     /** A line as it is invoiced: the price of the highest break that its quantity reaches, to the minor unit. */

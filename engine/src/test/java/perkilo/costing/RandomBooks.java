@@ -34,12 +34,16 @@ final class RandomBooks {
     private static final List<String> CURRENCIES = List.of("EUR", "USD", "GBP", "JPY");
 
     private final Random random;
+    /** Its own, so that the other figures stay the same. */
+    private final Random trade;
+
     private final Draft draft = new Draft();
     private final boolean exactCents;
     private BigDecimal bulkKg = BigDecimal.ONE;
 
     private RandomBooks(long seed, boolean exactCents) {
         this.random = new Random(seed);
+        this.trade = new Random(~seed);
         this.exactCents = exactCents;
     }
 
@@ -127,6 +131,7 @@ final class RandomBooks {
         product.unitsPerHour = maybe(decimal(50, 600, 0));
         product.people = decimal(1, 4, 0).toPlainString();
         product.targetMargin = maybe(decimal(0.2, 0.7, 2));
+        product.distributorMargin = trade.nextBoolean() ? "0" : "0." + (10 + trade.nextInt(30));
         product.retailerMargin = decimal(0, 0.6, 2).toPlainString();
         product.vat = decimal(0, 0.25, 2).toPlainString();
         product.targetRetail = maybe(decimal(5, 60, 2));
@@ -136,7 +141,10 @@ final class RandomBooks {
         List<Product.Component> components = new ArrayList<>();
         for (int i = 0; i < random.nextInt(3); i++) {
             components.add(Draft.component(
-                    "Part " + i, chance(0.8) ? "1" : "2", decimal(0, 0.05, 2).toPlainString()));
+                    "Part " + i,
+                    chance(0.8) ? "1" : "2",
+                    decimal(0, 0.05, 2).toPlainString(),
+                    maybe(decimal(1, 300, 1))));
         }
         return product.product(components.toArray(new Product.Component[0]));
     }

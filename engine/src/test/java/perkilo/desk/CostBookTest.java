@@ -13,6 +13,7 @@ import perkilo.costing.RunCost;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
 
 /** Costing one book. */
@@ -95,11 +96,11 @@ final class CostBookTest {
         CostAnswer.Costed costed = (CostAnswer.Costed) cost(book, RunSizes.OF_THE_BOOK, Watch.NONE);
         Path other = folder.resolve("other.xlsx");
 
-        Written usual = Destination.USUAL.write(book, Destination.COSTED, costed.report(), Templates.DAY);
-        Written asked =
-                new Destination(other, false, true).write(book, Destination.COSTED, costed.report(), Templates.DAY);
-        Written inPlace =
-                new Destination(null, true, false).write(book, Destination.COSTED, costed.report(), Templates.DAY);
+        Written usual = Destination.USUAL.write(FileStamp.of(book), Destination.COSTED, costed.report(), Templates.DAY);
+        Written asked = new Destination(other, false, true)
+                .write(FileStamp.of(book), Destination.COSTED, costed.report(), Templates.DAY);
+        Written inPlace = new Destination(null, true, false)
+                .write(FileStamp.of(book), Destination.COSTED, costed.report(), Templates.DAY);
 
         assertThat(usual.file())
                 .isEqualTo(folder.resolve("minimal-costed.xlsx"))

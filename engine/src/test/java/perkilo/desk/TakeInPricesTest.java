@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import perkilo.pricelists.TakeIn;
+import perkilo.review.prices.PriceReview;
 
 /** Taking price lists in, and what changed from one to the next. */
 final class TakeInPricesTest {
@@ -89,7 +90,8 @@ final class TakeInPricesTest {
 
     private TakeInAnswer take(LocalDate quoted, Watch watch, Path... lists) throws IOException {
         TakeIn.Said said = new TakeIn.Said("Wending Supplies", quoted, null);
-        return new TakeInPrices().take(new TakeInRequest(List.of(lists), kept(), null, said), watch);
+        return new TakeInPrices()
+                .take(new TakeInRequest(List.of(lists), kept(), null, said, kept().resolve(PriceReview.FILE)), watch);
     }
 
     private Path kept() {

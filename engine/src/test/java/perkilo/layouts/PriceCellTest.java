@@ -29,11 +29,11 @@ final class PriceCellTest {
 
     private PriceCell.@Nullable Price read(Cell cell, String header, DecimalMark mark) {
         TitleFacts none = new TitleFacts(
-                List.of(), null, null, null, null, PriceNote.NONE, new TreeMap<>(), List.of(), Map.of("*", "until sold"),
+                List.of(), null, null, null, null, PriceNote.NONE, new TreeMap<>(), List.of(), List.of(), Map.of("*", "until sold"),
                 List.of(), List.of());
         PriceNote note = PriceNote.of(header).orElseThrow();
-        return new PriceCell(Mapping.empty("X"), none, questions::add, findings)
-                .read(cell, HERE, new PriceCell.Around(PriceNote.NONE, note, mark), "", "", PACK, "");
+        return new PriceCell(Mapping.empty("X"), none, questions::add, new ListGallons(Mapping.empty("X"), questions::add), findings)
+                .read(cell, HERE, new PriceCell.Around(PriceNote.NONE, note, mark, false), "", "", PACK, "");
     }
 
     private String said(PriceCell.@Nullable Price price) {

@@ -5,6 +5,7 @@ import static java.math.BigDecimal.ZERO;
 import static java.util.Objects.requireNonNull;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -57,15 +58,14 @@ final class OnPaper {
                         .map(Figure::value)
                         .orElse(ZERO);
                 Figure level = line.level();
-                needed = needed.add(
-                        units.multiply(level == null ? ZERO : level.value()).multiply(ONE.add(loss)));
+                needed = needed.add(units.multiply(level == null ? ZERO : level.value())
+                        .divide(ONE.subtract(loss), MathContext.DECIMAL128));
             }
         }
         for (Product.Component component : product.components()) {
             if (component.name().equals(item)) {
                 needed = needed.add(units.multiply(component.perUnit().value())
-                        .multiply(ONE.add(component.loss().value()))
-                        .setScale(0, RoundingMode.CEILING));
+                        .divide(ONE.subtract(component.loss().value()), 0, RoundingMode.CEILING));
             }
         }
         return needed;
@@ -146,32 +146,50 @@ final class OnPaper {
         return comes.plusMonths(months.value().longValueExact()).minusDays(1);
     }
 
-    /** An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}, duty on goods and freight. */
+    /**
+     * An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}. Each line pays its own duty on
+     * its goods, insurance and freight, and on its share by goods of what is paid once.
+     */
     BigDecimal landed(SupplierOrder order, BigDecimal rate) {
         Supplier supplier = order.supplier();
-        BigDecimal goods = ZERO;
-        BigDecimal kg = ZERO;
+        List<BigDecimal> goods = new ArrayList<>();
+        BigDecimal freight = ZERO;
+        BigDecimal duty = ZERO;
         for (int i = 0; i < order.listings().size(); i++) {
             Offer offer = order.listings().get(i).offer();
             long packs = order.cost().lines().get(i).line().packs();
             BigDecimal quantity = offer.packSize().value().multiply(BigDecimal.valueOf(packs));
-            goods = goods.add(
-                    priceAt(offer, quantity).multiply(BigDecimal.valueOf(packs)).setScale(2, RoundingMode.HALF_UP));
-            kg = kg.add(weight(offer, quantity));
+            BigDecimal line =
+                    priceAt(offer, quantity).multiply(BigDecimal.valueOf(packs)).setScale(2, RoundingMode.HALF_UP);
+            BigDecimal byWeight = supplier.freightPerKg().value().multiply(weight(offer, quantity));
+            goods.add(line);
+            freight = freight.add(byWeight);
+            BigDecimal insured = line.multiply(ONE.add(supplier.insurance().value()));
+            duty = duty.add(dutyOf(offer, supplier).multiply(insured.add(byWeight)));
         }
+        BigDecimal all = goods.stream().reduce(ZERO, BigDecimal::add);
         Figure minimum = supplier.minimumOrderValue();
         Figure charge = supplier.smallOrderCharge();
         BigDecimal small =
-                minimum != null && charge != null && goods.compareTo(minimum.value()) < 0 ? charge.value() : ZERO;
-        BigDecimal insurance = supplier.insurance().value().multiply(goods);
-        BigDecimal freight = supplier.freightPerOrder()
-                .value()
-                .add(supplier.freightPerKg().value().multiply(kg));
-        BigDecimal all = goods.add(small).add(insurance).add(freight);
-        BigDecimal duty = supplier.duty().value().multiply(all);
+                minimum != null && charge != null && all.compareTo(minimum.value()) < 0 ? charge.value() : ZERO;
+        BigDecimal once = supplier.freightPerOrder().value().add(small);
+        for (int i = 0; i < goods.size(); i++) {
+            BigDecimal rateOfLine = dutyOf(order.listings().get(i).offer(), supplier);
+            duty = duty.add(rateOfLine.multiply(once).multiply(goods.get(i)).divide(all, MathContext.DECIMAL128));
+        }
         boolean foreign = !supplier.currency().equals(book.settings().home());
         BigDecimal margin = foreign ? book.settings().conversionMargin().value() : ZERO;
-        return all.multiply(ONE.add(margin)).add(duty).multiply(rate);
+        return all.multiply(ONE.add(supplier.insurance().value()))
+                .add(once)
+                .add(freight)
+                .multiply(ONE.add(margin))
+                .add(duty)
+                .multiply(rate);
+    }
+
+    private static BigDecimal dutyOf(Offer offer, Supplier supplier) {
+        Figure own = offer.duty();
+        return own == null ? supplier.duty().value() : own.value();
     }
 
     private static BigDecimal priceAt(Offer offer, BigDecimal quantity) {
@@ -184,11 +202,23 @@ final class OnPaper {
         return requireNonNull(price);
     }
 
+    private BigDecimal grams(String component) {
+        for (Product product : book.products().values()) {
+            for (Product.Component one : product.components()) {
+                Figure weight = one.weight();
+                if (weight != null && one.name().equals(component)) {
+                    return weight.value();
+                }
+            }
+        }
+        return ZERO;
+    }
+
     private BigDecimal weight(Offer offer, BigDecimal quantity) {
         return switch (offer.packUnit()) {
             case KG -> quantity;
             case L -> quantity.multiply(new BigDecimal("0.9"));
-            case EACH -> ZERO;
+            case EACH -> quantity.multiply(grams(offer.item())).movePointLeft(3);
             default -> throw new AssertionError(offer.packUnit());
         };
     }

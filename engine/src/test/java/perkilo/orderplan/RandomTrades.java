@@ -42,7 +42,7 @@ final class RandomTrades {
             offers(name, suppliers, pick("1", "4.5", "25"), random.nextBoolean() ? Measure.KG : Measure.L);
         }
         offers("Jar", suppliers, pick("12", "100"), Measure.EACH);
-        List<Product.Component> jar = List.of(Trade.component("Jar", "1", "0.03"));
+        List<Product.Component> jar = List.of(Trade.component("Jar", "1", "0.03", orNone("37.5", "120")));
         trade.product("Balm", jar, "Oil", "0.5", "Butter", "0.4", "Wax", "0.1");
         trade.product("Lotion", List.of(), "Oil", "0.85", "Wax", "0.15");
         for (int i = 0; i < 1 + random.nextInt(4); i++) {
@@ -107,6 +107,9 @@ final class RandomTrades {
                     price,
                     "60",
                     Integer.toString(4 + random.nextInt(20)));
+            if (random.nextInt(3) == 0) {
+                trade.duty(pick("0", "0.037", "0.12"));
+            }
         }
     }
 

@@ -168,6 +168,22 @@ final class Trade {
         return this;
     }
 
+    /** Gives the last offer its own rate of duty. */
+    Trade duty(String rate) {
+        Offer last = offers.remove(offers.size() - 1);
+        offers.add(new Offer(
+                last.supplier(),
+                last.item(),
+                last.packSize(),
+                last.packUnit(),
+                last.breaks(),
+                last.currency(),
+                LineTerms.of(last.minimumOrder(), last.orderMultiple(), cell("Offers", "I" + row, rate)),
+                last.validity(),
+                last.origin()));
+        return this;
+    }
+
     /** Gives the last offer its day. */
     Trade quoted(String day) {
         Offer last = offers.remove(offers.size() - 1);
@@ -228,8 +244,21 @@ final class Trade {
     }
 
     static Product.Component component(String name, String perUnit, String loss) {
+        return component(name, perUnit, loss, null);
+    }
+
+    /**
+     * A packaging part.
+     *
+     * @param grams the weight of a piece; null if it is not known
+     */
+    static Product.Component component(String name, String perUnit, String loss, @Nullable String grams) {
         return new Product.Component(
-                name, Figure.of(perUnit), Figure.of(loss), new Origin("trade.xlsx", "Components", "B2"));
+                name,
+                Figure.of(perUnit),
+                Figure.of(loss),
+                grams == null ? null : cell("Components", "D2", grams),
+                new Origin("trade.xlsx", "Components", "B2"));
     }
 
     Trade demand(String product, String units, String neededBy) {

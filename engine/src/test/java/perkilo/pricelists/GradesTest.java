@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.layouts.Question;
-import perkilo.origin.Finding;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;
 
@@ -76,16 +75,12 @@ final class GradesTest {
         assertThat(Grades.of(one)).isEqualTo(Grades.of(other));
     }
 
-    private TakenIn take(String list, String materials, String mapping) throws IOException {
-        Path known = Files.writeString(folder.resolve("materials.csv"), materials);
+    private TakenIn take(String list) throws IOException {
+        Path known = Files.writeString(folder.resolve("materials.csv"), MATERIALS);
         Path file = Files.writeString(folder.resolve("list.csv"), list);
-        ListFolder kept = new ListFolder(folder.resolve("kept"));
-        if (!mapping.isEmpty()) {
-            Files.createDirectories(kept.path());
-            Files.writeString(kept.mapping("Fen & Moor"), mapping);
-        }
         List<Grid> sheets = Grids.ofPriceFile(known).sheets();
-        return new TakeIn(kept, sheets, Set.of()).take(file, new TakeIn.Said("Fen & Moor", LocalDate.of(2026, 11, 2), null));
+        return new TakeIn(new ListFolder(folder.resolve("kept")), sheets, Set.of())
+                .take(file, new TakeIn.Said("Fen & Moor", LocalDate.of(2026, 11, 2), null));
     }
 
     private static final String MATERIALS = """
@@ -97,47 +92,34 @@ final class GradesTest {
             """;
 
     @Test
-    void only_the_material_of_the_same_grade_is_linked() throws IOException {
-        TakenIn taken = take(
-                "Product;INCI;CAS;Pack;EUR/kg\nSilicone oil 100 cSt;Dimethicone;;25 kg;4.10\n"
-                        + "Silicone oil 350 cSt;Dimethicone;;25 kg;4.20\nMilchsäure 80 %;;50-21-5;25 kg;2.50\n"
-                        + "Vitamin B3;;;25 kg;8.50\n",
-                MATERIALS,
-                "");
+    void only_the_material_of_the_same_grade_is_linked_and_others_are_asked_about() throws IOException {
+        TakenIn taken = take("Product;INCI;CAS;Pack;EUR/kg\nSilicone oil 100 cSt;Dimethicone;;25 kg;4.10\n"
+                + "Silicone oil 350 cSt;Dimethicone;;25 kg;4.20\nMilchsäure 80 %;;50-21-5;25 kg;2.50\n"
+                + "Vitamin B3;;;25 kg;8.50\n");
 
-        assertThat(LayoutsProperties.rows(taken))
-                .extracting(row -> row.substring(0, row.indexOf('|')))
-                .containsExactly("Dimethicone 100 cSt", "Silicone oil 350 cSt", "Milchsäure 80 %", "Niacinamide");
-        assertThat(taken.findings())
-                .extracting(Finding::text)
-                .anyMatch(text -> text.contains("Silicone oil 350 cSt (perhaps Dimethicone")
-                        && text.contains("Milchsäure 80 % (perhaps Lactic acid 90 %, of another grade)"));
+        assertThat(taken.isKept()).isFalse();
+        assertThat(taken.questions()).extracting(Question::key).containsExactly("Silicone oil 350 cSt", "Milchsäure 80 %");
+        assertThat(taken.questions())
+                .extracting(Question::text)
+                .contains("\"Milchsäure 80 %\" seems to be \"Lactic acid 90 %\" in another grade, such as another strength."
+                        + " Is it the same?");
+        assertThat(taken.seen().prices())
+                .extracting(PriceLine::how)
+                .containsExactly("same INCI name", "another grade of it", "another grade of it", "known synonym");
     }
 
     @Test
     void a_link_that_was_kept_before_is_judged_by_its_grade_again() throws IOException {
-        TakenIn taken = take(
-                "Product;CAS;Pack;EUR/kg\nMilchsäure 80 %;50-21-5;25 kg;2.50\n",
-                MATERIALS,
-                "{\"supplier\": \"Fen & Moor\", \"names\": [{\"on the list\": \"Milchsäure 80 %\","
-                        + " \"is\": \"Lactic acid 90 %\", \"by\": \"CAS\"}]}");
+        Path kept = Files.createDirectories(folder.resolve("kept"));
+        Files.writeString(kept.resolve("fen-moor.mapping.json"), """
+                {"supplier": "Fen & Moor", "columns": {},
+                 "names": [{"on the list": "Milchsäure 80 %", "is": "Lactic acid 90 %", "by": "CAS"}]}
+                """);
 
-        assertThat(LayoutsProperties.rows(taken)).containsExactly("Milchsäure 80 %|25|kg||2.5|kg|EUR");
-    }
+        TakenIn taken = take("Product;CAS;Pack;EUR/kg\nMilchsäure 80 %;50-21-5;25 kg;2.50\n");
 
-    @Test
-    void a_name_given_by_hand_that_is_not_known_is_asked_about() throws IOException {
-        String mapping = "{\"supplier\": \"Fen & Moor\", %s \"names\": [{\"on the list\": \"Vit. B3\","
-                + " \"is\": \"Niacinamid PC\"}]}";
-        String list = "Product;Pack;EUR/kg\nVit. B3;25 kg;8.50\n";
-
-        TakenIn asked = take(list, MATERIALS, mapping.formatted(""));
-        assertThat(asked.isKept()).isFalse();
-        assertThat(asked.questions()).extracting(Question::field).containsExactly("new name Niacinamid PC");
-        assertThat(asked.questions().get(0).text()).contains("Similar names: Niacinamide.");
-
-        TakenIn taken = take(list, MATERIALS, mapping.formatted("\"new name Niacinamid PC\": \"yes\","));
-        assertThat(LayoutsProperties.rows(taken)).containsExactly("Niacinamid PC|25|kg||8.5|kg|EUR");
+        assertThat(taken.isKept()).isFalse();
+        assertThat(taken.questions()).extracting(Question::key).containsExactly("Milchsäure 80 %");
     }
 
     @Test
@@ -152,7 +134,7 @@ final class GradesTest {
         assertThat(names.links())
                 .extracting(NameLink::words)
                 .containsExactly(
-                        "\"Vitamin B3\" is read as \"Niacinamide\" (synonym).",
-                        "\"MILK 90 %\" is read as \"Lactic acid 90 %\" (CAS).");
+                        "\"Vitamin B3\" is read as \"Niacinamide\" (known synonym).",
+                        "\"MILK 90 %\" is read as \"Lactic acid 90 %\" (same CAS number).");
     }
 }

@@ -1,10 +1,7 @@
 package perkilo.pricelists;
 
-import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.layouts.Question;
 import perkilo.origin.Finding;
+import perkilo.review.Asked;
+import perkilo.review.prices.FilledReview;
+import perkilo.review.prices.PriceReview;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;
 
@@ -24,39 +24,58 @@ import perkilo.xlsx.grid.Grids;
 final class QuestionsTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     @TempDir
     Path folder = Path.of("");
 
     private TakenIn take(String text, List<Grid> known) throws IOException {
         Path list = Files.writeString(folder.resolve("list.csv"), text);
-        return new TakeIn(new ListFolder(folder.resolve("kept")), known, Set.of())
-                .take(list, new TakeIn.Said("Fen & Moor", DAY, null));
+        TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), known, Set.of());
+        TakenIn taken = takeIn.take(list, new TakeIn.Said("Fen & Moor", DAY, null), PriceReview.read(review()))
+                .get(0);
+        new PriceReview(List.of(taken), takeIn.knownItems()).write(review(), true);
+        return taken;
     }
 
-    private Path mapping() {
-        return new ListFolder(folder.resolve("kept")).mapping("Fen & Moor");
+    private Path review() {
+        return folder.resolve(PriceReview.FILE);
     }
 
-    private ObjectNode json() throws IOException {
-        return (ObjectNode) JSON.readTree(mapping().toFile());
+    private void answer(TakenIn asked, String field, String words) throws IOException {
+        Question question = asked.questions().stream()
+                .filter(one -> one.field().equals(field) || one.key().equals(field))
+                .findFirst()
+                .orElseThrow();
+        Asked open = asked.seen().asked().stream()
+                .filter(one -> one.isOpen() && one.text().equals(question.text()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(open.where()).isEqualTo(question.where());
+        try (FilledReview review = FilledReview.open(review())) {
+            review.fill("Questions", open.key(), "Answer", words);
+        }
     }
 
-    private void answer(String field, String words) throws IOException {
-        ObjectNode json = json();
-        assertThat(json.has(field)).as("the mapping asks for " + field).isTrue();
-        assertThat(json.get(field).isNull()).isTrue();
-        JSON.writeValue(mapping().toFile(), json.put(field, words));
+    private void change(String question, String words) throws IOException {
+        try (FilledReview review = FilledReview.open(review())) {
+            review.answer(question, words);
+        }
     }
 
     private void asks(String list, String field, String words, String row) throws IOException {
         TakenIn asked = take(list, List.of());
         assertThat(asked.isKept()).isFalse();
         assertThat(asked.questions()).extracting(Question::field).containsExactly(field);
-        assertThat(folder.resolve("kept")).isDirectoryNotContaining("glob:**.csv");
-        answer(field, words);
+        assertThat(folder.resolve("kept"))
+                .satisfiesAnyOf(
+                        kept -> assertThat(kept).doesNotExist(),
+                        kept -> assertThat(kept).isEmptyDirectory());
+        answer(asked, field, words);
         assertThat(LayoutsProperties.rows(take(list, List.of()))).contains(row);
+        Files.delete(review());
+        assertThat(LayoutsProperties.rows(take(list, List.of())))
+                .as("the answer is remembered")
+                .contains(row);
     }
 
     @Test
@@ -89,6 +108,41 @@ final class QuestionsTest {
     }
 
     @Test
+    void gallons_are_asked_about_unless_the_prices_are_in_us_dollars() throws IOException {
+        String list = "Product;Pack;GBP/gal\nA;5 gal;12.50\nB;5 gal;on request\n";
+        assertThat(take(list, List.of()).questions())
+                .extracting(Question::text)
+                .containsExactly(
+                        "Is the gallon of this list a US one (3.785411784 L) or an imperial one (4.54609 L)? 1 gal "
+                        + "= 3.785 L (US) or 4.546 L (imperial).");
+        asks(list, "gallons", "imperial", "A|5|imp gal||12.5|imp gal|GBP");
+        assertThat(LayoutsProperties.rows(take(list, List.of()))).anyMatch(row -> row.startsWith("B|5|imp gal|"));
+        change("Is the gallon", "US");
+        assertThat(LayoutsProperties.rows(take(list, List.of()))).contains("A|5|US gal||12.5|US gal|GBP");
+    }
+
+    @Test
+    void gallons_of_a_list_in_us_dollars_are_us_gallons() throws IOException {
+        assertThat(LayoutsProperties.rows(take("Product;Pack;USD/gal\nA;5 gallons;12.50\n", List.of())))
+                .contains("A|5|US gal||12.5|US gal|USD");
+    }
+
+    @Test
+    void gallons_that_say_whose_they_are_need_no_answer() throws IOException {
+        String list = "Product;Pack;Price EUR;Per\nA;5 gal (US);12.50;US gal\nB;5 imp gal;12.50;imperial gallon\n";
+        assertThat(LayoutsProperties.rows(take(list, List.of())))
+                .contains("A|5|US gal||12.5|US gal|EUR", "B|5|imp gal||12.5|imp gal|EUR");
+    }
+
+    @Test
+    void a_minimum_in_gallons_is_asked_about_as_well() throws IOException {
+        String list = "Product;Pack;EUR/L;Minimum order\nA;20 L;12.50;10 gal\n";
+        assertThat(take(list, List.of()).questions())
+                .extracting(Question::field)
+                .containsExactly("gallons");
+    }
+
+    @Test
     void what_prices_are_for_is_asked_about() throws IOException {
         asks("Product;Pack;Price EUR\nA;25 kg;1.50\n", "price per", "100 g", "A|25|kg||15|kg|EUR");
     }
@@ -99,9 +153,8 @@ final class QuestionsTest {
         asks(list, "basis in rows", "row", "A|25|lb||4.1|lb|EUR");
         assertThat(take(list, List.of()).findings())
                 .extracting(Finding::text)
-                .contains(
-                        "The row says \"per lb\" but the list says otherwise. As set in the mapping, the row applies.");
-        JSON.writeValue(mapping().toFile(), json().put("basis in rows", "list"));
+                .contains("The row says \"per lb\" but the list says otherwise. As you answered, the row applies.");
+        change("The row says", "list");
         assertThat(LayoutsProperties.rows(take(list, List.of())))
                 .contains("A|25|lb||4.1|kg|EUR", "B|25|kg||1.5|kg|EUR");
     }
@@ -151,9 +204,12 @@ final class QuestionsTest {
         TakenIn asked = take(list, List.of());
         assertThat(asked.questions()).extracting(Question::key).contains("25 kg", "190 kg");
 
-        ObjectNode json = json();
-        ((ObjectNode) json.get("columns")).put("25 kg", "price of 25 kg").put("190 kg", "price of 190 kg");
-        JSON.writeValue(mapping().toFile(), json.put("price per", "pack"));
+        answer(asked, "25 kg", "price of 25 kg");
+        answer(asked, "190 kg", "price of 190 kg");
+        if (asked.questions().stream().noneMatch(question -> question.field().equals("price per"))) {
+            asked = take(list, List.of());
+        }
+        answer(asked, "price per", "pack");
 
         assertThat(LayoutsProperties.rows(take(list, List.of())))
                 .containsExactly("A|25|kg||40.5|pack|EUR", "A|190|kg||250|pack|EUR");
@@ -172,40 +228,44 @@ final class QuestionsTest {
                 Karitébutter raffiniert;Butyrospermum Parkii Butter;;25 kg;6.50
                 E 330;;77-92-9;25 kg;1.50
                 Glycérine;;;25 kg;2.50
-                Citric acidd;;;25 kg;1.75
+                Citric acidd;;;190 kg;1.75
                 Glусerin;;;200 kg;1.10
                 Something else;;;1 kg;9.99
                 """;
 
-        TakenIn taken = take(list, Grids.ofPriceFile(materials).sheets());
+        List<Grid> known = Grids.ofPriceFile(materials).sheets();
+        TakenIn asked = take(list, known);
 
+        assertThat(asked.isKept()).isFalse();
+        assertThat(asked.questions())
+                .extracting(Question::text)
+                .containsExactly(
+                        "\"Citric acidd\" resembles your item \"Citric acid\". Is it the same?",
+                        "\"Glусerin\" only looks like \"Glycerin\": some letters are from another alphabet or invisible."
+                                + " Is it the same item?");
+        assertThat(asked.seen().prices())
+                .extracting(PriceLine::how)
+                .containsExactly(
+                        "same INCI name",
+                        "same CAS number",
+                        "known synonym",
+                        "resembles it",
+                        "only looks the same",
+                        "not among your items");
+        answer(asked, "Citric acidd", "Citric acid");
+        answer(asked, "Glусerin", "keep their own name");
+        TakenIn taken = take(list, known);
         assertThat(LayoutsProperties.rows(taken))
                 .extracting(row -> row.substring(0, row.indexOf('|')))
                 .containsExactly(
-                        "Shea butter refined", "Citric acid", "Glycerin", "Citric acidd", "Glусerin", "Something else");
-        assertThat(taken.findings())
-                .extracting(Finding::text)
-                .anyMatch(text -> text.startsWith("\"Glусerin\" only looks like \"Glycerin\""))
-                .anyMatch(text -> text.contains("Citric acidd (perhaps Citric acid, 92 %)"));
-        String kept = Files.readString(mapping());
-        assertThat(kept)
-                .contains("\"by\" : \"CAS\"", "\"by\" : \"INCI\"", "\"by\" : \"synonym\"", "\"likeness\" : 0.92");
+                        "Shea butter refined", "Citric acid", "Glycerin", "Citric acid", "Glусerin", "Something else");
 
-        Files.writeString(mapping(), confirmed("Citric acidd", "Citric acid"));
-        String next = list.replace("E 330;;77-92-9;25 kg;1.50\n", "");
-        assertThat(LayoutsProperties.rows(
-                        take(next, Grids.ofPriceFile(materials).sheets())))
-                .anyMatch(row -> row.equals("Citric acid|25|kg||1.75|kg|EUR"));
-    }
-
-    private String confirmed(String listed, String name) throws IOException {
-        ObjectNode json = json();
-        json.get("names").forEach(one -> {
-            if (one.get("on the list").asText().equals(listed)) {
-                ((ObjectNode) one).put("is", name);
-            }
-        });
-        return JSON.writeValueAsString(json);
+        Files.delete(review());
+        Files.delete(folder.resolve("kept/fen-moor-2026-11-02.csv"));
+        String next = "Product;Pack;EUR/kg\nE 330;25 kg;1.55\nCitric acidd;200 kg;1.45\n";
+        assertThat(LayoutsProperties.rows(take(next, known)))
+                .as("what was found by CAS number and what was answered is remembered")
+                .contains("Citric acid|25|kg||1.55|kg|EUR", "Citric acid|200|kg||1.45|kg|EUR");
     }
 
     @Test
@@ -232,12 +292,13 @@ final class QuestionsTest {
         Path list = Files.writeString(folder.resolve("list.csv"), "Product;Pack;EUR/kg\nA;25 kg;1.50\n");
         TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
 
-        assertThat(takeIn.take(list, new TakeIn.Said(null, DAY, null)).findings())
-                .extracting(Finding::text)
-                .containsExactly("The list does not say which supplier it is from. Name the supplier with --supplier.");
-        assertThat(takeIn.take(list, new TakeIn.Said("Fen & Moor", null, null)).findings())
-                .extracting(Finding::text)
-                .containsExactly("The list has no date. Give the day that it applies from with --quoted YYYY-MM-DD.");
+        assertThat(takeIn.take(list, new TakeIn.Said(null, DAY, null)).questions())
+                .extracting(Question::text)
+                .containsExactly("The list does not say which supplier it is from. Who is it from?");
+        assertThat(takeIn.take(list, new TakeIn.Said("Fen & Moor", null, null)).questions())
+                .extracting(Question::text)
+                .containsExactly(
+                        "The list has no date. From which day do its prices apply? Type a date, such as 2026-11-15.");
     }
 
     @Test
@@ -246,12 +307,9 @@ final class QuestionsTest {
         TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
 
         TakenIn taken = takeIn.take(list, new TakeIn.Said(null, null, null));
-        assertThat(taken.findings())
-                .extracting(Finding::text)
-                .containsExactlyInAnyOrder(
-                        "The list does not say which supplier it is from. Name the supplier with --supplier.",
-                        "The list has no date. Give the day that it applies from with --quoted YYYY-MM-DD.");
-        assertThat(taken.questions()).extracting(Question::field).containsExactly("price per");
+        assertThat(taken.questions())
+                .extracting(Question::field)
+                .containsExactlyInAnyOrder("supplier", "quoted on", "price per");
     }
 
     private List<String> sentences(String list) throws IOException {
@@ -265,45 +323,40 @@ final class QuestionsTest {
         assertThat(sentences("Product;Pack;EUR/kg;50+ (EUR/kg)\nA;25 kg;1.250;1.150\n"))
                 .containsExactly(
                         "Does \"1.250\" mean 1.25 (decimal point) or 1250 (decimal comma)?"
-                                + " Answer in the mapping under \"decimals\": point or comma.",
+                                + " Possible answers: point or comma.",
                         "Does the price break at \"50\" count packs, or the unit of the pack (such as kg)?"
-                                + " Answer in the mapping under \"breaks in\": packs, pack unit or a unit such as kg.");
+                                + " Possible answers: packs, pack unit or a unit such as kg.");
         assertThat(sentences("Product;Pack;EUR/kg;Min. order\nA;25 kg;1.25;60\n"))
                 .containsExactly("Does the minimum order \"60\" count packs, or the unit of the pack (such as kg)?"
-                        + " Answer in the mapping under \"minimums in\": packs, pack unit or a unit such as kg.");
-        assertThat(json().get("open").get(0).asText())
-                .isEqualTo(
-                        "list.csv line 2: Does the minimum order \"60\" count packs, or the unit of the pack (such as"
-                                + " kg)? Possible answers: packs, pack unit or a unit such as kg.");
+                        + " Possible answers: packs, pack unit or a unit such as kg.");
     }
 
     @Test
     void the_question_for_the_pack_names_the_columns_that_are_not_used() throws IOException {
         assertThat(sentences("Product;Box;Remarks;EUR/kg\nA;25 kg;new;1.25\n"))
                 .containsExactly("Which column holds the pack size: \"Box\" or \"Remarks\"?"
-                        + " If none does, give the one pack of all items, such as 25 kg."
-                        + " Answer in the mapping under \"pack column\": Box, Remarks or one pack such as 25 kg.");
+                        + " If none does and all packs are alike, answer with the pack, such as 25 kg."
+                        + " Possible answers: Box or Remarks.");
         assertThat(sentences("Product;EUR/kg\nA;1.25\n"))
                 .containsExactly("No column seems to hold the pack size."
-                        + " What is the one pack of all items, such as 25 kg?"
-                        + " Answer in the mapping under \"pack column\": one pack such as 25 kg.");
+                        + " If all packs are alike, answer with the pack, such as 25 kg."
+                        + " Otherwise add a column to the list.");
     }
 
     @Test
     void a_list_of_several_suppliers_or_with_a_title_says_so_when_its_supplier_is_not_known() throws IOException {
         assertThat(withoutSupplier("Supplier;Product;Pack;EUR/kg\nA Ltd;A;25 kg;1.25\nB GmbH;B;25 kg;1.25\n"))
-                .contains(
-                        "The list is from 2 suppliers: A Ltd, B GmbH." + " Take it in once for each, with --supplier.");
+                .contains("The list is from 2 suppliers: A Ltd, B GmbH. Take it in for each of them, or for one?");
         assertThat(withoutSupplier("Nadelhorst Tenside;;\n;;\nProduct;Pack;EUR/kg\nA;25 kg;1.25\n"))
                 .contains("The list does not say which supplier it is from; its first line is \"Nadelhorst Tenside\"."
-                        + " Name the supplier with --supplier.");
+                        + " Who is it from?");
     }
 
     private List<String> withoutSupplier(String text) throws IOException {
         Path list = Files.writeString(folder.resolve("list.csv"), text);
         TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
-        return takeIn.take(list, new TakeIn.Said(null, DAY, null)).findings().stream()
-                .map(Finding::text)
+        return takeIn.take(list, new TakeIn.Said(null, DAY, null)).questions().stream()
+                .map(Question::text)
                 .toList();
     }
 
@@ -320,18 +373,55 @@ final class QuestionsTest {
         assertThat(taken.quotedOn()).isEqualTo(LocalDate.of(2026, 11, 20));
     }
 
-    private static ListFolder.Kept.How how(TakenIn taken) {
-        return requireNonNull(taken.kept()).how();
+    @Test
+    void one_pack_can_be_the_answer_for_all_items() throws IOException {
+        asks("Product;EUR/kg\nA;1.25\n", "pack column", "25 kg", "A|25|kg||1.25|kg|EUR");
     }
 
     @Test
-    void another_list_of_the_same_day_replaces_the_first_which_stays_as_a_backup() throws IOException {
-        assertThat(how(take("Product;Pack;EUR/kg\nA;25 kg;1.50\n", List.of()))).isEqualTo(ListFolder.Kept.How.NEW);
-        assertThat(how(take("Product;Pack;EUR/kg\nA;25 kg;1.50\n", List.of())))
-                .isEqualTo(ListFolder.Kept.How.THERE_ALREADY);
-        TakenIn replaced = take("Product;Pack;EUR/kg\nA;25 kg;1.60\n", List.of());
-        assertThat(how(replaced)).isEqualTo(ListFolder.Kept.How.REPLACED);
-        assertThat(Files.readString(folder.resolve("kept/fen-moor-2026-11-02.csv.bak")))
-                .contains(",1.5,");
+    void the_column_of_packs_can_be_named() throws IOException {
+        asks("Product;Box;EUR/kg\nA;25 kg;1.25\n", "pack column", "box", "A|25|kg||1.25|kg|EUR");
+    }
+
+    @Test
+    void an_answer_that_is_not_understood_is_asked_for_again_with_a_remark() throws IOException {
+        TakenIn asked = take("Product;Pack;EUR/kg\nA;25 kg;1.250\n", List.of());
+        answer(asked, "decimals", "kommma");
+
+        TakenIn again = take("Product;Pack;EUR/kg\nA;25 kg;1.250\n", List.of());
+
+        assertThat(again.isKept()).isFalse();
+        assertThat(again.seen().asked()).singleElement().satisfies(one -> {
+            assertThat(one.isOpen()).isTrue();
+            assertThat(one.remark()).isEqualTo("The answer \"kommma\" does not settle it.");
+        });
+    }
+
+    @Test
+    void what_an_earlier_version_kept_is_carried_over_once() throws IOException {
+        Path kept = Files.createDirectories(folder.resolve("kept"));
+        Path mapping = Files.writeString(kept.resolve("fen-moor.mapping.json"), """
+                {"about": "…", "supplier": "Fen & Moor", "decimals": "comma", "dates": null,
+                 "columns": {"Was": "nothing"},
+                 "names": [{"on the list": "Kakao", "is": "Cocoa butter", "by": "INCI"},
+                           {"on the list": "Wachs", "is": null, "perhaps": "Wax", "likeness": 0.8}]}
+                """);
+        String list = "Product;Pack;EUR/kg;Was\nKakao;25 kg;1.250;x\n";
+
+        TakenIn taken = take(list, List.of());
+
+        assertThat(LayoutsProperties.rows(taken)).containsExactly("Cocoa butter|25|kg||1250|kg|EUR");
+        assertThat(taken.findings())
+                .extracting(Finding::text)
+                .contains("The answers in " + mapping + " were carried over to "
+                        + kept.resolve("fen-moor-answers.csv")
+                        + ". The old file is no longer used, so you can delete it.");
+        Files.delete(mapping);
+        TakenIn next = take(list.replace("1.250", "1.350"), List.of());
+        assertThat(next.seen().asked())
+                .filteredOn(one -> one.answer().equals("comma"))
+                .singleElement()
+                .satisfies(one -> assertThat(one.remark()).isEqualTo("as last time"));
+        assertThat(next.findings()).extracting(Finding::text).noneMatch(text -> text.contains("carried over"));
     }
 }

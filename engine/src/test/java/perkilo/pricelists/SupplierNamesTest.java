@@ -29,12 +29,12 @@ final class SupplierNamesTest {
         "Oelmühle Süd GmbH, Ölmühle Süd",
     })
     void another_spelling_of_a_known_supplier_is_found(String name, String known) {
-        assertThat(SupplierNames.alike(name, KNOWN)).contains(known);
+        assertThat(SupplierNames.alike(name, known)).isTrue();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Alpha", "alpha", "Fen & Moor Ltd", "Beta GmbH", "Alphabet AG", "Chimie du Sud", "GmbH", ""})
-    void a_known_name_and_another_supplier_are_not(String name) {
-        assertThat(SupplierNames.alike(name, KNOWN)).isEmpty();
+    @ValueSource(strings = {"Beta GmbH", "Alphabet AG", "Chimie du Sud", "GmbH"})
+    void another_supplier_is_not(String name) {
+        assertThat(KNOWN).noneMatch(known -> SupplierNames.alike(known, name));
     }
 }

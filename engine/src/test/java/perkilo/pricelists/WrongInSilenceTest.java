@@ -2,14 +2,14 @@ package perkilo.pricelists;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,43 +17,56 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.layouts.Question;
 import perkilo.origin.Finding;
+import perkilo.review.Asked;
+import perkilo.review.prices.FilledReview;
+import perkilo.review.prices.PriceReview;
 import perkilo.xlsx.grid.Csv;
 
 /** What changes a price is read, asked about or an error; nothing goes in wrong without a word. */
 final class WrongInSilenceTest {
 
     private static final LocalDate DAY = LocalDate.of(2026, 11, 2);
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     @TempDir
     Path folder = Path.of("");
+
+    private @Nullable TakenIn last;
 
     private TakenIn take(String list) throws IOException {
         return take(list, DAY);
     }
 
-    private TakenIn take(String list, LocalDate day) throws IOException {
-        Path file = Files.writeString(folder.resolve("list.csv"), list);
-        return new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of())
-                .take(file, new TakeIn.Said("Fen & Moor", day, null));
+    private TakenIn undated(String list) throws IOException {
+        return take(list, null);
     }
 
-    private TakenIn undated(String list) throws IOException {
+    private TakenIn take(String list, @Nullable LocalDate day) throws IOException {
         Path file = Files.writeString(folder.resolve("list.csv"), list);
-        return new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of())
-                .take(file, new TakeIn.Said("Fen & Moor", null, null));
+        TakeIn takeIn = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of());
+        TakenIn taken = takeIn.take(file, new TakeIn.Said("Fen & Moor", day, null), PriceReview.read(review()))
+                .get(0);
+        new PriceReview(List.of(taken), takeIn.knownItems()).write(review(), true);
+        last = taken;
+        return taken;
+    }
+
+    private Path review() {
+        return folder.resolve(PriceReview.FILE);
     }
 
     private void answer(String field, String words) throws IOException {
-        Path mapping = new ListFolder(folder.resolve("kept")).mapping("Fen & Moor");
-        ObjectNode json = (ObjectNode) JSON.readTree(mapping.toFile());
-        if (json.has(field)) {
-            json.put(field, words);
-        } else {
-            assertThat(json.get("columns").has(field)).as("the mapping asks for " + field).isTrue();
-            ((ObjectNode) json.get("columns")).put(field, words);
+        TakenIn asked = Objects.requireNonNull(last);
+        Question question = asked.questions().stream()
+                .filter(one -> one.field().equals(field) || one.key().equals(field))
+                .findFirst()
+                .orElseThrow();
+        Asked open = asked.seen().asked().stream()
+                .filter(one -> one.isOpen() && one.text().equals(question.text()))
+                .findFirst()
+                .orElseThrow();
+        try (FilledReview review = FilledReview.open(review())) {
+            review.fill("Questions", open.key(), "Answer", words);
         }
-        JSON.writeValue(mapping.toFile(), json);
     }
 
     private List<String> asked(String list) throws IOException {
@@ -74,8 +87,8 @@ final class WrongInSilenceTest {
         var kept = taken.kept();
         assertThat(kept).isNotNull();
         List<Csv.Line> lines = Csv.read(Files.readString(kept.file()), ',');
-        List<Csv.Field> last = lines.get(lines.size() - 1).fields();
-        return last.get(last.size() - 1).text();
+        int column = lines.get(0).fields().stream().map(Csv.Field::text).toList().indexOf("Note");
+        return lines.get(lines.size() - 1).fields().get(column).text();
     }
 
     @ParameterizedTest
@@ -180,6 +193,7 @@ final class WrongInSilenceTest {
         assertThat(asked(list)).containsExactly("pack column");
         answer("pack column", "1 piece");
         TakenIn taken = take(list);
+        assertThat(taken.isKept()).as(taken.questions() + " " + taken.findings()).isTrue();
         assertThat(LayoutsProperties.rows(taken)).containsExactly("Jar 50 ml|1|each||0.142|each|EUR");
         var kept = taken.kept();
         assertThat(kept).isNotNull();
@@ -200,29 +214,26 @@ final class WrongInSilenceTest {
     }
 
     @Test
-    void columns_that_are_not_understood_are_asked_for_one_by_one_if_nothing_else_is() throws IOException {
-        String list = "Ware/Grad;Abfüllung;Notierung EUR/kg\nStearin;25 kg Sack;1,45\nCetyl;25 kg Sack;2,35\n";
-        assertThat(asked(list)).containsExactly("Ware/Grad", "Abfüllung", "Notierung EUR/kg");
-        answer("Ware/Grad", "item");
-        answer("Abfüllung", "pack");
-        answer("Notierung EUR/kg", "price");
-        assertThat(rows(list)).containsExactly("Stearin|25|kg||1.45|kg|EUR", "Cetyl|25|kg||2.35|kg|EUR");
-    }
-
-    @Test
     void a_grade_in_its_own_column_belongs_to_the_name() throws IOException {
         assertThat(rows("Product;Viscosity;Pack;EUR/kg\nDimethicone;5 cSt;25 kg;6,20\nDimethicone;100 cSt;25 kg;5,10\n"))
                 .containsExactly("Dimethicone 5 cSt|25|kg||6.2|kg|EUR", "Dimethicone 100 cSt|25|kg||5.1|kg|EUR");
     }
 
     @Test
-    void a_comma_is_decided_by_its_own_column_and_asked_once_for_each_that_leaves_it_open() throws IOException {
+    void the_rest_of_the_list_decides_what_a_comma_is() throws IOException {
         assertThat(rows("Product;Pack;EUR/kg\nA;\"1,000 kg\";12.50\nB;25.5 kg;1.250\n"))
-                .as("the rest of the list says that the point is the mark")
                 .containsExactly("A|1000|kg||12.5|kg|EUR", "B|25.5|kg||1.25|kg|EUR");
-        assertThat(rows("Product;Density;Pack;EUR/kg\nA;0,92;25 kg;1,250\n"))
-                .as("other numbers of the sheet")
-                .containsExactly("A|25|kg||1.25|kg|EUR");
+    }
+
+    @Test
+    void other_numbers_of_the_sheet_decide_what_a_comma_is() throws IOException {
+        assertThat(rows("Product;Density;Pack;EUR/kg\nA;0,92;25 kg;1,250\n")).containsExactly("A|25|kg||1.25|kg|EUR");
+    }
+
+    @Test
+    void a_comma_is_asked_about_once_for_each_column_that_leaves_it_open() throws IOException {
+        assertThat(asked("Product;Pack;EUR/kg;5+ drums (EUR/kg);From\nA;25,5 kg;1,250;1,150;\nB;25.5 kg;2,250;2,150;\n"))
+                .containsExactly("decimals in EUR/kg", "decimals in 5+ drums (EUR/kg)");
     }
 
     @ParameterizedTest

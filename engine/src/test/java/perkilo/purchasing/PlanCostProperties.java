@@ -128,13 +128,14 @@ final class PlanCostProperties {
         private final List<Ratio> invoiced = new ArrayList<>();
         private final List<Ratio> weights = new ArrayList<>();
         private final List<Ratio> duties = new ArrayList<>();
+        private final List<Ratio> rates = new ArrayList<>();
         private Ratio goods = Ratio.ZERO;
         private Ratio kg = Ratio.ZERO;
         private Ratio small = Ratio.ZERO;
         private Ratio insurance = Ratio.ZERO;
         private Ratio freight = Ratio.ZERO;
         private Ratio duty = Ratio.ZERO;
-        private Ratio dutyOnCharges = Ratio.ZERO;
+        private Ratio dutiable = Ratio.ZERO;
         private Ratio landed = Ratio.ZERO;
 
         Bill(PurchaseProblem problem, PurchasePlan plan, int vendorIndex, int period) {
@@ -162,6 +163,7 @@ final class PlanCostProperties {
                                 .plus(weight.times(Ratio.of(vendor.freightPerKg()))));
                 invoiced.add(value);
                 weights.add(weight);
+                rates.add(Ratio.of(quote.duty()));
                 duties.add(cif ? onGoods.plus(onWay) : onGoods);
                 goods = goods.plus(value);
                 kg = kg.plus(weight);
@@ -176,9 +178,10 @@ final class PlanCostProperties {
             }
             insurance = goods.times(Ratio.of(vendor.insurance()));
             freight = Ratio.of(vendor.freightPerOrder()).plus(kg.times(Ratio.of(vendor.freightPerKg())));
-            Ratio dutiable = cif ? small.plus(Ratio.of(vendor.freightPerOrder())) : small;
-            dutyOnCharges = dutiable.times(Ratio.of(vendor.duty()));
-            duty = duty.plus(dutyOnCharges);
+            dutiable = cif ? small.plus(Ratio.of(vendor.freightPerOrder())) : small;
+            for (int line = 0; line < invoiced.size(); line++) {
+                duty = duty.plus(rates.get(line).times(dutiable).times(shareOf(line)));
+            }
             landed = atHome(goods.plus(small).plus(insurance).plus(freight), duty);
         }
 
@@ -186,18 +189,24 @@ final class PlanCostProperties {
             return invoiced.isEmpty();
         }
 
-        /** A line's own goods, insurance, freight by weight and duty, and its share of the rest by goods value. */
+        private Ratio shareOf(int line) {
+            return goods.isZero()
+                    ? Ratio.ONE.by(Ratio.of(invoiced.size()))
+                    : invoiced.get(line).by(goods);
+        }
+
+        /**
+         * A line's own goods, insurance, freight by weight and duty, its share of the rest by goods value, and its own
+         * duty on that share.
+         */
         Ratio landedOf(int line) {
             Ratio own = atHome(
                     invoiced.get(line)
                             .plus(invoiced.get(line).times(Ratio.of(vendor.insurance())))
                             .plus(weights.get(line).times(Ratio.of(vendor.freightPerKg()))),
                     duties.get(line));
-            Ratio shared = atHome(Ratio.of(vendor.freightPerOrder()).plus(small), dutyOnCharges);
-            Ratio share = goods.isZero()
-                    ? Ratio.ONE.by(Ratio.of(invoiced.size()))
-                    : invoiced.get(line).by(goods);
-            return own.plus(shared.times(share));
+            Ratio shared = atHome(Ratio.of(vendor.freightPerOrder()).plus(small), dutiable.times(rates.get(line)));
+            return own.plus(shared.times(shareOf(line)));
         }
 
         private Ratio atHome(Ratio paid, Ratio duties) {

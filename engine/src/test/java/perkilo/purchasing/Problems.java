@@ -51,7 +51,6 @@ final class Problems {
     }
 
     private static Arbitrary<Vendor> vendor() {
-        Arbitrary<DutyBasis> basis = Arbitraries.of(DutyBasis.values());
         Arbitrary<BigDecimal> small = decimal(0, 60, 2).injectNull(0.4);
         return Combinators.combine(
                         decimal(1, 3000, 4),
@@ -61,21 +60,10 @@ final class Problems {
                         orZero(decimal(0, 0.03, 4)),
                         orZero(decimal(0, 800, 2)),
                         small,
-                        Combinators.combine(orZero(decimal(0, 0.12, 3)), basis).as(Duty::new))
-                .as((rate, margin, perOrder, perKg, insurance, minimum, charge, duty) -> new Vendor(
-                        "vendor",
-                        rate.movePointLeft(2),
-                        margin,
-                        perOrder,
-                        perKg,
-                        insurance,
-                        minimum,
-                        charge,
-                        duty.rate(),
-                        duty.basis()));
+                        Arbitraries.of(DutyBasis.values()))
+                .as((rate, margin, perOrder, perKg, insurance, minimum, charge, basis) -> new Vendor(
+                        "vendor", rate.movePointLeft(2), margin, perOrder, perKg, insurance, minimum, charge, basis));
     }
-
-    private record Duty(BigDecimal rate, DutyBasis basis) {}
 
     private static Arbitrary<Quote> quote(int items, int vendors, int periods) {
         return Combinators.combine(
@@ -177,7 +165,6 @@ final class Problems {
                 BigDecimal.ZERO,
                 d(minimumOrderValue),
                 smallOrderCharge == null ? null : d(smallOrderCharge),
-                BigDecimal.ZERO,
                 DutyBasis.CIF);
     }
 

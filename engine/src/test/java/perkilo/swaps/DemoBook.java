@@ -310,6 +310,7 @@ final class DemoBook {
                         get(row, "Component"),
                         Figure.of(get(row, "Units per product")),
                         orZero(percent(row, "Loss %")),
+                        null,
                         Origin.NONE))
                 .toList();
     }

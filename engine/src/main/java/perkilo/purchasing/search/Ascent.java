@@ -38,10 +38,11 @@ final class Ascent {
         this.market = planning.market;
         this.incumbent = planning.incumbent;
         this.deadline = deadline;
-        relaxation = new Relaxation(market, planning);
+        MixedDuty duty = new MixedDuty(market);
+        relaxation = new Relaxation(market, planning, duty);
         averages = new Averages(market);
         pool = new PlanPool(market);
-        guess = new Relaxation(market, pool);
+        guess = new Relaxation(market, pool, duty);
     }
 
     double cutoff() {
@@ -68,6 +69,7 @@ final class Ascent {
         double boldness = 1;
         double length = firstLength;
         averages.clear();
+        relaxation.touch(node.decisions, incumbent.best());
         for (int step = 0; step < steps && !deadline.over(); step++) {
             double bound = relaxation.at(now, node.decisions);
             if (bound == Double.POSITIVE_INFINITY) {

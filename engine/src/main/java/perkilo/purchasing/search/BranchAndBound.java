@@ -29,7 +29,7 @@ final class BranchAndBound {
         this.incumbent = planning.incumbent;
         this.deadline = deadline;
         ascent = new Ascent(planning, deadline);
-        questions = new Questions(market, ascent);
+        questions = new Questions(planning, ascent);
         repair = new Repair(planning);
     }
 

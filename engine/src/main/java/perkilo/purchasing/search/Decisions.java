@@ -47,6 +47,11 @@ final class Decisions {
         return new Decisions(placed.clone(), small.clone(), new Range(offer, atLeast, atMost, ranges));
     }
 
+    /** The decided ranges of line lengths; the same object if and only if they are the same. */
+    @Nullable Object ranges() {
+        return ranges;
+    }
+
     /** Writes the decided ranges of line lengths into the terms. */
     void limit(Terms terms, SearchMarket market) {
         Arrays.fill(terms.atLeast, 0);

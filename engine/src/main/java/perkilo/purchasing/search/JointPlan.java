@@ -19,6 +19,9 @@ final class JointPlan {
     /** By period, then in all: what is paid out. */
     private final double[] paid;
 
+    /** By order: the rates of duty of its lines; empty if no order is mixed. */
+    private final AverageDuty[] duty;
+
     private double total;
 
     JointPlan(SearchMarket market, Picks[] picks) {
@@ -27,6 +30,7 @@ final class JointPlan {
         placed = new boolean[market.orders.count];
         share = new double[market.orders.count];
         paid = new double[market.periods + 1];
+        duty = market.orders.anyMixed() ? AverageDuty.of(market, picks) : new AverageDuty[0];
         sum();
     }
 
@@ -43,7 +47,8 @@ final class JointPlan {
         }
         for (int j = 0; j < placed.length; j++) {
             if (placed[j]) {
-                double charge = market.orders.opening[j] + (isSmall(j) ? market.orders.smallCharge[j] : 0);
+                double charge =
+                        market.orders.opening[j] + (isSmall(j) ? market.orders.smallCharge[j] : 0) + extraDuty(j);
                 total += charge;
                 paid[market.orders.period(j)] += charge;
             }
@@ -53,6 +58,17 @@ final class JointPlan {
         }
     }
 
+    /** The duty on an order's charges beyond that at its lowest rate. */
+    private double extraDuty(int order) {
+        if (!market.orders.isMixed(order)) {
+            return 0;
+        }
+        double dutiable =
+                market.orders.dutiableOpening[order] + (isSmall(order) ? market.orders.dutiableSmall[order] : 0);
+        return dutiable
+                * (duty[order].rate() - market.orders.duty[order].lowest().doubleValue());
+    }
+
     /** The objective, in doubles. */
     double total() {
         return total;
@@ -60,6 +76,11 @@ final class JointPlan {
 
     boolean placed(int order) {
         return placed[order];
+    }
+
+    /** The rates of duty in a mixed order. */
+    AverageDuty duty(int order) {
+        return duty[order];
     }
 
     boolean[] placed() {

@@ -26,7 +26,13 @@ final class LineCosts {
 
     private final Quote quote;
     private final long[] tierFrom;
+    /** The rate of duty, as a fraction. */
+    final double duty;
+
     private final double perGoods;
+    /** Home currency for one unit of the quote's currency. */
+    private final double toHome;
+
     private final double perStep;
     private final double goodsForWhole;
     private final long[] stepPrice;
@@ -59,16 +65,19 @@ final class LineCosts {
         perMinorUnit = Math.pow(10, rounds ? minorDigits() : priceScale);
         double insured = 1 + vendor.insurance().doubleValue();
         double margin = 1 + vendor.margin().doubleValue();
-        double duty = quote.duty().doubleValue();
+        duty = quote.duty().doubleValue();
         boolean onTransport = vendor.dutyBasis() == DutyBasis.CIF;
-        double toHome = vendor.toHome().doubleValue();
         double toVendor = quote.toVendorCurrency().doubleValue();
-        perGoods = toVendor * toHome * (insured * margin + duty * (onTransport ? insured : 1));
+        toHome = toVendor * vendor.toHome().doubleValue();
+        perGoods = toHome * (insured * margin + duty * (onTransport ? insured : 1));
         double kg = quote.kgPerPack().doubleValue() * quote.multiple();
-        perStep = kg * vendor.freightPerKg().doubleValue() * toHome * (margin + (onTransport ? duty : 0));
+        perStep = kg
+                * vendor.freightPerKg().doubleValue()
+                * vendor.toHome().doubleValue()
+                * (margin + (onTransport ? duty : 0));
         double minimum = vendor.minimumOrderValue().doubleValue();
         boolean counts = vendor.refusesSmallOrders()
-                || (minimum > 0 && vendor.smallOrderCost().signum() > 0);
+                || (minimum > 0 && vendor.smallOrderCost(BigDecimal.ZERO).signum() > 0);
         goodsForWhole = counts ? minimum / toVendor : 0;
         for (int tier = 0; tier < tiers.size(); tier++) {
             forWhole.add(countForWhole(tier));
@@ -128,9 +137,72 @@ final class LineCosts {
         return goodsForWhole == 0 || steps < fewestSteps ? 0 : Math.min(1, goods(steps) / goodsForWhole);
     }
 
+    /** The value of a line's goods in home currency. */
+    double goodsAtHome(long steps) {
+        return steps < fewestSteps ? 0 : goods(steps) * toHome;
+    }
+
+    /** The lowest value of the goods of a line of {@code from} to {@code to} steps, in home currency. */
+    double leastGoods(long from, long to) {
+        if (from < Math.max(1, fewestSteps) || to < fewestSteps) {
+            return 0;
+        }
+        double least = goodsAtHome(from);
+        for (int tier = 0; tier < tiers(); tier++) {
+            if (tierFrom[tier] > from && tierFrom[tier] <= to) {
+                least = Math.min(least, goodsAtHome(tierFrom[tier]));
+            }
+        }
+        return least;
+    }
+
+    /** The highest value of the goods of a line of {@code from} to {@code to} steps, in home currency. */
+    double mostGoods(long from, long to) {
+        double most = to == 0 ? 0 : goodsAtHome(to);
+        for (int tier = 0; tier < tiers(); tier++) {
+            if (tierEnd(tier) >= from && tierEnd(tier) < to) {
+                most = Math.max(most, goodsAtHome(tierEnd(tier)));
+            }
+        }
+        return most;
+    }
+
+    /** The lowest value of a line's goods in home currency. */
+    double leastGoods() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int tier = 0; tier < tiers(); tier++) {
+            least = tierStart(tier) <= tierEnd(tier) ? Math.min(least, goodsAtHome(tierStart(tier))) : least;
+        }
+        return least;
+    }
+
     /** The most by which rounding moves the cost of a line. */
     double roundingError() {
         return rounds ? 0.5 * perGoods / perMinorUnit : 0;
+    }
+
+    /** The most by which rounding moves the value of a line's goods in home currency. */
+    double roundingOfGoods() {
+        return rounds ? 0.5 * toHome / perMinorUnit : 0;
+    }
+
+    /** What one unit of goods in home currency adds to the landed cost of a line. */
+    double landedPerGoods() {
+        return perGoods / toHome;
+    }
+
+    /** The value of goods in home currency that makes up the whole minimum order value; zero without a minimum. */
+    double goodsOfWhole() {
+        return goodsForWhole * toHome;
+    }
+
+    /**
+     * The fewest steps at the price of {@code tier} whose goods reach a value in home currency; zero if they are free.
+     */
+    long stepsFor(double goodsAtHome, int tier) {
+        double perStepPrice = quote.tiers().get(tier).pricePerPack().doubleValue() * quote.multiple() * toHome;
+        double steps = perStepPrice == 0 ? 0 : Math.ceil((goodsAtHome + roundingOfGoods()) / perStepPrice);
+        return (long) Math.min(steps, 1e9);
     }
 
     /** What goods that make up the whole minimum order value cost, landed and without freight by weight. */

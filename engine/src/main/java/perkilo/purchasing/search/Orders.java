@@ -1,7 +1,10 @@
 package perkilo.purchasing.search;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import perkilo.purchasing.DutySpread;
+import perkilo.purchasing.Quote;
 import perkilo.purchasing.Vendor;
 
 /**
@@ -12,28 +15,44 @@ import perkilo.purchasing.Vendor;
 final class Orders {
     final int periods;
     final int count;
-    /** The cost of opening the order, before any goods. */
+    /** The cost of opening the order, before any goods, with duty at the lowest rate of its lines. */
     final double[] opening;
-    /** The charge on an order below the minimum; zero if there is no such charge. */
+    /** The charge on an order below the minimum, with duty at the lowest rate; zero if there is no such charge. */
     final double[] smallCharge;
+    /** The rates of duty that the order's lines may have. */
+    final DutySpread[] duty;
+    /** The part of the cost of opening that duty is charged on, without the duty. */
+    final double[] dutiableOpening;
+    /** The charge on an order below the minimum, without the duty. */
+    final double[] dutiableSmall;
 
     /** The minimum order value in home currency. */
     final double[] minimum;
 
     private final boolean[] refusesSmall;
 
-    Orders(List<Vendor> vendors, int periods) {
+    private final boolean[] mixed;
+    private final boolean anyMixed;
+
+    Orders(List<Vendor> vendors, List<Quote> quotes, int periods) {
         this.periods = periods;
         this.count = vendors.size() * periods;
         opening = new double[count];
         smallCharge = new double[count];
         minimum = new double[count];
         refusesSmall = new boolean[count];
+        duty = new DutySpread[count];
+        dutiableOpening = new double[count];
+        dutiableSmall = new double[count];
+        mixed = new boolean[count];
+        DutySpread[] spreads = DutySpread.of(vendors.size(), quotes);
+        boolean any = false;
         for (int v = 0; v < vendors.size(); v++) {
             Vendor vendor = vendors.get(v);
             int from = of(v, 0);
             int to = from + periods;
-            Arrays.fill(opening, from, to, vendor.openingCost().doubleValue());
+            Arrays.fill(
+                    opening, from, to, vendor.openingCost(spreads[v].lowest()).doubleValue());
             Arrays.fill(
                     minimum,
                     from,
@@ -41,9 +60,25 @@ final class Orders {
                     vendor.minimumOrderValue().multiply(vendor.toHome()).doubleValue());
             Arrays.fill(refusesSmall, from, to, vendor.refusesSmallOrders());
             if (vendor.minimumOrderValue().signum() > 0) {
-                Arrays.fill(smallCharge, from, to, vendor.smallOrderCost().doubleValue());
+                Arrays.fill(
+                        smallCharge,
+                        from,
+                        to,
+                        vendor.smallOrderCost(spreads[v].lowest()).doubleValue());
+            }
+            Arrays.fill(duty, from, to, spreads[v]);
+            if (vendor.hasMixedDutyOnCharges(spreads[v])) {
+                any = true;
+                Arrays.fill(mixed, from, to, true);
+                double toHome = vendor.toHome().doubleValue();
+                double dutiable = vendor.dutiableCharges(BigDecimal.ZERO).doubleValue() * toHome;
+                Arrays.fill(dutiableOpening, from, to, dutiable);
+                double small = vendor.smallOrderCost(BigDecimal.ZERO).doubleValue()
+                        / (1 + vendor.margin().doubleValue());
+                Arrays.fill(dutiableSmall, from, to, vendor.minimumOrderValue().signum() > 0 ? small : 0);
             }
         }
+        anyMixed = any;
     }
 
     int of(int vendor, int period) {
@@ -60,6 +95,22 @@ final class Orders {
 
     boolean chargesSmall(int order) {
         return smallCharge[order] > 0;
+    }
+
+    /** Whether duty on the order's charges depends on its lines, because they may have several rates. */
+    boolean isMixed(int order) {
+        return mixed[order];
+    }
+
+    /** Whether any order is mixed. */
+    boolean anyMixed() {
+        return anyMixed;
+    }
+
+    /** The most that an order's charges pay in duty beyond the lowest rate. */
+    double mostExtraDuty(int order) {
+        double spread = duty[order].highest().subtract(duty[order].lowest()).doubleValue();
+        return (dutiableOpening[order] + dutiableSmall[order]) * spread;
     }
 
     /** Whether the value of the order's goods matters. */

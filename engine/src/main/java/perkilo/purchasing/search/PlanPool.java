@@ -34,6 +34,7 @@ final class PlanPool implements ItemPlans {
         final double[] shares;
         final int[] periods;
         final double[] paid;
+        final double[] goods;
         long used = clock;
 
         Known(Picks picks) {
@@ -44,6 +45,7 @@ final class PlanPool implements ItemPlans {
             shares = new double[lines];
             periods = new int[lines];
             paid = new double[lines];
+            goods = new double[market.orders.anyMixed() ? lines : 0];
             int distinct = 0;
             for (int l = 0; l < lines; l++) {
                 PackChoice offer = market.offers.get(picks.offer(l));
@@ -55,6 +57,9 @@ final class PlanPool implements ItemPlans {
                 shares[l] = offer.costs.share(picks.steps(l));
                 periods[l] = offer.period;
                 paid[l] = offer.costs.landed(picks.steps(l));
+                if (goods.length > 0) {
+                    goods[l] = offer.costs.goodsAtHome(picks.steps(l));
+                }
             }
             links = Arrays.copyOf(found, distinct);
         }
@@ -63,6 +68,9 @@ final class PlanPool implements ItemPlans {
             double sum = picks.cost;
             for (int l = 0; l < orders.length; l++) {
                 sum += (terms.money[periods[l]] - 1) * paid[l] - terms.reward[orders[l]] * shares[l];
+            }
+            for (int l = 0; l < goods.length; l++) {
+                sum += terms.perGoods[picks.offer(l)] * goods[l];
             }
             for (int link : links) {
                 sum += terms.charge[link];

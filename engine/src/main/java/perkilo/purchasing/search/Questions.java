@@ -4,19 +4,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Finds the question that splits a node: an order, a small order, or the length of a line. */
+/** Finds the question that splits a node: an order, a small order, a rate of duty, or the length of a line. */
 final class Questions {
     /** How many orders are looked at more closely. */
     private static final int CANDIDATES = 8;
     /** Less disagreement than this counts as agreement. */
     private static final double AGREED = 0.02;
+    /** If duty that the bound does not count makes up this part of the gap, its question comes before other lines. */
+    private static final double MAIN_PART = 0.5;
 
     private final SearchMarket market;
     private final Ascent ascent;
     private final Averages averages;
+    private final DutyQuestions rates;
 
-    Questions(SearchMarket market, Ascent ascent) {
-        this.market = market;
+    Questions(Planning planning, Ascent ascent) {
+        this.market = planning.market;
+        this.rates = new DutyQuestions(planning, ascent);
         this.ascent = ascent;
         this.averages = ascent.averages;
     }
@@ -34,10 +38,14 @@ final class Questions {
     /**
      * The parts of the node; none if every line is decided, so that the node holds one plan alone.
      *
-     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then how
-     * long a line is.
+     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then what
+     * rate of duty an order pays on its charges, then how long a line is.
      */
     Node[] split(Node node) {
+        Node narrower = rates.narrow(node, MAIN_PART);
+        if (narrower != null) {
+            return new Node[] {narrower};
+        }
         int order = unclearOrder(node);
         if (order >= 0) {
             return new Node[] {without(node, order), with(node, order)};
@@ -49,8 +57,16 @@ final class Questions {
             charged.prices.minimum[small] = 0;
             return new Node[] {full, charged};
         }
+        Node[] byRate = rates.split(node, MAIN_PART);
+        if (byRate.length > 0) {
+            return byRate;
+        }
         Node[] parts = splitLine(node, Double.MIN_NORMAL);
         if (parts.length == 0) {
+            byRate = rates.split(node, 0);
+            if (byRate.length > 0) {
+                return byRate;
+            }
             int open = openOrder(node.decisions);
             return open >= 0 ? new Node[] {without(node, open), with(node, open)} : splitLine(node, 0);
         }

@@ -1,6 +1,7 @@
 package perkilo.purchasing.search;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One evaluation of the bound: every item is planned on its own at the prices of the multipliers, and every order is
@@ -22,6 +23,10 @@ final class Relaxation {
     final double[] share;
     /** By period: what the items' lines cost. */
     final double[] paid;
+    /** By item: its least total. */
+    final double[] totals;
+    /** The duty on the charges of mixed orders. */
+    final MixedDuty duty;
     /** By order: the cost of placing it less what is paid towards it. */
     final double[] reducedCost;
 
@@ -30,8 +35,10 @@ final class Relaxation {
      *
      * @param plans the least totals of the items; if they are above the least, the bound is only a guess
      */
-    Relaxation(SearchMarket market, ItemPlans plans) {
+    Relaxation(SearchMarket market, ItemPlans plans, MixedDuty duty) {
         this.market = market;
+        this.duty = duty;
+        totals = new double[market.items.size()];
         this.plans = plans;
         terms = new Terms(market);
         picks = new Picks[market.items.size()];
@@ -59,6 +66,7 @@ final class Relaxation {
                 return total;
             }
             bound += total;
+            totals[i] = total;
             picks[i] = plans.picks(i, terms);
             count(picks[i]);
         }
@@ -75,6 +83,19 @@ final class Relaxation {
             terms.money[t] = prices.money(t);
         }
         decisions.limit(terms, market);
+        if (duty.isAny()) {
+            duty.enclose(decisions, terms);
+            duty.charge(decisions, terms);
+        }
+    }
+
+    /** Puts the tangents of mixed orders where a plan is. */
+    void touch(Decisions decisions, @Nullable JointPlan plan) {
+        if (duty.isAny()) {
+            decisions.limit(terms, market);
+            duty.enclose(decisions, terms);
+            duty.touch(decisions, plan);
+        }
     }
 
     private void count(Picks plan) {
@@ -90,6 +111,9 @@ final class Relaxation {
         for (int j = 0; j < reducedCost.length; j++) {
             double money = prices.money(market.orders.period(j));
             reducedCost[j] = market.orders.opening[j] * money + minimumCost(j, prices, decisions);
+        }
+        for (int j : duty.orders()) {
+            reducedCost[j] += duty.least(j, decisions) * prices.money(market.orders.period(j));
         }
         for (Link link : market.links) {
             reducedCost[link.order()] -= prices.use[link.id()];

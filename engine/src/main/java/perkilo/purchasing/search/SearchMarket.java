@@ -30,14 +30,17 @@ final class SearchMarket {
     final double[] cash;
 
     private final List<LineCosts> costs;
+    /** By vendor: whether an order may be so small that more goods pay because they lower the duty on its charges. */
+    private final boolean[] tiny;
 
     SearchMarket(PurchaseProblem problem) {
         this.problem = problem;
         periods = problem.periods();
-        orders = new Orders(problem.vendors(), periods);
+        orders = new Orders(problem.vendors(), problem.quotes(), periods);
         costs = problem.quotes().stream()
                 .map(quote -> new LineCosts(quote, problem.vendorOf(quote)))
                 .toList();
+        tiny = tiny(problem, orders, costs);
         for (int j = 0; j < orders.count; j++) {
             linksOf.add(new ArrayList<>());
         }
@@ -108,6 +111,22 @@ final class SearchMarket {
         return quote.packSize().multiply(BigDecimal.valueOf(quote.multiple()));
     }
 
+    private static boolean[] tiny(PurchaseProblem problem, Orders orders, List<LineCosts> costs) {
+        boolean[] tiny = new boolean[problem.vendors().size()];
+        for (int q = 0; orders.anyMixed() && q < costs.size(); q++) {
+            int vendor = problem.quotes().get(q).vendor();
+            int order = orders.of(vendor, 0);
+            tiny[vendor] |= orders.isMixed(order) && costs.get(q).leastGoods() < orders.mostExtraDuty(order);
+        }
+        return tiny;
+    }
+
+    private long longest(int quote, int vendor, long usefulSteps) {
+        int order = orders.of(vendor, 0);
+        double extra = orders.isMixed(order) ? orders.mostExtraDuty(order) : 0;
+        return LongestLine.steps(costs.get(quote), usefulSteps, extra, tiny[vendor]);
+    }
+
     private List<Link> links(int item, int period, List<Integer> quotes, SupplyGrid grid) {
         List<Link> found = new ArrayList<>();
         for (int v = 0; v < problem.vendors().size(); v++) {
@@ -115,14 +134,14 @@ final class SearchMarket {
             for (int q : quotes) {
                 Quote quote = problem.quotes().get(q);
                 if (quote.vendor() == v && quote.firstPeriod() <= period && period <= quote.lastPeriod()) {
-                    long most = LongestLine.steps(costs.get(q), grid.usefulSteps(period, step(quote)));
+                    long most = longest(q, v, grid.usefulSteps(period, step(quote)));
                     if (most > 0 && !refused(v)) {
                         here.add(offer(q, period, grid, most));
                     }
                 }
             }
             if (!here.isEmpty()) {
-                Link link = new Link(links.size(), item, orders.of(v, period), here, grid.canCover(period));
+                Link link = new Link(links.size(), item, orders.of(v, period), here, grid.canCover(period), tiny[v]);
                 links.add(link);
                 linksOf.get(link.order()).add(link);
                 here.forEach(offer -> linkOf.add(link));

@@ -13,6 +13,8 @@ final class Terms {
     final double[] charge;
     /** By order: the reward for reaching the whole minimum order value. */
     final double[] reward;
+    /** By offer: the charge for each unit of goods in home currency; below zero for a reward. */
+    final double[] perGoods;
     /** By period: the weight of one unit of money paid out; one if cash is not limited. */
     final double[] money;
     /** By offer: the fewest steps that have to be bought; zero if none have to. */
@@ -25,6 +27,7 @@ final class Terms {
     Terms(SearchMarket market) {
         charge = new double[market.links.size()];
         reward = new double[market.orders.count];
+        perGoods = new double[market.offers.size()];
         money = new double[market.periods];
         Arrays.fill(money, 1);
         forcedLines = new int[market.items.size()];
@@ -43,12 +46,14 @@ final class Terms {
 
     /** Whether the item may not be in the order, or would only serve a minimum that has no price. */
     boolean pointless(Link link) {
-        return charge[link.id()] == Double.POSITIVE_INFINITY || (reward[link.order()] == 0 && !link.covers());
+        return charge[link.id()] == Double.POSITIVE_INFINITY
+                || (reward[link.order()] == 0 && !link.covers() && !link.mayLowerDuty());
     }
 
     /** Whether the terms leave the cost of the offer's lines unchanged. */
     boolean plain(PackChoice offer) {
         return reward[offer.order] == 0
+                && perGoods[offer.id] == 0
                 && money[offer.period] == 1
                 && atLeast[offer.id] == 0
                 && atMost[offer.id] == offer.mostSteps;
@@ -57,11 +62,12 @@ final class Terms {
     /** The cost of a line of the offer under these terms. */
     double cost(PackChoice offer, long steps) {
         double landed = offer.costs.landed(steps);
-        return landed == Double.POSITIVE_INFINITY
-                ? landed
-                : offer.cost(steps)
-                        + (money[offer.period] - 1) * landed
-                        - reward[offer.order] * offer.costs.share(steps);
+        if (landed == Double.POSITIVE_INFINITY) {
+            return landed;
+        }
+        double cost =
+                offer.cost(steps) + (money[offer.period] - 1) * landed - reward[offer.order] * offer.costs.share(steps);
+        return perGoods[offer.id] == 0 ? cost : cost + perGoods[offer.id] * offer.costs.goodsAtHome(steps);
     }
 
     /** The line of {@code fewest} to {@code most} steps with the least cost; the shortest of equals. */
@@ -84,11 +90,16 @@ final class Terms {
     double roundingError(PackChoice offer) {
         double error = offer.costs.roundingError();
         double rewarded = error * reward[offer.order] / Math.max(1e-9, offer.costs.landedOfWhole());
-        return error * money[offer.period] + (reward[offer.order] == 0 ? 0 : rewarded);
+        double charged = perGoods[offer.id] == 0 ? 0 : Math.abs(perGoods[offer.id]) * offer.costs.roundingOfGoods();
+        return error * money[offer.period] + (reward[offer.order] == 0 ? 0 : rewarded) + charged;
     }
 
     /** Whether a longer line at the same price never costs less. */
     private boolean rises(PackChoice offer) {
-        return reward[offer.order] <= money[offer.period] * offer.costs.landedOfWhole();
+        if (perGoods[offer.id] == 0) {
+            return reward[offer.order] <= money[offer.period] * offer.costs.landedOfWhole();
+        }
+        double rise = money[offer.period] * offer.costs.landedPerGoods() + perGoods[offer.id];
+        return rise >= 0 && reward[offer.order] <= rise * offer.costs.goodsOfWhole();
     }
 }

@@ -35,10 +35,13 @@ final class HeaderIndex {
     }
 
     private void add(String header, InputColumn column, int rank, String unit) {
-        spellings.merge(
-                HeaderText.key(header),
-                new Spelling(column, rank, unit),
-                (one, other) -> other.rank() < one.rank() ? other : one);
+        Spelling spelling = new Spelling(column, rank, unit);
+        String key = HeaderText.key(header);
+        spellings.merge(key, spelling, (one, other) -> other.rank() < one.rank() ? other : one);
+        String plain = HeaderText.withoutAccents(key);
+        if (!plain.equals(key)) {
+            spellings.merge(plain, spelling, (one, other) -> other.rank() < one.rank() ? other : one);
+        }
     }
 
     /** All spellings, as {@link HeaderText#key} has them. */

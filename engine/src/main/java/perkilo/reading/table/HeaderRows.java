@@ -11,7 +11,9 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
+import perkilo.schema.OffersSheet;
 import perkilo.schema.SheetSchema;
+import perkilo.schema.SuppliersSheet;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -126,6 +128,7 @@ final class HeaderRows {
             return new Header(
                     best.schema(),
                     row,
+                    grid.row(row).keySet().containsAll(cells.keySet()) ? row : row - 1,
                     cells.firstKey(),
                     cells.lastKey(),
                     columns,
@@ -157,6 +160,12 @@ final class HeaderRows {
         Kind best = null;
         for (Map.Entry<SheetSchema, Map<InputColumn, Found>> schema : bySchema.entrySet()) {
             Kind kind = new Kind(schema.getKey(), schema.getValue());
+            boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA)
+                    && bySchema.containsKey(OffersSheet.SCHEMA)
+                    && bySchema.get(OffersSheet.SCHEMA).containsKey(OffersSheet.ITEM);
+            if (names && !kind.isCalled(grid)) {
+                continue; // a list of items, whatever it lacks
+            }
             if (kind.isEnough(grid) && (best == null || kind.score(grid) > best.score(grid))) {
                 best = kind;
             }
@@ -205,6 +214,13 @@ final class HeaderRows {
             findings.error(
                     grid.origin(row, index),
                     TableMessages.secondColumn(header, match.column().header()));
+        } else if (match.column().kind().isNumber() && !match.column().required()) {
+            findings.warning(
+                    grid.origin(row, index),
+                    TableMessages.otherColumnRead(
+                            header,
+                            match.column().header(),
+                            cells.getOrDefault(read.index(), Cell.BLANK).text()));
         } else if (match.column().required()) {
             findings.note(
                     grid.origin(row, index),
@@ -228,6 +244,12 @@ final class HeaderRows {
         }
         List<Candidate> whole = candidates(Cell.text(above.text() + " " + cell.text()));
         return whole.isEmpty() ? candidates(cell) : whole;
+    }
+
+    /** Whether a text is a header of some table, with a unit that is understood. */
+    boolean knows(Cell cell) {
+        return candidates(cell).stream()
+                .anyMatch(candidate -> candidate.match().notUnderstood().isEmpty());
     }
 
     private List<Candidate> candidates(Cell cell) {
@@ -285,6 +307,7 @@ final class HeaderRows {
      *
      * @param schema the kind of table
      * @param row from zero
+     * @param topRow the row above, if headers begin there
      * @param firstColumn the first cell of the row that belongs to it
      * @param lastColumn the last cell of the row that belongs to it
      * @param columns the place of each column
@@ -293,10 +316,16 @@ final class HeaderRows {
     record Header(
             SheetSchema schema,
             int row,
+            int topRow,
             int firstColumn,
             int lastColumn,
             Map<InputColumn, FoundTable.Place> columns,
             List<Integer> unknown) {
+
+        /** The part of the sheet that the table takes, down to a row. */
+        Region region(int lastRow) {
+            return new Region(topRow, row, lastRow, firstColumn, lastColumn, unknown);
+        }
 
         boolean overlaps(Header other) {
             return firstColumn <= other.lastColumn && other.firstColumn <= lastColumn;

@@ -51,6 +51,21 @@ record HeaderText(String key, String name, String inside, List<Cut> cuts) {
         return key.toString();
     }
 
+    /** A key as people type it on a keyboard without accents. */
+    static String withoutAccents(String key) {
+        for (int i = 0; i < key.length(); i++) {
+            if (key.charAt(i) >= FIRST_BEYOND_ASCII) {
+                StringBuilder plain = new StringBuilder(key.length());
+                Normalizer.normalize(key.replace("ß", "ss"), Normalizer.Form.NFD)
+                        .codePoints()
+                        .filter(letter -> Character.getType(letter) != Character.NON_SPACING_MARK)
+                        .forEach(plain::appendCodePoint);
+                return plain.toString();
+            }
+        }
+        return key;
+    }
+
     private static String anyKey(String header) {
         String lower = Normalizer.normalize(header, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT);
         StringBuilder key = new StringBuilder(lower.length());

@@ -1,5 +1,6 @@
 package perkilo.reading.table;
 
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ final class NearHeaders {
             Pattern.CASE_INSENSITIVE);
 
     private final Findings findings;
+    private final CostWords words = new CostWords();
 
     NearHeaders(Findings findings) {
         this.findings = findings;
@@ -34,13 +36,18 @@ final class NearHeaders {
         if (unread.isEmpty()) {
             return;
         }
+        BitSet near = table.region().nearHeaders();
         List<InputColumn> missing = table.schema().columns().stream()
                 .filter(column -> !table.has(column) && !column.required())
                 .toList();
         for (int index : unread) {
             String header = table.grid().at(table.headerRow(), index).text();
             InputColumn meant = nearest(header, missing);
-            if (meant != null) {
+            boolean asked = words.in(header)
+                    .filter(about -> UnreadColumn.isReported(table.schema(), about))
+                    .isPresent();
+            if (meant != null && !asked) {
+                near.set(index);
                 findings.warning(
                         table.grid().origin(table.headerRow(), index),
                         TableMessages.nearlyAColumn(header, meant.header(), meant.explanation()));

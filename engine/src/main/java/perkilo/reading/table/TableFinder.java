@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
 import perkilo.schema.InputColumn;
+import perkilo.schema.OffersSheet;
 import perkilo.schema.Schemas;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
@@ -19,6 +20,7 @@ public final class TableFinder {
 
     private static final int NAMED_COLUMNS = 3;
     private static final int NAMED_HEADERS = 8;
+    private static final int LINE_CELLS = 2;
 
     private final List<SheetSchema> schemas;
     private final HeaderRows headerRows;
@@ -54,8 +56,18 @@ public final class TableFinder {
         return tables;
     }
 
+    /** Whether a text is a header of some table, with a unit that is understood. */
+    public boolean knows(Cell header) {
+        return headerRows.knows(header);
+    }
+
+    /** Whether a sheet has the name of a result sheet. */
+    static boolean hasResultName(Grid grid) {
+        return Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+    }
+
     private boolean isResult(Grid grid) {
-        boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+        boolean result = hasResultName(grid);
         if (result && !new TableFinder(schemas, new Findings()).find(grid).isEmpty()) {
             findings.note(grid.origin(), TableMessages.resultSheet());
         }
@@ -89,13 +101,49 @@ public final class TableFinder {
                     .mapToInt(other -> other.row() - 1)
                     .min()
                     .orElse(grid.rows().last());
-            FoundTable table = new FoundTable(header.schema(), grid, header.row(), last, header.columns());
+            FoundTable table =
+                    new FoundTable(header.schema(), grid, header.row(), last, header.columns(), header.region(last));
             reportMissing(table, header.unknown());
             nearHeaders.report(table, header.unknown());
             reportHidden(table);
+            new StruckCells(table, findings).find();
             tables.add(table);
         }
+        findPriceLines(grid, tables);
         return tables;
+    }
+
+    /** Finds the lines above and inside tables of prices that say what their prices are in. */
+    private static void findPriceLines(Grid grid, List<FoundTable> tables) {
+        for (FoundTable table : tables) {
+            if (!table.has(OffersSheet.PRICE)) {
+                continue;
+            }
+            int above = tables.stream()
+                    .filter(other -> other.headerRow() < table.headerRow())
+                    .mapToInt(FoundTable::lastRow)
+                    .filter(row -> row < table.region().topRow())
+                    .max()
+                    .orElse(-1);
+            for (int row : grid.rows().between(above, table.region().topRow())) {
+                addPriceLine(table, row, table.headerRow());
+            }
+            for (int row : grid.rows().between(table.headerRow(), table.lastRow() + 1)) {
+                addPriceLine(table, row, row);
+            }
+        }
+    }
+
+    /** Adds a row, if it is such a line, for the prices from another row on. */
+    private static void addPriceLine(FoundTable table, int row, int from) {
+        if (!table.grid().rows().isShort(row, LINE_CELLS)) {
+            return;
+        }
+        String text = SheetLines.text(table.grid().row(row).values());
+        PriceLine.parse(row, text)
+                .map(line -> line.without(table.has(OffersSheet.CURRENCY_OF_PRICE), table.has(OffersSheet.PRICE_PER)))
+                .filter(line -> !line.isEmpty())
+                .ifPresent(line -> table.region().priceLines().put(from, line));
     }
 
     private List<HeaderRows.Header> headers(Grid grid, int row, NavigableMap<Integer, Cell> cells) {

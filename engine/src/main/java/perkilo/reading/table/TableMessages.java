@@ -1,6 +1,7 @@
 package perkilo.reading.table;
 
 import java.util.List;
+import perkilo.origin.Counted;
 
 /** What a person reads about a table: its sheet, its headers, and the rows that are not read. */
 public final class TableMessages {
@@ -71,5 +72,29 @@ public final class TableMessages {
 
     static String noKey(String column) {
         return column + " is blank, so this row is not read. Fill it if the row counts.";
+    }
+
+    /** Rows that are struck through are left out. */
+    static String struckRows(int rows, String which) {
+        return rows == 1
+                ? "Row " + which + " is struck through, so it is not read. Remove the line through it if it counts."
+                : Counted.of(rows, "row") + " (" + which + ") are struck through, so they are not read."
+                        + " Remove the lines through them if they count.";
+    }
+
+    static String struckCells(int cells) {
+        return cells == 1
+                ? "This cell is struck through but is read. Empty it, or remove the line through it."
+                : "This cell and " + Counted.of(cells - 1, "other") + " of the table are struck through but are read."
+                        + " Empty them, or remove the lines through them.";
+    }
+
+    // sheets that look like a table
+
+    static String looksLike(String table, List<String> columns, List<String> missing) {
+        return "This sheet looks like " + table + " by what is in its columns: " + String.join(", ", columns) + ". "
+                + (missing.isEmpty()
+                        ? "Rename the headers and it is read."
+                        : "Rename the headers and add " + String.join(", ", missing) + ".");
     }
 }

@@ -1,9 +1,11 @@
 package perkilo.report.cost;
 
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.origin.Finding;
 import perkilo.sheet.Report;
+import perkilo.sheet.ResultSheet;
 
 /** The sheets with the cost of each run. */
 public final class CostReport {
@@ -19,10 +21,10 @@ public final class CostReport {
     public static Report of(CostOutcome.Costed costed, List<Finding> findings) {
         DetailSheet detail = DetailSheet.of(costed);
         String home = costed.book().settings().home().getCurrencyCode();
-        return new Report(List.of(
-                SummarySheet.of(costed, detail.runs()),
-                detail.sheet(),
-                LadderSheet.of(home, detail.runs()),
-                MessagesSheet.of(findings)));
+        List<ResultSheet> sheets = new ArrayList<>(
+                List.of(SummarySheet.of(costed, detail), detail.sheet(), LadderSheet.of(home, detail.runs(), costed.incomplete())));
+        WhatWasRead.add(sheets, costed.book().account());
+        sheets.add(MessagesSheet.of(findings));
+        return new Report(sheets);
     }
 }

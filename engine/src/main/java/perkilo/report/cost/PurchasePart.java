@@ -34,6 +34,9 @@ final class PurchasePart {
     private final LandedColumns landed;
     private final Column<PurchaseLine> goodsAtTheRate;
     private final Column<Order> orderGoods;
+    private final Column<Order> rate;
+    private final Column<Order> small;
+    private final Column<Order> freight;
     private final Column<Order> orderCharges;
     private final Placed<PurchaseLine> lines;
     private final Placed<Order> orders;
@@ -63,7 +66,7 @@ final class PurchasePart {
                 ofLine.put(line, order);
             }
         }
-        landed = new LandedColumns(home, this::share);
+        landed = new LandedColumns(home, this::orderOf);
         goodsAtTheRate = Column.<PurchaseLine>of("goodsHome", "Goods at the rate, " + home)
                 .value(line -> line.cost().goods())
                 .formula(row ->
@@ -71,26 +74,26 @@ final class PurchasePart {
                 .format(NumberFormat.money(home, 2));
         orderGoods =
                 money("goods", "Goods").value(order -> order.cost().goods()).formula(this::goodsOf);
-        Column<Order> rate = Column.<Order>of("rate", "Rate to " + home)
+        rate = Column.<Order>of("rate", "Rate to " + home)
                 .formula(row -> row.entry().landing().rate())
                 .format(NumberFormat.FACTOR)
                 .link(order -> order.landing().rateOrigin());
         Column<Order> minimum = money("minimumOrderValue", "Minimum order value")
                 .formula(row -> row.entry().landing().minimumOrderValue())
                 .link(order -> order.supplier().origin());
-        Column<Order> small = money("smallOrderCharge", "Small-order charge")
+        small = money("smallOrderCharge", "Small-order charge")
                 .value(order -> order.cost().smallOrderCharge())
                 .formula(row -> row.entry().landing().smallOrderCharge(row.ref(goodsOfOrders()), row.ref(minimum)));
-        Column<Order> freight = money("freightPerOrder", "Freight per order")
+        freight = money("freightPerOrder", "Freight per order")
                 .formula(row -> row.entry().landing().freightPerOrder())
                 .link(charge(Market.Charges::freightPerOrder));
         Column<Order> duty = money("dutyOnCharges", "Duty on charges")
-                .formula(row -> row.entry().landing().dutyOnCharges(row.ref(freight), row.ref(small)))
-                .link(charge(Market.Charges::duty));
-        orderCharges = Column.<Order>of("orderCharges", "Order charges, " + home)
+                .value(order -> order.cost().dutyOnCharges())
+                .formula(this::dutyOf);
+        orderCharges = Column.<Order>of("orderCharges", "Order charges before duty, " + home)
                 .formula(row -> row.entry()
                         .landing()
-                        .orderCharges(row.ref(freight), row.ref(small), row.ref(duty), row.ref(rate)))
+                        .orderCharges(row.ref(freightOfOrders()), row.ref(smallOrders()), row.ref(rateOfOrders())))
                 .format(NumberFormat.money(home, 2));
         lines = sheet.place(linesTable(dates), bought);
         orders = Table.of(
@@ -106,8 +109,8 @@ final class PurchasePart {
                         minimum,
                         small,
                         freight,
-                        duty,
-                        orderCharges)
+                        orderCharges,
+                        duty)
                 .at(sheet.sheet(), lines.next() + 2, all);
     }
 
@@ -185,12 +188,22 @@ final class PurchasePart {
         return Expr.sum(goods);
     }
 
-    private Expr share(Row<PurchaseLine> row) {
-        Order order = Objects.requireNonNull(ofLine.get(row.entry()));
-        return Landing.share(
-                orders.ref(order, orderCharges),
-                landed.goods(row),
+    private Expr dutyOf(Row<Order> row) {
+        List<Expr> duty = new ArrayList<>();
+        for (PurchaseLine line : row.entry().lines()) {
+            duty.add(lines.ref(line, landed.dutyOnShare));
+        }
+        return Expr.sum(duty);
+    }
+
+    private Landing.OrderCells orderOf(PurchaseLine line) {
+        Order order = Objects.requireNonNull(ofLine.get(line));
+        return new Landing.OrderCells(
                 orders.ref(order, orderGoods),
+                orders.ref(order, freight),
+                orders.ref(order, small),
+                orders.ref(order, orderCharges),
+                orders.ref(order, rate),
                 order.lines().size());
     }
 
@@ -200,6 +213,18 @@ final class PurchasePart {
 
     private Column<Order> goodsOfOrders() {
         return orderGoods;
+    }
+
+    private Column<Order> rateOfOrders() {
+        return rate;
+    }
+
+    private Column<Order> smallOrders() {
+        return small;
+    }
+
+    private Column<Order> freightOfOrders() {
+        return freight;
     }
 
     private static Column<Order> money(String key, String heading) {

@@ -16,7 +16,6 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.SheetNames;
 import perkilo.sheet.table.Placed;
-import perkilo.sheet.table.Row;
 
 /** One order on the sheet of supplier orders: its lines, its charges and its landed cost. */
 final class OrderBlock {
@@ -41,7 +40,7 @@ final class OrderBlock {
         this.titleRow = row;
         this.dayRow = titleRow + 1;
         String home = market.book().settings().home().getCurrencyCode();
-        this.columns = new OrderLines(home, dates.seenOn(this::dayCell), this::share);
+        this.columns = new OrderLines(home, dates.seenOn(this::dayCell), line -> orderCells());
         this.lines = columns.onSheet().at(sheet, dayRow + 1, OrderLines.of(market, order));
         this.sums = new OrderSums(lines, columns.landed, order, new Landing(market, order.supplier()), home);
     }
@@ -88,11 +87,7 @@ final class OrderBlock {
         return SheetNames.absolute(dayRow, lines.column(columns.validUntil));
     }
 
-    private Expr share(Row<PurchaseLine> row) {
-        return Landing.share(
-                sums.charges(),
-                columns.landed.goods(row),
-                sums.goods(),
-                lines.rows().size());
+    private Landing.OrderCells orderCells() {
+        return sums.shared();
     }
 }

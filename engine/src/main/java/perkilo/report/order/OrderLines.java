@@ -17,11 +17,13 @@ import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Column;
-import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
 /** The columns of an order's lines, on the sheet and in JSON. */
 final class OrderLines {
+
+    private static final Landing.OrderCells NO_ORDER =
+            new Landing.OrderCells(Expr.of(0), Expr.of(0), Expr.of(0), Expr.of(0), Expr.of(1), 1);
 
     final Column<PurchaseLine> item = Column.<PurchaseLine>of("item", "Item")
             .words(line -> offer(line).item())
@@ -40,10 +42,10 @@ final class OrderLines {
      *
      * @param home code of the home currency
      * @param dates what the dates of quotes are compared with
-     * @param shareOf a line's share of the charges for its order, in home currency
+     * @param orderOf the order of a line
      */
-    OrderLines(String home, QuoteDates dates, Function<Row<PurchaseLine>, Expr> shareOf) {
-        landed = new LandedColumns(home, shareOf);
+    OrderLines(String home, QuoteDates dates, Function<PurchaseLine, Landing.OrderCells> orderOf) {
+        landed = new LandedColumns(home, orderOf);
         quotedOn = dates.<PurchaseLine>quotedOn(
                         "quotedOn", "Quoted on", line -> offer(line).quotedOn())
                 .width(12);
@@ -58,6 +60,7 @@ final class OrderLines {
         landed.freight.width(15);
         landed.duty.width(14);
         landed.alone.width(15);
+        landed.dutyOnShare.width(16);
         landed.share.width(16);
         landed.landed.width(16);
     }
@@ -83,7 +86,7 @@ final class OrderLines {
 
     /** Sets the widths of a sheet's columns if there is no order. */
     static void setWidths(SheetBuilder sheet, QuoteDates dates) {
-        new OrderLines("", dates, row -> Expr.of(0))
+        new OrderLines("", dates, line -> NO_ORDER)
                 .onSheet()
                 .at(sheet, 0, List.of())
                 .widen();
@@ -91,7 +94,7 @@ final class OrderLines {
 
     /** The table in JSON. */
     static Table<PurchaseLine> inJson(OrderPlan plan, String home) {
-        LandedColumns landed = new LandedColumns(home, row -> Expr.of(0));
+        LandedColumns landed = new LandedColumns(home, line -> NO_ORDER);
         return Table.of(
                 only("item", line -> itemOf(plan, line).name()),
                 only("packSize", line -> offer(line).packSize().value()),

@@ -6,6 +6,7 @@ import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
 import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
+import perkilo.report.cost.WhatWasRead;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 
@@ -34,6 +35,7 @@ public final class OrderReport {
             sheets.add(WhySheet.of(planned, reasons));
         }
         sheets.add(runs.sheet());
+        WhatWasRead.add(sheets, planned.book().account());
         sheets.add(MessagesSheet.of(findings));
         return new Report(sheets);
     }

@@ -42,7 +42,6 @@ final class OrderSums {
     private final Sum goods;
     private final @Nullable Sum small;
     private final Sum perOrder;
-    private final Sum onCharges;
     private final Sum rate;
     private final Sum landed;
     private final Placed<Sum> names;
@@ -97,8 +96,7 @@ final class OrderSums {
                 () -> goods().plus(smallOrderCharge()).plus(cell(insurance)).plus(cell(freight)),
                 cost.goods().add(cost.charges()),
                 Origin.NONE);
-        onCharges =
-                add("Duty on charges", this::dutyOnCharges, null, rates.duty().origin());
+        Sum onCharges = add("Duty on charges", () -> lines.sum(columns.dutyOnShare), cost.dutyOnCharges(), Origin.NONE);
         add(ChargeFacts.DUTY, () -> lines.sum(columns.duty).plus(cell(onCharges)), Origin.NONE);
         rate = add(new Sum(
                 "Rate to " + home,
@@ -143,9 +141,13 @@ final class OrderSums {
         return cell(landed);
     }
 
-    /** The charges for the order as a whole, in home currency. */
-    Expr charges() {
-        return landing.orderCharges(cell(perOrder), smallOrderCharge(), cell(onCharges), cell(rate));
+    /** The figures that the order's lines share. */
+    Landing.OrderCells shared() {
+        Expr freight = cell(perOrder);
+        Expr charge = smallOrderCharge();
+        Expr charges = landing.orderCharges(freight, charge, cell(rate));
+        return new Landing.OrderCells(
+                goods(), freight, charge, charges, cell(rate), lines.rows().size());
     }
 
     private Expr cell(Sum sum) {
@@ -179,10 +181,6 @@ final class OrderSums {
 
     private Expr smallOrderCharge() {
         return small == null ? Expr.of(0) : cell(small);
-    }
-
-    private Expr dutyOnCharges() {
-        return landing.dutyOnCharges(cell(perOrder), smallOrderCharge());
     }
 
     private Expr goodsOfLines() {

@@ -76,7 +76,10 @@ public final class LandedColumns {
     /** The cost of the line alone, in home currency. */
     public final Column<PurchaseLine> alone;
 
-    /** The share of the order's charges, in home currency. */
+    /** The duty on the line's share of the order's charges, in the supplier's currency. */
+    public final Column<PurchaseLine> dutyOnShare;
+
+    /** The share of the order's charges with the duty on it, in home currency. */
     public final Column<PurchaseLine> share;
 
     /** The landed cost of the line, in home currency. */
@@ -86,9 +89,9 @@ public final class LandedColumns {
      * The columns.
      *
      * @param home code of the home currency
-     * @param shareOf a line's share of its order's charges, in home currency
+     * @param orderOf the order of a line
      */
-    public LandedColumns(String home, Function<Row<PurchaseLine>, Expr> shareOf) {
+    public LandedColumns(String home, Function<PurchaseLine, Landing.OrderCells> orderOf) {
         NumberFormat inHome = NumberFormat.money(home, 2);
         alone = Column.<PurchaseLine>of("line", "Line, " + home)
                 .formula(row -> row.entry()
@@ -96,8 +99,13 @@ public final class LandedColumns {
                         .lineAlone(goods(row), row.ref(insurance), row.ref(freight), row.ref(duty)))
                 .format(inHome)
                 .link(line -> line.landing().rateOrigin());
+        dutyOnShare = charge(
+                "dutyOnShare",
+                "Duty on share of order charges",
+                row -> row.entry().landing().dutyOnShare(row.entry().listing(), goods(row), orderOf.apply(row.entry())),
+                line -> line.listing().duty().origin());
         share = Column.<PurchaseLine>of("share", "Share of order charges, " + home)
-                .formula(row -> shareOf.apply(row))
+                .formula(row -> share(row, orderOf.apply(row.entry())))
                 .format(inHome);
         landed = Column.<PurchaseLine>of("landedHome", "Landed, " + home)
                 .value(line -> line.cost().landed())
@@ -109,12 +117,17 @@ public final class LandedColumns {
 
     /** All of them, in their order. */
     public List<Column<PurchaseLine>> all() {
-        return List.of(packs, quantity, price, invoiced, insurance, freight, duty, alone, share, landed);
+        return List.of(packs, quantity, price, invoiced, insurance, freight, duty, alone, dutyOnShare, share, landed);
     }
 
     /** The goods of a line in the supplier's currency. */
     public Expr goods(Row<PurchaseLine> row) {
         return Landing.invoiced(row.entry().listing(), row.ref(invoiced));
+    }
+
+    private Expr share(Row<PurchaseLine> row, Landing.OrderCells order) {
+        Expr charges = Landing.share(order.charges(), goods(row), order);
+        return charges.plus(Landing.times(row.ref(dutyOnShare), order.rate()));
     }
 
     private Expr inPackUnit(Row<PurchaseLine> row) {

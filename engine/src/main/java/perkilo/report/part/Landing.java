@@ -17,6 +17,8 @@ import perkilo.sheet.Expr;
  */
 public final class Landing {
 
+    private static final int GRAMS_PER_KG = 1000;
+
     private final Supplier supplier;
     private final Market.Charges charges;
     private final DutyBasis dutyBasis;
@@ -99,12 +101,21 @@ public final class Landing {
     /**
      * Freight by weight.
      *
-     * @param quantity in kilograms; the weight of pieces is unknown
+     * @param quantity in kilograms or pieces; for pieces of unknown weight there is no freight by weight
      */
     public Expr freightByWeight(Listing listing, Expr quantity) {
-        return listing.isByPiece()
+        Figure perKg = charges.freightPerKg();
+        if (!listing.isByPiece()) {
+            return unlessNone(perKg, quantity.times(Expr.input(perKg)));
+        }
+        Figure grams = listing.pieceWeight();
+        return grams == null
                 ? Expr.of(0)
-                : unlessNone(charges.freightPerKg(), quantity.times(Expr.input(charges.freightPerKg())));
+                : unlessNone(
+                        perKg,
+                        quantity.times(Expr.input(grams))
+                                .over(Expr.of(GRAMS_PER_KG))
+                                .times(Expr.input(perKg)));
     }
 
     /** Duty on a line: on the goods alone, or with insurance and freight, by the duty basis. */
@@ -136,27 +147,37 @@ public final class Landing {
         return Expr.input(charges.freightPerOrder());
     }
 
-    /** Duty on the order's charges. */
-    public Expr dutyOnCharges(Expr freight, Expr smallOrderCharge) {
-        Expr dutiable = dutyBasis == DutyBasis.CIF ? freight.plus(smallOrderCharge) : smallOrderCharge;
-        return unlessNone(charges.duty(), Expr.input(charges.duty()).times(dutiable));
+    /** The order's charges, with the bank's margin and without duty, in home currency. */
+    public Expr orderCharges(Expr freight, Expr smallOrderCharge, Expr rateCell) {
+        return times(times(freight.plus(smallOrderCharge), onePlusMargin), rateCell);
     }
 
-    /** The order's charges, with the bank's margin, in home currency. */
-    public Expr orderCharges(Expr freight, Expr smallOrderCharge, Expr duty, Expr rateCell) {
-        return times(times(freight.plus(smallOrderCharge), onePlusMargin).plus(duty), rateCell);
+    /** The duty on a line's share of the order's charges, at the line's own rate. */
+    Expr dutyOnShare(Listing listing, Expr lineGoods, OrderCells order) {
+        Figure duty = listing.duty();
+        Expr small = order.smallOrderCharge();
+        Expr dutiable = dutyBasis == DutyBasis.CIF ? order.freight().plus(small) : small;
+        return unlessNone(duty, share(Expr.input(duty).times(dutiable), lineGoods, order));
+    }
+
+    /** A line's share of an amount for the whole order: by goods value, or equal if all goods are free. */
+    static Expr share(Expr ofOrder, Expr lineGoods, OrderCells order) {
+        return order.goods().value().signum() == 0
+                ? ofOrder.over(Expr.of(order.lines()))
+                : ofOrder.times(lineGoods).over(order.goods());
     }
 
     /**
-     * A line's share of the order's charges: by goods value, or equal if all goods are free.
+     * The figures of an order that its lines share.
      *
+     * @param goods of all lines
+     * @param freight for the order, whatever its size
+     * @param smallOrderCharge of an order below the minimum
+     * @param charges freight and small-order charge with the bank's margin, without duty, in home currency
+     * @param rate home currency for one unit of the supplier's
      * @param lines the number of lines
      */
-    public static Expr share(Expr orderCharges, Expr lineGoods, Expr orderGoods, int lines) {
-        return orderGoods.value().signum() == 0
-                ? orderCharges.over(Expr.of(lines))
-                : orderCharges.times(lineGoods).over(orderGoods);
-    }
+    public record OrderCells(Expr goods, Expr freight, Expr smallOrderCharge, Expr charges, Expr rate, int lines) {}
 
     /** A product that leaves out a factor of one. */
     public static Expr times(Expr left, Expr right) {

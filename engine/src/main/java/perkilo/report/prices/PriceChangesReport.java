@@ -1,13 +1,17 @@
 package perkilo.report.prices;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostEffect;
 import perkilo.offers.history.PriceChanges;
+import perkilo.origin.Account;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
+import perkilo.report.cost.WhatWasRead;
 import perkilo.sheet.Report;
+import perkilo.sheet.ResultSheet;
 
 /** The sheets about changed prices. */
 public final class PriceChangesReport {
@@ -19,10 +23,19 @@ public final class PriceChangesReport {
      *
      * @param effect of the changes on a book's runs; null without a book
      * @param ageLimit days after which a quote is old
+     * @param account what became of everything in the files
      * @param findings all findings, those of the reader included
      */
     public static Report of(
-            PriceChanges changes, @Nullable CostEffect effect, Figure ageLimit, List<Finding> findings) {
-        return new Report(List.of(new ChangesSheet(changes, effect, ageLimit).sheet(), MessagesSheet.of(findings)));
+            PriceChanges changes,
+            @Nullable CostEffect effect,
+            Figure ageLimit,
+            Account account,
+            List<Finding> findings) {
+        List<ResultSheet> sheets = new ArrayList<>();
+        sheets.add(new ChangesSheet(changes, effect, ageLimit).sheet());
+        WhatWasRead.add(sheets, account);
+        sheets.add(MessagesSheet.of(findings));
+        return new Report(sheets);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import perkilo.model.Formula;
 import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
+import perkilo.report.cost.WhatWasRead;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 import perkilo.swaps.SwapOutcome;
@@ -39,11 +40,10 @@ public final class SwapReport {
     }
 
     private static List<ResultSheet> sheets(SwapOutcome.Found found, List<Finding> findings) {
-        return List.of(
-                SwapsSheet.of(found),
-                BlendSheet.of(found),
-                LabelSheet.of(found),
-                EmollientSheet.of(found),
-                MessagesSheet.of(findings));
+        List<ResultSheet> sheets = new ArrayList<>(
+                List.of(SwapsSheet.of(found), BlendSheet.of(found), LabelSheet.of(found), EmollientSheet.of(found)));
+        WhatWasRead.add(sheets, found.book().account());
+        sheets.add(MessagesSheet.of(findings));
+        return sheets;
     }
 }

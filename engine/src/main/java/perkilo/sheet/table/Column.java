@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
+import perkilo.sheet.Choices;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
@@ -60,6 +61,8 @@ public final class Column<R> {
     private @Nullable BigDecimal totalEngine;
     private @Nullable String totalWords;
     private Look totalLook = Look.TOTAL;
+    private boolean fillIn;
+    private @Nullable Function<R, @Nullable Choices> choices;
     private final List<Mark<R>> marks = new ArrayList<>();
 
     private Column(String key, String heading) {
@@ -163,6 +166,17 @@ public final class Column<R> {
     /** Sets the address of the file that a click on its words opens; null for none. */
     public Column<R> file(Function<R, @Nullable String> address) {
         file = address;
+        return this;
+    }
+
+    /**
+     * Makes it a column that a person fills in; its words are what is filled in already.
+     *
+     * @param offered the answers to choose from in each row; null for none
+     */
+    public Column<R> fillIn(Function<R, @Nullable Choices> offered) {
+        fillIn = true;
+        choices = offered;
         return this;
     }
 
@@ -291,6 +305,15 @@ public final class Column<R> {
     /** The words of a row; null if there are none. */
     public @Nullable String wordsOf(R entry) {
         return words == null ? null : words.apply(entry);
+    }
+
+    /** Whether a person fills it in. */
+    public boolean isFillIn() {
+        return fillIn;
+    }
+
+    @Nullable Choices choicesOf(R entry) {
+        return choices == null ? null : choices.apply(entry);
     }
 
     boolean isHeaded() {

@@ -114,6 +114,11 @@ public final class Placed<R> {
 
     private void write(Column<R> column, int index, int place) {
         R entry = rows.get(index);
+        if (column.isFillIn()) {
+            String answer = column.wordsOf(entry);
+            sheet.fillIn(row(index), place, answer == null ? "" : answer, column.choicesOf(entry));
+            return;
+        }
         List<ResultSheet.Part> sentence = column.sentenceOf(new Row<>(entry, index, this));
         if (sentence != null) {
             if (!sentence.isEmpty()) {

@@ -44,6 +44,13 @@ record CellRange(int firstRow, int firstColumn, int lastRow, int lastColumn) {
         return SheetNames.cell(firstRow, firstColumn);
     }
 
+    /** Such as {@code A5:K40}, or {@code A5} for one cell. */
+    String relative() {
+        String first = firstCell();
+        String last = SheetNames.cell(lastRow, lastColumn);
+        return first.equals(last) ? first : first + ":" + last;
+    }
+
     /** Such as {@code $A$5:$K$40}. */
     String absolute() {
         return SheetNames.absolute(firstRow, firstColumn) + ":" + SheetNames.absolute(lastRow, lastColumn);

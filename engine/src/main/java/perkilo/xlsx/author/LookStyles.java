@@ -36,7 +36,8 @@ final class LookStyles {
         NONE("", ""),
         ACCENT("thin", Palette.ACCENT),
         RULE("hair", Palette.RULE),
-        CHOICE("thin", Palette.CHOICE_RULE);
+        CHOICE("thin", Palette.CHOICE_RULE),
+        FILL_IN("thin", Palette.FILL_IN_RULE);
 
         private final String style;
         private final String color;
@@ -62,7 +63,8 @@ final class LookStyles {
         UNDERLINED(Line.NONE, Line.ACCENT, Line.NONE),
         RULED(Line.NONE, Line.RULE, Line.NONE),
         SUMMED(Line.ACCENT, Line.RULE, Line.NONE),
-        BOXED(Line.CHOICE, Line.CHOICE, Line.CHOICE);
+        BOXED(Line.CHOICE, Line.CHOICE, Line.CHOICE),
+        ASKED(Line.FILL_IN, Line.FILL_IN, Line.FILL_IN);
 
         private final Line top;
         private final Line bottom;
@@ -131,6 +133,7 @@ final class LookStyles {
         return switch (look) {
             case HEADER -> Palette.HEADER_GROUND;
             case CHOICE -> Palette.CHOICE_GROUND;
+            case FILL_IN -> Palette.FILL_IN_GROUND;
             case KEY -> Palette.ACCENT_GROUND;
             case ERROR -> Palette.ERROR_GROUND;
             case WARNING -> Palette.WARNING_GROUND;
@@ -144,6 +147,7 @@ final class LookStyles {
             case LABEL, PLAIN, ERROR, WARNING, NOTICE -> Border.RULED;
             case TOTAL, KEY -> Border.SUMMED;
             case CHOICE -> Border.BOXED;
+            case FILL_IN -> Border.ASKED;
             default -> Border.NONE;
         };
     }

@@ -32,7 +32,11 @@ final class NewWorkbookPart {
         xml.open("bookViews").leaf("workbookView", "activeTab", 0).close();
         xml.open("sheets");
         for (int i = 0; i < sheets.size(); i++) {
-            xml.leaf("sheet", "name", nameOf(i), "sheetId", i + 1, "r:id", "rId" + (i + 1));
+            xml.open("sheet", "name", nameOf(i), "sheetId", i + 1);
+            if (sheets.get(i).layout().hidden()) {
+                xml.set("state", "hidden");
+            }
+            xml.set("r:id", "rId" + (i + 1)).close();
         }
         xml.close();
         if (sheets.stream().anyMatch(NewWorkbookPart::hasNames)) {

@@ -11,6 +11,8 @@ final class Palette {
     static final String HEADER_GROUND = "F1F5F6";
     static final String CHOICE_GROUND = "FFF8DC";
     static final String CHOICE_RULE = "CBB26A";
+    static final String FILL_IN_GROUND = "FFEFB3";
+    static final String FILL_IN_RULE = "B8860B";
     static final String ERROR = "A3271E";
     static final String ERROR_GROUND = "FBEAE7";
     static final String WARNING = "7A5200";

@@ -37,8 +37,13 @@ public final class ResultPackage {
 
     /** The workbook as an XLSX file. */
     public void writeTo(OutputStream out) throws IOException {
+        write(parts(), out);
+    }
+
+    /** Parts as an XLSX file. */
+    public static void write(Map<String, byte[]> parts, OutputStream out) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(out);
-        for (Map.Entry<String, byte[]> part : parts().entrySet()) {
+        for (Map.Entry<String, byte[]> part : parts.entrySet()) {
             zip.putNextEntry(new ZipEntry(part.getKey().substring(1)));
             zip.write(part.getValue());
             zip.closeEntry();

@@ -43,6 +43,7 @@ final class SheetPart {
         new SheetCells(sheet, styles, clicks, names).write(xml);
         filter();
         Highlights.write(sheet.highlights(), styles, xml);
+        DropDowns.write(sheet.dropDowns(), names, xml);
         clicks.write(xml, relationships);
         print.write();
         List<Chart> charts = sheet.charts();

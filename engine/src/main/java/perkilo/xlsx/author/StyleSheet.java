@@ -153,6 +153,10 @@ final class StyleSheet {
         if (look.quoted()) {
             xml.set("quotePrefix", true);
         }
+        boolean unlocked = look.look() == Look.FILL_IN;
+        if (unlocked) {
+            xml.set("applyProtection", true);
+        }
         xml.open("alignment", "vertical", "center");
         switch (look.place()) {
             case USUAL -> {}
@@ -162,7 +166,11 @@ final class StyleSheet {
         if (look.wrapped()) {
             xml.set("wrapText", true);
         }
-        xml.close(2);
+        xml.close();
+        if (unlocked) {
+            xml.leaf("protection", "locked", false);
+        }
+        xml.close();
     }
 
     private static void conditional(Look look, PartXml xml) {

@@ -15,10 +15,17 @@ import perkilo.xlsx.parts.PartNames;
  * @param sheets in the order of their tabs, without tabs that hold a chart or macros
  * @param date1904 whether days count from 1904
  * @param linksOut whether formulas may refer to other workbooks
+ * @param computesOnOpening whether it asks for all formulas to be computed when it is opened
  * @param styles the part with the formats; empty if there is none
  * @param texts the part with the shared texts; empty if there is none
  */
-record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String styles, String texts) {
+record BookIndex(
+        List<Sheet> sheets,
+        boolean date1904,
+        boolean linksOut,
+        boolean computesOnOpening,
+        String styles,
+        String texts) {
 
     /**
      * A sheet.
@@ -39,11 +46,13 @@ record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String 
         Set<Integer> marked = new HashSet<>();
         boolean date1904 = false;
         boolean linksOut = false;
+        boolean computesOnOpening = false;
         try (Xml xml = parts.xml(part)) {
             while (xml.nextElement()) {
                 switch (xml.name()) {
                     case "workbookPr" -> date1904 |= xml.isOn("date1904");
                     case "externalReference" -> linksOut = true;
+                    case "calcPr" -> computesOnOpening |= xml.isOn("fullCalcOnLoad");
                     case "sheet" ->
                         tabs.add(new Tab(
                                 xml.attribute("name", ""),
@@ -63,14 +72,23 @@ record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, String 
                 sheets(tabs, marked, links),
                 date1904,
                 linksOut,
+                computesOnOpening,
                 target(links, "styles", parts),
                 target(links, "sharedStrings", parts));
+    }
+
+    /** Whether a sheet holds results of an earlier run. */
+    boolean holdsResults() {
+        return sheets.stream().anyMatch(Sheet::ours);
     }
 
     private static List<Sheet> sheets(List<Tab> tabs, Set<Integer> marked, Map<String, Link> links) {
         List<Sheet> sheets = new ArrayList<>();
         for (int i = 0; i < tabs.size(); i++) {
             Tab tab = tabs.get(i);
+            if (tab.reference().isBlank()) {
+                continue; // a module of macros or a dialog of an old program, which has no part of its own
+            }
             Link link = links.get(tab.reference());
             if (link == null || link.type().equals("worksheet")) {
                 sheets.add(new Sheet(tab.name(), link == null ? "" : link.target(), tab.visible(), marked.contains(i)));

@@ -60,6 +60,11 @@ final class CellFaults {
                 + "open the workbook in your spreadsheet program and save it";
     }
 
+    static String notComputed() {
+        return "a formula whose saved value was computed by no program, and that cannot be computed here; "
+                + "open the workbook in your spreadsheet program and save it";
+    }
+
     // damage
 
     static String noText() {

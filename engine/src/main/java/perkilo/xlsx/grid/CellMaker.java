@@ -24,6 +24,11 @@ final class CellMaker implements PackedRow.Maker {
 
     private record Remembered(String value, int style, Cell cell) {}
 
+    /** How numbers are shown. */
+    NumberFormats formats() {
+        return formats;
+    }
+
     CellMaker(SharedTexts texts, NumberFormats formats, boolean date1904) {
         this.texts = texts;
         this.formats = formats;

@@ -72,6 +72,35 @@ public final class GridRows {
         return between(above, Integer.MAX_VALUE);
     }
 
+    /** The first of these rows alone. */
+    GridRows first(int most) {
+        if (most >= numbers.length) {
+            return this;
+        }
+        int[] some = lines.length == 0 ? NONE : Arrays.copyOf(lines, most);
+        return new GridRows(Arrays.copyOf(numbers, most), Arrays.copyOf(packed, most), some, maker);
+    }
+
+    /** The same rows with other cells in some places; a row stays even if all its cells are blank now. */
+    GridRows with(Map<Integer, Map<Integer, Cell>> others) {
+        byte[][] all = packed.clone();
+        others.forEach((number, cells) -> {
+            int place = Arrays.binarySearch(numbers, number);
+            if (place >= 0) {
+                NavigableMap<Integer, Cell> row = new TreeMap<>(PackedRow.unpacked(packed[place], maker));
+                row.putAll(cells);
+                PackedRow again = new PackedRow();
+                row.forEach((column, cell) -> {
+                    if (!cell.isBlank()) {
+                        again.known(column, PackedRow.MADE, maker.keep(cell));
+                    }
+                });
+                all[place] = again.bytes();
+            }
+        });
+        return new GridRows(numbers, all, lines, maker);
+    }
+
     private int placeFrom(int number) {
         int place = Arrays.binarySearch(numbers, number);
         return place < 0 ? -place - 1 : place;
@@ -127,6 +156,28 @@ public final class GridRows {
             }
         }
         return false;
+    }
+
+    /** Adds the columns of a row's cells, none blank, to a set; no cell is made. */
+    public void addColumns(int number, BitSet columns) {
+        int place = Arrays.binarySearch(numbers, number);
+        if (place >= 0) {
+            PackedRow.Cursor cursor = new PackedRow.Cursor(packed[place]);
+            while (cursor.next()) {
+                columns.set(cursor.column());
+            }
+        }
+    }
+
+    /** Whether a row has at most a number of cells, and has one; no cell is made. */
+    public boolean isShort(int number, int most) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        int count = 0;
+        while (count <= most && cursor.next()) {
+            count++;
+        }
+        return count > 0 && count <= most;
     }
 
     /** Whether a cell of a row in some columns can hold words; no cell is made. */

@@ -9,14 +9,33 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import perkilo.origin.Finding;
+import perkilo.origin.Origin;
 
 /**
  * All tables of one file.
  *
  * @param sheets in the order of the file, hidden ones left out
  * @param findings what is wrong with the file as a whole
+ * @param others the sheets that are left out
  */
-public record Grids(List<Grid> sheets, List<Finding> findings) {
+public record Grids(List<Grid> sheets, List<Finding> findings, List<Other> others) {
+
+    /** Why a sheet is left out. */
+    public enum Why {
+        /** It holds results of an earlier run. */
+        RESULT,
+        /** It is hidden. */
+        HIDDEN,
+        /** The file lists it but does not hold it. */
+        MISSING
+    }
+
+    /**
+     * A sheet that is left out.
+     *
+     * @param place the sheet
+     */
+    public record Other(Origin place, Why why) {}
 
     private static final int BEGINNING = 1 << 16;
     private static final int MOST = 64 << 20;
@@ -24,6 +43,12 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
     public Grids {
         sheets = List.copyOf(sheets);
         findings = List.copyOf(findings);
+        others = List.copyOf(others);
+    }
+
+    /** The tables of a file of which no sheet is left out. */
+    public Grids(List<Grid> sheets, List<Finding> findings) {
+        this(sheets, findings, List.of());
     }
 
     /**
@@ -54,7 +79,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings) {
         FileKind kind = FileKind.of(content);
         return switch (kind) {
             case ZIP -> WorkbookFile.read(file, false);
-            case TEXT -> new Grids(List.of(CsvGrid.of(name(file), TextFile.decode(content))), List.of());
+            case TEXT -> CsvGrid.of(name(file), TextFile.read(content));
             case JSON -> json(file, TextFile.decode(content));
             default -> throw refusal(file, kind, content);
         };

@@ -25,7 +25,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The values of formulas that were saved without a value, as by programs that write workbooks but do not compute them.
+ * The values of formulas that were saved without a value, or with one that no program computed, as by programs that
+ * write workbooks but do not compute them.
  *
  * <p>This needs the whole workbook in memory, so it happens only when such a formula is met, only for workbooks of
  * moderate size, and only for a few seconds of computing in all. A long chain of formulas is evaluated recursively,
@@ -69,8 +70,19 @@ final class MissingValues implements Closeable {
      * @param style of its cell
      */
     Cell at(String sheet, int row, int column, int style, CellMaker maker) {
+        Cell value = computed(sheet, row, column, style, maker);
+        return value == null ? Cell.error(CellFaults.noSavedValue()) : value;
+    }
+
+    /** The value of a formula whose saved value is not trusted. */
+    Cell again(String sheet, int row, int column, int style, CellMaker maker) {
+        Cell value = computed(sheet, row, column, style, maker);
+        return value == null ? Cell.error(CellFaults.notComputed()) : value;
+    }
+
+    private @Nullable Cell computed(String sheet, int row, int column, int style, CellMaker maker) {
         if (!small || givenUp) {
-            return unknown();
+            return null;
         }
         Future<@Nullable CellValue> value = worker.submit(() -> evaluated(sheet, row, column));
         try {
@@ -79,14 +91,14 @@ final class MissingValues implements Closeable {
             if (e.getCause() instanceof LinkageError fault) {
                 throw fault; // the library is incomplete; the formula is not at fault
             }
-            return unknown();
+            return null;
         } catch (TimeoutException e) {
             givenUp = true;
             value.cancel(true);
-            return unknown();
+            return null;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            return unknown();
+            return null;
         }
     }
 
@@ -148,10 +160,6 @@ final class MissingValues implements Closeable {
         return FormulaError.isValidCode(code)
                 ? CellFaults.errorValue(FormulaError.forInt(code).getString())
                 : CellFaults.errorValue();
-    }
-
-    private static Cell unknown() {
-        return Cell.error(CellFaults.noSavedValue());
     }
 
     @Override

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -24,6 +26,7 @@ final class SheetReader {
     private final String name;
     private final CellMaker maker;
     private final MissingValues missing;
+    private final SavedValues saved;
     private final boolean linksOut;
     private final boolean ofBook;
 
@@ -34,6 +37,8 @@ final class SheetReader {
     private final BitSet hiddenRows = new BitSet();
     private final List<Origin> linked = new ArrayList<>();
     private final Set<String> linkedGroups = new HashSet<>();
+    private final Map<Integer, BitSet> struck = new HashMap<>();
+    private final boolean anyStruck;
 
     private int row = -1;
     private String reference = "";
@@ -43,14 +48,24 @@ final class SheetReader {
     /**
      * Ready to read.
      *
+     * @param saved whether the values of formulas are trusted
      * @param linksOut whether formulas may refer to other workbooks
      * @param ofBook whether formulas in the results can refer to its cells
      */
-    SheetReader(Path file, String name, CellMaker maker, MissingValues missing, boolean linksOut, boolean ofBook) {
+    SheetReader(
+            Path file,
+            String name,
+            CellMaker maker,
+            MissingValues missing,
+            SavedValues saved,
+            boolean linksOut,
+            boolean ofBook) {
         this.file = file;
         this.name = name;
         this.maker = maker;
         this.missing = missing;
+        this.saved = saved;
+        this.anyStruck = maker.formats().anyStruck();
         this.linksOut = linksOut;
         this.ofBook = ofBook;
         this.rows = new GridRows.Builder(maker);
@@ -68,7 +83,11 @@ final class SheetReader {
             }
         }
         report(findings);
-        return new Grid(fileName(), name, name, rows.rows(), new MergedBlocks(merged), hiddenColumns, ofBook);
+        return new Grid(fileName(), name, name, rows.rows(), new MergedBlocks(merged), hiddenColumns, ofBook, aside());
+    }
+
+    private Grid.Aside aside() {
+        return hiddenRows.isEmpty() && struck.isEmpty() ? Grid.Aside.NONE : new Grid.Aside(hiddenRows, struck);
     }
 
     private String fileName() {
@@ -163,12 +182,12 @@ final class SheetReader {
         int inside = xml.depth();
         String value = "";
         boolean formula = false;
-        boolean saved = false;
+        boolean hasValue = false;
         while (xml.nextElementInside(inside)) {
             switch (xml.name()) {
                 case "v" -> {
                     value = xml.text();
-                    saved = true;
+                    hasValue = true;
                 }
                 case "is" -> value = SharedTexts.words(xml);
                 case "f" -> {
@@ -178,8 +197,16 @@ final class SheetReader {
                 default -> xml.skip();
             }
         }
-        boolean emptyText = saved && type.equals("str");
-        if (!value.isEmpty()) {
+        if (formula && hasValue) {
+            saved.note(type, value);
+        }
+        if (anyStruck && maker.formats().isStruck(style)) {
+            struck.computeIfAbsent(row, any -> new BitSet()).set(column);
+        }
+        boolean emptyText = hasValue && type.equals("str");
+        if (formula && hasValue && saved.areDoubtful()) {
+            maker.pack(cells, column, missing.again(name, row, column, style, maker));
+        } else if (!value.isEmpty()) {
             pack(column, value);
         } else if (formula && !emptyText) {
             maker.pack(cells, column, missing.at(name, row, column, style, maker));

@@ -17,6 +17,7 @@ final class WorkbookFile {
     private final PackageParts parts;
     private final List<Grid> grids = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Grids.Other> others = new ArrayList<>();
 
     private WorkbookFile(Path file, PackageParts parts) {
         this.file = file;
@@ -33,7 +34,7 @@ final class WorkbookFile {
         try (PackageParts parts = PackageParts.open(file)) {
             WorkbookFile book = new WorkbookFile(file, parts);
             book.read(OtherPackages.refuse(file, parts), ofBook);
-            return new Grids(book.grids, book.findings);
+            return new Grids(book.grids, book.findings, book.others);
         }
     }
 
@@ -44,13 +45,28 @@ final class WorkbookFile {
         long bytes = index.sheets().stream()
                 .mapToLong(sheet -> parts.size(sheet.part()))
                 .sum();
+        SavedValues saved = SavedValues.of(parts, index);
         try (MissingValues missing = new MissingValues(file, bytes)) {
-            for (BookIndex.Sheet sheet : index.sheets()) {
-                if (!parts.has(sheet.part())) {
-                    findings.add(Finding.error(origin(sheet), FileMessages.noSheet()));
-                } else if (!sheet.ours()) {
-                    read(sheet, new SheetReader(file, sheet.name(), maker, missing, index.linksOut(), ofBook));
-                }
+            sheets(index, maker, missing, saved, ofBook);
+            if (saved.areNothingButZeros()) {
+                grids.clear();
+                findings.clear();
+                others.clear();
+                sheets(index, maker, missing, saved.doubted(), ofBook);
+            }
+        }
+    }
+
+    private void sheets(BookIndex index, CellMaker maker, MissingValues missing, SavedValues saved, boolean ofBook)
+            throws IOException {
+        for (BookIndex.Sheet sheet : index.sheets()) {
+            if (!parts.has(sheet.part())) {
+                findings.add(Finding.error(origin(sheet), FileMessages.noSheet()));
+                leaveOut(sheet, Grids.Why.MISSING);
+            } else if (sheet.ours()) {
+                leaveOut(sheet, Grids.Why.RESULT);
+            } else {
+                read(sheet, new SheetReader(file, sheet.name(), maker, missing, saved, index.linksOut(), ofBook));
             }
         }
     }
@@ -59,10 +75,17 @@ final class WorkbookFile {
         try (Xml xml = parts.xml(sheet.part())) {
             if (sheet.visible()) {
                 grids.add(reader.read(xml, findings));
-            } else if (holdsAnything(xml)) {
+                return;
+            }
+            leaveOut(sheet, Grids.Why.HIDDEN);
+            if (holdsAnything(xml)) {
                 findings.add(Finding.warning(origin(sheet), FileMessages.hiddenSheet()));
             }
         }
+    }
+
+    private void leaveOut(BookIndex.Sheet sheet, Grids.Why why) {
+        others.add(new Grids.Other(origin(sheet), why));
     }
 
     private static boolean holdsAnything(Xml xml) throws IOException {

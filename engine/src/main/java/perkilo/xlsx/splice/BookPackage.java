@@ -2,6 +2,7 @@ package perkilo.xlsx.splice;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import org.jspecify.annotations.Nullable;
@@ -83,6 +85,34 @@ final class BookPackage implements Parts, Closeable {
     void drop(String part) {
         written.remove(PartNames.key(part));
         dropped.add(PartNames.key(part));
+    }
+
+    /** The content of an untouched part. */
+    InputStream stream(String part) throws IOException {
+        return parts.stream(Objects.requireNonNull(kept(PartNames.key(part))));
+    }
+
+    /** A check sum of each part's content. */
+    Map<String, Long> sums() {
+        Map<String, Long> sums = new HashMap<>();
+        for (String key : keys()) {
+            byte[] fresh = written.get(key);
+            ZipEntry entry = kept(key);
+            if (fresh != null) {
+                sums.put(key, ZippedParts.sumOf(fresh));
+            } else if (entry != null) {
+                sums.put(key, entry.getCrc());
+            }
+        }
+        return sums;
+    }
+
+    /** The parts that are neither changed nor removed. */
+    Set<String> untouched() {
+        Set<String> untouched = new HashSet<>(parts.keys());
+        untouched.removeAll(dropped);
+        untouched.removeAll(written.keySet());
+        return untouched;
     }
 
     /** Writes all parts; untouched parts are copied byte for byte, in their order. */

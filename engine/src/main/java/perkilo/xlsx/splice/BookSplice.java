@@ -63,10 +63,20 @@ public final class BookSplice implements Closeable {
      * @param workbookOfOurs the parts of a workbook with the sheets, named by their final names, strings inline
      * @param names final names by the names that the sheets were built with
      * @param given built names of sheets that belong to the person from now on
+     * @param subject the answer and the workbook, for the {@link ResultRecord}
      */
-    public void setIn(Map<String, byte[]> workbookOfOurs, Map<String, String> names, Set<String> given)
+    public void setIn(Map<String, byte[]> workbookOfOurs, Map<String, String> names, Set<String> given, String subject)
             throws IOException {
-        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given);
+        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given, subject);
+    }
+
+    /**
+     * Reads a file that was written with {@link #writeTo} again.
+     *
+     * @throws UnfitPackageException if it is not what was to be written
+     */
+    public void check(Path draft) throws IOException {
+        DraftCheck.check(draft, book);
     }
 
     /** Writes the workbook; everything that is not ours is copied byte for byte. */

@@ -31,14 +31,15 @@ final class Grafting {
         this.relationships = new WorkbookRelationships(book, workbook.part(), dialect);
     }
 
-    void graft(Parts ours, Map<String, String> names, Set<String> given) throws IOException {
+    void graft(Parts ours, Map<String, String> names, Set<String> given, String subject) throws IOException {
         WorkbookPart oursWorkbook = WorkbookPart.of(ours);
         WorkbookRelationships oursRelationships = new WorkbookRelationships(ours, oursWorkbook.part(), dialect);
         PartGraft parts = new PartGraft(ours, book, types, dialect);
         String stylesPart = stylesPart();
         StyleMerge styles = new StyleMerge(
                 ours.xml(only(oursRelationships.targets("styles"))),
-                book.has(stylesPart) ? book.xml(stylesPart) : XmlParser.parse(defaultStyles()));
+                book.has(stylesPart) ? book.xml(stylesPart) : XmlParser.parse(defaultStyles()),
+                StyleNumbers.usedIn(book));
 
         Map<String, String> partsOfEarlierRun = dropEarlierRun(parts, names);
         List<Integer> places = new ArrayList<>();
@@ -47,9 +48,14 @@ final class Grafting {
             String xml = dialect.translated(SheetXml.restyled(ours.xml(original), styles));
             places.add(place(name.getKey(), name.getValue(), original, xml, parts, partsOfEarlierRun));
         }
-        nameLocally(oursWorkbook, names, places, given);
         book.put(stylesPart, styles.merged());
         finish();
+        List<XmlElement> outdated = new ArrayList<>(LocalNames.outdated(workbook, places));
+        outdated.addAll(ResultRecord.earlier(workbook));
+        List<LocalName> added = localNames(oursWorkbook, names, places, given);
+        added.add(ResultRecord.of(book.sums(), workbook, subject));
+        workbook.change(outdated, added);
+        workbook.store(book);
     }
 
     private String stylesPart() {
@@ -100,7 +106,7 @@ final class Grafting {
         return earlier != null ? own.placeOf(built) : workbook.add(new Tab(name, relationships.add("worksheet", part)));
     }
 
-    private void nameLocally(
+    private static List<LocalName> localNames(
             WorkbookPart oursWorkbook, Map<String, String> names, List<Integer> places, Set<String> given)
             throws IOException {
         List<LocalName> added = new ArrayList<>();
@@ -112,7 +118,7 @@ final class Grafting {
             }
             added.addAll(LocalNames.of(oursWorkbook, finalName, places.get(i)));
         }
-        workbook.change(LocalNames.outdated(workbook, places), added);
+        return added;
     }
 
     private void finish() {
@@ -122,7 +128,6 @@ final class Grafting {
             types.remove(chain);
         }
         relationships.remove("calcChain");
-        workbook.store(book);
         relationships.store(book);
         types.store(book);
     }

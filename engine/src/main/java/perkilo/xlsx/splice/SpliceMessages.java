@@ -78,4 +78,11 @@ final class SpliceMessages {
     static String noStyle(int number, String list) {
         return "The workbook is damaged: style " + number + " of " + list + " is missing." + SAVE_AGAIN;
     }
+
+    // what was written is not what was meant
+
+    static String notAsWritten(String part) {
+        return "What was written could not be read again: the part " + part
+                + " differs. Nothing was replaced. Run the command again; if it happens again, check the disk.";
+    }
 }

@@ -69,9 +69,12 @@ final class StyleGroup {
             edits.append(group, xml.toString());
         } else {
             String tag = styles.prefix() + name;
-            edits.insert(
-                    StyleOrder.placeFor(styles, name),
-                    "<" + tag + " count=\"" + size() + "\">" + xml + "</" + tag + ">");
+            String list = "<" + tag + " count=\"" + size() + "\">" + xml + "</" + tag + ">";
+            if (styles.isEmptyTag()) {
+                edits.append(styles, list);
+            } else {
+                edits.insert(StyleOrder.placeFor(styles, name), list);
+            }
         }
     }
 }

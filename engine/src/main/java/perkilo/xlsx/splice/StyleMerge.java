@@ -35,8 +35,9 @@ final class StyleMerge {
      *
      * @param ours the style sheet of the workbook that our sheets come from
      * @param theirs the person's style sheet
+     * @param used the numbers that the person's own sheets use: a number without an entry must not become one of ours
      */
-    StyleMerge(XmlElement ours, XmlElement theirs) throws UnfitPackageException {
+    StyleMerge(XmlElement ours, XmlElement theirs, StyleNumbers used) throws UnfitPackageException {
         this.ours = ours;
         this.theirs = theirs;
         fonts = new StyleGroup(theirs, "fonts");
@@ -48,6 +49,8 @@ final class StyleMerge {
         numberFormats = new StyleGroup(theirs, "numFmts");
         readNumberFormats();
         fillReservedPlaces();
+        fill(formats, used.formats());
+        fill(conditionalFormats, used.conditionalFormats());
     }
 
     private void readNumberFormats() throws UnfitPackageException {
@@ -71,6 +74,17 @@ final class StyleMerge {
     private static void reserve(StyleGroup group, XmlElement defaults, int places) throws UnfitPackageException {
         while (group.size() < places) {
             group.add(entry(defaults, group.name(), group.size()), Map.of());
+        }
+    }
+
+    /** Gives each number that is used an entry without a look of its own. */
+    private static void fill(StyleGroup group, int used) throws UnfitPackageException {
+        XmlElement plain = XmlParser.parse(
+                group.name().equals("dxfs")
+                        ? "<dxf/>"
+                        : "<xf numFmtId=\"0\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>");
+        while (group.size() < used) {
+            group.add(plain, Map.of());
         }
     }
 

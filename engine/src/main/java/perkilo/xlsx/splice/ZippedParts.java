@@ -66,6 +66,11 @@ final class ZippedParts implements Closeable {
         return entries.get(key);
     }
 
+    /** The content of a part, unpacked while it is read. */
+    InputStream stream(ZipEntry part) throws IOException {
+        return zip.getInputStream(part);
+    }
+
     /** The content of a part. */
     byte[] unpacked(ZipEntry part) throws IOException {
         if (part.getSize() > MOST_BYTES) {
@@ -82,7 +87,8 @@ final class ZippedParts implements Closeable {
         throw new UnfitPackageException(SpliceMessages.packedPart(part.getName()));
     }
 
-    private static long sumOf(byte[] bytes) {
+    /** The check sum that a zip keeps of a part. */
+    static long sumOf(byte[] bytes) {
         CRC32 sum = new CRC32();
         sum.update(bytes);
         return sum.getValue();

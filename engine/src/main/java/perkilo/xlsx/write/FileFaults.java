@@ -17,6 +17,8 @@ final class FileFaults {
 
     private static final List<String> OPEN_ELSEWHERE = List.of("used by another process", "locked a portion");
 
+    private static final List<String> LONG_NAME = List.of("name too long", "filename or extension is too long");
+
     private FileFaults() {}
 
     /**
@@ -48,6 +50,9 @@ final class FileFaults {
         String message = String.valueOf(fault.getMessage()).toLowerCase(Locale.ROOT);
         if (DISK_FULL.stream().anyMatch(message::contains)) {
             return UnwritableFileException.diskFull(target, fault);
+        }
+        if (LONG_NAME.stream().anyMatch(message::contains)) {
+            return UnwritableFileException.longName(target, fault);
         }
         if (OPEN_ELSEWHERE.stream().anyMatch(message::contains)) {
             return UnwritableFileException.openElsewhere(target, fault);

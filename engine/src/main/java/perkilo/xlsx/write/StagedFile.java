@@ -45,7 +45,8 @@ final class StagedFile implements Closeable {
     static StagedFile write(Path target, Content content) throws IOException {
         Path place = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
         FileFaults.refuse(target, place);
-        Path draft = place.resolveSibling(".perkilo-" + Long.toString(System.nanoTime(), 36) + ".tmp");
+        DeadDrafts.delete(place);
+        Path draft = DeadDrafts.next(place);
         StagedFile staged = new StagedFile(place, draft);
         try {
             staged.write(content);
@@ -73,6 +74,11 @@ final class StagedFile implements Closeable {
             why.addSuppressed(e);
         }
         return why;
+    }
+
+    /** The complete file, beside its place. */
+    Path draft() {
+        return draft;
     }
 
     /** Moves the complete file to its place. */

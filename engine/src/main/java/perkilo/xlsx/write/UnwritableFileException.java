@@ -25,6 +25,22 @@ public final class UnwritableFileException extends IOException {
         return new UnwritableFileException(WritingMessages.ofItself(book));
     }
 
+    static UnwritableFileException longName(Path target, Throwable cause) {
+        return new UnwritableFileException(WritingMessages.longName(target), cause);
+    }
+
+    static UnwritableFileException noBackup(Path book) {
+        return new UnwritableFileException(WritingMessages.noBackup(book));
+    }
+
+    static UnwritableFileException changedMeanwhile(Path book) {
+        return new UnwritableFileException(WritingMessages.changedMeanwhile(book));
+    }
+
+    static UnwritableFileException notReadable(Path target) {
+        return new UnwritableFileException(WritingMessages.notReadable(target));
+    }
+
     static UnwritableFileException wrongEnding(Path target, String ending) {
         return new UnwritableFileException(WritingMessages.wrongEnding(target, ending));
     }

@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 import perkilo.xlsx.author.Links;
 import perkilo.xlsx.author.ResultPackage;
+import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.splice.BookSplice;
-import perkilo.xlsx.splice.EarlierResult;
+import perkilo.xlsx.splice.ResultRecord;
 import perkilo.xlsx.splice.UnfitPackageException;
 
 /**
@@ -29,29 +31,46 @@ public final class WorkbookWriter {
     /**
      * Writes the workbook with the result sheets to another file.
      *
-     * @param book the person's workbook, which is not changed
-     * @param target the file to write; an old one is replaced, and backed up unless it is an earlier result
+     * @param book the person's workbook as it was before it was read; the file is not changed
+     * @param target the file to write; an old one is replaced, and backed up unless it is an untouched result of the
+     *     same kind for the same workbook
      * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
-    public Written write(Path book, Report report, Path target) throws IOException {
-        if (Files.exists(target) && Files.exists(book) && Files.isSameFile(book, target)) {
-            throw UnwritableFileException.ofItself(book);
+    public Written write(FileStamp book, Report report, Path target) throws IOException {
+        if (Files.exists(target) && Files.exists(book.file()) && Files.isSameFile(book.file(), target)) {
+            throw UnwritableFileException.ofItself(book.file());
         }
         try (Draft draft = draft(book, report, target)) {
-            return put(draft, target, keeps(target, draft.sheetsOfThePerson()), LocalDate.now(ZoneId.systemDefault()));
+            return put(draft, target, keeps(target, draft.subject()), LocalDate.now(ZoneId.systemDefault()));
         }
+    }
+
+    /** Writes the workbook, as it is at this moment, with the result sheets to another file. */
+    public Written write(Path book, Report report, Path target) throws IOException {
+        return write(FileStamp.of(book), report, target);
+    }
+
+    /** Writes the result sheets into the workbook, as it is at this moment, and keeps a backup beside it. */
+    public Written writeInPlace(Path book, Report report, LocalDate today) throws IOException {
+        return writeInPlace(FileStamp.of(book), report, today);
+    }
+
+    /** Writes a workbook that holds the result sheets and nothing else, for an answer without a person's workbook. */
+    public Written writeAlone(Report report, Path target) throws IOException {
+        return writeAlone(report, target, null);
     }
 
     /**
      * Writes the result sheets into the workbook itself and keeps a backup beside it.
      *
+     * @param book the workbook as it was before it was read
      * @param today used in the name of the backup
      * @throws UnwritableFileException if it cannot be written, with the reason and what to do; the workbook is then
      *     unchanged
      */
-    public Written writeInPlace(Path book, Report report, LocalDate today) throws IOException {
-        try (Draft draft = draft(book, report, book)) {
-            return put(draft, book, true, today);
+    public Written writeInPlace(FileStamp book, Report report, LocalDate today) throws IOException {
+        try (Draft draft = draft(book, report, book.file())) {
+            return put(draft, book.file(), true, today);
         }
     }
 
@@ -59,39 +78,58 @@ public final class WorkbookWriter {
      * Writes a workbook that holds the result sheets and nothing else.
      *
      * @param report without formulas over a person's own cells
-     * @param target the file to write; an old one is replaced, and backed up unless it is an earlier result
+     * @param target the file to write; an old one is replaced, and backed up unless it is an untouched result of the
+     *     same kind for the same workbook
+     * @param book the person's workbook; null for an answer without one
      * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
-    public Written writeAlone(Report report, Path target) throws IOException {
-        return writeAlone(report, target, Set.of());
+    public Written writeAlone(Report report, Path target, @Nullable Path book) throws IOException {
+        return writeAlone(report, target, book, Set.of());
     }
 
     /**
      * Writes a workbook that holds the result sheets and nothing else, with links to other files.
      *
      * @param report without formulas over a person's own cells
-     * @param target the file to write; an old one is replaced, and backed up unless it is an earlier result
+     * @param target the file to write; an old one is replaced, and backed up unless it is an untouched result of the
+     *     same kind for the same workbook
+     * @param book the person's workbook; null for an answer without one
      * @param files addresses of other files, in the form of {@link FileAddress}; a cell whose origin is such a file
      *     links to it
      * @throws UnwritableFileException if it cannot be written, with the reason and what to do
      */
-    public Written writeAlone(Report report, Path target, Set<String> files) throws IOException {
+    public Written writeAlone(Report report, Path target, @Nullable Path book, Set<String> files) throws IOException {
         Map<String, String> names = new LinkedHashMap<>();
         report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
         ResultPackage results = new ResultPackage(report, new Links("", List.of(), names, files));
-        try (Draft draft = new Draft(StagedFile.write(target, results::writeTo), names, List.of())) {
-            return put(draft, target, keeps(target, List.of()), LocalDate.now(ZoneId.systemDefault()));
+        String subject = subject(report, book);
+        Map<String, byte[]> parts = ResultRecord.into(results.parts(), subject);
+        try (Draft draft =
+                new Draft(StagedFile.write(target, out -> ResultPackage.write(parts, out)), names, subject, null)) {
+            if (!ResultRecord.isUntouched(draft.file().draft(), subject)) {
+                throw UnwritableFileException.notReadable(target);
+            }
+            return put(draft, target, keeps(target, subject), LocalDate.now(ZoneId.systemDefault()));
         }
     }
 
-    /** Whether an old file needs a backup: any file does, except an unchanged result of an earlier run. */
-    private static boolean keeps(Path target, List<String> sheetsOfTheBook) {
-        return Files.exists(target) && !EarlierResult.is(target, sheetsOfTheBook);
+    private static String subject(Report report, @Nullable Path book) {
+        String first = report.sheets().isEmpty() ? "" : report.sheets().get(0).name();
+        return ResultRecord.subject(first, book);
+    }
+
+    /** Whether an old file needs a backup: any file does, except an untouched result of an earlier run. */
+    private static boolean keeps(Path target, String subject) {
+        return Files.exists(target) && !ResultRecord.isUntouched(target, subject);
     }
 
     private static Written put(Draft draft, Path target, boolean keeps, LocalDate today) throws IOException {
         Path backup = keeps ? backup(target, today) : null;
         try {
+            FileStamp book = draft.book();
+            if (book != null && !book.isCurrent()) {
+                throw UnwritableFileException.changedMeanwhile(book.file());
+            }
             draft.file().moveToItsPlace();
         } catch (IOException e) {
             if (backup != null) {
@@ -110,9 +148,17 @@ public final class WorkbookWriter {
         }
     }
 
-    /** The complete workbook beside its place. */
-    private record Draft(StagedFile file, Map<String, String> names, List<String> sheetsOfThePerson)
-            implements AutoCloseable {
+    /**
+     * The complete workbook beside its place.
+     *
+     * @param subject the answer and the workbook that it is the result of
+     * @param book the workbook that it was made from; null for none
+     */
+    private record Draft(
+            StagedFile file,
+            Map<String, String> names,
+            String subject,
+            @Nullable FileStamp book) implements AutoCloseable {
 
         @Override
         public void close() throws IOException {
@@ -120,7 +166,8 @@ public final class WorkbookWriter {
         }
     }
 
-    private static Draft draft(Path book, Report report, Path target) throws IOException {
+    private static Draft draft(FileStamp stamp, Report report, Path target) throws IOException {
+        Path book = stamp.file();
         if (FileFaults.isMissing(book)) {
             throw UnwritableFileException.missing(book);
         }
@@ -130,10 +177,24 @@ public final class WorkbookWriter {
                     report.sheets().stream().map(ResultSheet::name).toList();
             Map<String, String> names = splice.finalNames(builtNames);
             Links links = new Links(String.valueOf(book.getFileName()), splice.sheetsOfThePerson(), names);
-            splice.setIn(new ResultPackage(report, links).parts(), names, report.given());
-            return new Draft(StagedFile.write(target, splice::writeTo), names, splice.sheetsOfThePerson());
+            String subject = subject(report, book);
+            splice.setIn(new ResultPackage(report, links).parts(), names, report.given(), subject);
+            Draft draft = new Draft(StagedFile.write(target, splice::writeTo), names, subject, stamp);
+            return checked(draft, splice);
         } catch (UnfitPackageException e) {
-            throw UnwritableFileException.unfitWorkbook(book, e);
+            throw stamp.isCurrent()
+                    ? UnwritableFileException.unfitWorkbook(book, e)
+                    : UnwritableFileException.changedMeanwhile(book);
+        }
+    }
+
+    private static Draft checked(Draft draft, BookSplice splice) throws IOException {
+        try {
+            splice.check(draft.file().draft());
+            return draft;
+        } catch (IOException e) {
+            draft.close();
+            throw e;
         }
     }
 

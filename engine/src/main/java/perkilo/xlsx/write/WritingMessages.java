@@ -20,6 +20,24 @@ final class WritingMessages {
                 + " Give the result another name, or write it in place, which keeps a backup.";
     }
 
+    static String longName(Path target) {
+        return target + " cannot be written because its name is too long. Give the result a shorter name with -o.";
+    }
+
+    static String noBackup(Path book) {
+        return book + " was not changed: there are too many backups of this day beside it. Move some of them away.";
+    }
+
+    static String changedMeanwhile(Path book) {
+        return book + " was saved by another program while the command ran. Nothing was written."
+                + " Run the command again.";
+    }
+
+    static String notReadable(Path target) {
+        return "What was written for " + target + " could not be read again. Nothing was replaced."
+                + " Run the command again; if it happens again, check the disk.";
+    }
+
     static String wrongEnding(Path target, String ending) {
         return target + " must end in " + ending + ", like the workbook. Spreadsheet programs refuse any other ending.";
     }

@@ -131,6 +131,9 @@ final class BruteForce {
         double goods = 0;
         double kg = 0;
         double duty = 0;
+        double weighted = 0;
+        double rates = 0;
+        int lines = 0;
         boolean placed = false;
         double insurance = vendor.insurance().doubleValue();
         double perKg = vendor.freightPerKg().doubleValue();
@@ -144,19 +147,23 @@ final class BruteForce {
             double line = offer.goods[packs[o]];
             double weight = offer.kgPerPack * packs[o];
             goods += line;
+            weighted += offer.duty * line;
+            rates += offer.duty;
+            lines++;
             kg += weight;
             duty += offer.duty * (cif ? line * (1 + insurance) + perKg * weight : line);
         }
         if (!placed) {
             return 0;
         }
+        double average = goods == 0 ? rates / lines : weighted / goods;
         double charge = 0;
         if (goods < vendor.minimumOrderValue().doubleValue() - 1e-9) {
             BigDecimal small = vendor.smallOrderCharge();
             charge = small == null ? Double.POSITIVE_INFINITY : small.doubleValue();
         }
         double perOrder = vendor.freightPerOrder().doubleValue();
-        duty += vendor.duty().doubleValue() * (charge + (cif ? perOrder : 0));
+        duty += average * (charge + (cif ? perOrder : 0));
         double invoiced = goods * (1 + insurance) + charge + perOrder + perKg * kg;
         return (invoiced * (1 + vendor.margin().doubleValue()) + duty)
                 * vendor.toHome().doubleValue();

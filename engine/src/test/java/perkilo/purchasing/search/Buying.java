@@ -31,7 +31,6 @@ final class Buying {
                 BigDecimal.ZERO,
                 new BigDecimal(minimum),
                 charge == null ? null : new BigDecimal(charge),
-                BigDecimal.ZERO,
                 DutyBasis.CIF);
     }
 

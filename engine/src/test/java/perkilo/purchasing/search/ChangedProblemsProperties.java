@@ -75,7 +75,6 @@ final class ChangedProblemsProperties {
                 vendor.insurance(),
                 vendor.minimumOrderValue().multiply(new BigDecimal("1.3")),
                 vendor.smallOrderCharge(),
-                vendor.duty(),
                 vendor.dutyBasis());
     }
 

@@ -112,7 +112,6 @@ final class ConsolidationProperties {
                         vendor.insurance(),
                         vendor.minimumOrderValue(),
                         vendor.smallOrderCharge(),
-                        vendor.duty(),
                         vendor.dutyBasis()))
                 .toList();
         List<Quote> quotes = problem.quotes().stream()

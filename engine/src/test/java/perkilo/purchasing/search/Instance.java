@@ -104,6 +104,8 @@ final class Instance {
 
     private Vendor vendor(JsonNode one) {
         boolean refuses = one.get("minOrderMode").asText().equals("hard");
+        // duty is on the goods alone, not on a surcharge: prices hold it, and the minimum is raised by as much
+        BigDecimal minimum = one.get("minOrderValue").decimalValue().multiply(withDuty(one));
         return new Vendor(
                 one.get("id").asText(),
                 file.get("fxToBase").get(one.get("currency").asText()).decimalValue(),
@@ -111,20 +113,24 @@ final class Instance {
                 one.get("fixedFreight").decimalValue(),
                 one.get("freightPerKg").decimalValue(),
                 BigDecimal.ZERO,
-                one.get("minOrderValue").decimalValue(),
+                minimum,
                 refuses ? null : one.get("smallOrderSurcharge").decimalValue(),
-                BigDecimal.ZERO,
                 DutyBasis.FOB);
+    }
+
+    private static BigDecimal withDuty(JsonNode supplier) {
+        return BigDecimal.ONE.add(supplier.get("dutyPct").decimalValue().movePointLeft(2));
     }
 
     private Quote quote(JsonNode one) {
         int vendor = requireNonNull(vendors.get(one.get("supplier").asText()));
         BigDecimal pack = one.get("packKg").decimalValue();
+        BigDecimal withDuty = withDuty(file.get("suppliers").get(vendor));
         List<Tier> tiers = new ArrayList<>();
         one.get("tiers")
                 .forEach(tier -> tiers.add(new Tier(
                         tier.get("minKg").decimalValue(),
-                        tier.get("pricePerKg").decimalValue().multiply(pack))));
+                        tier.get("pricePerKg").decimalValue().multiply(pack).multiply(withDuty))));
         return new Quote(
                 requireNonNull(items.get(one.get("ingredient").asText())),
                 vendor,
@@ -133,7 +139,7 @@ final class Instance {
                 one.get("orderMultiplePacks").asInt(),
                 one.get("moqKg").decimalValue(),
                 tiers,
-                file.get("suppliers").get(vendor).get("dutyPct").decimalValue().movePointLeft(2),
+                BigDecimal.ZERO,
                 BigDecimal.ONE,
                 null,
                 0,

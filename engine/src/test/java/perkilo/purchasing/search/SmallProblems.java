@@ -96,7 +96,6 @@ final class SmallProblems {
                 oneIn(3) ? new BigDecimal("0.01") : BigDecimal.ZERO,
                 minimum ? decimal(10, 60, 0) : BigDecimal.ZERO,
                 oneIn(2) ? decimal(1, 15, 2) : null,
-                foreign ? new BigDecimal("0.025") : BigDecimal.ZERO,
                 oneIn(2) ? DutyBasis.CIF : DutyBasis.FOB);
     }
 

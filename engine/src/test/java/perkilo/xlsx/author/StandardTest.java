@@ -24,6 +24,8 @@ import org.openxmlformats.schemas.drawingml.x2006.spreadsheetDrawing.WsDrDocumen
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.StyleSheetDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorkbookDocument;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.WorksheetDocument;
+import perkilo.origin.Origin;
+import perkilo.sheet.Choices;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.Report;
@@ -65,6 +67,22 @@ final class StandardTest {
                 .sentence(1, 0, Look.ANSWER, new ResultSheet.Words("Balm\u0007 & \"co\" "), FIGURE)
                 .sentence(2, 0, Look.ANSWER, new ResultSheet.Words("x".repeat(40_000)), FIGURE);
         return conforming(new Report(List.of(sheet.build())));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> cells_to_be_filled_in_conform_as_well() {
+        SheetBuilder lists = new SheetBuilder("Lists & more").hidden().text(0, 0, "25 kg, drum", Look.HINT);
+        SheetBuilder sheet = new SheetBuilder("Questions")
+                .freeze(1, 0)
+                .filter(0, 0, 3, 0)
+                .highlight(0, 0, 3, 0, ResultSheet.Condition.ABOVE_ZERO, Look.KEY)
+                .text(0, 0, "link", Look.LABEL, new Origin("", "Questions", "A2"))
+                .fillIn(1, 0, "", new Choices.Words(List.of("5\" & more", "yes")))
+                .fillIn(2, 0, "yes", new Choices.Words(List.of("5\" & more", "yes")))
+                .fillIn(2, 2, "yes", new Choices.Words(List.of("5\" & more", "yes")))
+                .fillIn(3, 0, "free", null)
+                .fillIn(4, 0, "25 kg, drum", new Choices.Listed("Lists & more", 0, 1));
+        return conforming(new Report(List.of(sheet.build(), lists.build())));
     }
 
     @Test

@@ -41,6 +41,10 @@ final class SampleBooks {
         return List.of(
                 new Sample("neither styles nor shared strings", "xlsx", least()),
                 new Sample("styles with the least in them", "xlsx", withStyles(leastStyles())),
+                new Sample(
+                        "styles without anything in them", "xlsx", withStyles("<styleSheet xmlns=\"" + MAIN + "\"/>")),
+                new Sample("style numbers without an entry", "xlsx", danglingStyles()),
+                new Sample("a module of an old program", "xlsx", oldModule()),
                 new Sample("prefixed names", "xlsx", prefixed()),
                 new Sample("Strict names", "xlsx", strict()),
                 new Sample("parts in UTF-16", "xlsx", utf16()),
@@ -52,6 +56,29 @@ final class SampleBooks {
                 new Sample("unknown parts and custom XML", "xlsx", unknownParts()),
                 new Sample("a picture of more than a megabyte", "xlsx", longPicture()),
                 new Sample("names, settings and extensions", "xlsx", namesAndExtensions()));
+    }
+
+    /** Cells, a row and a column with style 7, a condition with format 3; the style sheet has one of each. */
+    static HandMadeBook danglingStyles() {
+        return withStyles(leastStyles())
+                .with(
+                        "xl/worksheets/sheet1.xml",
+                        "<sheetData>",
+                        "<cols><col min=\"20\" max=\"20\" style=\"5\"/></cols><sheetData>")
+                .with("xl/worksheets/sheet1.xml", "<c r=\"C2\">", "<c r='C2' s='7'>")
+                .with(
+                        "xl/worksheets/sheet1.xml",
+                        "</sheetData>",
+                        "</sheetData><conditionalFormatting sqref=\"C2\"><cfRule type=\"expression\" dxfId=\"3\""
+                                + " priority=\"1\"><formula>FALSE</formula></cfRule></conditionalFormatting>");
+    }
+
+    /** A tab without a part, as programs of the last century wrote for a sheet of macros. */
+    static HandMadeBook oldModule() {
+        return least().with(
+                        "xl/workbook.xml",
+                        "</sheets>",
+                        "<sheet name=\"Module1\" sheetId=\"2\" state=\"veryHidden\" r:id=\"\"/></sheets>");
     }
 
     private static HandMadeBook withStyles(String styles) {

@@ -39,7 +39,7 @@ final class ItemPrices {
             if (isForNow(quote)) {
                 Vendor vendor = vendors.get(quote.vendor());
                 prices.add(new PackPrice(quote, i, vendor));
-                free &= vendor.openingCost().signum() == 0
+                free &= vendor.freightPerOrder().signum() == 0
                         && vendor.minimumOrderValue().signum() == 0;
             }
         }

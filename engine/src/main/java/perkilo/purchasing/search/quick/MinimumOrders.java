@@ -1,10 +1,12 @@
 package perkilo.purchasing.search.quick;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.DutySpread;
 import perkilo.purchasing.Vendor;
 
 /**
@@ -25,18 +27,24 @@ final class MinimumOrders {
     private double bestCost = Double.POSITIVE_INFINITY;
     private double unsettled = Double.POSITIVE_INFINITY;
 
-    MinimumOrders(List<Vendor> vendors, List<ItemCovers> items) {
+    /**
+     * Purchases from some vendors.
+     *
+     * @param rates of duty by vendor; an order's charges pay the lowest here
+     */
+    MinimumOrders(List<Vendor> vendors, DutySpread[] rates, List<ItemCovers> items) {
         this.vendors = vendors;
         this.items = items;
         this.minimum = vendors.stream()
                 .mapToDouble(vendor -> vendor.minimumOrderValue().doubleValue())
                 .toArray();
-        this.opening = vendors.stream()
-                .mapToDouble(vendor -> vendor.openingCost().doubleValue())
-                .toArray();
-        this.charge = vendors.stream()
-                .mapToDouble(vendor -> vendor.smallOrderCost().doubleValue())
-                .toArray();
+        this.opening = new double[minimum.length];
+        this.charge = new double[minimum.length];
+        for (int vendor = 0; vendor < minimum.length; vendor++) {
+            BigDecimal duty = rates[vendor].lowest();
+            opening[vendor] = vendors.get(vendor).openingCost(duty).doubleValue();
+            charge[vendor] = vendors.get(vendor).smallOrderCost(duty).doubleValue();
+        }
         this.goods = new double[minimum.length];
     }
 

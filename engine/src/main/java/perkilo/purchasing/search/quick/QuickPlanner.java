@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.DutySpread;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PlanCheck;
 import perkilo.purchasing.PlanCost;
@@ -12,6 +13,7 @@ import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.SearchLimits;
+import perkilo.purchasing.Vendor;
 
 /**
  * Plans many purchases that differ in one item or two, quickly; a plan comes with its bound.
@@ -64,8 +66,9 @@ public final class QuickPlanner implements PlanPurchases {
                 return null;
             }
         }
+        DutySpread[] rates = DutySpread.of(problem.vendors().size(), problem.quotes());
         VendorSets.Answer answer =
-                ItemByItem.fits(items) ? ItemByItem.cheapest(market, items) : bySets(problem, market, items);
+                ItemByItem.fits(items) ? ItemByItem.cheapest(market, items) : bySets(problem, rates, market, items);
         List<List<Cover.Pick>> picks = answer.picks();
         if (picks == null) {
             return null;
@@ -73,19 +76,32 @@ public final class QuickPlanner implements PlanPurchases {
         PackPrice[] priced = new PackPrice[problem.quotes().size()];
         PurchasePlan plan = plan(items, picks, priced);
         PlanCost cost = PlanCost.of(problem, plan, (quote, packs) -> priced[quote].exactCost(packs));
-        return PlanCheck.violations(problem, plan, cost).isEmpty()
-                ? outcome(plan, cost, justBelow(answer.bound()))
-                : null;
+        if (!PlanCheck.violations(problem, plan, cost).isEmpty()) {
+            return null;
+        }
+        PlanOutcome outcome = outcome(plan, cost, justBelow(answer.bound()));
+        return outcome instanceof PlanOutcome.Proven || !isMixed(problem.vendors(), rates) ? outcome : null;
     }
 
-    private static VendorSets.Answer bySets(PurchaseProblem problem, MarketPrices market, List<AskedItem> items) {
+    /** Whether the charges of an order may pay different duty, depending on its lines. */
+    private static boolean isMixed(List<Vendor> vendors, DutySpread[] rates) {
+        for (int vendor = 0; vendor < rates.length; vendor++) {
+            if (vendors.get(vendor).hasMixedDutyOnCharges(rates[vendor])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static VendorSets.Answer bySets(
+            PurchaseProblem problem, DutySpread[] rates, MarketPrices market, List<AskedItem> items) {
         List<ItemCovers> covers = new ArrayList<>(items.size());
         boolean isWithin = problem.vendors().size() < Integer.SIZE;
         for (AskedItem item : items) {
             isWithin = isWithin && item.prices().vendors().length <= ItemCovers.MOST_VENDORS;
             covers.add(market.covers(item.prices(), item.wanted()));
         }
-        VendorSets sets = new VendorSets(problem.vendors(), covers);
+        VendorSets sets = new VendorSets(problem.vendors(), rates, covers);
         return isWithin && sets.areFew() ? sets.search() : new VendorSets.Answer(null, Double.NEGATIVE_INFINITY);
     }
 

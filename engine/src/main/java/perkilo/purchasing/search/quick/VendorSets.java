@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.DutySpread;
 import perkilo.purchasing.Vendor;
 
 /** Tries all sets of vendors that may get an order, the least possible cost first. */
@@ -15,8 +16,8 @@ final class VendorSets {
     private final SetCosts costs;
     private final MinimumOrders orders;
 
-    VendorSets(List<Vendor> vendors, List<ItemCovers> items) {
-        this.orders = new MinimumOrders(vendors, items);
+    VendorSets(List<Vendor> vendors, DutySpread[] rates, List<ItemCovers> items) {
+        this.orders = new MinimumOrders(vendors, rates, items);
         this.costs = new SetCosts(orders, items);
     }
 

@@ -2,6 +2,7 @@ package perkilo.purchasing.search.oracle;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import perkilo.oracle.LpText;
@@ -26,6 +27,9 @@ public final class PurchaseModel {
     private final PurchaseProblem problem;
     private final List<Line> lines = new ArrayList<>();
     private final LpText lp = new LpText();
+    /** By order and small order: what a per cent of average duty costs on its charge, in home currency. */
+    private final Map<String, Double> extraDuty = new HashMap<>();
+
     private final String text;
 
     /** The model of a problem. */
@@ -173,16 +177,13 @@ public final class PurchaseModel {
 
     private void addOrder(int v, int period) {
         Vendor vendor = problem.vendors().get(v);
-        List<Line> inOrder = lines.stream()
-                .filter(line -> line.period() == period
-                        && problem.quotes().get(line.quote()).vendor() == v)
-                .toList();
+        List<Line> inOrder = inOrder(v, period);
         if (inOrder.isEmpty()) {
             return;
         }
         String placed = "z_%d_%d".formatted(v, period);
         lp.binary(placed);
-        lp.cost(placed, vendor.openingCost().doubleValue());
+        lp.cost(placed, vendor.openingCost(lowest(inOrder)).doubleValue());
         inOrder.stream().mapToInt(Line::quote).distinct().forEach(quote -> {
             LpText.Row row = lp.row();
             inOrder.stream().filter(line -> line.quote() == quote).forEach(line -> row.plus(1, line.used()));
@@ -191,6 +192,91 @@ public final class PurchaseModel {
         if (vendor.minimumOrderValue().signum() > 0) {
             addMinimum(vendor, placed, inOrder);
         }
+        addAverageDuty(vendor, placed, inOrder);
+    }
+
+    private List<Line> inOrder(int v, int period) {
+        return lines.stream()
+                .filter(line -> line.period() == period
+                        && problem.quotes().get(line.quote()).vendor() == v)
+                .toList();
+    }
+
+    private BigDecimal lowest(List<Line> inOrder) {
+        return inOrder.stream()
+                .map(line -> problem.quotes().get(line.quote()).duty())
+                .min(BigDecimal::compareTo)
+                .orElseThrow();
+    }
+
+    private BigDecimal highest(List<Line> inOrder) {
+        return inOrder.stream()
+                .map(line -> problem.quotes().get(line.quote()).duty())
+                .max(BigDecimal::compareTo)
+                .orElseThrow();
+    }
+
+    /**
+     * The duty on the order's charges at the average rate of its lines, beyond that at the lowest rate.
+     *
+     * <p>{@code r} is how far the average is above the lowest rate, in per cent: r · Σ goods = Σ (rate − lowest) ·
+     * goods. The steps of a line are written in binary digits {@code b}, and each product of r and a digit is a
+     * variable {@code w} of its own: zero where the digit is zero, r where it is one.
+     */
+    private void addAverageDuty(Vendor vendor, String placed, List<Line> inOrder) {
+        double lowest = 100 * lowest(inOrder).doubleValue();
+        double most = 100 * highest(inOrder).doubleValue() - lowest;
+        double onOpening = vendor.dutyBasis() == DutyBasis.CIF
+                ? vendor.freightPerOrder().multiply(vendor.toHome()).doubleValue()
+                : 0;
+        boolean charges = lp.knows("s" + placed);
+        if (most == 0 || (onOpening == 0 && !charges)) {
+            return;
+        }
+        String average = "r" + placed;
+        lp.row().plus(1, average).plus(-most, placed).atMost(0);
+        extraDuty.put(placed, onOpening / 100);
+        lp.cost(average, onOpening / 100);
+        if (charges) {
+            double charge = vendor.smallOrderCharge() == null
+                    ? 0
+                    : vendor.smallOrderCharge().multiply(vendor.toHome()).doubleValue();
+            extraDuty.put("s" + placed, charge / 100);
+            lp.cost(product("rss" + placed, average, "s" + placed, most), charge / 100);
+        }
+        LpText.Row above = lp.row();
+        LpText.Row below = lp.row();
+        for (Line line : inOrder) {
+            double goods = goodsPerStep(line);
+            double rate = 100 * problem.quotes().get(line.quote()).duty().doubleValue() - lowest;
+            LpText.Row digits = lp.row().plus(-1, line.steps());
+            LpText.Row same = lp.row().plus(1, line.steps());
+            above.plus(-rate * goods, line.steps());
+            below.plus(rate * goods, line.steps());
+            long worth = 1;
+            for (int digit = 0; worth <= line.last(); digit++) {
+                String bit = "b%d_%s".formatted(digit, line.steps());
+                lp.binary(bit);
+                digits.plus(worth, bit);
+                same.plus(-worth, bit);
+                String part = product("w%d_%s".formatted(digit, line.steps()), average, bit, most);
+                above.plus(goods * worth, part);
+                below.plus(-goods * worth, part);
+                worth *= 2;
+            }
+            digits.atLeast(0);
+            same.atLeast(0);
+        }
+        above.atLeast(0);
+        below.atLeast(0);
+    }
+
+    /** A variable that is {@code average}, at most {@code most}, times something that is 0 or 1. */
+    private String product(String name, String average, String binary, double most) {
+        lp.row().plus(1, name).plus(-most, binary).atMost(0);
+        lp.row().plus(1, name).plus(-1, average).atMost(0);
+        lp.row().plus(1, name).plus(-1, average).plus(-most, binary).atLeast(-most);
+        return name;
     }
 
     private void addMinimum(Vendor vendor, String placed, List<Line> inOrder) {
@@ -201,7 +287,7 @@ public final class PurchaseModel {
         if (!vendor.refusesSmallOrders()) {
             String small = "s" + placed;
             lp.binary(small);
-            lp.cost(small, vendor.smallOrderCost().doubleValue());
+            lp.cost(small, vendor.smallOrderCost(lowest(inOrder)).doubleValue());
             row.plus(minimum, small);
             lp.row().plus(1, small).plus(-1, placed).atMost(0);
         }
@@ -310,11 +396,15 @@ public final class PurchaseModel {
             Vendor vendor = problem.vendors().get(v);
             for (int t = from; t <= to; t++) {
                 String placed = "z_%d_%d".formatted(v, t);
-                if (lp.knows(placed)) {
-                    row.plus(vendor.openingCost().doubleValue(), placed);
+                if (!lp.knows(placed)) {
+                    continue;
                 }
+                List<Line> inOrder = inOrder(v, t);
+                row.plus(vendor.openingCost(lowest(inOrder)).doubleValue(), placed);
+                row.plus(extraDuty.getOrDefault(placed, 0.0), "r" + placed);
                 if (lp.knows("s" + placed)) {
-                    row.plus(vendor.smallOrderCost().doubleValue(), "s" + placed);
+                    row.plus(vendor.smallOrderCost(lowest(inOrder)).doubleValue(), "s" + placed);
+                    row.plus(extraDuty.getOrDefault("s" + placed, 0.0), "rss" + placed);
                 }
             }
         }

@@ -28,6 +28,7 @@ public final class SampleMarket {
     private final Size size;
     private final int periods;
     private final List<Kind> kinds = new ArrayList<>();
+    private final List<BigDecimal> duties = new ArrayList<>();
 
     private SampleMarket(Size size, int periods, long seed) {
         this.size = size;
@@ -37,14 +38,19 @@ public final class SampleMarket {
 
     /** How large a problem is. */
     public enum Size {
-        FEW(10, 30, 5, 1, false),
-        SHOP(60, 205, 12, 1, false),
-        TIGHT_SHOP(60, 213, 12, 1, true),
-        HOUSE(500, 2000, 40, 1, false),
-        QUARTER(8, 24, 3, 3, false),
-        SMALL_PLAN(12, 36, 4, 4, false),
-        PLAN(40, 120, 8, 6, false),
-        YEAR(150, 450, 12, 12, false);
+        FEW(10, 30, 5, 1, false, false),
+        FEW_MIXED(6, 18, 3, 1, false, true),
+        SHOP(60, 205, 12, 1, false, false),
+        SHOP_MIXED(60, 205, 12, 1, false, true),
+        TIGHT_SHOP(60, 213, 12, 1, true, false),
+        HOUSE(500, 2000, 40, 1, false, false),
+        QUARTER(8, 24, 3, 3, false, false),
+        QUARTER_MIXED(4, 12, 2, 2, false, true),
+        SMALL_PLAN(12, 36, 4, 4, false, false),
+        SMALL_PLAN_MIXED(12, 36, 4, 4, false, true),
+        PLAN(40, 120, 8, 6, false, false),
+        PLAN_MIXED(40, 120, 8, 6, false, true),
+        YEAR(150, 450, 12, 12, false, false);
 
         private final int items;
         private final int quotes;
@@ -52,19 +58,27 @@ public final class SampleMarket {
         private final int periods;
         /** Needs so small that minimum order values bind. */
         private final boolean tight;
+        /** Each quote has a rate of duty of its own. */
+        private final boolean mixed;
 
-        Size(int items, int quotes, int vendors, int periods, boolean tight) {
+        Size(int items, int quotes, int vendors, int periods, boolean tight, boolean mixed) {
             this.items = items;
             this.quotes = quotes;
             this.vendors = vendors;
             this.periods = periods;
             this.tight = tight;
+            this.mixed = mixed;
         }
 
         @Override
         public String toString() {
-            return "%d items × %d period%s%s"
-                    .formatted(items, periods, periods == 1 ? "" : "s", tight ? ", tight" : "");
+            return "%d items × %d period%s%s%s"
+                    .formatted(
+                            items,
+                            periods,
+                            periods == 1 ? "" : "s",
+                            tight ? ", tight" : "",
+                            mixed ? ", mixed duty" : "");
         }
     }
 
@@ -175,6 +189,7 @@ public final class SampleMarket {
     private Vendor vendor(
             String name, BigDecimal rate, double freight, double perKg, double minimum, double smallCharge) {
         boolean foreign = rate.compareTo(BigDecimal.ONE) != 0;
+        duties.add(foreign ? oneOf(DUTIES) : BigDecimal.ZERO);
         return new Vendor(
                 name,
                 rate,
@@ -184,7 +199,6 @@ public final class SampleMarket {
                 foreign ? new BigDecimal("0.004") : BigDecimal.ZERO,
                 minimum < 20 ? BigDecimal.ZERO : decimal(minimum, 0),
                 Double.isNaN(smallCharge) ? null : decimal(smallCharge, 0),
-                foreign ? oneOf(DUTIES) : BigDecimal.ZERO,
                 random.nextBoolean() ? DutyBasis.CIF : DutyBasis.FOB);
     }
 
@@ -217,7 +231,7 @@ public final class SampleMarket {
                 oneIn(8) ? oneOf(List.of(2, 4, 6)) : 1,
                 oneIn(3) ? pack.multiply(BigDecimal.valueOf(1 + random.nextInt(3))) : BigDecimal.ZERO,
                 tiers,
-                vendors.get(vendor).duty(),
+                size.mixed ? oneOf(DUTIES) : duties.get(vendor),
                 BigDecimal.ONE,
                 null,
                 0,

@@ -28,6 +28,10 @@ import perkilo.purchasing.search.CheapestPlan;
 /** The quick planner finds what the planner finds, on small random markets with minimum order values. */
 final class QuickPlannerProperties {
 
+    /** By vendor: one rate, so that the quick planner proves what it can without the planner behind it. */
+    private static final List<BigDecimal> DUTIES =
+            List.of(new BigDecimal("0.03"), BigDecimal.ZERO, new BigDecimal("0.065"), new BigDecimal("0.01"));
+
     @Property(tries = 150)
     void a_proven_plan_costs_what_the_planner_proves(@ForAll @IntRange(max = 1_000_000) int seed) {
         PurchaseProblem problem = market(new Random(seed));
@@ -80,7 +84,6 @@ final class QuickPlannerProperties {
                 BigDecimal.ZERO,
                 BigDecimal.ZERO,
                 null,
-                BigDecimal.ZERO,
                 DutyBasis.CIF);
     }
 
@@ -145,7 +148,6 @@ final class QuickPlannerProperties {
                 BigDecimal.ZERO,
                 new BigDecimal("850"),
                 null,
-                BigDecimal.ZERO,
                 DutyBasis.FOB);
         List<Tier> tiers = List.of(
                 new Tier(BigDecimal.ZERO, new BigDecimal("100")), new Tier(BigDecimal.TEN, new BigDecimal("80")));
@@ -269,7 +271,6 @@ final class QuickPlannerProperties {
                 decimal(random.nextInt(5), 3),
                 hasMinimum ? decimal(random.nextInt(50_000), 2) : BigDecimal.ZERO,
                 hasMinimum ? charge : null,
-                decimal(random.nextInt(8), 2),
                 random.nextBoolean() ? DutyBasis.CIF : DutyBasis.FOB);
     }
 
@@ -290,7 +291,7 @@ final class QuickPlannerProperties {
                 1 + random.nextInt(2),
                 random.nextInt(4) == 0 ? pack.multiply(BigDecimal.valueOf(2)) : BigDecimal.ZERO,
                 tiers,
-                decimal(random.nextInt(7), 2),
+                DUTIES.get(vendor),
                 BigDecimal.ONE,
                 2,
                 0,

@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.review;
+
+import org.jspecify.annotations.NullMarked;

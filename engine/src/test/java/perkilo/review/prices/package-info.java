@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.review.prices;
+
+import org.jspecify.annotations.NullMarked;

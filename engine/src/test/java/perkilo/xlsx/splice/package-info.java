@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.xlsx.splice;
+
+import org.jspecify.annotations.NullMarked;
