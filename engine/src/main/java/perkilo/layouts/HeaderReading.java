@@ -13,12 +13,33 @@ import org.jspecify.annotations.Nullable;
  * @param use what the column is used for; null if it can be several things
  * @param note what the header says about prices, if they are prices
  * @param choices what the column can be used for, in the words of a mapping file; empty if {@code use} is clear
+ * @param doubt why {@code use} is not clear
  */
-public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choices) {
+public record HeaderReading(
+        @Nullable ColumnUse use, PriceNote note, List<String> choices, Doubt doubt) {
+
+    /** Why a header does not say what its column is used for. */
+    public enum Doubt {
+        NONE,
+        /** A quantity can be a break or a pack. */
+        QUANTITY,
+        /** The prices include VAT. */
+        VAT,
+        /** It speaks of prices or costs, in words that are not understood. */
+        COST,
+        /** A date can be the first day or the last. */
+        VALIDITY
+    }
+
+    private static final Pattern DOUBTFUL = Pattern.compile("[\\d%/]|(?i)cent|\\bct\\b|pence|thousand|tausend|teur");
 
     private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
     private static final Pattern BILINGUAL = Pattern.compile("\\s/\\s|\\n|\\|");
     private static final Pattern LAST_COMMA = Pattern.compile("[,;]+$");
+    private static final Pattern WITH_VAT = Pattern.compile(
+            "(?iu)[(\\[]?(?:inkl\\.?|incl\\.?|including|mit|with|avec|con|einschl\\.?)?\\s*"
+                    + "(?:mwst\\.?|ust\\.?|vat|tva|iva|ttc|brutto|gross|included|inclusa|incluido|incluse)[)\\]]?");
+    private static final Pattern BRACKET = Pattern.compile("[()\\[\\]]");
     private static final int LONGEST = 120;
 
     public HeaderReading {
@@ -30,6 +51,45 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
         if (header.isBlank() || header.length() > LONGEST) {
             return Optional.empty();
         }
+        if (ListWords.holds("with vat", header)) {
+            PriceNote note = plain(WITH_VAT.matcher(header).replaceAll(" "))
+                    .map(HeaderReading::note)
+                    .orElse(PriceNote.NONE);
+            return Optional.of(
+                    new HeaderReading(null, note, List.of("price with 19 % VAT", "price", "nothing"), Doubt.VAT));
+        }
+        return known(header).or(() -> ListWords.speaksOfCost(header) ? Optional.of(cost(header)) : Optional.empty());
+    }
+
+    /** What the end of a header says of prices, whatever comes before it: {@code Tagesnotierung EUR/kg}. */
+    static PriceNote noteIn(String header) {
+        String text = BRACKET.matcher(header).replaceAll(" ").strip();
+        for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
+            Optional<PriceNote> note =
+                    PriceNote.of(text.substring(space)).filter(said -> !said.equals(PriceNote.NONE));
+            if (note.isPresent()) {
+                return note.get();
+            }
+        }
+        return PriceNote.NONE;
+    }
+
+    private static HeaderReading cost(String header) {
+        return new HeaderReading(
+                null,
+                noteIn(header),
+                List.of(
+                        "price",
+                        "surcharge per kg",
+                        "surcharge per pack",
+                        "surcharge %",
+                        "discount %",
+                        "minimum order",
+                        "nothing"),
+                Doubt.COST);
+    }
+
+    private static Optional<HeaderReading> known(String header) {
         Optional<HeaderReading> whole = plain(header);
         if (whole.isPresent()) {
             return whole;
@@ -65,8 +125,13 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
                 .strip();
         PriceNote note = PriceNote.NONE;
         BreakText insideBreak = null;
+        boolean odd = false;
         for (String words : inside) {
-            PriceNote said = PriceNote.of(words).orElse(PriceNote.NONE);
+            Optional<PriceNote> understood = PriceNote.of(words);
+            PriceNote said = understood.orElse(PriceNote.NONE);
+            odd |= understood.isEmpty()
+                    && BreakText.of(words).isEmpty()
+                    && (DOUBTFUL.matcher(words).find() || ListWords.speaksOfCost(words));
             note = note.equals(PriceNote.NONE) ? said : note;
             insideBreak = said.equals(PriceNote.NONE) ? BreakText.of(words).orElse(insideBreak) : insideBreak;
         }
@@ -75,7 +140,14 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
             return Optional.of(broken(alone, note, main));
         }
         PriceNote said = note;
-        return byWords(main, note, insideBreak).or(() -> words(main, said)).or(() -> byBasis(main));
+        Optional<HeaderReading> read =
+                byWords(main, note, insideBreak).or(() -> words(main, said)).or(() -> byBasis(main));
+        return odd && read.filter(HeaderReading::isPrice).isPresent() ? Optional.of(cost(header)) : read;
+    }
+
+    /** Whether the column can hold prices. */
+    boolean isPrice() {
+        return use == null ? doubt == Doubt.QUANTITY || doubt == Doubt.VAT : use.meaning() == Meaning.PRICE;
     }
 
     /** A header that begins with a known word: {@code Preis ab 25 kg}, {@code Price EUR/kg}, {@code Pack (kg)}. */
@@ -86,7 +158,7 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
             String rest = String.join(" ", List.of(words).subList(end, words.length));
             String kind = isWord(words[end - 1]) ? ListWords.header(first).orElse("") : "";
             Optional<HeaderReading> reading =
-                    kind.isEmpty() ? Optional.empty() : ofKind(kind, rest, inside, insideBreak);
+                    kind.isEmpty() ? Optional.empty() : ofKind(kind, rest, inside, insideBreak, first.indexOf('%') >= 0);
             if (reading.isPresent()) {
                 return reading;
             }
@@ -99,16 +171,43 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
     }
 
     private static Optional<HeaderReading> ofKind(
-            String kind, String rest, PriceNote inside, @Nullable BreakText insideBreak) {
+            String kind, String rest, PriceNote inside, @Nullable BreakText insideBreak, boolean saysPercent) {
         boolean basis = kind.equals(Meaning.PER.word());
         if (kind.startsWith(Meaning.PRICE.word()) && !basis) {
             return priced(kind, rest, inside, insideBreak);
         }
+        Optional<HeaderReading> other = otherKind(kind, rest, inside);
+        if (other.isPresent()) {
+            return other;
+        }
+        if (kind.equals(Meaning.DISCOUNT.word()) && !saysPercent) {
+            return Optional.of(cost(rest));
+        }
         boolean understood = rest.isEmpty() || (!basis && PriceNote.of(rest).isPresent());
         return understood
                 ? Meaning.of(kind)
-                        .map(meaning -> new HeaderReading(ColumnUse.of(meaning), noteOf(rest, inside), List.of()))
+                        .map(meaning -> sure(ColumnUse.of(meaning), noteOf(rest, inside)))
                 : Optional.empty();
+    }
+
+    /** Headers of costs, of validity, and of what is not needed. */
+    private static Optional<HeaderReading> otherKind(String kind, String rest, PriceNote inside) {
+        PriceNote note = rest.isEmpty() ? inside : PriceNote.of(rest).orElse(null);
+        boolean clear = note != null;
+        return switch (kind) {
+            case "not needed", "old price" ->
+                clear ? Optional.of(sure(ColumnUse.of(Meaning.NOTHING), PriceNote.NONE)) : Optional.empty();
+            case "validity" ->
+                clear
+                        ? Optional.of(new HeaderReading(
+                                null, PriceNote.NONE, List.of("valid until", "quoted on", "nothing"), Doubt.VALIDITY))
+                        : Optional.empty();
+            case "surcharge" -> {
+                boolean per = note != null && note.saysWhatFor();
+                yield Optional.of(per && note != null ? sure(ColumnUse.surcharge(note), note) : cost(rest));
+            }
+            default -> Optional.empty();
+        };
     }
 
     private static PriceNote noteOf(String rest, PriceNote inside) {
@@ -169,12 +268,14 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
         String quantity = from.digits()
                 + (from.unit() == null ? "" : " " + from.unit().measure().symbol());
         if (from.kind() == BreakText.Kind.ABOVE) {
-            return new HeaderReading(null, note, List.of("price from " + quantity, "nothing"));
+            return new HeaderReading(
+                    null, note, List.of("price from " + quantity, "nothing"), Doubt.QUANTITY);
         }
         return new HeaderReading(
                 null,
                 note,
-                List.of("price from " + quantity, "price of " + (typed.isEmpty() ? quantity : typed), "nothing"));
+                List.of("price from " + quantity, "price of " + (typed.isEmpty() ? quantity : typed), "nothing"),
+                Doubt.QUANTITY);
     }
 
     /** A column of prices; of one pack if the header gives its size: {@code Price per 25 kg drum}. */
@@ -184,7 +285,7 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
     }
 
     private static HeaderReading sure(ColumnUse use, PriceNote note) {
-        return new HeaderReading(use, note, List.of());
+        return new HeaderReading(use, note, List.of(), Doubt.NONE);
     }
 
     private static PriceNote joined(PriceNote one, PriceNote other) {

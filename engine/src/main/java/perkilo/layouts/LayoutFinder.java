@@ -1,10 +1,13 @@
 package perkilo.layouts;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -12,17 +15,32 @@ import org.jspecify.annotations.Nullable;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
-/** Finds the headers of a list: one row, or two if a broad header is above narrower ones. */
+/** Finds the tables of a list by their headers: one row, or two if a broad header is above narrower ones. */
 public final class LayoutFinder {
 
     private static final int ROWS_LOOKED_AT = 80;
+    private static final int CELLS_LOOKED_AT = 3;
+    private static final int LONGEST_HEADER = 60;
     private static final int LEAST = 2;
+    private static final int MOST_TITLE_CELLS = 2;
+
+    private final Map<String, Optional<HeaderReading>> readings = new HashMap<>();
 
     private LayoutFinder() {}
 
-    /** The layouts of all sheets that hold a list. */
+    /** The tables of all sheets. Sheets without one are kept beside the first table, as they may say something of it. */
     public static List<ListLayout> find(List<Grid> grids) {
-        return grids.stream().flatMap(grid -> find(grid).stream()).toList();
+        LayoutFinder finder = new LayoutFinder();
+        List<ListLayout> found = new ArrayList<>();
+        for (Grid grid : grids) {
+            found.addAll(finder.tables(grid));
+        }
+        List<Grid> others = new ArrayList<>(grids);
+        found.forEach(layout -> others.remove(layout.grid()));
+        if (!found.isEmpty()) {
+            found.set(0, found.get(0).with(others));
+        }
+        return found;
     }
 
     /**
@@ -31,54 +49,105 @@ public final class LayoutFinder {
      * @param row from zero
      */
     public static ListLayout at(Grid grid, int row) {
-        ListLayout found = layout(grid, row, row);
+        ListLayout found = new LayoutFinder().layout(grid, row, row);
         Map<Integer, String> headers = new TreeMap<>(found.headers());
         Arrays.stream(grid.rows().below(row))
                 .limit(ROWS_LOOKED_AT)
                 .forEach(below -> grid.row(below)
                         .keySet()
                         .forEach(column -> headers.putIfAbsent(column, ListLayout.withoutHeading(column))));
-        return new ListLayout(grid, row, row, headers, found.readings());
+        return new ListLayout(
+                grid,
+                -1,
+                row,
+                row,
+                Integer.MAX_VALUE,
+                headers,
+                found.readings(),
+                found.pairs(),
+                List.of());
     }
 
-    private static Optional<ListLayout> find(Grid grid) {
-        List<Integer> rows = Arrays.stream(grid.rows().numbers())
-                .limit(ROWS_LOOKED_AT)
-                .boxed()
-                .toList();
-        ListLayout best = null;
-        for (int at = 0; at < rows.size(); at++) {
-            int row = rows.get(at);
-            Set<Integer> columns = new HashSet<>(grid.row(row).keySet());
-            if (mayBeBetter(best, columns)) {
-                best = better(best, layout(grid, row, row));
+    private List<ListLayout> tables(Grid grid) {
+        List<ListLayout> tables = new ArrayList<>();
+        int[] rows = grid.rows().numbers();
+        int after = -1;
+        for (int at = 0; at < rows.length; at++) {
+            int row = rows[at];
+            boolean looked = at < ROWS_LOOKED_AT || (!tables.isEmpty() && mayBeHeader(grid, row));
+            if (row <= after || !looked) {
+                continue;
             }
-            if (at + 1 < rows.size() && rows.get(at + 1) == row + 1) {
-                columns.addAll(grid.row(row + 1).keySet());
-                if (mayBeBetter(best, columns)) {
-                    best = better(best, layout(grid, row, row + 1));
-                }
+            ListLayout table = best(grid, row, at + 1 < rows.length && rows[at + 1] == row + 1);
+            if (table != null && (tables.isEmpty() || !isSame(tables.get(tables.size() - 1), table))) {
+                tables.add(table);
+            }
+            after = table == null ? after : table.lastHeader();
+        }
+        return parted(grid, tables);
+    }
+
+    /** Whether a row far down can be one of headers; most rows are not, and cost little. */
+    private static boolean mayBeHeader(Grid grid, int row) {
+        if (grid.rows().holdsNumber(row)) {
+            return false;
+        }
+        int looked = 0;
+        for (Cell cell : grid.row(row).values()) {
+            if (++looked > CELLS_LOOKED_AT) {
+                return false;
+            }
+            if (cell.kind() == Cell.Kind.TEXT
+                    && cell.text().length() <= LONGEST_HEADER
+                    && (ListWords.is(Meaning.ITEM.word(), cell.text())
+                            || ListWords.is(Meaning.INCI.word(), cell.text()))) {
+                return true;
             }
         }
-        return Optional.ofNullable(best);
+        return false;
     }
 
-    /** Whether headers in these columns can be better than the best so far: they must be more. */
-    private static boolean mayBeBetter(@Nullable ListLayout best, Set<Integer> columns) {
-        return best == null || columns.size() > best.readings().size();
+    private static boolean isSame(ListLayout one, ListLayout other) {
+        return one.headers().equals(other.headers());
+    }
+
+    /** The best headers that begin at a row, or in the row below it. */
+    private @Nullable ListLayout best(Grid grid, int row, boolean hasNext) {
+        ListLayout best = null;
+        Set<Integer> columns = new HashSet<>(grid.row(row).keySet());
+        if (columns.size() >= LEAST) {
+            best = better(best, layout(grid, row, row));
+        }
+        if (hasNext) {
+            Set<Integer> below = grid.row(row + 1).keySet();
+            if (below.size() >= LEAST && below.size() > (best == null ? 0 : best.readings().size())) {
+                best = better(best, layout(grid, row + 1, row + 1));
+            }
+            columns.addAll(below);
+            if (columns.size() > (best == null ? 1 : best.readings().size())) {
+                best = better(best, layout(grid, row, row + 1));
+            }
+        }
+        return best;
     }
 
     private static @Nullable ListLayout better(@Nullable ListLayout best, ListLayout other) {
         if (!isList(other)) {
             return best;
         }
-        return best == null || other.readings().size() > best.readings().size() ? other : best;
+        return best == null || understood(other) > understood(best) ? other : best;
+    }
+
+    private static long understood(ListLayout layout) {
+        return layout.readings().values().stream()
+                .filter(reading -> reading.doubt() != HeaderReading.Doubt.COST)
+                .count();
     }
 
     /** Whether headers name an item and a price, among others. */
     private static boolean isList(ListLayout layout) {
         boolean item = layout.readings().values().stream().anyMatch(LayoutFinder::isName);
-        boolean price = layout.readings().values().stream().anyMatch(LayoutFinder::isPrice);
+        boolean price = layout.readings().values().stream().anyMatch(HeaderReading::isPrice);
         return item && price && layout.readings().size() >= LEAST;
     }
 
@@ -87,13 +156,44 @@ public final class LayoutFinder {
         return use != null && (use.meaning() == Meaning.ITEM || use.meaning() == Meaning.INCI);
     }
 
-    private static boolean isPrice(HeaderReading reading) {
-        ColumnUse use = reading.use();
-        return use == null || use.meaning() == Meaning.PRICE;
+    /** The tables with the rows that belong to each: the lines directly above its headers, and those below it. */
+    private static List<ListLayout> parted(Grid grid, List<ListLayout> tables) {
+        List<ListLayout> parted = new ArrayList<>();
+        int above = -1;
+        for (int at = 0; at < tables.size(); at++) {
+            ListLayout table = tables.get(at);
+            int end = Integer.MAX_VALUE;
+            int next = above;
+            if (at + 1 < tables.size()) {
+                next = beforeTitle(grid, table.lastHeader(), tables.get(at + 1).firstHeader());
+                end = next + 1;
+            }
+            parted.add(table.between(above, end, List.of()));
+            above = next;
+        }
+        return parted;
     }
 
-    private static ListLayout layout(Grid grid, int first, int last) {
-        Map<Integer, String> headers = new LinkedHashMap<>();
+    /** The last row that belongs to the table above: lines after a blank row are the title of the next one. */
+    private static int beforeTitle(Grid grid, int header, int nextHeader) {
+        int top = nextHeader;
+        int block = nextHeader;
+        for (int row = nextHeader - 1; row > header; row--) {
+            int cells = grid.row(row).size();
+            if (cells > MOST_TITLE_CELLS) {
+                return (grid.row(row + 1).isEmpty() ? top : block) - 1;
+            }
+            if (cells == 0) {
+                top = block;
+            } else {
+                block = row;
+            }
+        }
+        return block - 1;
+    }
+
+    private ListLayout layout(Grid grid, int first, int last) {
+        NavigableMap<Integer, String> headers = new TreeMap<>();
         for (int column : grid.row(last).keySet()) {
             headers.put(column, grid.at(last, column).text());
         }
@@ -103,14 +203,20 @@ public final class LayoutFinder {
             }
             headers.replaceAll((column, below) -> joined(above(grid, first, column), below));
         }
-        Map<Integer, HeaderReading> readings = new LinkedHashMap<>();
+        Map<Integer, HeaderReading> known = new LinkedHashMap<>();
         headers.forEach((column, header) -> {
             Cell cell = grid.at(last, column);
             if (cell.kind() != Cell.Kind.NUMBER || first < last) {
-                HeaderReading.of(header).ifPresent(reading -> readings.put(column, reading));
+                reading(header).ifPresent(reading -> known.put(column, reading));
             }
         });
-        return new ListLayout(grid, first, last, headers, readings);
+        Map<Integer, Integer> pairs = PairedColumns.of(headers, known);
+        return new ListLayout(
+                grid, -1, first, last, Integer.MAX_VALUE, new LinkedHashMap<>(headers), known, pairs, List.of());
+    }
+
+    private Optional<HeaderReading> reading(String header) {
+        return readings.computeIfAbsent(header, HeaderReading::of);
     }
 
     private static String joined(String above, String below) {

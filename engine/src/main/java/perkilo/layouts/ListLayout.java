@@ -1,5 +1,6 @@
 package perkilo.layouts;
 
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -8,20 +9,49 @@ import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
 /**
- * Where a list's table is on a sheet, and what its headers say.
+ * Where a table of a list is on a sheet, and what its headers say.
  *
  * @param grid the sheet
+ * @param above the row above the first line that belongs to the table; -1 for the top of the sheet
  * @param firstHeader the first row of headers, from zero
  * @param lastHeader the last row of headers, from zero
+ * @param end the row below the table: the first one that belongs to another, or the greatest number
  * @param headers what is written above each column
  * @param readings what each header means; a column that is not understood is missing
+ * @param pairs for each column of prices that has its own column of quantities: that column
+ * @param others the sheets of the file that hold no table
  */
 public record ListLayout(
         Grid grid,
+        int above,
         int firstHeader,
         int lastHeader,
+        int end,
         Map<Integer, String> headers,
-        Map<Integer, HeaderReading> readings) {
+        Map<Integer, HeaderReading> readings,
+        Map<Integer, Integer> pairs,
+        List<Grid> others) {
+
+    /** The numbers of the rows below the headers. */
+    public int[] rows() {
+        return grid.rows().between(lastHeader, end);
+    }
+
+    /** The same table on a sheet of which it was found in the first rows. */
+    public ListLayout on(Grid whole) {
+        return new ListLayout(
+                whole, -1, firstHeader, lastHeader, Integer.MAX_VALUE, headers, readings, pairs, List.of());
+    }
+
+    /** The same table with sheets that may say something of it, though they hold none. */
+    public ListLayout with(List<Grid> otherSheets) {
+        return between(above, end, otherSheets);
+    }
+
+    ListLayout between(int newAbove, int newEnd, List<Grid> newOthers) {
+        return new ListLayout(
+                grid, newAbove, firstHeader, lastHeader, newEnd, headers, readings, pairs, List.copyOf(newOthers));
+    }
 
     /**
      * What a column without a heading is called.
@@ -40,7 +70,8 @@ public record ListLayout(
         for (int row : grid.rows().numbers()) {
             grid.row(row).keySet().forEach(column -> headers.putIfAbsent(column, withoutHeading(column)));
         }
-        return new ListLayout(grid, -1, -1, headers, Map.of());
+        return new ListLayout(
+                grid, -1, -1, -1, Integer.MAX_VALUE, headers, Map.of(), Map.of(), List.of());
     }
 
     /**

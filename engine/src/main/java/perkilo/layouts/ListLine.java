@@ -19,6 +19,7 @@ import perkilo.origin.Origin;
  * @param terms as far as the list says them; its minimum order is in the pack's unit
  * @param validity the row's own days
  * @param origin the cell of the price
+ * @param note how the price follows from the one on the list; empty if it is the same
  */
 public record ListLine(
         Listed listed,
@@ -27,7 +28,8 @@ public record ListLine(
         @Nullable CurrencyUnit currency,
         LineTerms terms,
         Validity validity,
-        Origin origin) {
+        Origin origin,
+        String note) {
 
     /**
      * How a list names an item; texts that it does not give are empty.
@@ -42,7 +44,7 @@ public record ListLine(
 
     /** The same line with its pack in another unit. */
     ListLine in(Quantity other) {
-        return new ListLine(listed, other, price, currency, terms, validity, origin);
+        return new ListLine(listed, other, price, currency, terms, validity, origin, note);
     }
 
     /** The item as the list calls it. */

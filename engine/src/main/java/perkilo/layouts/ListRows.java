@@ -31,8 +31,13 @@ import perkilo.xlsx.grid.Grid;
 /** Reads the rows of a list into lines of the long form; collects errors and questions, each with its cell. */
 public final class ListRows {
 
+    /** The pack of goods that are sold one by one. */
+    public static final String ONE_PIECE = "1 piece";
+
     private static final int LONGEST_NAME = 200;
+    private static final String STRUCK = "prices that are struck through";
     private static final int LONGEST_REMARK = 40;
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");
     private static final Pattern ZERO = Pattern.compile("0+(?:[.,]0+)?");
 
@@ -41,6 +46,11 @@ public final class ListRows {
     private final Mapping mapping;
     private final ListSense sense;
     private final ListDates dates;
+    private final TitleFacts facts;
+    private final Validity own;
+    private final Map<String, Optional<PackInName>> namePacks = new HashMap<>();
+    private final Map<String, Optional<Quantity>> formatUnits = new HashMap<>();
+    private boolean saidNamePacks;
     private final Set<Integer> priceColumns;
     private final PriceCell prices;
     private final ListGallons gallons;
@@ -57,16 +67,31 @@ public final class ListRows {
     private int currentRow = -1;
     private NavigableMap<Integer, Cell> current = new TreeMap<>();
 
-    public ListRows(ListColumns columns, Mapping mapping, ListSense sense, TitleFacts title, Findings findings) {
+    /**
+     * Ready to read.
+     *
+     * @param facts what the lines around the table say
+     * @param own the days of rows without their own; unknown if they are those of the whole list
+     */
+    public ListRows(
+            ListColumns columns,
+            Mapping mapping,
+            ListSense sense,
+            TitleFacts facts,
+            Validity own,
+            ListDates dates,
+            Findings findings) {
         this.columns = columns;
         this.grid = columns.layout().grid();
         this.mapping = mapping;
         this.sense = sense;
-        this.dates = new ListDates(mapping.answer(Mapping.DATES));
+        this.facts = facts;
+        this.own = own;
+        this.dates = dates;
         this.findings = findings;
         this.priceColumns = columns.prices().keySet();
         this.gallons = new ListGallons(mapping, this::ask);
-        this.prices = new PriceCell(sense.mark(), mapping, title.note(), this::ask, gallons, findings);
+        this.prices = new PriceCell(mapping, facts, this::ask, gallons, findings);
         for (Meaning meaning : Meaning.values()) {
             columns.of(meaning).ifPresent(column -> places.put(meaning, column));
         }
@@ -89,7 +114,7 @@ public final class ListRows {
         List<ListLine> lines = new ArrayList<>();
         ListLayout layout = columns.layout();
         NavigableMap<Integer, Cell> header = grid.row(layout.lastHeader());
-        for (int row : grid.rows().below(layout.lastHeader())) {
+        for (int row : layout.rows()) {
             if (!layout.repeatsHeaders(grid.row(row), header)) {
                 read(row, lines);
             }
@@ -119,6 +144,9 @@ public final class ListRows {
                 asked.put(column, cell);
             }
         }
+        if (!asked.isEmpty() && isStruckOut(row, asked.keySet())) {
+            return;
+        }
         if (!asked.isEmpty() && isTotalOrNote(row)) {
             findings.warning(grid.origin(row, at(row).firstKey()), RowMessages.totalOrNote(shortened(words(row))));
             return;
@@ -127,6 +155,7 @@ public final class ListRows {
         if (item.isEmpty()) {
             return;
         }
+        item = withGrade(item, row);
         Map<String, List<Integer>> byPack = new LinkedHashMap<>();
         for (int column : priceColumns) {
             ColumnUse use = columns.uses().get(column);
@@ -135,46 +164,101 @@ public final class ListRows {
                         .add(column);
             }
         }
-        byPack.forEach((pack, inColumns) -> read(row, item, pack, inColumns, lines));
+        String named = item;
+        byPack.forEach((pack, inColumns) -> read(row, named, pack, inColumns, lines));
+    }
+
+    /** Whether a row is struck through, so that it is left out or a person has to say whether it is. */
+    private boolean isStruckOut(int row, Set<Integer> priced) {
+        Grid.Aside aside = grid.aside();
+        if (aside.struck().isEmpty()) {
+            return false;
+        }
+        Integer item = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        Optional<Integer> struck = priced.stream()
+                .filter(column -> aside.isStruck(row, column))
+                .findFirst()
+                .or(() -> Optional.ofNullable(item).filter(column -> aside.isStruck(row, column)));
+        String answer = mapping.answer(STRUCK).orElse("");
+        if (struck.isEmpty() || answer.equalsIgnoreCase("yes")) {
+            return false;
+        }
+        Origin where = grid.origin(row, struck.get());
+        if (answer.equalsIgnoreCase("no")) {
+            findings.warning(where, RowMessages.struckOut(shortened(words(row))));
+        } else {
+            ask(Question.of(STRUCK, where, QuestionMessages.struckThrough(shortened(words(row))), "yes", "no"));
+        }
+        return true;
+    }
+
+    /** The item with its grade, if the table has a column for it: {@code Dimethicone 100 cSt}. */
+    private String withGrade(String item, int row) {
+        Integer column = places.get(Meaning.GRADE);
+        if (column == null || at(row, column).isBlank()) {
+            return item;
+        }
+        String grade = at(row, column).text();
+        boolean fits = grade.length() <= LONGEST_REMARK && !isOnRequest(at(row, column));
+        return fits && !ListWords.key(item).contains(ListWords.key(grade)) ? item + " " + grade : item;
+    }
+
+    /** The pack that the name of an item holds, if no column holds packs. */
+    private Optional<PackInName> packInName(String item) {
+        return places.containsKey(Meaning.PACK) || mapping.answer(Mapping.PACK_COLUMN).isPresent()
+                ? Optional.empty()
+                : namePacks.computeIfAbsent(item, name -> PackInName.of(name, sense.mark()));
     }
 
     /** The prices of one pack of a row; the pack is named in a cell of the row or in a header. */
-    private void read(int row, String item, String packText, List<Integer> inColumns, List<ListLine> lines) {
+    private void read(int row, String named, String packText, List<Integer> inColumns, List<ListLine> lines) {
+        Optional<PackInName> inName = packText.isEmpty() ? packInName(named) : Optional.empty();
+        String item = inName.map(PackInName::name).orElse(named);
         List<Integer> priced = inColumns.stream()
                 .filter(column -> !at(row, column).isBlank() && !isNoPrice(at(row, column)))
                 .toList();
         if (priced.isEmpty()) {
-            withoutPrice(row, item, packText, inColumns);
+            withoutPrice(row, item, packText, inName.map(PackInName::pack).orElse(null), inColumns);
             return;
         }
         left += (int)
                 inColumns.stream().filter(column -> isNoPrice(at(row, column))).count();
-        PackText pack = packText.isEmpty() ? pack(row) : packOfHeader(inColumns.get(0), packText);
-        String remark = remark(row, text -> ListWords.is("on request", text));
+        PackText pack = packText.isEmpty()
+                ? inName.map(PackInName::pack).orElseGet(() -> pack(row))
+                : packOfHeader(inColumns.get(0), packText);
+        if (inName.isPresent() && !saidNamePacks) {
+            saidNamePacks = true;
+            findings.note(
+                    grid.origin(row, at(row).firstKey()),
+                    RowMessages.packsOfNames(
+                            named, inName.get().pack().content().toString()));
+        }
+        String remark = remark(row, ListRows::isDoubt);
         if (pack != null && !remark.isEmpty()) {
             doubted.add(item, shortened(remark), grid.origin(row, priced.get(0)));
         }
         if (pack != null) {
             for (int column : priced) {
                 ColumnUse use = Objects.requireNonNull(columns.uses().get(column));
-                line(row, item, column, use, pack).ifPresent(lines::add);
+                lines(row, item, column, use, pack, lines);
             }
         }
     }
 
     /** Notes a pack that the list names without a price: on request, discontinued, or a blank cell. */
-    private void withoutPrice(int row, String item, String packText, List<Integer> inColumns) {
+    private void withoutPrice(
+            int row, String item, String packText, @Nullable PackText inName, List<Integer> inColumns) {
         Optional<Integer> marked =
                 inColumns.stream().filter(column -> isNoPrice(at(row, column))).findFirst();
         boolean ownPack = packText.isEmpty()
                 && places.containsKey(Meaning.PACK)
                 && !packCell(row).isBlank();
-        if (marked.isEmpty() && !ownPack) {
+        if (marked.isEmpty() && !ownPack && inName == null) {
             return;
         }
         Origin origin = grid.origin(row, marked.orElse(inColumns.get(0)));
         PackText pack = packText.isEmpty()
-                ? ownPack ? packIn(packCell(row), packUnit(row)) : null
+                ? ownPack ? packIn(packCell(row), packUnit(row)) : inName
                 : packIn(Cell.text(packText), null);
         String said = marked.map(column -> at(row, column).text()).orElse("the cell is blank");
         String remark = remark(row, text -> ListWords.is("on request", text));
@@ -184,8 +268,14 @@ public final class ListRows {
             return;
         }
         unpriced.put(
-                new ListLine(listed(row, item), pack.content(), null, null, LineTerms.NONE, validity(row), origin),
+                new ListLine(
+                        listed(row, item), pack.content(), null, null, LineTerms.NONE, validity(row), origin, ""),
                 why);
+    }
+
+    /** Whether a remark speaks against a price: discontinued, or a surcharge of so many per cent. */
+    private static boolean isDoubt(String text) {
+        return ListWords.is("on request", text) || (text.indexOf('%') >= 0 && CostText.isCost(text));
     }
 
     /** Adds the packs that have no price anywhere in the list, and warns about each. */
@@ -331,9 +421,24 @@ public final class ListRows {
                     "",
                     grid.origin(Math.max(0, columns.layout().lastHeader()), firstColumn()),
                     unused.isEmpty() ? QuestionMessages.noPackColumn() : QuestionMessages.whichPackColumn(unused),
-                    unused));
+                    packChoices(unused)));
         }
         return pack;
+    }
+
+    /** Columns that may hold packs, and for goods that are counted a single piece. */
+    private List<String> packChoices(List<String> unused) {
+        Quantity per = facts.note().per();
+        boolean counted = (per != null && per.measure().isCount())
+                || columns.prices().values().stream()
+                        .map(use -> use.note().per())
+                        .anyMatch(one -> one != null && one.measure().isCount());
+        if (!counted) {
+            return unused;
+        }
+        List<String> choices = new ArrayList<>(List.of(ONE_PIECE));
+        choices.addAll(unused);
+        return choices;
     }
 
     private Cell packCell(int row) {
@@ -390,30 +495,104 @@ public final class ListRows {
     private @Nullable PackText packIn(Cell cell, @Nullable Quantity unit) {
         if (cell.kind() == Cell.Kind.NUMBER
                 && cell.number() != null
-                && unit != null
                 && cell.number().signum() > 0) {
-            return new PackText(unit.times(cell.number()), 1);
+            Quantity own = unit == null ? formatUnit(cell) : unit;
+            return own == null ? null : new PackText(own.times(cell.number()), 1);
         }
         return cell.kind() == Cell.Kind.TEXT
                 ? PackText.of(cell.text(), sense.mark(), unit).orElse(null)
                 : null;
     }
 
-    private Optional<ListLine> line(int row, String item, int column, ColumnUse use, PackText packed) {
+    /** The unit that a number format shows, such as {@code 0 "kg"}; null if it shows none. */
+    private @Nullable Quantity formatUnit(Cell cell) {
+        return cell.format().isEmpty()
+                ? null
+                : formatUnits
+                        .computeIfAbsent(cell.format(), format -> Quantity.unit(FormatText.of(format)))
+                        .orElse(null);
+    }
+
+    /** The lines of one cell: one for each price in it. */
+    private void lines(int row, String item, int column, ColumnUse use, PackText pack, List<ListLine> lines) {
+        Cell cell = at(row, column);
+        List<BreakPrices> several = cell.kind() == Cell.Kind.TEXT
+                ? BreakPrices.of(cell.text()).orElse(List.of())
+                : List.of();
+        if (several.isEmpty()) {
+            Integer pair = columns.layout().pairs().get(column);
+            Bare from = pair != null
+                    ? bareIn(row, pair, Meaning.FROM)
+                    : use.from() == null ? cellFrom(row) : Bare.of(use.from());
+            line(row, item, column, cell, from, use, pack).ifPresent(lines::add);
+            return;
+        }
+        for (BreakPrices one : several) {
+            Bare from = one.from() == null ? null : Bare.of(one.from());
+            line(row, item, column, Cell.text(one.price()), from, use, pack).ifPresent(lines::add);
+        }
+    }
+
+    /** What a bare quantity counts: as for the list, or else as its figures or a person say. */
+    private ListSense.@Nullable Counted counted(String field, @Nullable Bare from, Quantity pack, Origin origin) {
+        boolean breaks = field.equals(Mapping.BREAKS_IN);
+        ListSense.Counted known = breaks ? sense.breaksIn() : sense.minimumsIn();
+        if (known != null || from == null || from.text().saysUnit()) {
+            return known;
+        }
+        Optional<ListSense.Counted> said = mapping.answer(field).flatMap(ListSense.Counted::parse);
+        if (said.isPresent()) {
+            return said.get();
+        }
+        BigDecimal number = from.number() != null
+                ? from.number()
+                : from.text().quantity(sense.mark()).orElse(BigDecimal.ONE);
+        if (number.compareTo(BigDecimal.ONE) <= 0) {
+            return null;
+        }
+        if (number.compareTo(pack.amount()) < 0 || pack.amount().compareTo(BigDecimal.ONE) == 0) {
+            return ListSense.Counted.PACKS;
+        }
+        String text = Quantity.plain(number);
+        ask(Question.of(
+                field,
+                origin,
+                breaks ? QuestionMessages.whatBreaksCount(text) : QuestionMessages.whatMinimumsCount(text),
+                "packs",
+                "pack unit",
+                "a unit such as kg"));
+        return null;
+    }
+
+    private Optional<ListLine> line(
+            int row, String item, int column, Cell cell, @Nullable Bare from, ColumnUse use, PackText packed) {
         Origin origin = grid.origin(row, column);
         String per = text(row, Meaning.PER);
         String currency = text(row, Meaning.CURRENCY);
         PriceCell.Price price = prices.read(
-                at(row, column), origin, use.note(), per, currency, packed, remark(row, PriceNote::saysWhatFor));
+                cell,
+                origin,
+                new PriceCell.Around(facts.sectionAt(row), use.note(), sense.markIn(column), sense.asksForMarks()),
+                per,
+                currency,
+                packed,
+                remark(row, PriceNote::saysWhatFor));
         Quantity pack = price == null ? packed.content() : gallons.settled(packed.content(), price.currency(), origin);
         if (pack == null) {
             return Optional.empty();
         }
         CurrencyUnit priced = price == null ? null : price.currency();
-        Bare from = use.from() == null ? cellFrom(row) : Bare.of(use.from());
-        Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, priced, origin);
-        Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, priced, origin);
+        Optional<BigDecimal> quantity =
+                quantity(from, counted(Mapping.BREAKS_IN, from, pack, origin), pack, priced, origin);
+        Bare least = minimum(row);
+        Optional<BigDecimal> minimum =
+                quantity(least, counted(Mapping.MINIMUMS_IN, least, pack, origin), pack, priced, origin);
         if (price == null || (from != null && quantity.isEmpty())) {
+            return Optional.empty();
+        }
+        List<Adjustment> adjustments = adjustments(row, use);
+        BigDecimal amount = adjusted(price, pack, adjustments, origin);
+        if (amount == null) {
             return Optional.empty();
         }
         BigDecimal begins =
@@ -423,7 +602,7 @@ public final class ListRows {
                 pack,
                 new Offer.PriceBreak(
                         begins == null ? null : figure(begins, origin),
-                        figure(price.amount(), origin),
+                        figure(amount, origin),
                         price.per(),
                         origin),
                 price.currency(),
@@ -431,7 +610,78 @@ public final class ListRows {
                         row,
                         minimum.filter(one -> one.compareTo(pack.amount()) > 0).orElse(null)),
                 validity(row),
-                origin));
+                origin,
+                adjustments.isEmpty() ? "" : note(price.amount(), adjustments)));
+    }
+
+    private static String note(BigDecimal listed, List<Adjustment> adjustments) {
+        StringBuilder note = new StringBuilder("list price " + Quantity.plain(listed));
+        adjustments.forEach(one -> note.append(", ").append(one.words()));
+        return note.toString();
+    }
+
+    /** What the row, its columns and the lines around the table add to a price or take off. */
+    private List<Adjustment> adjustments(int row, ColumnUse use) {
+        boolean none = use.vat() == null
+                && facts.adjustments().isEmpty()
+                && !places.containsKey(Meaning.DISCOUNT)
+                && !places.containsKey(Meaning.SURCHARGE_PERCENT)
+                && !places.containsKey(Meaning.SURCHARGE);
+        if (none) {
+            return List.of();
+        }
+        List<Adjustment> all = new ArrayList<>();
+        if (use.vat() != null) {
+            all.add(Adjustment.vat(use.vat()));
+        }
+        percent(row, Meaning.DISCOUNT).map(Adjustment::discount).ifPresent(all::add);
+        percent(row, Meaning.SURCHARGE_PERCENT).map(Adjustment::surcharge).ifPresent(all::add);
+        Integer surcharge = places.get(Meaning.SURCHARGE);
+        if (surcharge != null && !isOnRequest(at(row, surcharge))) {
+            BigDecimal extra = number(row, Meaning.SURCHARGE);
+            ColumnUse of = Objects.requireNonNull(columns.uses().get(surcharge));
+            if (extra != null && extra.signum() != 0) {
+                all.add(Adjustment.amount(extra, of.note()));
+            }
+        }
+        all.addAll(facts.adjustments());
+        return all;
+    }
+
+    private Optional<BigDecimal> percent(int row, Meaning meaning) {
+        Integer column = places.get(meaning);
+        if (column == null || isOnRequest(at(row, column))) {
+            return Optional.empty();
+        }
+        BigDecimal percent = number(row, meaning);
+        if (percent == null || percent.signum() == 0) {
+            return Optional.empty();
+        }
+        Cell cell = at(row, column);
+        boolean fraction = percent.abs().compareTo(BigDecimal.ONE) < 0
+                && cell.kind() == Cell.Kind.NUMBER
+                && !cell.isPercentFormat();
+        if (percent.signum() < 0 || percent.compareTo(HUNDRED) >= 0 || fraction) {
+            findings.error(
+                    grid.origin(row, column), RowMessages.percentOutOfRange(meaning.word(), Quantity.plain(percent)));
+        }
+        return Optional.of(percent);
+    }
+
+    private @Nullable BigDecimal adjusted(
+            PriceCell.Price price, Quantity pack, List<Adjustment> adjustments, Origin origin) {
+        BigDecimal amount = price.amount();
+        for (Adjustment one : adjustments) {
+            Optional<BigDecimal> next = one.applied(amount, price.per(), pack);
+            if (next.isEmpty()) {
+                findings.error(
+                        origin,
+                        RowMessages.surchargeDoesNotFit(one.basis().basisWords(), pack.toString()));
+                return null;
+            }
+            amount = next.get();
+        }
+        return adjustments.isEmpty() ? amount : amount.stripTrailingZeros();
     }
 
     private ListLine.Listed listed(int row, String item) {
@@ -462,7 +712,16 @@ public final class ListRows {
 
     /** The days of a row. Most rows of a list have the same days, or none: those are kept once. */
     private Validity validity(int row) {
-        lastValidity = lastValidity.orOf(date(row, Meaning.QUOTED_ON), date(row, Meaning.VALID_UNTIL));
+        LocalDate quoted = date(row, Meaning.QUOTED_ON);
+        LocalDate until = date(row, Meaning.VALID_UNTIL);
+        lastValidity = lastValidity.orOf(
+                quoted == null ? own.quotedOn() : quoted, until == null ? own.validUntil() : until);
+        if (lastValidity.isEmpty()) {
+            findings.error(
+                    grid.origin(row, at(row).firstKey()),
+                    RowMessages.endBeforeBegin(
+                            String.valueOf(lastValidity.validUntil()), String.valueOf(lastValidity.quotedOn())));
+        }
         return lastValidity;
     }
 
@@ -494,12 +753,16 @@ public final class ListRows {
 
     private @Nullable Bare bare(int row, Meaning meaning) {
         Integer column = places.get(meaning);
-        if (column == null || at(row, column).isBlank() || isOnRequest(at(row, column))) {
+        return column == null ? null : bareIn(row, column, meaning);
+    }
+
+    private @Nullable Bare bareIn(int row, int column, Meaning meaning) {
+        if (at(row, column).isBlank() || isOnRequest(at(row, column))) {
             return null;
         }
         Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.NUMBER) {
-            return new Bare(new BreakText("", null, false, BreakText.Kind.FROM), cell.number());
+            return new Bare(new BreakText("", formatUnit(cell), false, BreakText.Kind.FROM), cell.number());
         }
         Optional<BreakText> text = BreakText.of(cell.text()).filter(from -> from.kind() != BreakText.Kind.ABOVE);
         if (text.isEmpty()) {
@@ -586,9 +849,27 @@ public final class ListRows {
                     "day first",
                     "month first"));
         } else if (read.isEmpty()) {
+            LocalDate last = meaning == Meaning.VALID_UNTIL ? lasting(row, cell.text()) : null;
+            if (last != null) {
+                return last;
+            }
             findings.error(grid.origin(row, column), RowMessages.notADate(meaning.word(), shortened(cell.text())));
         }
+        if (read.isPresent() && read.get().isRough()) {
+            LocalDate day = meaning == Meaning.VALID_UNTIL ? read.get().last() : read.get().day();
+            findings.note(grid.origin(row, column), RowMessages.roughDate(shortened(cell.text()), String.valueOf(day)));
+            return day;
+        }
         return read.map(ListDates.Read::day).orElse(null);
+    }
+
+    /** The last day of prices that hold for so long: {@code 30 days}, from the row's own day or the list's. */
+    private @Nullable LocalDate lasting(int row, String text) {
+        LocalDate quoted = places.containsKey(Meaning.QUOTED_ON) ? date(row, Meaning.QUOTED_ON) : null;
+        LocalDate first = quoted == null ? facts.quotedOn() : quoted;
+        return first == null
+                ? null
+                : ValidityText.duration("valid " + text).map(first::plus).orElse(null);
     }
 
     /** A text cut short enough for a message. */

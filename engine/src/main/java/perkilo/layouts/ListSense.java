@@ -4,8 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -19,12 +22,14 @@ import perkilo.xlsx.grid.Grid;
  * without one the list's own figures decide, if they leave no doubt.
  *
  * @param mark the decimal mark
+ * @param marks that of columns that differ from the rest
  * @param breaksIn what bare breaks count; null if there are none
  * @param minimumsIn what bare minimum orders count; null if there are none
  * @param questions what the figures leave open
  */
 public record ListSense(
         DecimalMark mark,
+        Map<Integer, DecimalMark> marks,
         @Nullable Counted breaksIn,
         @Nullable Counted minimumsIn,
         List<Question> questions) {
@@ -32,10 +37,10 @@ public record ListSense(
     /** What a bare quantity counts. */
     public record Counted(boolean packs, @Nullable Quantity unit) {
 
-        private static final Counted PACKS = new Counted(true, null);
+        static final Counted PACKS = new Counted(true, null);
         private static final Counted PACK_UNIT = new Counted(false, null);
 
-        private static Optional<Counted> parse(String words) {
+        static Optional<Counted> parse(String words) {
             if (words.strip().equalsIgnoreCase("pack unit")) {
                 return Optional.of(PACK_UNIT);
             }
@@ -44,6 +49,16 @@ public record ListSense(
             }
             return Quantity.unit(words).map(unit -> new Counted(false, unit));
         }
+    }
+
+    /** Whether a decimal mark is asked about, for the list or for some of its columns. */
+    boolean asksForMarks() {
+        return questions.stream().anyMatch(question -> question.field().startsWith(Mapping.DECIMALS));
+    }
+
+    /** The decimal mark of a column. */
+    DecimalMark markIn(int column) {
+        return marks.isEmpty() ? mark : marks.getOrDefault(column, mark);
     }
 
     /** What follows from a list's figures and a person's answers. */
@@ -58,6 +73,7 @@ public record ListSense(
         private final Mapping mapping;
         private final Grid grid;
         private final List<Question> questions = new ArrayList<>();
+        private final Map<Integer, DecimalMark> marks = new HashMap<>();
         private DecimalMark mark = DecimalMark.UNKNOWN;
 
         private Looking(ListColumns columns, Mapping mapping) {
@@ -70,7 +86,7 @@ public record ListSense(
             mark = mark();
             Counted breaks = counted(Mapping.BREAKS_IN, Meaning.FROM, "From quantity", bareBreaks());
             Counted minimums = counted(Mapping.MINIMUMS_IN, Meaning.MINIMUM, "Minimum order", List.of());
-            return new ListSense(mark, breaks, minimums, questions);
+            return new ListSense(mark, marks, breaks, minimums, questions);
         }
 
         private DecimalMark mark() {
@@ -78,14 +94,82 @@ public record ListSense(
             if (said.isPresent()) {
                 return said.get();
             }
-            Set<DecimalMark> shown = EnumSet.noneOf(DecimalMark.class);
-            Origin doubtful = null;
-            String text = "";
-            String doubtfulDigits = "";
             List<Integer> figures = columns.uses().entrySet().stream()
                     .filter(use -> isFigure(use.getValue().meaning()))
                     .map(Map.Entry::getKey)
                     .toList();
+            Map<Integer, Shown> shown = shown(figures);
+            for (Map.Entry<Integer, ColumnUse> price : columns.prices().entrySet()) {
+                BreakText from = price.getValue().from();
+                if (from != null && DecimalMark.isAmbiguous(from.digits())) {
+                    shown.computeIfAbsent(price.getKey(), column -> new Shown())
+                            .doubt(
+                                    grid.origin(columns.layout().lastHeader(), price.getKey()),
+                                    from.digits(),
+                                    from.digits());
+                }
+            }
+            Set<DecimalMark> all = EnumSet.noneOf(DecimalMark.class);
+            shown.values().forEach(one -> all.addAll(one.marks));
+            if (all.size() == 1) {
+                return all.iterator().next();
+            }
+            List<Integer> doubtful = new ArrayList<>();
+            shown.forEach((column, one) -> {
+                if (one.marks.size() == 1) {
+                    marks.put(column, one.marks.iterator().next());
+                } else if (one.doubtful != null) {
+                    doubtful.add(column);
+                }
+            });
+            if (doubtful.isEmpty()) {
+                return DecimalMark.UNKNOWN;
+            }
+            DecimalMark others = all.isEmpty() ? inOtherColumns(figures) : DecimalMark.UNKNOWN;
+            if (others != DecimalMark.UNKNOWN) {
+                return others;
+            }
+            boolean one = all.isEmpty() || doubtful.size() == 1;
+            for (int column : one ? doubtful.subList(0, 1) : doubtful) {
+                ask(column, Objects.requireNonNull(shown.get(column)), one);
+            }
+            return DecimalMark.UNKNOWN;
+        }
+
+        private void ask(int column, Shown shown, boolean one) {
+            String field = Mapping.decimalsIn(columns.layout().headers().getOrDefault(column, ""));
+            Optional<DecimalMark> said = mapping.answer(field).flatMap(DecimalMark::of);
+            if (said.isPresent()) {
+                marks.put(column, said.get());
+                return;
+            }
+            Question question =
+                    Question.decimals(Objects.requireNonNull(shown.doubtful), shown.text, shown.digits);
+            questions.add(
+                    one
+                            ? question
+                            : new Question(field, "", question.where(), question.text(), question.choices()));
+        }
+
+        /** What the texts of one column show of its decimal mark. */
+        private static final class Shown {
+
+            private final Set<DecimalMark> marks = EnumSet.noneOf(DecimalMark.class);
+            private @Nullable Origin doubtful;
+            private String text = "";
+            private String digits = "";
+
+            private void doubt(Origin origin, String inText, String inDigits) {
+                if (doubtful == null) {
+                    doubtful = origin;
+                    text = inText;
+                    digits = inDigits;
+                }
+            }
+        }
+
+        private Map<Integer, Shown> shown(List<Integer> figures) {
+            Map<Integer, Shown> shown = new LinkedHashMap<>();
             BitSet looked = new BitSet();
             figures.forEach(looked::set);
             for (int row : rows()) {
@@ -97,32 +181,50 @@ public record ListSense(
                     if (cell.kind() != Cell.Kind.TEXT) {
                         continue;
                     }
-                    String digits =
-                            NumberWords.of(cell.text()).map(NumberWords::digits).orElse("");
-                    shown.add(DecimalMark.shownBy(digits));
-                    if (doubtful == null && DecimalMark.isAmbiguous(digits)) {
-                        doubtful = grid.origin(row, column);
-                        text = cell.text();
-                        doubtfulDigits = digits;
+                    for (String part : BreakPrices.parts(cell.text())) {
+                        String digits =
+                                NumberWords.of(part).map(NumberWords::digits).orElse("");
+                        look(shown.computeIfAbsent(column, any -> new Shown()), cell, digits, row, column);
                     }
                 }
             }
-            for (Map.Entry<Integer, ColumnUse> price : columns.prices().entrySet()) {
-                BreakText from = price.getValue().from();
-                if (from != null && doubtful == null && DecimalMark.isAmbiguous(from.digits())) {
-                    doubtful = grid.origin(columns.layout().lastHeader(), price.getKey());
-                    text = from.digits();
-                    doubtfulDigits = from.digits();
-                }
+            return shown;
+        }
+
+        private void look(Shown shown, Cell cell, String digits, int row, int column) {
+            DecimalMark mark = DecimalMark.shownBy(digits);
+            if (mark != DecimalMark.UNKNOWN) {
+                shown.marks.add(mark);
+            } else if (shown.doubtful == null && DecimalMark.isAmbiguous(digits)) {
+                shown.doubt(grid.origin(row, column), cell.text(), digits);
+            }
+        }
+
+        /** The mark that all plain numbers of the other columns show; those are densities, contents and the like. */
+        private DecimalMark inOtherColumns(List<Integer> figures) {
+            Set<DecimalMark> shown = EnumSet.noneOf(DecimalMark.class);
+            for (int row : rows()) {
+                grid.row(row).forEach((column, cell) -> {
+                    if (!figures.contains(column) && cell.kind() == Cell.Kind.TEXT && isPlain(cell.text())) {
+                        shown.add(DecimalMark.shownBy(cell.text()));
+                    }
+                });
             }
             shown.remove(DecimalMark.UNKNOWN);
-            if (shown.size() == 1) {
-                return shown.iterator().next();
+            return shown.size() == 1 ? shown.iterator().next() : DecimalMark.UNKNOWN;
+        }
+
+        private static boolean isPlain(String text) {
+            int marks = 0;
+            for (int at = 0; at < text.length(); at++) {
+                char letter = text.charAt(at);
+                boolean isMark = letter == '.' || letter == ',';
+                if (!isMark && !Character.isDigit(letter)) {
+                    return false;
+                }
+                marks += isMark ? 1 : 0;
             }
-            if (doubtful != null) {
-                questions.add(Question.decimals(doubtful, text, doubtfulDigits));
-            }
-            return DecimalMark.UNKNOWN;
+            return marks == 1;
         }
 
         private static boolean isFigure(Meaning meaning) {
@@ -133,7 +235,7 @@ public record ListSense(
         }
 
         private int[] rows() {
-            return grid.rows().below(columns.layout().lastHeader());
+            return columns.layout().rows();
         }
 
         /** Breaks in the headers that don't say what they count. */
@@ -218,7 +320,10 @@ public record ListSense(
 
         private Function<Integer, Optional<PackText>> packs(@Nullable Integer pack) {
             if (pack == null) {
-                return row -> Optional.empty();
+                Integer item = columns.of(Meaning.ITEM).orElse(null);
+                return row -> item == null
+                        ? Optional.empty()
+                        : PackInName.of(grid.at(row, item).text(), mark).map(PackInName::pack);
             }
             Quantity unit = columns.note(pack).per();
             Integer units = columns.of(Meaning.PACK_UNIT).orElse(null);

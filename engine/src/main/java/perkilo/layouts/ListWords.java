@@ -18,20 +18,38 @@ import perkilo.reading.table.PackWords;
 import perkilo.xlsx.grid.Csv;
 
 /**
- * The words of price lists in German, French and English, from {@code words.csv}, and those for packs from
+ * The words of price lists in five languages, from {@code words.csv}, and those for packs from
  * {@link PackWords}.
  */
 public final class ListWords {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
-    private static final Map<String, Set<String>> KEYS = load();
-
     private ListWords() {}
 
     /** Whether a word or phrase is one of a kind, such as {@code container}. */
     public static boolean is(String kind, String phrase) {
         return KEYS.getOrDefault(kind, Set.of()).contains(key(phrase));
+    }
+
+    /** The keys of all words of a kind. */
+    static Set<String> keys(String kind) {
+        return KEYS.getOrDefault(kind, Set.of());
+    }
+
+    /** Whether a text holds a phrase of a kind among its words. */
+    public static boolean holds(String kind, String text) {
+        String words = spaced(text);
+        return PHRASES.getOrDefault(kind, Set.of()).stream().anyMatch(words::contains);
+    }
+
+    /** The words of a text in small letters without accents and marks, each between spaces. */
+    static String spaced(String text) {
+        StringBuilder words = new StringBuilder(" ");
+        for (String word : NO_LETTERS.split(withoutAccents(text), -1)) {
+            words.append(word).append(word.isEmpty() ? "" : " ");
+        }
+        return words.toString();
     }
 
     /** What a header means by its words alone; empty if it is not known. */
@@ -86,6 +104,7 @@ public final class ListWords {
     private static final List<String> HEADERS = List.of(
             "supplier",
             "item",
+            "grade",
             "INCI name",
             "CAS number",
             "code",
@@ -100,8 +119,33 @@ public final class ListWords {
             "minimum order",
             "order multiple",
             "duty %",
+            "discount %",
+            "surcharge %",
+            "surcharge",
             "quoted on",
-            "valid until");
+            "valid until",
+            "validity",
+            "with vat",
+            "old price",
+            "not needed");
+
+    private static final Map<String, Set<String>> PHRASES = new HashMap<>();
+    private static final Set<String> COST_PARTS = new HashSet<>();
+    private static final Set<String> COST_WORDS = new HashSet<>();
+    private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{N}%]+");
+    private static final int LONG_WORD = 6;
+    private static final Map<String, Set<String>> KEYS = load();
+
+    /** Whether a text has a word for money: freight, surcharge, discount, tax, deposit, price, currency. */
+    public static boolean speaksOfCost(String text) {
+        for (String word : NO_LETTERS.split(text, -1)) {
+            String key = word.isEmpty() ? "" : key(word);
+            if (COST_WORDS.contains(key) || (key.length() > LONG_WORD && COST_PARTS.stream().anyMatch(key::contains))) {
+                return true;
+            }
+        }
+        return false;
+    }
 
     private static Map<String, Set<String>> load() {
         Map<String, Set<String>> keys = new HashMap<>();
@@ -109,7 +153,14 @@ public final class ListWords {
             for (String word : row.get(2).split(";", -1)) {
                 if (!word.isBlank()) {
                     keys.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(key(word));
+                    PHRASES.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(spaced(word));
                 }
+            }
+        }
+        for (String word : keys.getOrDefault("cost word", Set.of())) {
+            COST_WORDS.add(word);
+            if (word.length() >= LONG_WORD - 1) {
+                COST_PARTS.add(word);
             }
         }
         for (String word : PackWords.all()) {

@@ -32,12 +32,19 @@ public record Mapping(
     public static final String ROW_BASIS = "basis in rows";
     public static final String GALLONS = "gallons";
     public static final String COLUMNS = "columns";
+    public static final String FIRST_DAY = "first day";
+    public static final String LAST_DAY = "last day";
     public static final String PACK_COLUMN = "pack column";
 
     public Mapping {
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
         columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
         names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
+    }
+
+    /** Where the answer for the decimal mark of one column is kept. */
+    static String decimalsIn(String header) {
+        return DECIMALS + " in " + ListWords.tidy(header);
     }
 
     /** The mapping of a supplier before their first list. */

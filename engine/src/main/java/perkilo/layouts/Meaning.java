@@ -7,6 +7,7 @@ import java.util.Optional;
 public enum Meaning {
     SUPPLIER("supplier"),
     ITEM("item"),
+    GRADE("grade"),
     INCI("INCI name"),
     CAS("CAS number"),
     CODE("code"),
@@ -19,6 +20,9 @@ public enum Meaning {
     MINIMUM("minimum order"),
     MULTIPLE("order multiple"),
     DUTY("duty %"),
+    DISCOUNT("discount %"),
+    SURCHARGE_PERCENT("surcharge %"),
+    SURCHARGE("surcharge"),
     QUOTED_ON("quoted on"),
     VALID_UNTIL("valid until"),
     NOTHING("nothing");

@@ -3,6 +3,7 @@ package perkilo.layouts;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -17,9 +18,22 @@ public record PackText(Quantity content, int pieces) {
 
     private static final String NUMBER = "(\\d(?:[\\d.,'’]|[ \\u00A0](?=\\d{3}(?!\\d)))*)";
     private static final Pattern TIMES = Pattern.compile(
-            "(\\d{1,4})\\s*(?:\\p{L}[\\p{L}.]*\\s+)?[x×*]\\s*" + NUMBER + "\\s*(.*)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern HYPHEN = Pattern.compile("(?<=[\\d\\p{L}])[-‑](?=\\p{L})");
+            "([^\\d]*)(\\d{1,4})\\s*(?:\\p{L}[\\p{L}.]*\\s+)?[x×*]\\s*" + NUMBER + "\\s*([^\\d]*)",
+            Pattern.CASE_INSENSITIVE);
+
+    /** Words beside a quantity that say it is not what one pack holds: gross weight, a minimum, about. */
+    private static final Set<String> CHANGING = Set.of(
+            "gross", "brutto", "brut", "lordo", "bruto", "tare", "tara", "min", "mind", "mindestens", "minimum", "max",
+            "ca", "approx", "about", "circa", "env", "environ", "etwa", "aprox", "from", "ab", "up", "bis", "or", "oder",
+            "ou", "dozen", "dutzend", "x", "and", "und", "et", "plus", "per", "pro", "je", "par", "each", "half");
+
+    private static final Pattern HYPHEN = Pattern.compile("(?<=[\\d\\p{L}])[-‑–](?=\\p{L})");
     private static final Pattern FIRST_NUMBER = Pattern.compile("([^\\d]*)" + NUMBER + "\\s*([^\\d]*)");
+    private static final Pattern PER_PACK = Pattern.compile("(?<=[\\p{L}.])\\s*/\\s*(?=\\p{L})");
+    private static final Pattern BRACKETS =
+            Pattern.compile("[()\\[\\],:;]+(?=\\s|$)|(?<=^|\\s)[()\\[\\]]+|(?<=[\\p{L}.])[()\\[\\]]");
+    private static final Pattern GLUED_BRACKET = Pattern.compile("(?<=[\\p{L}\\d])[(\\[]");
+    private static final Pattern TRAILING_MARKS = Pattern.compile("[.,]+$");
     private static final int LONGEST = 80;
 
     /**
@@ -34,14 +48,14 @@ public record PackText(Quantity content, int pieces) {
             return Optional.empty();
         }
         String tidy = HYPHEN.matcher(ListWords.tidy(text)).replaceAll(" ");
-        String words = tidy.replaceAll("[()\\[\\],:;/]+(?=\\s|$)|(?<=^|\\s)[()\\[\\]]+|(?<=\\p{L})[)\\]]", " ")
-                .strip();
-        Matcher times = TIMES.matcher(withoutContainers(words));
-        if (times.matches()) {
-            int pieces = Integer.parseInt(times.group(1));
+        tidy = PER_PACK.matcher(GLUED_BRACKET.matcher(tidy).replaceAll(" (")).replaceAll(" ");
+        String words = BRACKETS.matcher(tidy).replaceAll(" ").strip();
+        Matcher times = TIMES.matcher(words);
+        if (times.matches() && isFiller(times.group(1))) {
+            int pieces = Integer.parseInt(times.group(2));
             return pieces == 0
                     ? Optional.empty()
-                    : one(times.group(2), times.group(3), mark, unit)
+                    : one(times.group(3), times.group(4), mark, unit)
                             .map(each -> new PackText(each.times(BigDecimal.valueOf(pieces)), pieces));
         }
         Matcher single = FIRST_NUMBER.matcher(words);
@@ -52,7 +66,8 @@ public record PackText(Quantity content, int pieces) {
     }
 
     private static Optional<Quantity> one(String digits, String words, DecimalMark mark, @Nullable Quantity bareUnit) {
-        BigDecimal number = mark.number(digits.replaceAll("[.,]+$", "")).orElse(null);
+        BigDecimal number =
+                mark.number(TRAILING_MARKS.matcher(digits).replaceAll("")).orElse(null);
         if (number == null || number.signum() <= 0) {
             return Optional.empty();
         }
@@ -62,11 +77,21 @@ public record PackText(Quantity content, int pieces) {
         }
         for (int end = rest.length(); end > 0; end = rest.lastIndexOf(' ', end - 1)) {
             Optional<Quantity> unit = Quantity.unit(rest.substring(0, end));
-            if (unit.isPresent() && isFiller(rest.substring(end))) {
+            if (unit.isPresent() && describes(rest.substring(end))) {
                 return unit.map(found -> found.times(number));
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether words after the quantity describe the pack, and cannot change how much is in it. */
+    private static boolean describes(String words) {
+        for (String word : words.strip().split("[ .]+", -1)) {
+            if (CHANGING.contains(ListWords.key(word)) || Quantity.unit(word).isPresent()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether a text has digits that can be read in two ways. */
@@ -77,18 +102,11 @@ public record PackText(Quantity content, int pieces) {
                 .isPresent();
     }
 
-    private static String withoutContainers(String words) {
-        StringBuilder kept = new StringBuilder();
-        for (String word : words.split(" ", -1)) {
-            if (!ListWords.is("container", word) && !isLink(word)) {
-                kept.append(kept.length() == 0 ? "" : " ").append(word);
-            }
-        }
-        return kept.toString();
-    }
-
-    /** Whether words do not say what a pack holds: its kind, or a preposition. */
+    /** Whether words do not say what a pack holds: its kind, its material, or a preposition. */
     private static boolean isFiller(String words) {
+        if (words.isBlank() || ListWords.is("container", words)) {
+            return true;
+        }
         for (String word : words.strip().split("[ .]+", -1)) {
             if (!word.isEmpty() && !ListWords.is("container", word) && !isLink(word)) {
                 return false;
@@ -97,12 +115,20 @@ public record PackText(Quantity content, int pieces) {
         return true;
     }
 
-    private static boolean isLink(String word) {
+    /** Whether a word joins the kind of pack and its content, or says what the pack is made of. */
+    static boolean isLink(String word) {
         return switch (word.toLowerCase(Locale.ROOT)) {
             case "à",
                     "a",
+                    "á",
                     "of",
                     "de",
+                    "d'",
+                    "da",
+                    "di",
+                    "con",
+                    "en",
+                    "in",
                     "mit",
                     "zu",
                     "per",
@@ -111,13 +137,36 @@ public record PackText(Quantity content, int pieces) {
                     "par",
                     "net",
                     "netto",
+                    "neto",
                     "steel",
+                    "stahl",
+                    "metal",
                     "hdpe",
+                    "ldpe",
                     "pe",
+                    "pp",
                     "plastic",
+                    "kunststoff",
+                    "plastique",
                     "fibre",
+                    "fiber",
+                    "kraft",
                     "paper",
-                    "1" -> !word.equals("1");
+                    "papier",
+                    "glass",
+                    "glas",
+                    "verre",
+                    "alu",
+                    "aluminium",
+                    "blue",
+                    "black",
+                    "white",
+                    "open",
+                    "top",
+                    "-",
+                    "–",
+                    "+" ->
+                true;
             default -> false;
         };
     }

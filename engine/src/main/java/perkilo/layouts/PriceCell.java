@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
@@ -25,28 +27,25 @@ import perkilo.xlsx.grid.Cell;
 public final class PriceCell {
 
     private static final int LONG_WORDS = 20;
+    private static final Pattern RANGE = Pattern.compile("\\d ?(?:-|–|—|to|bis|à) ?\\d");
 
-    private final DecimalMark mark;
     private final Mapping mapping;
     private final PriceNote title;
     private final Consumer<Question> ask;
     private final ListGallons gallons;
     private final Findings findings;
+    private final Map<String, String> footnotes;
     private final Map<String, Optional<PriceNote>> notes = new HashMap<>();
-    private final Map<String, Optional<CurrencySign>> formats = new HashMap<>();
+    private final Map<String, Words> words = new HashMap<>();
+    private final Map<String, Format> formats = new HashMap<>();
     private final Map<String, Optional<CurrencySign>> signs = new HashMap<>();
 
     PriceCell(
-            DecimalMark mark,
-            Mapping mapping,
-            PriceNote title,
-            Consumer<Question> ask,
-            ListGallons gallons,
-            Findings findings) {
+            Mapping mapping, TitleFacts facts, Consumer<Question> ask, ListGallons gallons, Findings findings) {
         this.gallons = gallons;
-        this.mark = mark;
         this.mapping = mapping;
-        this.title = title;
+        this.title = facts.note();
+        this.footnotes = facts.footnotes();
         this.ask = ask;
         this.findings = findings;
     }
@@ -59,10 +58,48 @@ public final class PriceCell {
      */
     public record Price(BigDecimal amount, @Nullable Measure per, CurrencyUnit currency) {}
 
+    /** What the list says of a price apart from its cell: the nearest heading between the rows, then its header. */
+    record Around(PriceNote section, PriceNote header, DecimalMark mark, boolean markIsAsked) {}
+
+    /** Words beside a number: what they say of the price, whether it is about so much, and the mark of a footnote. */
+    private record Words(Optional<PriceNote> note, boolean about, String mark) {
+
+        private static final Pattern MARK = Pattern.compile("\\*{1,3}|[†‡¹²³]|(?<!\\d)\\d\\)");
+
+        static Words of(String text) {
+            Matcher found = MARK.matcher(text);
+            String mark = found.find() ? found.group() : "";
+            String plain = mark.isEmpty() ? text : found.replaceAll(" ").strip();
+            Optional<PriceNote> whole = PriceNote.of(plain);
+            if (whole.isPresent()) {
+                return new Words(whole, false, mark);
+            }
+            StringBuilder left = new StringBuilder();
+            for (String word : plain.split("[ \u00A0]+", -1)) {
+                left.append(ListWords.is("approx", word) ? "" : word + " ");
+            }
+            boolean about = left.length() < plain.length();
+            return new Words(about ? PriceNote.of(left.toString()) : whole, about, mark);
+        }
+    }
+
+    /** What a number format shows beside the number. */
+    private record Format(@Nullable CurrencySign currency, PriceNote note, String text) {
+
+        static Format of(String format) {
+            String text = FormatText.of(format);
+            PriceNote note = text.isEmpty() ? PriceNote.NONE : PriceNote.of(text).orElse(PriceNote.NONE);
+            CurrencySign sign = CurrencySign.ofFormat(format).orElse(note.currency());
+            return new Format(sign, note, text);
+        }
+    }
+
+    private static final Format NO_FORMAT = new Format(null, PriceNote.NONE, "");
+
     /**
      * The price in a cell.
      *
-     * @param header what its header says
+     * @param around what its header and the headings say
      * @param perCell text of the row's column "price per"; empty if there is none
      * @param currencyCell text of the row's column of currencies; empty if there is none
      * @param pack what is sold
@@ -72,15 +109,17 @@ public final class PriceCell {
     public @Nullable Price read(
             Cell cell,
             Origin origin,
-            PriceNote header,
+            Around around,
             String perCell,
             String currencyCell,
             PackText pack,
             String remark) {
         NumberWords parts =
                 cell.kind() == Cell.Kind.TEXT ? NumberWords.of(cell.text()).orElse(null) : null;
-        PriceNote beside = parts == null ? PriceNote.NONE : note(parts.words()).orElse(null);
+        Words said = parts == null ? null : words(parts.words());
+        PriceNote beside = said == null ? PriceNote.NONE : said.note().orElse(null);
         boolean typed = cell.kind() == Cell.Kind.NUMBER && !cell.isPercentFormat();
+        DecimalMark mark = around.mark();
         boolean doubtful = parts != null && mark == DecimalMark.UNKNOWN && DecimalMark.isAmbiguous(parts.digits());
         BigDecimal number = typed
                 ? cell.number()
@@ -93,14 +132,48 @@ public final class PriceCell {
             findings.warning(origin, RowMessages.priceNotAboveZero(number));
             return null;
         }
-        CurrencyUnit currency = currency(cell, origin, beside, header, currencyCell, perCell);
-        For basis = basis(origin, beside, header, perCell, pack, remark, currency);
-        if (number == null && parts != null) {
+        Format format = typed && !cell.format().isEmpty()
+                ? formats.computeIfAbsent(cell.format(), Format::of)
+                : NO_FORMAT;
+        CurrencyUnit currency = currency(origin, beside, around, currencyCell, perCell, format);
+        For basis = basis(origin, beside, around, perCell, pack, remark, format, currency);
+        if (number == null && parts != null && !around.markIsAsked()) {
             ask.accept(Question.decimals(origin, cell.text(), parts.digits()));
         }
-        return number == null || currency == null || basis == null
+        boolean used = said == null || isUsed(said, cell, origin);
+        return number == null || currency == null || basis == null || !used
                 ? null
                 : new Price(basis.scaled(number), basis.per(), currency);
+    }
+
+    /** Whether a price with a mark or a word such as "about" is used; a person decides what a mark means. */
+    private boolean isUsed(Words said, Cell cell, Origin origin) {
+        if (said.about()) {
+            findings.warning(origin, RowMessages.aboutPrice(ListRows.shortened(cell.text())));
+        }
+        if (said.mark().isEmpty()) {
+            return true;
+        }
+        String field = "prices with " + said.mark();
+        String answer = mapping.answer(field).orElse("");
+        if (answer.equalsIgnoreCase("yes")) {
+            return true;
+        }
+        if (!answer.equalsIgnoreCase("no, leave them out")) {
+            ask.accept(Question.of(
+                    field,
+                    origin,
+                    QuestionMessages.marked(
+                            ListRows.shortened(cell.text()),
+                            ListRows.shortened(footnotes.getOrDefault(said.mark(), ""))),
+                    "yes",
+                    "no, leave them out"));
+        }
+        return false;
+    }
+
+    private Words words(String text) {
+        return text.length() > LONG_WORDS ? Words.of(text) : words.computeIfAbsent(text, Words::of);
     }
 
     /** What words say about a price; kept, because the same words come again and again. */
@@ -120,12 +193,21 @@ public final class PriceCell {
             case ERROR -> RowMessages.priceFault(cell.text());
             case DATE -> RowMessages.priceIsDate(cell.text());
             case NUMBER -> RowMessages.priceIsPercentage();
-            default -> RowMessages.priceNotUnderstood(ListRows.shortened(cell.text()));
+            case TEXT ->
+                RANGE.matcher(cell.text()).find()
+                        ? RowMessages.priceIsRange(ListRows.shortened(cell.text()))
+                        : RowMessages.priceNotUnderstood(ListRows.shortened(cell.text()));
+            case BLANK -> RowMessages.priceNotUnderstood(ListRows.shortened(cell.text()));
         };
     }
 
     private @Nullable CurrencyUnit currency(
-            Cell cell, Origin origin, PriceNote beside, PriceNote header, String currencyCell, String perCell) {
+            Origin origin,
+            PriceNote beside,
+            Around around,
+            String currencyCell,
+            String perCell,
+            Format shown) {
         CurrencySign row = currencyCell.isEmpty()
                 ? null
                 : signs.computeIfAbsent(currencyCell, CurrencySign::parse).orElse(null);
@@ -136,10 +218,13 @@ public final class PriceCell {
         CurrencySign per = perCell.isEmpty()
                 ? null
                 : note(perCell).map(PriceNote::currency).orElse(null);
-        CurrencySign said = first(beside.currency(), row, per, header.currency());
-        CurrencySign format = cell.kind() == Cell.Kind.NUMBER
-                ? formats.computeIfAbsent(cell.format(), CurrencySign::ofFormat).orElse(null)
-                : null;
+        CurrencySign said = first(
+                beside.currency(),
+                row,
+                per,
+                around.section().currency(),
+                around.header().currency());
+        CurrencySign format = shown.currency();
         if (beside.currency() != null && row != null && !overlap(beside.currency(), row)) {
             findings.error(
                     origin, RowMessages.otherCurrencyInRow(beside.currency().text(), row.text()));
@@ -198,10 +283,11 @@ public final class PriceCell {
     private @Nullable For basis(
             Origin origin,
             PriceNote beside,
-            PriceNote header,
+            Around around,
             String perCell,
             PackText pack,
             String remark,
+            Format format,
             @Nullable CurrencyUnit currency) {
         PriceNote row = PriceNote.NONE;
         if (!perCell.isEmpty()) {
@@ -214,8 +300,9 @@ public final class PriceCell {
         PriceNote answer =
                 mapping.answer(Mapping.PRICE_PER).flatMap(this::basis).orElse(PriceNote.NONE);
         PriceNote inRow = firstSaying(beside, row);
-        PriceNote ofList = firstSaying(header, title, answer);
-        PriceNote holds = inRow.saysWhatFor() ? inRow : unlessRemarked(origin, ofList, remark, pack);
+        PriceNote ofList = firstSaying(around.section(), around.header(), format.note(), title, answer);
+        String otherwise = remark.isEmpty() && format.note().saysWhatFor() ? format.text() : remark;
+        PriceNote holds = inRow.saysWhatFor() ? inRow : unlessRemarked(origin, ofList, otherwise, pack);
         if (holds == null) {
             return null;
         }

@@ -29,9 +29,12 @@ public record PriceNote(
     public static final PriceNote NONE = new PriceNote(null, null, false, null);
 
     private static final Pattern PER = Pattern.compile(
-            "(?i)(?:^|\\s)(?:per|pro|je|par|au|à la|le|la|l['’])(?=\\s|$)|/|(?<=\\s)(?:l['’])(?=\\p{L})");
+            "(?i)(?:^|\\s)(?:per|pro|je|par|au|à la|le|la|al|alla|il|por|el|cada|a)(?=\\s|$)|/|(?:(?<=\\s)|^)(?:l|all|à l)['’](?=\\p{L})");
     private static final Pattern MARKS = Pattern.compile("[()\\[\\]:;*]");
-    private static final Pattern AMOUNT = Pattern.compile("(\\d+)\\s*(.*)");
+    private static final Pattern AMOUNT = Pattern.compile("(\\d+)(?:[., '’](000))?\\s*(.*)");
+
+    private static final int LONGEST_PER = 4;
+    private static final Pattern ROUND = Pattern.compile("100|10?[., '’]?000");
 
     /** What words say; empty if they are not understood. */
     public static Optional<PriceNote> of(String words) {
@@ -45,7 +48,8 @@ public record PriceNote(
             if (before == null && !isRemark(text.substring(0, per.start()))) {
                 return Optional.empty();
             }
-            return basis(text.substring(per.end()).strip()).map(note -> note.in(before));
+            String after = text.substring(per.end()).strip();
+            return basis(after).or(() -> pieces(after)).map(note -> note.in(before));
         }
         Optional<CurrencySign> sign = currency(text);
         if (sign.isPresent()) {
@@ -84,18 +88,39 @@ public record PriceNote(
         if (!amount.matches()) {
             return Optional.empty();
         }
-        BigDecimal number = new BigDecimal(amount.group(1));
+        boolean marked = amount.group(2) != null;
+        BigDecimal number = new BigDecimal(amount.group(1) + (marked ? amount.group(2) : ""));
         if (number.signum() == 0) {
             return Optional.empty();
         }
-        Optional<Quantity> some = Quantity.unit(amount.group(2)).map(one -> one.times(number));
+        Optional<Quantity> some = Quantity.unit(amount.group(3)).map(one -> one.times(number));
+        if (marked && some.filter(one -> one.measure().isCount()).isEmpty()) {
+            return Optional.empty(); // 1.000 kg can be one kilogram
+        }
         if (some.isPresent()) {
             return some.map(quantity -> new PriceNote(null, quantity, false, null));
         }
-        int space = amount.group(2).indexOf(' ');
-        if (space > 0 && ListWords.is("container", amount.group(2).substring(space + 1))) {
-            return Quantity.unit(amount.group(2).substring(0, space))
+        int space = amount.group(3).indexOf(' ');
+        if (space > 0 && ListWords.is("container", amount.group(3).substring(space + 1))) {
+            return Quantity.unit(amount.group(3).substring(0, space))
                     .map(one -> new PriceNote(null, null, true, one.times(number)));
+        }
+        return Optional.empty();
+    }
+
+    /** A price per 100, 1,000 or 10,000 of things that are counted. */
+    private static Optional<PriceNote> pieces(String text) {
+        for (String[] cut : cuts(text)) {
+            Matcher round = ROUND.matcher(cut[0]);
+            Optional<CurrencySign> after = currency(cut[1]);
+            if (round.matches() && (isRemark(cut[1]) || after.isPresent())) {
+                BigDecimal number = new BigDecimal(cut[0].replaceAll("[., '’]", ""));
+                return Optional.of(new PriceNote(
+                        after.orElse(null),
+                        Quantity.unit("each").orElseThrow().times(number),
+                        false,
+                        null));
+            }
         }
         return Optional.empty();
     }
@@ -118,6 +143,9 @@ public record PriceNote(
             if (!isRemark(word)) {
                 left.append(left.length() == 0 ? "" : " ").append(word);
             }
+        }
+        if (left.length() > 1 && left.charAt(left.length() - 1) == '.') {
+            left.setLength(left.length() - 1);
         }
         return left.length() == 0 ? Optional.empty() : CurrencySign.parse(left.toString());
     }
@@ -151,14 +179,45 @@ public record PriceNote(
     /** Whether words say what a price is for, and cannot mean anything else: {@code per lb}, {@code each}. */
     public static boolean saysWhatFor(String words) {
         String text = ListWords.tidy(words);
-        boolean sounds = PER.matcher(text).find()
+        boolean sounds = (mayHoldPer(text) && PER.matcher(text).find())
                 || Quantity.unit(text).filter(unit -> unit.measure().isCount()).isPresent();
         return sounds && of(words).filter(PriceNote::saysWhatFor).isPresent();
+    }
+
+    /** Whether a text has a slash or a word of at most three letters. */
+    private static boolean mayHoldPer(String text) {
+        int letters = 0;
+        for (int at = 0; at < text.length(); at++) {
+            char letter = text.charAt(at);
+            if (letter == '/' || letter == '\'' || letter == '’') {
+                return true;
+            }
+            if (letter == ' ') {
+                if (letters > 0 && letters <= LONGEST_PER) {
+                    return true;
+                }
+                letters = 0;
+            } else {
+                letters++;
+            }
+        }
+        return letters > 0 && letters <= LONGEST_PER;
     }
 
     /** Whether another note says that prices are for the same. */
     public boolean isSameBasis(PriceNote other) {
         return pack == other.pack && Objects.equals(per, other.per);
+    }
+
+    /** What the price is for, in words after "per". */
+    String basisWords() {
+        Quantity quantity = per;
+        if (pack || quantity == null) {
+            return "pack";
+        }
+        return quantity.amount().compareTo(BigDecimal.ONE) == 0
+                ? quantity.measure().symbol()
+                : quantity.toString();
     }
 
     /** Whether it says what the price is for. */

@@ -2,6 +2,8 @@ package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import perkilo.units.Measure;
 
@@ -20,20 +22,33 @@ public record Quantity(BigDecimal amount, Measure measure, boolean bareGallon) {
         this(amount, measure, false);
     }
 
-    private static final BigDecimal TONNE = new BigDecimal("1000");
+    private static final BigDecimal THOUSAND = new BigDecimal("1000");
     private static final int PLACES = 12;
+    private static final Map<String, Quantity> BY_KEY = byKey();
 
-    /** The unit that a word means, in one of three languages; a tonne is a thousand kilograms. */
+    /** The unit that a word means, in one of five languages; a tonne is a thousand kilograms. */
     public static Optional<Quantity> unit(String word) {
         Optional<Measure> measure = Measure.parse(word);
         if (measure.isPresent()) {
             return measure.map(found ->
                     new Quantity(BigDecimal.ONE, found, found == Measure.US_GAL && Measure.isBareGallon(word)));
         }
-        if (ListWords.is("unit each", word)) {
-            return Optional.of(new Quantity(BigDecimal.ONE, Measure.EACH));
-        }
-        return ListWords.is("unit tonne", word) ? Optional.of(new Quantity(TONNE, Measure.KG)) : Optional.empty();
+        return Optional.ofNullable(BY_KEY.get(ListWords.key(word)));
+    }
+
+    private static Map<String, Quantity> byKey() {
+        Map<String, Quantity> byKey = new HashMap<>();
+        put(byKey, "unit each", new Quantity(BigDecimal.ONE, Measure.EACH));
+        put(byKey, "unit tonne", new Quantity(THOUSAND, Measure.KG));
+        put(byKey, "unit thousand", new Quantity(THOUSAND, Measure.EACH));
+        put(byKey, "unit kg", new Quantity(BigDecimal.ONE, Measure.KG));
+        put(byKey, "unit g", new Quantity(BigDecimal.ONE, Measure.G));
+        put(byKey, "unit litre", new Quantity(BigDecimal.ONE, Measure.L));
+        return byKey;
+    }
+
+    private static void put(Map<String, Quantity> byKey, String kind, Quantity unit) {
+        ListWords.keys(kind).forEach(key -> byKey.putIfAbsent(key, unit));
     }
 
     /** This quantity, multiplied. */

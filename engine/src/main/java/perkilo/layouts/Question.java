@@ -40,6 +40,11 @@ public record Question(String field, String key, Origin where, String text, List
                 "comma");
     }
 
+    /** Whether the answer may give the first day of the list's prices. */
+    public boolean isAboutFirstDay() {
+        return field.equals(Mapping.FIRST_DAY) || field.startsWith(TitleFacts.DATE_AFTER);
+    }
+
     /** The question on one line, with the answers to choose from. */
     public String sentence() {
         return choices.isEmpty() ? text : text + " " + QuestionMessages.choices(choices);

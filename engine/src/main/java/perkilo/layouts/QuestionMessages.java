@@ -51,7 +51,57 @@ public final class QuestionMessages {
                 + " Otherwise add a column to the list.";
     }
 
+    static String whatVat(String header) {
+        return "The prices in the column \"" + header + "\" seem to include VAT. Prices are needed without it."
+                + " How much VAT do they include?";
+    }
+
+    static String whatCost(String header) {
+        return "The column \"" + header + "\" seems to be about a price or a cost. What does it hold?";
+    }
+
+    static String whichDay(String header) {
+        return "Is the date in the column \"" + header + "\" the last day of the price, or the first?";
+    }
+
+    // what the lines around a table say
+
+    static String firstOrLast(String line, String date) {
+        return "The list says \"" + line + "\". Is " + date + " the first day of the prices, or the last?";
+    }
+
+    static String whichDate(String what, List<String> days) {
+        return "The list gives several dates for the " + what + " of its prices: " + either(days) + ". Which holds?";
+    }
+
+    static String untilWhen(String line) {
+        return "The list says \"" + line + "\". What is the last day of the prices?";
+    }
+
+    static String changesPrices(String line) {
+        return "The list says \"" + line + "\". Does that change its prices?";
+    }
+
+    static String pricesWithVat(String line) {
+        return "The list says \"" + line + "\". How much VAT do its prices include?";
+    }
+
+    static String sectionGoesOn(String heading, String next) {
+        return "The heading \"" + heading + "\" changes what prices are in or for. Does it also hold below \"" + next
+                + "\"?";
+    }
+
     // what rows hold
+
+    static String struckThrough(String words) {
+        return "\"" + words + "\" is struck through. Are such prices still offered?";
+    }
+
+    static String marked(String price, String note) {
+        return "The price \"" + price + "\" has a mark"
+                + (note.isEmpty() ? ", and no note explains it." : ": \"" + note + "\".")
+                + " Should such prices be used as they are?";
+    }
 
     static String rowWithoutItem() {
         return "The row has a price but no item. Does it belong to the item above, or should such rows be skipped?";

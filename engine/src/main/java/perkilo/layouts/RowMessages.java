@@ -53,7 +53,37 @@ final class RowMessages {
         return "The date \"" + text + "\" (" + column + ") is not understood. Type it as YYYY-MM-DD.";
     }
 
+    static String roughDate(String text, String day) {
+        return "\"" + text + "\" is read as " + day + ".";
+    }
+
+    static String endBeforeBegin(String last, String first) {
+        return "The prices are valid until " + last + ", which is before their first day, " + first
+                + ". Correct one of the dates.";
+    }
+
+    static String packsOfNames(String item, String pack) {
+        return "There is no column for the pack size, so it is taken from the names, for example " + pack + " from \""
+                + item + "\".";
+    }
+
     // how much a price is
+
+    static String priceIsRange(String price) {
+        return "The price \"" + price + "\" is a range. Ask the supplier for one price.";
+    }
+
+    static String aboutPrice(String price) {
+        return "The price \"" + price + "\" is not firm. It is used as it is. Ask the supplier for a firm price.";
+    }
+
+    static String percentOutOfRange(String column, String percent) {
+        return "The " + column + " is " + percent + ". Type a figure from 1 to 99, such as 5 for 5 %.";
+    }
+
+    static String surchargeDoesNotFit(String unit, String pack) {
+        return "The surcharge is per " + unit + ", which does not fit a pack of " + pack + ".";
+    }
 
     static String priceFault(String fault) {
         return "The price is " + fault + ".";
@@ -122,6 +152,10 @@ final class RowMessages {
         return prices == 1
                 ? "1 price is on request, so it is left out."
                 : Counted.of(prices, "price") + " are on request, so they are left out.";
+    }
+
+    static String struckOut(String words) {
+        return "\"" + words + "\" is struck through. As you answered, it is left out.";
     }
 
     static String totalOrNote(String words) {

@@ -12,15 +12,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ColumnUse;
-import perkilo.layouts.ListColumns;
-import perkilo.layouts.ListDates;
 import perkilo.layouts.ListLayout;
 import perkilo.layouts.ListLine;
+import perkilo.layouts.ListReading;
 import perkilo.layouts.ListRows;
-import perkilo.layouts.ListSense;
 import perkilo.layouts.ListWords;
 import perkilo.layouts.Mapping;
 import perkilo.layouts.Meaning;
+import perkilo.layouts.NotRead;
 import perkilo.layouts.Question;
 import perkilo.layouts.QuestionMessages;
 import perkilo.layouts.TitleFacts;
@@ -62,6 +61,7 @@ final class AnsweredReading {
         private final Map<String, Open> open = new LinkedHashMap<>();
         private final List<ListColumn> columns = new ArrayList<>();
         private final List<ListLayout> layouts = new ArrayList<>();
+        private final List<NotRead> notRead = new ArrayList<>();
         private @Nullable TitleFacts title;
         private SheetTables tables = new SheetTables(List.of(), List.of());
     }
@@ -117,8 +117,8 @@ final class AnsweredReading {
     private Pass pass() {
         Pass pass = new Pass();
         pass.tables = SheetTables.of(sheets, memory.mapping(""), headerRows);
-        for (ListLayout layout : pass.tables.tables()) {
-            read(layout, pass);
+        if (!pass.tables.tables().isEmpty()) {
+            read(pass.tables.tables(), pass);
         }
         if (pass.tables.tables().isEmpty()) {
             for (ListLayout guess : pass.tables.guesses()) {
@@ -148,21 +148,18 @@ final class AnsweredReading {
         pass.open.put(Memory.HEADER_ROW + grid.sheet(), new Open(question, ""));
     }
 
-    private void read(ListLayout layout, Pass pass) {
-        String id = headings(layout);
-        Mapping mapping = memory.mapping(id);
-        ListColumns columns = ListColumns.of(layout, mapping);
-        TitleFacts facts = TitleFacts.of(layout, new ListDates(mapping.answer(Mapping.DATES)));
-        ListSense sense = ListSense.of(columns, mapping);
-        ListRows rows = new ListRows(columns, mapping, sense, facts, pass.findings);
-        pass.lines.addAll(rows.read());
-        pass.title = pass.title == null ? facts : pass.title;
-        List<Question> questions = new ArrayList<>(columns.questions());
-        questions.addAll(sense.questions());
-        questions.addAll(rows.questions());
-        questions.forEach(question ->
-                pass.open.putIfAbsent(id + "|" + question.field() + "|" + question.key(), new Open(question, id)));
-        pass.columns.addAll(columns(layout, columns.uses()));
+    private void read(List<ListLayout> layouts, Pass pass) {
+        ListReading reading = ListReading.of(layouts, layout -> memory.mapping(headings(layout)), pass.findings);
+        pass.lines.addAll(reading.lines());
+        pass.title = reading.facts();
+        pass.notRead.addAll(reading.notRead());
+        for (ListReading.Table table : reading.tables()) {
+            ListLayout layout = table.columns().layout();
+            String id = headings(layout);
+            table.questions().forEach(question ->
+                    pass.open.putIfAbsent(id + "|" + question.field() + "|" + question.key(), new Open(question, id)));
+            pass.columns.addAll(columns(layout, table.columns().uses()));
+        }
     }
 
     /** The headings of a table, by which its answers are remembered; digits in them may change from list to list. */
@@ -246,7 +243,7 @@ final class AnsweredReading {
         if (question.field().equals(Mapping.PACK_COLUMN)) {
             boolean isHeader = question.choices().stream()
                     .anyMatch(header -> ListWords.key(header).equals(ListWords.key(answer)));
-            if (isHeader) {
+            if (isHeader && !answer.equals(ListRows.ONE_PIECE)) {
                 memory.put(Memory.COLUMN, answer, PACK, "");
                 return;
             }
@@ -346,6 +343,11 @@ final class AnsweredReading {
 
     List<ListLayout> layouts() {
         return last.layouts;
+    }
+
+    /** Columns, lines and sheets that are not used, each with the reason. */
+    List<NotRead> notRead() {
+        return last.notRead;
     }
 
     /** What the lines above the first table say; null if there is no table. */

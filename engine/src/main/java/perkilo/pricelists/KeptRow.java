@@ -88,7 +88,9 @@ record KeptRow(
             @Nullable LocalDate validUntil,
             String file) {
         String code = line.listed().code();
-        String note = item.equals(line.item()) ? code : ("listed as " + line.item() + " " + code).strip();
+        String listed = item.equals(line.item()) ? code : ("listed as " + line.item() + " " + code).strip();
+        String between = listed.isEmpty() || line.note().isEmpty() ? "" : "; ";
+        String note = listed + between + line.note();
         Offer.PriceBreak price = line.price();
         boolean priced = price != null && line.currency() != null;
         LocalDate ownEnd = line.validity().validUntil();

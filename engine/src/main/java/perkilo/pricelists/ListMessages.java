@@ -97,6 +97,14 @@ final class ListMessages {
 
     // names
 
+    static String otherGrade(String item, String known) {
+        return "\"" + item + "\" seems to be \"" + known + "\" in another grade, such as another strength. Is it the same?";
+    }
+
+    static String linked(String listed, String name, String by) {
+        return "\"" + listed + "\" is read as \"" + name + "\" (" + (by.isEmpty() ? "your answer" : by) + ").";
+    }
+
     static String looksTheSame(String item, String known) {
         return "\"" + item + "\" only looks like \"" + known
                 + "\": some letters are from another alphabet or invisible. Is it the same item?";

@@ -171,13 +171,12 @@ final class OneList {
     }
 
     private Days days(List<ListLine> lines, @Nullable TitleFacts title) {
-        LocalDate until = said.validUntil() != null ? said.validUntil() : title == null ? null : title.validUntil();
         Optional<LocalDate> newest = lines.stream()
                 .flatMap(line -> Stream.ofNullable(line.quotedOn()))
                 .max(LocalDate::compareTo);
         boolean allDated = !lines.isEmpty() && lines.stream().allMatch(line -> line.quotedOn() != null);
         if (allDated && newest.isPresent()) {
-            return new Days(newest.get(), until);
+            return new Days(newest.get(), until(newest.get(), title));
         }
         String key = answers.keyOf(QUOTED_ON, "");
         LocalDate answered = answers.given(key).map(TakeIn::day).orElse(null);
@@ -190,7 +189,7 @@ final class OneList {
                 .flatMap(Optional::stream)
                 .findFirst()
                 .orElse(null);
-        if (day == null) {
+        if (day == null && open.stream().noneMatch(Question::isAboutFirstDay)) {
             Origin ambiguous = title == null ? null : title.ambiguous();
             Question question = ambiguous == null
                     ? Question.of(QUOTED_ON, arrived.whole(), ListMessages.noDate())
@@ -205,11 +204,16 @@ final class OneList {
                 ask(question);
                 answers.given(answers.keyOf(question.field(), question.key())).ifPresent(this::notUnderstood);
             }
-        } else if (answered != null) {
+        } else if (day != null && answered != null) {
             asked.add(asked(Question.of(QUOTED_ON, arrived.whole(), ListMessages.noDate()))
                     .answered(answered.toString(), ""));
         }
-        return new Days(day, until);
+        return new Days(day, until(day, title));
+    }
+
+    /** The last day that a person gave, or that the list gives or says how far it is from its day. */
+    private @Nullable LocalDate until(@Nullable LocalDate day, @Nullable TitleFacts title) {
+        return said.validUntil() != null ? said.validUntil() : title == null ? null : title.untilFrom(day);
     }
 
     /** Remarks that the answer to the last question does not settle it. */
@@ -253,7 +257,9 @@ final class OneList {
         boolean answered = false;
         for (ListLine line : items.values()) {
             NameMatcher.Match match = names.of(line.listed());
-            boolean similar = match.by() == NameMatcher.By.LIKE || match.by() == NameMatcher.By.LOOKS_THE_SAME;
+            boolean similar = match.by() == NameMatcher.By.LIKE
+                    || match.by() == NameMatcher.By.OTHER_GRADE
+                    || match.by() == NameMatcher.By.LOOKS_THE_SAME;
             if (similar) {
                 answered |= answerName(line, match);
             } else if (match.by() == NameMatcher.By.ANSWER) {
@@ -283,9 +289,11 @@ final class OneList {
 
     private boolean answerName(ListLine line, NameMatcher.Match match) {
         String item = line.item();
-        String text = match.by() == NameMatcher.By.LIKE
-                ? ListMessages.similarName(item, match.perhaps())
-                : ListMessages.looksTheSame(item, match.perhaps());
+        String text = switch (match.by()) {
+            case OTHER_GRADE -> ListMessages.otherGrade(item, match.perhaps());
+            case LOOKS_THE_SAME -> ListMessages.looksTheSame(item, match.perhaps());
+            default -> ListMessages.similarName(item, match.perhaps());
+        };
         Question question =
                 new Question(Memory.NAME, item, line.origin(), text, List.of(match.perhaps(), Memory.OWN_NAME));
         Optional<String> answer = answers.given(answers.keyOf(Memory.NAME, item));

@@ -47,16 +47,21 @@ record SheetTables(List<ListLayout> tables, List<ListLayout> guesses) {
                 continue;
             }
             Optional<ListLayout> named = said.isEmpty() ? Optional.empty() : said(sheet, said);
-            Optional<ListLayout> found = named.isPresent()
-                    ? Optional.empty()
-                    : LayoutFinder.find(List.of(sheet)).stream().findFirst();
-            ListLayout table =
-                    found.or(() -> named).or(() -> remembered(sheet, mapping)).orElse(null);
-            if (table != null && (found.isPresent() || isAssigned(table, mapping))) {
+            List<ListLayout> found = named.isPresent() ? List.of() : LayoutFinder.find(List.of(sheet));
+            ListLayout table = found.isEmpty()
+                    ? named.or(() -> remembered(sheet, mapping)).orElse(null)
+                    : found.get(0);
+            if (!found.isEmpty()) {
+                tables.addAll(found);
+            } else if (table != null && isAssigned(table, mapping)) {
                 tables.add(table);
             } else {
                 guesses.add(table != null ? table : guess(sheet));
             }
+        }
+        if (!tables.isEmpty()) {
+            tables.set(
+                    0, tables.get(0).with(guesses.stream().map(ListLayout::grid).toList()));
         }
         return new SheetTables(tables, guesses);
     }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -28,13 +29,18 @@ final class ListWriter {
         LONG_UNITS,
         WIDE_PACKS,
         WIDE_UNITS,
-        WIDE_TWO_ROWS
+        WIDE_TWO_ROWS,
+        PAIRED_COLUMNS,
+        BREAKS_IN_CELL,
+        PACKS_IN_NAMES
     }
 
     enum Language {
         ENGLISH,
         GERMAN,
-        FRENCH
+        FRENCH,
+        ITALIAN,
+        SPANISH
     }
 
     enum Kind {
@@ -65,14 +71,18 @@ final class ListWriter {
     private static final String[][] HEADS = {
         {"Product", "Pack", "From quantity of packs", "Price", "Currency"},
         {"Bezeichnung", "Gebinde", "Ab Menge", "Preis", "Währung"},
-        {"Désignation", "Conditionnement", "À partir de", "Prix", "Devise"}
+        {"Désignation", "Conditionnement", "À partir de", "Prix", "Devise"},
+        {"Prodotto", "Confezione", "Da quantità", "Prezzo", "Valuta"},
+        {"Producto", "Envase", "Desde", "Precio", "Moneda"}
     };
-    private static final String[] PER_PACK = {"per drum", "je Gebinde", "par fût"};
-    private static final String[] PER = {"per ", "pro ", "par "};
+    private static final String[] PER_PACK = {"per drum", "je Gebinde", "par fût", "per fusto", "por bidón"};
+    private static final String[] PER = {"per ", "pro ", "par ", "al ", "por "};
     private static final String[][] PACKS = {
         {"%s %s drum", "%s%s", "drum %s %s"},
         {"%s-%s-Fass", "Kanister à %s %s", "%s %s"},
-        {"fût de %s %s", "%s %s", "bidon %s%s"}
+        {"fût de %s %s", "%s %s", "bidon %s%s"},
+        {"fusto da %s %s", "%s %s", "tanica %s%s"},
+        {"bidón de %s %s", "%s %s", "saco %s%s"}
     };
 
     private final Layout layout;
@@ -169,7 +179,12 @@ final class ListWriter {
             rows.add(List.of());
         }
         boolean wide = layout == Layout.WIDE_PACKS || layout == Layout.WIDE_UNITS || layout == Layout.WIDE_TWO_ROWS;
-        rows.addAll(wide ? wide() : longRows());
+        switch (layout) {
+            case PAIRED_COLUMNS -> rows.addAll(paired());
+            case BREAKS_IN_CELL -> rows.addAll(inCells());
+            case PACKS_IN_NAMES -> rows.addAll(inNames());
+            default -> rows.addAll(wide ? wide() : longRows());
+        }
         try {
             return switch (kind) {
                 case SEMICOLONS -> text(folder, rows, ';');
@@ -231,18 +246,104 @@ final class ListWriter {
         return rows;
     }
 
+    /** A quantity and a price in turn: {@code Qty 1, Price 1, Qty 2, Price 2}. */
+    private List<List<Object>> paired() {
+        String[] heads = HEADS[language];
+        String quantity =
+                List.of("Qty", "Menge", "Qté", "Quantità", "Cantidad").get(language);
+        List<Object> header = new ArrayList<>(List.of(heads[0], heads[1]));
+        for (int at = 1; at <= breaks.size(); at++) {
+            header.add(quantity + " " + at);
+            header.add(heads[3] + " " + at + " (" + note() + ")");
+        }
+        return rows(header, entry -> {
+            List<Object> row = new ArrayList<>(List.of(entry.item, pack(entry)));
+            for (int at = 0; at < breaks.size(); at++) {
+                row.add(breaks.get(at));
+                row.add(price(entry.prices.get(at)));
+            }
+            return row;
+        });
+    }
+
+    /** All prices of an item in one cell: {@code 1–4: 12.50 / 5–9: 11.80 / 10+: 11.20}, or {@code 12.50 (5+: 11.80)}. */
+    private List<List<Object>> inCells() {
+        String[] heads = HEADS[language];
+        return rows(new ArrayList<>(List.of(heads[0], heads[1], heads[3] + " (" + note() + ")")), entry -> {
+            StringBuilder cell = new StringBuilder();
+            boolean ranges = random.nextBoolean();
+            for (int at = 0; at < breaks.size(); at++) {
+                String price = shownPrice(entry.prices.get(at));
+                String begins = plain(breaks.get(at));
+                boolean last = at + 1 == breaks.size();
+                String ends = last ? "" : plain(breaks.get(at + 1).subtract(BigDecimal.ONE));
+                if (ranges) {
+                    cell.append(at == 0 ? "" : " / ")
+                            .append(begins)
+                            .append(last ? "+" : "–" + ends)
+                            .append(": ")
+                            .append(price);
+                } else {
+                    cell.append(at == 0 ? "" : at == 1 ? " (" : "; ")
+                            .append(at == 0 ? "" : begins + "+: ")
+                            .append(price)
+                            .append(last ? ")" : "");
+                }
+            }
+            return new ArrayList<>(List.of(entry.item, pack(entry), cell.toString()));
+        });
+    }
+
+    private String shownPrice(BigDecimal price) {
+        return format(price, "#,##0.00") + (money == Money.BESIDE_THE_PRICE ? " £" : "");
+    }
+
+    /** The pack at the end of the name. */
+    private List<List<Object>> inNames() {
+        List<Object> header = new ArrayList<>(List.of(HEADS[language][0]));
+        for (int at = 0; at < breaks.size(); at++) {
+            header.add(breakHead(at));
+        }
+        return rows(header, entry -> {
+            List<Object> row = new ArrayList<>(List.of(entry.item + " " + pack(entry)));
+            entry.prices.forEach(price -> row.add(price(price)));
+            return row;
+        });
+    }
+
+    private List<List<Object>> rows(List<Object> header, Function<Entry, List<Object>> row) {
+        List<List<Object>> rows = new ArrayList<>();
+        if (money == Money.COLUMN) {
+            header.add(HEADS[language][4]);
+        }
+        rows.add(header);
+        for (Entry entry : entries) {
+            List<Object> cells = row.apply(entry);
+            if (money == Money.COLUMN) {
+                cells.add("GBP");
+            }
+            rows.add(cells);
+        }
+        return rows;
+    }
+
     private String breakHead(int at) {
         String quantity = plain(breaks.get(at));
         String note = layout == Layout.WIDE_TWO_ROWS ? "" : " (" + note() + ")";
         if (inUnits()) {
-            return List.of("from ", "ab ", "à partir de ").get(language) + quantity + " " + unit + note;
+            return List.of("from ", "ab ", "à partir de ", "da ", "desde ").get(language) + quantity + " " + unit + note;
         }
         String next = at + 1 < breaks.size() ? plain(breaks.get(at + 1).subtract(BigDecimal.ONE)) : "";
         return switch (random.nextInt(3)) {
             case 0 -> next.isEmpty() ? quantity + "+" + note : quantity + "–" + next + note;
             case 1 -> "≥ " + quantity + note;
             default ->
-                List.of("from %s drums", "ab %s Gebinde", "à partir de %s fûts")
+                List.of(
+                                "from %s drums",
+                                "ab %s Gebinde",
+                                "à partir de %s fûts",
+                                "da %s fusti",
+                                "desde %s bidones")
                                 .get(language)
                                 .formatted(quantity)
                         + note;

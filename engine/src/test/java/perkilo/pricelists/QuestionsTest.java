@@ -225,7 +225,7 @@ final class QuestionsTest {
                 """);
         String list = """
                 Product;INCI;CAS;Pack;EUR/kg
-                Karitébutter X;Butyrospermum Parkii Butter;;25 kg;6.50
+                Karitébutter raffiniert;Butyrospermum Parkii Butter;;25 kg;6.50
                 E 330;;77-92-9;25 kg;1.50
                 Glycérine;;;25 kg;2.50
                 Citric acidd;;;190 kg;1.75

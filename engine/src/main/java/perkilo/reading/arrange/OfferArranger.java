@@ -16,11 +16,9 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.LayoutFinder;
 import perkilo.layouts.ListColumns;
-import perkilo.layouts.ListDates;
 import perkilo.layouts.ListLayout;
 import perkilo.layouts.ListLine;
-import perkilo.layouts.ListRows;
-import perkilo.layouts.ListSense;
+import perkilo.layouts.ListReading;
 import perkilo.layouts.ListWords;
 import perkilo.layouts.Mapping;
 import perkilo.layouts.Meaning;
@@ -94,8 +92,7 @@ final class OfferArranger {
             return Optional.empty();
         }
         ListLayout looked = layouts.get(0);
-        ListLayout layout =
-                new ListLayout(grid, looked.firstHeader(), looked.lastHeader(), looked.headers(), looked.readings());
+        ListLayout layout = looked.on(grid);
         ListColumns columns = ListColumns.of(layout, Mapping.empty(""));
         return isUnderstood(columns) || !isOffers(columns) ? Optional.empty() : read(columns);
     }
@@ -128,7 +125,7 @@ final class OfferArranger {
     private boolean isUnderstood(ListColumns columns) {
         boolean whole = tables.stream()
                 .anyMatch(table -> table.schema().equals(OffersSheet.SCHEMA) && Arranger.isComplete(table));
-        return whole && columns.prices().size() + columns.questions().size() <= 1;
+        return whole && columns.prices().size() + columns.openPrices() <= 1;
     }
 
     private boolean isOffers(ListColumns columns) {
@@ -149,13 +146,10 @@ final class OfferArranger {
     private Optional<ArrangedPart> read(ListColumns columns) {
         Mapping mapping = mapping(columns);
         Findings found = new Findings();
-        TitleFacts title = TitleFacts.of(columns.layout(), new ListDates(mapping.answer(Mapping.DATES)));
-        ListSense sense = ListSense.of(columns, mapping);
-        ListRows rows = new ListRows(columns, mapping, sense, title, found);
-        List<ListLine> lines = rows.read();
-        List<Question> questions = new ArrayList<>(columns.questions());
-        questions.addAll(sense.questions());
-        questions.addAll(rows.questions());
+        ListReading reading = ListReading.of(List.of(columns.layout()), layout -> mapping, found);
+        TitleFacts title = reading.facts();
+        List<ListLine> lines = reading.lines();
+        List<Question> questions = new ArrayList<>(reading.tables().get(0).questions());
         if (lines.isEmpty() && questions.isEmpty()) {
             return Optional.empty();
         }

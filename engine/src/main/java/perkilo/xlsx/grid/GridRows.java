@@ -134,6 +134,30 @@ public final class GridRows {
         }
     }
 
+    /** Whether a row has a cell in some columns; no cell is made. */
+    public boolean holdsAny(int number, BitSet columns) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        while (cursor.next()) {
+            if (columns.get(cursor.column())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a row has a cell that is stored as a number; no cell is made. */
+    public boolean holdsNumber(int number) {
+        int place = Arrays.binarySearch(numbers, number);
+        PackedRow.Cursor cursor = new PackedRow.Cursor(place < 0 ? new byte[0] : packed[place]);
+        while (cursor.next()) {
+            if (!cursor.mayBeWords()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Adds the columns of a row's cells, none blank, to a set; no cell is made. */
     public void addColumns(int number, BitSet columns) {
         int place = Arrays.binarySearch(numbers, number);

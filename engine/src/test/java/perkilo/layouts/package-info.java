@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.layouts;
+
+import org.jspecify.annotations.NullMarked;
