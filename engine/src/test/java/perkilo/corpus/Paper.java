@@ -46,9 +46,23 @@ final class Paper {
      * @param asText whether numbers and days are saved as the words that they look like
      */
     byte[] xlsx(boolean asText) {
+        return xlsx(Map.of("Sheet1", this), asText);
+    }
+
+    /** A workbook of several sheets. */
+    static byte[] xlsx(Map<String, Paper> sheets, boolean asText) {
         try (XSSFWorkbook book = new XSSFWorkbook();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
-            XSSFSheet sheet = book.createSheet("Sheet1");
+            sheets.forEach((name, paper) -> paper.fill(book, name, asText));
+            book.write(out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void fill(XSSFWorkbook book, String name, boolean asText) {
+            XSSFSheet sheet = book.createSheet(name);
             CellStyle date = book.createCellStyle();
             date.setDataFormat(book.createDataFormat().getFormat("dd.mm.yyyy"));
             for (int at = 0; at < rows.size(); at++) {
@@ -60,11 +74,6 @@ final class Paper {
                     }
                 }
             }
-            book.write(out);
-            return out.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     private static void fill(XSSFWorkbook book, Cell cell, Val val, boolean asText, CellStyle date) {
