@@ -101,7 +101,7 @@ final class ListCorpusTest {
         BigDecimal ofPack =
                 switch (f.get(6)) {
                     case "pack" -> price;
-                    case "100 g", "100 ml" -> price.multiply(size).movePointRight(1);
+                    case "100 g", "100 ml", "100 mL" -> price.multiply(size).movePointRight(1);
                     default -> f.get(6).equals(f.get(3)) ? price.multiply(size) : BigDecimal.ONE.negate();
                 };
         return line(f.get(1), size, f.get(3), from, ofPack, f.get(7), f.get(11), f.get(12));
