@@ -215,7 +215,7 @@ public final class KernelAgainstLoop {
             double used = 0;
             for (int line = 0; line < LINES; line++) {
                 int material = ofFormula[line];
-                double need = kg * level[line] * (1 + HANDLING_LOSS);
+                double need = kg * level[line] / (1 - HANDLING_LOSS);
                 double toHome = rate / PER_EURO[material % CURRENCIES.length];
                 double few = Math.ceil(need / PACK_KG - 1e-9) * PACK_KG;
                 double many = Math.max(few, BREAK_KG);

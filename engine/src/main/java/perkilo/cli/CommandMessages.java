@@ -91,6 +91,10 @@ final class CommandMessages {
 
     // where results go
 
+    static String onlyWithReview() {
+        return "--out and --in-place need --review: check alone writes nothing.";
+    }
+
     static String inPlaceAndElsewhere() {
         return "--in-place writes into BOOK itself. Leave out --out and --sheet-only.";
     }
@@ -106,6 +110,14 @@ final class CommandMessages {
 
     static String otherSheet(String wanted, String used) {
         return "You have a sheet called \"" + wanted + "\", so the result is on \"" + used + "\".";
+    }
+
+    static String answeredWithErrors() {
+        return "Costed, but cells with errors were left out. See the errors below.";
+    }
+
+    static String searchedInPart() {
+        return "Not complete: what has an error or no price was left out. See the errors below.";
     }
 
     static String nothingWritten(long errors) {

@@ -86,7 +86,7 @@ final class CostCommand extends Command {
             answer = new CostBook().cost(book.file(), checked.reading(), runs.sizes(), progress);
         }
         int exit = said(console, book, answer, checked.findings());
-        return exit == Exit.DONE && checked.hasErrors() ? Exit.BAD_INPUT : exit;
+        return exit == Exit.DONE && checked.hasErrors() ? Exit.PARTLY : exit;
     }
 
     /** Prints and writes an answer; findings that were printed before are not printed again. */
@@ -95,16 +95,25 @@ final class CostCommand extends Command {
         List<Finding> all = new ArrayList<>(before);
         all.addAll(unsaid);
         if (!(answer instanceof CostAnswer.Costed costed)) {
-            return console.refuse(answer.account(), all, unsaid, answer instanceof CostAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+            return console.refuse(
+                    answer.account(),
+                    all,
+                    unsaid,
+                    Exit.BAD_INPUT);
         }
         Written written = output.destination().write(book, Destination.COSTED, costed.report(), today());
         if (printing.json()) {
             console.json(CostJson.of(costed.costed(), all));
         }
+        if (!costed.costed().isComplete()) {
+            console.say(costed.costed().headline());
+        } else if (!costed.isComplete()) {
+            console.say(CommandMessages.answeredWithErrors());
+        }
         console.table(CostTable.of(costed.costed()));
         console.findings(unsaid);
         console.written(written);
-        return Exit.DONE;
+        return costed.isComplete() ? Exit.DONE : Exit.PARTLY;
     }
 
     private static List<Finding> without(List<Finding> findings, List<Finding> before) {

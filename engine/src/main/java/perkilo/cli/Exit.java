@@ -12,7 +12,7 @@ final class Exit {
 
     static final int USAGE = 2;
 
-    static final int NO_PLAN = 3;
+    static final int PARTLY = 3;
 
     static final int FILE = 4;
 
@@ -24,9 +24,13 @@ final class Exit {
     static Map<String, String> meanings() {
         Map<String, String> meanings = new LinkedHashMap<>();
         meanings.put(Integer.toString(DONE), "done");
-        meanings.put(Integer.toString(BAD_INPUT), "the input has errors; all are listed, and nothing is written");
+        meanings.put(
+                Integer.toString(BAD_INPUT),
+                "the input has errors and nothing can be answered; all are listed, and nothing is written");
         meanings.put(Integer.toString(USAGE), "the command line was wrong");
-        meanings.put(Integer.toString(NO_PLAN), "no purchase covers every need; nothing is written");
+        meanings.put(
+                Integer.toString(PARTLY),
+                "answered in part: something is missing, late or not covered; each is named, the rest is written");
         meanings.put(Integer.toString(FILE), "a file cannot be read or written");
         meanings.put(Integer.toString(FAULT), "an internal fault; please report it, --debug shows where it happened");
         return meanings;

@@ -54,7 +54,9 @@ final class OrderCommand extends Command {
             return said(console, book, planned);
         }
         return console.refuse(
-                answer.account(), answer.findings(), answer instanceof OrderAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                answer.account(),
+                answer.findings(),
+                Exit.BAD_INPUT);
     }
 
     private OrderRequest request() {
@@ -69,10 +71,16 @@ final class OrderCommand extends Command {
         if (options.json()) {
             console.json(OrderJson.of(planned, answer.reasons(), answer.findings()));
         }
+        if (!planned.unmet().isEmpty()) {
+            console.say(planned.unmet().headline());
+        } else if (!answer.isComplete()) {
+            console.say(CommandMessages.answeredWithErrors());
+        }
         console.table(TextTable.of(OrdersTable.of(planned)));
+        UnmetWords.say(console, planned.unmet());
         console.say(planned.plan().answer(planned.book().settings().home().getCurrencyCode()));
         console.findings(answer.findings());
         console.written(written);
-        return Exit.DONE;
+        return answer.isComplete() ? Exit.DONE : Exit.PARTLY;
     }
 }

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.origin.Account;
 import perkilo.desk.BookView;
 import perkilo.desk.CostAnswer;
 import perkilo.desk.CostPortfolio;
@@ -15,6 +14,7 @@ import perkilo.desk.PortfolioAnswer;
 import perkilo.desk.PortfolioRequest;
 import perkilo.json.CostJson;
 import perkilo.json.Json;
+import perkilo.origin.Account;
 import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.report.portfolio.PortfolioBook;
@@ -74,15 +74,17 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
     /** The exit code: a fault of the program in one book counts more than errors in others. */
     static int exit(PortfolioAnswer.Done<?> done) {
         int exit = Exit.DONE;
+        boolean costed = false;
         for (CostedBook<?> book : done.books()) {
             if (book.isFaulty()) {
                 return Exit.FAULT;
             }
-            if (!book.isCosted()) {
-                exit = Exit.BAD_INPUT;
+            costed |= book.isCosted();
+            if (!book.isCosted() || !book.isComplete()) {
+                exit = Exit.PARTLY;
             }
         }
-        return exit;
+        return costed || exit == Exit.DONE ? exit : Exit.BAD_INPUT;
     }
 
     private void print(PortfolioAnswer.Done<Shown> done) {
@@ -108,7 +110,10 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
     private static ObjectNode json(CostedBook<Shown> book) {
         ObjectNode json = Json.object().put("book", book.file().toString());
         Shown shown = book.view();
-        json.setAll(shown == null || shown.json() == null ? Json.onlyMessages(Account.NONE, book.findings()) : shown.json());
+        json.setAll(
+                shown == null || shown.json() == null
+                        ? Json.onlyMessages(Account.NONE, book.findings())
+                        : shown.json());
         return json;
     }
 
@@ -116,7 +121,7 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
         PortfolioBook.Costs costs = book.shown().costs();
         String name = book.shown().name();
         if (costs != null) {
-            return name + " (" + costs.home() + ")";
+            return name + " (" + costs.home() + ")" + costs.leftOutWords();
         }
         long errors = book.findings().stream().filter(Finding::isError).count();
         return name + ": not costed, " + Counted.of(errors, "error");

@@ -104,7 +104,7 @@ final class PricesCommand extends Command {
         if (answer.allKept()) {
             return Exit.DONE;
         }
-        return answer.anyKept() ? Exit.NO_PLAN : Exit.BAD_INPUT;
+        return answer.anyKept() ? Exit.PARTLY : Exit.BAD_INPUT;
     }
 
     private Path review() {
@@ -129,7 +129,9 @@ final class PricesCommand extends Command {
         }
         if (!(answer instanceof PriceChangesAnswer.Changed changed)) {
             return console.refuse(
-                answer.account(), answer.findings(), answer instanceof PriceChangesAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                    answer.account(),
+                    answer.findings(),
+                    Exit.BAD_INPUT);
         }
         new PriceChangesWords(console).say(changed, written(read, changed.report()));
         return Exit.DONE;

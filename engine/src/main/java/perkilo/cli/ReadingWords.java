@@ -31,9 +31,7 @@ final class ReadingWords {
             } else if (whole.fate() == Fate.NOT_UNDERSTOOD) {
                 lines.add(name + ": not understood. " + whole.why());
             } else {
-                notNeeded
-                        .computeIfAbsent(whole.why(), any -> new ArrayList<>())
-                        .add(name);
+                notNeeded.computeIfAbsent(whole.why(), any -> new ArrayList<>()).add(name);
             }
         }
         notNeeded.forEach((why, names) -> lines.add(named(names) + ": not needed. " + why));

@@ -64,7 +64,9 @@ final class SwapCommand extends Command {
             throw wrong(ChoiceWords.missing(missing));
         }
         return console.refuse(
-                answer.account(), answer.findings(), answer instanceof SwapAnswer.BadInput ? Exit.BAD_INPUT : Exit.NO_PLAN);
+                answer.account(),
+                answer.findings(),
+                Exit.BAD_INPUT);
     }
 
     private SwapRequest request() {
@@ -95,10 +97,13 @@ final class SwapCommand extends Command {
         if (options.json()) {
             console.json(SwapJson.of(answer.found(), answer.findings(), answer.added()));
         }
+        if (!answer.isComplete()) {
+            console.say(CommandMessages.searchedInPart());
+        }
         new SwapWords(answer.found()).say(console);
         answer.added().ifPresent(formula -> console.say("New formula: \"" + formula.name() + "\""));
         console.findings(answer.findings());
         console.written(written);
-        return Exit.DONE;
+        return answer.isComplete() ? Exit.DONE : Exit.PARTLY;
     }
 }

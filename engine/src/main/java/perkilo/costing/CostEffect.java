@@ -13,8 +13,8 @@ import perkilo.origin.Finding;
 /**
  * The effect of changed prices on each run of a book.
  *
- * @param runs in the order of the book
- * @param possible whether everything that the runs need can be bought at present prices
+ * @param runs those that are complete at present prices, in the order of the book
+ * @param possible whether anything is known of a run at present prices
  * @param findings what was found while costing
  */
 public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findings) {
@@ -48,21 +48,22 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
         if (!(now instanceof CostOutcome.Costed costed)) {
             return new CostEffect(List.of(), false, now.findings());
         }
-        CostOutcome before = costing.cost(book.withOffers(PreviousPrices.in(book.offers(), changes)));
+        CostOutcome before = costing.cost(book.withOffers(PreviousPrices.in(book.offers(), book.prices(), changes)));
         List<Finding> findings = new ArrayList<>(costed.findings());
-        List<RunCost> earlier = List.of();
-        if (before instanceof CostOutcome.Costed known) {
-            earlier = known.runs();
-        } else {
-            before.findings().stream()
-                    .filter(Finding::isError)
-                    .map(finding -> Finding.warning(finding.origin(), CostMessages.previousCostUnknown(finding.text())))
-                    .forEach(findings::add);
-        }
+        before.findings().stream()
+                .filter(Finding::isError)
+                .filter(finding -> !costed.findings().contains(finding))
+                .map(finding -> Finding.warning(finding.origin(), CostMessages.previousCostUnknown(finding.text())))
+                .forEach(findings::add);
+        List<RunAnswer> earlier = before instanceof CostOutcome.Costed known ? known.answers() : List.of();
         List<OfRun> runs = new ArrayList<>();
-        for (int at = 0; at < costed.runs().size(); at++) {
-            runs.add(new OfRun(
-                    earlier.isEmpty() ? null : earlier.get(at), costed.runs().get(at)));
+        for (int at = 0; at < costed.answers().size(); at++) {
+            RunAnswer present = costed.answers().get(at);
+            RunAnswer past = at < earlier.size() && earlier.get(at).isComplete() ? earlier.get(at) : null;
+            RunCost cost = present.cost();
+            if (present.isComplete() && cost != null) {
+                runs.add(new OfRun(past == null ? null : past.cost(), cost));
+            }
         }
         return new CostEffect(runs, true, findings);
     }

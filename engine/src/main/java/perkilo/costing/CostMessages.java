@@ -2,6 +2,7 @@ package perkilo.costing;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import perkilo.origin.Counted;
 
@@ -26,6 +27,20 @@ public final class CostMessages {
     static String vesselHoldsOnlyHoldUp(BigDecimal vesselKg, BigDecimal holdUpKg) {
         return "A vessel of " + vesselKg.toPlainString() + " kg holds no more than its hold-up of "
                 + holdUpKg.toPlainString() + " kg.";
+    }
+
+    // runs that are not complete
+
+    /** How many runs are not complete. */
+    public static String notComplete(int open, int all) {
+        return "Not complete: " + open + " of " + Counted.of(all, "run") + (open == 1 ? " lacks" : " lack")
+                + " something, so there is no unit cost for " + (open == 1 ? "it" : "them") + ".";
+    }
+
+    /** What a run lacks; {@code more} things are not named. */
+    public static String lacks(List<String> missing, int more) {
+        return "Not complete. Missing: " + String.join("; ", missing) + (more > 0 ? "; and " + more + " more" : "")
+                + ".";
     }
 
     // items that cannot be bought

@@ -69,6 +69,11 @@ public record ItemCost(
                 : item.needed().multiply(perUnit);
     }
 
+    /** Whether its cost is known: it is bought, or has a house price, or none of it is needed. */
+    public boolean isKnown() {
+        return housePrice != null || !lines.isEmpty() || !item.isNeeded();
+    }
+
     /** The cost of what went into the product: {@code needed × landedPerUnit}. */
     public BigDecimal used() {
         return usedUnconverted.multiply(toHome);

@@ -23,8 +23,11 @@ public final class PieceWeights {
     public static List<Finding> unknown(Stream<Listing> bought) {
         Map<Supplier, Set<String>> unweighed = new LinkedHashMap<>();
         bought.filter(listing -> !listing.isWeighed())
-                .filter(listing ->
-                        Market.charges(listing.supplier()).freightPerKg().value().signum() > 0)
+                .filter(listing -> Market.charges(listing.supplier())
+                                .freightPerKg()
+                                .value()
+                                .signum()
+                        > 0)
                 .forEach(listing -> unweighed
                         .computeIfAbsent(listing.supplier(), supplier -> new LinkedHashSet<>())
                         .add(listing.offer().item()));

@@ -14,33 +14,48 @@ import perkilo.origin.Figure;
  * @param unitCost C
  * @param upwards from the cost to the retail price, by the margins; null if no target margin is given
  * @param downwards from the target retail price to the margin that is left; null if no target price is given
- * @param breakEvenUnits units that pay for the one-off costs; null if a unit earns no more than it costs
+ * @param sale at the price that the person named: the target retail price, or else the target margin
+ * @param ladderSale at the price that follows from the target margin, beside a target retail price; null if only one of
+ *     the two is given
  */
 public record PriceLadder(
         BigDecimal unitCost,
         @Nullable Upwards upwards,
         @Nullable Downwards downwards,
-        @Nullable BigDecimal breakEvenUnits) {
+        Sale sale,
+        @Nullable Sale ladderSale) {
+
+    /**
+     * What a wholesale price brings.
+     *
+     * @param profitPerUnit {@code wholesale − C}; below zero for a loss
+     * @param breakEvenUnits units that pay for the one-off costs; null if a unit earns no more than it costs
+     */
+    public record Sale(BigDecimal profitPerUnit, @Nullable BigDecimal breakEvenUnits) {}
 
     /**
      * From the cost to the retail price.
      *
      * @param wholesale {@code C / (1 − margin)}
-     * @param retailExVat {@code wholesale / (1 − retailer margin)}
+     * @param distributorPrice {@code wholesale / (1 − distributor margin)}: what the retailer pays
+     * @param retailExVat {@code distributorPrice / (1 − retailer margin)}
      * @param retail {@code retailExVat × (1 + VAT)}
      */
-    public record Upwards(BigDecimal wholesale, BigDecimal retailExVat, BigDecimal retail) {}
+    public record Upwards(
+            BigDecimal wholesale, BigDecimal distributorPrice, BigDecimal retailExVat, BigDecimal retail) {}
 
     /**
      * From the target retail price to the margin.
      *
      * @param retailExVat {@code retail / (1 + VAT)}
-     * @param wholesale {@code retailExVat × (1 − retailer margin)}
+     * @param distributorPrice {@code retailExVat × (1 − retailer margin)}: what the retailer pays
+     * @param wholesale {@code distributorPrice × (1 − distributor margin)}
      * @param margin the rest of the wholesale price, as a fraction of that price; below zero if the price does not
      *     cover the cost; null if the target price is zero
      */
     public record Downwards(
             BigDecimal retailExVat,
+            BigDecimal distributorPrice,
             BigDecimal wholesale,
             @Nullable BigDecimal margin) {}
 
@@ -54,14 +69,25 @@ public record PriceLadder(
     public static @Nullable PriceLadder of(Product product, BigDecimal unitCost, BigDecimal oneOffShare) {
         Upwards upwards = upwards(product, unitCost);
         Downwards downwards = downwards(product, unitCost);
-        BigDecimal wholesale = upwards != null ? upwards.wholesale() : downwards != null ? downwards.wholesale() : null;
-        if (wholesale == null) {
-            return null;
-        }
-        BigDecimal perUnit = wholesale.subtract(unitCost.subtract(oneOffShare));
-        BigDecimal breakEven =
-                perUnit.signum() > 0 ? product.oneOffCosts().value().divide(perUnit, MathContext.DECIMAL128) : null;
-        return new PriceLadder(unitCost, upwards, downwards, breakEven);
+        Sale atMargin = upwards == null ? null : sale(product, upwards.wholesale(), unitCost, oneOffShare);
+        Sale atTarget = downwards == null ? null : sale(product, downwards.wholesale(), unitCost, oneOffShare);
+        Sale named = atTarget == null ? atMargin : atTarget;
+        return named == null
+                ? null
+                : new PriceLadder(unitCost, upwards, downwards, named, atTarget == null ? null : atMargin);
+    }
+
+    private static Sale sale(Product product, BigDecimal wholesale, BigDecimal unitCost, BigDecimal oneOffShare) {
+        BigDecimal profit = wholesale.subtract(unitCost);
+        BigDecimal earned = profit.add(oneOffShare);
+        return new Sale(
+                profit,
+                earned.signum() > 0 ? product.oneOffCosts().value().divide(earned, MathContext.DECIMAL128) : null);
+    }
+
+    /** {@link Sale#breakEvenUnits} at the price that the person named. */
+    public @Nullable BigDecimal breakEvenUnits() {
+        return sale.breakEvenUnits();
     }
 
     private static @Nullable Upwards upwards(Product product, BigDecimal unitCost) {
@@ -70,10 +96,15 @@ public record PriceLadder(
             return null;
         }
         BigDecimal wholesale = unitCost.divide(ONE.subtract(margin.value()), MathContext.DECIMAL128);
+        Figure distributor = product.distributorMargin();
+        BigDecimal distributorPrice = distributor.isZero()
+                ? wholesale
+                : wholesale.divide(ONE.subtract(distributor.value()), MathContext.DECIMAL128);
         BigDecimal retailExVat =
-                wholesale.divide(ONE.subtract(product.retailerMargin().value()), MathContext.DECIMAL128);
+                distributorPrice.divide(ONE.subtract(product.retailerMargin().value()), MathContext.DECIMAL128);
         return new Upwards(
                 wholesale,
+                distributorPrice,
                 retailExVat,
                 retailExVat.multiply(ONE.add(product.vat().value())));
     }
@@ -84,10 +115,12 @@ public record PriceLadder(
             return null;
         }
         BigDecimal exVat = retail.value().divide(ONE.add(product.vat().value()), MathContext.DECIMAL128);
-        BigDecimal wholesale =
+        BigDecimal distributorPrice =
                 exVat.multiply(ONE.subtract(product.retailerMargin().value()));
+        BigDecimal wholesale = distributorPrice.multiply(
+                ONE.subtract(product.distributorMargin().value()));
         BigDecimal margin =
                 wholesale.signum() == 0 ? null : wholesale.subtract(unitCost).divide(wholesale, MathContext.DECIMAL128);
-        return new Downwards(exVat, wholesale, margin);
+        return new Downwards(exVat, distributorPrice, wholesale, margin);
     }
 }

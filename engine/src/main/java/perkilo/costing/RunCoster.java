@@ -2,6 +2,7 @@ package perkilo.costing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Gaps;
 import perkilo.origin.Finding;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
@@ -36,19 +37,38 @@ public final class RunCoster {
         List<Source> sources = Source.of(market, needs);
         PurchaseForRun.Outcome found = purchaser.find(needs, sources);
         Purchase purchase = found.purchase();
-        return new Outcome(purchase == null ? null : costing.cost(needs, sources, purchase), found.problems());
+        if (purchase != null) {
+            return new Outcome(costing.cost(needs, sources, purchase), List.of(), List.of());
+        }
+        List<Source> unsold = sources.stream()
+                .filter(source ->
+                        source.isBought() && source.offered().listings().isEmpty())
+                .toList();
+        List<String> missing = unsold.stream()
+                .map(source -> source.item().name() + " (no price)")
+                .toList();
+        Gaps gaps = market.book().gaps();
+        boolean known = !unsold.isEmpty() && unsold.stream().allMatch(source -> isReported(gaps, source));
+        List<Finding> problems = known ? List.of() : found.problems();
+        return new Outcome(null, problems, missing.isEmpty() ? List.of("a purchase") : missing);
+    }
+
+    private static boolean isReported(Gaps gaps, Source source) {
+        return gaps.whyNoPrice(source.item().name()).isPresent();
     }
 
     /**
      * The result for a run.
      *
      * @param cost null if something cannot be bought
-     * @param problems what cannot be bought; empty if there is a cost
+     * @param problems what cannot be bought and was not reported before; empty if there is a cost
+     * @param missing what cannot be bought, in words; empty if there is a cost
      */
-    public record Outcome(@Nullable RunCost cost, List<Finding> problems) {
+    public record Outcome(@Nullable RunCost cost, List<Finding> problems, List<String> missing) {
 
         public Outcome {
             problems = List.copyOf(problems);
+            missing = List.copyOf(missing);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Product;
 import perkilo.model.Settings;
@@ -27,7 +28,17 @@ final class RunCosting {
      * @param sources of the run's items
      */
     RunCost cost(RunNeeds needs, List<Source> sources, Purchase purchase) {
-        List<ItemCost> items = items(needs, sources, purchase);
+        return cost(needs, sources, purchase, Set.of());
+    }
+
+    /**
+     * The cost of a run as far as it is known.
+     *
+     * @param sources of the run's items
+     * @param unsold those that the purchase leaves out
+     */
+    RunCost cost(RunNeeds needs, List<Source> sources, Purchase purchase, Set<Source> unsold) {
+        List<ItemCost> items = items(needs, sources, purchase, unsold);
         Work work = Work.of(settings, needs);
         Product product = needs.product();
         BigDecimal oneOffs = product == null ? ZERO : product.oneOffCosts().value();
@@ -35,7 +46,7 @@ final class RunCosting {
         return new RunCost(settings.home(), needs, items, purchase, work, oneOffs, share);
     }
 
-    private static List<ItemCost> items(RunNeeds needs, List<Source> sources, Purchase purchase) {
+    private static List<ItemCost> items(RunNeeds needs, List<Source> sources, Purchase purchase, Set<Source> unsold) {
         List<List<LineCost>> lines = purchase.linesByNeed();
         List<ItemCost> items = new ArrayList<>(sources.size());
         int need = 0;
@@ -46,7 +57,7 @@ final class RunCosting {
                             ? ItemCost.fromHouse(source.item(), house)
                             : ItemCost.bought(
                                     source.item(),
-                                    source.isBought() ? lines.get(need++) : List.of(),
+                                    source.isBought() && !unsold.contains(source) ? lines.get(need++) : List.of(),
                                     UsableLeftover.limit(needs, source.item())));
         }
         return items;

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Formula;
@@ -18,6 +19,7 @@ import perkilo.model.Run;
 import perkilo.names.Names;
 import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
+import perkilo.purchasing.Quotient;
 
 /**
  * The product and the needs of one run.
@@ -44,8 +46,8 @@ public record RunNeeds(
     }
 
     /**
-     * The needs of a run: of material i {@code q_i = n · b · w_i · (1 + handling loss_i)} kilograms, of component j
-     * {@code k_j = ⌈ U · per unit_j · (1 + loss_j) ⌉} pieces.
+     * The needs of a run: of material i {@code q_i = n · b · w_i / (1 − handling loss_i)} kilograms, of component j
+     * {@code k_j = ⌈ U · per unit_j / (1 − loss_j) ⌉} pieces.
      *
      * @throws IllegalArgumentException if the run names a product or formula that the book lacks, or one that cannot be
      *     made
@@ -69,6 +71,26 @@ public record RunNeeds(
             return new RunNeeds(run, null, formula, null, null, batches, materials(book, formula, batches.charged()));
         }
         throw new AssertionError(run);
+    }
+
+    /**
+     * The same needs without some items.
+     *
+     * @param keys of their names
+     */
+    public RunNeeds without(Set<String> keys) {
+        return keys.isEmpty()
+                ? this
+                : new RunNeeds(
+                        run,
+                        product,
+                        formula,
+                        units,
+                        fill,
+                        batches,
+                        items.stream()
+                                .filter(item -> !keys.contains(item.key()))
+                                .toList());
     }
 
     /** The name of what is made: the product, or the formula for bulk. */
@@ -113,7 +135,7 @@ public record RunNeeds(
         }
         BigDecimal inProduct = charged.multiply(share);
         Figure loss = material.handlingLoss();
-        BigDecimal needed = loss.isZero() ? inProduct : inProduct.multiply(ONE.add(loss.value()));
+        BigDecimal needed = loss.isZero() ? inProduct : Quotient.of(inProduct, ONE.subtract(loss.value()));
         return new Item(material.name(), key, material, lines, null, share, needed);
     }
 
@@ -130,7 +152,6 @@ public record RunNeeds(
 
     private static BigDecimal pieces(Product.Component component, BigDecimal units) {
         return units.multiply(component.perUnit().value())
-                .multiply(ONE.add(component.loss().value()))
-                .setScale(0, RoundingMode.CEILING);
+                .divide(ONE.subtract(component.loss().value()), 0, RoundingMode.CEILING);
     }
 }

@@ -5,6 +5,7 @@ import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
 import perkilo.origin.Reading;
+import perkilo.origin.SameCause;
 
 /**
  * The result of checking a workbook.
@@ -15,7 +16,7 @@ import perkilo.origin.Reading;
 public record Checked(Reading<Book> reading, List<Finding> findings) {
 
     public Checked {
-        findings = List.copyOf(findings);
+        findings = SameCause.once(findings);
     }
 
     /** What was read. */

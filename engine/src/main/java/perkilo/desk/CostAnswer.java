@@ -4,6 +4,7 @@ import java.util.List;
 import perkilo.costing.CostOutcome;
 import perkilo.origin.Account;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.cost.CostReport;
 import perkilo.sheet.Report;
 
@@ -18,11 +19,21 @@ public sealed interface CostAnswer {
         return Account.NONE;
     }
 
-    /** Every run is costed. If a search was stopped, the purchase of that run is not proven. */
+    /**
+     * Something is known of at least one run. If a search was stopped, the purchase of that run is not proven.
+     *
+     * @param costed the costs, and what is missing of runs that are not complete
+     * @param findings everything that a person should know
+     */
     record Costed(CostOutcome.Costed costed, List<Finding> findings) implements CostAnswer {
 
         public Costed {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
+        }
+
+        /** Whether every run is complete and nothing has an error. */
+        public boolean isComplete() {
+            return costed.isComplete() && findings.stream().noneMatch(Finding::isError);
         }
 
         @Override
@@ -36,19 +47,19 @@ public sealed interface CostAnswer {
         }
     }
 
-    /** The book has errors; at least one finding is an error. */
+    /** Every figure depends on something that has an error; at least one finding is an error. */
     record BadInput(Account account, List<Finding> findings) implements CostAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
-    /** Something that is needed cannot be bought; at least one finding is an error. */
+    /** Nothing is known of any run; at least one finding is an error. */
     record NoPurchase(List<Finding> findings) implements CostAnswer {
 
         public NoPurchase {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

@@ -28,13 +28,12 @@ public final class CostBook {
     /** Costs the runs of a book that has been read before. */
     public CostAnswer cost(Path file, Reading<Book> reading, RunSizes sizes, Watch watch) {
         List<Finding> findings = new ArrayList<>(reading.findings());
-        if (reading.hasErrors()) {
+        if (reading.value().gaps().isEverything()) {
             return new CostAnswer.BadInput(reading.account(), findings);
         }
         Book book = sizes.applyTo(reading.value());
-        List<Finding> problems = RunSizes.problems(file, book);
-        findings.addAll(problems);
-        if (!problems.isEmpty()) {
+        findings.addAll(RunSizes.problems(file, book));
+        if (RunSizes.isNothing(book)) {
             return new CostAnswer.BadInput(reading.account(), findings);
         }
         Watched costing = new Watched(watch, Stage.COSTING, book.runs().size());

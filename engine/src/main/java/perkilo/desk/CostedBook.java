@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.portfolio.PortfolioBook;
 
 /**
@@ -26,12 +27,19 @@ public record CostedBook<T>(
         boolean isFaulty) {
 
     public CostedBook {
-        findings = List.copyOf(findings);
+        findings = SameCause.once(findings);
     }
 
     /** Whether it has costs. */
     public boolean isCosted() {
         return view != null;
+    }
+
+    /** Whether every run of it is complete and nothing has an error. */
+    public boolean isComplete() {
+        PortfolioBook.Costs costs = shown.costs();
+        return (costs == null || costs.incomplete().isEmpty())
+                && findings.stream().noneMatch(Finding::isError);
     }
 
     /** The same book without findings that are shown elsewhere; {@code findings} keeps them. */

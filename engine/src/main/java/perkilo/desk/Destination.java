@@ -30,6 +30,9 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
     /** The ending of a file name for swaps. */
     public static final String SWAPPED = "-swapped";
 
+    /** The ending of a file name for a workbook with the sheet Reading. */
+    public static final String REVIEW = "-review";
+
     /** The ending of a file name for price changes. */
     public static final String PRICES = "-prices";
 
@@ -69,10 +72,12 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
 
     Written writeTo(Path target, FileStamp book, Report report, LocalDate today) throws IOException {
         WorkbookWriter writer = new WorkbookWriter();
-        if (sheetOnly) {
-            return writer.writeAlone(report.alone(), target, book.file());
+        if (!sheetOnly) {
+            return inPlace
+                    ? writer.writeInPlace(book, EarlierMessages.beside(report, book.file()), today)
+                    : writer.write(book, EarlierMessages.beside(report, book.file()), target);
         }
-        return inPlace ? writer.writeInPlace(book, report, today) : writer.write(book, report, target);
+        return writer.writeAlone(report.alone(), target, book.file());
     }
 
     private Path or(Path usual) {

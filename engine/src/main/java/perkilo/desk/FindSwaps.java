@@ -31,14 +31,15 @@ public final class FindSwaps {
      */
     public SwapAnswer find(SwapRequest request, Watch watch) throws IOException {
         Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
-        if (reading.hasErrors()) {
+        if (reading.value().gaps().isEverything()) {
             return new SwapAnswer.BadInput(reading.account(), reading.findings());
         }
         Book book = request.sizes().applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(new SwapSubjects(request.sources().book(), book).missing(request.only()));
+        List<Finding> subjects = new SwapSubjects(request.sources().book(), book).missing(request.only());
+        findings.addAll(subjects);
         findings.addAll(RunSizes.problems(request.sources().book(), book));
-        if (findings.stream().anyMatch(Finding::isError)) {
+        if (!subjects.isEmpty() || RunSizes.isNothing(book)) {
             return new SwapAnswer.BadInput(reading.account(), findings);
         }
         try {

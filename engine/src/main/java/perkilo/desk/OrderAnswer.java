@@ -5,6 +5,7 @@ import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
 import perkilo.origin.Account;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.order.OrderReport;
 import perkilo.sheet.Report;
 
@@ -29,7 +30,12 @@ public sealed interface OrderAnswer {
     record Planned(OrderOutcome.Planned planned, Reasons reasons, List<Finding> findings) implements OrderAnswer {
 
         public Planned {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
+        }
+
+        /** Whether every need is met in time and nothing has an error. */
+        public boolean isComplete() {
+            return planned.unmet().isEmpty() && findings.stream().noneMatch(Finding::isError);
         }
 
         @Override
@@ -47,15 +53,15 @@ public sealed interface OrderAnswer {
     record BadInput(Account account, List<Finding> findings) implements OrderAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
-    /** No set of orders covers every need; at least one finding is an error. */
+    /** No plan was found; at least one finding is an error. */
     record NoPlan(List<Finding> findings) implements OrderAnswer {
 
         public NoPlan {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

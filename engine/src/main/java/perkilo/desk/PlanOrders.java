@@ -5,6 +5,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.model.Book;
+import perkilo.model.Gaps;
+import perkilo.orderplan.LeadTimes;
 import perkilo.orderplan.OrderBook;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
@@ -24,10 +26,11 @@ public final class PlanOrders {
     public OrderAnswer plan(OrderRequest request, Watch watch) throws IOException {
         Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
         List<Finding> findings = new ArrayList<>(reading.findings());
-        findings.addAll(BookReading.ofDemand(reading.value()));
-        if (findings.stream().anyMatch(Finding::isError)) {
+        Gaps gaps = reading.value().gaps();
+        if (gaps.isEverything() || gaps.has(Gaps.Kind.ORDERS)) {
             return new OrderAnswer.BadInput(reading.account(), findings);
         }
+        findings.addAll(LeadTimes.unknown(reading.value()));
         Watched planning = new Watched(watch, Stage.PLANNING, 1);
         planning.accept(0);
         SearchLimits limits = new SearchLimits(request.search(), planning);

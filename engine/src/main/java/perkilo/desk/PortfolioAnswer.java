@@ -3,6 +3,7 @@ package perkilo.desk;
 import java.nio.file.Path;
 import java.util.List;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.xlsx.write.Written;
 
 /**
@@ -23,7 +24,7 @@ public sealed interface PortfolioAnswer<T> {
 
         public Done {
             books = List.copyOf(books);
-            shared = List.copyOf(shared);
+            shared = SameCause.once(shared);
         }
     }
 
@@ -31,7 +32,7 @@ public sealed interface PortfolioAnswer<T> {
     record BadInput<T>(List<Finding> findings) implements PortfolioAnswer<T> {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import perkilo.model.Book;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.origin.SameCause;
 import perkilo.reading.BookReader;
 import perkilo.reading.SharedSources;
 import perkilo.report.portfolio.PortfolioBook;
@@ -89,7 +92,8 @@ final class PortfolioTask<T> {
 
     /** The findings about this book, without those about shared files. */
     private List<Finding> own(List<Finding> findings) {
-        List<Finding> common = shared.findings();
+        Set<Finding> common = new HashSet<>(shared.findings());
+        common.addAll(SameCause.once(shared.findings()));
         return findings.stream().filter(finding -> !common.contains(finding)).toList();
     }
 

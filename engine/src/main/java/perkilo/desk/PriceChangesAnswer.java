@@ -4,9 +4,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostEffect;
 import perkilo.offers.history.PriceChanges;
-import perkilo.origin.Figure;
 import perkilo.origin.Account;
+import perkilo.origin.Figure;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.prices.PriceChangesReport;
 import perkilo.sheet.Report;
 
@@ -39,7 +40,7 @@ public sealed interface PriceChangesAnswer {
             implements PriceChangesAnswer {
 
         public Changed {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
 
         /** The result sheets. */
@@ -52,7 +53,7 @@ public sealed interface PriceChangesAnswer {
     record BadInput(Account account, List<Finding> findings) implements PriceChangesAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -60,7 +61,7 @@ public sealed interface PriceChangesAnswer {
     record NoPurchase(List<Finding> findings) implements PriceChangesAnswer {
 
         public NoPurchase {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

@@ -2,6 +2,7 @@ package perkilo.desk;
 
 import java.util.List;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.units.Conversion;
 
 /** The outcome of looking up a rate. */
@@ -14,7 +15,7 @@ public sealed interface RateAnswer {
     record Found(Conversion conversion, List<Finding> findings) implements RateAnswer {
 
         public Found {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -22,7 +23,7 @@ public sealed interface RateAnswer {
     record None(List<Finding> findings) implements RateAnswer {
 
         public None {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

@@ -2,6 +2,7 @@ package perkilo.desk;
 
 import java.util.List;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.rates.RatesTable;
 import perkilo.units.DatedRate;
 
@@ -25,7 +26,7 @@ public sealed interface RatesAnswer {
         public Taken {
             files = List.copyOf(files);
             rates = List.copyOf(rates);
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -33,7 +34,7 @@ public sealed interface RatesAnswer {
     record BadInput(List<Finding> findings) implements RatesAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -41,7 +42,7 @@ public sealed interface RatesAnswer {
     record Stopped(List<Finding> findings) implements RatesAnswer {
 
         public Stopped {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 

@@ -7,8 +7,10 @@ import java.util.List;
 import perkilo.costing.RunCheck;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
 import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -54,12 +56,33 @@ public record RunSizes(List<BigDecimal> units, List<BigDecimal> batchKg) {
                 runs.add(new Run.OfBulk(formula.name(), Figure.of(size), Origin.NONE));
             }
         }
-        return book.withRuns(runs);
+        Gaps gaps = book.gaps();
+        for (Gaps.Gap unread : gaps.of(Gaps.Kind.PRODUCT)) {
+            if (book.product(unread.what()).isEmpty()) {
+                for (BigDecimal size : units) {
+                    runs.add(new Run.OfProduct(unread.what(), Figure.of(size), Origin.NONE));
+                }
+            }
+        }
+        for (Gaps.Gap unread : gaps.of(Gaps.Kind.RECIPE)) {
+            if (unread.key().equals(Names.key(unread.what()))
+                    && book.formula(unread.what()).isEmpty()) {
+                for (BigDecimal size : batchKg) {
+                    runs.add(new Run.OfBulk(unread.what(), Figure.of(size), Origin.NONE));
+                }
+            }
+        }
+        return book.withRuns(runs).withGaps(gaps.without(Gaps.Kind.RUN));
+    }
+
+    /** Whether there is no run, not even one that cannot be read. */
+    static boolean isNothing(Book book) {
+        return book.runs().isEmpty() && !book.gaps().has(Gaps.Kind.RUN);
     }
 
     /** The reasons why runs of a book cannot be costed; none if all can. */
     static List<Finding> problems(Path file, Book book) {
-        return book.runs().isEmpty()
+        return isNothing(book)
                 ? List.of(Finding.error(BookReading.whole(file), DeskMessages.noRun()))
                 : RunCheck.of(book);
     }

@@ -9,6 +9,7 @@ import perkilo.costing.CostEffect;
 import perkilo.costing.CostRuns;
 import perkilo.model.Book;
 import perkilo.model.Settings;
+import perkilo.offers.AgeLimit;
 import perkilo.offers.Offer;
 import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Finding;
@@ -38,27 +39,34 @@ public final class ShowPriceChanges {
             return new PriceChangesAnswer.BadInput(quotes.account(), quotes.findings());
         }
         LocalDate date = request.date();
-        PriceChanges changes = PriceChanges.on(date == null ? request.today() : date, quotes.value(), "");
-        return new PriceChangesAnswer.Changed(changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
+        PriceChanges changes = PriceChanges.on(
+                date == null ? request.today() : date,
+                quotes.value(),
+                "",
+                AgeLimit.ofDays(Settings.USUAL_PRICE_AGE_LIMIT.value()));
+        return new PriceChangesAnswer.Changed(
+                changes, null, Settings.USUAL_PRICE_AGE_LIMIT, quotes.account(), quotes.findings());
     }
 
     private static PriceChangesAnswer with(Path file, PriceChangesRequest request, Watch watch) throws IOException {
         Sources sources = new Sources(file, List.of(request.folder()), request.rates(), request.date());
         Reading<Book> reading = BookReading.of(sources, request.today(), watch);
-        if (reading.hasErrors()) {
+        if (reading.value().gaps().isEverything()) {
             return new PriceChangesAnswer.BadInput(reading.account(), reading.findings());
         }
         Book book = request.sizes().applyTo(reading.value());
         List<Finding> findings = new ArrayList<>(reading.findings());
-        List<Finding> problems = RunSizes.problems(file, book);
-        findings.addAll(problems);
-        if (!problems.isEmpty()) {
+        findings.addAll(RunSizes.problems(file, book));
+        if (RunSizes.isNothing(book)) {
             return new PriceChangesAnswer.BadInput(reading.account(), findings);
         }
         List<Offer> quotes =
                 new QuoteReader().read(file, List.of(request.folder())).value();
-        PriceChanges changes =
-                PriceChanges.on(book.settings().costingDate(), quotes, String.valueOf(file.getFileName()));
+        PriceChanges changes = PriceChanges.on(
+                book.settings().costingDate(),
+                quotes,
+                String.valueOf(file.getFileName()),
+                book.settings().priceAgeLimit());
         Watched costing = new Watched(watch, Stage.COSTING, 0);
         CostEffect effect = CostEffect.of(
                 book, changes, new CostRuns(costing.counting(Planners.forRuns()), SearchLimits.usual(costing)));

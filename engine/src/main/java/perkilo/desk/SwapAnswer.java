@@ -5,6 +5,7 @@ import java.util.Optional;
 import perkilo.model.Formula;
 import perkilo.origin.Account;
 import perkilo.origin.Finding;
+import perkilo.origin.SameCause;
 import perkilo.report.swap.SwapReport;
 import perkilo.sheet.Report;
 import perkilo.swaps.SwapOutcome;
@@ -30,7 +31,12 @@ public sealed interface SwapAnswer {
     record Found(SwapOutcome.Found found, Optional<Formula> added, List<Finding> findings) implements SwapAnswer {
 
         public Found {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
+        }
+
+        /** Whether every formula and run was looked at and nothing has an error. */
+        public boolean isComplete() {
+            return findings.stream().noneMatch(Finding::isError);
         }
 
         @Override
@@ -54,7 +60,7 @@ public sealed interface SwapAnswer {
     record NoSuchChoice(Choice choice, int count, List<Finding> findings) implements SwapAnswer {
 
         public NoSuchChoice {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -62,7 +68,7 @@ public sealed interface SwapAnswer {
     record BadInput(Account account, List<Finding> findings) implements SwapAnswer {
 
         public BadInput {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -70,7 +76,7 @@ public sealed interface SwapAnswer {
     record NoPurchase(List<Finding> findings) implements SwapAnswer {
 
         public NoPurchase {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 
@@ -78,7 +84,7 @@ public sealed interface SwapAnswer {
     record Stopped(List<Finding> findings) implements SwapAnswer {
 
         public Stopped {
-            findings = List.copyOf(findings);
+            findings = SameCause.once(findings);
         }
     }
 }

@@ -72,8 +72,8 @@ public final class TakeInPrices {
     }
 
     /** One file; a file that cannot be opened is a result among others, and a failure if it is the only one. */
-    private static List<TakenIn> take(
-            TakeIn takeIn, Path file, TakeIn.Said said, FilledIn filledIn, boolean alone) throws IOException {
+    private static List<TakenIn> take(TakeIn takeIn, Path file, TakeIn.Said said, FilledIn filledIn, boolean alone)
+            throws IOException {
         try {
             return takeIn.take(file, said, filledIn);
         } catch (UnreadableFileException why) {

@@ -10,7 +10,10 @@ import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.rates.Bank;
 import perkilo.rates.RatesTable;
+import perkilo.reading.LegacyRates;
+import perkilo.reading.RateJumps;
 import perkilo.reading.RatesReader;
+import perkilo.reading.table.Findings;
 import perkilo.units.DatedRate;
 import perkilo.xlsx.grid.UnreadableFileException;
 
@@ -83,6 +86,10 @@ public final class TakeInRates {
 
         void take(String file, Reading<List<DatedRate>> read) {
             findings.addAll(read.findings());
+            Findings odd = new Findings();
+            new RateJumps(odd).check(read.value(), rates.rates());
+            LegacyRates.check(read.value(), odd);
+            findings.addAll(odd.list());
             RatesTable.Taken taken = rates.take(read.value(), replace);
             List<RatesTable.Differing> differing = taken.differing();
             differing.stream().limit(NAMED).map(RatesTable.Differing::finding).forEach(findings::add);

@@ -15,11 +15,7 @@ import perkilo.pricelists.TakeIn;
  * @param review the workbook with the questions
  */
 public record TakeInRequest(
-        List<Path> files,
-        Path folder,
-        @Nullable Path book,
-        TakeIn.Said said,
-        Path review) {
+        List<Path> files, Path folder, @Nullable Path book, TakeIn.Said said, Path review) {
 
     public TakeInRequest {
         files = List.copyOf(files);

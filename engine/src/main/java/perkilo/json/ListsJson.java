@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.Set;
 import perkilo.origin.Origin;
 import perkilo.pricelists.ListColumn;
-import perkilo.pricelists.RowNotRead;
 import perkilo.pricelists.PriceLine;
+import perkilo.pricelists.RowNotRead;
 import perkilo.pricelists.TakenIn;
 import perkilo.review.Asked;
 import perkilo.review.prices.ReviewTexts;
@@ -37,9 +37,7 @@ public final class ListsJson {
                     .filter(asked -> seen.add(asked.key()))
                     .forEach(asked -> questions.add(question(asked)));
             list.seen().prices().forEach(price -> prices.add(price(price)));
-            list.seen().notRead().stream()
-                    .filter(row -> seen.add(row.key()))
-                    .forEach(row -> notRead.add(row(row)));
+            list.seen().notRead().stream().filter(row -> seen.add(row.key())).forEach(row -> notRead.add(row(row)));
             list.seen().columns().stream()
                     .filter(column -> column.isNotRead() && seen.add(column.key()))
                     .forEach(column -> notRead.add(column(column)));

@@ -9,6 +9,7 @@ import perkilo.origin.Finding;
 import perkilo.report.order.OrdersTable;
 import perkilo.report.order.PlanFacts;
 import perkilo.report.order.StockTable;
+import perkilo.report.order.UnmetTables;
 import perkilo.report.order.WhyTables;
 
 /** Orders as JSON. */
@@ -30,6 +31,10 @@ public final class OrderJson {
                 .put("answer", plan.answer(home));
         answer.set("months", Json.texts(plan.months()));
         answer.set("orders", TableJson.array(OrdersTable.of(planned)));
+        answer.set("late", TableJson.array(UnmetTables.LATE.with(planned.unmet().late())));
+        answer.set(
+                "notCovered",
+                TableJson.array(UnmetTables.NOT_COVERED.with(planned.unmet().notCovered())));
         answer.set("stock", TableJson.array(StockTable.of(plan)));
         answer.set("plan", TableJson.object(PlanFacts.of(plan)));
         answer.set("why", reasons.isEmpty() ? null : WhyJson.of(new WhyTables(planned, reasons)));

@@ -21,7 +21,8 @@ public final class PricesJson {
      * @param effect what the changes do to the runs of a book; null without a book
      * @param account what became of everything in the files
      */
-    public static ObjectNode of(PriceChanges changes, @Nullable CostEffect effect, Account account, List<Finding> findings) {
+    public static ObjectNode of(
+            PriceChanges changes, @Nullable CostEffect effect, Account account, List<Finding> findings) {
         ObjectNode answer = Json.object().put("date", changes.on().toString()).put("answer", changes.answer());
         answer.set("changes", TableJson.array(new PriceTable(changes).inJson()));
         if (effect != null) {

@@ -40,6 +40,11 @@ public record ListLine(
      */
     public record Listed(String supplier, String item, String inci, String cas, String code) {}
 
+    /** The same line with its pack in another unit. */
+    ListLine in(Quantity other) {
+        return new ListLine(listed, other, price, currency, terms, validity, origin);
+    }
+
     /** The item as the list calls it. */
     public String item() {
         return listed.item();

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Names;
 import perkilo.offers.LineTerms;
@@ -42,6 +43,7 @@ public final class ListRows {
     private final ListDates dates;
     private final Set<Integer> priceColumns;
     private final PriceCell prices;
+    private final ListGallons gallons;
     private final Findings findings;
     private final Map<String, Question> questions = new LinkedHashMap<>();
     private final Map<String, Optional<Quantity>> units = new HashMap<>();
@@ -63,7 +65,8 @@ public final class ListRows {
         this.dates = new ListDates(mapping.answer(Mapping.DATES));
         this.findings = findings;
         this.priceColumns = columns.prices().keySet();
-        this.prices = new PriceCell(sense.mark(), mapping, title.note(), this::ask, findings);
+        this.gallons = new ListGallons(mapping, this::ask);
+        this.prices = new PriceCell(sense.mark(), mapping, title.note(), this::ask, gallons, findings);
         for (Meaning meaning : Meaning.values()) {
             columns.of(meaning).ifPresent(column -> places.put(meaning, column));
         }
@@ -191,8 +194,11 @@ public final class ListRows {
         if (!unpriced.isEmpty()) {
             lines.forEach(line -> priced.add(List.of(Names.key(line.item()), line.pack())));
         }
-        unpriced.forEach((line, why) -> {
-            if (priced.add(List.of(Names.key(line.item()), line.pack()))) {
+        CurrencyUnit currency = lines.isEmpty() ? null : lines.get(0).currency();
+        unpriced.forEach((bare, why) -> {
+            Quantity pack = gallons.settled(bare.pack(), currency, bare.origin());
+            ListLine line = pack == null ? bare : bare.in(pack);
+            if (pack != null && priced.add(List.of(Names.key(line.item()), line.pack()))) {
                 lines.add(line);
                 findings.warning(
                         line.origin(),
@@ -394,15 +400,19 @@ public final class ListRows {
     }
 
     private Optional<ListLine> line(int row, String item, int column, ColumnUse use, PackText packed) {
-        Quantity pack = packed.content();
         Origin origin = grid.origin(row, column);
         String per = text(row, Meaning.PER);
         String currency = text(row, Meaning.CURRENCY);
         PriceCell.Price price = prices.read(
                 at(row, column), origin, use.note(), per, currency, packed, remark(row, PriceNote::saysWhatFor));
+        Quantity pack = price == null ? packed.content() : gallons.settled(packed.content(), price.currency(), origin);
+        if (pack == null) {
+            return Optional.empty();
+        }
+        CurrencyUnit priced = price == null ? null : price.currency();
         Bare from = use.from() == null ? cellFrom(row) : Bare.of(use.from());
-        Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, origin);
-        Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, origin);
+        Optional<BigDecimal> quantity = quantity(from, sense.breaksIn(), pack, priced, origin);
+        Optional<BigDecimal> minimum = quantity(minimum(row), sense.minimumsIn(), pack, priced, origin);
         if (price == null || (from != null && quantity.isEmpty())) {
             return Optional.empty();
         }
@@ -502,7 +512,11 @@ public final class ListRows {
 
     /** A quantity in the unit of the pack; empty if there is none or it is not clear. */
     private Optional<BigDecimal> quantity(
-            @Nullable Bare bare, ListSense.@Nullable Counted counted, Quantity pack, Origin origin) {
+            @Nullable Bare bare,
+            ListSense.@Nullable Counted counted,
+            Quantity pack,
+            @Nullable CurrencyUnit currency,
+            Origin origin) {
         if (bare == null) {
             return Optional.empty();
         }
@@ -521,7 +535,12 @@ public final class ListRows {
             boolean first = number.compareTo(BigDecimal.ONE) <= 0;
             return counted != null ? Optional.of(number) : first ? Optional.of(BigDecimal.ZERO) : Optional.empty();
         }
-        Optional<BigDecimal> converted = unit.times(number).in(pack.measure());
+        Quantity typed = unit.times(number);
+        Quantity clear = currency == null ? typed : gallons.settled(typed, currency, origin);
+        if (clear == null) {
+            return Optional.empty();
+        }
+        Optional<BigDecimal> converted = clear.in(pack.measure());
         if (converted.isEmpty()) {
             findings.error(
                     origin,

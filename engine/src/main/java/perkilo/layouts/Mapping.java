@@ -30,6 +30,7 @@ public record Mapping(
     public static final String MULTI_PACKS = "multi-packs";
     public static final String BLANK_ITEMS = "blank items";
     public static final String ROW_BASIS = "basis in rows";
+    public static final String GALLONS = "gallons";
     public static final String COLUMNS = "columns";
     public static final String PACK_COLUMN = "pack column";
 

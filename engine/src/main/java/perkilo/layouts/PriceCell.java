@@ -30,12 +30,20 @@ public final class PriceCell {
     private final Mapping mapping;
     private final PriceNote title;
     private final Consumer<Question> ask;
+    private final ListGallons gallons;
     private final Findings findings;
     private final Map<String, Optional<PriceNote>> notes = new HashMap<>();
     private final Map<String, Optional<CurrencySign>> formats = new HashMap<>();
     private final Map<String, Optional<CurrencySign>> signs = new HashMap<>();
 
-    PriceCell(DecimalMark mark, Mapping mapping, PriceNote title, Consumer<Question> ask, Findings findings) {
+    PriceCell(
+            DecimalMark mark,
+            Mapping mapping,
+            PriceNote title,
+            Consumer<Question> ask,
+            ListGallons gallons,
+            Findings findings) {
+        this.gallons = gallons;
         this.mark = mark;
         this.mapping = mapping;
         this.title = title;
@@ -86,7 +94,7 @@ public final class PriceCell {
             return null;
         }
         CurrencyUnit currency = currency(cell, origin, beside, header, currencyCell, perCell);
-        For basis = basis(origin, beside, header, perCell, pack, remark);
+        For basis = basis(origin, beside, header, perCell, pack, remark, currency);
         if (number == null && parts != null) {
             ask.accept(Question.decimals(origin, cell.text(), parts.digits()));
         }
@@ -188,7 +196,13 @@ public final class PriceCell {
     }
 
     private @Nullable For basis(
-            Origin origin, PriceNote beside, PriceNote header, String perCell, PackText pack, String remark) {
+            Origin origin,
+            PriceNote beside,
+            PriceNote header,
+            String perCell,
+            PackText pack,
+            String remark,
+            @Nullable CurrencyUnit currency) {
         PriceNote row = PriceNote.NONE;
         if (!perCell.isEmpty()) {
             row = basis(perCell).orElse(null);
@@ -206,7 +220,7 @@ public final class PriceCell {
             return null;
         }
         if (holds.saysWhatFor()) {
-            return holds.pack() ? ofPack(origin, holds, pack) : of(origin, holds, pack.content());
+            return holds.pack() ? ofPack(origin, holds, pack) : of(origin, holds, pack.content(), currency);
         }
         ask.accept(Question.of(
                 Mapping.PRICE_PER, origin, QuestionMessages.whatPricesAreFor(), "pack", "kg", "100 g", "L", "each"));
@@ -272,10 +286,13 @@ public final class PriceCell {
         return null;
     }
 
-    private @Nullable For of(Origin origin, PriceNote note, Quantity pack) {
-        Quantity per = note.per();
-        if (per == null) {
+    private @Nullable For of(Origin origin, PriceNote note, Quantity pack, @Nullable CurrencyUnit currency) {
+        if (note.per() == null) {
             throw new IllegalStateException("a note that says nothing");
+        }
+        Quantity per = currency == null ? note.per() : gallons.settled(note.per(), currency, origin);
+        if (per == null) {
+            return null;
         }
         if (per.measure().isCount() != pack.measure().isCount()) {
             findings.error(origin, RowMessages.priceOfOtherKind(per.measure().symbol(), pack.toString()));

@@ -10,8 +10,15 @@ import perkilo.units.Measure;
  *
  * @param amount above zero
  * @param measure the unit
+ * @param bareGallon whether the unit is a gallon of which the words do not say whose; {@code measure} is then the US
+ *     one
  */
-public record Quantity(BigDecimal amount, Measure measure) {
+public record Quantity(BigDecimal amount, Measure measure, boolean bareGallon) {
+
+    /** A quantity whose unit is clear. */
+    public Quantity(BigDecimal amount, Measure measure) {
+        this(amount, measure, false);
+    }
 
     private static final BigDecimal TONNE = new BigDecimal("1000");
     private static final int PLACES = 12;
@@ -20,7 +27,8 @@ public record Quantity(BigDecimal amount, Measure measure) {
     public static Optional<Quantity> unit(String word) {
         Optional<Measure> measure = Measure.parse(word);
         if (measure.isPresent()) {
-            return measure.map(found -> new Quantity(BigDecimal.ONE, found));
+            return measure.map(found ->
+                    new Quantity(BigDecimal.ONE, found, found == Measure.US_GAL && Measure.isBareGallon(word)));
         }
         if (ListWords.is("unit each", word)) {
             return Optional.of(new Quantity(BigDecimal.ONE, Measure.EACH));
@@ -30,7 +38,7 @@ public record Quantity(BigDecimal amount, Measure measure) {
 
     /** This quantity, multiplied. */
     public Quantity times(BigDecimal factor) {
-        return new Quantity(amount.multiply(factor), measure);
+        return new Quantity(amount.multiply(factor), measure, bareGallon);
     }
 
     /** The amount in another unit of the same kind, rounded up to 12 decimals; empty between weight and volume. */

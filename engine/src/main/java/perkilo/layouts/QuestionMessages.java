@@ -2,6 +2,8 @@ package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.List;
+import perkilo.origin.Decimals;
+import perkilo.units.Measure;
 
 /** What a person is asked about a price list, and how to answer. */
 public final class QuestionMessages {
@@ -79,6 +81,16 @@ public final class QuestionMessages {
 
     static String rowOrList(String remark) {
         return "The row says \"" + remark + "\" but the list says otherwise. Which applies to this price?";
+    }
+
+    static String whoseGallons(BigDecimal gallons) {
+        return "Is the gallon of this list a US one (" + Measure.US_GAL.inBase() + " L) or an imperial one ("
+                + Measure.IMP_GAL.inBase() + " L)? " + Quantity.plain(gallons) + " gal = "
+                + litres(gallons, Measure.US_GAL) + " (US) or " + litres(gallons, Measure.IMP_GAL) + " (imperial).";
+    }
+
+    private static String litres(BigDecimal gallons, Measure gallon) {
+        return Decimals.readable(gallons.multiply(gallon.inBase()), 3) + " L";
     }
 
     static String caseOrPiece(int packs) {

@@ -25,6 +25,7 @@ import perkilo.units.ExchangeRates;
  * @param demand what to plan purchases for
  * @param stock goods on the shelf and on order
  * @param rates exchange rates
+ * @param gaps what could not be read
  * @param account what became of everything in the files
  */
 public record Book(
@@ -38,6 +39,7 @@ public record Book(
         List<Demand> demand,
         List<StockLot> stock,
         ExchangeRates rates,
+        Gaps gaps,
         Account account) {
 
     public Book {
@@ -47,7 +49,7 @@ public record Book(
         stock = List.copyOf(stock);
     }
 
-    /** A book that is in no file. */
+    /** A book that is in no file, and so read completely. */
     public Book(
             Settings settings,
             Map<String, Supplier> suppliers,
@@ -70,6 +72,7 @@ public record Book(
                 demand,
                 stock,
                 rates,
+                Gaps.NONE,
                 Account.NONE);
     }
 
@@ -103,30 +106,49 @@ public record Book(
 
     /** The history of the offers, as seen on the costing date. Each call computes it again; call it once. */
     public OfferHistory prices() {
-        return new OfferHistory(offers, settings.costingDate());
+        return new OfferHistory(offers, settings.costingDate(), settings.priceAgeLimit());
     }
 
     /** The same book with the account of its reading. */
     public Book withAccount(Account other) {
-        return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, other);
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, account);
+        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, gaps, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
-        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, account);
+        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, gaps, account);
+    }
+
+    /** The same book with other demand. */
+    public Book withDemand(List<Demand> others) {
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, gaps, account);
+    }
+
+    /** The same book without what could not be read. */
+    public Book withGaps(Gaps others) {
+        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, account);
+    }
+
+    /** The same book with other settings. */
+    public Book withSettings(Settings others) {
+        return new Book(others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, account);
+    }
+
+    /** The same book with other formulas. */
+    public Book withFormulas(Map<String, Formula> others) {
+        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */
     public Book withFormula(Formula formula) {
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
-        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, account);
+        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
     }
 
     /**

@@ -15,7 +15,7 @@ import perkilo.origin.Origin;
  * @param functions what it does in a formula, in the words of the EU glossary; may be none
  * @param density in g/mL; null if unknown
  * @param housePrice in home currency for one kilogram, if it is made in the house; null for none
- * @param handlingLoss loss in drums and scoops, as a fraction of the weight that is used
+ * @param handlingLoss what sticks to drums and scoops, as a fraction of what is weighed; below one
  * @param shelfLifeMonths from arrival; null if unknown
  * @param traits properties for comparing it with others
  * @param origin its row

@@ -88,6 +88,11 @@ public record Product(
         return pricing.targetMargin();
     }
 
+    /** {@link Pricing#distributorMargin}. */
+    public Figure distributorMargin() {
+        return pricing.distributorMargin();
+    }
+
     /** {@link Pricing#retailerMargin}. */
     public Figure retailerMargin() {
         return pricing.retailerMargin();
@@ -131,7 +136,7 @@ public record Product(
      * @param density of the bulk in g/mL; null if unknown
      * @param overfill as a fraction; null for none
      * @param fillerSd the filler's standard deviation, in {@code unit}; null if the average-quantity rules do not apply
-     * @param loss bulk lost in filling, as a fraction
+     * @param loss bulk lost in filling, as a fraction of what goes into the filler; below one
      */
     public record Filling(
             Figure fill,
@@ -158,18 +163,20 @@ public record Product(
      * Margins and target prices.
      *
      * @param targetMargin the brand's, as a fraction of the wholesale price; null for no price ladder
+     * @param distributorMargin as a fraction of the price to the retailer; zero where the retailer buys from the brand
      * @param retailerMargin as a fraction of the retail price without VAT
      * @param vat as a fraction
      * @param targetRetailPrice with VAT, in home currency; null for none
      */
     public record Pricing(
             @Nullable Figure targetMargin,
+            Figure distributorMargin,
             Figure retailerMargin,
             Figure vat,
             @Nullable Figure targetRetailPrice) {
 
         /** No price ladder. */
-        public static final Pricing NONE = new Pricing(null, Figure.ZERO, Figure.ZERO, null);
+        public static final Pricing NONE = new Pricing(null, Figure.ZERO, Figure.ZERO, Figure.ZERO, null);
     }
 
     /**
@@ -206,9 +213,14 @@ public record Product(
      *
      * @param name as typed
      * @param perUnit pieces for one unit
-     * @param loss pieces spoiled on the line, as a fraction
+     * @param loss pieces spoiled on the line, as a fraction of those that are put on it; below one
      * @param weight of a piece, in grams; null if unknown
      * @param origin its row
      */
-    public record Component(String name, Figure perUnit, Figure loss, @Nullable Figure weight, Origin origin) {}
+    public record Component(
+            String name,
+            Figure perUnit,
+            Figure loss,
+            @Nullable Figure weight,
+            Origin origin) {}
 }

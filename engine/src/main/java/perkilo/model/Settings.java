@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.AgeLimit;
 import perkilo.origin.Figure;
 import perkilo.purchasing.DutyBasis;
 
@@ -42,7 +43,8 @@ public record Settings(
      * @param dutyBasis what duty is charged on
      * @param leftoverCredit value of a usable leftover, as a fraction of its lowest listed goods price
      * @param holdingPerYear the cost of keeping stock for a year, as a fraction of its value
-     * @param priceAgeLimitDays a quote older than this gets a warning
+     * @param priceAgeLimitDays a quote older than this gets a warning, and ends if a newer one has followed and its
+     *     last day is unknown
      */
     public record Buying(DutyBasis dutyBasis, Figure leftoverCredit, Figure holdingPerYear, Figure priceAgeLimitDays) {}
 
@@ -112,6 +114,11 @@ public record Settings(
     /** {@link Buying#priceAgeLimitDays}. */
     public Figure priceAgeLimitDays() {
         return buying.priceAgeLimitDays();
+    }
+
+    /** The price age limit in whole days: when a quote without a last day ends that a newer one has followed. */
+    public AgeLimit priceAgeLimit() {
+        return AgeLimit.ofDays(buying.priceAgeLimitDays().value());
     }
 
     /** {@link Making#labourRate}. */

@@ -20,6 +20,7 @@ public final class OfferHistory {
 
     private final List<Offer> quotes;
     private final LocalDate today;
+    private final AgeLimit ageLimit;
     /** Packs with more than one quote: only their quotes depend on each other. */
     private final Map<PackOffered, PackHistory> packs = new HashMap<>();
 
@@ -29,10 +30,12 @@ public final class OfferHistory {
      * @param quotes in the order of the sheets; superseded ones included
      * @param unpriced rows of lists that name a pack without a price
      * @param today the day as seen from
+     * @param ageLimit the days after which a quote without a last day ends that a newer one has followed
      */
-    public OfferHistory(Collection<Offer> quotes, Collection<Unpriced> unpriced, LocalDate today) {
+    public OfferHistory(Collection<Offer> quotes, Collection<Unpriced> unpriced, LocalDate today, AgeLimit ageLimit) {
         this.quotes = List.copyOf(quotes);
         this.today = today;
+        this.ageLimit = ageLimit;
         Map<PackOffered, List<Unpriced>> withoutPrice = new HashMap<>();
         for (Unpriced one : unpriced) {
             withoutPrice.computeIfAbsent(one.pack(), pack -> new ArrayList<>()).add(one);
@@ -44,14 +47,14 @@ public final class OfferHistory {
         byPack.forEach((pack, ofPack) -> {
             List<Unpriced> rows = withoutPrice.getOrDefault(pack, List.of());
             if (ofPack.size() > 1 || !rows.isEmpty()) {
-                packs.put(pack, new PackHistory(ofPack, rows, today));
+                packs.put(pack, new PackHistory(ofPack, rows, today, ageLimit));
             }
         });
     }
 
     /** A history without lists that name a pack without a price. */
-    public OfferHistory(Collection<Offer> quotes, LocalDate today) {
-        this(quotes, List.of(), today);
+    public OfferHistory(Collection<Offer> quotes, LocalDate today, AgeLimit ageLimit) {
+        this(quotes, List.of(), today, ageLimit);
     }
 
     private static List<Offer> joined(List<Offer> before, List<Offer> more) {
@@ -62,17 +65,35 @@ public final class OfferHistory {
 
     /** The state of one of the quotes. */
     public QuoteLife lifeOf(Offer quote) {
-        return packOf(quote).lifeOf(quote);
+        PackHistory pack = packOf(quote);
+        return pack == null
+                ? new PackHistory(List.of(quote), List.of(), today, ageLimit).lifeOf(quote)
+                : pack.lifeOf(quote);
     }
 
-    /** The days on which orders can be placed at one of the quotes; null if there are none. */
-    public @Nullable OrderDays orderDays(Offer quote) {
-        return packOf(quote).orderDays(quote);
+    /** The days on which orders can be placed at one of the quotes, from today on; none if it does not count. */
+    public List<OrderDays> orderDays(Offer quote) {
+        PackHistory pack = packOf(quote);
+        return pack == null ? aloneOn(quote) : pack.orderDays(quote);
     }
 
-    private PackHistory packOf(Offer quote) {
-        PackHistory known = packs.isEmpty() ? null : packs.get(PackOffered.of(quote));
-        return known == null ? new PackHistory(List.of(quote), List.of(), today) : known;
+    /** The list that ends a quote because it names the pack without a price; null if there is none. */
+    public @Nullable Unpriced endedBy(Offer quote) {
+        PackHistory pack = packOf(quote);
+        return pack == null ? null : pack.endedBy(quote);
+    }
+
+    private @Nullable PackHistory packOf(Offer quote) {
+        return packs.isEmpty() ? null : packs.get(PackOffered.of(quote));
+    }
+
+    /** The days of the only quote of a pack: most packs of a long list have one. */
+    private List<OrderDays> aloneOn(Offer quote) {
+        Validity validity = quote.validity();
+        LocalDate first = validity.beginsAfter(today) ? validity.day() : today;
+        return validity.endsBefore(first)
+                ? List.of()
+                : List.of(new OrderDays(first, validity.validUntil(), null, null, null));
     }
 
     /** The prices that can be ordered at on a day, in the order of the sheets. */
@@ -95,15 +116,13 @@ public final class OfferHistory {
 
     /** Whether an order can be placed on a day at one of the quotes. */
     public boolean isOrderableOn(LocalDate day, Offer quote) {
-        OrderDays days = orderDays(quote);
-        return days != null && days.contains(day);
+        return orderDays(quote).stream().anyMatch(days -> days.contains(day));
     }
 
     private List<Offer> orderable(Predicate<OrderDays> when) {
         List<Offer> orderable = new ArrayList<>();
         for (Offer quote : quotes) {
-            OrderDays days = orderDays(quote);
-            if (days != null && when.test(days)) {
+            if (orderDays(quote).stream().anyMatch(when)) {
                 orderable.add(quote);
             }
         }

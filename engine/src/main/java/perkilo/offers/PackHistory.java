@@ -3,38 +3,36 @@ package perkilo.offers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableMap;
-import java.util.NavigableSet;
-import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One supplier's quotes for one item in one pack, as seen on a day: at which of them one can order, and when.
  *
  * <ul>
- *   <li>Of the quotes up to the day the newest counts, and replaces the older ones even if it has expired. A quote
- *       without a day is older than all others. Two of the same day, such as for 10 kg and 10,000 g, both count.
- *   <li>A supplier's list that names the pack without a price withdraws all quotes that are not newer.
- *   <li>A quote of a later day is announced: it applies to orders placed from its day on, and the one before it until
- *       the day before. If that one ends earlier still, there is no price in between.
- *   <li>An announced quote that ends before it begins is never used and replaces none.
+ *   <li>On a day, the newest of the quotes counts that have begun and have not ended. So an older one counts again when
+ *       a newer one ends before it. A quote without a day is older than all others. Two of the same day, such as for 10
+ *       kg and 10,000 g, both count.
+ *   <li>A quote ends on its last day. If that is unknown, it does not end, unless a newer one follows: then it ends
+ *       when its age reaches the limit, but not before the newer one begins.
+ *   <li>A supplier's list that names the pack without a price ends all quotes that are not newer.
+ *   <li>A quote of a later day is announced: it counts from its day on.
+ *   <li>A quote that ends before it begins never counts, hides none and follows none.
  * </ul>
  */
 public final class PackHistory {
 
     private final List<Offer> quotes;
     private final LocalDate today;
+    private final PackWindows windows;
     private final @Nullable Offer newest;
     private final @Nullable Unpriced withdrawnBy;
-    /** The days on which announced prices begin. */
-    private final NavigableSet<LocalDate> announced;
-    /** Announced lists that name the pack without a price. */
-    private final NavigableMap<LocalDate, Unpriced> withdrawals;
+    /** The quotes that count today. */
+    private final List<Offer> current;
 
     /**
      * The history of a pack.
@@ -42,15 +40,15 @@ public final class PackHistory {
      * @param quotes of one pack, in any order; superseded ones included
      * @param unpriced rows of lists that name it without a price
      * @param today the day as seen from
+     * @param ageLimit the days after which a quote without a last day ends that a newer one has followed
      */
-    public PackHistory(List<Offer> quotes, List<Unpriced> unpriced, LocalDate today) {
+    public PackHistory(List<Offer> quotes, List<Unpriced> unpriced, LocalDate today, AgeLimit ageLimit) {
         this.quotes = quotes;
         this.today = today;
+        this.windows = new PackWindows(quotes, unpriced, ageLimit);
         this.newest = newest(quotes, today);
-        this.announced = announced(quotes, today);
-        this.withdrawals = withdrawals(unpriced, today);
-        Unpriced last = lastBefore(unpriced, today);
-        this.withdrawnBy = newest != null && last != null && withdraws(last, newest) ? last : null;
+        this.withdrawnBy = newest == null ? null : windows.lastWithdrawal(newest, today);
+        this.current = windows.on(today);
     }
 
     private static @Nullable Offer newest(List<Offer> quotes, LocalDate today) {
@@ -63,58 +61,16 @@ public final class PackHistory {
         return newest;
     }
 
-    /** Most packs have no announced prices: saves a tree for each pack of a long list. */
-    private static NavigableSet<LocalDate> announced(List<Offer> quotes, LocalDate today) {
-        NavigableSet<LocalDate> days = null;
-        for (Offer quote : quotes) {
-            if (quote.isAnnouncedOn(today) && !quote.validity().isEmpty()) {
-                days = days == null ? new TreeSet<>() : days;
-                days.add(day(quote));
-            }
-        }
-        return days == null ? Collections.emptyNavigableSet() : days;
-    }
-
-    private static NavigableMap<LocalDate, Unpriced> withdrawals(List<Unpriced> unpriced, LocalDate today) {
-        if (unpriced.isEmpty()) {
-            return Collections.emptyNavigableMap();
-        }
-        NavigableMap<LocalDate, Unpriced> later = new TreeMap<>();
-        for (Unpriced one : unpriced) {
-            if (one.quotedOn().isAfter(today)) {
-                later.putIfAbsent(one.quotedOn(), one);
-            }
-        }
-        return later;
-    }
-
-    private static @Nullable Unpriced lastBefore(List<Unpriced> unpriced, LocalDate today) {
-        Unpriced last = null;
-        for (Unpriced one : unpriced) {
-            if (!one.quotedOn().isAfter(today)
-                    && (last == null || one.quotedOn().isAfter(last.quotedOn()))) {
-                last = one;
-            }
-        }
-        return last;
-    }
-
     /** The histories of quotes by their packs, in the order in which packs appear first. */
-    public static Map<PackOffered, PackHistory> byPack(Collection<Offer> quotes, LocalDate today) {
+    public static Map<PackOffered, PackHistory> byPack(Collection<Offer> quotes, LocalDate today, AgeLimit ageLimit) {
         Map<PackOffered, List<Offer>> packs = new LinkedHashMap<>();
         for (Offer quote : quotes) {
             packs.computeIfAbsent(PackOffered.of(quote), pack -> new ArrayList<>(1))
                     .add(quote);
         }
         Map<PackOffered, PackHistory> histories = new LinkedHashMap<>();
-        packs.forEach((pack, ofPack) -> histories.put(pack, new PackHistory(ofPack, List.of(), today)));
+        packs.forEach((pack, ofPack) -> histories.put(pack, new PackHistory(ofPack, List.of(), today, ageLimit)));
         return histories;
-    }
-
-    /** A list that also has a price for the pack does not withdraw it. */
-    private static boolean withdraws(Unpriced unpriced, Offer quote) {
-        return !unpriced.quotedOn().isBefore(day(quote))
-                && !unpriced.origin().file().equals(quote.origin().file());
     }
 
     private static LocalDate day(Offer quote) {
@@ -123,65 +79,62 @@ public final class PackHistory {
 
     /** The state of one of the quotes. */
     public QuoteLife lifeOf(Offer quote) {
+        List<OrderDays> days = orderDays(quote);
         if (quote.isAnnouncedOn(today)) {
-            return quote.validity().isEmpty() ? new QuoteLife.Never() : new QuoteLife.Announced(days(quote), newest);
+            Unpriced ended = windows.endedBy(quote);
+            return !days.isEmpty()
+                    ? new QuoteLife.Announced(days, current.isEmpty() ? newest : current.get(0))
+                    : ended != null && !quote.validity().isEmpty()
+                            ? new QuoteLife.Withdrawn(ended, quote)
+                            : new QuoteLife.Never();
         }
-        if (withdrawnBy != null && newest != null) {
-            return new QuoteLife.Withdrawn(withdrawnBy, newest);
+        if (!days.isEmpty() && days.get(0).contains(today)) {
+            return new QuoteLife.Holds(days);
         }
-        if (newest != null && day(newest).isAfter(day(quote))) {
-            return new QuoteLife.Superseded(newest);
+        Offer last = Objects.requireNonNull(newest);
+        if (withdrawnBy != null) {
+            return new QuoteLife.Withdrawn(withdrawnBy, last);
         }
-        return quote.isExpiredOn(today) ? new QuoteLife.Expired() : new QuoteLife.Holds(days(quote));
+        if (day(last).isAfter(day(quote))) {
+            boolean hidden = !current.isEmpty() && day(current.get(0)).isAfter(day(quote));
+            return new QuoteLife.Superseded(hidden ? current.get(0) : last, hidden, days);
+        }
+        return quote.validity().isEmpty() && quote.quotedOn() != null
+                ? new QuoteLife.Never()
+                : new QuoteLife.Expired(current.isEmpty() ? null : current.get(0));
     }
 
-    /** The days on which orders can be placed at one of the quotes; null if there are none. */
-    public @Nullable OrderDays orderDays(Offer quote) {
-        QuoteLife life = lifeOf(quote);
-        if (life instanceof QuoteLife.Holds holds) {
-            return holds.days();
-        }
-        return life instanceof QuoteLife.Announced later ? later.days() : null;
+    /** The days on which orders can be placed at one of the quotes, from today on; none if it does not count again. */
+    public List<OrderDays> orderDays(Offer quote) {
+        return windows.of(quote, today);
+    }
+
+    /** The list that ends a quote because it names the pack without a price; null if there is none. */
+    @Nullable Unpriced endedBy(Offer quote) {
+        return windows.endedBy(quote);
     }
 
     /**
-     * The quotes of the newest day up to today, expired and withdrawn ones included; usually one; none if all are
-     * announced.
+     * The quotes that count today; if there are none, the newest up to today, expired and withdrawn ones included.
+     * Usually one; none if all are announced.
      */
-    public List<Offer> newest() {
-        return newest == null ? List.of() : ofDay(day(newest));
-    }
-
-    /** The quotes that the newest ones replaced: those of the day before the newest; none if there are none. */
-    public List<Offer> superseded() {
-        LocalDate before = null;
-        for (Offer quote : quotes) {
-            LocalDate day = day(quote);
-            boolean isOlder = newest != null && day.isBefore(day(newest));
-            before = isOlder && (before == null || day.isAfter(before)) ? day : before;
+    public List<Offer> now() {
+        if (!current.isEmpty() || newest == null) {
+            return current;
         }
-        return before == null ? List.of() : ofDay(before);
-    }
-
-    private List<Offer> ofDay(LocalDate day) {
+        LocalDate day = day(newest);
         return quotes.stream().filter(quote -> day(quote).equals(day)).toList();
     }
 
-    private OrderDays days(Offer quote) {
-        LocalDate first = quote.isAnnouncedOn(today) ? day(quote) : today;
-        LocalDate last = quote.validUntil();
-        LocalDate next = announced.higher(day(quote));
-        Map.Entry<LocalDate, Unpriced> withdrawal = withdrawals.higherEntry(day(quote));
-        Unpriced endedBy = null;
-        if (withdrawal != null && (next == null || next.isAfter(withdrawal.getKey()))) {
-            LocalDate end = withdrawal.getKey().minusDays(1);
-            endedBy = last == null || last.isAfter(end) ? withdrawal.getValue() : null;
-            last = earlier(last, end);
+    /** The quotes that counted last before those of {@link #now} did; none if there are none. */
+    public List<Offer> before() {
+        if (newest == null) {
+            return List.of();
         }
-        return new OrderDays(first, next == null ? last : earlier(last, next.minusDays(1)), next, endedBy);
+        return windows.lastBefore(current.isEmpty() ? day(newest) : windows.firstOfWindow(current.get(0), today));
     }
 
-    private static LocalDate earlier(@Nullable LocalDate one, LocalDate other) {
-        return one != null && one.isBefore(other) ? one : other;
+    static Comparator<Offer> newestFirst() {
+        return Comparator.comparing(PackHistory::day).reversed();
     }
 }

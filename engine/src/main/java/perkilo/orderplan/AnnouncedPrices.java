@@ -16,17 +16,21 @@ import perkilo.origin.Finding;
 final class AnnouncedPrices {
 
     private final Market market;
-    private final HorizonProblem basis;
+    private final List<HorizonItem> items;
     private final Horizon horizon;
     private final List<Offer> byVolume;
 
     AnnouncedPrices(Market market, HorizonProblem basis) {
+        this(market, basis.horizon(), basis.items());
+    }
+
+    AnnouncedPrices(Market market, Horizon horizon, List<HorizonItem> items) {
         this.market = market;
-        this.basis = basis;
-        this.horizon = basis.horizon();
+        this.items = items;
+        this.horizon = horizon;
         this.byVolume = market.prices().orderableUntil(horizon.lastOrderDay()).stream()
                 .filter(Offer::needsDensity)
-                .filter(offer -> offer.isAnnouncedOn(horizon.today()))
+                .filter(offer -> !market.prices().isOrderableOn(horizon.today(), offer))
                 .toList();
     }
 
@@ -38,14 +42,15 @@ final class AnnouncedPrices {
                 ? List.of()
                 : byVolume.stream()
                         .filter(offer -> Names.key(offer.item()).equals(key))
-                        .map(AnnouncedPrices::unmeasured)
+                        .map(this::unmeasured)
                         .toList();
     }
 
-    private static Finding unmeasured(Offer offer) {
+    private Finding unmeasured(Offer offer) {
         return Finding.error(
                 offer.packSize().origin(),
-                OrderMessages.announcedNeedsDensity(offer.item(), String.valueOf(offer.quotedOn())));
+                OrderMessages.announcedNeedsDensity(
+                        offer.item(), String.valueOf(OrderMonths.firstOrderDay(market.prices(), offer))));
     }
 
     /**
@@ -53,16 +58,17 @@ final class AnnouncedPrices {
      */
     List<Finding> gaps() {
         List<Finding> gaps = new ArrayList<>();
-        List<String> names = basis.items().stream().map(HorizonItem::name).toList();
+        List<String> names = items.stream().map(HorizonItem::name).toList();
         for (Listing listing : market.listings(names)) {
             Offer offer = listing.offer();
-            OrderDays days = market.prices().orderDays(offer);
-            LocalDate last = days == null ? null : days.last();
-            if (days != null && days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
-                gaps.add(Finding.warning(
-                        offer.origin(),
-                        OrderMessages.gapBetweenPrices(
-                                offer.supplier(), offer.item(), offer.pack(), last, String.valueOf(days.next()))));
+            for (OrderDays days : market.prices().orderDays(offer)) {
+                LocalDate last = days.last();
+                if (days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
+                    gaps.add(Finding.warning(
+                            offer.origin(),
+                            OrderMessages.gapBetweenPrices(
+                                    offer.supplier(), offer.item(), offer.pack(), last, String.valueOf(days.next()))));
+                }
             }
         }
         return gaps;

@@ -38,7 +38,7 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
     /**
      * The horizon of a book.
      *
-     * @throws IllegalArgumentException if {@link #problems} has any
+     * @throws IllegalArgumentException if there is no demand
      */
     public static Horizon of(Book book) {
         LocalDate today = book.settings().costingDate();
@@ -46,11 +46,20 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
                 .map(demand -> demand.neededBy().date())
                 .max(LocalDate::compareTo)
                 .orElseThrow(() -> new IllegalArgumentException("no demand"));
-        YearMonth first = YearMonth.from(today);
-        long count = ChronoUnit.MONTHS.between(first, YearMonth.from(last)) + 1;
+        return ofMonths(today, ChronoUnit.MONTHS.between(YearMonth.from(today), YearMonth.from(last)) + 1);
+    }
+
+    /** The same horizon with this number of months, at least 1 and at most the longest. */
+    Horizon ofMonths(int count) {
+        return ofMonths(today, count);
+    }
+
+    private static Horizon ofMonths(LocalDate today, long count) {
         return new Horizon(
                 today,
-                Stream.iterate(first, month -> month.plusMonths(1)).limit(count).toList());
+                Stream.iterate(YearMonth.from(today), month -> month.plusMonths(1))
+                        .limit(Math.max(1, Math.min(LONGEST, count)))
+                        .toList());
     }
 
     /**

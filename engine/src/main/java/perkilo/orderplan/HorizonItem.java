@@ -60,15 +60,28 @@ public record HorizonItem(
     }
 
     private static HorizonItem merged(Market market, Horizon horizon, List<Use> uses) {
-        BigDecimal[] needed = new BigDecimal[horizon.periods()];
+        Item first = uses.get(0).item();
+        return new HorizonItem(
+                first,
+                uses,
+                needed(uses, horizon.periods()),
+                StockOnHand.of(market.book(), horizon, first),
+                usablePeriods(first));
+    }
+
+    private static List<BigDecimal> needed(List<Use> uses, int periods) {
+        BigDecimal[] needed = new BigDecimal[periods];
         Arrays.fill(needed, BigDecimal.ZERO);
         for (Use use : uses) {
             int period = use.run().period();
             needed[period] = needed[period].add(use.item().needed());
         }
-        Item first = uses.get(0).item();
-        return new HorizonItem(
-                first, uses, List.of(needed), StockOnHand.of(market.book(), horizon, first), usablePeriods(first));
+        return List.of(needed);
+    }
+
+    /** The same item for other uses. */
+    HorizonItem withUses(List<Use> others) {
+        return new HorizonItem(item, others, needed(others, needed.size()), stock, usablePeriods);
     }
 
     /** Whole months of shelf life; goods that arrive on the first of a month may be used in that month in any case. */

@@ -16,7 +16,6 @@ import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
-import perkilo.offers.Offer;
 import perkilo.offers.OrderDays;
 import perkilo.offers.PackOffered;
 import perkilo.origin.Figure;
@@ -31,7 +30,8 @@ import perkilo.purchasing.Quote;
  * @param horizon the months
  * @param runs in the order of the demand
  * @param items that must be bought, in the order of the problem's needs
- * @param listings the offers of the problem's quotes, by quote index
+ * @param listings the offers of the problem's quotes, by quote index; an offer that counts again later has several
+ * @param days the days on which orders can be placed at each quote, by quote index
  * @param problem for the planner
  */
 public record HorizonProblem(
@@ -39,6 +39,7 @@ public record HorizonProblem(
         List<PlannedRun> runs,
         List<HorizonItem> items,
         List<Listing> listings,
+        List<OrderDays> days,
         PurchaseProblem problem) {
 
     private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
@@ -47,26 +48,31 @@ public record HorizonProblem(
         runs = List.copyOf(runs);
         items = List.copyOf(items);
         listings = List.copyOf(listings);
+        days = List.copyOf(days);
     }
 
-    /** The problem of a market's book, whose demand can be planned. */
-    static HorizonProblem of(Market market, Horizon horizon) {
-        List<PlannedRun> runs = market.book().demand().stream()
-                .map(demand -> PlannedRun.of(market.book(), horizon, demand))
-                .toList();
-        List<HorizonItem> items = HorizonItem.of(market, horizon, runs);
+    /**
+     * The problem of some needs.
+     *
+     * @param runs in the order of the demand
+     * @param items what they need
+     */
+    static HorizonProblem of(Market market, Horizon horizon, List<PlannedRun> runs, List<HorizonItem> items) {
         List<Listing> listings = new ArrayList<>();
+        List<OrderDays> days = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
         List<Need> needs = new ArrayList<>();
         for (int index = 0; index < items.size(); index++) {
             needs.add(need(market, items.get(index)));
             for (Listing listing : market.listings(items.get(index).name())) {
-                OrderDays days = market.prices().orderDays(listing.offer());
-                OrderMonths months = days == null ? OrderMonths.NONE : OrderMonths.of(horizon, listing, days);
-                if (!months.isEmpty()) {
-                    listings.add(listing);
-                    quotes.add(
-                            listing.quote(index, months.first(), months.last()).heldUntil(months.heldUntil()));
+                for (OrderDays some : market.prices().orderDays(listing.offer())) {
+                    OrderMonths months = OrderMonths.of(horizon, listing, some);
+                    if (!months.isEmpty()) {
+                        listings.add(listing);
+                        days.add(some);
+                        quotes.add(listing.quote(index, months.first(), months.last())
+                                .heldUntil(months.heldUntil()));
+                    }
                 }
             }
         }
@@ -78,7 +84,14 @@ public record HorizonProblem(
                 quotes,
                 orNone(settings.cashPerMonth()),
                 orNone(settings.cashTotal()));
-        return new HorizonProblem(horizon, runs, items, listings, problem);
+        return new HorizonProblem(horizon, runs, items, listings, days, problem);
+    }
+
+    /** The same problem without limits on what orders may cost. */
+    HorizonProblem withoutCashLimits() {
+        PurchaseProblem free = new PurchaseProblem(
+                problem.periods(), problem.needs(), problem.vendors(), problem.quotes(), null, null);
+        return new HorizonProblem(horizon, runs, items, listings, days, free);
     }
 
     /**
@@ -118,10 +131,10 @@ public record HorizonProblem(
         return all;
     }
 
-    /** The day from which an announced price is valid; null for a price that is valid on the costing date. */
+    /** The day from which a later price counts; null for a price that counts on the costing date. */
     private @Nullable LocalDate announcedFor(int quote) {
-        Offer offer = listings.get(quote).offer();
-        return offer.isAnnouncedOn(horizon.today()) ? offer.quotedOn() : null;
+        LocalDate first = days.get(quote).first();
+        return first.isAfter(horizon.today()) ? first : null;
     }
 
     /** Days from order to arrival; part of a day counts as one; zero if unknown. */

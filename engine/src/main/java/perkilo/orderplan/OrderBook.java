@@ -1,12 +1,11 @@
 package perkilo.orderplan;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import perkilo.costing.Market;
-import perkilo.costing.Unsold;
 import perkilo.model.Book;
+import perkilo.model.Gaps;
+import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.purchasing.PlanOutcome;
@@ -31,71 +30,84 @@ public final class OrderBook {
     }
 
     /**
-     * Plans all orders for the demand of a book.
+     * Plans all orders for the demand of a book. What cannot be met, or not in time, does not keep the rest from being
+     * planned.
      *
-     * @param book free of errors
-     * @return the plan, or everything that prevents one
+     * @param book what could be read of a book
+     * @return the plan, or why there is none
      */
     public OrderOutcome plan(Book book) {
-        List<Finding> badDemand = Horizon.problems(book);
-        if (!badDemand.isEmpty()) {
-            return new OrderOutcome.NoPlan(badDemand, true);
+        if (book.demand().isEmpty()) {
+            return new OrderOutcome.NoPlan(Horizon.problems(book), true);
         }
         Horizon horizon = Horizon.of(book);
-        Market market = Market.forOrdersUntil(book, horizon.lastOrderDay());
-        HorizonProblem basis = HorizonProblem.of(market, horizon);
-        List<Finding> unmeasured = unmeasured(market, basis);
-        if (!unmeasured.isEmpty()) {
-            return new OrderOutcome.NoPlan(unmeasured, true);
+        Book orderable = book.withOffers(withLeadTimes(book));
+        Market market = Market.forOrdersUntil(orderable, horizon.lastOrderDay());
+        Plannable plannable = Plannable.of(market, horizon);
+        if (plannable.horizon().periods() > horizon.periods()) {
+            market = Market.forOrdersUntil(orderable, plannable.horizon().lastOrderDay());
+            plannable = Plannable.of(market, plannable.horizon());
         }
-        List<Finding> unsupplied = unsupplied(market, basis);
-        return unsupplied.isEmpty() ? search(market, basis) : new OrderOutcome.NoPlan(unsupplied, false);
+        List<Finding> problems = new ArrayList<>(Horizon.problems(book));
+        problems.addAll(plannable.problems());
+        return search(market, plannable, problems);
     }
 
-    /** Errors about stock and announced prices in units that do not fit the item. */
-    private static List<Finding> unmeasured(Market market, HorizonProblem basis) {
-        List<Finding> problems = new ArrayList<>();
-        AnnouncedPrices announced = new AnnouncedPrices(market, basis);
-        for (HorizonItem item : basis.items()) {
-            problems.addAll(StockOnHand.problems(market.book(), item.item()));
-            problems.addAll(announced.unmeasured(item.item()));
-        }
-        return problems;
+    /** The offers of suppliers whose lead time can be read. */
+    private static List<Offer> withLeadTimes(Book book) {
+        return book.gaps().has(Gaps.Kind.LEAD_TIME)
+                ? book.offers().stream()
+                        .filter(offer -> book.gaps()
+                                .of(Gaps.Kind.LEAD_TIME, offer.supplier())
+                                .isEmpty())
+                        .toList()
+                : book.offers();
     }
 
-    /** Errors about items that the stock does not cover and that have no offer, or cannot arrive in time. */
-    private static List<Finding> unsupplied(Market market, HorizonProblem basis) {
-        Set<Finding> problems = new LinkedHashSet<>();
-        for (int index = 0; index < basis.items().size(); index++) {
-            HorizonItem item = basis.items().get(index);
-            boolean missing = basis.problem().needs().get(index).net().stream().anyMatch(net -> net.signum() > 0);
-            if (missing && market.listings(item.name()).isEmpty()) {
-                problems.add(Finding.error(item.item().origin(), Unsold.why(market.book(), item.item())));
+    /** Searches again without what is impossible, until there is a plan for the rest. */
+    private OrderOutcome search(Market market, Plannable plannable, List<Finding> problems) {
+        boolean limited = true;
+        while (true) {
+            if (plannable.isNothing()) {
+                return new OrderOutcome.NoPlan(problems, true);
             }
-        }
-        problems.addAll(new TooEarly(market, basis).problems());
-        return List.copyOf(problems);
-    }
-
-    private OrderOutcome search(Market market, HorizonProblem basis) {
-        PlanOutcome outcome = planner.plan(basis.problem(), limits);
-        if (outcome instanceof PlanOutcome.Proven proven) {
-            return planned(market, OrderPlan.of(market, basis, proven.plan(), proven.cost(), proven.bound(), true));
-        }
-        if (outcome instanceof PlanOutcome.BestSoFar best) {
-            return planned(market, OrderPlan.of(market, basis, best.plan(), best.cost(), best.bound(), false));
-        }
-        if (outcome instanceof PlanOutcome.Impossible impossible) {
-            List<Finding> problems = new ArrayList<>();
+            HorizonProblem all = plannable.problem();
+            HorizonProblem basis = limited ? all : all.withoutCashLimits();
+            PlanOutcome outcome = planner.plan(basis.problem(), limits);
+            if (outcome instanceof PlanOutcome.Proven proven) {
+                OrderPlan plan = OrderPlan.of(market, basis, proven.plan(), proven.cost(), proven.bound(), true);
+                return planned(market, plan, plannable.unmet(), problems);
+            }
+            if (outcome instanceof PlanOutcome.BestSoFar best) {
+                OrderPlan plan = OrderPlan.of(market, basis, best.plan(), best.cost(), best.bound(), false);
+                return planned(market, plan, plannable.unmet(), problems);
+            }
+            if (!(outcome instanceof PlanOutcome.Impossible impossible)) {
+                problems.add(Finding.error(Origin.NONE, OrderMessages.noPlanInTime()));
+                return new OrderOutcome.NoPlan(problems, false);
+            }
             impossible.shortfalls().forEach(shortfall -> problems.add(problem(basis, shortfall)));
-            problems.addAll(new AnnouncedPrices(market, basis).gaps());
-            return new OrderOutcome.NoPlan(problems, false);
+            boolean less = false;
+            for (PlanOutcome.Shortfall shortfall : impossible.shortfalls()) {
+                less |= shortfall.item() >= 0
+                        && plannable.leaveOut(basis, shortfall.item(), shortfall.period(), inShort(shortfall.reason()));
+            }
+            if (!less && !limited) {
+                problems.addAll(new AnnouncedPrices(market, basis).gaps());
+                return new OrderOutcome.NoPlan(problems, false);
+            }
+            limited &= less;
         }
-        return new OrderOutcome.NoPlan(List.of(Finding.error(Origin.NONE, OrderMessages.noPlanInTime())), false);
     }
 
-    private static OrderOutcome planned(Market market, OrderPlan plan) {
-        return new OrderOutcome.Planned(market.book(), market, plan, OrderNotes.of(market, plan));
+    private static String inShort(String reason) {
+        return reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
+    }
+
+    private static OrderOutcome planned(Market market, OrderPlan plan, Unmet unmet, List<Finding> problems) {
+        List<Finding> findings = new ArrayList<>(problems);
+        findings.addAll(OrderNotes.of(market, plan));
+        return new OrderOutcome.Planned(market.book(), market, plan, unmet, findings);
     }
 
     private static Finding problem(HorizonProblem basis, PlanOutcome.Shortfall shortfall) {

@@ -21,13 +21,10 @@ import perkilo.offers.OrderDays;
  */
 record OrderMonths(int first, int last, int heldUntil) {
 
-    /** No month. */
-    static final OrderMonths NONE = new OrderMonths(0, -1, -1);
-
     /** The months of an offer that is valid for orders on the costing date or later. */
     static OrderMonths of(Horizon horizon, Listing listing, OrderDays days) {
         int lead = HorizonProblem.leadDays(listing.supplier());
-        int first = horizon.firstPeriodFrom(arrival(horizon, listing));
+        int first = horizon.firstPeriodFrom(days.first().plusDays(lead));
         LocalDate end = days.last() == null ? LocalDate.MAX : days.last();
         if (days.next() != null) {
             int last = horizon.firstPeriodFrom(end.plusDays(lead));
@@ -37,15 +34,17 @@ record OrderMonths(int first, int last, int heldUntil) {
         return new OrderMonths(first, horizon.periods() - 1, lastPeriod(horizon, lead, end));
     }
 
-    /** The last day to place an order of several offers for a period, so that each of their prices is valid. */
-    static LocalDate orderBy(Horizon horizon, int period, List<Listing> listings, OfferHistory prices) {
-        LocalDate earliest = LocalDate.MAX;
-        for (Listing listing : listings) {
-            LocalDate day = horizon.orderDay(period, HorizonProblem.leadDays(listing.supplier()));
-            OrderDays days = prices.orderDays(listing.offer());
-            LocalDate last = days == null || days.next() == null ? null : days.last();
-            LocalDate latest = last != null && last.isBefore(day) ? last : day;
-            earliest = latest.isBefore(earliest) ? latest : earliest;
+    /**
+     * The last day to place an order of several offers, so that each of their prices is valid.
+     *
+     * @param usual the supplier's lead time before the goods are needed
+     * @param prices the days of each offer
+     */
+    static LocalDate orderBy(LocalDate usual, List<OrderDays> prices) {
+        LocalDate earliest = usual;
+        for (OrderDays days : prices) {
+            LocalDate last = days.next() == null ? null : days.last();
+            earliest = last != null && last.isBefore(earliest) ? last : earliest;
         }
         return earliest;
     }
@@ -59,15 +58,14 @@ record OrderMonths(int first, int last, int heldUntil) {
         return period;
     }
 
-    /** The first day on which an order can be placed at an offer's price. */
-    static LocalDate firstOrderDay(Horizon horizon, Offer offer) {
-        LocalDate quoted = offer.quotedOn();
-        return quoted != null && offer.isAnnouncedOn(horizon.today()) ? quoted : horizon.today();
+    /** The first day on which an order can be placed at the price of an offer of the market. */
+    static LocalDate firstOrderDay(OfferHistory prices, Offer offer) {
+        return prices.orderDays(offer).get(0).first();
     }
 
-    /** The first day on which goods at an offer's price can arrive. */
-    static LocalDate arrival(Horizon horizon, Listing listing) {
-        return firstOrderDay(horizon, listing.offer()).plusDays(HorizonProblem.leadDays(listing.supplier()));
+    /** The first day on which goods at the price of an offer of the market can arrive. */
+    static LocalDate arrival(OfferHistory prices, Listing listing) {
+        return firstOrderDay(prices, listing.offer()).plusDays(HorizonProblem.leadDays(listing.supplier()));
     }
 
     /** Whether it cannot be ordered for any month. */

@@ -1,5 +1,6 @@
 package perkilo.orderplan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -29,8 +30,7 @@ final class OrderNotes {
         quotes(plan, notes);
         plan.orders().forEach(order -> twoDays(order, notes));
         notes.addAll(new AnnouncedPrices(market, plan.basis()).gaps());
-        notes.addAll(PieceWeights.unknown(
-                plan.orders().stream().flatMap(order -> order.listings().stream())));
+        notes.addAll(PieceWeights.unknown(plan.orders().stream().flatMap(order -> order.listings().stream())));
         plan.stock().forEach(flow -> expired(market.book(), plan, flow, notes));
         plan.stock().forEach(flow -> tooLate(market.book(), plan, flow, notes));
         neverOrdered(market, plan, notes);
@@ -62,15 +62,15 @@ final class OrderNotes {
             for (int line : order.expiredOffers()) {
                 Offer offer = order.listings().get(line).offer();
                 if (said.add(offer)) {
-                    notes.add(Finding.warning(offer.origin(), expiredQuote(offer, order)));
+                    LocalDate last = order.prices().get(line).last();
+                    notes.add(Finding.warning(offer.origin(), expiredQuote(offer, String.valueOf(last), order)));
                 }
             }
         }
     }
 
-    private static String expiredQuote(Offer offer, SupplierOrder order) {
-        return OrderMessages.priceEndsBeforeOrder(
-                offer.supplier(), offer.item(), String.valueOf(offer.validUntil()), order.orderBy());
+    private static String expiredQuote(Offer offer, String last, SupplierOrder order) {
+        return OrderMessages.priceEndsBeforeOrder(offer.supplier(), offer.item(), last, order.orderBy());
     }
 
     /** A warning for each line whose price begins only after the day on which its order must be placed. */
@@ -84,7 +84,7 @@ final class OrderNotes {
                             order.neededBy(),
                             order.orderBy(),
                             offer.item(),
-                            String.valueOf(offer.quotedOn()))));
+                            String.valueOf(order.prices().get(line).first()))));
         }
     }
 

@@ -12,14 +12,16 @@ public sealed interface OrderOutcome {
     List<Finding> findings();
 
     /**
-     * All demand can be made in its month.
+     * There is a plan for all that can be planned.
      *
      * @param book the planned book
      * @param market the offers
      * @param plan what to order
-     * @param findings warnings and notes
+     * @param unmet what is late or not covered
+     * @param findings errors about what is not met, warnings and notes
      */
-    record Planned(Book book, Market market, OrderPlan plan, List<Finding> findings) implements OrderOutcome {
+    record Planned(Book book, Market market, OrderPlan plan, Unmet unmet, List<Finding> findings)
+            implements OrderOutcome {
 
         public Planned {
             findings = List.copyOf(findings);
@@ -27,7 +29,7 @@ public sealed interface OrderOutcome {
     }
 
     /**
-     * Something cannot be bought at all or in time, or there is no demand.
+     * There is no demand, or nothing was found in the time allowed.
      *
      * @param findings the problems; at least one is an error
      * @param badInput whether the book itself is wrong; if false, no plan exists

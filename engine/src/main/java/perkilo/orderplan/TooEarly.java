@@ -15,39 +15,34 @@ import perkilo.origin.Finding;
 final class TooEarly {
 
     private final Market market;
-    private final HorizonProblem basis;
     private final Horizon horizon;
 
-    TooEarly(Market market, HorizonProblem basis) {
+    TooEarly(Market market, Horizon horizon) {
         this.market = market;
-        this.basis = basis;
-        this.horizon = basis.horizon();
+        this.horizon = horizon;
     }
 
     /**
-     * An error for each item that the stock does not cover in a month, and that no supplier delivers by that month's
+     * An error for an item that the stock does not cover in a month, and that no supplier delivers by that month's
      * first day. It names the months, the fastest supplier, and the first day on which they can deliver.
      */
-    List<Finding> problems() {
-        List<Finding> problems = new ArrayList<>();
-        for (int index = 0; index < basis.items().size(); index++) {
-            HorizonItem item = basis.items().get(index);
-            Optional<Listing> fastest = fastest(item);
-            if (fastest.isPresent()) {
-                List<BigDecimal> missing = basis.problem().needs().get(index).net();
-                int first = horizon.firstPeriodFrom(OrderMonths.arrival(horizon, fastest.orElseThrow()));
-                List<Integer> late = shortPeriods(missing, first);
-                if (!late.isEmpty()) {
-                    problems.add(problem(item, fastest.orElseThrow(), late, missing, first));
-                }
-            }
+    Optional<Finding> problem(HorizonItem item) {
+        Optional<Listing> fastest = fastest(item);
+        if (fastest.isEmpty()) {
+            return Optional.empty();
         }
-        return problems;
+        List<BigDecimal> missing =
+                item.asNeed(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO).net();
+        int first = horizon.firstPeriodFrom(OrderMonths.arrival(market.prices(), fastest.orElseThrow()));
+        List<Integer> late = shortPeriods(missing, first);
+        return late.isEmpty()
+                ? Optional.empty()
+                : Optional.of(problem(item, fastest.orElseThrow(), late, missing, first));
     }
 
     private Optional<Listing> fastest(HorizonItem item) {
         return market.listings(item.name()).stream()
-                .min(Comparator.comparing(listing -> OrderMonths.arrival(horizon, listing)));
+                .min(Comparator.comparing(listing -> OrderMonths.arrival(market.prices(), listing)));
     }
 
     private List<Integer> shortPeriods(List<BigDecimal> missing, int before) {
@@ -78,10 +73,10 @@ final class TooEarly {
     }
 
     private String earliest(Listing fastest) {
-        LocalDate arrival = OrderMonths.arrival(horizon, fastest);
-        LocalDate ordered = OrderMonths.firstOrderDay(horizon, fastest.offer());
+        LocalDate arrival = OrderMonths.arrival(market.prices(), fastest);
+        LocalDate ordered = OrderMonths.firstOrderDay(market.prices(), fastest.offer());
         String supplier = fastest.supplier().name();
-        return fastest.offer().isAnnouncedOn(horizon.today())
+        return ordered.isAfter(horizon.today())
                 ? OrderMessages.earliestOnceAnnounced(arrival, supplier, ordered)
                 : OrderMessages.earliest(arrival, supplier, ordered);
     }

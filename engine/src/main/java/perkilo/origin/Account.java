@@ -139,9 +139,7 @@ public record Account(List<Entry> entries) {
     }
 
     private static boolean isWhole(Entry entry) {
-        return entry.subject() != Subject.COLUMN
-                && entry.subject() != Subject.ROWS
-                && entry.subject() != Subject.CELLS;
+        return entry.subject() != Subject.COLUMN && entry.subject() != Subject.ROWS && entry.subject() != Subject.CELLS;
     }
 
     private static void add(List<Group> groups, @Nullable Entry whole, List<Entry> parts) {

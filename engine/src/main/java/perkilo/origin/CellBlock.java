@@ -9,8 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param rows from zero; null for all
  * @param columns from zero; null for all
  */
-public record CellBlock(
-        @Nullable BitSet rows, @Nullable BitSet columns) {
+public record CellBlock(@Nullable BitSet rows, @Nullable BitSet columns) {
 
     /** All cells of a sheet. */
     public static final CellBlock ALL = new CellBlock(null, null);

@@ -20,7 +20,7 @@ public record Finding(Level level, Origin origin, String text) {
         requireNonNull(text, "text");
     }
 
-    /** A fault that keeps everything from being computed. */
+    /** A fault that keeps what depends on it from being computed. */
     public static Finding error(Origin origin, String text) {
         return new Finding(Level.ERROR, origin, text);
     }

@@ -93,6 +93,16 @@ public final class Origin {
         return rest + (char) ('A' + column % LETTERS);
     }
 
+    /** The row of a cell of a sheet, from zero; -1 for any other place. */
+    public int row() {
+        return spelled == null && column != LINE ? row : -1;
+    }
+
+    /** The column of a cell of a sheet, from zero; -1 for any other place. */
+    public int column() {
+        return spelled == null && column != LINE ? column : -1;
+    }
+
     /** The place as it is written in a message: {@code Offers!F12}, or {@code prices.csv line 4} for a text file. */
     public String where() {
         String cell = cell();

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A value that was read, together with all findings.
  *
- * @param value the value that could be read; incomplete if a finding is an error
+ * @param value the value that could be read; what depends on an error is not part of it
  * @param findings in the order of the file
  * @param account what became of everything in the files
  */
@@ -20,7 +20,7 @@ public record Reading<T>(T value, List<Finding> findings, Account account) {
         this(value, findings, Account.NONE);
     }
 
-    /** Whether a finding is an error, so that the value cannot be used. */
+    /** Whether a finding is an error, so that something is not part of the value. */
     public boolean hasErrors() {
         return findings.stream().anyMatch(Finding::isError);
     }

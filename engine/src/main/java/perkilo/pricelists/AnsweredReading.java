@@ -45,6 +45,7 @@ final class AnsweredReading {
     /** What is offered besides the currencies of the list; others may be typed. */
     private static final List<String> CURRENCIES =
             List.of("EUR", "USD", "GBP", "CHF", "CAD", "AUD", "SEK", "DKK", "NOK", "PLN", "CZK", "JPY", "CNY", "INR");
+
     private static final String PACK = "pack";
 
     private final List<Grid> sheets;
@@ -308,9 +309,7 @@ final class AnsweredReading {
                             key,
                             layout.grid().origin(),
                             "",
-                            one.question().isEmpty()
-                                    ? ListMessages.answeredBefore(one.what())
-                                    : one.question(),
+                            one.question().isEmpty() ? ListMessages.answeredBefore(one.what()) : one.question(),
                             one.choices(),
                             one.answer(),
                             answers.remark(one.what(), one.listed(), id)));

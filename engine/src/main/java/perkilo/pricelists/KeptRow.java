@@ -192,7 +192,9 @@ record KeptRow(
         if (amount == null || size == null || size.signum() <= 0 || unit.isEmpty()) {
             return Optional.empty();
         }
-        BigDecimal content = per.equals(PACK) ? size.multiply(unit.get().inBase()) : unit.get().inBase();
+        BigDecimal content = per.equals(PACK)
+                ? size.multiply(unit.get().inBase())
+                : unit.get().inBase();
         return Optional.of(new UnitPrice(
                 amount.divide(content, MathContext.DECIMAL64), unit.get().kind(), currency));
     }
@@ -212,13 +214,11 @@ record KeptRow(
 
     /** The same row with other terms. */
     KeptRow with(Terms others) {
-        return new KeptRow(
-                supplier, item, packSize, packUnit, from, price, per, currency, others, quotedOn, file);
+        return new KeptRow(supplier, item, packSize, packUnit, from, price, per, currency, others, quotedOn, file);
     }
 
     /** The same row from other files. */
     KeptRow from(String files) {
-        return new KeptRow(
-                supplier, item, packSize, packUnit, from, price, per, currency, terms, quotedOn, files);
+        return new KeptRow(supplier, item, packSize, packUnit, from, price, per, currency, terms, quotedOn, files);
     }
 }

@@ -74,8 +74,8 @@ final class ListAnswers {
         Optional<String> answer = given(keyOf(question.field(), question.key()))
                 .or(() -> memory.answer(question.field(), question.key()))
                 .flatMap(words -> choice(question, words));
-        answer.ifPresent(words -> memory.put(new Remembered(
-                question.field(), question.key(), words, "", question.text(), question.choices(), "")));
+        answer.ifPresent(words -> memory.put(
+                new Remembered(question.field(), question.key(), words, "", question.text(), question.choices(), "")));
         asked.add(question);
         return answer;
     }
@@ -97,8 +97,7 @@ final class ListAnswers {
             Optional<String> wrong = answer.isPresent() ? Optional.empty() : given(key);
             all.put(
                     key,
-                    answer.map(words ->
-                                    one.answered(words, remark(question.field(), question.key(), "")))
+                    answer.map(words -> one.answered(words, remark(question.field(), question.key(), "")))
                             .or(() -> wrong.map(words -> one.answered("", ListMessages.notUnderstood(words))))
                             .orElse(one));
         }
@@ -138,8 +137,7 @@ final class ListAnswers {
 
     /** The remark of an answer: whether it was known before. */
     String remark(String what, String listed, String layout) {
-        boolean known = before.get(what, listed, layout)
-                .equals(memory.get(what, listed, layout));
+        boolean known = before.get(what, listed, layout).equals(memory.get(what, listed, layout));
         return known ? Asked.AS_LAST_TIME : "";
     }
 

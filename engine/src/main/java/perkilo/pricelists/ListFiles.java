@@ -27,7 +27,9 @@ public record ListFiles(Path kept, Path review) {
     /** Files that operating systems put into folders. */
     private static final Set<String> OF_SYSTEMS = Set.of("thumbs.db", "desktop.ini");
 
-    /** The files themselves, and for each folder the files in it, by name; kept lists and our own files are left out. */
+    /**
+     * The files themselves, and for each folder the files in it, by name; kept lists and our own files are left out.
+     */
     public List<Path> of(List<Path> named) throws IOException {
         Set<Path> files = new LinkedHashSet<>();
         for (Path path : named) {
@@ -64,10 +66,11 @@ public record ListFiles(Path kept, Path review) {
         try {
             return new TableFinder(Schemas.OF_PRICE_LISTS, new Findings())
                     .find(Grids.ofPriceFile(file).sheets()).stream()
-                            .anyMatch(table -> !table.schema().equals(OffersSheet.SCHEMA)
-                                    || table.has(OffersSheet.SUPPLIER));
+                            .anyMatch(table ->
+                                    !table.schema().equals(OffersSheet.SCHEMA) || table.has(OffersSheet.SUPPLIER));
         } catch (UnreadableFileException e) {
-            return !String.valueOf(file.getFileName()).contains(".") || file.toString().endsWith(".md");
+            return !String.valueOf(file.getFileName()).contains(".")
+                    || file.toString().endsWith(".md");
         }
     }
 }

@@ -79,8 +79,7 @@ final class ListMessages {
     }
 
     static String jump(String what, String before, String now, String percent) {
-        return "The price of " + what + " went from " + before + " to " + now + " (" + percent
-                + " %). Is it right?";
+        return "The price of " + what + " went from " + before + " to " + now + " (" + percent + " %). Is it right?";
     }
 
     static String jumps(int jumps, int prices, String some) {

@@ -105,9 +105,10 @@ final class LongForm {
         List<String> texts = new ArrayList<>();
         for (String heading : HEADINGS) {
             Integer column = columns.get(Names.key(heading));
-            texts.add(column == null
-                    ? ""
-                    : cells.getOrDefault(column, Cell.BLANK).text().strip());
+            texts.add(
+                    column == null
+                            ? ""
+                            : cells.getOrDefault(column, Cell.BLANK).text().strip());
         }
         return new KeptRow(
                 texts.get(0),

@@ -33,7 +33,8 @@ final class MemoryFile {
     static Memory read(Path file) throws IOException {
         String text = decoded(Files.readAllBytes(file)).replace(MARK, "");
         int after = HEADINGS.get(0).length();
-        boolean ours = text.startsWith(HEADINGS.get(0)) && text.length() > after && ",;\t".indexOf(text.charAt(after)) >= 0;
+        boolean ours =
+                text.startsWith(HEADINGS.get(0)) && text.length() > after && ",;\t".indexOf(text.charAt(after)) >= 0;
         if (!ours) {
             throw new UnreadableFileException(ListMessages.notAnswers(file));
         }
@@ -67,7 +68,9 @@ final class MemoryFile {
         List<String> texts = new ArrayList<>();
         for (int field = 0; field < HEADINGS.size(); field++) {
             texts.add(
-                    field < line.fields().size() ? line.fields().get(field).text().strip() : "");
+                    field < line.fields().size()
+                            ? line.fields().get(field).text().strip()
+                            : "");
         }
         List<String> choices =
                 texts.get(5).isEmpty() ? List.of() : Arrays.asList(texts.get(5).split(BETWEEN, -1));
@@ -77,7 +80,8 @@ final class MemoryFile {
 
     /** Writes a file. */
     static void write(Path file, Memory memory) throws IOException {
-        StringBuilder text = new StringBuilder(MARK).append(String.join(",", HEADINGS)).append('\n');
+        StringBuilder text =
+                new StringBuilder(MARK).append(String.join(",", HEADINGS)).append('\n');
         for (Remembered row : memory.rows()) {
             List<String> fields = List.of(
                     row.what(),
@@ -87,7 +91,8 @@ final class MemoryFile {
                     row.question(),
                     String.join(BETWEEN, row.choices()),
                     row.layout());
-            text.append(String.join(",", fields.stream().map(LongForm::quoted).toList())).append('\n');
+            text.append(String.join(",", fields.stream().map(LongForm::quoted).toList()))
+                    .append('\n');
         }
         byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
         if (!Files.exists(file) || !Arrays.equals(Files.readAllBytes(file), bytes)) {

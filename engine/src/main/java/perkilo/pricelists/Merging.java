@@ -47,7 +47,8 @@ final class Merging {
         }
 
         boolean isSameAs(Candidate other) {
-            return row.hasPriceOf(other.row) && row.terms().joined(other.row.terms()).isPresent();
+            return row.hasPriceOf(other.row)
+                    && row.terms().joined(other.row.terms()).isPresent();
         }
     }
 
@@ -99,8 +100,7 @@ final class Merging {
 
     /** A row without one of the files that it came from; empty if there was no other. */
     static Optional<KeptRow> without(KeptRow row, String file) {
-        List<String> rest =
-                files(row).stream().filter(one -> !one.equals(file)).toList();
+        List<String> rest = files(row).stream().filter(one -> !one.equals(file)).toList();
         if (rest.size() == files(row).size()) {
             return Optional.of(row);
         }
@@ -161,10 +161,11 @@ final class Merging {
                 where == null ? new Origin(file, "", "") : where,
                 ListMessages.contradict(row.words(), List.copyOf(byChoice.keySet())),
                 List.copyOf(byChoice.keySet()));
-        Optional<Candidate> chosen = answers.answerTo(question).flatMap(answer -> byChoice.entrySet().stream()
-                .filter(one -> one.getKey().toLowerCase(Locale.ROOT).equals(answer.toLowerCase(Locale.ROOT)))
-                .map(Map.Entry::getValue)
-                .findFirst());
+        Optional<Candidate> chosen = answers.answerTo(question)
+                .flatMap(answer -> byChoice.entrySet().stream()
+                        .filter(one -> one.getKey().toLowerCase(Locale.ROOT).equals(answer.toLowerCase(Locale.ROOT)))
+                        .map(Map.Entry::getValue)
+                        .findFirst());
         if (chosen.isEmpty()) {
             open.add(question);
             return here;

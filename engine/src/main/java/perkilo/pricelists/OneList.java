@@ -71,7 +71,8 @@ final class OneList {
     }
 
     /** The day of a list and the last day that it is valid. */
-    private record Days(@Nullable LocalDate quotedOn, @Nullable LocalDate validUntil) {}
+    private record Days(
+            @Nullable LocalDate quotedOn, @Nullable LocalDate validUntil) {}
 
     /** A line with the row that it is kept as. */
     private record Row(ListLine line, NameMatcher.Match match, KeptRow kept) {}
@@ -102,7 +103,8 @@ final class OneList {
         }
         Days days = days(lines, reading.title());
         NameMatcher names = names(lines);
-        new ListCheck(names, !known.isEmpty(), findings).check(lines, open.isEmpty() && notRead.isEmpty());
+        new ListCheck(names, !known.isEmpty(), findings).check(
+                lines, open.isEmpty() && notRead.stream().allMatch(RowNotRead::isIgnored));
         List<Row> rows = rows(lines, names, days);
         boolean complete = name != null && days.quotedOn() != null;
         PriceJumps jumps = new PriceJumps(
@@ -359,8 +361,9 @@ final class OneList {
 
     private List<Row> withoutDoubles(List<Row> rows, Merging own) {
         Map<String, List<KeptRow>> holding = new LinkedHashMap<>();
-        own.rows().forEach(row ->
-                holding.computeIfAbsent(row.place(), any -> new ArrayList<>(1)).add(row));
+        own.rows()
+                .forEach(row -> holding.computeIfAbsent(row.place(), any -> new ArrayList<>(1))
+                        .add(row));
         open.addAll(own.open());
         List<Row> left = new ArrayList<>();
         for (Row row : rows) {
@@ -438,8 +441,7 @@ final class OneList {
         return answer.get().equals(REPLACES);
     }
 
-    private ListFolder.Kept keep(
-            String name, LocalDate day, List<KeptRow> list, List<KeptRow> added, NameMatcher names)
+    private ListFolder.Kept keep(String name, LocalDate day, List<KeptRow> list, List<KeptRow> added, NameMatcher names)
             throws IOException {
         takeOutElsewhere(name, day);
         boolean joined = list.stream().anyMatch(row -> !row.file().equals(arrived.name()));
@@ -500,7 +502,10 @@ final class OneList {
                         asked.stream()
                                 .map(one -> one.saying(arrived.says(one.where())))
                                 .toList(),
-                        lines, reading.columns(), notRead, sheets),
+                        lines,
+                        reading.columns(),
+                        notRead,
+                        sheets),
                 findings.list());
     }
 

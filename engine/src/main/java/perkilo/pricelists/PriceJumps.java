@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
-import perkilo.layouts.Question;
 import perkilo.layouts.Quantity;
+import perkilo.layouts.Question;
 import perkilo.origin.Origin;
 
 /** Prices that changed by more than half since the list before: a person says whether they are right. */
@@ -60,7 +60,10 @@ final class PriceJumps {
         }
         Optional<KeptRow.UnitPrice> now = row.unitPrice();
         Optional<KeptRow.UnitPrice> then = earlier.unitPrice();
-        if (now.isEmpty() || then.isEmpty() || !now.get().isLike(then.get()) || now.get().amount().signum() == 0) {
+        if (now.isEmpty()
+                || then.isEmpty()
+                || !now.get().isLike(then.get())
+                || now.get().amount().signum() == 0) {
             return null;
         }
         BigDecimal price = new BigDecimal(row.price());
@@ -69,7 +72,8 @@ final class PriceJumps {
 
     /** The rows that a person wants left out. */
     Set<KeptRow> leftOut(List<Placed> rows) {
-        List<Placed> jumped = rows.stream().filter(placed -> jumps(placed.row())).toList();
+        List<Placed> jumped =
+                rows.stream().filter(placed -> jumps(placed.row())).toList();
         Set<KeptRow> out = new HashSet<>();
         if (jumped.size() > MOST_ASKED) {
             StringJoiner some = new StringJoiner("; ");

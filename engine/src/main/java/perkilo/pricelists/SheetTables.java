@@ -50,7 +50,8 @@ record SheetTables(List<ListLayout> tables, List<ListLayout> guesses) {
             Optional<ListLayout> found = named.isPresent()
                     ? Optional.empty()
                     : LayoutFinder.find(List.of(sheet)).stream().findFirst();
-            ListLayout table = found.or(() -> named).or(() -> remembered(sheet, mapping)).orElse(null);
+            ListLayout table =
+                    found.or(() -> named).or(() -> remembered(sheet, mapping)).orElse(null);
             if (table != null && (found.isPresent() || isAssigned(table, mapping))) {
                 tables.add(table);
             } else {
@@ -115,7 +116,8 @@ record SheetTables(List<ListLayout> tables, List<ListLayout> guesses) {
         int most = 0;
         for (int row : rows) {
             int count = (int) sheet.row(row).values().stream()
-                    .filter(cell -> cell.kind() == Cell.Kind.TEXT && !cell.text().matches("[-\\d.,\\s]+"))
+                    .filter(cell ->
+                            cell.kind() == Cell.Kind.TEXT && !cell.text().matches("[-\\d.,\\s]+"))
                     .count();
             words.put(row, count);
             most = Math.max(most, count);

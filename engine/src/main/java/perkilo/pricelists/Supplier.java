@@ -28,7 +28,8 @@ import perkilo.xlsx.grid.Grid;
  * @param question null if there was none
  * @param answer to the question; empty if it is open or there was none
  */
-record Supplier(@Nullable String name, String read, @Nullable Question question, String answer) {
+record Supplier(
+        @Nullable String name, String read, @Nullable Question question, String answer) {
 
     /** The answer that a list with several suppliers is taken in for each of them. */
     static final String EACH = "each of them";
@@ -125,14 +126,12 @@ record Supplier(@Nullable String name, String read, @Nullable Question question,
 
         /** A name on the list; asked about if it resembles that of a known supplier. */
         private Supplier checked(String name, Origin whole) {
-            Optional<String> same = known(name);
-            String other = alsoCalled.get(ListWords.key(name));
-            if (same.isPresent() || other != null) {
-                return Supplier.of(same.orElse(other));
+            Optional<String> same = known(name).or(() -> Optional.ofNullable(alsoCalled.get(ListWords.key(name))));
+            if (same.isPresent()) {
+                return Supplier.of(same.get());
             }
-            List<String> alike = known.stream()
-                    .filter(one -> SupplierNames.alike(one, name))
-                    .toList();
+            List<String> alike =
+                    known.stream().filter(one -> SupplierNames.alike(one, name)).toList();
             if (alike.isEmpty()) {
                 return Supplier.of(name);
             }
@@ -141,8 +140,7 @@ record Supplier(@Nullable String name, String read, @Nullable Question question,
             return new Supplier(
                     null,
                     name,
-                    new Question(
-                            Memory.SUPPLIER, "", whole, ListMessages.alikeSupplier(name, alike.get(0)), choices),
+                    new Question(Memory.SUPPLIER, "", whole, ListMessages.alikeSupplier(name, alike.get(0)), choices),
                     "");
         }
 
@@ -178,7 +176,8 @@ record Supplier(@Nullable String name, String read, @Nullable Question question,
                     .flatMap(grid -> Arrays.stream(grid.rows().numbers())
                             .limit(LINES_LOOKED_AT)
                             .filter(row -> grid.row(row).size() == 1)
-                            .mapToObj(row -> grid.row(row).firstEntry().getValue().text()))
+                            .mapToObj(
+                                    row -> grid.row(row).firstEntry().getValue().text()))
                     .toList();
         }
 

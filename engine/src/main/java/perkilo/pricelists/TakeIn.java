@@ -149,7 +149,8 @@ public final class TakeIn {
             for (int row : grid.rows().numbers()) {
                 if (SheetTables.called(grid, row) == called) {
                     for (Map.Entry<Integer, Cell> cell : grid.row(row).entrySet()) {
-                        if (grid.origin(row, cell.getKey()).equals(where) && !where.cell().startsWith("line")) {
+                        if (grid.origin(row, cell.getKey()).equals(where)
+                                && !where.cell().startsWith("line")) {
                             return ListRows.shortened(cell.getValue().text());
                         }
                     }
@@ -221,8 +222,8 @@ public final class TakeIn {
         if (name != null && (carriedOver || !answers.memory().all().equals(memory.all()))) {
             folder.keep(answers.memory());
             if (carriedOver) {
-                Finding note = Finding.note(
-                        Origin.NONE, ListMessages.carriedOver(folder.mapping(name), folder.answers(name)));
+                Finding note =
+                        Finding.note(Origin.NONE, ListMessages.carriedOver(folder.mapping(name), folder.answers(name)));
                 return list.with(taken, note);
             }
         }

@@ -49,15 +49,7 @@ public record OwnCost(
                 times(insured.add(freight), ONE.add(vendor.margin())).add(duty);
         BigDecimal quantity = quote.quantity(packs);
         return new OwnCost(
-                tier,
-                quantity,
-                weight,
-                quoted,
-                invoiced,
-                quote.duty(),
-                duty,
-                landed,
-                Quotient.exact(landed, quantity));
+                tier, quantity, weight, quoted, invoiced, quote.duty(), duty, landed, Quotient.exact(landed, quantity));
     }
 
     /** The product; skips the arithmetic for a factor of one, the usual case. */

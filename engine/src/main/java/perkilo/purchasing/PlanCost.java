@@ -13,9 +13,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>An order's landed cost in home currency is {@code [ (G + S + I + F) (1 + margin) + duty ] × rate} with goods G
  * (each line rounded as invoiced), small-order charge S, insurance {@code I = ι G} and freight {@code F = F0 + f kg}.
- * Duty on basis CIF is {@code Σ d (goods (1 + ι) + f kg + (F0 + S) goods / G)}, on basis FOB
- * {@code Σ d (goods + S goods / G)}, each line at its own rate d; if G is zero, every line has an equal share. Freight by
- * weight goes to the lines by weight, charges for the whole order by goods value.
+ * Duty on basis CIF is {@code Σ d (goods (1 + ι) + f kg + (F0 + S) goods / G)}, on basis FOB {@code Σ d (goods + S
+ * goods / G)}, each line at its own rate d; if G is zero, every line has an equal share. Freight by weight goes to the
+ * lines by weight, charges for the whole order by goods value.
  *
  * @param orders by period, then vendor
  * @param outlay what leaves the bank for all orders, in home currency

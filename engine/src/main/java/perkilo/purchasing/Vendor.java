@@ -82,8 +82,7 @@ public record Vendor(
     /** Whether the duty on an order's charges depends on which lines it holds. */
     public boolean hasMixedDutyOnCharges(DutySpread rates) {
         boolean onFreight = dutyBasis == DutyBasis.CIF && freightPerOrder.signum() > 0;
-        boolean onSmall =
-                smallOrderCharge != null && smallOrderCharge.signum() > 0 && minimumOrderValue.signum() > 0;
+        boolean onSmall = smallOrderCharge != null && smallOrderCharge.signum() > 0 && minimumOrderValue.signum() > 0;
         return rates.isMixed() && (onFreight || onSmall);
     }
 

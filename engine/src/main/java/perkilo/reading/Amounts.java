@@ -14,13 +14,17 @@ import perkilo.schema.MaterialsSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SuppliersSheet;
+import perkilo.units.Currencies;
 import perkilo.units.Measure;
 
 /** Amounts of money in a known currency; a sign beside them must agree with it. */
 final class Amounts {
 
-    private static final Set<InputColumn> PER_KG =
-            Set.of(MaterialsSheet.HOUSE_PRICE, SuppliersSheet.FREIGHT_PER_KG, OffersSheet.FREIGHT_PER_KG, SettingsSheet.PROCESS_WATER);
+    private static final Set<InputColumn> PER_KG = Set.of(
+            MaterialsSheet.HOUSE_PRICE,
+            SuppliersSheet.FREIGHT_PER_KG,
+            OffersSheet.FREIGHT_PER_KG,
+            SettingsSheet.PROCESS_WATER);
 
     private Amounts() {}
 
@@ -35,7 +39,7 @@ final class Amounts {
         if (amount != null) {
             checkBasis(row, column, amount);
         }
-        if (amount == null || expected == null) {
+        if (amount == null || expected == null || Currencies.isUnknown(expected)) {
             return amount == null ? null : amount.figure();
         }
         CurrencySign sign = amount.currency().orElse(null);

@@ -12,12 +12,15 @@ import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
+import perkilo.model.Gaps.Gap;
 import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.model.Settings;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
 import perkilo.origin.Figure;
+import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
@@ -34,9 +37,6 @@ import perkilo.units.ExchangeRates;
 /** Puts a book together from its tables: each kind by its own reader, then the checks that need several of them. */
 final class BookAssembler {
 
-    /** Placeholder if no home currency is found; an error is reported. */
-    private static final String NO_CURRENCY = "XXX";
-
     private final Tables tables;
     private final List<DatedRate> fileRates;
     private final Findings findings;
@@ -51,12 +51,7 @@ final class BookAssembler {
      * @param file the workbook as a whole
      * @param unrecognised the names of its sheets that hold no table
      */
-    BookAssembler(
-            Tables tables,
-            List<DatedRate> fileRates,
-            Findings findings,
-            Origin file,
-            List<String> unrecognised) {
+    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file, List<String> unrecognised) {
         this.tables = tables;
         this.fileRates = fileRates;
         this.findings = findings;
@@ -93,6 +88,10 @@ final class BookAssembler {
                 plan.stock(),
                 new ExchangeRates(rates(settings)));
         checkAnything(book);
+        if (Currencies.isUnknown(home)) {
+            Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);
+            book = book.withGaps(book.gaps().and(List.of(everything)));
+        }
         Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
         WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, settings.costingDate());
         return new BookChecks(book, described, tables, lookAlikes, withdrawn, reports, findings).run();
@@ -122,10 +121,24 @@ final class BookAssembler {
         if (used.isEmpty()) {
             offers.forEach(offer -> used.add(offer.offer().currency()));
         }
-        if (used.size() != 1 && !rows.hasHome()) {
+        if (used.size() == 1 && !rows.hasHome()) {
+            return used.iterator().next();
+        }
+        boolean follows =
+                rows.hasHome() || (used.isEmpty() && findings.list().stream().anyMatch(this::isOfOffers));
+        if (!follows) {
             findings.error(file, used.isEmpty() ? SettingMessages.noHome() : SettingMessages.noHome(codes(used)));
         }
-        return used.isEmpty() ? Currencies.of(NO_CURRENCY) : used.iterator().next();
+        return Currencies.UNKNOWN;
+    }
+
+    /** Whether a finding is an error in an offer: an offer without errors would have shown the currency. */
+    private boolean isOfOffers(Finding finding) {
+        return finding.isError()
+                && tables.of(OffersSheet.SCHEMA).stream()
+                        .map(table -> table.grid())
+                        .anyMatch(grid -> grid.file().equals(finding.origin().file())
+                                && grid.sheet().equals(finding.origin().sheet()));
     }
 
     private static List<String> codes(Set<CurrencyUnit> currencies) {

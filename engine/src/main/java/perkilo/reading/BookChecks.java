@@ -1,11 +1,15 @@
 package perkilo.reading;
 
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
+import perkilo.model.Gaps.Gap;
 import perkilo.model.Product;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
@@ -49,9 +53,7 @@ final class BookChecks {
         this.findings = findings;
     }
 
-    /**
-     * Reports what does not fit together; returns the book without unused offers that cannot be measured or converted.
-     */
+    /** Reports what does not fit together; returns the book without offers that cannot be measured or converted. */
     Book run() {
         Items items = Items.of(book);
         new NameCheck(book, described, tables, findings).run();
@@ -63,7 +65,20 @@ final class BookChecks {
         List<Offer> payable = new RateCheck(book.withOffers(kept), items, reports, findings).payable();
         Book checked = book.withOffers(payable);
         withdrawn.report(checked, items, findings);
-        return checked;
+        return checked.withGaps(book.gaps().and(unpayable(kept, payable, items)));
+    }
+
+    /** Offers whose currency cannot be converted, which is reported once for each currency. */
+    private static List<Gap> unpayable(List<Offer> offers, List<Offer> payable, Items items) {
+        if (offers.size() == payable.size()) {
+            return List.of();
+        }
+        Set<Offer> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+        kept.addAll(payable);
+        return offers.stream()
+                .filter(offer -> !kept.contains(offer) && items.isUsed(offer))
+                .map(offer -> new Gap(Gaps.Kind.NO_RATE, Names.key(offer.item()), offer.item(), offer.origin()))
+                .toList();
     }
 
     /**

@@ -11,6 +11,8 @@ import perkilo.model.Book;
 import perkilo.origin.Account;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.reading.arrange.Arrangement;
+import perkilo.reading.arrange.Arranger;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -30,7 +32,8 @@ public final class BookReader {
      *
      * @param sources what is read together
      * @param today the costing date if none is set
-     * @return the book, to be used only if no finding is an error, and all findings in the order of the files
+     * @return the book without what depends on an error, which it names as its gaps, and all findings in the order of
+     *     the files
      * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
      */
     public Reading<Book> read(Sources sources, LocalDate today) throws IOException {
@@ -45,7 +48,8 @@ public final class BookReader {
      * @param shared what was read before
      * @param costingDate replaces the workbook's own; null to use that
      * @param today the costing date where none is set
-     * @return the book, to be used only if no finding is an error, and all findings in the order of the files
+     * @return the book without what depends on an error, which it names as its gaps, and all findings in the order of
+     *     the files
      * @throws perkilo.xlsx.grid.UnreadableFileException if the file cannot be opened; its message says why
      */
     public Reading<Book> read(Path file, SharedSources shared, @Nullable LocalDate costingDate, LocalDate today)
@@ -55,29 +59,32 @@ public final class BookReader {
         List<Grid> grids = new ArrayList<>(book.sheets());
         grids.addAll(shared.grids());
         findings.addAll(book.findings());
-        List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(book.sheets());
+        Arrangement arranged = new Arranger(Schemas.ALL, findings).arrange(book.sheets());
+        List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(arranged.grids());
         List<FoundTable> tables = new ArrayList<>(own);
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());
-        Map<Grid, String> proposals = SheetProposals.of(book.sheets(), tables, findings);
+        List<FoundTable> onSheets = arranged.onSheets(own, findings);
+        Map<Grid, String> proposals = SheetProposals.of(arranged.sheets(), onSheets, findings);
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
-        Book assembled = new BookAssembler(
-                        new Tables(tables), shared.rates(), findings, whole, unrecognised(book, own))
+        Tables found = new Tables(tables);
+        List<String> unknown = unrecognised(arranged.sheets(), onSheets);
+        Book assembled = new BookAssembler(found, shared.rates(), findings, whole, unknown)
                 .assemble(costingDate, today);
         AccountWriter writer = new AccountWriter(proposals, findings);
-        writer.add(book, tables);
+        arranged.account(book, onSheets, writer);
         SharedSources.Accounted others = shared.accounted();
         findings.addAll(others.findings());
         Account account = writer.account().and(others.account());
-        return new Reading<>(
-                assembled.withAccount(account), FindingOrder.sorted(findings.list(), grids), account);
+        Book known = new Reach(assembled, found).without(findings.list()).withAccount(account);
+        return new Reading<>(known, FindingOrder.sorted(findings.list(), grids), account);
     }
 
     /** The sheets that hold something, but no table. */
-    private static List<String> unrecognised(Grids book, List<FoundTable> tables) {
-        return book.sheets().stream()
+    private static List<String> unrecognised(List<Grid> sheets, List<FoundTable> tables) {
+        return sheets.stream()
                 .filter(grid -> !grid.rows().isEmpty()
-                        && tables.stream().noneMatch(table -> table.grid() == grid))
+                        && tables.stream().noneMatch(table -> table.grid().equals(grid)))
                 .map(grid -> "\"" + grid.sheet() + "\"")
                 .limit(NAMED_SHEETS)
                 .toList();

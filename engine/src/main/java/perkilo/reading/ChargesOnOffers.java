@@ -53,7 +53,7 @@ final class ChargesOnOffers {
 
     /** Notes what a row of offers says about its supplier. */
     void note(TableRow row) {
-        if (row.table() != lastTable) {
+        if (!row.table().equals(lastTable)) {
             lastTable = row.table();
             lastColumns = columns.computeIfAbsent(
                     row.table(),
@@ -93,9 +93,10 @@ final class ChargesOnOffers {
     private static boolean same(Cell one, Cell other) {
         var number = one.number();
         var second = other.number();
-        return number != null && second != null
-                ? number.compareTo(second) == 0 && one.isPercentFormat() == other.isPercentFormat()
-                : one.text().equals(other.text());
+        if (number == null || second == null) {
+            return one.text().equals(other.text());
+        }
+        return number.compareTo(second) == 0 && one.isPercentFormat() == other.isPercentFormat();
     }
 
     /**
@@ -139,15 +140,17 @@ final class ChargesOnOffers {
                 return false;
             }
             findings.warning(
-                    first.origin(column),
-                    SupplierMessages.offersWin(column.header(), name, value, other, where));
+                    first.origin(column), SupplierMessages.offersWin(column.header(), name, value, other, where));
             return true;
         }
         if (typed.blank != null) {
             findings.warning(
                     typed.blank.origin(column),
                     SupplierMessages.onSomeRows(
-                            column.header(), name, first.cell(column).text(), first.origin(column).where()));
+                            column.header(),
+                            name,
+                            first.cell(column).text(),
+                            first.origin(column).where()));
         }
         return true;
     }

@@ -18,6 +18,11 @@ final class FormulaMessages {
         return "\"" + material + "\" has no % w/w. Type the percentage, or q.s. for the balance.";
     }
 
+    static String noEstimate(String material, String text) {
+        return "How much of \"" + material + "\" is used is not known, because its % w/w is \"" + text
+                + "\". Type about how much, such as q.s. to pH 5.5 (ca. 0.3), or add a column Estimate %.";
+    }
+
     static String secondBalance(String first) {
         return "This is a second q.s. line; the first is in " + first
                 + ". Only one line can take the balance, so type a percentage here, such as 0.3.";

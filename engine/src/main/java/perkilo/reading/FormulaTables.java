@@ -1,21 +1,23 @@
 package perkilo.reading;
 
+import static perkilo.schema.FormulaSheet.ESTIMATE;
 import static perkilo.schema.FormulaSheet.FORMULA;
 import static perkilo.schema.FormulaSheet.LEVEL_OF;
 import static perkilo.schema.FormulaSheet.MATERIAL;
 import static perkilo.schema.FormulaSheet.PHASE;
 import static perkilo.schema.FormulaSheet.PHASE_TEMPERATURE;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Formula;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
+import perkilo.reading.arrange.LevelWords;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
@@ -23,9 +25,6 @@ import perkilo.schema.FormulaSheet;
 
 /** Reads formulas: one per table, named after its sheet, or several separated by a Formula column. */
 final class FormulaTables {
-
-    private static final Pattern BALANCE =
-            Pattern.compile("(?i)q\\.?\\s*s\\.?\\s*p?\\.?(\\s*(to|ad)?\\s*100\\s*%?)?|(ad|to)\\s*100\\s*%?|balance");
 
     private final Map<String, Batching> batching;
     private final Findings findings;
@@ -80,8 +79,10 @@ final class FormulaTables {
 
     private Formula formula(String name, FoundTable table, List<TableRow> rows) {
         List<Formula.Line> lines = new ArrayList<>();
+        boolean clear = rows.stream()
+                .anyMatch(row -> LevelWords.isToHundred(row.cell(LEVEL_OF).text()));
         for (TableRow row : rows) {
-            Formula.Line line = line(row);
+            Formula.Line line = line(row, clear);
             if (line != null) {
                 lines.add(line);
             }
@@ -91,17 +92,39 @@ final class FormulaTables {
         return new Formula(name, lines, made, several ? rows.get(0).origin(FORMULA) : table.header(LEVEL_OF));
     }
 
-    private Formula.@Nullable Line line(TableRow row) {
+    /**
+     * One line; null if it was reported.
+     *
+     * @param clear whether a line of the formula says that it makes up 100 %, so that a bare q.s. is to effect
+     */
+    private Formula.@Nullable Line line(TableRow row, boolean clear) {
         if (!row.table().has(LEVEL_OF)) {
             return null;
         }
-        boolean balance = BALANCE.matcher(row.text(LEVEL_OF)).matches();
-        Figure level = balance ? null : level(row);
+        String text = row.text(LEVEL_OF);
+        boolean whole = LevelWords.isToHundred(text);
+        boolean enough = !whole && LevelWords.isBalance(text);
+        boolean toEffect = LevelWords.isToEffect(text) || (enough && (clear || !row.isBlank(ESTIMATE)));
+        boolean balance = whole || (enough && !toEffect);
+        Figure level = balance ? null : toEffect ? estimate(row, text) : level(row);
         if (!balance && level == null) {
             return null;
         }
         return new Formula.Line(
                 row.text(PHASE), row.text(MATERIAL), level, row.figure(PHASE_TEMPERATURE), row.origin(LEVEL_OF));
+    }
+
+    /** About how much is used of a material that is added to effect; null if it was reported. */
+    private @Nullable Figure estimate(TableRow row, String text) {
+        if (!row.isBlank(ESTIMATE)) {
+            return row.figure(ESTIMATE);
+        }
+        BigDecimal said = LevelWords.estimate(text);
+        if (said == null) {
+            findings.error(row.origin(LEVEL_OF), FormulaMessages.noEstimate(row.text(MATERIAL), text));
+            return null;
+        }
+        return new Figure(said.movePointLeft(2), row.origin(LEVEL_OF), null, Figure.Held.WORDS);
     }
 
     private @Nullable Figure level(TableRow row) {

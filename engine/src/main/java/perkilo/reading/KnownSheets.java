@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import perkilo.reading.arrange.Arranger;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
@@ -36,13 +37,14 @@ public record KnownSheets(List<Grid> grids, Set<String> suppliers) {
      * @param folders folders of price lists and materials
      */
     public static KnownSheets read(@Nullable Path book, List<Path> folders) throws IOException {
-        List<Grid> grids =
-                new ArrayList<>(book == null ? List.of() : Grids.ofBook(book).sheets());
+        List<Grid> sheets = book == null ? List.of() : Grids.ofBook(book).sheets();
+        List<Grid> grids = new ArrayList<>(
+                new Arranger(Schemas.ALL, new Findings()).arrange(sheets).grids());
         Set<String> suppliers = new LinkedHashSet<>();
         addSuppliers(new TableFinder(Schemas.ALL, new Findings()).find(grids), suppliers);
         for (Path file : PriceFiles.expand(folders)) {
-            List<Grid> sheets = Grids.ofPriceFile(file).sheets();
-            List<FoundTable> tables = new TableFinder(Schemas.OF_PRICE_LISTS, new Findings()).find(sheets);
+            List<Grid> ofFile = Grids.ofPriceFile(file).sheets();
+            List<FoundTable> tables = new TableFinder(Schemas.OF_PRICE_LISTS, new Findings()).find(ofFile);
             addSuppliers(tables, suppliers);
             tables.stream()
                     .filter(table -> !table.schema().equals(OffersSheet.SCHEMA))

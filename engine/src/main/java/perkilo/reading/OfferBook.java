@@ -1,21 +1,20 @@
 package perkilo.reading;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Settings;
 import perkilo.offers.JoinedOffer;
 import perkilo.offers.Offer;
 import perkilo.offers.OfferHistory;
-import perkilo.offers.OrderDays;
 import perkilo.offers.QuoteLife;
 import perkilo.offers.Unpriced;
 import perkilo.reading.table.Findings;
 
 /**
- * Makes the offers of a book: those that are valid on the costing date, those that have expired, and those that are
- * announced for later. Quotes that newer ones replace are reported and left out.
+ * Makes the offers of a book: those that count on the costing date, the newest ones that have expired, and those that
+ * count later. Quotes that newer ones replace for good are reported and left out.
  */
 final class OfferBook {
 
@@ -37,8 +36,11 @@ final class OfferBook {
     /** The offers, in the order of their packs' first rows. */
     List<Offer> offers(List<OfferRow> rows) {
         List<JoinedOffer<OfferRow>> quotes = JoinedOffer.of(rows);
-        OfferHistory history =
-                new OfferHistory(quotes.stream().map(JoinedOffer::offer).toList(), unpriced, settings.costingDate());
+        OfferHistory history = new OfferHistory(
+                quotes.stream().map(JoinedOffer::offer).toList(),
+                unpriced,
+                settings.costingDate(),
+                settings.priceAgeLimit());
         OfferLives lives = new OfferLives(settings, findings);
         List<Offer> offers = new ArrayList<>();
         for (JoinedOffer<OfferRow> quote : quotes) {
@@ -47,20 +49,22 @@ final class OfferBook {
                 OfferConflicts.report(quote, findings);
             }
             lives.report(quote, life);
-            if (!(life instanceof QuoteLife.Withdrawn || life instanceof QuoteLife.Superseded)) {
-                offers.add(ended(quote.offer(), life));
+            if (isKept(life)) {
+                offers.add(ended(quote.offer(), history.endedBy(quote.offer())));
             }
         }
         lives.done();
         return offers;
     }
 
-    /** An offer that ends before the next list that names its pack without a price, if such a list is announced. */
-    private static Offer ended(Offer offer, QuoteLife life) {
-        OrderDays days = life instanceof QuoteLife.Holds holds
-                ? holds.days()
-                : life instanceof QuoteLife.Announced later ? later.days() : null;
-        LocalDate last = days == null ? null : days.last();
-        return days == null || last == null || days.endedBy() == null ? offer : offer.until(last);
+    private static boolean isKept(QuoteLife life) {
+        return !(life instanceof QuoteLife.Withdrawn)
+                && !(life instanceof QuoteLife.Superseded superseded
+                        && superseded.days().isEmpty());
+    }
+
+    /** An offer that ends before the next list that names its pack without a price. */
+    private static Offer ended(Offer offer, @Nullable Unpriced list) {
+        return list == null ? offer : offer.until(list.quotedOn().minusDays(1));
     }
 }

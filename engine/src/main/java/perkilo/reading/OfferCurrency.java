@@ -56,6 +56,11 @@ final class OfferCurrency {
         return settled;
     }
 
+    /** The currency in which a row's supplier invoices; empty if it is not known. */
+    Optional<CurrencyUnit> invoiced(TableRow row) {
+        return Optional.ofNullable(supplierCurrency(row));
+    }
+
     /** Whether a price would be in the same currency without the sign beside it. */
     boolean isSaidWithoutSign(TableRow row, Amount price, CurrencyUnit settled) {
         CurrencySign header = price.header().currency();

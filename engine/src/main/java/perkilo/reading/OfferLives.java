@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import perkilo.model.Settings;
 import perkilo.offers.JoinedOffer;
@@ -23,6 +24,8 @@ final class OfferLives {
     private static final String LOW_DUTY = "low duty";
     private static final String OLD = "old ";
     private static final String COMING = "coming ";
+    private static final String ENDED = "ended ";
+    private static final String AGAIN = "again ";
 
     private final LocalDate costingDate;
     private final BigDecimal ageLimitDays;
@@ -41,19 +44,26 @@ final class OfferLives {
         if (life instanceof QuoteLife.Withdrawn withdrawn) {
             withdrawn(withdrawn);
         } else if (life instanceof QuoteLife.Superseded superseded) {
-            superseded(quote.offer(), superseded.by());
+            if (superseded.days().isEmpty()) {
+                superseded(quote.offer(), superseded);
+            }
+            again(quote.offer(), superseded.days());
         } else if (life instanceof QuoteLife.Holds holds) {
             ended(quote.offer(), holds.days());
+            again(quote.offer(), holds.days());
             checkDuty(quote);
             checkAge(quote);
         } else if (life instanceof QuoteLife.Announced announced) {
             ended(quote.offer(), announced.days());
             checkDuty(quote);
             announced(quote, announced);
-        } else if (life instanceof QuoteLife.Expired) {
+            again(quote.offer(), announced.days());
+        } else if (life instanceof QuoteLife.Expired expired) {
             checkDuty(quote);
-            expired(quote);
-            checkAge(quote);
+            if (expired.again() == null) {
+                expired(quote);
+                checkAge(quote);
+            }
         } else if (life instanceof QuoteLife.Never) {
             checkDuty(quote);
             never(quote);
@@ -83,7 +93,8 @@ final class OfferLives {
                         newest.origin().where()));
     }
 
-    private void ended(Offer offer, OrderDays days) {
+    private void ended(Offer offer, List<OrderDays> all) {
+        OrderDays days = all.get(all.size() - 1);
         Unpriced by = days.endedBy();
         if (by == null) {
             return;
@@ -100,14 +111,48 @@ final class OfferLives {
                         days.last()));
     }
 
-    private void superseded(Offer old, Offer holds) {
-        String by = holds.quotedOn() + " " + listOf(holds);
-        String where = holds.origin().where();
+    private void superseded(Offer old, QuoteLife.Superseded life) {
+        Offer newer = life.by();
+        LocalDate day = newer.quotedOn();
+        String by = (life.byCounts() ? "" : ENDED) + day + " " + listOf(newer);
+        String where = newer.origin().where();
         if (old.quotedOn() != null) {
-            oncePerList.note(old.origin(), SUPERSEDED + by, OfferMessages.superseded(holds.quotedOn(), where));
+            oncePerList.note(
+                    old.origin(),
+                    SUPERSEDED + by,
+                    life.byCounts()
+                            ? OfferMessages.superseded(day, where)
+                            : OfferMessages.followed(day, where, costingDate));
         } else {
-            oncePerList.warning(old.origin(), UNDATED + by, OfferMessages.undated(holds.quotedOn(), where));
+            oncePerList.warning(
+                    old.origin(),
+                    UNDATED + by,
+                    life.byCounts()
+                            ? OfferMessages.undated(day, where)
+                            : OfferMessages.undatedFollowed(day, where, costingDate));
         }
+    }
+
+    /** A warning that names both quotes where an older one counts again, today or later. */
+    private void again(Offer old, List<OrderDays> all) {
+        for (OrderDays days : all) {
+            OrderDays.After after = days.after();
+            if (after != null) {
+                Offer newer = after.newer();
+                String about = AGAIN + days.first() + " " + newer.quotedOn() + " " + listOf(newer);
+                oncePerList.warning(old.origin(), about, again(old, after, days));
+            }
+        }
+    }
+
+    private String again(Offer old, OrderDays.After after, OrderDays days) {
+        Offer newer = after.newer();
+        String where = newer.origin().where();
+        LocalDate last = days.last();
+        boolean byAge = last != null && days.next() == null && days.endedBy() == null && old.validUntil() == null;
+        return days.contains(costingDate)
+                ? OfferMessages.usedAgain(old.quotedOn(), newer.quotedOn(), where, after.ended(), last, byAge)
+                : OfferMessages.plannedAgain(old.quotedOn(), newer.quotedOn(), where, days.first(), last, byAge);
     }
 
     private static String listOf(Offer offer) {

@@ -24,6 +24,10 @@ final class OfferMessages {
                 + " Price per: add such a sheet, or rename your headers.";
     }
 
+    static String takeIn(String file) {
+        return "This is a supplier's list that leaves something open. Take it in first (perkilo prices " + file + ").";
+    }
+
     static String noPriceList() {
         return "No price list was recognised in this file. It needs a table with columns such as Supplier, Item, Pack"
                 + " size and Price.";
@@ -46,7 +50,7 @@ final class OfferMessages {
 
     static String notABasis(String text) {
         return "Price per is \"" + text
-                + "\", which is not recognised. Use pack, kg, 100 g, g, lb, oz, L, US gal or each.";
+                + "\", which is not recognised. Use pack, kg, 100 g, g, lb, oz, L, US gal, imp gal or each.";
     }
 
     static String twoBases(String per, String text) {
@@ -132,6 +136,50 @@ final class OfferMessages {
         return "This quote has no date, so the quote" + of(dated) + " in " + where + " is used instead.";
     }
 
+    static String followed(@Nullable LocalDate newer, String where, LocalDate costingDate) {
+        return "The newer quote" + of(newer) + " in " + where
+                + " has followed this one. Neither is valid on the costing date " + costingDate + ".";
+    }
+
+    static String undatedFollowed(@Nullable LocalDate newer, String where, LocalDate costingDate) {
+        return "This quote has no date, and the quote" + of(newer) + " in " + where
+                + " is not valid on the costing date " + costingDate
+                + ". If this one is newer, type the day on which it was quoted.";
+    }
+
+    static String usedAgain(
+            @Nullable LocalDate quoted,
+            @Nullable LocalDate newer,
+            String where,
+            LocalDate ended,
+            @Nullable LocalDate last,
+            boolean byAge) {
+        return "The newer quote" + of(newer) + " in " + where + " ended on " + ended + ", so this quote" + of(quoted)
+                + " is used again" + until(last, byAge) + ". Ask the supplier which price is valid.";
+    }
+
+    static String plannedAgain(
+            @Nullable LocalDate quoted,
+            @Nullable LocalDate newer,
+            String where,
+            LocalDate from,
+            @Nullable LocalDate last,
+            boolean byAge) {
+        return "The newer quote" + of(newer) + " in " + where + " ends on " + from.minusDays(1) + ". Orders from "
+                + from
+                + " on are planned at this quote" + of(quoted) + " again" + until(last, byAge)
+                + ". Ask the supplier which price is valid then.";
+    }
+
+    private static String until(@Nullable LocalDate last, boolean byAge) {
+        if (last == null) {
+            return "";
+        }
+        return byAge
+                ? ", until " + last + " by \"Price age limit days\", because its \"Valid until\" is blank"
+                : ", until " + last;
+    }
+
     private static String of(@Nullable LocalDate day) {
         return day == null ? "" : " of " + day;
     }
@@ -215,6 +263,7 @@ final class OfferMessages {
     }
 
     static String pricesChanged(String header) {
-        return "\"" + header + "\" is applied to the prices. Results show the price after it, as a value without a link.";
+        return "\"" + header
+                + "\" is applied to the prices. Results show the price after it, as a value without a link.";
     }
 }

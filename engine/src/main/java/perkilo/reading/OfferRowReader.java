@@ -35,6 +35,8 @@ import perkilo.units.Measure;
 /** Reads the rows of offers; a row that lacks something or contradicts itself is reported and left out. */
 final class OfferRowReader {
 
+    private static final String US_DOLLAR = "USD";
+
     private final OfferCurrency currencies;
     private final Findings findings;
     private final List<Unpriced> unpriced = new ArrayList<>();
@@ -55,7 +57,7 @@ final class OfferRowReader {
         Amount size = row.amount(PACK_SIZE);
         Measure unit = QuantityCells.unit(row, PACK_UNIT, PACK_SIZE, size);
         LocalDate quotedOn = row.date(OffersSheet.QUOTED_ON);
-        if (size != null && unit != null && quotedOn != null) {
+        if (size != null && unit != null && quotedOn != null && !asksWhoseGallons(row, unit, null, null)) {
             BigDecimal holds = QuantityCells.in(row, PACK_UNIT, size, unit).value();
             unpriced.add(new Unpriced(
                     PackOffered.of(row.text(SUPPLIER), row.text(ITEM), holds, unit), quotedOn, row.origin()));
@@ -84,7 +86,7 @@ final class OfferRowReader {
         if (!complete || size == null || price == null || unit == null || per == null || currency == null) {
             return Optional.empty();
         }
-        if (share == null) {
+        if (share == null || asksWhoseGallons(row, unit, per.measure(), currency)) {
             return Optional.empty();
         }
         Origin origin = row.origin();
@@ -105,8 +107,8 @@ final class OfferRowReader {
     }
 
     /**
-     * The part of the price that is paid, after a discount and a surcharge in their own columns: 0.95 with a discount of
-     * 5 %. Null if it was reported.
+     * The part of the price that is paid, after a discount and a surcharge in their own columns: 0.95 with a discount
+     * of 5 %. Null if it was reported.
      */
     private @Nullable BigDecimal pricePaid(TableRow row) {
         BigDecimal paid = BigDecimal.ONE;
@@ -140,6 +142,33 @@ final class OfferRowReader {
         return share.compareTo(BigDecimal.ONE) == 0
                 ? price
                 : price.withValue(price.value().multiply(share)).asConstant();
+    }
+
+    /**
+     * Whether a gallon is in question, which is then reported.
+     *
+     * @param currency of the price; null if it has none
+     */
+    private boolean asksWhoseGallons(
+            TableRow row, Measure unit, @Nullable Measure per, @Nullable CurrencyUnit currency) {
+        if (unit.kind() != Measure.Kind.VOLUME && per != Measure.US_GAL) {
+            return false;
+        }
+        CurrencyUnit invoiced = currencies.invoiced(row).orElse(currency);
+        if (invoiced != null && invoiced.getCurrencyCode().equals(US_DOLLAR)) {
+            return false;
+        }
+        Gallons.Asked asked = Gallons.of(row, PACK_UNIT, PACK_SIZE, PRICE_PER, PRICE, FROM_QUANTITY, MINIMUM_ORDER);
+        if (asked == null) {
+            return false;
+        }
+        findings.error(
+                asked.origin(),
+                invoiced == null
+                        ? asked.question()
+                        : QuantityMessages.gallonOfSupplier(
+                                asked.question(), row.text(SUPPLIER), invoiced.getCurrencyCode()));
+        return true;
     }
 
     /**

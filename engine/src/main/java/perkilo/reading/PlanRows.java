@@ -1,13 +1,17 @@
 package perkilo.reading;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Demand;
 import perkilo.model.Run;
 import perkilo.model.StockLot;
 import perkilo.names.Names;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
+import perkilo.origin.Origin;
+import perkilo.reading.arrange.MonthText;
 import perkilo.reading.table.Amount;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
@@ -65,12 +69,21 @@ final class PlanRows {
         for (TableRow row : tables.rows(DemandSheet.SCHEMA, findings)) {
             row.require(DemandSheet.UNITS, DemandSheet.NEEDED_BY);
             Figure units = row.figure(DemandSheet.UNITS);
-            Day neededBy = row.day(DemandSheet.NEEDED_BY);
+            Day neededBy = neededBy(row);
             if (units != null && neededBy != null) {
-                demand.add(new Demand(row.text(DemandSheet.PRODUCT), units, neededBy, row.origin(DemandSheet.PRODUCT)));
+                Origin place = row.table().grid().rowPlace(row.number()).orElse(row.origin(DemandSheet.PRODUCT));
+                demand.add(new Demand(row.text(DemandSheet.PRODUCT), units, neededBy, place));
             }
         }
         return demand;
+    }
+
+    /** The day that units are needed by; the first of the month if only a month is said. */
+    private static @Nullable Day neededBy(TableRow row) {
+        LocalDate month = MonthText.firstDay(row.cell(DemandSheet.NEEDED_BY));
+        return month == null
+                ? row.day(DemandSheet.NEEDED_BY)
+                : new Day(month, row.origin(DemandSheet.NEEDED_BY), false);
     }
 
     /** What is on the shelf, and what is on order. */
@@ -80,6 +93,11 @@ final class PlanRows {
             row.require(StockSheet.QUANTITY_OF);
             Amount quantity = row.amount(StockSheet.QUANTITY_OF);
             Measure unit = QuantityCells.unit(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF, quantity);
+            Gallons.Asked gallons =
+                    unit == Measure.US_GAL ? Gallons.of(row, StockSheet.UNIT_OF, StockSheet.QUANTITY_OF) : null;
+            if (gallons != null) {
+                gallons.report(row);
+            }
             Day expires = row.day(StockSheet.EXPIRES);
             Day expected = row.day(StockSheet.EXPECTED);
             requireDayOfGoodsOnOrder(row);

@@ -17,8 +17,8 @@ final class ProductMessages {
     }
 
     static String otherWeight(String component, BigDecimal grams, BigDecimal first, String where) {
-        return "\"" + component + "\" weighs " + grams.toPlainString() + " g here and " + first.toPlainString() + " g in "
-                + where + ". The weight in " + where + " is used; type the same in both.";
+        return "\"" + component + "\" weighs " + grams.toPlainString() + " g here and " + first.toPlainString()
+                + " g in " + where + ". The weight in " + where + " is used; type the same in both.";
     }
 
     static String componentTwice(String component, String product, String first) {

@@ -32,6 +32,11 @@ final class ProductRow {
         boolean complete = row.require(FORMULA, FILL);
         Amount fill = row.amount(FILL);
         Measure unit = QuantityCells.unit(row, FILL_UNIT, FILL, fill);
+        Gallons.Asked gallons =
+                unit == Measure.US_GAL ? Gallons.of(row, FILL_UNIT, FILL, ProductsSheet.FILLER_SD) : null;
+        if (gallons != null) {
+            gallons.report(row);
+        }
         Figure density = row.figure(DENSITY);
         if (unit != null) {
             checkUnit(row, unit);
@@ -75,6 +80,7 @@ final class ProductRow {
                         row.figure(ProductsSheet.FILLING_PEOPLE, Figure.ONE)),
                 new Product.Pricing(
                         row.figure(ProductsSheet.TARGET_MARGIN),
+                        row.figure(ProductsSheet.DISTRIBUTOR_MARGIN, Figure.ZERO),
                         row.figure(ProductsSheet.RETAILER_MARGIN, Figure.ZERO),
                         row.figure(ProductsSheet.VAT, Figure.ZERO),
                         Amounts.in(row, ProductsSheet.TARGET_RETAIL_PRICE, home)),

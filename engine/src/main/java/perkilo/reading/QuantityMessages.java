@@ -1,5 +1,11 @@
 package perkilo.reading;
 
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Decimals;
+import perkilo.units.Measure;
+
 /** What a person reads about units and currencies that do not fit their column, and about rates that look too low. */
 final class QuantityMessages {
 
@@ -17,6 +23,33 @@ final class QuantityMessages {
 
     static String otherUnit(String column, String unit, String expected) {
         return column + " is in " + unit + ". Type it in " + expected + ".";
+    }
+
+    /**
+     * A gallon of which the row does not say whose.
+     *
+     * @param amount how many; null if it is not known
+     * @param others other columns of the row that say the same
+     */
+    static String whichGallon(String column, String text, @Nullable BigDecimal amount, List<String> others) {
+        String litres = amount == null
+                ? ""
+                : " " + Decimals.readable(amount, 3) + " gal = " + litres(amount, Measure.US_GAL) + " (US) or "
+                        + litres(amount, Measure.IMP_GAL) + " (imperial).";
+        String also = others.isEmpty() ? "" : " Do the same in " + String.join(" and ", others) + ".";
+        return column + " says \"" + text + "\": a US gallon (" + Measure.US_GAL.inBase()
+                + " L) or an imperial gallon ("
+                + Measure.IMP_GAL.inBase() + " L)?" + litres + " Type " + Measure.US_GAL.symbol() + " or "
+                + Measure.IMP_GAL.symbol() + "." + also;
+    }
+
+    static String gallonOfSupplier(String question, String supplier, String currency) {
+        return question + " The US gallon is assumed only of a supplier who invoices in USD; " + supplier
+                + " invoices in " + currency + ".";
+    }
+
+    private static String litres(BigDecimal gallons, Measure gallon) {
+        return Decimals.readable(gallons.multiply(gallon.inBase()), 3) + " L";
     }
 
     // amounts of money

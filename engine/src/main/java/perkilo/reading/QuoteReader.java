@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import perkilo.offers.JoinedOffer;
 import perkilo.offers.Offer;
 import perkilo.origin.Reading;
+import perkilo.reading.arrange.Arrangement;
+import perkilo.reading.arrange.Arranger;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -33,22 +35,28 @@ public final class QuoteReader {
         List<Grid> grids = new ArrayList<>();
         List<Grids> files = new ArrayList<>();
         List<FoundTable> tables = new ArrayList<>();
+        List<FoundTable> onSheets = new ArrayList<>();
         if (book != null) {
             Grids read = Grids.ofBook(book);
-            files.add(read);
             grids.addAll(read.sheets());
-            tables.addAll(new TableFinder(Schemas.ALL, findings).find(read.sheets()));
+            Arrangement arranged = new Arranger(Schemas.ALL, findings).arrange(read.sheets());
+            files.add(arranged.asRead(read));
+            List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(arranged.grids());
+            tables.addAll(own);
+            onSheets.addAll(arranged.onSheets(own, findings));
         }
         for (Path file : PriceFiles.expand(priceFiles)) {
             Grids read = Grids.ofPriceFile(file);
             findings.addAll(read.findings());
             files.add(read);
             grids.addAll(read.sheets());
-            tables.addAll(new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(read.sheets()));
+            List<FoundTable> ofFile = new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(read.sheets());
+            tables.addAll(ofFile);
+            onSheets.addAll(ofFile);
         }
         List<Offer> quotes = quotes(new Tables(tables), findings);
         AccountWriter writer = new AccountWriter(Map.of(), findings);
-        files.forEach(file -> writer.add(file, tables));
+        files.forEach(file -> writer.add(file, onSheets));
         return new Reading<>(quotes, FindingOrder.sorted(findings.list(), grids), writer.account());
     }
 

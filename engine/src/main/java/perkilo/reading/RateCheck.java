@@ -16,6 +16,7 @@ import perkilo.offers.Offer;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.units.Conversion;
+import perkilo.units.Currencies;
 import perkilo.units.DatedRate;
 import perkilo.units.EuroFixedRates;
 import perkilo.units.ExchangeRates;
@@ -54,6 +55,9 @@ final class RateCheck {
 
     /** Reports missing and old rates; returns the offers that can be paid. */
     List<Offer> payable() {
+        if (Currencies.isUnknown(home)) {
+            return book.offers(); // no rate can be missing before the home currency is known
+        }
         for (CurrencyUnit report : book.settings().reportCurrencies()) {
             check(home, report, reports, true);
         }
@@ -68,7 +72,7 @@ final class RateCheck {
         boolean goods = check(offer.currency(), home, origin, used);
         boolean charges = check(supplier, home, origin, used);
         boolean between = check(offer.currency(), supplier, origin, used);
-        return used || (goods && charges && between);
+        return goods && charges && between;
     }
 
     private boolean check(CurrencyUnit from, CurrencyUnit to, Origin origin, boolean needed) {

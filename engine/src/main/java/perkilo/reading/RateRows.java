@@ -4,31 +4,40 @@ import static perkilo.schema.RatesSheet.DATE_OF;
 import static perkilo.schema.RatesSheet.FROM;
 import static perkilo.schema.RatesSheet.RATE;
 import static perkilo.schema.RatesSheet.TO;
+import static perkilo.schema.RatesSheet.UNITS;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.reading.table.CellMessages;
 import perkilo.reading.table.CurrencySign;
+import perkilo.reading.table.DateText;
 import perkilo.reading.table.Findings;
+import perkilo.reading.table.FoundTable;
+import perkilo.reading.table.NumberText;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.InputColumn;
 import perkilo.schema.RatesSheet;
 import perkilo.units.DatedRate;
+import perkilo.xlsx.grid.Cell;
 
 /** Reads tables of exchange rates. */
 final class RateRows {
 
     private final Findings findings;
-    private final Map<List<Object>, DatedRate> rates = new LinkedHashMap<>();
+    private final UniqueRates rates;
+    private @Nullable FoundTable table;
+    private @Nullable RateCells cells;
+    private boolean askedDay;
+    private boolean askedNumber;
 
     RateRows(Findings findings) {
         this.findings = findings;
+        this.rates = new UniqueRates(findings);
     }
 
     /** The rates of all tables, each pair and day once. */
@@ -36,38 +45,75 @@ final class RateRows {
         for (TableRow row : tables.rows(RatesSheet.SCHEMA, findings)) {
             DatedRate rate = rate(row);
             if (rate != null) {
-                add(rate);
+                rates.add(rate);
             }
         }
-        return new ArrayList<>(rates.values());
-    }
-
-    private void add(DatedRate rate) {
-        DatedRate first = rates.putIfAbsent(List.of(rate.from(), rate.to(), rate.date()), rate);
-        if (first != null && first.rate().value().compareTo(rate.rate().value()) != 0) {
-            findings.error(
-                    rate.rate().origin(),
-                    RateTableMessages.secondRate(
-                            rate.from().getCurrencyCode(),
-                            rate.to().getCurrencyCode(),
-                            rate.date(),
-                            first.rate().origin().where()));
-        }
+        new RateJumps(findings).check(rates.list());
+        return rates.list();
     }
 
     private @Nullable DatedRate rate(TableRow row) {
         row.require(RATE, DATE_OF);
         CurrencyUnit from = currency(row, FROM);
         CurrencyUnit to = currency(row, TO);
-        Figure rate = row.figure(RATE);
-        LocalDate date = row.date(DATE_OF);
+        Figure rate = rate(row, cells(row.table()));
+        LocalDate date = day(row, cells(row.table()));
+        Figure units = row.figure(UNITS);
         if (from != null && from.equals(to)) {
             findings.error(row.origin(TO), RateTableMessages.sameCurrency(from.getCurrencyCode()));
             return null;
         }
-        return from == null || to == null || rate == null || date == null
-                ? null
-                : new DatedRate(from, to, rate, date, row.text(RatesSheet.SOURCE));
+        if (from == null || to == null || rate == null || date == null || (units == null && !row.isBlank(UNITS))) {
+            return null;
+        }
+        Figure one = units == null ? rate : rate.times(BigDecimal.ONE.divide(units.value(), MathContext.DECIMAL128));
+        return new DatedRate(from, to, one, date, row.text(RatesSheet.SOURCE));
+    }
+
+    private RateCells cells(FoundTable of) {
+        if (cells == null || !of.equals(table)) {
+            table = of;
+            cells = new RateCells(
+                    of.grid(), of.headerRow(), of.lastRow(), column(of, DATE_OF), List.of(column(of, RATE)));
+            askedDay = false;
+            askedNumber = false;
+        }
+        return cells;
+    }
+
+    private static int column(FoundTable of, InputColumn column) {
+        FoundTable.Place place = of.columns().get(column);
+        return place == null ? 0 : place.index();
+    }
+
+    /** The rate; a text that can be two numbers is decided by the others in a text file, else asked about once. */
+    private @Nullable Figure rate(TableRow row, RateCells cells) {
+        Cell cell = row.cell(RATE);
+        boolean two = cell.kind() == Cell.Kind.TEXT && NumberText.parse(cell.text()) instanceof NumberText.Ambiguous;
+        if (!two || row.table().grid().ofBook()) {
+            return row.figure(RATE);
+        }
+        BigDecimal number = cells.number(cell);
+        if (number == null && !askedNumber) {
+            askedNumber = true;
+            findings.error(row.origin(RATE), RateTableMessages.twoRates(cell.text()));
+        }
+        return number == null ? null : new Figure(number, row.origin(RATE), null);
+    }
+
+    /** The day; a text that can be two days is decided by the others, else asked about once. */
+    private @Nullable LocalDate day(TableRow row, RateCells cells) {
+        Cell cell = row.cell(DATE_OF);
+        boolean two = cell.kind() == Cell.Kind.TEXT && DateText.parse(cell.text()) instanceof DateText.Ambiguous;
+        if (!two) {
+            return row.date(DATE_OF);
+        }
+        LocalDate day = cells.day(cell);
+        if (day == null && !askedDay) {
+            askedDay = true;
+            findings.error(row.origin(DATE_OF), RateTableMessages.twoDays(cell.text()));
+        }
+        return day;
     }
 
     private @Nullable CurrencyUnit currency(TableRow row, InputColumn column) {

@@ -3,6 +3,7 @@ package perkilo.reading;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
@@ -12,12 +13,14 @@ import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.RatesSheet;
 import perkilo.units.DatedRate;
+import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;
 import perkilo.xlsx.grid.UnreadableFileException;
 
 /**
- * Reads a file of exchange rates: a table with the columns of Rates (CSV, JSON or XLSX), or the euro reference rates as
- * the European Central Bank publishes them (XML, CSV, or CSV in a ZIP file).
+ * Reads a file of exchange rates: a table with the columns of Rates, or with a column or a row for each currency (CSV,
+ * JSON or XLSX), or the euro reference rates as the European Central Bank publishes them (XML, CSV, or CSV in a ZIP
+ * file).
  */
 public final class RatesReader {
 
@@ -34,11 +37,12 @@ public final class RatesReader {
     }
 
     private static Reading<List<DatedRate>> readUnpacked(Path file) throws IOException {
+        Findings findings = new Findings();
         Optional<List<DatedRate>> plain = PlainRates.read(file);
         if (plain.isPresent()) {
-            return new Reading<>(plain.get(), List.of());
+            new RateJumps(findings).check(plain.get());
+            return new Reading<>(plain.get(), findings.list());
         }
-        Findings findings = new Findings();
         Optional<byte[]> xml = Grids.xml(file);
         if (xml.isPresent()) {
             return new Reading<>(xmlRates(file, xml.get(), findings), findings.list());
@@ -49,11 +53,18 @@ public final class RatesReader {
         if (!wide.isEmpty()) {
             return new Reading<>(wide, findings.list());
         }
-        List<FoundTable> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(grids.sheets());
-        if (tables.isEmpty()) {
+        List<DatedRate> rates = new ArrayList<>();
+        List<Grid> others = new ArrayList<>();
+        for (Grid grid : grids.sheets()) {
+            BaseRates.find(grid, findings).ifPresentOrElse(found -> rates.addAll(found.read()), () -> others.add(grid));
+        }
+        new RateJumps(findings).check(rates);
+        List<FoundTable> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(others);
+        if (tables.isEmpty() && others.size() == grids.sheets().size()) {
             throw new UnreadableFileException(RateTableMessages.noRates(file));
         }
-        return new Reading<>(new RateRows(findings).read(new Tables(tables)), findings.list());
+        rates.addAll(new RateRows(findings).read(new Tables(tables)));
+        return new Reading<>(rates, findings.list());
     }
 
     private static List<DatedRate> xmlRates(Path file, byte[] content, Findings findings) throws IOException {

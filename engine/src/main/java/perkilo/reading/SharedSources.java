@@ -11,6 +11,8 @@ import perkilo.origin.CellBlock;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
+import perkilo.reading.arrange.Arrangement;
+import perkilo.reading.arrange.Arranger;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -30,6 +32,7 @@ public final class SharedSources {
     private final List<Grids> files = new ArrayList<>();
     private final List<Grid> grids = new ArrayList<>();
     private final List<FoundTable> tables = new ArrayList<>();
+    private final List<FoundTable> onSheets = new ArrayList<>();
     private final List<DatedRate> rates = new ArrayList<>();
     private final Findings findings = new Findings();
     private Account ofRates = Account.NONE;
@@ -66,12 +69,27 @@ public final class SharedSources {
             return;
         }
         Grids prices = Grids.ofPriceFile(file);
-        files.add(prices);
         grids.addAll(prices.sheets());
         findings.addAll(prices.findings());
-        List<FoundTable> found = new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(prices.sheets());
+        Findings unclear = new Findings();
+        Arrangement arranged = new Arranger(Schemas.OF_PRICE_LISTS, unclear).arrange(prices.sheets());
+        Finding first =
+                unclear.list().stream().filter(Finding::isError).findFirst().orElse(null);
+        boolean asIs = !named || first != null;
+        List<FoundTable> found =
+                new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(asIs ? prices.sheets() : arranged.grids());
         tables.addAll(found);
-        if (found.isEmpty() && named) {
+        if (asIs) {
+            files.add(prices);
+            onSheets.addAll(found);
+        } else {
+            findings.addAll(unclear.list());
+            files.add(arranged.asRead(prices));
+            onSheets.addAll(arranged.onSheets(found, findings));
+        }
+        if (found.isEmpty() && named && first != null) {
+            findings.error(first.origin(), OfferMessages.takeIn(file.toString()));
+        } else if (found.isEmpty() && named) {
             findings.error(origin, OfferMessages.noPriceList());
         } else if (found.isEmpty()) {
             findings.note(origin, OfferMessages.noPriceListInFolder());
@@ -112,7 +130,7 @@ public final class SharedSources {
             Findings unread = new Findings();
             AccountWriter writer = new AccountWriter(Map.of(), unread);
             for (Grids file : files) {
-                writer.add(file, tables);
+                writer.add(file, onSheets);
             }
             known = new Accounted(writer.account().and(ofRates), unread.list());
             accounted = known;

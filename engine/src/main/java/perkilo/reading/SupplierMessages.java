@@ -48,10 +48,9 @@ final class SupplierMessages {
                 + ". It holds for all orders from one supplier: type the same in all rows, or type it once on Suppliers.";
     }
 
-    static String offersAndSupplierDisagree(
-            String column, String supplier, String value, String other, String where) {
-        return column + " of \"" + supplier + "\" is " + value + " here, blank in other rows, and " + other + " in " + where
-                + ". Type the one that holds in all rows, or only on Suppliers.";
+    static String offersAndSupplierDisagree(String column, String supplier, String value, String other, String where) {
+        return column + " of \"" + supplier + "\" is " + value + " here, blank in other rows, and " + other + " in "
+                + where + ". Type the one that holds in all rows, or only on Suppliers.";
     }
 
     static String offersWin(String column, String supplier, String value, String other, String where) {
@@ -60,7 +59,7 @@ final class SupplierMessages {
     }
 
     static String onSomeRows(String column, String supplier, String value, String where) {
-        return column + " of \"" + supplier + "\" is blank here and " + value + " in " + where
-                + ". " + value + " is used for all orders from them. Fill it here if that is right.";
+        return column + " of \"" + supplier + "\" is blank here and " + value + " in " + where + ". " + value
+                + " is used for all orders from them. Fill it here if that is right.";
     }
 }

@@ -36,6 +36,7 @@ final class SuspectedFractions {
         BigDecimal tenth = new BigDecimal("0.1");
         for (InputColumn whole : new InputColumn[] {
             ProductsSheet.TARGET_MARGIN,
+            ProductsSheet.DISTRIBUTOR_MARGIN,
             ProductsSheet.RETAILER_MARGIN,
             ProductsSheet.VAT,
             ProductsSheet.NATURAL_ORIGIN_TARGET,

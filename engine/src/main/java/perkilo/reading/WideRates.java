@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -43,7 +44,17 @@ final class WideRates {
         this.findings = findings;
     }
 
-    /** The rates of the first sheet, if its first row is Date and codes of currencies; none otherwise. */
+    /** How the bank's own file names begin. */
+    private static final String NAME = "eurofxref";
+
+    /** The least number of currencies in a file of the bank: it published rates of 28 or more. */
+    private static final int LEAST_CURRENCIES = 20;
+
+    /**
+     * The rates of the first sheet, if it is the bank's file; none otherwise. That is so if its first row is Date and
+     * codes of currencies, and either the file has the bank's name, or the codes begin with USD and JPY as in the
+     * bank's files, are at least twenty, and do not include EUR.
+     */
     static List<DatedRate> read(List<Grid> grids, Findings findings) {
         if (grids.isEmpty() || grids.get(0).rows().isEmpty()) {
             return List.of();
@@ -57,7 +68,7 @@ final class WideRates {
         top.tailMap(top.firstKey(), false)
                 .forEach((column, cell) ->
                         Currencies.find(cell.text()).ifPresent(currency -> currencies.put(column, currency)));
-        if (currencies.isEmpty()) {
+        if (currencies.isEmpty() || !isBanks(grid, currencies)) {
             return List.of();
         }
         top.tailMap(top.firstKey(), false).forEach((column, cell) -> {
@@ -71,6 +82,16 @@ final class WideRates {
             reader.row(row, grid.row(row));
         }
         return reader.rates;
+    }
+
+    private static boolean isBanks(Grid grid, Map<Integer, CurrencyUnit> currencies) {
+        List<String> codes =
+                currencies.values().stream().map(CurrencyUnit::getCurrencyCode).toList();
+        return grid.file().toLowerCase(Locale.ROOT).startsWith(NAME)
+                || (codes.size() >= LEAST_CURRENCIES
+                        && codes.get(0).equals("USD")
+                        && codes.get(1).equals("JPY")
+                        && !codes.contains("EUR"));
     }
 
     private void row(int row, NavigableMap<Integer, Cell> cells) {

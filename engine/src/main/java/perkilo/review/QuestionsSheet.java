@@ -34,7 +34,9 @@ public final class QuestionsSheet {
                 Column.<Asked>of("cell", "Where")
                         .words(asked -> place(asked.where()))
                         .width(14),
-                Column.<Asked>of("says", "What is there").words(asked -> filled(asked.says())).width(28),
+                Column.<Asked>of("says", "What is there")
+                        .words(asked -> filled(asked.says()))
+                        .width(28),
                 Column.<Asked>of("question", "Question").words(Asked::text).width(58),
                 Column.<Asked>of("answer", ANSWER)
                         .words(Asked::answer)

@@ -22,7 +22,8 @@ public final class ComponentsSheet {
             .limited(Limits.ABOVE_ZERO)
             .orElse("1");
 
-    public static final InputColumn LOSS = InputColumn.of("Loss %", PERCENT, "pieces spoiled on the line", "1.5")
+    public static final InputColumn LOSS = InputColumn.of(
+                    "Loss %", PERCENT, "pieces spoiled on the line, of those taken", "1.5")
             .also("Loss", "Scrap %", "Waste %", "Spoilage %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
@@ -32,13 +33,29 @@ public final class ComponentsSheet {
                     NUMBER,
                     "grams of one piece, for freight per kg; blank: unknown, so no freight per kg is counted for it",
                     "86")
-            .also("Weight", "Weight per piece", "Weight per piece g", "Piece weight", "Grams per piece", "Unit weight g")
+            .also(
+                    "Weight",
+                    "Weight per piece",
+                    "Weight per piece g",
+                    "Piece weight",
+                    "Grams per piece",
+                    "Unit weight g")
             .limited(Limits.ABOVE_ZERO);
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Components",
-            List.of("Component", "Packaging", "Packaging components", "Bill of materials", "BOM",
-                    "Packmittel", "Verpackung", "Stückliste", "Emballages", "Imballaggi", "Embalajes"),
+            List.of(
+                    "Component",
+                    "Packaging",
+                    "Packaging components",
+                    "Bill of materials",
+                    "BOM",
+                    "Packmittel",
+                    "Verpackung",
+                    "Stückliste",
+                    "Emballages",
+                    "Imballaggi",
+                    "Embalajes"),
             List.of(PRODUCT, COMPONENT),
             List.of(List.of(PRODUCT, COMPONENT)),
             List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS, WEIGHT),

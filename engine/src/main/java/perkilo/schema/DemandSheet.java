@@ -26,8 +26,16 @@ public final class DemandSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Demand",
-            List.of("Demands", "Forecast", "Sales plan", "Production plan", "Orders",
-                    "Bedarf", "Besoins", "Fabbisogno", "Demanda"),
+            List.of(
+                    "Demands",
+                    "Forecast",
+                    "Sales plan",
+                    "Production plan",
+                    "Orders",
+                    "Bedarf",
+                    "Besoins",
+                    "Fabbisogno",
+                    "Demanda"),
             List.of(PRODUCT),
             List.of(List.of(PRODUCT, UNITS, NEEDED_BY)),
             List.of(PRODUCT, UNITS, NEEDED_BY),

@@ -2,6 +2,7 @@ package perkilo.schema;
 
 import static perkilo.schema.ValueKind.LEVEL;
 import static perkilo.schema.ValueKind.NUMBER;
+import static perkilo.schema.ValueKind.PERCENT;
 import static perkilo.schema.ValueKind.TEXT;
 
 import java.util.List;
@@ -64,13 +65,30 @@ public final class FormulaSheet {
             .also("Phase temperature", "Temperature", "Temp", "Phase temp", "Process temperature")
             .limited(Limits.ANY);
 
+    public static final InputColumn ESTIMATE = InputColumn.of(
+                    "Estimate %",
+                    PERCENT, "about how much is used of a material that is added to effect, such as to pH", "0.3")
+            .also("Estimate", "Estimated %", "Approx %", "About %")
+            .limited(Limits.UP_TO_HUNDRED);
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Formula",
-            List.of("Formulas", "Formulae", "Recipe", "Recipes", "Formulation", "Formulations",
-                    "Rezeptur", "Rezepturen", "Rezept", "Rezepte", "Formules", "Ricette", "Fórmulas"),
+            List.of(
+                    "Formulas",
+                    "Formulae",
+                    "Recipe",
+                    "Recipes",
+                    "Formulation",
+                    "Formulations",
+                    "Rezeptur",
+                    "Rezepturen",
+                    "Rezept",
+                    "Rezepte",
+                    "Formules",
+                    "Ricette",
+                    "Fórmulas"),
             List.of(MATERIAL),
             List.of(List.of(MATERIAL, LEVEL_OF)),
-            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA),
+            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE),
             "One formula per sheet, named after the sheet; the levels add up to 100.");
 
     private FormulaSheet() {}

@@ -38,7 +38,15 @@ public record InputColumn(
     static InputColumn of(String header, ValueKind kind, String explanation, String example) {
         Limits limits = kind.isNumber() ? Limits.ZERO_OR_MORE : Limits.ANY;
         return new InputColumn(
-                header, OtherLanguages.of(header), kind, limits, kind.isPercent() ? "%" : "", false, "", explanation, example);
+                header,
+                OtherLanguages.of(header),
+                kind,
+                limits,
+                kind.isPercent() ? "%" : "",
+                false,
+                "",
+                explanation,
+                example);
     }
 
     /** The same column, but required. */

@@ -57,8 +57,16 @@ public final class MaterialsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Materials",
-            List.of("Material", "Raw materials", "Ingredients", "Raw material list", "Material list",
-                    "Rohstoffe", "Matières premières", "Materie prime", "Materias primas"),
+            List.of(
+                    "Material",
+                    "Raw materials",
+                    "Ingredients",
+                    "Raw material list",
+                    "Material list",
+                    "Rohstoffe",
+                    "Matières premières",
+                    "Materie prime",
+                    "Materias primas"),
             List.of(MATERIAL),
             List.of(
                     List.of(MATERIAL, INCI),

@@ -103,14 +103,12 @@ public final class OffersSheet {
                     "Valid until", DATE, "the last day the price holds", "2027-03-31")
             .also("Valid to", "Expiry", "Expires", "Valid till", "Quote expires", "Price valid until", "Expiry date");
 
-    public static final InputColumn DISCOUNT = InputColumn.of(
-                    "Discount %", PERCENT, "taken off the price", "5")
+    public static final InputColumn DISCOUNT = InputColumn.of("Discount %", PERCENT, "taken off the price", "5")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
 
-    public static final InputColumn SURCHARGE = InputColumn.of(
-                    "Surcharge %", PERCENT, "added to the price", "3")
-            .orElse("0");
+    public static final InputColumn SURCHARGE =
+            InputColumn.of("Surcharge %", PERCENT, "added to the price", "3").orElse("0");
 
     public static final InputColumn MINIMUM_ORDER_VALUE = InputColumn.of(
                     "Minimum order value", MONEY, "goods value of the supplier's smallest order", "250")
@@ -134,22 +132,35 @@ public final class OffersSheet {
 
     /** Columns that belong to the supplier: what is in them holds for all orders from that supplier. */
     public static final List<InputColumn> OF_SUPPLIER = List.of(
-            TERMS,
-            MINIMUM_ORDER_VALUE,
-            SMALL_ORDER_CHARGE,
-            FREIGHT_PER_ORDER,
-            FREIGHT_PER_KG,
-            INSURANCE,
-            LEAD_TIME);
+            TERMS, MINIMUM_ORDER_VALUE, SMALL_ORDER_CHARGE, FREIGHT_PER_ORDER, FREIGHT_PER_KG, INSURANCE, LEAD_TIME);
 
     /** The word in a kept list for an item without a price, such as one on request or discontinued. */
     public static final String NO_PRICE = "no price";
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Offers",
-            List.of("Offer", "Prices", "Price list", "Pricelist", "Quotes", "Supplier prices", "Quotations", "Preise",
-                    "Preisliste", "Angebote", "Einkaufspreise", "Offres", "Tarifs", "Prix", "Prezzi", "Listino", "Offerte",
-                    "Precios", "Ofertas", "Price tab", "Price sheet"),
+            List.of(
+                    "Offer",
+                    "Prices",
+                    "Price list",
+                    "Pricelist",
+                    "Quotes",
+                    "Supplier prices",
+                    "Quotations",
+                    "Preise",
+                    "Preisliste",
+                    "Angebote",
+                    "Einkaufspreise",
+                    "Offres",
+                    "Tarifs",
+                    "Prix",
+                    "Prezzi",
+                    "Listino",
+                    "Offerte",
+                    "Precios",
+                    "Ofertas",
+                    "Price tab",
+                    "Price sheet"),
             List.of(SUPPLIER, ITEM),
             List.of(List.of(SUPPLIER, ITEM, PRICE)),
             List.of(

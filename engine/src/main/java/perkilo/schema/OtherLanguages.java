@@ -110,7 +110,8 @@ final class OtherLanguages {
                 "Mindestmenge|Mindestbestellmenge|Mindestabnahme|Quantité minimum|Quantité minimale|Minimum de commande qté"
                         + "|Quantità minima|Ordine minimo qtà|Cantidad mínima|Minimum purchase|Smallest order");
         words.put(
-                "Order multiple", "Bestellvielfaches|Vielfaches|Multiple de commande|Multiplo|Multiplo d'ordine|Múltiplo");
+                "Order multiple",
+                "Bestellvielfaches|Vielfaches|Multiple de commande|Multiplo|Multiplo d'ordine|Múltiplo");
         words.put(
                 "Discount %",
                 "Discount|Rebate %|Rebate|Disc %|Disc.|Rabatt %|Rabatt|Nachlass %|Nachlass|Remise %|Remise|Rabais %"
@@ -136,7 +137,8 @@ final class OtherLanguages {
         words.put("INCI name", "INCI-Bezeichnung|INCI-Name|Nom INCI|Nome INCI|Nombre INCI|Dénomination INCI");
         words.put("Functions", "Funktion|Funktionen|Fonction|Fonctions|Funzione|Funzioni|Función|Funciones");
         words.put("Density g/mL", "Dichte g/mL|Dichte|Densité|Densità|Densidad");
-        words.put("Shelf life months", "Haltbarkeit Monate|Haltbarkeit|Durée de conservation|Shelf life mesi|Caducidad");
+        words.put(
+                "Shelf life months", "Haltbarkeit Monate|Haltbarkeit|Durée de conservation|Shelf life mesi|Caducidad");
         words.put("Handling loss %", "Wägeverlust %|Verlust %|Perte %|Perdita %|Pérdida %");
         words.put("Formula", "Rezeptur|Rezept|Formel|Formule|Recette|Ricetta|Fórmula|Receta");
         words.put("Phase", "Fase");
@@ -156,7 +158,8 @@ final class OtherLanguages {
         words.put("VAT %", "MwSt %|MwSt.|MwSt|USt %|USt|TVA %|TVA|IVA %|IVA");
         words.put("Target retail price", "Verkaufspreis|VK-Preis|UVP|Prix de vente|Prix public|Prezzo al pubblico|PVP");
         words.put(
-                "One-off costs", "Einmalkosten|Frais uniques|Coûts uniques|Costi una tantum|Costes únicos|Set-up costs");
+                "One-off costs",
+                "Einmalkosten|Frais uniques|Coûts uniques|Costi una tantum|Costes únicos|Set-up costs");
         words.put("Component", "Packmittel|Verpackung|Bauteil|Emballage|Composant|Imballaggio|Componente|Embalaje");
         words.put(
                 "Units per product",
@@ -172,7 +175,8 @@ final class OtherLanguages {
                 "Needed by",
                 "Bedarf am|Bedarfstermin|Termin|Liefertermin|Benötigt bis|Besoin le|Nécessaire pour le|Échéance"
                         + "|Necessario entro|Entro|Necesario para|Fecha|When|Wanted by|Needed on|Need date|Deadline");
-        words.put("Quantity", "Menge|Bestand|Lagerbestand|Quantité|Stock actuel|Quantità|Giacenza|Cantidad|Existencias");
+        words.put(
+                "Quantity", "Menge|Bestand|Lagerbestand|Quantité|Stock actuel|Quantità|Giacenza|Cantidad|Existencias");
         words.put("Unit", "Einheit|ME|Unité|Unità|UM|Unidad");
         words.put(
                 "Expires",
@@ -184,13 +188,16 @@ final class OtherLanguages {
         // rates
         words.put("From", "Von|De|Da|Von Währung|Devise de départ");
         words.put("To", "Nach|Vers|Nach Währung|Devise d'arrivée");
-        words.put("Rate", "Kurs|Wechselkurs|Umrechnungskurs|Taux|Cours|Taux de change|Cambio|Tasso di cambio|Tipo de cambio");
+        words.put(
+                "Rate",
+                "Kurs|Wechselkurs|Umrechnungskurs|Taux|Cours|Taux de change|Cambio|Tasso di cambio|Tipo de cambio");
         words.put("Date", "Datum|Data|Fecha|Jour");
         words.put("Source", "Quelle|Fonte|Fuente");
         // making
         words.put("Vessel max kg", "Kessel max kg|Kesselgröße kg|Cuve max kg|Caldaia max kg|Reactor max kg");
         words.put("Vessel min kg", "Kessel min kg|Cuve min kg|Reactor min kg");
-        words.put("Hours per batch", "Stunden je Ansatz|Stunden pro Ansatz|Heures par lot|Ore per lotto|Horas por lote");
+        words.put(
+                "Hours per batch", "Stunden je Ansatz|Stunden pro Ansatz|Heures par lot|Ore per lotto|Horas por lote");
         return words;
     }
 }

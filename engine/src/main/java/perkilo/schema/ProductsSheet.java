@@ -58,7 +58,8 @@ public final class ProductsSheet {
             .also("Filler standard deviation", "Filling SD", "SD of filler")
             .orElse("the overfill is used");
 
-    public static final InputColumn FILL_LOSS = InputColumn.of("Fill loss %", PERCENT, "bulk lost in filling", "1.5")
+    public static final InputColumn FILL_LOSS = InputColumn.of(
+                    "Fill loss %", PERCENT, "bulk lost in filling, of what goes in", "1.5")
             .also("Fill loss", "Filling loss %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("0");
@@ -83,6 +84,13 @@ public final class ProductsSheet {
             .also("Target margin", "Margin %", "Brand margin %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("no price ladder");
+
+    public static final InputColumn DISTRIBUTOR_MARGIN = InputColumn.of(
+                    "Distributor margin %",
+                    PERCENT, "of the price to the retailer, where a distributor is between you and the shop", "30")
+            .also("Distributor margin", "Wholesaler margin %", "Distributor's margin %")
+            .limited(Limits.BELOW_HUNDRED)
+            .orElse("0");
 
     public static final InputColumn RETAILER_MARGIN = InputColumn.of(
                     "Retailer margin %", PERCENT, "of the retail price without VAT", "45")
@@ -128,8 +136,15 @@ public final class ProductsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Products",
-            List.of("Product", "SKUs", "Finished products", "Product list",
-                    "Produkte", "Produits", "Prodotti", "Productos"),
+            List.of(
+                    "Product",
+                    "SKUs",
+                    "Finished products",
+                    "Product list",
+                    "Produkte",
+                    "Produits",
+                    "Prodotti",
+                    "Productos"),
             List.of(PRODUCT),
             List.of(List.of(PRODUCT, FORMULA, FILL)),
             List.of(
@@ -145,6 +160,7 @@ public final class ProductsSheet {
                     UNITS_PER_HOUR,
                     FILLING_PEOPLE,
                     TARGET_MARGIN,
+                    DISTRIBUTOR_MARGIN,
                     RETAILER_MARGIN,
                     VAT,
                     TARGET_RETAIL_PRICE,

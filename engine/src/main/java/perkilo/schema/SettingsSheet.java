@@ -74,7 +74,10 @@ public final class SettingsSheet {
             .orElse("0");
 
     public static final InputColumn PRICE_AGE_LIMIT = InputColumn.of(
-                    "Price age limit days", WHOLE, "older quotes get a warning", "180")
+                    "Price age limit days",
+                    WHOLE,
+                    "older quotes get a warning; ends a quote without Valid until once a newer one followed",
+                    "180")
             .in("days")
             .also("Price age limit", "Maximum price age", "Max price age")
             .orElse("180");
@@ -117,8 +120,15 @@ public final class SettingsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Settings",
-            List.of("Setting", "Options", "Parameters", "Set-up", "Einstellungen", "Paramètres",
-                    "Impostazioni", "Ajustes"),
+            List.of(
+                    "Setting",
+                    "Options",
+                    "Parameters",
+                    "Set-up",
+                    "Einstellungen",
+                    "Paramètres",
+                    "Impostazioni",
+                    "Ajustes"),
             List.of(SETTING),
             List.of(List.of(SETTING, VALUE)),
             List.of(SETTING, VALUE),

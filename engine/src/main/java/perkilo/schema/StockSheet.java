@@ -58,9 +58,21 @@ public final class StockSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Stock",
-            Stream.concat(Stream.of(
-                                    "Inventory", "On hand", "Stock on hand", "Warehouse", "Lager", "Bestand",
-                                    "Lagerbestand", "Stocks", "Magazzino", "Giacenze", "Inventario", "Existencias"), ON_ORDER.stream())
+            Stream.concat(
+                            Stream.of(
+                                    "Inventory",
+                                    "On hand",
+                                    "Stock on hand",
+                                    "Warehouse",
+                                    "Lager",
+                                    "Bestand",
+                                    "Lagerbestand",
+                                    "Stocks",
+                                    "Magazzino",
+                                    "Giacenze",
+                                    "Inventario",
+                                    "Existencias"),
+                            ON_ORDER.stream())
                     .toList(),
             List.of(ITEM),
             List.of(List.of(ITEM, QUANTITY_OF, UNIT_OF), List.of(ITEM, QUANTITY_OF, EXPIRES)),

@@ -41,12 +41,42 @@ public final class SuppliersSheet {
 
     public static final InputColumn FREIGHT_PER_ORDER = InputColumn.of(
                     "Freight per order", MONEY, "freight for each order, at any weight", "85")
-            .also("Freight", "Shipping per order", "Shipping", "Delivery charge", "Carriage per order", "Carriage",
-                    "Delivery cost", "Delivery costs", "Delivery fee", "Delivery", "Transport", "Transport cost",
-                    "Postage", "Shipping cost", "Shipping costs", "Freight cost", "Freight charge", "Fracht",
-                    "Frachtkosten", "Versandkosten", "Versand", "Lieferkosten", "Transportkosten", "Porto",
-                    "Frais de port", "Port", "Frais de livraison", "Frais de transport", "Trasporto",
-                    "Spese di trasporto", "Spedizione", "Portes", "Gastos de envío", "Flete", "Transporte")
+            .also(
+                    "Freight",
+                    "Shipping per order",
+                    "Shipping",
+                    "Delivery charge",
+                    "Carriage per order",
+                    "Carriage",
+                    "Delivery cost",
+                    "Delivery costs",
+                    "Delivery fee",
+                    "Delivery",
+                    "Transport",
+                    "Transport cost",
+                    "Postage",
+                    "Shipping cost",
+                    "Shipping costs",
+                    "Freight cost",
+                    "Freight charge",
+                    "Fracht",
+                    "Frachtkosten",
+                    "Versandkosten",
+                    "Versand",
+                    "Lieferkosten",
+                    "Transportkosten",
+                    "Porto",
+                    "Frais de port",
+                    "Port",
+                    "Frais de livraison",
+                    "Frais de transport",
+                    "Trasporto",
+                    "Spese di trasporto",
+                    "Spedizione",
+                    "Portes",
+                    "Gastos de envío",
+                    "Flete",
+                    "Transporte")
             .orElse("0");
 
     public static final InputColumn FREIGHT_PER_KG = InputColumn.of(
@@ -73,8 +103,15 @@ public final class SuppliersSheet {
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Suppliers",
             List.of(
-                    "Supplier", "Vendors", "Vendor list", "Supplier list", "Lieferanten", "Fournisseurs", "Fornitori",
-                    "Proveedores", "Who we buy from"),
+                    "Supplier",
+                    "Vendors",
+                    "Vendor list",
+                    "Supplier list",
+                    "Lieferanten",
+                    "Fournisseurs",
+                    "Fornitori",
+                    "Proveedores",
+                    "Who we buy from"),
             List.of(SUPPLIER),
             List.of(
                     List.of(SUPPLIER, CURRENCY_OF_INVOICE),

@@ -4,14 +4,30 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Finding;
 
 /**
  * All result sheets of one answer.
  *
  * @param sheets in the order of their tabs
  * @param given names of sheets that belong to the person from now on: they are read as input and never replaced
+ * @param said what the sheet of messages says; null if the report has no such sheet
  */
-public record Report(List<ResultSheet> sheets, Set<String> given) {
+public record Report(
+        List<ResultSheet> sheets, Set<String> given, @Nullable Said said) {
+
+    /**
+     * The messages of one command.
+     *
+     * @param command such as {@code cost}
+     */
+    public record Said(String command, List<Finding> findings) {
+
+        public Said {
+            findings = List.copyOf(findings);
+        }
+    }
 
     public Report {
         sheets = List.copyOf(sheets);
@@ -20,12 +36,30 @@ public record Report(List<ResultSheet> sheets, Set<String> given) {
 
     /** A report of result sheets only. */
     public Report(List<ResultSheet> sheets) {
-        this(sheets, Set.of());
+        this(sheets, Set.of(), null);
+    }
+
+    /** A report of result sheets and of sheets that belong to the person from now on. */
+    public Report(List<ResultSheet> sheets, Set<String> given) {
+        this(sheets, given, null);
+    }
+
+    /** A report of result sheets, with the messages that one of them shows. */
+    public Report(List<ResultSheet> sheets, Said said) {
+        this(sheets, Set.of(), said);
+    }
+
+    /** The same report with another sheet in the place of the one of that name. */
+    public Report with(ResultSheet other) {
+        List<ResultSheet> all = sheets.stream()
+                .map(sheet -> sheet.name().equals(other.name()) ? other : sheet)
+                .toList();
+        return new Report(all, given, said);
     }
 
     /** The same sheets without formulas over the person's own cells; their values become plain numbers. */
     public Report alone() {
-        return new Report(sheets.stream().map(Report::alone).toList(), given);
+        return new Report(sheets.stream().map(Report::alone).toList(), given, said);
     }
 
     private static ResultSheet alone(ResultSheet sheet) {

@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
 import perkilo.model.Material;
 import perkilo.names.Names;
 import perkilo.origin.Finding;
@@ -38,11 +40,28 @@ public final class RecipeCheck {
     public static List<Finding> of(Book book) {
         List<Finding> findings = new ArrayList<>();
         for (Formula formula : book.formulas().values()) {
-            if (isAnythingKnown(book, formula)) {
+            if (isAnythingKnown(book, formula) && unreadable(book, formula).isEmpty()) {
                 findings.addAll(new RecipeCheck(Recipe.of(book, formula)).findings());
             }
         }
         return findings;
+    }
+
+    /** The first cell with an error that keeps a formula from being judged; empty for none. */
+    static Optional<Gaps.Gap> unreadable(Book book, Formula formula) {
+        Gaps gaps = book.gaps();
+        if (gaps.gaps().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Gaps.Gap> found = new ArrayList<>();
+        for (Gaps.Kind kind : List.of(Gaps.Kind.RECIPE, Gaps.Kind.MAKING, Gaps.Kind.FACT)) {
+            found.addAll(gaps.of(kind, formula.name()));
+        }
+        for (Formula.Line line : formula.lines()) {
+            found.addAll(gaps.of(Gaps.Kind.ITEM, line.material()));
+            found.addAll(gaps.of(Gaps.Kind.FACT, line.material()));
+        }
+        return found.stream().findFirst();
     }
 
     /** Formulas whose materials have only names cannot be checked. */

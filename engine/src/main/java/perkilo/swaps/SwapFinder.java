@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Market;
 import perkilo.costing.RunCost;
 import perkilo.costing.RunCoster;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
 import perkilo.names.Names;
+import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
@@ -56,27 +59,48 @@ public final class SwapFinder {
      * @param options what to look for
      */
     public SwapOutcome find(Book book, SwapOptions options) {
-        Market market = new Market(book);
+        Market market = new Market(book.withOffers(ofReadable(book)));
         RunCoster coster = new RunCoster(market, planner, limits);
         LinePrices prices = new LinePrices(market);
         List<Finding> findings = new ArrayList<>();
-        List<Finding> problems = new ArrayList<>();
+        boolean anyLeft = false;
         Map<String, RunsOfFormula> runs = new LinkedHashMap<>();
         for (Formula formula : wanted(book, options)) {
+            Optional<Gaps.Gap> gap = RecipeCheck.unreadable(book, formula);
+            if (gap.isPresent()) {
+                String cell = gap.get().origin().where();
+                findings.add(Finding.warning(formula.origin(), SwapMessages.notRead(formula.name(), cell)));
+                anyLeft = true;
+                continue;
+            }
             if (RunsOfFormula.of(book, formula).isEmpty()) {
                 findings.add(notCosted(formula));
                 continue;
             }
             BaseCosts base = BaseCosts.of(book, coster, formula);
-            problems.addAll(base.problems());
+            findings.addAll(base.problems());
+            for (BaseCosts.LeftOut left : base.left()) {
+                String text = SwapMessages.runNotComplete(left.title(), left.missing());
+                findings.add(Finding.warning(left.run().origin(), text));
+                anyLeft = true;
+            }
             if (base.runs() != null) {
                 runs.put(formula.name(), base.runs());
             }
         }
-        if (!problems.isEmpty()) {
-            return new SwapOutcome.NoPurchase(problems);
+        if (runs.isEmpty() && anyLeft) {
+            return new SwapOutcome.NoPurchase(findings);
         }
         return search(book, market, prices, runs, findings, options);
+    }
+
+    /** The offers for materials whose facts can be read: only they can be judged as candidates. */
+    private static List<Offer> ofReadable(Book book) {
+        return book.offers().stream()
+                .filter(offer -> book.gaps().gaps().isEmpty()
+                        || (book.gaps().of(Gaps.Kind.FACT, offer.item()).isEmpty()
+                                && book.gaps().of(Gaps.Kind.ITEM, offer.item()).isEmpty()))
+                .toList();
     }
 
     private SwapOutcome search(

@@ -5,6 +5,8 @@ import java.util.List;
 /** What a person reads about cheaper materials: the search, what comes of it, and the formulas as they are. */
 final class SwapMessages {
 
+    private static final int NAMED = 4;
+
     private SwapMessages() {}
 
     // on every list of swaps
@@ -34,6 +36,15 @@ final class SwapMessages {
 
     static String noRun(String formula) {
         return "No run makes \"" + formula + "\", so swaps in it cannot be costed. Add a run for it to the Runs sheet.";
+    }
+
+    static String notRead(String formula, String cell) {
+        return "Swaps in \"" + formula + "\" are not looked for, because " + cell + " has an error.";
+    }
+
+    static String runNotComplete(String run, List<String> missing) {
+        return "Swaps are not costed for the run " + run + ", because it is not complete: "
+                + String.join("; ", missing.subList(0, Math.min(NAMED, missing.size()))) + ".";
     }
 
     static String nothingCompared() {

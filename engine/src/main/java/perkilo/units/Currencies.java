@@ -30,7 +30,15 @@ public final class Currencies {
     /** Currencies looked up before, since tables of rates look one up in every line. */
     private static final Map<String, Optional<CurrencyUnit>> FOUND = new ConcurrentHashMap<>();
 
+    /** Stands for a currency that is not known: XXX, "no currency" in ISO 4217. */
+    public static final CurrencyUnit UNKNOWN = of("XXX");
+
     private Currencies() {}
+
+    /** Whether a currency is not known. */
+    public static boolean isUnknown(CurrencyUnit currency) {
+        return currency.equals(UNKNOWN);
+    }
 
     /**
      * The currency with an ISO 4217 code.

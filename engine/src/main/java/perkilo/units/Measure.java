@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
@@ -20,7 +21,8 @@ import tech.units.indriya.unit.Units;
  * the {@link #kind}. {@code EveryMeasureTest} takes each constant through a workbook and its result.
  *
  * <p>The factors are exact by definition: 1 lb = 0.45359237 kg, 16 oz = 1 lb, 1 US gal = 3.785411784 L, 128 US fl oz =
- * 1 US gal (NIST Special Publication 811, Appendix B; Handbook 44, Appendix C). A gross is twelve dozen.
+ * 1 US gal, 1 imp gal = 4.54609 L (NIST Special Publication 811, Appendix B; Handbook 44, Appendix C). A gross is
+ * twelve dozen.
  */
 public enum Measure {
     KG("kg", Kind.MASS, "1", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"),
@@ -40,7 +42,40 @@ public enum Measure {
             "us gallon",
             "us gallons",
             "gal us",
+            "gals us",
+            "gallon us",
+            "gallons us",
+            "us gals",
+            "us liquid gallon",
+            "us liquid gallons",
             "usg"),
+    IMP_GAL(
+            "imp gal",
+            Kind.VOLUME,
+            "4.54609",
+            "imp gals",
+            "imp gallon",
+            "imp gallons",
+            "imperial gal",
+            "imperial gals",
+            "imperial gallon",
+            "imperial gallons",
+            "uk gal",
+            "uk gals",
+            "uk gallon",
+            "uk gallons",
+            "gal imp",
+            "gals imp",
+            "gallon imp",
+            "gallons imp",
+            "gal imperial",
+            "gals imperial",
+            "gallon imperial",
+            "gallons imperial",
+            "gal uk",
+            "gals uk",
+            "gallon uk",
+            "gallons uk"),
     US_FL_OZ("US fl oz", Kind.VOLUME, "0.0295735295625", "fl oz", "floz", "fluid ounce", "fluid ounces"),
     EACH(
             "each",
@@ -68,7 +103,8 @@ public enum Measure {
         COUNT
     }
 
-    private static final Pattern SPACES_AND_DOTS = Pattern.compile("[\\s\\p{Z}.]+");
+    private static final Pattern LEFT_OUT = Pattern.compile("[\\s\\p{Z}.()]+");
+    private static final Set<String> BARE_GALLONS = Set.of("gal", "gals", "gallon", "gallons");
     private static final Map<String, Measure> BY_WORD = byWord();
 
     private final String symbol;
@@ -83,7 +119,7 @@ public enum Measure {
      *
      * @param symbol as it is written beside a number; also read
      * @param inBase kilograms, litres or pieces in one of it
-     * @param words other spellings; case, spaces and full stops don't matter
+     * @param words other spellings; case, spaces, full stops and brackets don't matter
      */
     Measure(String symbol, Kind kind, String inBase, String... words) {
         this.symbol = symbol;
@@ -95,13 +131,18 @@ public enum Measure {
     /**
      * The unit that a word stands for.
      *
-     * @param word such as {@code kg}, {@code Kilo}, {@code lbs}, {@code US gal}, {@code pcs}; case, spaces and full
-     *     stops don't matter
+     * @param word such as {@code kg}, {@code Kilo}, {@code lbs}, {@code US gal}, {@code pcs}; case, spaces, full stops
+     *     and brackets don't matter. A {@linkplain #isBareGallon bare gallon} is taken for a US gallon
      * @return empty if no unit is called so
      */
     public static Optional<Measure> parse(String word) {
         Measure plain = BY_WORD.get(word);
         return Optional.ofNullable(plain != null ? plain : BY_WORD.get(squeeze(word)));
+    }
+
+    /** Whether a word says gallon, but not whose: a US gallon and an imperial one differ by a fifth. */
+    public static boolean isBareGallon(String word) {
+        return BARE_GALLONS.contains(word) || BARE_GALLONS.contains(squeeze(word));
     }
 
     /** The unit's symbol as it is written beside a number. */
@@ -173,6 +214,6 @@ public enum Measure {
     }
 
     private static String squeeze(String word) {
-        return SPACES_AND_DOTS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll("");
+        return LEFT_OUT.matcher(word.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 }

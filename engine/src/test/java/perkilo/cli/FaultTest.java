@@ -73,7 +73,8 @@ final class FaultTest {
     @Test
     void in_a_portfolio_a_fault_goes_before_errors() {
         assertThat(exit(List.of(costed()))).isEqualTo(Exit.DONE);
-        assertThat(exit(List.of(costed(), notCosted(false)))).isEqualTo(Exit.BAD_INPUT);
+        assertThat(exit(List.of(costed(), notCosted(false)))).isEqualTo(Exit.PARTLY);
+        assertThat(exit(List.of(notCosted(false)))).isEqualTo(Exit.BAD_INPUT);
         assertThat(exit(List.of(notCosted(false), notCosted(true), costed()))).isEqualTo(Exit.FAULT);
     }
 

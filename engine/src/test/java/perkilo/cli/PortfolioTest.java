@@ -50,7 +50,7 @@ final class PortfolioTest {
     void a_folder_is_costed_book_by_book_and_a_bad_one_does_not_stop_the_others() throws IOException {
         CommandLineRun run = CommandLineRun.of("cost", folder, "--date", DAY, "--units", "500");
 
-        assertThat(run.exit()).isEqualTo(Exit.BAD_INPUT);
+        assertThat(run.exit()).isEqualTo(Exit.PARTLY);
         assertThat(run.out())
                 .containsSubsequence(
                         "balm.xlsx (EUR)",

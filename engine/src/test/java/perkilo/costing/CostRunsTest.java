@@ -27,13 +27,13 @@ import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.purchasing.OrderCost;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.PlanOutcome;
 import perkilo.purchasing.PlanPurchases;
 import perkilo.purchasing.SearchLimits;
 import perkilo.report.cost.CostReport;
 import perkilo.sheet.ResultSheet;
-import perkilo.purchasing.OrderCost;
 import perkilo.units.Measure;
 
 /** The cost of whole runs, on examples that can be worked out by hand, and what is said where there is none. */
@@ -41,22 +41,22 @@ final class CostRunsTest {
 
     /**
      * A body oil of 60 % sunflower and 40 % jojoba, 1,000 bottles of 0.1 kg. Sunflower: 60 kg of 25 kg drums at 4 per
-     * kg: 3 drums, 300 for 75 kg. Jojoba: 40 kg of 20 kg cans at 25 per kg: 2 cans, 1,000. Bottles 1,020 of boxes of
-     * 500 at 0.30: 3 boxes, 450.
+     * kg: 3 drums, 300 for 75 kg. Jojoba: 40 kg of 20 kg cans at 25 per kg: 2 cans, 1,000. Bottles: 2 % are spoiled,
+     * 1,000 / 0.98 are 1,021 of boxes of 500 at 0.30: 3 boxes, 450.
      */
     @Test
     void a_body_oil_by_hand() {
         Draft draft = bodyOil();
         RunCost cost = costed(draft).runs().get(0);
 
-        // 60 / 75 of 300, 40 / 40 of 1,000, 1,020 / 1,500 of 450
-        assertThat(cost.used()).isEqualByComparingTo("1546");
+        // 60 / 75 of 300, 40 / 40 of 1,000, 1,021 / 1,500 of 450
+        assertThat(cost.used()).isEqualByComparingTo("1546.3");
         assertThat(cost.outlay()).isEqualByComparingTo("1750");
         assertThat(cost.wasted()).isEqualByComparingTo("0");
-        // 15 kg at 4 and 480 bottles at 0.30
-        assertThat(cost.stockLeft()).isEqualByComparingTo("204");
+        // 15 kg at 4 and 479 bottles at 0.30
+        assertThat(cost.stockLeft()).isEqualByComparingTo("203.7");
         assertThat(cost.heads().get(Head.RAW_MATERIALS)).isEqualByComparingTo("1240");
-        assertThat(cost.heads().get(Head.PACKAGING)).isEqualByComparingTo("306");
+        assertThat(cost.heads().get(Head.PACKAGING)).isEqualByComparingTo("306.3");
         assertThat(cost.heads().get(Head.INBOUND)).isEqualByComparingTo("0");
         // 2 h + 100 kg × 0.01 h, at 30
         assertThat(cost.heads().get(Head.MAKING)).isEqualByComparingTo("90");
@@ -66,9 +66,9 @@ final class CostRunsTest {
         assertThat(cost.heads().get(Head.QUALITY_CONTROL)).isEqualByComparingTo("45");
         // 2,000 over 4,000 units
         assertThat(cost.heads().get(Head.ONE_OFFS)).isEqualByComparingTo("500");
-        // 1,546 + 90 + 270 + 72 + 45 + 500
-        assertThat(cost.total()).isEqualByComparingTo("2523");
-        assertThat(cost.unitCost().orElseThrow()).isEqualByComparingTo("2.523");
+        // 1,546.3 + 90 + 270 + 72 + 45 + 500
+        assertThat(cost.total()).isEqualByComparingTo("2523.3");
+        assertThat(cost.unitCost().orElseThrow()).isEqualByComparingTo("2.5233");
         // 1,750 + 477 + 2,000
         assertThat(cost.cash()).isEqualByComparingTo("4227");
         assertThat(cost.cashPerUnit().orElseThrow()).isEqualByComparingTo("4.227");
@@ -233,20 +233,23 @@ final class CostRunsTest {
         assertThat(cost.used()).isEqualByComparingTo("10");
     }
 
-    /** A macerate made in the house, 0.5 kg and 2 % handling loss at 14 per kg: the same in what is used and paid. */
+    /**
+     * A macerate made in the house, 0.49 kg that lose 2 % in handling, so 0.5 kg, at 14 per kg: the same in what is
+     * used and paid.
+     */
     @Test
     void what_has_a_house_price_costs_the_same_used_and_paid() {
         Draft draft = new Draft()
                 .material(material("Macerate", "", null, "14", "0.02", "1"))
-                .formula("Oil", Batching.ANY, line("Macerate", "0.05"), line("Water", null))
+                .formula("Oil", Batching.ANY, line("Macerate", "0.049"), line("Water", null))
                 .bulk("Oil", "10");
 
         RunCost cost = costed(draft).runs().get(0);
 
-        assertThat(cost.used()).isEqualByComparingTo("7.14");
-        assertThat(cost.outlay()).isEqualByComparingTo("7.14");
+        assertThat(cost.used()).isEqualByComparingTo("7");
+        assertThat(cost.outlay()).isEqualByComparingTo("7");
         assertThat(cost.wasted()).isEqualByComparingTo("0");
-        assertThat(cost.heads().get(Head.RAW_MATERIALS)).isEqualByComparingTo("7.14");
+        assertThat(cost.heads().get(Head.RAW_MATERIALS)).isEqualByComparingTo("7");
     }
 
     @Test
@@ -446,10 +449,11 @@ final class CostRunsTest {
     /** 104 lids of 12.5 g are bought, 52 at a time: 1.3 kg at 0.80 is 1.04, and nothing is left to warn of. */
     @Test
     void freight_by_weight_counts_pieces_of_known_weight() {
-        Draft draft = new Draft().formula("Gel", Batching.ANY, line("Water", "1")).run("Jar", "100");
+        Draft draft =
+                new Draft().formula("Gel", Batching.ANY, line("Water", "1")).run("Jar", "100");
         draft.materials.add(material("Water", "Aqua", null, "0", "0", null));
-        draft.products.add(new Draft.ProductDraft("Jar", "Gel", "50", Measure.G)
-                .product(component("Lid", "1", "0", "12.5")));
+        draft.products.add(
+                new Draft.ProductDraft("Jar", "Gel", "50", Measure.G).product(component("Lid", "1", "0", "12.5")));
         draft.suppliers.add(new Supplier(
                 "Glass",
                 Draft.EUR,
@@ -558,7 +562,11 @@ final class CostRunsTest {
 
     private static List<Finding> refused(Draft draft) {
         CostOutcome outcome = new CostRuns(new EveryPurchase(), SearchLimits.usual()).cost(draft.book());
-        assertThat(outcome).isInstanceOf(CostOutcome.NoPurchase.class);
-        return outcome.findings();
+        if (outcome instanceof CostOutcome.Costed costed) {
+            assertThat(costed.incomplete())
+                    .isNotEmpty()
+                    .allSatisfy(run -> assertThat(run.cost()).isNotNull());
+        }
+        return outcome.findings().stream().filter(Finding::isError).toList();
     }
 }

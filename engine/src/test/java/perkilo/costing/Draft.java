@@ -229,6 +229,7 @@ final class Draft {
 
         @Nullable String targetMargin;
 
+        String distributorMargin = "0";
         String retailerMargin = "0";
         String vat = "0";
 
@@ -258,7 +259,11 @@ final class Draft {
                             Figure.of(fillLoss)))
                     .work(new Product.FillingWork(Figure.of(setUpHours), figure(unitsPerHour), Figure.of(people)))
                     .pricing(new Product.Pricing(
-                            figure(targetMargin), Figure.of(retailerMargin), Figure.of(vat), figure(targetRetail)))
+                            figure(targetMargin),
+                            Figure.of(distributorMargin),
+                            Figure.of(retailerMargin),
+                            Figure.of(vat),
+                            figure(targetRetail)))
                     .oneOffs(new Product.OneOffs(Figure.of(oneOffs), figure(spreadOver)))
                     .yearlyUnits(figure(yearlyUnits))
                     .components(List.of(components))

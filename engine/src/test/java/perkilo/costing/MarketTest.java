@@ -101,6 +101,39 @@ final class MarketTest {
         assertThat(landed).isEqualByComparingTo(value.add(duty));
     }
 
+    /** Goods 10,000 and freight 500 at 4 % land at 10,920, whether the rate is the offer's or the supplier's. */
+    @ParameterizedTest(name = "supplier {0}, offer {1}")
+    @CsvSource({"0.04, ", "0, 0.04", ", 0.04", "0.1, 0.04"})
+    void duty_of_the_offer_is_charged_on_freight_per_order_too(@Nullable String ofSupplier, @Nullable String ofOffer) {
+        Draft draft = new Draft()
+                .formula("Oil", Batching.ANY, line("Jojoba oil", "1"))
+                .bulk("Oil", "1000");
+        draft.suppliers.add(new Supplier(
+                "Oils",
+                Draft.EUR,
+                null,
+                new Supplier.Minimum(null, null),
+                new Supplier.Charges(
+                        Figure.of("500"),
+                        Figure.ZERO,
+                        Figure.ZERO,
+                        ofSupplier == null ? Figure.ZERO : Figure.of(ofSupplier)),
+                Figure.ZERO,
+                Origin.NONE));
+        draft.offers.add(new Offer(
+                "Oils",
+                "Jojoba oil",
+                Figure.of("1000"),
+                Measure.KG,
+                List.of(price("10", Measure.KG)),
+                Draft.EUR,
+                LineTerms.of(null, Figure.ONE, Draft.figure(ofOffer)),
+                Validity.UNKNOWN,
+                Origin.NONE));
+
+        assertThat(outlay(draft)).isEqualByComparingTo("10920");
+    }
+
     private static BigDecimal outlay(Draft draft) {
         CostOutcome outcome = new CostRuns(new EveryPurchase(), SearchLimits.usual()).cost(draft.book());
         return ((CostOutcome.Costed) outcome).runs().get(0).outlay();

@@ -223,11 +223,11 @@ final class OnPaper {
             Ratio sticks = book.material(name)
                     .map(material -> of(material.handlingLoss()))
                     .orElse(Ratio.ZERO);
-            item.needed = charged.times(item.share).times(Ratio.ONE.plus(sticks));
+            item.needed = charged.times(item.share).by(Ratio.ONE.minus(sticks));
         });
         if (product != null && units != null) {
             for (Product.Component component : product.components()) {
-                Ratio pieces = units.times(of(component.perUnit())).times(Ratio.ONE.plus(of(component.loss())));
+                Ratio pieces = units.times(of(component.perUnit())).by(Ratio.ONE.minus(of(component.loss())));
                 item(component.name()).needed = Ratio.of(pieces.ceiling());
             }
         }

@@ -58,6 +58,31 @@ final class PriceLadderTest {
         assertThat(down.margin()).isEqualByComparingTo("0.5");
     }
 
+    /** 4 / (1 − 0.5) = 8; 8 / (1 − 0.2) = 10; 10 / (1 − 0.6) = 25; 25 × 1.2 = 30; and all the way back. */
+    @Test
+    void a_distributor_is_between_wholesale_and_retailer() {
+        Draft.ProductDraft forwards = product("0.5", "0.6", "0.2", null);
+        forwards.distributorMargin = "0.2";
+        PriceLadder.Upwards up = requireNonNull(requireNonNull(PriceLadder.of(forwards.product(), d("4"), d("0")))
+                .upwards());
+
+        assertThat(up.wholesale()).isEqualByComparingTo("8");
+        assertThat(up.distributorPrice()).isEqualByComparingTo("10");
+        assertThat(up.retailExVat()).isEqualByComparingTo("25");
+        assertThat(up.retail()).isEqualByComparingTo("30");
+
+        Draft.ProductDraft backwards = product(null, "0.6", "0.2", "30");
+        backwards.distributorMargin = "0.2";
+        PriceLadder ladder = requireNonNull(PriceLadder.of(backwards.product(), d("4"), d("0")));
+        PriceLadder.Downwards down = requireNonNull(ladder.downwards());
+
+        assertThat(down.retailExVat()).isEqualByComparingTo("25");
+        assertThat(down.distributorPrice()).isEqualByComparingTo("10");
+        assertThat(down.wholesale()).isEqualByComparingTo("8");
+        assertThat(down.margin()).isEqualByComparingTo("0.5");
+        assertThat(ladder.sale().profitPerUnit()).isEqualByComparingTo("4");
+    }
+
     /**
      * Retail 10 with 25 % VAT and 50 % for the retailer leaves 4 of wholesale: a unit that costs 5 loses a quarter of
      * it.
@@ -81,16 +106,28 @@ final class PriceLadderTest {
         assertThat(ladder.breakEvenUnits()).isEqualByComparingTo("300");
     }
 
-    /** With both given, the break-even rests on the price that follows from the margin. */
+    /** With both given: at 5 a unit earns 2, so 1,500 take 750; at the margin's price of 8 they take 300. */
     @Test
-    void of_two_wholesale_prices_the_margin_s_counts() {
+    void of_two_wholesale_prices_the_named_one_counts() {
         Draft.ProductDraft product = product("0.5", "0", "0", "5");
         product.oneOffs = "1500";
 
         PriceLadder ladder = requireNonNull(PriceLadder.of(product.product(), d("4"), d("1")));
 
-        assertThat(ladder.breakEvenUnits()).isEqualByComparingTo("300");
         assertThat(requireNonNull(ladder.downwards()).wholesale()).isEqualByComparingTo("5");
+        assertThat(ladder.breakEvenUnits()).isEqualByComparingTo("750");
+        assertThat(ladder.sale().profitPerUnit()).isEqualByComparingTo("1");
+        PriceLadder.Sale atMargin = requireNonNull(ladder.ladderSale());
+        assertThat(atMargin.breakEvenUnits()).isEqualByComparingTo("300");
+        assertThat(atMargin.profitPerUnit()).isEqualByComparingTo("4");
+    }
+
+    @Test
+    void with_one_wholesale_price_there_is_one_break_even() {
+        assertThat(requireNonNull(ladder(d("4"), "0.5", "0", "0", null)).ladderSale())
+                .isNull();
+        assertThat(requireNonNull(ladder(d("4"), null, "0", "0", "5")).ladderSale())
+                .isNull();
     }
 
     @Test

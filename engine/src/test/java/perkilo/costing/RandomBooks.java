@@ -34,12 +34,16 @@ final class RandomBooks {
     private static final List<String> CURRENCIES = List.of("EUR", "USD", "GBP", "JPY");
 
     private final Random random;
+    /** Its own, so that the other figures stay the same. */
+    private final Random trade;
+
     private final Draft draft = new Draft();
     private final boolean exactCents;
     private BigDecimal bulkKg = BigDecimal.ONE;
 
     private RandomBooks(long seed, boolean exactCents) {
         this.random = new Random(seed);
+        this.trade = new Random(~seed);
         this.exactCents = exactCents;
     }
 
@@ -127,6 +131,7 @@ final class RandomBooks {
         product.unitsPerHour = maybe(decimal(50, 600, 0));
         product.people = decimal(1, 4, 0).toPlainString();
         product.targetMargin = maybe(decimal(0.2, 0.7, 2));
+        product.distributorMargin = trade.nextBoolean() ? "0" : "0." + (10 + trade.nextInt(30));
         product.retailerMargin = decimal(0, 0.6, 2).toPlainString();
         product.vat = decimal(0, 0.25, 2).toPlainString();
         product.targetRetail = maybe(decimal(5, 60, 2));

@@ -145,16 +145,32 @@ final class RunCostProperties {
         if (margin != null) {
             assertThat(ladder).isNotNull();
             Ratio wholesale = paper.perUnit(paper.total()).by(Ratio.ONE.minus(Ratio.of(margin.value())));
-            Ratio withoutOneOffs = paper.perUnit(paper.total().minus(paper.oneOffShare));
             wholesale.assertIs(requireNonNull(ladder.upwards()).wholesale(), "wholesale");
-            Ratio earned = wholesale.minus(withoutOneOffs);
-            if (earned.compareTo(Ratio.ZERO) > 0) {
-                paper.oneOffs.by(earned).assertIs(requireNonNull(ladder.breakEvenUnits()), "break-even");
-            } else {
-                assertThat(ladder.breakEvenUnits()).isNull();
-            }
+            PriceLadder.Sale atMargin = ladder.ladderSale() == null ? ladder.sale() : ladder.ladderSale();
+            earns(paper, wholesale, atMargin);
         } else if (product.targetRetailPrice() == null) {
             assertThat(ladder).isNull();
+        }
+        Figure retail = product.targetRetailPrice();
+        if (retail != null) {
+            Ratio shelf = Ratio.of(retail.value())
+                    .by(Ratio.ONE.plus(Ratio.of(product.vat().value())));
+            Ratio wholesale = shelf.times(
+                            Ratio.ONE.minus(Ratio.of(product.retailerMargin().value())))
+                    .times(Ratio.ONE.minus(Ratio.of(product.distributorMargin().value())));
+            wholesale.assertIs(
+                    requireNonNull(requireNonNull(ladder).downwards()).wholesale(), "wholesale at target");
+            earns(paper, wholesale, ladder.sale());
+        }
+    }
+
+    private static void earns(OnPaper paper, Ratio wholesale, PriceLadder.Sale sale) {
+        wholesale.minus(paper.perUnit(paper.total())).assertIs(sale.profitPerUnit(), "profit per unit");
+        Ratio earned = wholesale.minus(paper.perUnit(paper.total().minus(paper.oneOffShare)));
+        if (earned.compareTo(Ratio.ZERO) > 0) {
+            paper.oneOffs.by(earned).assertIs(requireNonNull(sale.breakEvenUnits()), "break-even");
+        } else {
+            assertThat(sale.breakEvenUnits()).isNull();
         }
     }
 
@@ -479,6 +495,7 @@ final class RunCostProperties {
         return ProductFixture.like(product)
                 .pricing(new Product.Pricing(
                         pricing.targetMargin(),
+                        pricing.distributorMargin(),
                         pricing.retailerMargin(),
                         pricing.vat(),
                         maybe(pricing.targetRetailPrice(), times)))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import perkilo.origin.Finding;
 import perkilo.rates.Bank;
 import perkilo.units.Currencies;
 
@@ -51,6 +53,57 @@ final class RatesTest {
 
         assertThat(answer).isInstanceOf(RatesAnswer.BadInput.class);
         assertThat(table()).doesNotExist();
+    }
+
+    /** 1 / 1.25 = 0.8 */
+    @Test
+    void a_rate_far_from_the_tables_is_asked_about() throws IOException {
+        take(Watch.NONE, file("one.csv", "1.25"));
+        Path inverted = Files.writeString(folder.resolve("two.csv"), "From,To,Rate,Date\nEUR,USD,0.8,2026-11-20\n");
+        Path far = Files.writeString(folder.resolve("three.csv"), "From,To,Rate,Date\nEUR,USD,12.6,2026-11-20\n");
+
+        RatesAnswer asked = take(Watch.NONE, inverted);
+        assertThat(asked).isInstanceOf(RatesAnswer.BadInput.class);
+        assertThat(asked.findings())
+                .extracting(Finding::toString)
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "error two.csv line 2: The rate from EUR to USD is 0.8 on 2026-11-20 but 1.25 on 2026-11-19 (table.csv line 2)."
+                                + " Does 1 EUR cost 0.8 USD, or does 1 USD cost 0.8 EUR? In the second case type 1.25,");
+
+        RatesAnswer warned = take(Watch.NONE, far);
+        assertThat(warned).isInstanceOf(RatesAnswer.Taken.class);
+        assertThat(warned.findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "warning three.csv line 2: The rate from EUR to USD is 12.6 on 2026-11-20, which is 908 % more"
+                                + " than the 1.25 of 2026-11-19 (table.csv line 2). Check whether it is right.");
+    }
+
+    /** Croatia took the euro over on 2023-01-01, at 7.53450 kuna. */
+    @Test
+    void rates_of_a_replaced_currency_are_used_up_to_its_last_day() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("kuna.csv"),
+                "From,To,Rate,Date\nEUR,HRK,7.5365,2022-12-30\nEUR,HRK,7.6,2023-01-02\nHRK,EUR,0.1327228,2023-01-03\n");
+
+        assertThat(take(Watch.NONE, file).findings())
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "warning kuna.csv line 3: On 2023-01-02 the euro has replaced HRK, so rates of HRK from then"
+                                + " on are not used. The rate is 7.53450 HRK for 1 EUR, fixed by law (Council Regulation (EC) No"
+                                + " 2866/98, Article 1, as amended in 2022).");
+        assertThat(kuna("2022-12-31")).isEqualByComparingTo("7.5365");
+        assertThat(kuna("2023-01-01")).isEqualByComparingTo("7.53450");
+        assertThat(kuna("2023-06-01")).isEqualByComparingTo("7.53450");
+    }
+
+    private BigDecimal kuna(String day) throws IOException {
+        RateAnswer answer = new LookUpRate()
+                .look(new RateRequest(table(), Currencies.of("EUR"), Currencies.of("HRK"), LocalDate.parse(day)));
+        assertThat(answer).isInstanceOf(RateAnswer.Found.class);
+        return ((RateAnswer.Found) answer).conversion().factor();
     }
 
     @Test

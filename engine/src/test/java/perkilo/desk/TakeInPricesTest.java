@@ -90,8 +90,8 @@ final class TakeInPricesTest {
 
     private TakeInAnswer take(LocalDate quoted, Watch watch, Path... lists) throws IOException {
         TakeIn.Said said = new TakeIn.Said("Wending Supplies", quoted, null);
-        return new TakeInPrices().take(new TakeInRequest(
-                        List.of(lists), kept(), null, said, kept().resolve(PriceReview.FILE)), watch);
+        return new TakeInPrices()
+                .take(new TakeInRequest(List.of(lists), kept(), null, said, kept().resolve(PriceReview.FILE)), watch);
     }
 
     private Path kept() {

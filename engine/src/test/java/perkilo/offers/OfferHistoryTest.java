@@ -16,12 +16,13 @@ import perkilo.units.Measure;
 
 /**
  * Which prices can be ordered at on a day, by hand from the method page, section 6: of the quotes of one supplier for
- * one item and pack the newest counts, and hides the older ones also when it has expired; a pack that a newer list
- * names without a price is not bought at all. Announced prices: method page, section 8.
+ * one item and pack, the newest counts that has begun and has not ended; a pack that a newer list names without a price
+ * is not bought at all. Announced prices: method page, section 8.
  */
 final class OfferHistoryTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 20);
+    private static final AgeLimit LIMIT = new AgeLimit(90);
 
     /**
      * Quotes are written as {@code price@quoted..until}, with {@code -} for a price that a list lacks; a day that is
@@ -38,8 +39,21 @@ final class OfferHistoryTest {
         "ended and no date of quote,                   10@..1119,                          1120,  none",
         "the newest counts,                            10@0901.. 11@1001.. 12@1101..,      1120,  12",
         "in any order,                                 12@1101.. 10@0901.. 11@1001..,      1120,  12",
-        "the newest hides the others when it expired,  10@0901..1231 12@1101..1119,        1120,  none",
-        "one that never held hides the others too,     10@0901..1231 12@1101..1031,        1120,  none",
+        "the list price after a promotion,             10@0901..1231 12@1101..1119,        1120,  10",
+        "the same without an end,                      10@0901.. 12@1101..1119,            1120,  10",
+        "on the last day of the promotion,             10@0901..1231 12@1101..1120,        1120,  12",
+        "one that never held hides none,               10@0901..1231 12@1101..1031,        1120,  10",
+        "both have ended,                              10@0901..1031 12@1101..1119,        1120,  none",
+        "a promotion within a promotion,               10@0901.. 9@1001..1231 8@1101..1119,  1120,  9",
+        "a longer one before a shorter one,            10@0901.. 9@1001..1115 8@1101..1110,  1120,  10",
+        "90 days old on the day,                       10@0822.. 12@1101..1119,            1120,  10",
+        "91 days old on the day,                       10@0821.. 12@1101..1119,            1120,  none",
+        "91 days old and none has followed,            10@0821..,                          1120,  10",
+        "91 days old and one follows later,            10@0821.. 12@1201..,                1120,  10",
+        "91 days old with an end of its own,           10@0821..1231 12@1101..1119,        1120,  10",
+        "no date and one followed,                     10@.. 12@1101..1119,                1120,  none",
+        "no date but an end,                           10@..1231 12@1101..1119,            1120,  10",
+        "withdrawn between,                            10@0901..1231 -@1001 12@1101..1119, 1120,  none",
         "one without a date is the oldest,             9@.. 10@0901..,                     1120,  10",
         "one without a date in front of a later one,   9@.. 10@1201..,                     1120,  9",
         "two of one day,                               10@1101.. 11@1101..,                1120,  10 11",
@@ -57,7 +71,11 @@ final class OfferHistoryTest {
         "an end after the next begins,                 10@1001..1231 12@1201..,            1205,  12",
         "two announced prices,                         10@1001.. 12@1201.. 13@1215..,      1214,  12",
         "the second of them,                           10@1001.. 12@1201.. 13@1215..,      1215,  13",
-        "an announced price that ends,                 10@1001.. 12@1201..1210,            1211,  none",
+        "during an announced promotion,                10@1001.. 12@1201..1210,            1210,  12",
+        "after an announced promotion,                 10@1001.. 12@1201..1210,            1211,  10",
+        "and after the age limit of the list,          10@0915.. 12@1201..1210,            1215,  none",
+        "after the promotion of today,                 10@1001.. 12@1101..1125,            1126,  10",
+        "not after a list without a price,             10@1001.. 12@1101..1125 -@1124,     1126,  none",
         "announced and ended before it begins,         10@1001.. 12@1201..1130,            1205,  10",
         "until an announced list without a price,      10@1001.. -@1201,                   1130,  10",
         "from an announced list without a price,       10@1001.. -@1201,                   1201,  none",
@@ -83,6 +101,8 @@ final class OfferHistoryTest {
         "10@1001.. 12@1201.. 13@1215..,  1231,  10 12 13",
         "10@1001..1119 12@1201..,        1231,  12",
         "10@1001.. 12@1201..1130,        1231,  10",
+        "10@1001.. 12@1101..1130,        1130,  12",
+        "10@1001.. 12@1101..1130,        1201,  10 12",
         "10@1001..,                      1101,  10"
     })
     void prices_of_a_horizon(String quotes, String last, String expected) {
@@ -98,7 +118,7 @@ final class OfferHistoryTest {
         Offer small = quote("Fen", "Wax", "5", Measure.KG, "12", "1101..");
         Offer oil = quote("Fen", "Oil", "25", Measure.KG, "13", "1101..");
 
-        assertThat(new OfferHistory(List.of(old, others, small, oil), TODAY).orderableOn(TODAY, "Wax"))
+        assertThat(new OfferHistory(List.of(old, others, small, oil), TODAY, LIMIT).orderableOn(TODAY, "Wax"))
                 .containsExactly(old, others, small);
     }
 
@@ -107,10 +127,10 @@ final class OfferHistoryTest {
         Offer kilograms = quote("Fen", "Wax", "25", Measure.KG, "10", "1001..");
         Offer grams = quote("FEN", "wax", "25000", Measure.G, "11", "1101..");
 
-        OfferHistory history = new OfferHistory(List.of(kilograms, grams), TODAY);
+        OfferHistory history = new OfferHistory(List.of(kilograms, grams), TODAY, LIMIT);
 
         assertThat(history.orderableOn(TODAY)).containsExactly(grams);
-        assertThat(history.lifeOf(kilograms)).isEqualTo(new QuoteLife.Superseded(grams));
+        assertThat(history.lifeOf(kilograms)).isEqualTo(new QuoteLife.Superseded(grams, true, List.of()));
     }
 
     @Test
@@ -118,7 +138,7 @@ final class OfferHistoryTest {
         Offer priced = quote("Fen", "Wax", "25", Measure.KG, "10", "1101..");
         Unpriced same = new Unpriced(PackOffered.of(priced), day("1101"), priced.origin());
 
-        assertThat(new OfferHistory(List.of(priced), List.of(same), TODAY).orderableOn(TODAY))
+        assertThat(new OfferHistory(List.of(priced), List.of(same), TODAY, LIMIT).orderableOn(TODAY))
                 .containsExactly(priced);
     }
 
@@ -129,31 +149,71 @@ final class OfferHistoryTest {
         Offer later = quote("Fen", "Wax", "25", Measure.KG, "12", "1201..");
         Offer never = quote("Fen", "Wax", "25", Measure.KG, "13", "1215..1210");
         Unpriced end = new Unpriced(PackOffered.of(old), day("1220"), new Origin("end.csv", "", ""));
-        OfferHistory history = new OfferHistory(List.of(old, holds, later, never), List.of(end), TODAY);
+        OfferHistory history = new OfferHistory(List.of(old, holds, later, never), List.of(end), TODAY, LIMIT);
 
-        assertThat(history.lifeOf(old)).isEqualTo(new QuoteLife.Superseded(holds));
+        assertThat(history.lifeOf(old)).isEqualTo(new QuoteLife.Superseded(holds, true, List.of()));
         assertThat(history.lifeOf(holds))
-                .isEqualTo(new QuoteLife.Holds(new OrderDays(TODAY, day("1130"), day("1201"), null)));
+                .isEqualTo(new QuoteLife.Holds(List.of(new OrderDays(TODAY, day("1130"), day("1201"), null, null))));
         assertThat(history.lifeOf(later))
-                .isEqualTo(new QuoteLife.Announced(new OrderDays(day("1201"), day("1219"), null, end), holds));
+                .isEqualTo(new QuoteLife.Announced(
+                        List.of(new OrderDays(day("1201"), day("1219"), null, end, null)), holds));
         assertThat(history.lifeOf(never)).isEqualTo(new QuoteLife.Never());
-        assertThat(history.orderDays(never)).isNull();
+        assertThat(history.orderDays(never)).isEmpty();
     }
 
-    /** The day before the costing date's newest quotes is what prices are compared with. */
+    /** A list, a promotion that has ended, one of today and one to come: the list is in between and after them. */
     @Test
-    void the_newest_quote_and_what_it_superseded() {
+    void a_list_price_has_several_stretches_of_days() {
+        Offer list = quote("Fen", "Wax", "25", Measure.KG, "10", "1001..1231");
+        Offer past = quote("Fen", "Wax", "25", Measure.KG, "9", "1101..1110");
+        Offer runs = quote("Fen", "Wax", "25", Measure.KG, "8", "1115..1125");
+        Offer later = quote("Fen", "Wax", "25", Measure.KG, "7", "1201..1210");
+        OfferHistory history = new OfferHistory(List.of(list, past, runs, later), TODAY, LIMIT);
+
+        List<OrderDays> ofList = List.of(
+                new OrderDays(day("1126"), day("1130"), day("1201"), null, new OrderDays.After(runs, day("1125"))),
+                new OrderDays(day("1211"), day("1231"), null, null, new OrderDays.After(later, day("1210"))));
+        assertThat(history.orderDays(list)).isEqualTo(ofList);
+        assertThat(history.lifeOf(list)).isEqualTo(new QuoteLife.Superseded(runs, true, ofList));
+        assertThat(history.orderDays(past)).isEmpty();
+        assertThat(history.orderDays(runs)).containsExactly(new OrderDays(TODAY, day("1125"), day("1126"), null, null));
+        assertThat(history.orderDays(later))
+                .containsExactly(new OrderDays(day("1201"), day("1210"), day("1211"), null, null));
+    }
+
+    @Test
+    void a_promotion_that_ended_leaves_the_list_price() {
+        Offer list = quote("Fen", "Wax", "25", Measure.KG, "10", "1001..");
+        Offer ended = quote("Fen", "Wax", "25", Measure.KG, "9", "1101..1110");
+        OfferHistory history = new OfferHistory(List.of(list, ended), TODAY, LIMIT);
+
+        // 90 days from the 1st of October
+        OrderDays again = new OrderDays(TODAY, day("1230"), null, null, new OrderDays.After(ended, day("1110")));
+        assertThat(history.lifeOf(list)).isEqualTo(new QuoteLife.Holds(List.of(again)));
+        assertThat(history.lifeOf(ended)).isEqualTo(new QuoteLife.Expired(list));
+        assertThat(new OfferHistory(List.of(ended), TODAY, LIMIT).lifeOf(ended)).isEqualTo(new QuoteLife.Expired(null));
+    }
+
+    /** The quotes that counted last before those of today are what prices are compared with. */
+    @Test
+    void the_quote_that_counts_and_the_one_before() {
         Offer old = quote("Fen", "Wax", "25", Measure.KG, "9", "0901..");
         Offer before = quote("Fen", "Wax", "25", Measure.KG, "10", "1001..");
         Offer now = quote("Fen", "Wax", "25", Measure.KG, "11", "1101..1115");
         Offer later = quote("Fen", "Wax", "25", Measure.KG, "12", "1201..");
 
-        PackHistory history = new PackHistory(List.of(later, old, now, before), List.of(), TODAY);
+        PackHistory during = new PackHistory(List.of(later, old, now, before), List.of(), day("1110"), LIMIT);
+        PackHistory after = new PackHistory(List.of(later, old, now, before), List.of(), TODAY, LIMIT);
 
-        assertThat(history.newest()).containsExactly(now);
-        assertThat(history.superseded()).containsExactly(before);
-        assertThat(new PackHistory(List.of(later), List.of(), TODAY).newest()).isEmpty();
-        assertThat(new PackHistory(List.of(now), List.of(), TODAY).superseded()).isEmpty();
+        assertThat(during.now()).containsExactly(now);
+        assertThat(during.before()).containsExactly(before);
+        assertThat(after.now()).containsExactly(before);
+        assertThat(after.before()).containsExactly(now);
+        assertThat(new PackHistory(List.of(later), List.of(), TODAY, LIMIT).now())
+                .isEmpty();
+        assertThat(new PackHistory(List.of(now), List.of(), TODAY, LIMIT).now()).containsExactly(now);
+        assertThat(new PackHistory(List.of(now), List.of(), TODAY, LIMIT).before())
+                .isEmpty();
     }
 
     private static OfferHistory history(String quotes) {
@@ -168,7 +228,7 @@ final class OfferHistoryTest {
                 offers.add(quote("Fen", "Wax", "25", Measure.KG, parts[0], parts[1]));
             }
         }
-        return new OfferHistory(offers, unpriced, TODAY);
+        return new OfferHistory(offers, unpriced, TODAY, LIMIT);
     }
 
     /** A quote of a list; {@code days} as in {@code 1101..1231}, either of which may be missing. */

@@ -62,6 +62,38 @@ final class AnnouncedPricesTest {
     }
 
     @Test
+    void after_a_promotion_it_is_bought_at_the_list_price_again() {
+        // the promotion is for February; March's is ordered on 28 February; 360 % a year are 1.20 a month, the saving
+        // is 1
+        Trade trade =
+                trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
+        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2027-02-28", "0", "3")
+                .quoted("2027-02-01");
+        OrderPlan plan = planned(wanted(trade, 1, 4).book()).plan();
+        assertThat(lines(plan))
+                .containsExactly(
+                        "2027-01-01 10 at 4", "2027-02-01 10 at 3", "2027-03-01 10 at 3", "2027-04-01 10 at 4");
+        assertThat(orderDays(plan)).containsExactly("2027-01-01", "2027-02-01", "2027-02-28", "2027-04-01");
+        assertThat(plan.outlay()).isEqualByComparingTo("140");
+    }
+
+    @Test
+    void the_list_price_after_a_promotion_goes_on_with_a_warning() {
+        // 1 November + 180 days is 30 April, so May's order is placed after that
+        Trade trade =
+                trade(0, "3.6").offer("Fast", "Clay", "1", Measure.KG, "4").quoted("2026-11-01");
+        trade.offer("Fast", "Clay", "1", Measure.KG, null, 1, "2026-12-31", "0", "3")
+                .quoted("2026-11-20");
+        OrderOutcome.Planned planned = planned(wanted(trade, 4, 5).book());
+        assertThat(lines(planned.plan())).containsExactly("2027-04-01 10 at 4", "2027-05-01 10 at 4");
+        assertThat(planned.findings())
+                .extracting(Finding::text)
+                .contains(
+                        "Fast's price for \"Clay\" is valid until 2027-04-30, but some is ordered by 2027-05-01. The plan "
+                                + "still uses this price. Ask for a new quote.");
+    }
+
+    @Test
     void before_a_fall_no_more_is_bought_than_is_needed_until_then() {
         // each order costs 5, so January's holds February's too: 20 × 4 + 5 + 30 × 3 + 5; all at once would be 205
         Trade trade = new Trade("2026-11-25")
@@ -208,13 +240,20 @@ final class AnnouncedPricesTest {
     }
 
     @Test
-    void what_cannot_be_kept_over_such_a_time_leaves_no_plan_and_the_reason() {
+    void what_cannot_be_kept_over_such_a_time_is_not_covered_and_the_rest_is_planned() {
         Trade trade = new Trade("2026-11-25")
                 .supplier("Fast", 0)
                 .material("Clay", "1", "0")
                 .product("Mask", List.of(), "Clay", "1");
-        OrderOutcome outcome = plan(wanted(gap(trade, "2027-04-01"), 1, 3).book());
-        assertThat(outcome).isInstanceOf(OrderOutcome.NoPlan.class);
+        OrderOutcome.Planned outcome =
+                planned(wanted(gap(trade, "2027-04-01"), 1, 3).book());
+        assertThat(lines(outcome.plan())).containsExactly("2027-01-01 10 at 4", "2027-02-01 10 at 4");
+        assertThat(outcome.unmet().late()).isEmpty();
+        assertThat(outcome.unmet().notCovered()).singleElement().satisfies(clay -> {
+            assertThat(clay.item()).isEqualTo("Clay");
+            assertThat(clay.neededBy()).isBetween("2027-03-01", "2027-03-31");
+            assertThat(clay.quantity()).isEqualByComparingTo("10");
+        });
         assertThat(outcome.findings())
                 .extracting(Finding::text)
                 .anyMatch(text -> text.startsWith("\"Clay\" in March 2027"))
@@ -226,7 +265,10 @@ final class AnnouncedPricesTest {
         Trade trade = trade(10, "0").offer("Fast", "Clay", "1", Measure.KG, "5").quoted(RISE);
         assertThat(lines(planned(wanted(trade, 4, 4).book()).plan())).containsExactly("2027-04-01 10 at 5");
         Trade early = trade(10, "0").offer("Fast", "Clay", "1", Measure.KG, "5").quoted(RISE);
-        assertThat(plan(wanted(early, 3, 4).book()).findings())
+        OrderOutcome.Planned late = planned(wanted(early, 3, 4).book());
+        assertThat(lines(late.plan())).containsExactly("2027-04-01 20 at 5");
+        assertThat(late.findings())
+                .filteredOn(Finding::isError)
                 .extracting(Finding::text)
                 .containsExactly(
                         "\"Clay\" cannot arrive in time for March 2027: 10 kg are missing. The earliest delivery is on"

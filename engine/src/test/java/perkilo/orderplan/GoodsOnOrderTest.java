@@ -147,10 +147,13 @@ final class GoodsOnOrderTest {
                 .onOrder("Clay", "25", Measure.KG, null, "2026-12-12")
                 .book();
 
-        OrderOutcome outcome = plan(book);
+        OrderOutcome.Planned outcome = planned(book);
 
-        assertThat(outcome).isInstanceOf(OrderOutcome.NoPlan.class);
+        assertThat(outcome.unmet().late())
+                .singleElement()
+                .satisfies(late -> assertThat(late.possibleOn()).isEqualTo("2027-01-01"));
         assertThat(outcome.findings())
+                .filteredOn(Finding::isError)
                 .extracting(Finding::text)
                 .singleElement()
                 .asString()

@@ -58,15 +58,14 @@ final class OnPaper {
                         .map(Figure::value)
                         .orElse(ZERO);
                 Figure level = line.level();
-                needed = needed.add(
-                        units.multiply(level == null ? ZERO : level.value()).multiply(ONE.add(loss)));
+                needed = needed.add(units.multiply(level == null ? ZERO : level.value())
+                        .divide(ONE.subtract(loss), MathContext.DECIMAL128));
             }
         }
         for (Product.Component component : product.components()) {
             if (component.name().equals(item)) {
                 needed = needed.add(units.multiply(component.perUnit().value())
-                        .multiply(ONE.add(component.loss().value()))
-                        .setScale(0, RoundingMode.CEILING));
+                        .divide(ONE.subtract(component.loss().value()), 0, RoundingMode.CEILING));
             }
         }
         return needed;
@@ -148,8 +147,8 @@ final class OnPaper {
     }
 
     /**
-     * An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}. Each line pays its own duty on its
-     * goods, insurance and freight, and on its share by goods of what is paid once.
+     * An order's landed cost: {@code [ (G + S + I + F) (1 + margin) + duty ] × rate}. Each line pays its own duty on
+     * its goods, insurance and freight, and on its share by goods of what is paid once.
      */
     BigDecimal landed(SupplierOrder order, BigDecimal rate) {
         Supplier supplier = order.supplier();

@@ -66,9 +66,10 @@ final class QuestionsTest {
         TakenIn asked = take(list, List.of());
         assertThat(asked.isKept()).isFalse();
         assertThat(asked.questions()).extracting(Question::field).containsExactly(field);
-        assertThat(folder.resolve("kept")).satisfiesAnyOf(
-                kept -> assertThat(kept).doesNotExist(),
-                kept -> assertThat(kept).isEmptyDirectory());
+        assertThat(folder.resolve("kept"))
+                .satisfiesAnyOf(
+                        kept -> assertThat(kept).doesNotExist(),
+                        kept -> assertThat(kept).isEmptyDirectory());
         answer(asked, field, words);
         assertThat(LayoutsProperties.rows(take(list, List.of()))).contains(row);
         Files.delete(review());
@@ -107,6 +108,41 @@ final class QuestionsTest {
     }
 
     @Test
+    void gallons_are_asked_about_unless_the_prices_are_in_us_dollars() throws IOException {
+        String list = "Product;Pack;GBP/gal\nA;5 gal;12.50\nB;5 gal;on request\n";
+        assertThat(take(list, List.of()).questions())
+                .extracting(Question::text)
+                .containsExactly(
+                        "Is the gallon of this list a US one (3.785411784 L) or an imperial one (4.54609 L)? 1 gal "
+                        + "= 3.785 L (US) or 4.546 L (imperial).");
+        asks(list, "gallons", "imperial", "A|5|imp gal||12.5|imp gal|GBP");
+        assertThat(LayoutsProperties.rows(take(list, List.of()))).anyMatch(row -> row.startsWith("B|5|imp gal|"));
+        change("Is the gallon", "US");
+        assertThat(LayoutsProperties.rows(take(list, List.of()))).contains("A|5|US gal||12.5|US gal|GBP");
+    }
+
+    @Test
+    void gallons_of_a_list_in_us_dollars_are_us_gallons() throws IOException {
+        assertThat(LayoutsProperties.rows(take("Product;Pack;USD/gal\nA;5 gallons;12.50\n", List.of())))
+                .contains("A|5|US gal||12.5|US gal|USD");
+    }
+
+    @Test
+    void gallons_that_say_whose_they_are_need_no_answer() throws IOException {
+        String list = "Product;Pack;Price EUR;Per\nA;5 gal (US);12.50;US gal\nB;5 imp gal;12.50;imperial gallon\n";
+        assertThat(LayoutsProperties.rows(take(list, List.of())))
+                .contains("A|5|US gal||12.5|US gal|EUR", "B|5|imp gal||12.5|imp gal|EUR");
+    }
+
+    @Test
+    void a_minimum_in_gallons_is_asked_about_as_well() throws IOException {
+        String list = "Product;Pack;EUR/L;Minimum order\nA;20 L;12.50;10 gal\n";
+        assertThat(take(list, List.of()).questions())
+                .extracting(Question::field)
+                .containsExactly("gallons");
+    }
+
+    @Test
     void what_prices_are_for_is_asked_about() throws IOException {
         asks("Product;Pack;Price EUR\nA;25 kg;1.50\n", "price per", "100 g", "A|25|kg||15|kg|EUR");
     }
@@ -117,8 +153,7 @@ final class QuestionsTest {
         asks(list, "basis in rows", "row", "A|25|lb||4.1|lb|EUR");
         assertThat(take(list, List.of()).findings())
                 .extracting(Finding::text)
-                .contains(
-                        "The row says \"per lb\" but the list says otherwise. As you answered, the row applies.");
+                .contains("The row says \"per lb\" but the list says otherwise. As you answered, the row applies.");
         change("The row says", "list");
         assertThat(LayoutsProperties.rows(take(list, List.of())))
                 .contains("A|25|lb||4.1|kg|EUR", "B|25|kg||1.5|kg|EUR");

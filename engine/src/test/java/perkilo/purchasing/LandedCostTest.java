@@ -31,6 +31,30 @@ final class LandedCostTest {
         assertThat(order.lines().get(0).landed().divide(d("2000"))).isEqualByComparingTo("5.46");
     }
 
+    /** Half of the umbrellas at 4 %, half at 10 %: each half pays its rate on 5,000 and on 250 of the freight. */
+    @ParameterizedTest
+    @CsvSource({"CIF, 735, 5460, 5775", "FOB, 700, 5450, 5750"})
+    void each_line_pays_its_own_duty_on_its_share_of_the_freight(
+            DutyBasis basis, BigDecimal duty, BigDecimal first, BigDecimal second) {
+        Vendor vendor = new Vendor("umbrellas", BigDecimal.ONE, d("0"), d("500"), d("0"), d("0"), d("0"), null, basis);
+        List<Quote> quotes = List.of(umbrella(0, "0.04"), umbrella(1, "0.1"));
+        PurchaseProblem problem = PurchaseProblem.once(
+                List.of(Need.once("black", d("1000")), Need.once("red", d("1000"))), List.of(vendor), quotes);
+
+        OrderCost order = PlanCost.of(problem, new PurchasePlan(List.of(line(0, 1000), line(1, 1000))))
+                .orders()
+                .get(0);
+
+        assertThat(order.duty()).isEqualByComparingTo(duty);
+        assertThat(order.lines().get(0).landed()).isEqualByComparingTo(first);
+        assertThat(order.lines().get(1).landed()).isEqualByComparingTo(second);
+        assertThat(order.landed()).isEqualByComparingTo(first.add(second));
+    }
+
+    private static Quote umbrella(int item, String duty) {
+        return new Quote(item, 0, d("1"), d("0"), 1, d("0"), List.of(tier("0", "5")), d(duty), BigDecimal.ONE, 2, 0, 0);
+    }
+
     /** Where freight is no part of the customs value, duty is 4 % of 10,000. */
     @Test
     void two_thousand_umbrellas_where_duty_is_on_the_goods_alone() {
@@ -48,15 +72,7 @@ final class LandedCostTest {
     @Test
     void one_order_with_every_charge() {
         Vendor vendor = new Vendor(
-                "all charges",
-                d("0.9"),
-                d("0.02"),
-                d("40"),
-                d("0.5"),
-                d("0.01"),
-                d("150"),
-                d("25"),
-                DutyBasis.CIF);
+                "all charges", d("0.9"), d("0.02"), d("40"), d("0.5"), d("0.01"), d("150"), d("25"), DutyBasis.CIF);
         Quote quote = new Quote(
                 0, 0, d("10"), d("10"), 1, d("0"), List.of(tier("0", "33.335")), d("0.05"), BigDecimal.ONE, 2, 0, 0);
 
@@ -74,10 +90,10 @@ final class LandedCostTest {
     @ParameterizedTest
     @EnumSource(DutyBasis.class)
     void opening_an_order_and_ordering_too_little_cost_what_the_vendor_says(DutyBasis basis) {
-        Vendor vendor = new Vendor(
-                "all charges", d("0.9"), d("0.02"), d("40"), d("0"), d("0"), d("150"), d("25"), basis);
-        Quote free = new Quote(
-                0, 0, d("1"), d("1"), 1, d("0"), List.of(tier("0", "0")), d("0.1"), BigDecimal.ONE, 2, 0, 0);
+        Vendor vendor =
+                new Vendor("all charges", d("0.9"), d("0.02"), d("40"), d("0"), d("0"), d("150"), d("25"), basis);
+        Quote free =
+                new Quote(0, 0, d("1"), d("1"), 1, d("0"), List.of(tier("0", "0")), d("0.1"), BigDecimal.ONE, 2, 0, 0);
 
         BigDecimal landed = cost(vendor, free, 1).outlay();
 
@@ -182,8 +198,8 @@ final class LandedCostTest {
     /** Freight of 10 over three lines of 1 each: thirds that cannot be written as decimals, and still add up. */
     @Test
     void shares_that_cannot_be_written_down_still_add_up() {
-        Vendor vendor = new Vendor(
-                "freight", BigDecimal.ONE, d("0"), d("10"), d("0"), d("0"), d("0"), null, DutyBasis.CIF);
+        Vendor vendor =
+                new Vendor("freight", BigDecimal.ONE, d("0"), d("10"), d("0"), d("0"), d("0"), null, DutyBasis.CIF);
         List<Quote> quotes =
                 List.of(quote("1", tier("0", "1")), quote("2", tier("0", "1")), quote("3", tier("0", "1")));
         PurchasePlan plan = new PurchasePlan(List.of(line(0, 1), line(1, 1), line(2, 1)));
@@ -202,8 +218,7 @@ final class LandedCostTest {
     }
 
     private static OrderCost umbrellas(DutyBasis basis) {
-        Vendor vendor = new Vendor(
-                "umbrellas", BigDecimal.ONE, d("0"), d("500"), d("0"), d("0"), d("0"), null, basis);
+        Vendor vendor = new Vendor("umbrellas", BigDecimal.ONE, d("0"), d("500"), d("0"), d("0"), d("0"), null, basis);
         Quote quote =
                 new Quote(0, 0, d("1"), d("0"), 1, d("0"), List.of(tier("0", "5")), d("0.04"), BigDecimal.ONE, 2, 0, 0);
         return cost(vendor, quote, 2000).orders().get(0);

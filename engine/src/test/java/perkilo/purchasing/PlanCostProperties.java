@@ -205,8 +205,7 @@ final class PlanCostProperties {
                             .plus(invoiced.get(line).times(Ratio.of(vendor.insurance())))
                             .plus(weights.get(line).times(Ratio.of(vendor.freightPerKg()))),
                     duties.get(line));
-            Ratio shared = atHome(
-                    Ratio.of(vendor.freightPerOrder()).plus(small), dutiable.times(rates.get(line)));
+            Ratio shared = atHome(Ratio.of(vendor.freightPerOrder()).plus(small), dutiable.times(rates.get(line)));
             return own.plus(shared.times(shareOf(line)));
         }
 

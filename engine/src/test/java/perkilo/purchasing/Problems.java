@@ -62,15 +62,7 @@ final class Problems {
                         small,
                         Arbitraries.of(DutyBasis.values()))
                 .as((rate, margin, perOrder, perKg, insurance, minimum, charge, basis) -> new Vendor(
-                        "vendor",
-                        rate.movePointLeft(2),
-                        margin,
-                        perOrder,
-                        perKg,
-                        insurance,
-                        minimum,
-                        charge,
-                        basis));
+                        "vendor", rate.movePointLeft(2), margin, perOrder, perKg, insurance, minimum, charge, basis));
     }
 
     private static Arbitrary<Quote> quote(int items, int vendors, int periods) {

@@ -23,7 +23,9 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import perkilo.origin.Account;
 
-/** Every cell that is not blank belongs to exactly one entry of the account: nothing is left out, nothing counts twice. */
+/**
+ * Every cell that is not blank belongs to exactly one entry of the account: nothing is left out, nothing counts twice.
+ */
 final class AccountProperties {
 
     private static final List<Object> TYPED = List.of(

@@ -16,7 +16,9 @@ import perkilo.origin.Account;
 import perkilo.origin.Account.Fate;
 import perkilo.origin.Account.Subject;
 
-/** What was read, what is not needed and what is not understood: all of it is said, and what may change costs is asked. */
+/**
+ * What was read, what is not needed and what is not understood: all of it is said, and what may change costs is asked.
+ */
 final class AccountTest {
 
     @Test
@@ -110,7 +112,8 @@ final class AccountTest {
     void a_column_that_may_change_costs_is_an_error_until_it_is_named(String header) {
         TestBook book = TestBook.sound().set("Offers", "I1", header).set("Offers", "I2", 12);
         assertThat(book.findings())
-                .anyMatch(text -> text.startsWith("error Offers!I1: The column \"" + header + "\" may change costs, but"));
+                .anyMatch(text ->
+                        text.startsWith("error Offers!I1: The column \"" + header + "\" may change costs, but"));
         assertThat(book.set("Offers", "I1", header + " (not needed)").findings())
                 .isEmpty();
         assertThat(book.set("Offers", "I1", header).set("Offers", "I2", 0).findings())
@@ -119,7 +122,8 @@ final class AccountTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Customs code", "VAT number", "Zolltarifnummer Nr", "Shipping weight", "Port code", "Colour"})
+    @ValueSource(
+            strings = {"Customs code", "VAT number", "Zolltarifnummer Nr", "Shipping weight", "Port code", "Colour"})
     void a_number_that_nothing_is_paid_by_is_left_alone(String header) {
         assertThat(TestBook.sound()
                         .set("Offers", "I1", header)
@@ -136,8 +140,9 @@ final class AccountTest {
                         .set("Offers", "I3", "plus freight 35 EUR")
                         .set("Offers", "I4", "plus freight 40 EUR")
                         .findings())
-                .containsExactly("warning Offers!I3: The column \"Remarks\" is not read, but it says \"plus freight 35 EUR\". "
-                        + "If that changes costs, type it into a column of the table, such as Freight per order.");
+                .containsExactly(
+                        "warning Offers!I3: The column \"Remarks\" is not read, but it says \"plus freight 35 EUR\". "
+                                + "If that changes costs, type it into a column of the table, such as Freight per order.");
     }
 
     @ParameterizedTest
@@ -167,7 +172,10 @@ final class AccountTest {
     @Test
     void a_line_between_rows_says_what_the_prices_below_are_in() {
         var offers = TestBook.sound()
-                .sheet("Rates", List.of("From", "To", "Rate", "Date"), List.of("EUR", "USD", 1.1, LocalDate.of(2026, 11, 19)))
+                .sheet(
+                        "Rates",
+                        List.of("From", "To", "Rate", "Date"),
+                        List.of("EUR", "USD", 1.1, LocalDate.of(2026, 11, 19)))
                 .sheet(
                         "Offers",
                         List.of("Supplier", "Item", "Pack size", "Price"),
@@ -179,7 +187,9 @@ final class AccountTest {
                 .read()
                 .value()
                 .offers();
-        assertThat(offers).extracting(offer -> offer.currency().getCurrencyCode()).containsExactly("EUR", "EUR", "USD");
+        assertThat(offers)
+                .extracting(offer -> offer.currency().getCurrencyCode())
+                .containsExactly("EUR", "EUR", "USD");
     }
 
     @Test
@@ -189,9 +199,10 @@ final class AccountTest {
                         .set("Offers", "A8", "5 % off from 1000 EUR")
                         .set("Offers", "A9", "Thank you")
                         .findings())
-                .containsExactly("warning Offers!A7: Beside the table is text that may say something about prices, and it is "
-                        + "not read: \"All prices valid until 31.12.2027\" in A7, \"5 % off from 1000 EUR\" in A8. If it "
-                        + "counts, type it into a column, such as Currency, Price per or Valid until.");
+                .containsExactly(
+                        "warning Offers!A7: Beside the table is text that may say something about prices, and it is "
+                                + "not read: \"All prices valid until 31.12.2027\" in A7, \"5 % off from 1000 EUR\" in A8. If it "
+                                + "counts, type it into a column, such as Currency, Price per or Valid until.");
     }
 
     @Test
@@ -208,8 +219,9 @@ final class AccountTest {
         assertThat(reading.value().offersFor("Shea butter")).hasSize(1);
         assertThat(reading.findings())
                 .singleElement()
-                .hasToString("warning Offers!F5: Row 5 is struck through, so it is not read. Remove the line through it if "
-                        + "it counts.");
+                .hasToString(
+                        "warning Offers!F5: Row 5 is struck through, so it is not read. Remove the line through it if "
+                                + "it counts.");
     }
 
     @Test

@@ -35,15 +35,20 @@ final class ChargesOnOffersTest {
         assertThat(supplier.freightPerOrder().value()).isEqualByComparingTo("85");
         assertThat(supplier.freightPerKg().value()).isEqualByComparingTo("0.28");
         assertThat(value(supplier.leadTimeDays())).isEqualByComparingTo("14");
-        assertThat(reading.value().supplier("Jarrowglass").orElseThrow().freightPerOrder().isZero())
+        assertThat(reading.value()
+                        .supplier("Jarrowglass")
+                        .orElseThrow()
+                        .freightPerOrder()
+                        .isZero())
                 .isTrue();
     }
 
     @Test
     void rows_that_disagree_are_an_error_that_names_both_cells() {
         assertThat(book("Freight per order", 85, 40).findings())
-                .containsExactly("error Offers!I3: Freight per order of \"Tarnholt Oleo\" is 40 here and 85 in Offers!I2. It "
-                        + "holds for all orders from one supplier: type the same in all rows, or type it once on Suppliers.");
+                .containsExactly(
+                        "error Offers!I3: Freight per order of \"Tarnholt Oleo\" is 40 here and 85 in Offers!I2. It "
+                                + "holds for all orders from one supplier: type the same in all rows, or type it once on Suppliers.");
     }
 
     @Test
@@ -52,8 +57,13 @@ final class ChargesOnOffersTest {
         assertThat(reading.findings())
                 .singleElement()
                 .asString()
-                .startsWith("warning Offers!I3: Freight per kg of \"Tarnholt Oleo\" is blank here and 0.28 in Offers!I2.");
-        assertThat(reading.value().supplier("Tarnholt Oleo").orElseThrow().freightPerKg().value())
+                .startsWith(
+                        "warning Offers!I3: Freight per kg of \"Tarnholt Oleo\" is blank here and 0.28 in Offers!I2.");
+        assertThat(reading.value()
+                        .supplier("Tarnholt Oleo")
+                        .orElseThrow()
+                        .freightPerKg()
+                        .value())
                 .isEqualByComparingTo("0.28");
     }
 
@@ -65,15 +75,21 @@ final class ChargesOnOffersTest {
         var reading = book.read();
         assertThat(reading.findings())
                 .singleElement()
-                .hasToString("warning Offers!I2: Freight per order of \"Tarnholt Oleo\" is 85 on all their offers and 60 in "
-                        + "Suppliers!D2. The value on the offers is used. Correct the one that is wrong.");
-        assertThat(reading.value().supplier("Tarnholt Oleo").orElseThrow().freightPerOrder().value())
+                .hasToString(
+                        "warning Offers!I2: Freight per order of \"Tarnholt Oleo\" is 85 on all their offers and 60 in "
+                                + "Suppliers!D2. The value on the offers is used. Correct the one that is wrong.");
+        assertThat(reading.value()
+                        .supplier("Tarnholt Oleo")
+                        .orElseThrow()
+                        .freightPerOrder()
+                        .value())
                 .isEqualByComparingTo("85");
         assertThat(book.set("Offers", "I3", "").findings())
                 .singleElement()
                 .asString()
-                .startsWith("error Offers!I2: Freight per order of \"Tarnholt Oleo\" is 85 here, blank in other rows, and 60 "
-                        + "in Suppliers!D2.");
+                .startsWith(
+                        "error Offers!I2: Freight per order of \"Tarnholt Oleo\" is 85 here, blank in other rows, and 60 "
+                                + "in Suppliers!D2.");
     }
 
     @ParameterizedTest
@@ -94,8 +110,9 @@ final class ChargesOnOffersTest {
                 .isNotNull();
         assertThat(reading.findings())
                 .singleElement()
-                .hasToString("note Offers!I1: \"" + header + "\" is applied to the prices. Results show the price after it, "
-                        + "as a value without a link.");
+                .hasToString(
+                        "note Offers!I1: \"" + header + "\" is applied to the prices. Results show the price after it, "
+                                + "as a value without a link.");
     }
 
     @Test
@@ -115,8 +132,9 @@ final class ChargesOnOffersTest {
     @Test
     void a_discount_that_may_be_an_amount_is_asked_about() {
         assertThat(book("Discount", 0.5, "").findings())
-                .contains("error Offers!I1: \"Discount\" may be in per cent or an amount. If it is in per cent, rename it to "
-                        + "\"Discount %\". If it is an amount, put it into the prices and empty the column.");
+                .contains(
+                        "error Offers!I1: \"Discount\" may be in per cent or an amount. If it is in per cent, rename it to "
+                                + "\"Discount %\". If it is an amount, put it into the prices and empty the column.");
         assertThat(TestBook.sound()
                         .set("Offers", "I1", "Discount")
                         .set("Offers", "I2", 0.05, "0%")
@@ -134,9 +152,10 @@ final class ChargesOnOffersTest {
     @Test
     void a_freight_per_order_or_per_kilogram_is_asked_about() {
         assertThat(book("Freight", 85, 85).findings())
-                .containsExactly("error Offers!I1: The column \"Freight\" may change costs, but it is not read. Rename it to "
-                        + "the column that it is (Duty %, Surcharge %, Small-order charge, Freight per order, Freight per kg, "
-                        + "Insurance %), or add \"(not needed)\" to its header.");
+                .containsExactly(
+                        "error Offers!I1: The column \"Freight\" may change costs, but it is not read. Rename it to "
+                                + "the column that it is (Duty %, Surcharge %, Small-order charge, Freight per order, Freight per kg, "
+                                + "Insurance %), or add \"(not needed)\" to its header.");
     }
 
     @Test

@@ -263,14 +263,14 @@ final class HeadersTest {
     @Test
     void a_column_that_is_missed_may_be_one_whose_header_is_not_understood() {
         assertThat(TestBook.sound()
-                        .set("Offers", "F1", "Price (per kg) excl. VAT")
+                        .set("Offers", "F1", "What we pay")
                         .set("Offers", "I1", "Our remarks")
                         .set("Offers", "I2", "good")
                         .findings())
                 .as("said once, and not again for each row")
                 .containsExactly(
                         "error Offers!A1: The Offers table has no column \"Price\" (the price from that quantity "
-                                + "upwards). These headers were not recognised: \"Price (per kg) excl. VAT\" in Offers!F1, \"Our "
+                                + "upwards). These headers were not recognised: \"What we pay\" in Offers!F1, \"Our "
                                 + "remarks\" in Offers!I1. If one of them is this column, rename it to \"Price\".");
         assertThat(TestBook.sound()
                         .sheet(
@@ -291,12 +291,12 @@ final class HeadersTest {
                         .set("Balm", "A1", "Formula")
                         .set("Balm", "A2", "Balm")
                         .set("Balm", "A3", "Balm")
-                        .set("Balm", "C1", "Amount (g)")
+                        .set("Balm", "C1", "Dosing")
                         .with(book -> book.setSheetName(book.getSheetIndex("Balm"), "Formulas"))
                         .findings())
                 .containsExactly(
                         "error Formulas!A1: The Formula table has no column \"% w/w\" (of the material as supplied; "
-                                + "q.s. for the one that takes the balance). These headers were not recognised: \"Amount (g)\" in "
+                                + "q.s. for the one that takes the balance). These headers were not recognised: \"Dosing\" in "
                                 + "Formulas!C1. If one of them is this column, rename it to \"% w/w\".");
     }
 
@@ -325,7 +325,7 @@ final class HeadersTest {
                 .as("per 25 kg, or from 25 kg on?")
                 .containsExactly(
                         "error Offers!G2: Price per is \"25 kg\", which is not recognised. Use pack, kg, 100 g, g, lb, "
-                                + "oz, L, US gal or each.");
+                                + "oz, L, US gal, imp gal or each.");
         assertThat(TestBook.sound()
                         .set("Offers", "F2", "6,50 €/kg")
                         .set("Offers", "G2", "100 kg")
@@ -334,9 +334,9 @@ final class HeadersTest {
         assertThat(TestBook.sound().set("Offers", "F1", "Price 100 kg").findings())
                 .as("per 100 kg, or from 100 kg on?")
                 .containsExactly(
-                        "error Offers!A1: The Offers table has no column \"Price\" (the price from that quantity "
-                                + "upwards). These headers were not recognised: \"Price 100 kg\" in Offers!F1. If one of them is "
-                                + "this column, rename it to \"Price\".");
+                        "error Offers!F1: Does \"Price 100 kg\" hold the price for 100 kg, or the price from 100 kg "
+                                + "upwards? Possible answers: price from 100 kg or Price per 100 kg. Write the answer on a "
+                                + "sheet Reading, at \"Price 100 kg\". perkilo check --review makes that sheet.");
         assertThat(TestBook.sound().set("Offers", "C1", "Pack size (per 100 g)").findings())
                 .contains(
                         "error Offers!C1: The unit \"per 100 g\" of Pack size is not recognised. Correct it, or delete it.");

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import perkilo.model.Book;
 import perkilo.offers.Offer;
+import perkilo.units.Measure;
 
 /** Offers: price breaks, quotes that supersede one another, packs that do not fit. */
 final class OffersTest {
@@ -65,6 +66,141 @@ final class OffersTest {
                 .containsExactly(
                         "note Offers!A3: The newer quote of 2026-11-01 in Offers!A2 is used instead of this one.");
         assertThat(price(book)).isEqualTo("6.5");
+    }
+
+    @Test
+    void after_a_promotion_the_list_price_is_used_again() {
+        LocalDate ended = LocalDate.of(2026, 11, 19);
+        TestBook book = offers(shea("", 6.5, OCTOBER), row("Shea butter", 25, "kg", "", 5.9, "kg", NOVEMBER, ended));
+
+        // 1 October + 180 days
+        assertThat(book.findings())
+                .containsExactly(
+                        "warning Offers!A2: The newer quote of 2026-11-01 in Offers!A3 ended on 2026-11-19, so "
+                                + "this quote of 2026-10-01 is used again, until 2027-03-30 by \"Price age limit days\", because "
+                                + "its \"Valid until\" is blank. Ask the supplier which price is valid.");
+        assertThat(price(book)).isEqualTo("6.5");
+    }
+
+    @Test
+    void during_a_promotion_orders_after_it_are_planned_at_the_list_price() {
+        LocalDate ends = LocalDate.of(2026, 11, 30);
+        TestBook book = offers(
+                row("Shea butter", 25, "kg", "", 6.5, "kg", OCTOBER, LocalDate.of(2026, 12, 31)),
+                row("Shea butter", 25, "kg", "", 5.9, "kg", NOVEMBER, ends));
+
+        assertThat(book.findings())
+                .containsExactly("warning Offers!A2: The newer quote of 2026-11-01 in Offers!A3 ends on 2026-11-30. "
+                        + "Orders from 2026-12-01 on are planned at this quote of 2026-10-01 again, until 2026-12-31. Ask "
+                        + "the supplier which price is valid then.");
+        Book read = book.read().value();
+        assertThat(read.offersFor("Shea butter")).hasSize(2);
+        assertThat(read.prices().orderableOn(ends, "Shea butter"))
+                .containsExactly(read.offersFor("Shea butter").get(1));
+        assertThat(read.prices().orderableOn(ends.plusDays(1), "Shea butter"))
+                .containsExactly(read.offersFor("Shea butter").get(0));
+    }
+
+    @Test
+    void a_list_of_long_ago_does_not_come_back() {
+        TestBook book = offers(
+                shea("", 6.5, LocalDate.of(2024, 11, 1)),
+                row("Shea butter", 25, "kg", "", 5.9, "kg", OCTOBER, NOVEMBER),
+                row("Shea butter", 5, "kg", "", 7.1, "kg", OCTOBER, ""));
+
+        assertThat(book.findings())
+                .containsExactly(
+                        "note Offers!A2: The newer quote of 2026-10-01 in Offers!A3 has followed this one. Neither is "
+                                + "valid on the costing date 2026-11-20.",
+                        "warning Offers!J3: The offer of \"Shea butter\" by Tarnholt Oleo expired on 2026-11-01, before "
+                                + "the costing date 2026-11-20, so it is not used. Ask for a new quote.");
+        assertThat(book.read().value().prices().orderableOn(TestBook.TODAY, "Shea butter"))
+                .extracting(Offer::pack)
+                .containsExactly("5 kg");
+    }
+
+    @Test
+    void a_quote_without_a_date_does_not_come_back() {
+        TestBook book = offers(
+                row("Shea butter", 25, "kg", "", 6.5, "kg", "", ""),
+                row("Shea butter", 25, "kg", "", 5.9, "kg", OCTOBER, NOVEMBER),
+                row("Shea butter", 5, "kg", "", 7.1, "kg", OCTOBER, ""));
+
+        assertThat(book.findings())
+                .contains(
+                        "warning Offers!A2: This quote has no date, and the quote of 2026-10-01 in Offers!A3 is not "
+                                + "valid on the costing date 2026-11-20. If this one is newer, type the day on which it was quoted.");
+    }
+
+    @Test
+    void a_gallon_of_a_supplier_in_euros_is_a_question() {
+        assertThat(offers(row("Shea butter", 5, "gal", "", 38, "gal", OCTOBER, ""), shea("", 6.5, OCTOBER))
+                        .findings())
+                .containsExactly(
+                        "error Offers!D2: Pack unit says \"gal\": a US gallon (3.785411784 L) or an imperial gallon "
+                                + "(4.54609 L)? 5 gal = 18.927 L (US) or 22.73 L (imperial). Type US gal or imp gal. Do the same in Price per. "
+                                + "The US gallon is assumed only of a supplier who invoices in USD; Tarnholt Oleo invoices in EUR.");
+    }
+
+    @Test
+    void a_gallon_of_a_supplier_in_dollars_is_a_us_gallon() {
+        TestBook book = offers(row("Shea butter", 5, "gal", "", 38, "gallon", OCTOBER, ""), shea("", 6.5, OCTOBER));
+        book.set("Suppliers", "B2", "USD").set("Offers", "H2", "EUR");
+        Offer offer = book.read().value().offersFor("Shea butter").get(0);
+        assertThat(offer.packUnit()).isEqualTo(Measure.US_GAL);
+        assertThat(offer.breaks().get(0).per()).isEqualTo(Measure.US_GAL);
+    }
+
+    /** The supplier's currency decides, not that of the row, unless the supplier is unknown. */
+    @Test
+    void a_row_in_dollars_decides_only_where_the_supplier_is_unknown() {
+        TestBook inDollars = offers(row("Shea butter", 5, "gal", "", 38, "gal", OCTOBER, ""), shea("", 6.5, OCTOBER))
+                .set("Offers", "H2", "USD");
+        assertThat(inDollars.findings()).anyMatch(text -> text.contains("Tarnholt Oleo invoices in EUR"));
+        assertThat(inDollars.set("Offers", "A2", "Fen").findings()).noneMatch(text -> text.contains("imperial"));
+    }
+
+    @Test
+    void gallons_that_say_whose_they_are_are_read() {
+        Book book = offers(
+                        row("Shea butter", 5, "gallons (US)", "", 38, "US gal", OCTOBER, ""),
+                        row("Shea butter", 5, "Imp. gallon", "", 44, "UK gal", OCTOBER, ""))
+                .set("Materials", "D1", "Density g/mL")
+                .set("Materials", "D2", 0.9)
+                .set("Materials", "D3", 0.9)
+                .read()
+                .value();
+        assertThat(book.offersFor("Shea butter"))
+                .extracting(Offer::packUnit)
+                .containsExactly(Measure.US_GAL, Measure.IMP_GAL);
+        assertThat(book.offersFor("Shea butter"))
+                .extracting(offer -> offer.breaks().get(0).per())
+                .containsExactly(Measure.US_GAL, Measure.IMP_GAL);
+    }
+
+    @Test
+    void a_header_in_gallons_is_asked_about_once() {
+        TestBook book = TestBook.sound()
+                .sheet(
+                        "Offers",
+                        List.of("Supplier", "Item", "Pack size (gal)", "Price", "Price per"),
+                        List.of("Tarnholt Oleo", "Shea butter", 5, 30, "pack"),
+                        List.of("Tarnholt Oleo", "Sunflower oil", 5, 30, "pack"));
+        assertThat(book.findings())
+                .filteredOn(text -> text.contains("imperial"))
+                .containsExactly(
+                        "error Offers!C1: Pack size says \"gal\": a US gallon (3.785411784 L) or an imperial gallon "
+                                + "(4.54609 L)? Type US gal or imp gal. The US gallon is assumed only of a supplier who invoices "
+                                + "in USD; Tarnholt Oleo invoices in EUR.");
+    }
+
+    @Test
+    void gallons_of_fills_and_stock_are_questions() {
+        assertThat(TestBook.sound().set("Products", "D2", "gal").findings())
+                .anyMatch(text -> text.startsWith("error Products!D2: Fill unit says \"gal\""));
+        TestBook stock = TestBook.sound()
+                .sheet("Stock", List.of("Item", "Quantity", "Unit"), List.of("Shea butter", "2 gal", ""));
+        assertThat(stock.findings()).anyMatch(text -> text.startsWith("error Stock!B2: Quantity says \"gal\""));
     }
 
     @Test
@@ -304,7 +440,7 @@ final class OffersTest {
     }
 
     private static List<?> row(
-            String item, int size, String unit, Object from, double price, String per, LocalDate quoted, Object until) {
+            String item, int size, String unit, Object from, double price, String per, Object quoted, Object until) {
         return List.of("Tarnholt Oleo", item, size, unit, from, price, per, "EUR", quoted, until);
     }
 

@@ -174,6 +174,35 @@ final class RatesTest {
         assertThat(typed.set("Rates", "D4", DAY).findings()).isEmpty();
     }
 
+    /** 100 JPY = 0.62 EUR; an offer of 6.50 JPY is divided by 100, as is its live formula. */
+    @Test
+    void units_on_the_sheet_of_a_workbook_count() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "H2", "JPY")
+                .sheet("Rates", List.of("From", "To", "Units", "Rate", "Date"), List.of("JPY", "EUR", 100, 0.62, DAY));
+
+        assertThat(book.findings()).isEmpty();
+        assertThat(book.read().value().rates().rates()).singleElement().satisfies(rate -> {
+            assertThat(rate.rate().value()).isEqualByComparingTo("0.0062");
+            assertThat(rate.rate().perCell()).isEqualByComparingTo("0.01");
+        });
+    }
+
+    @Test
+    void a_rate_the_wrong_way_round_stops_the_workbook() {
+        assertThat(withRate(0.86, DAY.minusDays(1))
+                        .set("Rates", "A3", "EUR")
+                        .set("Rates", "B3", "GBP")
+                        .set("Rates", "C3", 1.16)
+                        .set("Rates", "D3", DAY)
+                        .findings())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "error Rates!C3: The rate from EUR to GBP is 1.16 on 2026-11-19 but 0.86 on 2026-11-18 (Rates!C2)."
+                                + " Does 1 EUR cost 1.16 GBP, or does 1 GBP cost 1.16 EUR?");
+    }
+
     /** A quotation mark in the header is enough for the slower reader, which must come to the same. */
     @Test
     void a_plain_table_is_read_the_same_by_the_quick_way_and_the_thorough_one() throws IOException {
@@ -249,10 +278,12 @@ final class RatesTest {
         Path day = write("eurofxref.csv", "Date, USD, JPY, CZK, \n19 November 2026, 1.1384, 161.94, 25.275, \n");
         assertThat(read(day).value()).hasSize(3);
 
-        Path all = write("hist.csv", "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
+        Path all = write(
+                "eurofxref-hist.csv",
+                "Date,USD,CYP,CZK,\n2026-11-19,1.1384,N/A,25.275,\n2026-11-18,1.1380,N/A,25.3,\n");
         List<DatedRate> rates = read(all).value();
         assertThat(rates).hasSize(4);
-        assertThat(rates.get(3).rate().origin().where()).isEqualTo("hist.csv line 3");
+        assertThat(rates.get(3).rate().origin().where()).isEqualTo("eurofxref-hist.csv line 3");
     }
 
     @Test

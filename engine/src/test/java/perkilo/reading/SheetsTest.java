@@ -251,10 +251,15 @@ final class SheetsTest {
                         .set("Products", "E2", 100)
                         .set("Products", "F1", "Retailer margin %")
                         .set("Products", "F2", 120)
+                        .set("Materials", "D1", "Handling loss %")
+                        .set("Materials", "D2", 100)
+                        .sheet("Components", List.of("Product", "Component", "Loss %"), List.of("Balm 30", "Jar", 100))
                         .findings())
                 .containsExactly(
+                        "error Materials!D2: Handling loss % is 100 %. It must be from 0 to below 100.",
                         "error Products!E2: Fill loss % is 100 %. It must be from 0 to below 100.",
-                        "error Products!F2: Retailer margin % is 120 %. It must be from 0 to below 100.");
+                        "error Products!F2: Retailer margin % is 120 %. It must be from 0 to below 100.",
+                        "error Components!C2: Loss % is 100 %. It must be from 0 to below 100.");
     }
 
     @Test
@@ -664,7 +669,7 @@ final class SheetsTest {
                 .as("a material and a component")
                 .containsExactly(
                         "error Offers!G3: Price per is \"bag of something\", which is not recognised. Use pack, kg, 100 "
-                                + "g, g, lb, oz, L, US gal or each.",
+                                + "g, g, lb, oz, L, US gal, imp gal or each.",
                         "error Offers!F4: Price is \"x\", which is not a number. Type the figure alone, such as 1.74.");
         assertThat(TestBook.sound().set("Products", "C2", "thirty").findings())
                 .as("a product with components and a run")

@@ -168,7 +168,8 @@ final class FilledInTest {
             assertThat(offered.get(row(sheet, COMMA).getRowNum())).containsExactly("point", "comma");
             assertThat(offered.get(row(sheet, NAME).getRowNum()))
                     .singleElement()
-                    .satisfies(formula -> assertThat(formula.replaceAll("['$]", "")).isEqualTo("Choices!A1:A60"));
+                    .satisfies(formula ->
+                            assertThat(formula.replaceAll("['$]", "")).isEqualTo("Choices!A1:A60"));
             assertThat(book.isSheetHidden(book.getSheetIndex(ChoiceLists.SHEET)))
                     .isTrue();
             assertThat(book.getSheet(ChoiceLists.SHEET).getRow(59).getCell(0).getStringCellValue())

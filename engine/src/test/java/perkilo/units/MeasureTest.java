@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import javax.measure.Unit;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
@@ -109,6 +110,17 @@ final class MeasureTest {
         "US gal, US_GAL",
         "U.S. gal., US_GAL",
         "gallons, US_GAL",
+        "gallons (US), US_GAL",
+        "gal US, US_GAL",
+        "Gal. (US), US_GAL",
+        "US gallons, US_GAL",
+        "imp gal, IMP_GAL",
+        "Imp. gallon, IMP_GAL",
+        "imperial gallons, IMP_GAL",
+        "gallons (imperial), IMP_GAL",
+        "UK gal, IMP_GAL",
+        "U.K. gal., IMP_GAL",
+        "gallon (UK), IMP_GAL",
         "fl oz, US_FL_OZ",
         "fl. oz., US_FL_OZ",
         "each, EACH",
@@ -121,13 +133,40 @@ final class MeasureTest {
         assertThat(Measure.parse(word)).contains(measure);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "gal, true",
+        "Gal., true",
+        "gallons, true",
+        "US gal, false",
+        "imp gal, false",
+        "gal US, false",
+        "kg, false"
+    })
+    void a_gallon_alone_does_not_say_whose(String word, boolean bare) {
+        assertThat(Measure.isBareGallon(word)).isEqualTo(bare);
+    }
+
+    /**
+     * An imperial gallon is 277.4194 in³ (NIST Handbook 44, Appendix C, to seven figures), and 1.20095 US gallons (to
+     * six figures): a list that is read with the wrong one is a fifth off.
+     */
+    @Test
+    void an_imperial_gallon_is_a_fifth_larger() {
+        BigDecimal cubicInch = new BigDecimal("0.016387064");
+        assertThat(Measure.IMP_GAL.inBase().divide(cubicInch, 4, RoundingMode.HALF_UP))
+                .isEqualTo("277.4194");
+        assertThat(Measure.IMP_GAL.inBase().divide(Measure.US_GAL.inBase(), 5, RoundingMode.HALF_UP))
+                .isEqualTo("1.20095");
+    }
+
     @Test
     void a_no_break_space_is_a_space() {
         assertThat(Measure.parse("US\u00a0gal")).contains(Measure.US_GAL);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "pack", "mg", "t", "imp gal", "kg/L", "€"})
+    @ValueSource(strings = {"", "pack", "mg", "t", "gal/L", "kg/L", "€"})
     void what_is_no_unit_is_not_found(String word) {
         assertThat(Measure.parse(word)).isEmpty();
     }

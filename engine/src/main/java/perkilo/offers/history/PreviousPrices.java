@@ -21,8 +21,12 @@ public final class PreviousPrices {
 
     private PreviousPrices() {}
 
-    /** The offers at their previous prices. */
-    public static List<Offer> in(List<Offer> offers, PriceChanges changes) {
+    /**
+     * The offers at their previous prices.
+     *
+     * @param history of the offers
+     */
+    public static List<Offer> in(List<Offer> offers, OfferHistory history, PriceChanges changes) {
         Map<PackOffered, Offer> before = new HashMap<>();
         Set<PackOffered> fresh = new HashSet<>();
         for (PriceChange change : changes.all()) {
@@ -35,10 +39,9 @@ public final class PreviousPrices {
             }
         }
         Set<String> offeredBefore = new HashSet<>();
-        new OfferHistory(offers, changes.on())
-                .orderableOn(changes.on()).stream()
-                        .filter(offer -> !fresh.contains(PackOffered.of(offer)))
-                        .forEach(offer -> offeredBefore.add(Names.key(offer.item())));
+        history.orderableOn(changes.on()).stream()
+                .filter(offer -> !fresh.contains(PackOffered.of(offer)))
+                .forEach(offer -> offeredBefore.add(Names.key(offer.item())));
         List<Offer> previous = new ArrayList<>();
         for (Offer offer : offers) {
             PackOffered pack = PackOffered.of(offer);

@@ -10,6 +10,7 @@ import java.util.NavigableSet;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import perkilo.offers.AgeLimit;
 import perkilo.offers.KnownLists;
 import perkilo.offers.Offer;
 import perkilo.offers.PackHistory;
@@ -37,8 +38,9 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
      * @param quotes the history; quotes without a day are the oldest if they are from the workbook, and else left out
      * @param book the workbook's file: its quotes are compared with, but they are no supplier's list, so nothing is
      *     missing from a list because the workbook has it; empty for none
+     * @param ageLimit see {@link PackHistory}
      */
-    public static PriceChanges on(LocalDate day, List<Offer> quotes, String book) {
+    public static PriceChanges on(LocalDate day, List<Offer> quotes, String book, AgeLimit ageLimit) {
         KnownLists lists = new KnownLists();
         List<Offer> known = new ArrayList<>();
         Set<String> inBook = new HashSet<>();
@@ -57,10 +59,10 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
             }
         }
         List<PriceChange> changes = new ArrayList<>();
-        PackHistory.byPack(known, day).forEach((pack, history) -> {
+        PackHistory.byPack(known, day, ageLimit).forEach((pack, history) -> {
             SupplierLists ofSupplier = lists.of(pack.supplier());
-            Offer now = last(history.newest());
-            Offer before = last(history.superseded());
+            Offer now = last(history.now());
+            Offer before = last(history.before());
             if (now != null) {
                 changes.addAll(
                         ofSupplier == null
@@ -83,8 +85,8 @@ public record PriceChanges(LocalDate on, List<PriceChange> all, List<String> alo
     /**
      * The changes of a pack's prices.
      *
-     * @param before the quote that the newest one replaced; null if there is none
-     * @param now the newest quote
+     * @param before the quote that counted before; null if there is none
+     * @param now the quote that counts
      * @param inBook whether the workbook has quotes of the supplier, so that even their first list has something
      *     earlier
      */

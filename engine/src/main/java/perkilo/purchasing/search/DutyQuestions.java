@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Finds the question about the average rate of duty of a mixed order: how long one of its lines is.
  *
- * <p>First it narrows the lengths: a length whose item alone lifts the bound above the best plan is left out. Often that
- * decides all lines of an order, and with them its rate.
+ * <p>First it narrows the lengths: a length whose item alone lifts the bound above the best plan is left out. Often
+ * that decides all lines of an order, and with them its rate.
  */
 final class DutyQuestions {
     private static final Node[] NONE = {};

@@ -47,7 +47,8 @@ final class JointPlan {
         }
         for (int j = 0; j < placed.length; j++) {
             if (placed[j]) {
-                double charge = market.orders.opening[j] + (isSmall(j) ? market.orders.smallCharge[j] : 0) + extraDuty(j);
+                double charge =
+                        market.orders.opening[j] + (isSmall(j) ? market.orders.smallCharge[j] : 0) + extraDuty(j);
                 total += charge;
                 paid[market.orders.period(j)] += charge;
             }
@@ -62,8 +63,10 @@ final class JointPlan {
         if (!market.orders.isMixed(order)) {
             return 0;
         }
-        double dutiable = market.orders.dutiableOpening[order] + (isSmall(order) ? market.orders.dutiableSmall[order] : 0);
-        return dutiable * (duty[order].rate() - market.orders.duty[order].lowest().doubleValue());
+        double dutiable =
+                market.orders.dutiableOpening[order] + (isSmall(order) ? market.orders.dutiableSmall[order] : 0);
+        return dutiable
+                * (duty[order].rate() - market.orders.duty[order].lowest().doubleValue());
     }
 
     /** The objective, in doubles. */

@@ -32,6 +32,7 @@ final class LineCosts {
     private final double perGoods;
     /** Home currency for one unit of the quote's currency. */
     private final double toHome;
+
     private final double perStep;
     private final double goodsForWhole;
     private final long[] stepPrice;
@@ -70,7 +71,10 @@ final class LineCosts {
         toHome = toVendor * vendor.toHome().doubleValue();
         perGoods = toHome * (insured * margin + duty * (onTransport ? insured : 1));
         double kg = quote.kgPerPack().doubleValue() * quote.multiple();
-        perStep = kg * vendor.freightPerKg().doubleValue() * vendor.toHome().doubleValue() * (margin + (onTransport ? duty : 0));
+        perStep = kg
+                * vendor.freightPerKg().doubleValue()
+                * vendor.toHome().doubleValue()
+                * (margin + (onTransport ? duty : 0));
         double minimum = vendor.minimumOrderValue().doubleValue();
         boolean counts = vendor.refusesSmallOrders()
                 || (minimum > 0 && vendor.smallOrderCost(BigDecimal.ZERO).signum() > 0);
@@ -192,7 +196,9 @@ final class LineCosts {
         return goodsForWhole * toHome;
     }
 
-    /** The fewest steps at the price of {@code tier} whose goods reach a value in home currency; zero if they are free. */
+    /**
+     * The fewest steps at the price of {@code tier} whose goods reach a value in home currency; zero if they are free.
+     */
     long stepsFor(double goodsAtHome, int tier) {
         double perStepPrice = quote.tiers().get(tier).pricePerPack().doubleValue() * quote.multiple() * toHome;
         double steps = perStepPrice == 0 ? 0 : Math.ceil((goodsAtHome + roundingOfGoods()) / perStepPrice);

@@ -14,9 +14,10 @@ final class LongestLine {
     /**
      * The most steps that can be useful.
      *
-     * <p>If an order's lines have several rates of duty: once its goods are worth {@code mostExtraDuty}, more goods of a line change the duty on the order's
-     * charges by less than they cost. Below that a longer line may pay although it covers no more. And a line of a later
-     * price break that costs more by less than {@code mostExtraDuty} may pay because its goods are worth less.
+     * <p>If an order's lines have several rates of duty: once its goods are worth {@code mostExtraDuty}, more goods of
+     * a line change the duty on the order's charges by less than they cost. Below that a longer line may pay although
+     * it covers no more. And a line of a later price break that costs more by less than {@code mostExtraDuty} may pay
+     * because its goods are worth less.
      *
      * @param usefulSteps steps that cover all need that the line could cover
      * @param mostExtraDuty the most that the order's charges pay beyond the lowest rate, in home currency

@@ -10,9 +10,9 @@ import org.jspecify.annotations.Nullable;
  * The duty on the charges of mixed orders in the bound, beyond that at the lowest rate.
  *
  * <p>An order with charges K, goods G and average rate r pays K · r. Neither r nor G belongs to one item. So an order
- * gets a <em>tangent</em> at the goods G* and the rate r* of a known plan: a line with goods g and rate d pays
- * K · (d − r*) · g / G*, and the order pays what is left, K · (r − (r − r*) · G / G*), at the least over all r and G that
- * the decided lengths of its lines allow. That least value lies at a corner of the box of r and G. Without a tangent the
+ * gets a <em>tangent</em> at the goods G* and the rate r* of a known plan: a line with goods g and rate d pays K · (d −
+ * r*) · g / G*, and the order pays what is left, K · (r − (r − r*) · G / G*), at the least over all r and G that the
+ * decided lengths of its lines allow. That least value lies at a corner of the box of r and G. Without a tangent the
  * order pays K times the lowest r.
  */
 final class MixedDuty {
@@ -100,8 +100,7 @@ final class MixedDuty {
     }
 
     /** The lowest or the highest average: as much as possible of what moves it there, as little of the rest. */
-    private double extreme(
-            int order, Terms terms, double[] least, double[] most, double weighted, boolean lowest) {
+    private double extreme(int order, Terms terms, double[] least, double[] most, double weighted, boolean lowest) {
         List<PackChoice> offers = byRate.get(order);
         double value = lowestGoods[order];
         double sum = weighted;
@@ -147,7 +146,8 @@ final class MixedDuty {
     /** Writes what the lines pay into the terms. */
     void charge(Decisions decisions, Terms terms) {
         for (int j : orders) {
-            double perRate = goods[j] == 0 ? 0 : dutiable(j, decisions) * terms.money[market.orders.period(j)] / goods[j];
+            double perRate =
+                    goods[j] == 0 ? 0 : dutiable(j, decisions) * terms.money[market.orders.period(j)] / goods[j];
             for (PackChoice offer : byRate.get(j)) {
                 terms.perGoods[offer.id] = perRate == 0 ? 0 : perRate * (offer.costs.duty - rate[j]);
             }
@@ -157,7 +157,8 @@ final class MixedDuty {
     /** The least that an order pays beyond the duty at its lowest rate and what its lines pay. */
     double least(int order, Decisions decisions) {
         double rest = goods[order] == 0 ? lowestRate[order] : corner(order);
-        return dutiable(order, decisions) * (rest - market.orders.duty[order].lowest().doubleValue());
+        return dutiable(order, decisions)
+                * (rest - market.orders.duty[order].lowest().doubleValue());
     }
 
     /** How much a plan's order pays beyond what the bound counts. */

@@ -51,7 +51,8 @@ final class Orders {
             Vendor vendor = vendors.get(v);
             int from = of(v, 0);
             int to = from + periods;
-            Arrays.fill(opening, from, to, vendor.openingCost(spreads[v].lowest()).doubleValue());
+            Arrays.fill(
+                    opening, from, to, vendor.openingCost(spreads[v].lowest()).doubleValue());
             Arrays.fill(
                     minimum,
                     from,
@@ -59,7 +60,11 @@ final class Orders {
                     vendor.minimumOrderValue().multiply(vendor.toHome()).doubleValue());
             Arrays.fill(refusesSmall, from, to, vendor.refusesSmallOrders());
             if (vendor.minimumOrderValue().signum() > 0) {
-                Arrays.fill(smallCharge, from, to, vendor.smallOrderCost(spreads[v].lowest()).doubleValue());
+                Arrays.fill(
+                        smallCharge,
+                        from,
+                        to,
+                        vendor.smallOrderCost(spreads[v].lowest()).doubleValue());
             }
             Arrays.fill(duty, from, to, spreads[v]);
             if (vendor.hasMixedDutyOnCharges(spreads[v])) {

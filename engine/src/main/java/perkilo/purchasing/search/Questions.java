@@ -38,8 +38,8 @@ final class Questions {
     /**
      * The parts of the node; none if every line is decided, so that the node holds one plan alone.
      *
-     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then
-     * what rate of duty an order pays on its charges, then how long a line is.
+     * <p>What the items disagree about comes first: whether an order is placed, then whether it stays small, then what
+     * rate of duty an order pays on its charges, then how long a line is.
      */
     Node[] split(Node node) {
         Node narrower = rates.narrow(node, MAIN_PART);

@@ -46,7 +46,8 @@ final class Terms {
 
     /** Whether the item may not be in the order, or would only serve a minimum that has no price. */
     boolean pointless(Link link) {
-        return charge[link.id()] == Double.POSITIVE_INFINITY || (reward[link.order()] == 0 && !link.covers() && !link.mayLowerDuty());
+        return charge[link.id()] == Double.POSITIVE_INFINITY
+                || (reward[link.order()] == 0 && !link.covers() && !link.mayLowerDuty());
     }
 
     /** Whether the terms leave the cost of the offer's lines unchanged. */
@@ -64,9 +65,8 @@ final class Terms {
         if (landed == Double.POSITIVE_INFINITY) {
             return landed;
         }
-        double cost = offer.cost(steps)
-                + (money[offer.period] - 1) * landed
-                - reward[offer.order] * offer.costs.share(steps);
+        double cost =
+                offer.cost(steps) + (money[offer.period] - 1) * landed - reward[offer.order] * offer.costs.share(steps);
         return perGoods[offer.id] == 0 ? cost : cost + perGoods[offer.id] * offer.costs.goodsAtHome(steps);
     }
 

@@ -9,6 +9,14 @@ public final class AccountMessages {
 
     // sheets and files
 
+    static String ignoredSheet() {
+        return "The sheet Reading says to ignore it.";
+    }
+
+    static String sheetOfAnswers() {
+        return "It says how the other sheets are read.";
+    }
+
     static String resultSheet() {
         return "It holds results of an earlier run.";
     }

@@ -58,7 +58,7 @@ public final class AccountWriter {
     public void add(Grids file, List<FoundTable> tables) {
         for (Grid grid : file.sheets()) {
             List<FoundTable> own =
-                    tables.stream().filter(table -> table.grid() == grid).toList();
+                    tables.stream().filter(table -> table.grid().equals(grid)).toList();
             if (own.isEmpty()) {
                 addWithoutTable(grid);
             } else {
@@ -78,6 +78,14 @@ public final class AccountWriter {
         }
     }
 
+    /** Adds a sheet that is not read because the person says so, or because it says how others are read. */
+    public void addLeft(Grid grid, boolean ignored) {
+        entries.add(sheet(
+                grid.origin(),
+                Fate.NOT_NEEDED,
+                ignored ? AccountMessages.ignoredSheet() : AccountMessages.sheetOfAnswers()));
+    }
+
     /** The account of all files so far. */
     public Account account() {
         return new Account(entries);
@@ -93,8 +101,8 @@ public final class AccountWriter {
             entries.add(sheet(grid.origin(), Fate.NOT_NEEDED, AccountMessages.onlyLines()));
         } else {
             String proposal = proposals.get(grid);
-            entries.add(sheet(
-                    grid.origin(), Fate.NOT_UNDERSTOOD, proposal == null ? AccountMessages.noTable() : proposal));
+            entries.add(
+                    sheet(grid.origin(), Fate.NOT_UNDERSTOOD, proposal == null ? AccountMessages.noTable() : proposal));
         }
     }
 
@@ -129,7 +137,8 @@ public final class AccountWriter {
         }
 
         boolean has(int row) {
-            return row >= region.topRow() && row <= table.lastRow();
+            boolean above = row < region.topRow() && region.arrangedRows().get(row);
+            return above || (row >= region.topRow() && row <= table.lastRow());
         }
 
         /** Takes the table's part of a row out of the columns that hold something. */
@@ -211,8 +220,7 @@ public final class AccountWriter {
             if (!unread.isEmpty()) {
                 int named = Math.min(NAMED_LINES, unread.size());
                 findings.warning(
-                        firstUnread,
-                        AccountMessages.linesNotRead(unread.subList(0, named), unread.size() - named));
+                        firstUnread, AccountMessages.linesNotRead(unread.subList(0, named), unread.size() - named));
             }
         }
 
@@ -250,6 +258,7 @@ public final class AccountWriter {
                     List.of()));
             Map<Integer, String> columns = new HashMap<>();
             table.columns().forEach((column, place) -> columns.put(place.index(), column.header()));
+            columns.putAll(tally.region.arrangedUses());
             UnreadColumn unreadColumn = new UnreadColumn(table, tally.readRows, words, findings);
             for (int column = tally.region.firstColumn(); column <= tally.region.lastColumn(); column++) {
                 String ours = columns.get(column);

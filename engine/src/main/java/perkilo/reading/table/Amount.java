@@ -33,6 +33,11 @@ public record Amount(
         return beside.measure() != null ? Optional.of(beside.measure()) : Optional.ofNullable(header.measure());
     }
 
+    /** Whether the unit is a gallon of which neither the cell nor the header says whose. */
+    public boolean isBareGallon() {
+        return beside.measure() != null ? beside.bareGallon() : header.bareGallon();
+    }
+
     /** How many of the unit: 100 where the cell or the header says {@code €/100 g}. */
     public BigDecimal count() {
         return beside.measure() != null ? beside.count() : header.count();

@@ -2,6 +2,7 @@ package perkilo.reading.table;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import perkilo.origin.Counted;
 
 /** What a person reads about one cell whose value cannot be used; each message begins with the column's header. */
 public final class CellMessages {
@@ -30,6 +31,10 @@ public final class CellMessages {
     static String twoNumbers(String column, String text, BigDecimal one, BigDecimal other) {
         return quoted(column, text) + ", which can mean " + one.toPlainString() + " or " + other.toPlainString()
                 + ". Type the one that you mean.";
+    }
+
+    static String alsoOthers(String message, int others) {
+        return message + " The same holds for " + Counted.of(others, "more cell") + " of the column.";
     }
 
     static String dateForNumber(String column, String date) {
@@ -63,8 +68,13 @@ public final class CellMessages {
         return column + " is in \"" + unit + "\". Type it in " + expected + ".";
     }
 
+    static String otherFormat(String column, String shown, String header) {
+        return column + " is shown in \"" + shown + "\" by its number format, but its header says \"" + header
+                + "\". Correct one of them.";
+    }
+
     static String notAUnit(String column, String text) {
-        return quoted(column, text) + ", which is not a known unit. Use kg, g, lb, oz, L, mL, US gal or each.";
+        return quoted(column, text) + ", which is not a known unit. Use kg, g, lb, oz, L, mL, US gal, imp gal or each.";
     }
 
     static String notACurrency(String column, String text) {

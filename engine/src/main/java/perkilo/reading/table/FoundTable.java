@@ -1,5 +1,7 @@
 package perkilo.reading.table;
 
+import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -22,12 +24,7 @@ import perkilo.xlsx.grid.Grid;
  * @param region the part of the sheet that it takes, and what became of its rows
  */
 public record FoundTable(
-        SheetSchema schema,
-        Grid grid,
-        int headerRow,
-        int lastRow,
-        Map<InputColumn, Place> columns,
-        Region region) {
+        SheetSchema schema, Grid grid, int headerRow, int lastRow, Map<InputColumn, Place> columns, Region region) {
 
     private static final Pattern TOTALS = Pattern.compile(
             "(?i)(grand |sub-? ?)?totals?( of)?( phase)?( \\w{1,3})?( %)?\\s*[:%]*|sum( %)?\\s*:?|Σ.*|batch total\\s*:?"
@@ -36,6 +33,61 @@ public record FoundTable(
 
     public FoundTable {
         columns = Map.copyOf(columns);
+    }
+
+    /**
+     * A part of a sheet that was read by arranging it in another way; for the account of the reading alone.
+     *
+     * @param grid the person's sheet
+     * @param headerRow from zero
+     * @param read the rows that were read, and lines above the headers that say something of all rows
+     * @param uses what each column is read as; other columns with a header are not read
+     * @param covered the columns that the part takes
+     * @param findings receives what is struck through
+     */
+    public static FoundTable ofPart(
+            SheetSchema schema,
+            Grid grid,
+            int headerRow,
+            BitSet read,
+            Map<Integer, String> uses,
+            BitSet covered,
+            Findings findings) {
+        int first = covered.nextSetBit(0);
+        int last = covered.length() - 1;
+        int end = Math.max(
+                headerRow, grid.rows().isEmpty() ? headerRow : grid.rows().last());
+        List<Integer> unknown = grid.row(headerRow).keySet().stream()
+                .filter(column -> covered.get(column) && !uses.containsKey(column))
+                .toList();
+        Region region = new Region(headerRow, headerRow, end, first, last, unknown);
+        region.arranged(read, uses);
+        for (int row = headerRow + 1; row <= end; row++) {
+            region.note(row, read.get(row) ? Region.RowState.READ : Region.RowState.NOTE);
+        }
+        Map<InputColumn, Place> columns = new LinkedHashMap<>();
+        uses.forEach((column, words) ->
+                schema.column(words).ifPresent(known -> columns.putIfAbsent(known, new Place(column, ""))));
+        FoundTable table = new FoundTable(schema, grid, headerRow, end, columns, region);
+        new StruckCells(table, findings).find();
+        return table;
+    }
+
+    /** The same table on the sheet that its own is a part of, with all places the same. */
+    public FoundTable on(Grid sheet) {
+        return new FoundTable(schema, sheet, headerRow, lastRow, columns, region);
+    }
+
+    /** The same table with the rows of the whole sheet, if it was found in the first rows alone. */
+    public FoundTable downTo(Grid sheet, int last) {
+        return new FoundTable(
+                schema,
+                sheet,
+                headerRow,
+                last,
+                columns,
+                new Region(
+                        region.topRow(), headerRow, last, region.firstColumn(), region.lastColumn(), region.unknown()));
     }
 
     /** The rows that carry their key; others are reported if their key seems to be missing. */
@@ -49,16 +101,39 @@ public record FoundTable(
      */
     public Stream<TableRow> stream(Findings findings) {
         List<InputColumn> keys = schema.keys().stream().filter(this::has).toList();
+        NumberMarks marks = new NumberMarks(this);
         boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
         return IntStream.of(grid.rows().between(headerRow, lastRow + 1))
-                .mapToObj(row -> new TableRow(this, row, findings))
+                .mapToObj(row -> new TableRow(this, row, marks, findings))
                 .filter(row -> isRow(row, keys, anyKeyWillDo, findings));
+    }
+
+    /**
+     * One of its rows, whether it carries its key or not.
+     *
+     * @param number the row of the sheet, from zero
+     */
+    public TableRow row(int number, Findings findings) {
+        return new TableRow(this, number, new NumberMarks(this), findings);
     }
 
     /** The header of a column, or of the whole table where it has no such column. */
     public Origin header(InputColumn column) {
         Place place = columns.get(column);
         return place == null ? header() : grid.origin(headerRow, place.index());
+    }
+
+    /**
+     * A column's name in messages: ours, and the person's own header if that is another word: {@code Price ("Preis")}.
+     */
+    String called(InputColumn column) {
+        Place place = columns.get(column);
+        if (place == null || !schema.columns().contains(column)) {
+            return column.header();
+        }
+        String typed = grid.at(headerRow, place.index()).text();
+        boolean same = typed.isEmpty() || HeaderText.key(typed).startsWith(HeaderText.key(column.bareHeader()));
+        return same ? column.header() : column.header() + " (\"" + typed + "\")";
     }
 
     /** The header of a column as typed; ours if the table has no such column. */
@@ -97,11 +172,10 @@ public record FoundTable(
         List<InputColumn> keys = schema.keys().stream().filter(this::has).toList();
         Findings unsaid = new Findings();
         boolean anyKeyWillDo = !schema.required().containsAll(schema.keys());
-        return state(new TableRow(this, row, unsaid), keys, anyKeyWillDo, unsaid);
+        return state(new TableRow(this, row, new NumberMarks(this), unsaid), keys, anyKeyWillDo, unsaid);
     }
 
-    private Region.RowState state(
-            TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
+    private Region.RowState state(TableRow row, List<InputColumn> keys, boolean anyKeyWillDo, Findings findings) {
         if (region.struckRows().get(row.number())) {
             return Region.RowState.STRUCK;
         }
@@ -141,8 +215,7 @@ public record FoundTable(
         boolean total =
                 others.stream().anyMatch(cell -> TOTALS.matcher(cell.text()).matches());
         if (words && numbers && !total && !blank.isEmpty()) {
-            findings.warning(
-                    row.origin(blank.get(0)), TableMessages.noKey(blank.get(0).header()));
+            findings.warning(row.origin(blank.get(0)), TableMessages.noKey(called(blank.get(0))));
             return Region.RowState.WITHOUT_KEY;
         }
         return total ? Region.RowState.TOTAL : Region.RowState.NOTE;

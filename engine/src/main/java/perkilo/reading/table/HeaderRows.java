@@ -160,7 +160,8 @@ final class HeaderRows {
         Kind best = null;
         for (Map.Entry<SheetSchema, Map<InputColumn, Found>> schema : bySchema.entrySet()) {
             Kind kind = new Kind(schema.getKey(), schema.getValue());
-            boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA) && bySchema.containsKey(OffersSheet.SCHEMA)
+            boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA)
+                    && bySchema.containsKey(OffersSheet.SCHEMA)
                     && bySchema.get(OffersSheet.SCHEMA).containsKey(OffersSheet.ITEM);
             if (names && !kind.isCalled(grid)) {
                 continue; // a list of items, whatever it lacks
@@ -243,6 +244,12 @@ final class HeaderRows {
         }
         List<Candidate> whole = candidates(Cell.text(above.text() + " " + cell.text()));
         return whole.isEmpty() ? candidates(cell) : whole;
+    }
+
+    /** Whether a text is a header of some table, with a unit that is understood. */
+    boolean knows(Cell cell) {
+        return candidates(cell).stream()
+                .anyMatch(candidate -> candidate.match().notUnderstood().isEmpty());
     }
 
     private List<Candidate> candidates(Cell cell) {

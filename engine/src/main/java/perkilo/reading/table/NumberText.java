@@ -20,8 +20,8 @@ public sealed interface NumberText {
      */
     record Parsed(BigDecimal value, String words) implements NumberText {}
 
-    /** A number that can be read in two ways. */
-    record Ambiguous(BigDecimal large, BigDecimal small) implements NumberText {}
+    /** A number that can be read in two ways, with the words beside it. */
+    record Ambiguous(BigDecimal large, BigDecimal small, String words) implements NumberText {}
 
     /** No number at all. */
     record NotANumber() implements NumberText {}
@@ -44,12 +44,18 @@ public sealed interface NumberText {
         private static final Pattern GROUPED_BY_COMMA = Pattern.compile("\\d{1,3}(,\\d{3})+(\\.\\d+)?");
         private static final Pattern TWO_MEANINGS = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
         private static final Pattern PLAIN = Pattern.compile("\\d*[.,]?\\d+|\\d+[.,]?");
+        /** A dash in place of cents: {@code 412.-}. */
+        private static final Pattern NO_CENTS = Pattern.compile("(?<=\\d)[.,]\\s?[-–—]{1,2}(?!\\d)");
+
         private static final int LONGEST = 40;
 
         private Parser() {}
 
         private static NumberText parse(String raw) {
             String text = raw.replaceAll("[\\s\\p{Z}]+", " ").strip();
+            if (text.indexOf(".-") > 0 || text.indexOf('–') > 0 || text.indexOf('—') > 0 || text.indexOf(",-") > 0) {
+                text = NO_CENTS.matcher(text).replaceAll("");
+            }
             if (EXPONENT.matcher(text).matches()) {
                 return new Parsed(new BigDecimal(text), "");
             }
@@ -87,7 +93,7 @@ public sealed interface NumberText {
         private static NumberText number(String digits, String words) {
             if (TWO_MEANINGS.matcher(digits).matches()) {
                 String point = digits.replace(',', '.');
-                return new Ambiguous(new BigDecimal(digits.replaceAll("[.,]", "")), new BigDecimal(point));
+                return new Ambiguous(new BigDecimal(digits.replaceAll("[.,]", "")), new BigDecimal(point), words);
             }
             String spaceless = digits;
             if (digits.matches(".*[ '’].*")) {
@@ -118,7 +124,7 @@ public sealed interface NumberText {
                 return new Parsed(parsed.value().negate(), parsed.words());
             }
             return number instanceof Ambiguous two
-                    ? new Ambiguous(two.large().negate(), two.small().negate())
+                    ? new Ambiguous(two.large().negate(), two.small().negate(), two.words())
                     : number;
         }
     }

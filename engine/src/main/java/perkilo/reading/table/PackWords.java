@@ -3,6 +3,7 @@ package perkilo.reading.table;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -115,6 +116,28 @@ public final class PackWords {
     /** Whether a word means one pack; case does not matter. */
     static boolean isPack(String word) {
         return KNOWN.contains(word.strip().toLowerCase(Locale.ROOT));
+    }
+
+    /** Words between a pack and what it holds. */
+    private static final Set<String> LINKS =
+            Set.of("of", "à", "a", "de", "zu", "mit", "da", "di", "con", "net", "netto");
+
+    /**
+     * Words beside a quantity without those for its pack: {@code kg} for {@code kg can}.
+     *
+     * @return empty if nothing is left, or nothing was left out
+     */
+    static Optional<String> without(String words) {
+        StringBuilder left = new StringBuilder();
+        boolean packs = false;
+        for (String word : words.split("[\\s()\\[\\],-]+", -1)) {
+            if (isPack(word)) {
+                packs = true;
+            } else if (!word.isEmpty() && !LINKS.contains(word.toLowerCase(Locale.ROOT))) {
+                left.append(left.length() == 0 ? "" : " ").append(word);
+            }
+        }
+        return packs && left.length() > 0 ? Optional.of(left.toString()) : Optional.empty();
     }
 
     /** All words, in lower case. */

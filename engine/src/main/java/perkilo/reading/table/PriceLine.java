@@ -19,16 +19,68 @@ import perkilo.units.Measure;
 record PriceLine(int row, String currency, String per) {
 
     private static final Set<String> PRICES = Set.of(
-            "price", "prices", "preis", "preise", "prix", "prezzo", "prezzi", "precio", "precios", "currency", "wahrung",
-            "devise", "monnaie", "valuta", "divisa", "moneda", "quoted", "amounts");
+            "price",
+            "prices",
+            "preis",
+            "preise",
+            "prix",
+            "prezzo",
+            "prezzi",
+            "precio",
+            "precios",
+            "currency",
+            "wahrung",
+            "devise",
+            "monnaie",
+            "valuta",
+            "divisa",
+            "moneda",
+            "quoted",
+            "amounts");
 
     private static final Set<String> PER = Set.of("per", "je", "pro", "par", "al", "por");
 
     /** Words that change nothing in such a line; any other word makes it more than that. */
     private static final Set<String> FILLERS = Set.of(
-            "all", "in", "are", "is", "net", "our", "unit", "list", "material", "materials", "raw", "the", "of", "and",
-            "alle", "netto", "sind", "unsere", "rohstoffe", "verstehen", "sich", "tous", "les", "en", "sont", "nets",
-            "tutti", "i", "sono", "netti", "todos", "los", "son", "netos", "stated", "as", "goods", "ex", "works");
+            "all",
+            "in",
+            "are",
+            "is",
+            "net",
+            "our",
+            "unit",
+            "list",
+            "material",
+            "materials",
+            "raw",
+            "the",
+            "of",
+            "and",
+            "alle",
+            "netto",
+            "sind",
+            "unsere",
+            "rohstoffe",
+            "verstehen",
+            "sich",
+            "tous",
+            "les",
+            "en",
+            "sont",
+            "nets",
+            "tutti",
+            "i",
+            "sono",
+            "netti",
+            "todos",
+            "los",
+            "son",
+            "netos",
+            "stated",
+            "as",
+            "goods",
+            "ex",
+            "works");
 
     private static final int CODE = 3;
 
@@ -73,8 +125,10 @@ record PriceLine(int row, String currency, String per) {
         boolean code = word.length() == CODE
                 && word.equals(word.toUpperCase(Locale.ROOT))
                 && Currencies.find(word).isPresent();
-        return code || (word.length() <= 2 && !Character.isLetterOrDigit(word.charAt(0))
-                && CurrencySign.parse(word).isPresent());
+        return code
+                || (word.length() <= 2
+                        && !Character.isLetterOrDigit(word.charAt(0))
+                        && CurrencySign.parse(word).isPresent());
     }
 
     /** The words; a slash is one of its own. */

@@ -1,10 +1,12 @@
 package perkilo.reading.table;
 
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The part of a sheet that a table takes, and what became of its rows.
@@ -23,17 +25,17 @@ final class Region {
         STRUCK
     }
 
-    private static final RowState[] STATES = RowState.values();
-
     private final int topRow;
     private final int headerRow;
     private final int firstColumn;
     private final int lastColumn;
     private final List<Integer> unknown;
-    private final byte[] states;
+    private final @Nullable RowState[] states;
     private final BitSet struckRows = new BitSet();
     private final BitSet nearHeaders = new BitSet();
     private final NavigableMap<Integer, PriceLine> priceLines = new TreeMap<>();
+    private final BitSet arrangedRows = new BitSet();
+    private final Map<Integer, String> arrangedUses = new HashMap<>();
 
     /**
      * A region of which nothing is noted.
@@ -51,7 +53,7 @@ final class Region {
         this.firstColumn = firstColumn;
         this.lastColumn = lastColumn;
         this.unknown = List.copyOf(unknown);
-        this.states = new byte[Math.max(0, lastRow - headerRow)];
+        this.states = new @Nullable RowState[Math.max(0, lastRow - headerRow)];
     }
 
     int topRow() {
@@ -70,14 +72,31 @@ final class Region {
         return unknown;
     }
 
+    /** Notes which rows of an arranged part were read, and what its columns are read as. */
+    void arranged(BitSet rows, Map<Integer, String> uses) {
+        arrangedRows.or(rows);
+        arrangedUses.putAll(uses);
+    }
+
+    /** The rows of an arranged part that were read, lines above its headers included. */
+    BitSet arrangedRows() {
+        return arrangedRows;
+    }
+
+    /** What the columns of an arranged part are read as. */
+    Map<Integer, String> arrangedUses() {
+        return arrangedUses;
+    }
+
     /** Notes what became of a row. */
     void note(int row, RowState state) {
-        states[row - headerRow - 1] = (byte) state.ordinal();
+        states[row - headerRow - 1] = state;
     }
 
     /** What became of a row below the headers. */
     RowState state(int row) {
-        return STATES[states[row - headerRow - 1]];
+        RowState state = states[row - headerRow - 1];
+        return state == null ? RowState.UNKNOWN : state;
     }
 
     /** The rows that are struck through. */

@@ -4,7 +4,6 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import perkilo.units.Currencies;
 import perkilo.xlsx.grid.Cell;
 
@@ -22,8 +21,8 @@ final class SheetLines {
     }
 
     /**
-     * Why a line beside a table may matter: it has a word about costs, a day, a currency or a percentage; empty if it has
-     * none.
+     * Why a line beside a table may matter: it has a word about costs, a day, a currency or a percentage; empty if it
+     * has none.
      */
     static boolean mayMatter(Collection<Cell> cells, CostWords words) {
         for (Cell cell : cells) {
@@ -67,12 +66,5 @@ final class SheetLines {
             first = rows.nextSetBit(next);
         }
         return text.toString();
-    }
-
-    /** Columns as a person names them. */
-    static String columns(BitSet columns) {
-        return IntStream.of(columns.stream().limit(NAMED_RANGES).toArray())
-                .mapToObj(perkilo.origin.Origin::columnName)
-                .collect(Collectors.joining(", "));
     }
 }

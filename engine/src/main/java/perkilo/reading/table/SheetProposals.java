@@ -60,8 +60,7 @@ public final class SheetProposals {
      * @param columns what each column may hold
      * @param sure columns that must be there by their values or headers
      */
-    private record Pattern(
-            SheetSchema schema, Map<InputColumn, Set<Kind>> columns, List<InputColumn> sure) {}
+    private record Pattern(SheetSchema schema, Map<InputColumn, Set<Kind>> columns, List<InputColumn> sure) {}
 
     private static final List<Pattern> PATTERNS = List.of(
             new Pattern(
@@ -142,7 +141,7 @@ public final class SheetProposals {
         Map<Grid, String> proposals = new HashMap<>();
         SheetProposals known = null;
         for (Grid grid : grids) {
-            boolean hasTable = tables.stream().anyMatch(table -> table.grid() == grid);
+            boolean hasTable = tables.stream().anyMatch(table -> table.grid().equals(grid));
             if (hasTable || grid.rows().isEmpty() || TableFinder.hasResultName(grid)) {
                 continue;
             }
@@ -214,8 +213,9 @@ public final class SheetProposals {
         List<String> renamed = new ArrayList<>();
         bestColumns.entrySet().stream()
                 .sorted(Map.Entry.comparingByValue())
-                .forEach(column -> renamed.add("\"" + grid.at(header, column.getValue()).text() + "\" → "
-                        + column.getKey().header()));
+                .forEach(column ->
+                        renamed.add("\"" + grid.at(header, column.getValue()).text() + "\" → "
+                                + column.getKey().header()));
         Map<InputColumn, Integer> found = bestColumns;
         List<String> missing = best.schema().required().stream()
                 .filter(column -> !found.containsKey(column))
@@ -246,8 +246,7 @@ public final class SheetProposals {
         return -1;
     }
 
-    private static Map<InputColumn, Integer> columns(
-            Grid grid, int header, Map<Integer, Kind> kinds, Pattern pattern) {
+    private static Map<InputColumn, Integer> columns(Grid grid, int header, Map<Integer, Kind> kinds, Pattern pattern) {
         HeaderIndex index = new HeaderIndex(pattern.schema().columns());
         Map<InputColumn, Integer> columns = new LinkedHashMap<>();
         Set<Integer> taken = new HashSet<>();
@@ -301,10 +300,16 @@ public final class SheetProposals {
         if (mostly(values, cell -> cell.kind() == Cell.Kind.DATE)) {
             return Kind.DATE;
         }
-        if (mostly(values, cell -> cell.kind() == Cell.Kind.TEXT && CurrencySign.parse(cell.text()).isPresent())) {
+        if (mostly(
+                values,
+                cell -> cell.kind() == Cell.Kind.TEXT
+                        && CurrencySign.parse(cell.text()).isPresent())) {
             return Kind.CURRENCY;
         }
-        if (mostly(values, cell -> cell.kind() == Cell.Kind.TEXT && Measure.parse(cell.text()).isPresent())) {
+        if (mostly(
+                values,
+                cell -> cell.kind() == Cell.Kind.TEXT
+                        && Measure.parse(cell.text()).isPresent())) {
             return Kind.UNIT;
         }
         if (mostly(values, SheetProposals::isPack)) {

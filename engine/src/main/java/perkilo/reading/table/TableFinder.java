@@ -56,6 +56,11 @@ public final class TableFinder {
         return tables;
     }
 
+    /** Whether a text is a header of some table, with a unit that is understood. */
+    public boolean knows(Cell header) {
+        return headerRows.knows(header);
+    }
+
     /** Whether a sheet has the name of a result sheet. */
     static boolean hasResultName(Grid grid) {
         return Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Day;
 import perkilo.origin.Figure;
@@ -22,11 +23,13 @@ public final class TableRow {
 
     private final FoundTable table;
     private final int row;
+    private final NumberMarks marks;
     private final Findings findings;
 
-    TableRow(FoundTable table, int row, Findings findings) {
+    TableRow(FoundTable table, int row, NumberMarks marks, Findings findings) {
         this.table = table;
         this.row = row;
+        this.marks = marks;
         this.findings = findings;
     }
 
@@ -56,8 +59,9 @@ public final class TableRow {
         FoundTable.Place place = table.columns().get(at);
         Map<InputColumn, FoundTable.Place> columns =
                 place == null ? Map.of() : Map.of(as.column(), new FoundTable.Place(place.index(), as.unit()));
-        FoundTable other = new FoundTable(table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
-        return new TableRow(other, row, findings);
+        FoundTable other = new FoundTable(
+                table.schema(), table.grid(), table.headerRow(), table.lastRow(), columns, table.region());
+        return new TableRow(other, row, marks, findings);
     }
 
     /** The cell in a column; blank if there is no such column. A cell merged downwards counts for each of its rows. */
@@ -96,8 +100,12 @@ public final class TableRow {
                 : grid.origin(row, place.index());
     }
 
-    /** The place of the row: its first cell that has a column. */
+    /** The place of the row: its first cell that has a column; the cell that an arranged row was made for. */
     public Origin origin() {
+        Optional<Origin> arranged = table.grid().rowPlace(row);
+        if (arranged.isPresent()) {
+            return arranged.get();
+        }
         for (InputColumn key : table.schema().keys()) {
             FoundTable.Place place = table.columns().get(key);
             if (place != null && !isBlank(key)) {
@@ -141,7 +149,7 @@ public final class TableRow {
         if (table.has(column) || !table.schema().required().contains(column)) {
             findings.error(
                     origin(column),
-                    CellMessages.blank(column.header(), column.kind().words(), column.example()));
+                    CellMessages.blank(table.called(column), column.kind().words(), column.example()));
         }
     }
 
@@ -149,7 +157,7 @@ public final class TableRow {
     public String text(InputColumn column) {
         Cell cell = cell(column);
         if (cell.kind() == Cell.Kind.ERROR) {
-            findings.error(origin(column), CellMessages.fault(column.header(), cell.text()));
+            findings.error(origin(column), CellMessages.fault(table.called(column), cell.text()));
             return "";
         }
         return isBlank(column) ? "" : cell.text();
@@ -187,7 +195,7 @@ public final class TableRow {
      * follow when one is typed.
      */
     public Figure standIn(InputColumn column, Figure byDefault) {
-        if (!table.has(column) || !table.grid().ofBook() || !isBlank(column)) {
+        if (!isLive(column) || !isBlank(column)) {
             return byDefault;
         }
         BigDecimal perCell = values(column).perNumber();
@@ -203,7 +211,7 @@ public final class TableRow {
     /** The day in a column with its place; null where it is blank or was reported. */
     public @Nullable Day day(InputColumn column) {
         LocalDate date = date(column);
-        boolean live = table.grid().ofBook() && cell(column).kind() == Cell.Kind.DATE;
+        boolean live = isLive(column) && cell(column).kind() == Cell.Kind.DATE;
         return date == null ? null : new Day(date, origin(column), live);
     }
 
@@ -215,7 +223,7 @@ public final class TableRow {
         }
         Measure measure = Measure.parse(text).orElse(null);
         if (measure == null) {
-            findings.error(origin(column), CellMessages.notAUnit(column.header(), text));
+            findings.error(origin(column), CellMessages.notAUnit(table.called(column), text));
         }
         return measure;
     }
@@ -228,14 +236,19 @@ public final class TableRow {
         }
         CurrencySign sign = CurrencySign.parse(text).orElse(null);
         if (sign == null) {
-            findings.error(origin(column), CellMessages.notACurrency(column.header(), text));
+            findings.error(origin(column), CellMessages.notACurrency(table.called(column), text));
         }
         return sign;
     }
 
     private Values values(InputColumn column) {
-        boolean ofBook = table.grid().ofBook();
-        return new Values(column, cell(column), unit(column), origin(column), ofBook, findings);
+        return new Values(table, column, cell(column), unit(column), origin(column), isLive(column), marks, findings);
+    }
+
+    /** Whether formulas in the results can refer to the cell in a column. */
+    private boolean isLive(InputColumn column) {
+        FoundTable.Place place = table.columns().get(column);
+        return place != null && table.grid().isLive(row, place.index());
     }
 
     private String unit(InputColumn column) {
@@ -243,7 +256,8 @@ public final class TableRow {
         if (place == null) {
             return "";
         }
-        boolean said = column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
+        boolean said =
+                column.equals(OffersSheet.PRICE) && !table.region().priceLines().isEmpty();
         return said ? table.region().priceUnit(row, place.unit()) : place.unit();
     }
 }

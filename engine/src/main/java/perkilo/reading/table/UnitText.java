@@ -17,13 +17,20 @@ import perkilo.units.Measure;
  * @param measure null where it names none
  * @param pack whether it says "per pack"
  * @param count how many of the measure: 100 in {@code €/100 g}; one where it names none
+ * @param bareGallon whether the measure is a gallon of which the words do not say whose
  */
 public record UnitText(
         String words,
         @Nullable CurrencySign currency,
         @Nullable Measure measure,
         boolean pack,
-        BigDecimal count) {
+        BigDecimal count,
+        boolean bareGallon) {
+
+    private UnitText(
+            String words, @Nullable CurrencySign currency, @Nullable Measure measure, boolean pack, BigDecimal count) {
+        this(words, currency, measure, pack, count, false);
+    }
 
     /** No unit. */
     public static final UnitText NONE = new UnitText("", null, null, false, BigDecimal.ONE);
@@ -98,12 +105,18 @@ public record UnitText(
     private static Optional<UnitText> simple(String text) {
         Optional<Measure> measure = Measure.parse(text);
         if (measure.isPresent()) {
-            return Optional.of(new UnitText(text, null, measure.get(), false, BigDecimal.ONE));
+            return Optional.of(measured(text, null, measure.get(), text, BigDecimal.ONE));
         }
         if (isPack(text)) {
             return Optional.of(new UnitText(text, null, null, true, BigDecimal.ONE));
         }
         return CurrencySign.parse(text).map(sign -> new UnitText(text, sign, null, false, BigDecimal.ONE));
+    }
+
+    private static UnitText measured(
+            String words, @Nullable CurrencySign currency, Measure measure, String word, BigDecimal count) {
+        boolean gallon = measure == Measure.US_GAL && Measure.isBareGallon(word);
+        return new UnitText(words, currency, measure, false, count, gallon);
     }
 
     private static Optional<UnitText> joined(String words, String before, String after) {
@@ -120,6 +133,6 @@ public record UnitText(
         Matcher counted = COUNTED.matcher(after);
         String measured = counted.matches() ? counted.group(2) : after;
         BigDecimal count = counted.matches() ? new BigDecimal(counted.group(1)) : BigDecimal.ONE;
-        return Measure.parse(measured).map(measure -> new UnitText(words, currency, measure, false, count));
+        return Measure.parse(measured).map(measure -> measured(words, currency, measure, measured, count));
     }
 }

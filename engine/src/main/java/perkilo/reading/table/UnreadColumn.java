@@ -82,14 +82,14 @@ final class UnreadColumn {
         if (CostWords.isMarked(header)) {
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.marked());
         }
-        Optional<InputColumn> named =
-                index.match(HeaderText.of(header)).map(HeaderIndex.HeaderMatch::column).filter(table::has);
+        Optional<InputColumn> named = index.match(HeaderText.of(header))
+                .map(HeaderIndex.HeaderMatch::column)
+                .filter(table::has);
         if (named.isPresent()) {
             FoundTable.Place read = table.columns().get(named.get());
             return new Outcome(
                     Fate.NOT_NEEDED,
-                    AccountMessages.otherRead(
-                            named.get().header(), read == null ? "" : header(table, read.index())));
+                    AccountMessages.otherRead(named.get().header(), read == null ? "" : header(table, read.index())));
         }
         Holds holds = holds(column);
         if (holds == Holds.ZEROS) {
@@ -104,11 +104,11 @@ final class UnreadColumn {
         }
         boolean headed = !grid.at(table.headerRow(), column).isBlank();
         if (holds == Holds.WORDS) {
-            reportRemarks(column, header);
-            return new Outcome(Fate.NOT_NEEDED, AccountMessages.remarks());
+            return reportRemarks(column, header)
+                    ? new Outcome(Fate.NOT_UNDERSTOOD, AccountMessages.lineNotUnderstood())
+                    : new Outcome(Fate.NOT_NEEDED, AccountMessages.remarks());
         }
-        return new Outcome(
-                Fate.NOT_UNDERSTOOD, headed ? AccountMessages.namesNothing() : AccountMessages.noHeader());
+        return new Outcome(Fate.NOT_UNDERSTOOD, headed ? AccountMessages.namesNothing() : AccountMessages.noHeader());
     }
 
     private Outcome aboutCosts(int column, String header, CostWords.About about, Holds holds) {
@@ -121,9 +121,8 @@ final class UnreadColumn {
         if (!charge && !ofSuppliers && !ofProducts) {
             return new Outcome(Fate.NOT_UNDERSTOOD, AccountMessages.namesNothing());
         }
-        boolean error = holds == Holds.FIGURES
-                && about != CostWords.About.PRICE
-                && (ofSuppliers || (ofProducts && charge));
+        boolean error =
+                holds == Holds.FIGURES && about != CostWords.About.PRICE && (ofSuppliers || (ofProducts && charge));
         String text = AccountMessages.costColumn(header, candidates(about));
         boolean told = table.schema().required().stream().anyMatch(one -> !table.has(one));
         if (told) {
@@ -141,18 +140,17 @@ final class UnreadColumn {
     private List<String> candidates(CostWords.About about) {
         return table.schema().columns().stream()
                 .filter(column -> !table.has(column))
-                .filter(column -> words.in(column.header())
-                        .filter(one -> one == about)
-                        .isPresent())
+                .filter(column ->
+                        words.in(column.header()).filter(one -> one == about).isPresent())
                 .map(InputColumn::header)
                 .limit(NAMED)
                 .toList();
     }
 
-    /** Warns of a remark about costs with a figure in it. */
-    private void reportRemarks(int column, String header) {
+    /** Warns of a remark about costs with a figure in it; whether there is one. */
+    private boolean reportRemarks(int column, String header) {
         if (!OF_SUPPLIERS.contains(table.schema())) {
-            return;
+            return false;
         }
         for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
             String text = grid.at(row, column).text();
@@ -161,9 +159,10 @@ final class UnreadColumn {
                             .filter(about -> about != CostWords.About.PRICE)
                             .isPresent()) {
                 findings.warning(grid.origin(row, column), AccountMessages.costsInRemarks(header, text));
-                return;
+                return true;
             }
         }
+        return false;
     }
 
     /** Whether a text is a number with or without a unit; one that begins with a letter is looked at no closer. */

@@ -19,25 +19,42 @@ final class Values {
 
     private static final BigDecimal HUNDREDTH = new BigDecimal("0.01");
 
+    private final FoundTable table;
     private final InputColumn column;
     private final Cell cell;
     private final String headerUnit;
     private final Origin origin;
-    private final boolean ofBook;
+    private final boolean live;
+    private final NumberMarks marks;
     private final Findings findings;
 
-    Values(InputColumn column, Cell cell, String headerUnit, Origin origin, boolean ofBook, Findings findings) {
+    Values(
+            FoundTable table,
+            InputColumn column,
+            Cell cell,
+            String headerUnit,
+            Origin origin,
+            boolean live,
+            NumberMarks marks,
+            Findings findings) {
+        this.table = table;
         this.column = column;
         this.cell = cell;
         this.headerUnit = headerUnit;
         this.origin = origin;
-        this.ofBook = ofBook;
+        this.live = live;
+        this.marks = marks;
         this.findings = findings;
     }
 
     /** Whether a cell holds a dash, or words such as n/a, in place of a value. */
     static boolean isDash(Cell cell) {
         return cell.kind() == Cell.Kind.TEXT && DASHES.contains(cell.text());
+    }
+
+    /** The column in a message. */
+    private String called() {
+        return table.called(column);
     }
 
     /** The day; null where the cell is blank or was reported. */
@@ -49,16 +66,16 @@ final class Values {
             return null;
         }
         if (cell.kind() == Cell.Kind.ERROR) {
-            return noDay(CellMessages.fault(column.header(), cell.text()));
+            return noDay(CellMessages.fault(called(), cell.text()));
         }
         DateText text = DateText.parse(cell.text());
         if (cell.kind() == Cell.Kind.TEXT && text instanceof DateText.Parsed parsed) {
             return parsed.day();
         }
         if (text instanceof DateText.Ambiguous two) {
-            return noDay(CellMessages.twoDates(column.header(), cell.text(), two.one(), two.other()));
+            return noDay(CellMessages.twoDates(called(), cell.text(), two.one(), two.other()));
         }
-        return noDay(CellMessages.notADate(column.header(), cell.text()));
+        return noDay(CellMessages.notADate(called(), cell.text()));
     }
 
     /** The number; null where the cell is blank or was reported. */
@@ -67,8 +84,8 @@ final class Values {
             return null;
         }
         return switch (cell.kind()) {
-            case ERROR -> wrong(CellMessages.fault(column.header(), cell.text()));
-            case DATE -> wrong(CellMessages.dateForNumber(column.header(), cell.text()));
+            case ERROR -> wrong(CellMessages.fault(called(), cell.text()));
+            case DATE -> wrong(CellMessages.dateForNumber(called(), cell.text()));
             case NUMBER -> typed();
             default -> fromText();
         };
@@ -81,37 +98,78 @@ final class Values {
         }
         boolean percent = cell.isPercentFormat();
         if (percent && !column.kind().isPercent()) {
-            return wrong(CellMessages.percentage(column.header(), expected()));
+            return wrong(CellMessages.percentage(called(), expected()));
         }
-        BigDecimal factor = factor("", percent);
+        UnitText shown = percent || column.kind().isPercent() ? UnitText.NONE : FormatUnit.of(cell.format());
+        if (contradictsHeader(shown)) {
+            return wrong(CellMessages.otherFormat(called(), shown.words(), headerUnit));
+        }
+        BigDecimal factor =
+                factor(shown.measure() == null ? "" : shown.measure().symbol(), percent);
         if (factor == null) {
             return null;
         }
         CurrencySign format = column.kind() == ValueKind.MONEY
                 ? CurrencySign.ofFormat(cell.format()).orElse(null)
                 : null;
-        return checked(number, factor, ofBook ? factor : null, Figure.Held.NUMBER, UnitText.NONE, format);
+        return checked(number, factor, live ? factor : null, Figure.Held.NUMBER, UnitText.NONE, shown, format);
+    }
+
+    /** Asks which number is meant, once for a column. */
+    private @Nullable Amount twoNumbers(NumberText.Ambiguous two) {
+        if (!marks.isFirst(column)) {
+            return null;
+        }
+        String one = CellMessages.twoNumbers(called(), cell.text(), two.large(), tidy(two.small()));
+        int others = marks.doubtful(column) - 1;
+        return wrong(others > 0 ? CellMessages.alsoOthers(one, others) : one);
+    }
+
+    /** Whether a number format shows another unit than the header says. */
+    private boolean contradictsHeader(UnitText shown) {
+        if (shown.equals(UnitText.NONE) || headerUnit.isEmpty()) {
+            return false;
+        }
+        UnitText header = UnitText.parse(headerUnit).orElse(UnitText.NONE);
+        boolean said = header.measure() != null || header.pack();
+        boolean same = header.measure() == shown.measure()
+                && header.pack() == shown.pack()
+                && header.count().compareTo(shown.count()) == 0;
+        return said && !same;
     }
 
     private @Nullable Amount fromText() {
         NumberText text = NumberText.parse(cell.text());
+        if (text instanceof NumberText.NotANumber && column.kind() == ValueKind.MONEY) {
+            text = MoneyText.parse(cell.text());
+        }
         if (text instanceof NumberText.Ambiguous two) {
-            return wrong(CellMessages.twoNumbers(column.header(), cell.text(), two.large(), tidy(two.small())));
+            BigDecimal meant = marks.meant(column, cell.text(), two);
+            if (meant == null) {
+                return twoNumbers(two);
+            }
+            text = new NumberText.Parsed(meant, two.words());
         }
         if (!(text instanceof NumberText.Parsed parsed)) {
-            return wrong(CellMessages.notANumber(column.header(), cell.text(), numberWords(), column.example()));
+            return wrong(CellMessages.notANumber(called(), cell.text(), numberWords(), column.example()));
         }
         UnitText beside = UnitText.NONE;
         if (!parsed.words().isEmpty() && column.unit().isEmpty()) {
             beside = UnitText.parse(parsed.words()).orElse(null);
+            if (beside == null && column.kind() == ValueKind.QUANTITY) {
+                beside = PackWords.without(parsed.words())
+                        .flatMap(UnitText::parse)
+                        .orElse(null);
+            }
             if (beside == null || !fits(beside)) {
-                return wrong(CellMessages.unknownWords(
-                        column.header(), cell.text(), parsed.words(), expected(), column.example()));
+                return wrong(CellMessages.unknownWords(called(), cell.text(), parsed.words(), expected(), column.example()));
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
-        BigDecimal perCell = ofBook ? perNumber() : null;
-        return factor == null ? null : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, null);
+        BigDecimal perCell = live ? perNumber() : null;
+        return factor == null
+                ? null
+                : checked(parsed.value(), factor, perCell, Figure.Held.WORDS, beside, UnitText.NONE, null);
     }
 
     /**
@@ -137,7 +195,7 @@ final class Values {
             boolean other =
                     !besideWords.isEmpty() && FixedUnit.factor("%", besideWords).isEmpty();
             if (other) {
-                return noFactor(CellMessages.notAPercentage(column.header(), cell.text()));
+                return noFactor(CellMessages.notAPercentage(called(), cell.text()));
             }
             return percentFormat ? BigDecimal.ONE : HUNDREDTH;
         }
@@ -149,7 +207,7 @@ final class Values {
             return BigDecimal.ONE;
         }
         BigDecimal known = FixedUnit.factor(column.unit(), words).orElse(null);
-        return known != null ? known : noFactor(CellMessages.otherUnit(column.header(), words, column.unit()));
+        return known != null ? known : noFactor(CellMessages.otherUnit(called(), words, column.unit()));
     }
 
     /** The factor that converts a number to pieces: 144 for {@code 5 gross}. */
@@ -170,20 +228,25 @@ final class Values {
             @Nullable BigDecimal perCell,
             Figure.Held held,
             UnitText beside,
+            UnitText shown,
             @Nullable CurrencySign format) {
         BigDecimal value = number.multiply(factor);
         BigDecimal typed = column.kind().isPercent() ? value.movePointRight(2) : value;
         if (column.kind() == ValueKind.WHOLE && typed.stripTrailingZeros().scale() > 0) {
-            return wrong(CellMessages.notWhole(column.header(), shown(typed)));
+            return wrong(CellMessages.notWhole(called(), shown(typed)));
         }
         if (!column.limits().allow(typed)) {
             String least = column.kind() == ValueKind.WHOLE && column.limits() == Limits.ONE_OR_MORE
                     ? "a whole number of 1 or more"
                     : column.limits().words();
-            return wrong(CellMessages.outside(column.header(), shown(typed), least));
+            return wrong(CellMessages.outside(called(), shown(typed), least));
         }
         UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
-        return new Amount(new Figure(value, origin, perCell, held), beside, header, format);
+        boolean said = header.measure() != null || header.pack();
+        UnitText unit = said || shown.equals(UnitText.NONE) || !column.unit().isEmpty()
+                ? header
+                : new UnitText(shown.words(), header.currency(), shown.measure(), shown.pack(), shown.count(), shown.bareGallon());
+        return new Amount(new Figure(value, origin, perCell, held), beside, unit, format);
     }
 
     private boolean fits(UnitText beside) {

@@ -21,10 +21,11 @@ public final class CostReport {
     public static Report of(CostOutcome.Costed costed, List<Finding> findings) {
         DetailSheet detail = DetailSheet.of(costed);
         String home = costed.book().settings().home().getCurrencyCode();
-        List<ResultSheet> sheets = new ArrayList<>(List.of(
-                SummarySheet.of(costed, detail.runs()), detail.sheet(), LadderSheet.of(home, detail.runs())));
+        List<ResultSheet> sheets = new ArrayList<>(
+                List.of(SummarySheet.of(costed, detail), detail.sheet(), LadderSheet.of(home, detail.runs(), costed.incomplete())));
         WhatWasRead.add(sheets, costed.book().account());
-        sheets.add(MessagesSheet.of(findings));
-        return new Report(sheets);
+        Report.Said said = new Report.Said("cost", findings);
+        sheets.add(MessagesSheet.of(said));
+        return new Report(sheets, said);
     }
 }

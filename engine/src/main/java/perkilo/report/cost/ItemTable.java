@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Item;
 import perkilo.costing.ItemCost;
@@ -21,6 +22,7 @@ import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
+import perkilo.sheet.Sign;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Mark;
 import perkilo.sheet.table.Placed;
@@ -58,47 +60,51 @@ public final class ItemTable {
             Column.<ItemCost>of("unit", "Unit").words(one -> one.item().unit()).json();
 
     final Column<ItemCost> ordered = Column.<ItemCost>of("ordered", "Bought")
-            .value(one -> isBought(one) ? one.ordered() : null)
+            .value(one -> isPurchased(one) ? one.ordered() : null)
             .formula(this::orderedOf)
             .format(NumberFormat.QUANTITY)
-            .json(one -> isBought(one) ? one.ordered() : BigDecimal.ZERO);
+            .json(one -> !one.isKnown() ? null : isBought(one) ? one.ordered() : BigDecimal.ZERO);
 
     final Column<ItemCost> left = Column.<ItemCost>of("leftover", "Left over")
-            .value(one -> isBought(one) ? one.leftover() : null)
-            .formula(row -> isBought(row.entry()) ? row.ref(ordered).minus(row.ref(needed)) : null)
+            .value(one -> isPurchased(one) ? one.leftover() : null)
+            .formula(row -> isPurchased(row.entry()) ? row.ref(ordered).minus(row.ref(needed)) : null)
             .format(NumberFormat.QUANTITY)
-            .json(ItemCost::leftover);
+            .json(one -> one.isKnown() ? one.leftover() : null);
 
     final Column<ItemCost> usable = Column.<ItemCost>of("usable", "Usable in time")
-            .value(one -> isBought(one) ? one.usableLeftover() : null)
+            .value(one -> isPurchased(one) ? one.usableLeftover() : null)
             .formula(this::usableOf)
             .format(NumberFormat.QUANTITY);
 
     final Column<ItemCost> perUnit = Column.<ItemCost>of("landedPerUnit", "Landed cost per unit")
-            .value(ItemCost::landedPerUnit)
-            .formula(this::perUnitOf)
+            .value(known(ItemCost::landedPerUnit))
+            .formula(row -> row.entry().isKnown() ? perUnitOf(row) : null)
+            .words(one -> one.isKnown() ? null : Sign.ATTENTION + " no price")
+            .wordsLook(Look.ERROR)
             .link(one ->
                     one.housePrice() == null ? Origin.NONE : one.housePrice().origin())
-            .json();
+            .json(one -> one.isKnown() ? one.landedPerUnit() : null);
 
     final Column<ItemCost> used = Column.<ItemCost>of("used", "Used")
-            .value(ItemCost::used)
-            .formula(row -> row.ref(needed).times(row.ref(perUnit)))
+            .value(known(ItemCost::used))
+            .formula(row -> row.entry().isKnown() ? row.ref(needed).times(row.ref(perUnit)) : null)
             .json();
 
     final Column<ItemCost> goods = Column.<ItemCost>of("goods", "Goods value only")
-            .value(ItemCost::usedGoods)
-            .formula(this::goodsOf);
+            .value(known(ItemCost::usedGoods))
+            .formula(row -> row.entry().isKnown() ? goodsOf(row) : null);
 
-    final Column<ItemCost> wasted =
-            Column.<ItemCost>of("wasted", "Wasted").value(ItemCost::wasted).formula(this::wastedOf);
+    final Column<ItemCost> wasted = Column.<ItemCost>of("wasted", "Wasted")
+            .value(known(ItemCost::wasted))
+            .formula(row -> row.entry().isKnown() ? wastedOf(row) : null);
 
-    final Column<ItemCost> paid =
-            Column.<ItemCost>of("paid", "Paid").value(ItemCost::landed).formula(this::paidOf);
+    final Column<ItemCost> paid = Column.<ItemCost>of("paid", "Paid")
+            .value(known(ItemCost::landed))
+            .formula(row -> row.entry().isKnown() ? paidOf(row) : null);
 
     final Column<ItemCost> stock = Column.<ItemCost>of("stockLeft", "Stock left")
-            .value(one -> one.landed().subtract(one.used()).subtract(one.wasted()))
-            .formula(row -> isBought(row.entry()) ? row.ref(usable).times(row.ref(perUnit)) : Expr.of(0));
+            .value(known(one -> one.landed().subtract(one.used()).subtract(one.wasted())))
+            .formula(row -> row.entry().isKnown() ? stockOf(row) : null);
 
     final Column<ItemCost> shortage = Column.<ItemCost>of("shortage", "")
             .withoutHeading()
@@ -151,6 +157,20 @@ public final class ItemTable {
         return one.housePrice() == null;
     }
 
+    /** Whether it is bought and can be. */
+    private static boolean isPurchased(ItemCost one) {
+        return isBought(one) && one.isKnown();
+    }
+
+    /** A figure of the items whose cost is known; unknown is not zero. */
+    private static Function<ItemCost, @Nullable BigDecimal> known(Function<ItemCost, BigDecimal> figure) {
+        return one -> one.isKnown() ? figure.apply(one) : null;
+    }
+
+    private Expr stockOf(Row<ItemCost> row) {
+        return isBought(row.entry()) ? row.ref(usable).times(row.ref(perUnit)) : Expr.of(0);
+    }
+
     private @Nullable Expr shareOf(Row<ItemCost> row) {
         Item what = row.entry().item();
         return what.isMaterial() ? NeedFormulas.share(cost.needs().formula(), what) : null;
@@ -167,11 +187,11 @@ public final class ItemTable {
 
     private @Nullable Expr orderedOf(Row<ItemCost> row) {
         ItemCost one = row.entry();
-        return isBought(one) ? purchase().sum(one.lines(), purchase()::quantity) : null;
+        return isPurchased(one) ? purchase().sum(one.lines(), purchase()::quantity) : null;
     }
 
     private @Nullable Expr usableOf(Row<ItemCost> row) {
-        if (!isBought(row.entry())) {
+        if (!isPurchased(row.entry())) {
             return null;
         }
         Material material = row.entry().item().material();
@@ -223,7 +243,7 @@ public final class ItemTable {
     }
 
     private List<ResultSheet.Part> shortageOf(Row<ItemCost> row) {
-        return isBought(row.entry()) ? List.of(Shortage.words(row.ref(left), "", DetailSheet.SHORT)) : List.of();
+        return isPurchased(row.entry()) ? List.of(Shortage.words(row.ref(left), "", DetailSheet.SHORT)) : List.of();
     }
 
     private @Nullable Object purchasesOf(ItemCost one) {
@@ -235,11 +255,18 @@ public final class ItemTable {
     Expr recipe(Placed<ItemCost> placed) {
         List<Expr> parts = new ArrayList<>();
         for (int index = 0; index < placed.rows().size(); index++) {
-            if (placed.rows().get(index).item().isMaterial()) {
+            ItemCost one = placed.rows().get(index);
+            if (one.item().isMaterial() && one.isKnown()) {
                 parts.add(placed.ref(index, share).times(placed.ref(index, perUnit)));
             }
         }
-        return Expr.sum(parts);
+        return parts.isEmpty() ? Expr.of(0) : Expr.sum(parts);
+    }
+
+    /** Shows that the totals are those of the known part of a run. */
+    ItemTable knownSoFar() {
+        item.totalWords(IncompleteTable.KNOWN);
+        return this;
     }
 
     private MakingPart making() {

@@ -1,6 +1,7 @@
 package perkilo.report.cost;
 
 import perkilo.costing.ItemCost;
+import perkilo.costing.RunAnswer;
 import perkilo.costing.RunCost;
 import perkilo.report.part.Lines;
 import perkilo.report.part.MakingPart;
@@ -25,9 +26,10 @@ record ItemsPart(
         Expr materialsUsed,
         Expr rawMaterialPerKg) {
 
-    static ItemsPart write(Lines lines, RunCost cost, MakingPart making, PurchasePart purchase) {
+    static ItemsPart write(Lines lines, RunAnswer answer, RunCost cost, MakingPart making, PurchasePart purchase) {
         lines.section("Materials and components");
-        ItemTable columns = new ItemTable(cost, making, purchase);
+        ItemTable all = new ItemTable(cost, making, purchase);
+        ItemTable columns = answer.isComplete() ? all : all.knownSoFar();
         Placed<ItemCost> table = lines.write(lines.place(columns.onSheet(), cost.items()));
         int materials = 0;
         for (ItemCost item : cost.items()) {

@@ -7,7 +7,9 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.PriceLadder;
 import perkilo.costing.RunCost;
@@ -32,6 +34,7 @@ final class LadderTable {
     private static final int DECIMALS = 2;
 
     private final IdentityHashMap<RunCost, RunCells> cells = new IdentityHashMap<>();
+    private final boolean distributed;
 
     final Column<RunCost> run = Column.<RunCost>of("run", "Run")
             .sentence(row -> RunTitle.of(row.entry().needs(), cells(row).making(), ""))
@@ -60,6 +63,17 @@ final class LadderTable {
             .formula(row -> ifUp(row, row.ref(unitCost).over(Expr.of(1).minus(row.ref(targetMargin)))))
             .width(14);
 
+    final Column<RunCost> distributorMargin = Column.<RunCost>of("distributorMargin", "Distributor margin")
+            .formula(row -> Expr.input(product(row.entry()).distributorMargin()))
+            .format(NumberFormat.PERCENT)
+            .link(cost -> product(cost).distributorMargin().origin())
+            .width(11);
+
+    final Column<RunCost> distributorPrice = Column.<RunCost>of("distributorPrice", "Distributor's price")
+            .value(cost -> from(up(cost), PriceLadder.Upwards::distributorPrice))
+            .formula(row -> ifUp(row, row.ref(wholesale).over(Expr.of(1).minus(row.ref(distributorMargin)))))
+            .width(14);
+
     final Column<RunCost> retailerMargin = Column.<RunCost>of("retailerMargin", "Retailer margin")
             .formula(row -> Expr.input(product(row.entry()).retailerMargin()))
             .format(NumberFormat.PERCENT)
@@ -68,7 +82,7 @@ final class LadderTable {
 
     final Column<RunCost> retailExVat = Column.<RunCost>of("retailExVat", "Retail without VAT")
             .value(cost -> from(up(cost), PriceLadder.Upwards::retailExVat))
-            .formula(row -> ifUp(row, row.ref(wholesale).over(Expr.of(1).minus(row.ref(retailerMargin)))))
+            .formula(row -> ifUp(row, row.ref(toRetailer()).over(Expr.of(1).minus(row.ref(retailerMargin)))))
             .width(15);
 
     final Column<RunCost> vat = Column.<RunCost>of("vat", "VAT")
@@ -93,9 +107,15 @@ final class LadderTable {
             .formula(row -> ifDown(row, row.ref(targetRetail).over(Expr.of(1).plus(row.ref(vat)))))
             .width(15);
 
+    final Column<RunCost> targetDistributorPrice = Column.<RunCost>of(
+                    "targetDistributorPrice", "Distributor's price at target")
+            .value(cost -> from(down(cost), PriceLadder.Downwards::distributorPrice))
+            .formula(row -> ifDown(row, atTarget(row)))
+            .width(15);
+
     final Column<RunCost> targetWholesale = Column.<RunCost>of("targetWholesale", "Wholesale at target")
             .value(cost -> from(down(cost), PriceLadder.Downwards::wholesale))
-            .formula(row -> ifDown(row, row.ref(targetExVat).times(Expr.of(1).minus(row.ref(retailerMargin)))))
+            .formula(row -> ifDown(row, wholesaleAtTarget(row)))
             .width(15);
 
     final Column<RunCost> margin = Column.<RunCost>of("margin", "Margin left")
@@ -107,11 +127,31 @@ final class LadderTable {
 
     final Column<RunCost> breakEven = Column.<RunCost>of("breakEvenUnits", "Break-even units")
             .value(cost -> ladder(cost).breakEvenUnits())
-            .formula(this::breakEvenOf)
-            .words(cost -> ladder(cost).breakEvenUnits() == null ? "never" : null)
+            .formula(row -> breakEvenOf(row, ladder(row.entry()).sale(), named(row)))
+            .words(cost -> never(ladder(cost).sale()))
             .wordsLook(Look.WARNING)
             .format(NumberFormat.WHOLE)
+            .look(Look.KEY)
             .width(13);
+
+    final Column<RunCost> profitPerUnit = Column.<RunCost>of("profitPerUnit", "Profit per unit")
+            .value(cost -> ladder(cost).sale().profitPerUnit())
+            .formula(row -> named(row).minus(row.ref(unitCost)))
+            .width(13);
+
+    final Column<RunCost> profitPerRun = Column.<RunCost>of("profitPerRun", "Profit per run")
+            .value(LadderTable::profitPerRunOf)
+            .formula(row -> row.ref(profitPerUnit).times(row.ref(units)))
+            .width(14);
+
+    final Column<RunCost> ladderBreakEven = Column.<RunCost>of(
+                    "ladderBreakEvenUnits", "Break-even at the target margin")
+            .value(cost -> from(ladder(cost).ladderSale(), PriceLadder.Sale::breakEvenUnits))
+            .formula(row -> breakEvenOf(row, ladder(row.entry()).ladderSale(), row.ref(wholesale)))
+            .words(cost -> never(ladder(cost).ladderSale()))
+            .wordsLook(Look.WARNING)
+            .format(NumberFormat.WHOLE)
+            .width(14);
 
     /**
      * The columns.
@@ -124,32 +164,55 @@ final class LadderTable {
         for (RunCells run : runs) {
             cells.put(run.cost(), run);
         }
+        this.distributed = runs.stream()
+                .map(run -> run.cost().needs().product())
+                .filter(Objects::nonNull)
+                .anyMatch(product -> !Inputs.isNone(product.distributorMargin()));
         int unitDecimals = UnitDecimals.of(runs.stream().map(RunCells::cost).toList(), DECIMALS);
         unitCost.format(NumberFormat.money(home, unitDecimals));
-        for (Column<RunCost> one :
-                List.of(wholesale, retailExVat, retail, targetRetail, targetExVat, targetWholesale)) {
+        for (Column<RunCost> one : List.of(
+                wholesale,
+                distributorPrice,
+                retailExVat,
+                retail,
+                targetRetail,
+                targetExVat,
+                targetDistributorPrice,
+                targetWholesale)) {
             one.format(money);
         }
-        margin.mark(Mark.where(ResultSheet.Condition.BELOW_ZERO, Look.ERROR));
+        for (Column<RunCost> one : List.of(margin, profitPerUnit, profitPerRun)) {
+            one.mark(Mark.where(ResultSheet.Condition.BELOW_ZERO, Look.ERROR));
+        }
+        profitPerUnit.format(NumberFormat.money(home, unitDecimals));
+        profitPerRun.format(money);
     }
 
     /** The table as the sheet shows it. */
     Table<RunCost> onSheet() {
-        return Table.of(
-                run,
-                units,
-                unitCost,
-                targetMargin,
-                wholesale,
-                retailerMargin,
-                retailExVat,
-                vat,
-                retail,
-                targetRetail,
-                targetExVat,
-                targetWholesale,
-                margin,
-                breakEven);
+        return new Table<>(Stream.of(
+                        run,
+                        units,
+                        unitCost,
+                        targetMargin,
+                        wholesale,
+                        distributorMargin,
+                        distributorPrice,
+                        retailerMargin,
+                        retailExVat,
+                        vat,
+                        retail,
+                        targetRetail,
+                        targetExVat,
+                        targetDistributorPrice,
+                        targetWholesale,
+                        margin,
+                        breakEven,
+                        profitPerUnit,
+                        profitPerRun,
+                        ladderBreakEven)
+                .filter(column -> distributed || !ofDistributor().contains(column))
+                .toList());
     }
 
     /** A run's ladder as JSON shows it; null if it has none. */
@@ -168,10 +231,21 @@ final class LadderTable {
         json.put(
                 table.margin.key(),
                 ladder.downwards() == null && target != null ? target.value() : table.margin.valueOf(cost));
-        json.put(table.breakEven.key(), table.breakEven.valueOf(cost));
+        for (Column<RunCost> one : List.of(table.breakEven, table.profitPerUnit, table.profitPerRun)) {
+            json.put(one.key(), one.valueOf(cost));
+        }
+        if (ladder.ladderSale() != null) {
+            json.put(table.ladderBreakEven.key(), table.ladderBreakEven.valueOf(cost));
+        }
+        if (!product.distributorMargin().isZero()) {
+            json.put(table.distributorPrice.key(), table.distributorPrice.valueOf(cost));
+        }
         if (ladder.downwards() != null) {
             json.put(table.targetExVat.key(), table.targetExVat.valueOf(cost));
             json.put(table.targetWholesale.key(), table.targetWholesale.valueOf(cost));
+            if (!product.distributorMargin().isZero()) {
+                json.put(table.targetDistributorPrice.key(), table.targetDistributorPrice.valueOf(cost));
+            }
         }
         return json;
     }
@@ -183,14 +257,54 @@ final class LadderTable {
                 : row.ref(targetWholesale).minus(row.ref(unitCost)).over(row.ref(targetWholesale));
     }
 
-    private @Nullable Expr breakEvenOf(Row<RunCost> row) {
-        if (ladder(row.entry()).breakEvenUnits() == null) {
+    private List<Column<RunCost>> ofDistributor() {
+        return List.of(distributorMargin, distributorPrice, targetDistributorPrice);
+    }
+
+    /** Whether a distributor is between brand and retailer, or could be typed in. */
+    boolean hasDistributor() {
+        return distributed;
+    }
+
+    /** What the retailer pays. */
+    private Column<RunCost> toRetailer() {
+        return distributed ? distributorPrice : wholesale;
+    }
+
+    /** What the retailer pays at the target retail price. */
+    private Expr atTarget(Row<RunCost> row) {
+        return row.ref(targetExVat).times(Expr.of(1).minus(row.ref(retailerMargin)));
+    }
+
+    private Expr wholesaleAtTarget(Row<RunCost> row) {
+        return distributed
+                ? row.ref(targetDistributorPrice).times(Expr.of(1).minus(row.ref(distributorMargin)))
+                : atTarget(row);
+    }
+
+    /** The wholesale price at the price that the person named. */
+    private Expr named(Row<RunCost> row) {
+        return row.ref(down(row.entry()) == null ? wholesale : targetWholesale);
+    }
+
+    private @Nullable Expr breakEvenOf(Row<RunCost> row, PriceLadder.@Nullable Sale sale, Expr price) {
+        if (sale == null || sale.breakEvenUnits() == null) {
             return null;
         }
-        Expr earns = row.ref(up(row.entry()) == null ? targetWholesale : wholesale);
-        Expr earned = earns.minus(
+        Expr earned = price.minus(
                 row.ref(unitCost).minus(requireNonNull(cells(row).unit()).oneOffs()));
         return Inputs.orZero(product(row.entry()).oneOffCosts()).over(earned);
+    }
+
+    private static @Nullable String never(PriceLadder.@Nullable Sale sale) {
+        return sale != null && sale.breakEvenUnits() == null ? "never" : null;
+    }
+
+    private static BigDecimal profitPerRunOf(RunCost cost) {
+        return ladder(cost)
+                .sale()
+                .profitPerUnit()
+                .multiply(requireNonNull(cost.needs().units()));
     }
 
     private static <T> @Nullable BigDecimal from(@Nullable T part, Function<T, @Nullable BigDecimal> which) {

@@ -91,8 +91,9 @@ final class PurchasePart {
                 .value(order -> order.cost().dutyOnCharges())
                 .formula(this::dutyOf);
         orderCharges = Column.<Order>of("orderCharges", "Order charges before duty, " + home)
-                .formula(row ->
-                        row.entry().landing().orderCharges(row.ref(freightOfOrders()), row.ref(smallOrders()), row.ref(rateOfOrders())))
+                .formula(row -> row.entry()
+                        .landing()
+                        .orderCharges(row.ref(freightOfOrders()), row.ref(smallOrders()), row.ref(rateOfOrders())))
                 .format(NumberFormat.money(home, 2));
         lines = sheet.place(linesTable(dates), bought);
         orders = Table.of(

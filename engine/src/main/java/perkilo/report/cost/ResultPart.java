@@ -1,12 +1,14 @@
 package perkilo.report.cost;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Head;
+import perkilo.costing.RunAnswer;
 import perkilo.costing.RunCost;
 import perkilo.model.Batching;
 import perkilo.model.Product;
@@ -56,6 +58,56 @@ final class ResultPart {
         lines.skip(1);
         Map<Head, Expr> heads = heads(spent);
         return results(blockRow, heads, makingCost, oneOffs);
+    }
+
+    /** Writes what is known of a run, and nothing that looks like a complete figure. */
+    PartCells writeKnown(RunAnswer answer, int blockRow) {
+        Map<Head, Expr> spent = new EnumMap<>(Head.class);
+        lines.section("Work and one-off costs");
+        List<Expr> known = new ArrayList<>(List.of(items.used(), items.wasted()));
+        Expr makingCost = Expr.of(0);
+        if (answer.isWorkKnown()) {
+            makingCost = work(spent);
+            for (Head head : List.of(Head.MAKING, Head.FILLING, Head.OVERHEAD, Head.QUALITY_CONTROL)) {
+                known.add(head(spent, head));
+            }
+        }
+        oneOffs(spent);
+        known.add(head(spent, Head.ONE_OFFS));
+        lines.skip(1);
+        lines.section(IncompleteTable.KNOWN);
+        BigDecimal raw = answer.rawMaterialPerKg().orElse(null);
+        Expr perKg = raw == null ? null : rawMaterialPerKg(raw);
+        BigDecimal made = answer.bulkPerKg().orElse(null);
+        Expr bulk = made == null ? null : bulkPerKg(makingCost, made);
+        Expr sum = lines.checked(
+                IncompleteTable.KNOWN,
+                Expr.sum(known),
+                Objects.requireNonNull(answer.knownSoFar()),
+                money,
+                "",
+                "items used and wasted, work, and its share of the one-off costs, as far as they are known");
+        return new PartCells(answer, making, sum, perKg, bulk, blockRow);
+    }
+
+    private Expr rawMaterialPerKg(BigDecimal engine) {
+        return lines.checked(
+                "Raw material cost per kg",
+                items.rawMaterialPerKg(),
+                engine,
+                fine,
+                "per kg",
+                "the recipe at landed cost, without losses");
+    }
+
+    private Expr bulkPerKg(Expr makingCost, BigDecimal engine) {
+        return lines.checked(
+                "Bulk cost per kg",
+                items.materialsUsed().plus(makingCost).over(making.output()),
+                engine,
+                fine,
+                "per kg",
+                "(materials used + making with overhead + quality control) ÷ bulk that leaves the kettle");
     }
 
     private Expr work(Map<Head, Expr> spent) {
@@ -190,20 +242,8 @@ final class ResultPart {
     private RunCells results(int blockRow, Map<Head, Expr> heads, Expr makingCost, Expr oneOffs) {
         lines.section("Results");
         Expr total = Expr.sum(List.copyOf(heads.values()));
-        Expr perKg = lines.checked(
-                "Raw material cost per kg",
-                items.rawMaterialPerKg(),
-                cost.rawMaterialPerKg(),
-                fine,
-                "per kg",
-                "the recipe at landed cost, without losses");
-        Expr bulk = lines.checked(
-                "Bulk cost per kg",
-                items.materialsUsed().plus(makingCost).over(making.output()),
-                cost.bulkPerKg(),
-                fine,
-                "per kg",
-                "(materials used + making with overhead + quality control) ÷ bulk that leaves the kettle");
+        Expr perKg = rawMaterialPerKg(cost.rawMaterialPerKg());
+        Expr bulk = bulkPerKg(makingCost, cost.bulkPerKg());
         Expr unit = line("Unit cost", total, cost.unitCost().orElse(null), "each", "all heads ÷ units");
         Expr work = Expr.sum(List.of(
                 head(heads, Head.MAKING),

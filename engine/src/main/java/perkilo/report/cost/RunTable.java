@@ -17,6 +17,7 @@ import perkilo.costing.FillTarget;
 import perkilo.costing.Head;
 import perkilo.costing.ItemCost;
 import perkilo.costing.Purchase;
+import perkilo.costing.RunAnswer;
 import perkilo.costing.RunCost;
 import perkilo.costing.UnitDecimals;
 import perkilo.origin.Decimals;
@@ -167,6 +168,12 @@ public final class RunTable {
             .json(cost -> CarbonFootprint.of(cost).unknown())
             .notOnSheet();
 
+    private final Column<RunCost> complete =
+            Column.<RunCost>of("complete", "").json(cost -> true).notOnSheet();
+
+    private final Column<RunCost> missing =
+            Column.<RunCost>of("missing", "").json(cost -> List.of()).notOnSheet();
+
     final Column<RunCost> heads =
             Column.<RunCost>of("heads", "").json(RunTable::byHead).notOnSheet();
 
@@ -271,8 +278,24 @@ public final class RunTable {
                         items,
                         plan,
                         carbon,
-                        carbonUnknown)
+                        carbonUnknown,
+                        complete,
+                        missing)
                 .with(costed.runs());
+    }
+
+    /** The runs that are not complete, for JSON; the table above holds the others. */
+    public Table<RunAnswer> incompleteInJson() {
+        return incomplete(List.of()).inJson();
+    }
+
+    /**
+     * The columns of runs that are not complete.
+     *
+     * @param blocks the cells of each on the detail sheet; none for JSON
+     */
+    IncompleteTable incomplete(List<PartCells> blocks) {
+        return new IncompleteTable(home.getCurrencyCode(), this::inCurrencies, blocks);
     }
 
     /** The runs for the terminal. */
@@ -326,7 +349,7 @@ public final class RunTable {
         return all;
     }
 
-    private static @Nullable BigDecimal targetFillG(RunCost cost) {
+    static @Nullable BigDecimal targetFillG(RunCost cost) {
         FillTarget fill = cost.needs().fill();
         return fill == null ? null : fill.targetKg().multiply(GRAMS);
     }

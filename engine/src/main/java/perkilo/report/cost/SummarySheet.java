@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import javax.money.CurrencyUnit;
 import perkilo.costing.CostOutcome;
+import perkilo.costing.RunAnswer;
 import perkilo.costing.RunCost;
 import perkilo.costing.RunNeeds;
 import perkilo.origin.Origin;
@@ -18,8 +19,10 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.Sign;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
+import perkilo.sheet.table.Table;
 
 /** Cost summary: the answer in a sentence, a row for each run, and two charts. */
 final class SummarySheet {
@@ -34,23 +37,28 @@ final class SummarySheet {
     private static final int CHART_BY_HEAD = 8;
     private static final int DECIMALS = 2;
 
+    /** The most missing things that the answer names. */
+    private static final int NAMED = 3;
+
     private final CostOutcome.Costed costed;
     private final List<RunCells> runs;
+    private final List<PartCells> parts;
     private final CurrencyUnit home;
     private final RunTable columns;
     private final HeadTable heads;
     private final SheetBuilder sheet = new SheetBuilder(NAME);
 
-    private SummarySheet(CostOutcome.Costed costed, List<RunCells> runs) {
+    private SummarySheet(CostOutcome.Costed costed, DetailSheet detail) {
         this.costed = costed;
-        this.runs = grouped(runs);
+        this.runs = grouped(detail.runs());
+        this.parts = detail.parts();
         this.home = costed.book().settings().home();
-        this.columns = new RunTable(costed, runs);
-        this.heads = new HeadTable(runs, columns.unitMoney(home));
+        this.columns = new RunTable(costed, detail.runs());
+        this.heads = new HeadTable(detail.runs(), columns.unitMoney(home));
     }
 
-    static ResultSheet of(CostOutcome.Costed costed, List<RunCells> runs) {
-        return new SummarySheet(costed, runs).write();
+    static ResultSheet of(CostOutcome.Costed costed, DetailSheet detail) {
+        return new SummarySheet(costed, detail).write();
     }
 
     /** The runs grouped by product, each product's runs by rising size, as a chart needs them. */
@@ -79,16 +87,34 @@ final class SummarySheet {
         sheet.title(0, NAME);
         sheet.hint(1, basis());
         int next = answers();
+        if (!parts.isEmpty()) {
+            next = incomplete(next + 1);
+        }
+        if (!runs.isEmpty()) {
+            complete(next + 1);
+        }
+        return sheet.build();
+    }
+
+    /** Writes the complete runs and their charts. */
+    private void complete(int row) {
         List<RunCost> costs = new ArrayList<>();
         for (RunCells run : runs) {
             costs.add(run.cost());
         }
-        Placed<RunCost> table = columns.onSheet().at(sheet, next + 1, costs).write();
+        Placed<RunCost> table = columns.onSheet().at(sheet, row, costs).write();
         sheet.section(table.next() + 1, "What a unit costs, by head");
         Placed<RunCost> byHead =
                 heads.onSheet().at(sheet, table.next() + 2, costs).write();
         charts(table, byHead);
-        return sheet.build();
+    }
+
+    /** Writes the runs that are not complete; the row after them. */
+    private int incomplete(int row) {
+        sheet.section(row, "Not complete: no unit cost, no price ladder, not in the charts");
+        List<RunAnswer> answers = parts.stream().map(PartCells::answer).toList();
+        Table<RunAnswer> table = columns.incomplete(parts).onSheet();
+        return table.at(sheet, row + 1, answers).write().next();
     }
 
     private String basis() {
@@ -99,8 +125,14 @@ final class SummarySheet {
     /** Writes the answers, and returns the row after them. */
     private int answers() {
         int next = FIRST_ANSWER;
+        if (!parts.isEmpty()) {
+            sheet.answer(next++, Sign.ATTENTION + " " + costed.headline());
+        }
         for (RunCells run : runs) {
             sheet.answer(next++, Origin.NONE, answer(run));
+        }
+        for (PartCells part : parts) {
+            sheet.answer(next++, part.title(), answer(part));
         }
         if (next > FIRST_ANSWER) {
             sheet.markAttention(FIRST_ANSWER, next - 1, Look.ERROR);
@@ -122,6 +154,18 @@ final class SummarySheet {
         parts.add(new ResultSheet.Words(" " + home + " buys items that this run does not use up"));
         parts.add(Shortage.words(run.lowestLeft(), ". ", DetailSheet.SHORT));
         return parts;
+    }
+
+    private List<ResultSheet.Part> answer(PartCells part) {
+        List<ResultSheet.Part> words = new ArrayList<>();
+        RunAnswer answer = part.answer();
+        words.add(new ResultSheet.Words(Sign.ATTENTION + " " + answer.title() + ": " + answer.lacks(NAMED)));
+        if (part.knownSoFar() != null) {
+            words.add(new ResultSheet.Words(" Known so far: "));
+            words.add(new ResultSheet.Fixed(part.knownSoFar(), DECIMALS));
+            words.add(new ResultSheet.Words(" " + home + " for the whole run"));
+        }
+        return words;
     }
 
     private void charts(Placed<RunCost> table, Placed<RunCost> byHead) {

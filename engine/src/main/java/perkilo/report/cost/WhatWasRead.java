@@ -58,20 +58,22 @@ public final class WhatWasRead {
 
     /** Tables, and sheets without one, for JSON. */
     public static final Table<Account.Group> JSON = Table.of(
-            Column.<Account.Group>of("file", "").json(group -> group.whole().place().file()),
-            Column.<Account.Group>of("sheet", "").json(group -> group.whole().place().sheet()),
+            Column.<Account.Group>of("file", "")
+                    .json(group -> group.whole().place().file()),
+            Column.<Account.Group>of("sheet", "")
+                    .json(group -> group.whole().place().sheet()),
             Column.<Account.Group>of("table", "")
                     .json(group -> group.whole().subject() == Subject.TABLE
                             ? group.whole().place().where()
                             : null),
-            Column.<Account.Group>of("fate", "").json(group -> group.whole().fate().words()),
+            Column.<Account.Group>of("fate", "")
+                    .json(group -> group.whole().fate().words()),
             Column.<Account.Group>of("as", "")
                     .json(group -> group.whole().isRead() ? group.whole().as() : null),
             Column.<Account.Group>of("rows", "").json(group -> group.whole().rows()),
             Column.<Account.Group>of("why", "")
-                    .json(group -> group.whole().why().isEmpty()
-                            ? null
-                            : group.whole().why()),
+                    .json(group ->
+                            group.whole().why().isEmpty() ? null : group.whole().why()),
             Column.<Account.Group>of("columnsNotRead", "").json(Account.Group::columnsNotRead),
             Column.<Account.Group>of("parts", "").json(group -> PARTS.with(group.parts())));
 

@@ -36,7 +36,8 @@ public final class OrderReport {
         }
         sheets.add(runs.sheet());
         WhatWasRead.add(sheets, planned.book().account());
-        sheets.add(MessagesSheet.of(findings));
-        return new Report(sheets);
+        Report.Said said = new Report.Said("order", findings);
+        sheets.add(MessagesSheet.of(said));
+        return new Report(sheets, said);
     }
 }

@@ -96,8 +96,7 @@ final class OrderSums {
                 () -> goods().plus(smallOrderCharge()).plus(cell(insurance)).plus(cell(freight)),
                 cost.goods().add(cost.charges()),
                 Origin.NONE);
-        Sum onCharges =
-                add("Duty on charges", () -> lines.sum(columns.dutyOnShare), cost.dutyOnCharges(), Origin.NONE);
+        Sum onCharges = add("Duty on charges", () -> lines.sum(columns.dutyOnShare), cost.dutyOnCharges(), Origin.NONE);
         add(ChargeFacts.DUTY, () -> lines.sum(columns.duty).plus(cell(onCharges)), Origin.NONE);
         rate = add(new Sum(
                 "Rate to " + home,

@@ -12,6 +12,7 @@ import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.OrderPlan;
 import perkilo.orderplan.StockFlow;
 import perkilo.orderplan.SupplierOrder;
+import perkilo.orderplan.Unmet;
 import perkilo.origin.Origin;
 import perkilo.purchasing.LineCost;
 import perkilo.report.part.Shortage;
@@ -31,6 +32,7 @@ import perkilo.sheet.table.Table;
 final class PlanSheet {
 
     private static final String NAME = "Order plan";
+    private static final int HEADLINE_ROW = 2;
     private static final int ANSWER_ROW = 3;
     private static final int FIRST_FIGURE = 5;
     private static final int FIGURES = 5;
@@ -78,7 +80,8 @@ final class PlanSheet {
         Column<PlannedItem> inAll = landedInAll();
         Placed<PlannedItem> landed = part(next + 1, "Landed cost by item and month of arrival", landed(inAll));
         Expr outlay = landed.total(inAll);
-        Expr changed = PlanInputs.write(planned, sheet, landed.next() + 1);
+        int behind = unmet(landed.next() + 1);
+        Expr changed = PlanInputs.write(planned, sheet, behind);
         answer(outlay);
         figures(outlay, changed);
         return sheet.build();
@@ -87,6 +90,25 @@ final class PlanSheet {
     private <R> Placed<R> part(int row, String title, Table.Filled<R> part) {
         sheet.section(row, title);
         return part.table().at(sheet, row + 1, part.rows()).write();
+    }
+
+    /** Writes what is late or not covered; the row after it. */
+    private int unmet(int row) {
+        Unmet unmet = planned.unmet();
+        int next = row;
+        if (!unmet.isEmpty()) {
+            sheet.answer(HEADLINE_ROW, Sign.ATTENTION + " " + unmet.headline() + ". Everything else is planned.");
+            sheet.markAttention(HEADLINE_ROW, HEADLINE_ROW, Look.ERROR);
+        }
+        if (!unmet.late().isEmpty()) {
+            next = part(next, "Late", UnmetTables.LATE.with(unmet.late())).next() + 1;
+        }
+        if (!unmet.notCovered().isEmpty()) {
+            next = part(next, "Not covered", UnmetTables.NOT_COVERED.with(unmet.notCovered()))
+                            .next()
+                    + 1;
+        }
+        return next;
     }
 
     private void answer(Expr outlay) {

@@ -26,6 +26,11 @@ public final class Inputs {
         return Expr.of(1).plus(Expr.input(fraction));
     }
 
+    /** One less a fraction. */
+    public static Expr oneLess(Figure fraction) {
+        return Expr.of(1).minus(Expr.input(fraction));
+    }
+
     /** Units of the target currency for one unit of the source currency. */
     public static Expr rate(Conversion conversion) {
         Expr rate = Expr.of(1);

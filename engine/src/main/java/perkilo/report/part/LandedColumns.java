@@ -102,9 +102,7 @@ public final class LandedColumns {
         dutyOnShare = charge(
                 "dutyOnShare",
                 "Duty on share of order charges",
-                row -> row.entry()
-                        .landing()
-                        .dutyOnShare(row.entry().listing(), goods(row), orderOf.apply(row.entry())),
+                row -> row.entry().landing().dutyOnShare(row.entry().listing(), goods(row), orderOf.apply(row.entry())),
                 line -> line.listing().duty().origin());
         share = Column.<PurchaseLine>of("share", "Share of order charges, " + home)
                 .formula(row -> share(row, orderOf.apply(row.entry())))

@@ -113,7 +113,9 @@ public final class Landing {
                 ? Expr.of(0)
                 : unlessNone(
                         perKg,
-                        quantity.times(Expr.input(grams)).over(Expr.of(GRAMS_PER_KG)).times(Expr.input(perKg)));
+                        quantity.times(Expr.input(grams))
+                                .over(Expr.of(GRAMS_PER_KG))
+                                .times(Expr.input(perKg)));
     }
 
     /** Duty on a line: on the goods alone, or with insurance and freight, by the duty basis. */
@@ -175,8 +177,7 @@ public final class Landing {
      * @param rate home currency for one unit of the supplier's
      * @param lines the number of lines
      */
-    public record OrderCells(
-            Expr goods, Expr freight, Expr smallOrderCharge, Expr charges, Expr rate, int lines) {}
+    public record OrderCells(Expr goods, Expr freight, Expr smallOrderCharge, Expr charges, Expr rate, int lines) {}
 
     /** A product that leaves out a factor of one. */
     public static Expr times(Expr left, Expr right) {

@@ -20,7 +20,7 @@ public final class NeedFormulas {
     }
 
     /**
-     * Kilograms of a material: {@code charged × share × (1 + handling loss)}.
+     * Kilograms of a material: {@code charged × share ÷ (1 − handling loss)}.
      *
      * @param charged the weight of all batches, in kg
      * @param share of the bulk
@@ -28,13 +28,13 @@ public final class NeedFormulas {
     public static Expr kilograms(Material material, Expr charged, Expr share) {
         Expr needed = charged.times(share);
         Figure loss = material.handlingLoss();
-        return Inputs.isNone(loss) ? needed : needed.times(Inputs.onePlus(loss));
+        return Inputs.isNone(loss) ? needed : needed.over(Inputs.oneLess(loss));
     }
 
-    /** Pieces of a component: {@code ⌈ units × per unit × (1 + loss) ⌉}. */
+    /** Pieces of a component: {@code ⌈ units × per unit ÷ (1 − loss) ⌉}. */
     public static Expr pieces(Item item, Expr units) {
         Product.Component component = Objects.requireNonNull(item.component());
-        Expr exact = units.times(Expr.input(component.perUnit())).times(Inputs.onePlus(component.loss()));
+        Expr exact = units.times(Expr.input(component.perUnit())).over(Inputs.oneLess(component.loss()));
         return exact.roundedUp(item.needed());
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
+import perkilo.costing.RunAnswer;
 import perkilo.origin.Counted;
 import perkilo.origin.Finding;
 import perkilo.origin.Level;
@@ -37,7 +38,8 @@ public record PortfolioBook(
         Costs costs = new Costs(
                 costed.book().settings().home().getCurrencyCode(),
                 costed.book().settings().costingDate(),
-                costed.runs().stream().map(PortfolioRun::of).toList());
+                costed.runs().stream().map(PortfolioRun::of).toList(),
+                costed.incomplete());
         return new PortfolioBook(name, address, result, costs, findings);
     }
 
@@ -79,12 +81,21 @@ public record PortfolioBook(
      *
      * @param home the currency of all amounts, as an ISO 4217 code
      * @param costingDate the day that prices and rates are of
-     * @param runs in the order of the book
+     * @param runs those that are complete, in the order of the book
+     * @param incomplete the others
      */
-    public record Costs(String home, LocalDate costingDate, List<PortfolioRun> runs) {
+    public record Costs(String home, LocalDate costingDate, List<PortfolioRun> runs, List<RunAnswer> incomplete) {
 
         public Costs {
             runs = List.copyOf(runs);
+            incomplete = List.copyOf(incomplete);
+        }
+
+        /** How many runs are left out of all totals, in words; empty for none. */
+        public String leftOutWords() {
+            return incomplete.isEmpty()
+                    ? ""
+                    : ", " + Counted.of(incomplete.size(), "run") + " not complete and left out";
         }
     }
 }

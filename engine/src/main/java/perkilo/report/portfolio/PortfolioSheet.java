@@ -1,13 +1,16 @@
 package perkilo.report.portfolio;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import perkilo.costing.RunAnswer;
 import perkilo.origin.Counted;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.Sign;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
@@ -34,7 +37,7 @@ final class PortfolioSheet {
         Map<String, List<PortfolioBook>> byCurrency = byCurrency();
         int next = 4 + byCurrency.size();
         int sentence = 4;
-        next = failed(next + 1);
+        next = incomplete(failed(next + 1));
         for (Map.Entry<String, List<PortfolioBook>> one : byCurrency.entrySet()) {
             CurrencyPart part = new CurrencyPart(sheet, one.getKey(), one.getValue(), messages, next);
             next = part.write();
@@ -50,14 +53,19 @@ final class PortfolioSheet {
                 .mapToInt(costs -> costs == null ? 0 : costs.runs().size())
                 .sum();
         String bad = costed == books.size() ? "" : ", %d not costed".formatted(books.size() - costed);
-        return "%s, %s%s".formatted(Counted.of(books.size(), "book"), Counted.of(runs, "run"), bad);
+        long open = incomplete().size();
+        String left =
+                open == 0 ? "" : ", %s not complete and left out of all totals".formatted(Counted.of(open, "run"));
+        String sign = open == 0 ? "" : Sign.ATTENTION + " ";
+        return "%s%s, %s%s%s"
+                .formatted(sign, Counted.of(books.size(), "book"), Counted.of(runs + open, "run"), bad, left);
     }
 
     private Map<String, List<PortfolioBook>> byCurrency() {
         Map<String, List<PortfolioBook>> all = new LinkedHashMap<>();
         for (PortfolioBook book : books) {
             PortfolioBook.Costs costs = book.costs();
-            if (costs != null) {
+            if (costs != null && !costs.runs().isEmpty()) {
                 all.merge(costs.home(), List.of(book), PortfolioSheet::joined);
             }
         }
@@ -66,6 +74,41 @@ final class PortfolioSheet {
 
     private static List<PortfolioBook> joined(List<PortfolioBook> some, List<PortfolioBook> more) {
         return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    /** A run that is not complete, with its book. */
+    private record Open(PortfolioBook book, RunAnswer run) {}
+
+    private List<Open> incomplete() {
+        List<Open> all = new ArrayList<>();
+        for (PortfolioBook book : books) {
+            PortfolioBook.Costs costs = book.costs();
+            if (costs != null) {
+                costs.incomplete().forEach(run -> all.add(new Open(book, run)));
+            }
+        }
+        return all;
+    }
+
+    /** The runs that are not complete, which no total counts. */
+    private int incomplete(int row) {
+        List<Open> open = incomplete();
+        if (open.isEmpty()) {
+            return row;
+        }
+        sheet.section(row, "Not complete, and left out of all totals");
+        return Table.of(
+                                PortfolioColumns.<Open>book(Open::book),
+                                Column.<Open>of("run", "Run")
+                                        .words(one -> one.run().title()),
+                                Column.<Open>of("missing", "Missing")
+                                        .words(one -> Sign.ATTENTION + " "
+                                                + String.join(", ", one.run().missingNames()))
+                                        .look(Look.ERROR))
+                        .at(sheet, row + 1, open)
+                        .write()
+                        .next()
+                + 1;
     }
 
     /** The books that could not be costed. */

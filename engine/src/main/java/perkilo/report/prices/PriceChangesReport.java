@@ -35,7 +35,8 @@ public final class PriceChangesReport {
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(new ChangesSheet(changes, effect, ageLimit).sheet());
         WhatWasRead.add(sheets, account);
-        sheets.add(MessagesSheet.of(findings));
-        return new Report(sheets);
+        Report.Said said = new Report.Said("prices", findings);
+        sheets.add(MessagesSheet.of(said));
+        return new Report(sheets, said);
     }
 }

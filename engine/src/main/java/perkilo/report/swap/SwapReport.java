@@ -33,17 +33,18 @@ public final class SwapReport {
      * @param applied named by {@link perkilo.swaps.AppliedSwap}
      */
     public static Report of(SwapOutcome.Found found, List<Finding> findings, Optional<Formula> applied) {
-        List<ResultSheet> sheets = new ArrayList<>(sheets(found, findings));
+        Report.Said said = new Report.Said("swap", findings);
+        List<ResultSheet> sheets = new ArrayList<>(sheets(found, said));
         Optional<ResultSheet> formula = applied.map(AppliedFormulaSheet::of);
         formula.ifPresent(sheets::add);
-        return new Report(sheets, formula.map(ResultSheet::name).map(Set::of).orElse(Set.of()));
+        return new Report(sheets, formula.map(ResultSheet::name).map(Set::of).orElse(Set.of()), said);
     }
 
-    private static List<ResultSheet> sheets(SwapOutcome.Found found, List<Finding> findings) {
-        List<ResultSheet> sheets = new ArrayList<>(List.of(
-                SwapsSheet.of(found), BlendSheet.of(found), LabelSheet.of(found), EmollientSheet.of(found)));
+    private static List<ResultSheet> sheets(SwapOutcome.Found found, Report.Said said) {
+        List<ResultSheet> sheets = new ArrayList<>(
+                List.of(SwapsSheet.of(found), BlendSheet.of(found), LabelSheet.of(found), EmollientSheet.of(found)));
         WhatWasRead.add(sheets, found.book().account());
-        sheets.add(MessagesSheet.of(findings));
+        sheets.add(MessagesSheet.of(said));
         return sheets;
     }
 }

@@ -9,8 +9,8 @@ import java.util.function.Predicate;
 import perkilo.layouts.Meaning;
 import perkilo.origin.Origin;
 import perkilo.pricelists.ListColumn;
-import perkilo.pricelists.RowNotRead;
 import perkilo.pricelists.ReviewWords;
+import perkilo.pricelists.RowNotRead;
 import perkilo.pricelists.TakenIn;
 import perkilo.review.ChoiceLists;
 import perkilo.review.ReviewSheet;
@@ -70,9 +70,7 @@ record ColumnsSheet(List<TakenIn> lists) {
         for (TakenIn list : lists) {
             for (Origin sheet : list.seen().otherSheets()) {
                 String key = list.key() + sheet.sheet();
-                parts.putIfAbsent(
-                        key,
-                        new Part(key, sheet, "sheet", "", "holds no price table", "", "", List.of()));
+                parts.putIfAbsent(key, new Part(key, sheet, "sheet", "", "holds no price table", "", "", List.of()));
             }
         }
         return sheet(ReviewWords.NOT_READ, "Not read", ReviewTexts.notRead(), "Why", parts, choices);
@@ -107,12 +105,7 @@ record ColumnsSheet(List<TakenIn> lists) {
     }
 
     private static ResultSheet sheet(
-            String name,
-            String title,
-            String hint,
-            String readAs,
-            Map<String, Part> parts,
-            ChoiceLists choices) {
+            String name, String title, String hint, String readAs, Map<String, Part> parts, ChoiceLists choices) {
         List<Column<Part>> columns = List.of(
                 Column.<Part>of("file", ReviewWords.FILE)
                         .words(part -> part.where().file())
@@ -130,7 +123,10 @@ record ColumnsSheet(List<TakenIn> lists) {
                         .words(Part::said)
                         .fillIn(part -> choices.of(part.choices()))
                         .width(24),
-                Column.<Part>of("remark", "Remark").words(part -> part.remark().isEmpty() ? null : part.remark()).look(Look.HINT).width(14));
+                Column.<Part>of("remark", "Remark")
+                        .words(part -> part.remark().isEmpty() ? null : part.remark())
+                        .look(Look.HINT)
+                        .width(14));
         return new ReviewSheet<>(name, title, hint, columns, Part::key).with(List.copyOf(parts.values()));
     }
 }

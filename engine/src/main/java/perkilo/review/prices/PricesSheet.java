@@ -64,12 +64,13 @@ record PricesSheet(List<TakenIn> lists, List<String> items) {
                 .with(rows);
     }
 
-    private static Column<PriceLine> words(
-            String key, String heading, int width, Function<PriceLine, String> text) {
-        return Column.<PriceLine>of(key, heading).words(line -> {
+    private static Column<PriceLine> words(String key, String heading, int width, Function<PriceLine, String> text) {
+        return Column.<PriceLine>of(key, heading)
+                .words(line -> {
                     String words = text.apply(line);
                     return words.isEmpty() ? null : words;
-                }).width(width);
+                })
+                .width(width);
     }
 
     static String place(Origin where) {

@@ -2,8 +2,8 @@ package perkilo.review.prices;
 
 import perkilo.origin.Counted;
 import perkilo.pricelists.ListFolder;
-import perkilo.pricelists.TakenIn;
 import perkilo.pricelists.ReviewWords;
+import perkilo.pricelists.TakenIn;
 
 /** What a person reads on a review of price lists. */
 public final class ReviewTexts {

@@ -5,30 +5,57 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import perkilo.costing.Missing;
 import perkilo.costing.RunCost;
 import perkilo.costing.RunCoster;
+import perkilo.costing.RunGaps;
 import perkilo.costing.RunNeeds;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Gaps;
+import perkilo.model.Run;
 import perkilo.origin.Finding;
 
 /**
  * The present costs of the runs of a formula.
  *
- * @param runs null if something cannot be bought
- * @param problems what cannot be bought; empty if there are runs
+ * @param runs the runs that are complete; null if there is none
+ * @param problems what cannot be bought; empty if everything can
+ * @param left the runs that are left out, each with what it lacks
  */
-public record BaseCosts(@Nullable RunsOfFormula runs, List<Finding> problems) {
+public record BaseCosts(@Nullable RunsOfFormula runs, List<Finding> problems, List<LeftOut> left) {
 
     public BaseCosts {
         problems = List.copyOf(problems);
+        left = List.copyOf(left);
     }
 
-    /** Costs every run of a formula. */
+    /**
+     * A run that is left out.
+     *
+     * @param title the run in words
+     * @param missing what it lacks
+     */
+    public record LeftOut(String title, Run run, List<String> missing) {
+
+        public LeftOut {
+            missing = List.copyOf(missing);
+        }
+    }
+
+    /** Costs every run of a formula that is known completely. */
     public static BaseCosts of(Book book, RunCoster coster, Formula formula) {
-        List<RunNeeds> needs = RunsOfFormula.of(book, formula).stream()
-                .map(run -> RunNeeds.of(book, run))
-                .toList();
+        List<LeftOut> left = new ArrayList<>();
+        List<RunNeeds> needs = new ArrayList<>();
+        for (Run run : RunsOfFormula.of(book, formula)) {
+            List<Missing> missing = RunGaps.of(book, run).missing();
+            if (missing.isEmpty()) {
+                needs.add(RunNeeds.of(book, run));
+            } else {
+                List<String> names = missing.stream().map(Missing::words).toList();
+                left.add(new LeftOut(Gaps.name(run), run, names));
+            }
+        }
         List<String> keys = RunsOfFormula.keys(needs);
         List<RunCoster.Outcome> outcomes =
                 needs.parallelStream().map(coster::cost).toList();
@@ -37,12 +64,13 @@ public record BaseCosts(@Nullable RunsOfFormula runs, List<Finding> problems) {
         for (int i = 0; i < outcomes.size(); i++) {
             RunCost cost = outcomes.get(i).cost();
             problems.addAll(outcomes.get(i).problems());
-            if (cost != null) {
+            if (cost == null) {
+                List<String> why = outcomes.get(i).missing();
+                left.add(new LeftOut(needs.get(i).title(), needs.get(i).run(), why));
+            } else {
                 base.put(keys.get(i), cost);
             }
         }
-        return problems.isEmpty()
-                ? new BaseCosts(new RunsOfFormula(book, coster, base), List.of())
-                : new BaseCosts(null, problems);
+        return new BaseCosts(base.isEmpty() ? null : new RunsOfFormula(book, coster, base), problems, left);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import perkilo.origin.Origin;
 import perkilo.sheet.SheetNames;
@@ -18,7 +19,8 @@ import perkilo.sheet.SheetNames;
  */
 public record Links(String bookName, List<String> ownSheets, Map<String, String> resultSheets, Set<String> files) {
 
-    private static final Pattern CELL = Pattern.compile("\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6}");
+    private static final Pattern CELL = Pattern.compile(
+            "(\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6}(?::\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6})?)(?:[, ].*)?");
 
     public Links {
         ownSheets = List.copyOf(ownSheets);
@@ -38,19 +40,22 @@ public record Links(String bookName, List<String> ownSheets, Map<String, String>
 
     /** The place inside another file, such as {@code 'Offers'!F12}; empty for the file as a whole. */
     static Optional<String> locationInFile(Origin origin) {
-        boolean cell = CELL.matcher(origin.cell()).matches();
         return origin.sheet().isEmpty()
                 ? Optional.empty()
-                : Optional.of(SheetNames.quoted(origin.sheet()) + "!" + (cell ? origin.cell() : "A1"));
+                : Optional.of(SheetNames.quoted(origin.sheet()) + "!"
+                        + firstCells(origin).orElse("A1"));
     }
 
     /** The place as a link writes it, such as {@code 'Offers'!F12}; empty if it is not in this workbook. */
     Optional<String> locationOf(Origin origin) {
-        String cell = origin.cell().isEmpty() ? "A1" : origin.cell();
-        if (!CELL.matcher(cell).matches()) {
-            return Optional.empty();
-        }
-        return sheetOf(origin).map(sheet -> SheetNames.quoted(sheet) + "!" + cell);
+        Optional<String> cells = origin.cell().isEmpty() ? Optional.of("A1") : firstCells(origin);
+        return cells.flatMap(cell -> sheetOf(origin).map(sheet -> SheetNames.quoted(sheet) + "!" + cell));
+    }
+
+    /** The cell, or the first range of several; empty for a line of a text file. */
+    private static Optional<String> firstCells(Origin origin) {
+        Matcher cells = CELL.matcher(origin.cell());
+        return cells.matches() ? Optional.of(cells.group(1)) : Optional.empty();
     }
 
     private Optional<String> sheetOf(Origin origin) {

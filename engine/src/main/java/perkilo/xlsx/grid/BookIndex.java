@@ -19,7 +19,13 @@ import perkilo.xlsx.parts.PartNames;
  * @param styles the part with the formats; empty if there is none
  * @param texts the part with the shared texts; empty if there is none
  */
-record BookIndex(List<Sheet> sheets, boolean date1904, boolean linksOut, boolean computesOnOpening, String styles, String texts) {
+record BookIndex(
+        List<Sheet> sheets,
+        boolean date1904,
+        boolean linksOut,
+        boolean computesOnOpening,
+        String styles,
+        String texts) {
 
     /**
      * A sheet.

@@ -1,7 +1,10 @@
 package perkilo.xlsx.grid;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import perkilo.origin.Finding;
+import perkilo.origin.Origin;
 
 /**
  * A delimited text file as a grid.
@@ -15,22 +18,59 @@ final class CsvGrid {
 
     private CsvGrid() {}
 
-    /** The grid of a text. */
-    static Grid of(String file, String text) {
-        char delimiter = Csv.delimiter(text);
+    /** The tables of a file, one; findings tell how it was read if that is doubtful. */
+    static Grids of(String file, TextFile.Decoded content) {
+        List<Finding> findings = new ArrayList<>();
+        if (content.guessed()) {
+            findings.add(Finding.note(place(file, content.line()), FileMessages.macRoman(content.word())));
+        }
+        return new Grids(List.of(of(file, content.text(), findings)), findings);
+    }
+
+    private static Grid of(String file, String text, List<Finding> findings) {
+        DialectFinder.Found found = DialectFinder.find(text);
+        Dialect dialect = found.dialect();
+        boolean pointDecimals = dialect.delimiter().equals(",");
         TextCells maker = new TextCells();
         GridRows.Builder rows = new GridRows.Builder(maker);
         PackedRow row = new PackedRow();
         int[] number = {0};
-        Csv.read(text, delimiter, line -> {
+        int[] usualAt = {0};
+        Csv csv = new Csv(text, dialect, found.usual());
+        csv.read(line -> {
             row.clear();
-            pack(line.fields(), delimiter == ',', row, maker);
+            pack(line.fields(), pointDecimals, row, maker);
             if (row.count() > 0) {
                 rows.add(number[0], line.number(), row);
             }
+            if (usualAt[0] == 0 && line.fields().size() == found.usual()) {
+                usualAt[0] = line.number();
+            }
             number[0]++;
         });
+        tellDialect(found, place(file, Math.max(1, usualAt[0])), findings);
+        List<Integer> odd = csv.oddLines();
+        if (!odd.isEmpty()) {
+            findings.add(Finding.warning(place(file, odd.get(0)), FileMessages.oddMarks(odd)));
+        }
         return Grid.ofText(file, title(file), rows.rows());
+    }
+
+    private static void tellDialect(DialectFinder.Found found, Origin place, List<Finding> findings) {
+        String delimiter = found.dialect().delimiter();
+        String other = found.other();
+        if (other != null) {
+            findings.add(Finding.note(
+                    place, FileMessages.otherDelimiter(delimiter, found.usual(), other, found.otherUsual())));
+        } else if (found.weak()) {
+            findings.add(Finding.note(place, FileMessages.weakDelimiter(delimiter, found.usual())));
+        } else if (found.dialect().quote() == '\'') {
+            findings.add(Finding.note(place, FileMessages.apostrophes()));
+        }
+    }
+
+    private static Origin place(String file, int line) {
+        return Origin.ofLine(file, "", line);
     }
 
     private static void pack(List<Csv.Field> fields, boolean pointDecimals, PackedRow row, TextCells maker) {

@@ -1,6 +1,7 @@
 package perkilo.xlsx.grid;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Locale;
 
 /** The kind of a file, recognised by its first bytes. */
@@ -35,7 +36,9 @@ enum FileKind {
     }
 
     private static FileKind ofText(byte[] content) {
-        boolean wide = startsWith(content, 0xFF, 0xFE) || startsWith(content, 0xFE, 0xFF);
+        boolean wide = startsWith(content, 0xFF, 0xFE)
+                || startsWith(content, 0xFE, 0xFF)
+                || TextFile.wide(beginning(content)) != null;
         if (!wide && hasZero(content)) {
             return BINARY;
         }
@@ -48,6 +51,10 @@ enum FileKind {
             return html ? HTML : XML;
         }
         return start.isEmpty() ? EMPTY : TEXT;
+    }
+
+    private static byte[] beginning(byte[] content) {
+        return content.length > LOOK_AT ? Arrays.copyOf(content, LOOK_AT) : content;
     }
 
     private static boolean hasZero(byte[] content) {

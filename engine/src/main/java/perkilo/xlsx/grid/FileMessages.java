@@ -2,6 +2,7 @@ package perkilo.xlsx.grid;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.List;
 import perkilo.origin.Counted;
 import perkilo.origin.Decimals;
 
@@ -154,6 +155,50 @@ final class FileMessages {
     static String partTwice(Path file, String part) {
         return file + " holds the part \"" + part + "\" twice, so two programs may read different contents. "
                 + SAVE_AGAIN;
+    }
+
+    // how a text file was read
+
+    static String otherDelimiter(String delimiter, int columns, String other, int otherColumns) {
+        return "The fields are taken to be separated by " + named(delimiter) + ", which makes "
+                + Counted.of(columns, "column") + ". They could also be separated by " + named(other)
+                + ", which makes " + Counted.of(otherColumns, "column") + ". If the columns are wrong: " + SAVE_AS_XLSX;
+    }
+
+    static String weakDelimiter(String delimiter, int columns) {
+        return "The fields are taken to be separated by " + named(delimiter) + ", because that makes "
+                + Counted.of(columns, "column") + " in nearly all lines. If the columns are wrong: " + SAVE_AS_XLSX;
+    }
+
+    static String apostrophes() {
+        return "The apostrophes around fields are taken to be quotation marks and are left out.";
+    }
+
+    static String oddMarks(List<Integer> lines) {
+        int others = lines.size() - 1;
+        String where = others == 0
+                ? "A quotation mark is out of place in the row that begins here."
+                : "Quotation marks are out of place in " + Counted.of(lines.size(), "row") + ": here, in line "
+                        + lines.get(1) + (others > 1 ? " and later." : ".");
+        return where + " Such a row is read so that it has as many columns as the other rows. Check that its text is"
+                + " right.";
+    }
+
+    static String macRoman(String word) {
+        return "The file does not say how its letters are encoded. They are read as Mac Roman, because that makes words"
+                + " such as \"" + word + "\". If letters with accents are wrong, save the file as UTF-8.";
+    }
+
+    private static String named(String delimiter) {
+        return switch (delimiter) {
+            case "," -> "commas";
+            case ";" -> "semicolons";
+            case "\t" -> "tabs";
+            case " " -> "spaces";
+            case ":" -> "colons";
+            case "|" -> "vertical bars";
+            default -> "\"" + delimiter + "\"";
+        };
     }
 
     // parts of a workbook are not read, or may be out of date

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 
 /**
@@ -18,6 +19,7 @@ import perkilo.origin.Origin;
  * @param hiddenColumns the hidden columns, from zero
  * @param ofBook whether formulas in the results can refer to its cells
  * @param aside what is shown in another way than other cells
+ * @param places where its cells are on the person's sheet, if it was arranged from one; null for a sheet as it is
  */
 public record Grid(
         String file,
@@ -27,7 +29,8 @@ public record Grid(
         MergedBlocks merged,
         BitSet hiddenColumns,
         boolean ofBook,
-        Aside aside) {
+        Aside aside,
+        @Nullable Places places) {
 
     /** A grid in which nothing is struck through, and no row is hidden. */
     public Grid(
@@ -39,6 +42,18 @@ public record Grid(
             BitSet hiddenColumns,
             boolean ofBook) {
         this(file, sheet, title, rows, merged, hiddenColumns, ofBook, Aside.NONE);
+    }
+
+    Grid(
+            String file,
+            String sheet,
+            String title,
+            GridRows rows,
+            MergedBlocks merged,
+            BitSet hiddenColumns,
+            boolean ofBook,
+            Aside aside) {
+        this(file, sheet, title, rows, merged, hiddenColumns, ofBook, aside, null);
     }
 
     /** A grid of a text file: nothing merged, nothing hidden. */
@@ -61,10 +76,49 @@ public record Grid(
         return merged.at(row, column);
     }
 
-    /** The place of a cell, as messages show it. */
+    /** The place of a cell, as messages show it; for an arranged cell the place where the person typed it. */
     public Origin origin(int row, int column) {
+        if (places != null) {
+            return places.of(row, column);
+        }
         int line = rows.line(row);
         return line > 0 ? Origin.ofLine(file, sheet, line) : Origin.ofCell(file, sheet, row, column);
+    }
+
+    /** Whether formulas in the results can refer to a cell: one of a workbook, where a person typed it. */
+    public boolean isLive(int row, int column) {
+        return ofBook && (places == null || places.isLive(row, column));
+    }
+
+    /** Whether it was arranged from a sheet that is laid out in another way. */
+    public boolean isArranged() {
+        return places != null;
+    }
+
+    /**
+     * The place that stands for a row of an arranged sheet, such as the cell of its price.
+     *
+     * @return empty if the sheet is as the person laid it out
+     */
+    public Optional<Origin> rowPlace(int row) {
+        return places == null ? Optional.empty() : Optional.of(places.of(row));
+    }
+
+    /** Its first rows alone. */
+    public Grid head(int most) {
+        return new Grid(file, sheet, title, rows.first(most), merged, hiddenColumns, ofBook, aside, places);
+    }
+
+    /** The same sheet with other cells in some places, or blank ones; each place stays where it is. */
+    public Grid with(Map<Integer, Map<Integer, Cell>> others) {
+        return others.isEmpty()
+                ? this
+                : new Grid(file, sheet, title, rows.with(others), merged, hiddenColumns, ofBook, aside, places);
+    }
+
+    /** The same sheet by another title. */
+    public Grid titled(String other) {
+        return new Grid(file, sheet, other, rows, merged, hiddenColumns, ofBook, aside, places);
     }
 
     /** The place of the whole sheet or file. */

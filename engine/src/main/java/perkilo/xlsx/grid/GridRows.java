@@ -72,6 +72,35 @@ public final class GridRows {
         return between(above, Integer.MAX_VALUE);
     }
 
+    /** The first of these rows alone. */
+    GridRows first(int most) {
+        if (most >= numbers.length) {
+            return this;
+        }
+        int[] some = lines.length == 0 ? NONE : Arrays.copyOf(lines, most);
+        return new GridRows(Arrays.copyOf(numbers, most), Arrays.copyOf(packed, most), some, maker);
+    }
+
+    /** The same rows with other cells in some places; a row stays even if all its cells are blank now. */
+    GridRows with(Map<Integer, Map<Integer, Cell>> others) {
+        byte[][] all = packed.clone();
+        others.forEach((number, cells) -> {
+            int place = Arrays.binarySearch(numbers, number);
+            if (place >= 0) {
+                NavigableMap<Integer, Cell> row = new TreeMap<>(PackedRow.unpacked(packed[place], maker));
+                row.putAll(cells);
+                PackedRow again = new PackedRow();
+                row.forEach((column, cell) -> {
+                    if (!cell.isBlank()) {
+                        again.known(column, PackedRow.MADE, maker.keep(cell));
+                    }
+                });
+                all[place] = again.bytes();
+            }
+        });
+        return new GridRows(numbers, all, lines, maker);
+    }
+
     private int placeFrom(int number) {
         int place = Arrays.binarySearch(numbers, number);
         return place < 0 ? -place - 1 : place;

@@ -70,6 +70,16 @@ public record Grids(List<Grid> sheets, List<Finding> findings, List<Other> other
     }
 
     /**
+     * The result sheets of earlier runs in a workbook.
+     *
+     * @param name the beginning of their names
+     * @throws UnreadableFileException if the file cannot be opened
+     */
+    public static List<Grid> ofResults(Path file, String name) throws IOException {
+        return WorkbookFile.results(file, name);
+    }
+
+    /**
      * The tables of a price list: a workbook, CSV or JSON.
      *
      * @throws UnreadableFileException if the file is none of these, or cannot be opened
@@ -79,7 +89,7 @@ public record Grids(List<Grid> sheets, List<Finding> findings, List<Other> other
         FileKind kind = FileKind.of(content);
         return switch (kind) {
             case ZIP -> WorkbookFile.read(file, false);
-            case TEXT -> new Grids(List.of(CsvGrid.of(name(file), TextFile.decode(content))), List.of());
+            case TEXT -> CsvGrid.of(name(file), TextFile.read(content));
             case JSON -> json(file, TextFile.decode(content));
             default -> throw refusal(file, kind, content);
         };

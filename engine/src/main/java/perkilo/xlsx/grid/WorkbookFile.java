@@ -38,6 +38,30 @@ final class WorkbookFile {
         }
     }
 
+    /** The result sheets of earlier runs whose names begin like this. */
+    static List<Grid> results(Path file, String name) throws IOException {
+        try (PackageParts parts = PackageParts.open(file)) {
+            WorkbookFile book = new WorkbookFile(file, parts);
+            BookIndex index = BookIndex.of(parts, OtherPackages.refuse(file, parts));
+            List<BookIndex.Sheet> ours = index.sheets().stream()
+                    .filter(sheet -> sheet.ours() && sheet.name().startsWith(name) && parts.has(sheet.part()))
+                    .toList();
+            if (!ours.isEmpty()) {
+                CellMaker maker = new CellMaker(
+                        SharedTexts.of(parts, index.texts()),
+                        NumberFormats.of(parts, index.styles()),
+                        index.date1904());
+                SavedValues saved = SavedValues.of(parts, index);
+                try (MissingValues missing = new MissingValues(file, 0)) {
+                    for (BookIndex.Sheet sheet : ours) {
+                        book.read(sheet, new SheetReader(file, sheet.name(), maker, missing, saved, false, false));
+                    }
+                }
+            }
+            return book.grids;
+        }
+    }
+
     private void read(String part, boolean ofBook) throws IOException {
         BookIndex index = BookIndex.of(parts, part);
         CellMaker maker = new CellMaker(
@@ -57,8 +81,7 @@ final class WorkbookFile {
         }
     }
 
-    private void sheets(
-            BookIndex index, CellMaker maker, MissingValues missing, SavedValues saved, boolean ofBook)
+    private void sheets(BookIndex index, CellMaker maker, MissingValues missing, SavedValues saved, boolean ofBook)
             throws IOException {
         for (BookIndex.Sheet sheet : index.sheets()) {
             if (!parts.has(sheet.part())) {

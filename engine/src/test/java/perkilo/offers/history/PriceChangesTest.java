@@ -9,6 +9,7 @@ import java.util.List;
 import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import perkilo.offers.AgeLimit;
 import perkilo.offers.LineTerms;
 import perkilo.offers.Offer;
 import perkilo.offers.Validity;
@@ -20,6 +21,7 @@ import perkilo.units.Measure;
 /** What rose or fell since the last list, by hand. */
 final class PriceChangesTest {
 
+    private static final AgeLimit LIMIT = new AgeLimit(180);
     private static final LocalDate FIRST = LocalDate.of(2026, 9, 1);
     private static final LocalDate SECOND = LocalDate.of(2026, 10, 1);
     private static final LocalDate THIRD = LocalDate.of(2026, 11, 1);
@@ -45,6 +47,19 @@ final class PriceChangesTest {
                 new Origin(supplier + day + ".csv", "", ""));
     }
 
+    /** A promotion at 8 has ended, and the list price of 10 counts again: a rise from 8 to 10. */
+    @Test
+    void after_a_promotion_the_price_rises_to_that_of_the_list() {
+        Offer list = quote("Fen", "Wax", FIRST, "EUR", Measure.KG, "0", "10");
+        Offer promotion =
+                quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "8").until(SECOND.plusDays(5));
+
+        PriceChanges changes = PriceChanges.on(SECOND.plusDays(6), List.of(list, promotion), "", LIMIT);
+
+        assertThat(changes.all()).hasSize(1);
+        assertThat(changes.all().get(0).fraction().orElseThrow()).isEqualByComparingTo("0.25");
+    }
+
     @Test
     void the_newest_list_is_compared_with_what_was_quoted_before_it() {
         PriceChanges changes = PriceChanges.on(
@@ -55,7 +70,8 @@ final class PriceChangesTest {
                         quote("Fen", "Wax", THIRD, "EUR", Measure.KG, "0", "11"),
                         quote("Fen", "Oil", FIRST, "EUR", Measure.KG, "0", "4"),
                         quote("Fen", "Oil", THIRD, "EUR", Measure.KG, "0", "3")),
-                "");
+                "",
+                LIMIT);
 
         assertThat(changes.all()).hasSize(2);
         PriceChange oil = changes.all().get(0);
@@ -74,7 +90,11 @@ final class PriceChangesTest {
                 quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "11"),
                 quote("Fen", "Wax", THIRD, "EUR", Measure.KG, "0", "99"));
 
-        assertThat(PriceChanges.on(SECOND, quotes, "").all().get(0).fraction().orElseThrow())
+        assertThat(PriceChanges.on(SECOND, quotes, "", LIMIT)
+                        .all()
+                        .get(0)
+                        .fraction()
+                        .orElseThrow())
                 .isEqualByComparingTo("0.1");
     }
 
@@ -87,7 +107,8 @@ final class PriceChangesTest {
                         quote("Fen", "Long gone", FIRST, "EUR", Measure.KG, "0", "1"),
                         quote("Fen", "New", THIRD, "EUR", Measure.KG, "0", "1"),
                         quote("Moor", "Alone", THIRD, "EUR", Measure.KG, "0", "1")),
-                "");
+                "",
+                LIMIT);
 
         assertThat(changes.of(PriceChange.Kind.GONE))
                 .extracting(change -> change.offer().item())
@@ -113,7 +134,8 @@ final class PriceChangesTest {
                         quote("Fen", "Oil", THIRD, "EUR", Measure.KG, "0", "3"),
                         quote("Fen", "New", THIRD, "EUR", Measure.KG, "0", "1"),
                         quote("Moor", "Alone", THIRD, "EUR", Measure.KG, "0", "1")),
-                "book.xlsx");
+                "book.xlsx",
+                LIMIT);
 
         assertThat(changes.answer())
                 .isEqualTo("1 price rose, 1 fell, 0 stayed the same; new: 1; no longer on the newest list: 0.");
@@ -143,7 +165,8 @@ final class PriceChangesTest {
                 List.of(
                         quote("Fen", "Wax", FIRST, "EUR", Measure.KG, "0", "10", "100", "8"),
                         quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "10", "200", "8")),
-                "");
+                "",
+                LIMIT);
 
         assertThat(changes.of(PriceChange.Kind.ROSE)).singleElement().satisfies(change -> {
             assertThat(change.from()).isEqualByComparingTo("100");
@@ -159,7 +182,8 @@ final class PriceChangesTest {
                 List.of(
                         quote("Fen", "Wax", FIRST, "EUR", null, "0", "250"),
                         quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "10")),
-                "");
+                "",
+                LIMIT);
         assertThat(perKg.all().get(0).kind()).isEqualTo(PriceChange.Kind.SAME);
 
         PriceChanges perPound = PriceChanges.on(
@@ -167,7 +191,8 @@ final class PriceChangesTest {
                 List.of(
                         quote("Fen", "Wax", FIRST, "EUR", Measure.LB, "0", "12.50"),
                         quote("Fen", "Wax", SECOND, "EUR", Measure.KG, "0", "27.557783")),
-                "");
+                "",
+                LIMIT);
         assertThat(perPound.all().get(0).fraction().orElseThrow())
                 .as("USD 12.50 per lb is 27.557783 per kg")
                 .isCloseTo(BigDecimal.ZERO, Offset.offset(new BigDecimal("1e-7")));
@@ -180,7 +205,8 @@ final class PriceChangesTest {
                 List.of(
                         quote("Fen", "Wax", FIRST, "EUR", Measure.KG, "0", "10"),
                         quote("Fen", "Wax", SECOND, "USD", Measure.KG, "0", "12")),
-                "");
+                "",
+                LIMIT);
 
         assertThat(changes.all()).singleElement().satisfies(change -> {
             assertThat(change.kind()).isEqualTo(PriceChange.Kind.NOT_COMPARABLE);

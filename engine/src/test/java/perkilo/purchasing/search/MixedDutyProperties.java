@@ -48,8 +48,8 @@ final class MixedDutyProperties {
     }
 
     /**
-     * Freight of 1,000 for x kg of goods at 1 and 0 %, and goods of 10 at 50 %: x + 10 + 5 + 1,000 + 1,000 · 5 / (x + 10)
-     * is least at x + 10 = √5,000 = 70.7. Ten are needed; more is bought for the duty alone.
+     * Freight of 1,000 for x kg of goods at 1 and 0 %, and goods of 10 at 50 %: x + 10 + 5 + 1,000 + 1,000 · 5 / (x +
+     * 10) is least at x + 10 = √5,000 = 70.7. Ten are needed; more is bought for the duty alone.
      */
     @Example
     void more_than_needed_is_bought_where_that_lowers_the_duty() {

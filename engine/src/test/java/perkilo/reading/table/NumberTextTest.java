@@ -49,7 +49,8 @@ final class NumberTextTest {
     @ParameterizedTest
     @CsvSource({"'1,250', 1250, 1.250", "1.250, 1250, 1.250", "'12,500 kg', 12500, 12.500", "-1.250, -1250, -1.250"})
     void three_digits_after_a_single_mark_can_mean_two_numbers(String text, BigDecimal large, BigDecimal small) {
-        assertThat(NumberText.parse(text)).isEqualTo(new NumberText.Ambiguous(large, small));
+        assertThat(NumberText.parse(text))
+                .isEqualTo(new NumberText.Ambiguous(large, small, text.contains("kg") ? "kg" : ""));
     }
 
     @ParameterizedTest

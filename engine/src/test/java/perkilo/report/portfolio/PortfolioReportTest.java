@@ -164,7 +164,7 @@ final class PortfolioReportTest {
 
     private static PortfolioBook book(String name, String home, List<PortfolioRun> runs) {
         Origin result = new Origin(name.replace(".xlsx", "-costed.xlsx"), "Cost summary", "A1");
-        return new PortfolioBook(name, name, result, new PortfolioBook.Costs(home, DAY, runs), List.of());
+        return new PortfolioBook(name, name, result, new PortfolioBook.Costs(home, DAY, runs, List.of()), List.of());
     }
 
     /** A unit's cost is half packaging, half raw materials. */

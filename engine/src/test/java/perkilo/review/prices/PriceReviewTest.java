@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,6 +20,7 @@ import perkilo.desk.TakeInRequest;
 import perkilo.desk.Watch;
 import perkilo.json.ListsJson;
 import perkilo.layouts.Question;
+import perkilo.origin.Finding;
 import perkilo.pricelists.ListFolder.Kept.How;
 import perkilo.pricelists.TakeIn;
 import perkilo.pricelists.TakenIn;
@@ -51,8 +53,7 @@ final class PriceReviewTest {
     private TakeInAnswer take(Path... named) throws IOException {
         return new TakeInPrices()
                 .take(
-                        new TakeInRequest(
-                                List.of(named), kept(), null, new TakeIn.Said(null, null, null), review()),
+                        new TakeInRequest(List.of(named), kept(), null, new TakeIn.Said(null, null, null), review()),
                         Watch.NONE);
     }
 
@@ -91,7 +92,8 @@ final class PriceReviewTest {
         assertThat(rows("alpha-2026-11-02.csv")).containsExactly("Wax|25|4.5|EUR|2026-11-02|a.csv");
         try (FilledReview review = filling()) {
             assertThat(review.rows("Questions")).isZero();
-            assertThat(review.under(review.row("Prices", "Wax"::equals), "Price")).isEqualTo("4.50");
+            assertThat(review.under(review.row("Prices", "Wax"::equals), "Price"))
+                    .isEqualTo("4.50");
             assertThat(review.under(review.row("Lists", "a.csv"::equals), "State"))
                     .isEqualTo("Taken in: 1 price of 1 item");
         }
@@ -114,9 +116,12 @@ final class PriceReviewTest {
                 .extracting(list -> list.source().getFileName().toString())
                 .containsExactly("a.csv", "scan.pdf");
         assertThat(how(answer.lists().get(0))).isEqualTo(How.THERE_ALREADY);
-        assertThat(answer.lists().get(1).findings()).singleElement().satisfies(why ->
-                assertThat(why.text()).contains("is a PDF"));
-        assertThat(take(kept()).lists()).as("the folder of lists holds none that arrived").hasSize(1);
+        assertThat(answer.lists().get(1).findings())
+                .singleElement()
+                .satisfies(why -> assertThat(why.text()).contains("is a PDF"));
+        assertThat(take(kept()).lists())
+                .as("the folder of lists holds none that arrived")
+                .hasSize(1);
     }
 
     @Test
@@ -199,9 +204,7 @@ final class PriceReviewTest {
         Path second = arrived("b.csv", NOVEMBER + "Product;Pack;EUR/25 kg\nOil;25 kg;50.00\nClay;20 kg;1.00\n");
 
         assertThat(how(take(second).lists().get(0))).isEqualTo(How.MERGED);
-        List<String> united = List.of(
-                "Wax|25|4.5|EUR|2026-11-02|a.csv",
-                "Oil|25|2|EUR|2026-11-02|a.csv; b.csv");
+        List<String> united = List.of("Wax|25|4.5|EUR|2026-11-02|a.csv", "Oil|25|2|EUR|2026-11-02|a.csv; b.csv");
         assertThat(rows("alpha-2026-11-02.csv")).containsAll(united).hasSize(3);
 
         TakeInAnswer third = take(arrived("c.csv", NOVEMBER + HEADINGS + "Wax;25 kg;4.80\nClay;5 kg;2.00\n"));
@@ -282,8 +285,10 @@ final class PriceReviewTest {
 
     @Test
     void a_list_of_several_suppliers_is_taken_in_for_each() throws IOException {
-        Path list = arrived("both.csv", "Supplier;Product;Pack;EUR/kg;Quoted on\n"
-                + "Dale;Wax;25 kg;4.50;2026-11-02\nFern;Wax;25 kg;4.40;2026-11-03\n");
+        Path list = arrived(
+                "both.csv",
+                "Supplier;Product;Pack;EUR/kg;Quoted on\n"
+                        + "Dale;Wax;25 kg;4.50;2026-11-02\nFern;Wax;25 kg;4.40;2026-11-03\n");
         assertThat(texts(take(list))).hasSize(1);
         try (FilledReview review = filling()) {
             review.answer("The list is from 2 suppliers", "each of them");
@@ -293,7 +298,10 @@ final class PriceReviewTest {
         assertThat(rows("dale-2026-11-02.csv")).hasSize(1);
         assertThat(rows("fern-2026-11-03.csv")).hasSize(1);
         Files.delete(review());
-        assertThat(take(list).lists()).hasSize(2).extracting(PriceReviewTest::how).containsOnly(How.THERE_ALREADY);
+        assertThat(take(list).lists())
+                .hasSize(2)
+                .extracting(PriceReviewTest::how)
+                .containsOnly(How.THERE_ALREADY);
     }
 
     @Test
@@ -318,7 +326,8 @@ final class PriceReviewTest {
                 .containsExactly("Wax|25|4.5|EUR|2026-11-02|odd.csv", "Oil|190|2|EUR|2026-11-02|odd.csv");
 
         Files.delete(review());
-        assertThat(take(arrived("next.csv", DECEMBER + table.replace("4,50", "4,70"))).allKept())
+        assertThat(take(arrived("next.csv", DECEMBER + table.replace("4,50", "4,70")))
+                        .allKept())
                 .isTrue();
         assertThat(rows("alpha-2026-12-01.csv")).contains("Wax|25|4.7|EUR|2026-12-01|next.csv");
     }
@@ -358,16 +367,26 @@ final class PriceReviewTest {
     }
 
     @Test
+    void a_list_of_which_every_row_is_left_out_is_not_taken_in() throws IOException {
+        take(arrived("a.csv", NOVEMBER + HEADINGS + "Oil;a box;2.00\n"));
+        try (FilledReview review = filling()) {
+            review.fill("Not read", "The pack \"a box\" is not understood", "It is the …", "ignore");
+        }
+
+        TakenIn none = take().lists().get(0);
+
+        assertThat(none.isKept()).isFalse();
+        assertThat(none.findings())
+                .extracting(Finding::text)
+                .contains("The list holds no prices. Check that its price column is filled.");
+    }
+
+    @Test
     void a_misread_column_can_be_corrected() throws IOException {
-        take(arrived("a.csv", NOVEMBER + "Product;Description;Pack;EUR/kg\nW-1;Wax;25 kg;4.50\n"));
+        take(arrived("a.csv", NOVEMBER + "Product;Kind;Pack;EUR/kg\nW-1;Wax;25 kg;4.50\n"));
         try (FilledReview review = filling()) {
             review.fill("Read as", "column \"Product\"", "It is the …", "code")
-                    .fill("Not read", "column \"Description\"", "It is the …", "item");
-        } catch (AssertionError readOtherwise) {
-            try (FilledReview review = filling()) {
-                review.fill("Read as", "column \"Product\"", "It is the …", "code")
-                        .fill("Read as", "column \"Description\"", "It is the …", "item");
-            }
+                    .fill("Not read", "column \"Kind\"", "It is the …", "item");
         }
 
         take();
@@ -402,7 +421,9 @@ final class PriceReviewTest {
 
         TakeInAnswer answer = take(one, other);
 
-        assertThat(answer.lists().stream().flatMap(list -> list.seen().asked().stream()).map(Asked::key))
+        assertThat(answer.lists().stream()
+                        .flatMap(list -> list.seen().asked().stream())
+                        .map(Asked::key))
                 .hasSize(4)
                 .doesNotHaveDuplicates();
     }
@@ -417,7 +438,7 @@ final class PriceReviewTest {
                     .answer("Does \"1.250\" mean", "comma")
                     .answer("Which currency", "CHF");
         }
-        Files.copy(SavedByOffice.of(review()), review(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(SavedByOffice.of(review()), review(), StandardCopyOption.REPLACE_EXISTING);
 
         assertThat(take().allKept()).isTrue();
         assertThat(rows("boreal-2026-11-03.csv")).containsExactly("Wax|25|1250|CHF|2026-11-03|b.csv");

@@ -38,6 +38,8 @@ final class AgainstSolversTest {
         return Stream.of(
                         problems(Size.FEW, Solver.GLPSOL, 1, 8),
                         problems(Size.FEW, Solver.CBC, 13, 20),
+                        problems(Size.FEW_MIXED, Solver.CBC, 1, 6),
+                        problems(Size.QUARTER_MIXED, Solver.CBC, 1, 4),
                         problems(Size.SHOP, Solver.CBC, 1, 3),
                         problems(Size.TIGHT_SHOP, Solver.CBC, 1, 6),
                         problems(Size.QUARTER, Solver.CBC, 1, 6))
@@ -103,7 +105,7 @@ final class AgainstSolversTest {
     }
 
     static Stream<Arguments> fewVendors() {
-        return problems(Size.FEW, Solver.GLPSOL, 25, 32);
+        return Stream.concat(problems(Size.FEW, Solver.GLPSOL, 25, 32), problems(Size.FEW_MIXED, Solver.CBC, 7, 12));
     }
 
     /**

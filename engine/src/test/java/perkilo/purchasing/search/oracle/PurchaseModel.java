@@ -29,6 +29,7 @@ public final class PurchaseModel {
     private final LpText lp = new LpText();
     /** By order and small order: what a per cent of average duty costs on its charge, in home currency. */
     private final Map<String, Double> extraDuty = new HashMap<>();
+
     private final String text;
 
     /** The model of a problem. */
@@ -218,9 +219,9 @@ public final class PurchaseModel {
     /**
      * The duty on the order's charges at the average rate of its lines, beyond that at the lowest rate.
      *
-     * <p>{@code r} is how far the average is above the lowest rate, in per cent: r · Σ goods = Σ (rate − lowest) · goods.
-     * The steps of a line are written in binary digits {@code b}, and each product of r and a digit is a variable
-     * {@code w} of its own: zero where the digit is zero, r where it is one.
+     * <p>{@code r} is how far the average is above the lowest rate, in per cent: r · Σ goods = Σ (rate − lowest) ·
+     * goods. The steps of a line are written in binary digits {@code b}, and each product of r and a digit is a
+     * variable {@code w} of its own: zero where the digit is zero, r where it is one.
      */
     private void addAverageDuty(Vendor vendor, String placed, List<Line> inOrder) {
         double lowest = 100 * lowest(inOrder).doubleValue();

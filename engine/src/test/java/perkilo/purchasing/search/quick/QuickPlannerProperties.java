@@ -29,8 +29,8 @@ import perkilo.purchasing.search.CheapestPlan;
 final class QuickPlannerProperties {
 
     /** By vendor: one rate, so that the quick planner proves what it can without the planner behind it. */
-    private static final List<BigDecimal> DUTIES = List.of(
-            new BigDecimal("0.03"), BigDecimal.ZERO, new BigDecimal("0.065"), new BigDecimal("0.01"));
+    private static final List<BigDecimal> DUTIES =
+            List.of(new BigDecimal("0.03"), BigDecimal.ZERO, new BigDecimal("0.065"), new BigDecimal("0.01"));
 
     @Property(tries = 150)
     void a_proven_plan_costs_what_the_planner_proves(@ForAll @IntRange(max = 1_000_000) int seed) {

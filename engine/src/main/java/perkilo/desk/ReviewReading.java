@@ -1,0 +1,21 @@
+package perkilo.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import perkilo.reading.arrange.Proposals;
+import perkilo.review.reading.ReadingReview;
+import perkilo.sheet.Report;
+import perkilo.xlsx.grid.Grids;
+
+/** Service that proposes how the sheets and columns of a workbook are read, on a sheet for the person to fill in. */
+public final class ReviewReading {
+
+    /**
+     * The sheet Reading of a workbook.
+     *
+     * @throws IOException if the file cannot be read
+     */
+    public Report propose(Path book) throws IOException {
+        return ReadingReview.of(Proposals.of(Grids.ofBook(book).sheets()));
+    }
+}

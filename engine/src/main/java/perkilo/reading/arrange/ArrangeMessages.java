@@ -1,0 +1,75 @@
+package perkilo.reading.arrange;
+
+/** What a person reads about a sheet that is laid out in their own way. */
+final class ArrangeMessages {
+
+    private ArrangeMessages() {}
+
+    // plans
+
+    static String noProduct() {
+        return "This row has units but no product, so it is not read. Type the product's name if the row counts.";
+    }
+
+    // formulas
+
+    static String weights(String header, String whole) {
+        return "The column \"" + header + "\" is converted to per cent of " + whole
+                + ". Costs follow its cells when the command runs again.";
+    }
+
+    static String noTotal(String header) {
+        return "The column \"" + header + "\" has a q.s. line but no total, so the percentages are not known."
+                + " Add a row Total with the weight of the batch, or type q.s. to 1000 g.";
+    }
+
+    // lists of prices
+
+    static String question(String text, String choices, String asked) {
+        return text + " " + choices + " Write the answer on a sheet Reading, at \"" + asked + "\"."
+                + " perkilo check --review makes that sheet.";
+    }
+
+    static String forOrFrom(String header, String quantity) {
+        return "Does \"" + header + "\" hold the price for " + quantity + ", or the price from " + quantity
+                + " upwards?";
+    }
+
+    static String noSupplier() {
+        return "No supplier is named for these prices. Add a column Supplier, or a line \"Supplier: \" and the name"
+                + " above them.";
+    }
+
+    // the sheet Reading
+
+    static String noHeaders() {
+        return "The sheet Reading has no headers, so it is not used. It needs the columns Sheet, What is there and"
+                + " Read as.";
+    }
+
+    static String noSuchSheet(String sheet) {
+        return "There is no sheet \"" + sheet + "\" any more, so this row changes nothing. Correct or delete it.";
+    }
+
+    static String noSuchHeader(String header, String sheet) {
+        return "\"" + header + "\" is no longer on the sheet \"" + sheet
+                + "\", so this row changes nothing. Correct or delete it.";
+    }
+
+    static String canMeanTwo(String text) {
+        return "\"" + text + "\" can mean two things.";
+    }
+
+    static String unknownTable(String text) {
+        return "Read as is \"" + text + "\", which is not one of the tables. Choose one from the list, or ignore.";
+    }
+
+    static String unknownColumn(String text) {
+        return "Read as is \"" + text + "\", which is not one of the columns. Choose one from the list, or ignore.";
+    }
+
+    static String unknownAnswer(String asked, String text) {
+        return "The answer to \"" + asked + "\" is \"" + text
+                + "\", which is not understood. Choose one from the list.";
+    }
+}

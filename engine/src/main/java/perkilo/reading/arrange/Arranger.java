@@ -1,0 +1,250 @@
+package perkilo.reading.arrange;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import perkilo.reading.table.ColumnNames;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.FoundTable;
+import perkilo.reading.table.TableFinder;
+import perkilo.schema.FormulaSheet;
+import perkilo.schema.OffersSheet;
+import perkilo.schema.Schemas;
+import perkilo.schema.SettingsSheet;
+import perkilo.schema.SheetSchema;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/**
+ * Arranges sheets that are laid out in a person's own way as our tables: headers in other languages, months or price
+ * breaks as columns, several formulas side by side, phases as headings.
+ *
+ * <p>Only the first rows of each sheet are looked at to see whether it is understood as it is.
+ */
+public final class Arranger {
+
+    private static final int ROWS_LOOKED_AT = 80;
+    private static final int MOST_COLUMNS = 500;
+
+    private static final ColumnNames SETTINGS = new ColumnNames(SettingsSheet.SETTINGS);
+
+    private final List<SheetSchema> schemas;
+    private final TableFinder finder;
+    private final Findings findings;
+    private final List<Arrangement.Open> open = new ArrayList<>();
+
+    /**
+     * Arranges tables of some kinds.
+     *
+     * @param schemas the kinds
+     * @param findings receives what is not clear
+     */
+    public Arranger(List<SheetSchema> schemas, Findings findings) {
+        this.schemas = schemas;
+        this.finder = new TableFinder(schemas, new Findings());
+        this.findings = findings;
+    }
+
+    /** A sheet while it is looked at. */
+    private record Look(Grid grid, Grid head, List<FoundTable> tables) {
+
+        /** Whether the sheet stays as it is, whatever is on it. */
+        boolean isLeft() {
+            return head.rows().isEmpty();
+        }
+    }
+
+    /** The sheets, those in another layout arranged. */
+    public Arrangement arrange(List<Grid> sheets) {
+        ReadingSheet said = ReadingSheet.of(sheets, findings);
+        List<Look> looks = new ArrayList<>();
+        for (Grid sheet : said.applied(sheets)) {
+            looks.add(look(sheet));
+        }
+        BookNames names = BookNames.of(
+                looks.stream().flatMap(look -> whole(look).stream()).toList());
+        List<Grid> grids = new ArrayList<>();
+        List<ArrangedPart> parts = new ArrayList<>();
+        for (Look look : looks) {
+            List<ArrangedPart> arranged = look.isLeft()
+                    ? List.of()
+                    : parts(look, names, said.answers(look.grid().sheet()));
+            arranged.forEach(part -> grids.add(part.arranged()));
+            parts.addAll(arranged);
+            grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
+        }
+        List<FoundTable> asIs = looks.stream()
+                .filter(look -> parts.stream()
+                        .noneMatch(
+                                part -> part.from().sheet().equals(look.grid().sheet())))
+                .flatMap(look -> look.tables().stream())
+                .toList();
+        List<Grid> read = looks.stream().map(Look::grid).toList();
+        return new Arrangement(grids, parts, read, said.left(sheets), asIs, open);
+    }
+
+    private static boolean isResult(Grid grid) {
+        return Schemas.RESULT_SHEETS.stream().anyMatch(grid.sheet()::equalsIgnoreCase);
+    }
+
+    private Look look(Grid sheet) {
+        if (isResult(sheet)) {
+            return new Look(sheet, sheet.head(0), List.of());
+        }
+        Grid head = sheet.head(ROWS_LOOKED_AT);
+        if (isWide(head)) {
+            return new Look(sheet, sheet.head(0), List.of());
+        }
+        List<FoundTable> tables = finder.find(List.of(head));
+        if (!tables.isEmpty() && tables.stream().allMatch(this::isUnderstood)) {
+            return new Look(sheet, head, tables);
+        }
+        Grid translated = translated(sheet, head);
+        if (translated == sheet) {
+            return new Look(sheet, head, tables);
+        }
+        Grid again = translated.head(ROWS_LOOKED_AT);
+        return new Look(translated, again, finder.find(List.of(again)));
+    }
+
+    /** Whether a sheet has more columns than any table that a person lays out. */
+    private static boolean isWide(Grid head) {
+        return Arrays.stream(head.rows().numbers())
+                .anyMatch(row -> head.row(row).size() > MOST_COLUMNS);
+    }
+
+    /** The tables of a sheet with all their rows. */
+    private static List<FoundTable> whole(Look look) {
+        return look.tables().stream()
+                .map(table -> table.downTo(look.grid(), last(look, table)))
+                .toList();
+    }
+
+    private static int last(Look look, FoundTable table) {
+        boolean toTheEnd = table.lastRow() == look.head().rows().last();
+        return toTheEnd ? look.grid().rows().last() : table.lastRow();
+    }
+
+    /** Whether a table has all its columns. */
+    static boolean isComplete(FoundTable table) {
+        return table.schema().required().stream().allMatch(table::has);
+    }
+
+    /** Whether a table has all its columns, and no header in words that it does not know. */
+    private boolean isUnderstood(FoundTable table) {
+        boolean settings = table.schema().equals(SettingsSheet.SCHEMA);
+        return isComplete(table)
+                && !settings
+                && table.grid().row(table.headerRow()).values().stream()
+                        .allMatch(cell -> cell.kind() != Cell.Kind.TEXT || isOurs(cell));
+    }
+
+    // headers in other languages
+
+    private Grid translated(Grid sheet, Grid head) {
+        Map<Integer, Map<Integer, Cell>> words = new HashMap<>();
+        for (int row : head.rows().numbers()) {
+            Map<Integer, Cell> renamed = renamed(head, row);
+            if (!renamed.isEmpty()) {
+                words.put(row, renamed);
+            }
+        }
+        Optional<String> title = SheetWords.sheet(sheet.title());
+        boolean settings = title.filter(SettingsSheet.SCHEMA.name()::equals).isPresent()
+                || sheet.title().equalsIgnoreCase(SettingsSheet.SCHEMA.name());
+        if (settings) {
+            for (int row : head.rows().numbers()) {
+                int column = head.row(row).firstKey();
+                String name = head.at(row, column).text();
+                if (SETTINGS.find(name).isEmpty()) {
+                    SheetWords.header(name)
+                            .ifPresent(known -> words.computeIfAbsent(row, any -> new HashMap<>())
+                                    .putIfAbsent(column, Cell.text(known)));
+                }
+            }
+        }
+        boolean ours = title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
+                        && schemas.stream().anyMatch(schema -> schema.name().equals(name)))
+                .isPresent();
+        return words.isEmpty() && !ours ? sheet : (ours ? sheet.titled(title.orElseThrow()) : sheet).with(words);
+    }
+
+    /** The headers of a row in our words, if it is a row of headers with some in another language. */
+    private Map<Integer, Cell> renamed(Grid head, int row) {
+        Map<Integer, Cell> renamed = new HashMap<>();
+        int known = 0;
+        for (Map.Entry<Integer, Cell> cell : head.row(row).entrySet()) {
+            if (cell.getValue().kind() == Cell.Kind.NUMBER) {
+                return Map.of();
+            }
+            if (cell.getValue().kind() != Cell.Kind.TEXT) {
+                continue;
+            }
+            String text = cell.getValue().text();
+            if (isOurs(cell.getValue())) {
+                known++;
+            } else {
+                SheetWords.header(text).ifPresent(ours -> renamed.put(cell.getKey(), Cell.text(ours)));
+            }
+        }
+        boolean headers = renamed.size() + known >= 2 || (renamed.size() == 1 && hasMonths(head, row));
+        return headers ? renamed : Map.of();
+    }
+
+    private static boolean hasMonths(Grid head, int row) {
+        return head.row(row).values().stream()
+                        .filter(cell -> MonthText.of(cell).isPresent())
+                        .count()
+                >= 2;
+    }
+
+    private boolean isOurs(Cell cell) {
+        return finder.knows(cell);
+    }
+
+    // layouts
+
+    private List<ArrangedPart> parts(Look look, BookNames names, Map<String, String> answers) {
+        List<ArrangedPart> parts = new ArrayList<>();
+        Grid grid = withoutStruck(look.grid());
+        boolean all = schemas.contains(FormulaSheet.SCHEMA);
+        if (all) {
+            parts.addAll(new FormulaArranger(grid, names, findings).parts());
+        }
+        if (!parts.isEmpty()) {
+            return parts;
+        }
+        boolean others = look.tables().stream()
+                .anyMatch(table -> isComplete(table) && !table.schema().equals(OffersSheet.SCHEMA));
+        if (all && !others) {
+            new MonthArranger(grid, look.head(), look.tables(), names, findings)
+                    .part()
+                    .ifPresent(parts::add);
+        }
+        if (parts.isEmpty() && all) {
+            new RunArranger(grid, look.head(), look.tables(), names).part().ifPresent(parts::add);
+        }
+        if (parts.isEmpty() && !others) {
+            new OfferArranger(grid, look.head(), look.tables(), names, answers, open, findings)
+                    .part()
+                    .ifPresent(parts::add);
+        }
+        return parts;
+    }
+
+    /** A sheet without the rows that are mostly struck through; they are told with the account of the sheet. */
+    private static Grid withoutStruck(Grid grid) {
+        Map<Integer, Map<Integer, Cell>> blank = new HashMap<>();
+        grid.aside().struck().forEach((row, columns) -> {
+            if (2 * columns.cardinality() >= grid.row(row).size()) {
+                columns.stream()
+                        .forEach(column -> blank.computeIfAbsent(row, any -> new HashMap<>())
+                                .put(column, Cell.BLANK));
+            }
+        });
+        return grid.with(blank);
+    }
+}

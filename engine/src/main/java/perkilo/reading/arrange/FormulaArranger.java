@@ -1,0 +1,482 @@
+package perkilo.reading.arrange;
+
+import static java.util.Objects.requireNonNull;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.origin.Decimals;
+import perkilo.origin.Origin;
+import perkilo.reading.table.ColumnNames;
+import perkilo.reading.table.Findings;
+import perkilo.schema.FormulaSheet;
+import perkilo.schema.InputColumn;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+import perkilo.xlsx.grid.GridBuilder;
+
+/**
+ * Formulas in people's own layouts: phases as headings, names in title rows, several formulas side by side, grams or
+ * kilograms in place of per cent.
+ */
+final class FormulaArranger {
+
+    private static final int ROWS_LOOKED_AT = 80;
+    private static final int MOST_ROWS = 3000;
+    private static final int TITLE_ROWS = 8;
+    private static final int LONGEST_NAME = 80;
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final BigDecimal ROUGHLY = new BigDecimal("0.05");
+    private static final ColumnNames COLUMNS = new ColumnNames(FormulaSheet.SCHEMA.columns());
+
+    private static final Pattern WEIGHT = Pattern.compile(
+            "(?iu)(?:(?:batch|charge|ansatz|weight|amount|qty|quantity|menge|einwaage|gewicht|quantité|qté|poids|cantidad|peso|quantità)\\s*)?"
+                    + "[(\\[]?\\s*(g|gr|grams?|gramm|grammes|gramos|grammi|kg)\\s*[)\\]]?"
+                    + "(?:\\s*(?:per|pro|je|par|por|für|for|pour|auf|/)\\s*(.*))?");
+    private static final Pattern AMOUNT = Pattern.compile("(?iu)(\\d[\\d.,]*)\\s*(?:g|kg)?\\b.*");
+    private static final Pattern TO_AMOUNT = Pattern.compile(
+            "(?iu)(?:q\\.?\\s*s\\.?\\s*p?\\.?|ad|to|up to|auf|zu|add|c\\.?\\s*[sb]\\.?\\s*p\\.?|q\\.?\\s*b\\.?)\\s*(?:to|ad|auf|a|à)?\\s*"
+                    + "(\\d[\\d.,]*)\\s*(?:g|kg)?");
+    private static final Pattern SHARE =
+            Pattern.compile("(?iu)\\bw/w\\b|\\bp/p\\b|\\bm/m\\b|%|[()\\[\\]]|\\bin\\s*$|[-–:]\\s*$");
+    private static final Pattern ENGLISH_TOTAL =
+            Pattern.compile("(?i)(grand |sub-? ?)?totals?\\s*[:%]*|sum( %)?\\s*:?");
+
+    private final Grid grid;
+    private final BookNames names;
+    private final Findings findings;
+    private final Map<String, Optional<ColumnNames.Named>> known = new HashMap<>();
+    private boolean odd;
+
+    FormulaArranger(Grid grid, BookNames names, Findings findings) {
+        this.grid = grid;
+        this.names = names;
+        this.findings = findings;
+    }
+
+    /**
+     * The headers of a formula.
+     *
+     * @param columns the place of each of our columns
+     * @param levels the columns of levels, with the names of their formulas; empty for the only one
+     * @param weight the text over a column of weights; null where levels are in per cent
+     * @param first the first column of the table
+     * @param last the last column of the table
+     */
+    private record Head(
+            int row,
+            Map<InputColumn, Integer> columns,
+            Map<Integer, String> levels,
+            @Nullable String weight,
+            int first,
+            int last) {
+
+        int material() {
+            return requireNonNull(columns.get(FormulaSheet.MATERIAL));
+        }
+    }
+
+    /** A line of a formula. */
+    private record Line(int row, Phase phase) {}
+
+    /** The name and the temperature of a phase, with the places that say them. */
+    private record Phase(
+            String name, Origin origin, @Nullable BigDecimal temperature) {}
+
+    /** The name of a formula in a row above it. */
+    private record Title(String name, Origin origin, int row) {}
+
+    /** The formulas of a sheet; none if they are understood as they are. */
+    List<ArrangedPart> parts() {
+        List<Head> heads = heads();
+        List<ArrangedPart> parts = new ArrayList<>();
+        int above = -1;
+        List<Runnable> reports = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            Head head = heads.get(i);
+            Title title = title(head, above);
+            int below = grid.rows().last();
+            if (i + 1 < heads.size()) {
+                Title next = title(heads.get(i + 1), head.row());
+                below = (next == null ? heads.get(i + 1).row() : next.row()) - 1;
+            }
+            parts.add(part(head, title, below, reports));
+            above = below;
+        }
+        if (!odd) {
+            return List.of();
+        }
+        reports.forEach(Runnable::run);
+        return parts;
+    }
+
+    // headers
+
+    private List<Head> heads() {
+        List<Head> heads = new ArrayList<>();
+        int[] rows = grid.rows().numbers();
+        for (int i = 0; i < Math.min(rows.length, MOST_ROWS); i++) {
+            if (i == ROWS_LOOKED_AT && heads.isEmpty()) {
+                return heads;
+            }
+            head(rows[i]).ifPresent(heads::add);
+        }
+        return rows.length > MOST_ROWS ? List.of() : heads;
+    }
+
+    private Optional<ColumnNames.Named> named(Cell cell) {
+        return SheetCells.isText(cell) && cell.text().length() <= LONGEST_NAME
+                ? known.computeIfAbsent(cell.text(), COLUMNS::find)
+                : Optional.empty();
+    }
+
+    private Optional<Head> head(int row) {
+        NavigableMap<Integer, Cell> cells = grid.row(row);
+        Map<InputColumn, Integer> columns = new LinkedHashMap<>();
+        Map<Integer, String> levels = new LinkedHashMap<>();
+        for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
+            ColumnNames.Named named = named(cell.getValue()).orElse(null);
+            if (named == null) {
+                continue;
+            }
+            if (named.column().equals(FormulaSheet.LEVEL_OF)) {
+                levels.put(cell.getKey(), named.notUnderstood());
+            } else if (named.notUnderstood().isEmpty()) {
+                columns.putIfAbsent(named.column(), cell.getKey());
+            }
+        }
+        Integer material = columns.get(FormulaSheet.MATERIAL);
+        if (material == null) {
+            return Optional.empty();
+        }
+        boolean plain = levels.size() == 1 && levels.values().iterator().next().isEmpty();
+        String weight = null;
+        for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
+            String name = formulaName(cell.getValue());
+            boolean other =
+                    !levels.containsKey(cell.getKey()) && !columns.containsValue(cell.getKey()) && !name.isEmpty();
+            if (other && (names.isFormula(name) || (!plain && isWhole(row, cell.getKey(), material)))) {
+                levels.put(cell.getKey(), name);
+            }
+        }
+        if (levels.isEmpty()) {
+            for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
+                Matcher words = WEIGHT.matcher(cell.getValue().text());
+                if (weight == null && SheetCells.isText(cell.getValue()) && words.matches()) {
+                    weight = cell.getValue().text();
+                    levels.put(cell.getKey(), "");
+                }
+            }
+        }
+        if (levels.isEmpty() || (levels.size() > 1 && levels.containsValue(""))) {
+            return Optional.empty();
+        }
+        int first = material;
+        while (cells.containsKey(first - 1)) {
+            first--;
+        }
+        int last = levels.keySet().stream().mapToInt(column -> column).max().orElse(material);
+        while (cells.containsKey(last + 1)) {
+            last++;
+        }
+        return Optional.of(new Head(row, columns, levels, weight, first, Math.max(last, material)));
+    }
+
+    /** The name in a header such as {@code Day cream %} or {@code % w/w (Day cream)}; empty if it is no such header. */
+    private String formulaName(Cell cell) {
+        if (!SheetCells.isText(cell) || cell.text().length() > LONGEST_NAME) {
+            return "";
+        }
+        String name = SHARE.matcher(cell.text())
+                .replaceAll(" ")
+                .replaceAll("\\s+", " ")
+                .strip();
+        boolean share = cell.text().contains("%") || cell.text().contains("w/w");
+        return share || names.isFormula(name) ? name : "";
+    }
+
+    /** Whether a column adds up to 100, or has a line that takes the balance. */
+    private boolean isWhole(int header, int column, int material) {
+        BigDecimal sum = BigDecimal.ZERO;
+        BigDecimal fractions = BigDecimal.ZERO;
+        for (int row : grid.rows().below(header)) {
+            Cell cell = grid.at(row, column);
+            if (SheetCells.isText(cell) && LevelWords.isBalance(cell.text())) {
+                return true;
+            }
+            BigDecimal number = SheetCells.number(cell);
+            boolean line = !grid.at(row, material).isBlank() && !SheetCells.isTotal(grid.at(row, material));
+            if (line && number != null) {
+                sum = sum.add(number);
+                fractions = cell.isPercentFormat() ? fractions.add(number) : fractions;
+            }
+        }
+        return sum.subtract(HUNDRED).abs().compareTo(ROUGHLY) <= 0
+                || fractions.movePointRight(2).subtract(HUNDRED).abs().compareTo(ROUGHLY) <= 0;
+    }
+
+    // titles
+
+    /** The name in the rows above a formula: {@code Formula: Day cream}, or the label and the name in two cells. */
+    private @Nullable Title title(Head head, int above) {
+        int[] rows = grid.rows().between(above, head.row());
+        for (int i = rows.length - 1; i >= Math.max(0, rows.length - TITLE_ROWS); i--) {
+            for (Map.Entry<Integer, Cell> cell : grid.row(rows[i]).entrySet()) {
+                String text = cell.getValue().text();
+                int colon = text.indexOf(':');
+                String label = colon > 0 ? text.substring(0, colon) : text;
+                if (!SheetCells.isText(cell.getValue()) || !SheetWords.isFormulaLabel(label)) {
+                    continue;
+                }
+                String after = colon > 0 ? text.substring(colon + 1).strip() : "";
+                if (!after.isEmpty()) {
+                    return new Title(after, grid.origin(rows[i], cell.getKey()), rows[i]);
+                }
+                Map.Entry<Integer, Cell> next = grid.row(rows[i]).higherEntry(cell.getKey());
+                if (next != null && SheetCells.isText(next.getValue())) {
+                    return new Title(next.getValue().text(), grid.origin(rows[i], next.getKey()), rows[i]);
+                }
+            }
+        }
+        return null;
+    }
+
+    // lines
+
+    private ArrangedPart part(Head head, @Nullable Title titled, int below, List<Runnable> reports) {
+        boolean called = names.isFormula(grid.title());
+        Title title = head.columns().containsKey(FormulaSheet.FORMULA) || called ? null : titled;
+        odd |= title != null
+                || head.levels().size() > 1
+                || head.weight() != null
+                || head.levels().values().stream().anyMatch(name -> !name.isEmpty());
+        BitSet rows = new BitSet();
+        rows.set(head.row());
+        List<Line> lines = new ArrayList<>();
+        Phase phase = new Phase("", Origin.NONE, null);
+        BigDecimal total = null;
+        Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
+        for (int row : grid.rows().between(head.row(), below + 1)) {
+            Cell material = SheetCells.merged(grid, row, head.material());
+            boolean filled = head.levels().keySet().stream()
+                    .anyMatch(column -> !grid.at(row, column).isBlank());
+            Phase heading = filled ? null : heading(head, row);
+            if (heading != null) {
+                phase = heading;
+                rows.set(row);
+                odd = true;
+                continue;
+            }
+            if (isTotal(head, row, material)) {
+                rows.set(row);
+                int column = head.levels().keySet().iterator().next();
+                total = SheetCells.number(grid.at(row, column));
+                continue;
+            }
+            Cell own = phaseColumn == null ? Cell.BLANK : SheetCells.merged(grid, row, phaseColumn);
+            if (!own.isBlank() && phaseColumn != null) {
+                phase = new Phase(own.text(), SheetCells.origin(grid, row, phaseColumn), null);
+            }
+            if (!material.isBlank() || filled) {
+                rows.set(row);
+                odd |= phaseColumn != null && own.isBlank() && !phase.name().isEmpty() && !material.isBlank();
+                lines.add(new Line(row, phase));
+            }
+        }
+        BitSet columns = new BitSet();
+        columns.set(head.first(), head.last() + 1);
+        BigDecimal whole = head.weight() == null ? null : whole(head, lines, total, reports);
+        Map<Integer, String> uses = new LinkedHashMap<>();
+        head.columns().forEach((column, place) -> uses.put(place, column.header()));
+        head.levels().keySet().forEach(place -> uses.put(place, FormulaSheet.LEVEL_OF.header()));
+        if (title != null) {
+            rows.set(title.row());
+        }
+        return new ArrangedPart(
+                grid, FormulaSheet.SCHEMA, table(head, title, lines, whole), head.row(), rows, columns, uses);
+    }
+
+    private boolean isTotal(Head head, int row, Cell material) {
+        boolean total = SheetCells.isTotal(material);
+        if (!total && material.isBlank()) {
+            total = grid.row(row).subMap(head.first(), true, head.last(), true).values().stream()
+                    .anyMatch(SheetCells::isTotal);
+        }
+        odd |= total
+                && !material.isBlank()
+                && !ENGLISH_TOTAL.matcher(material.text()).matches();
+        return total;
+    }
+
+    /** The phase that a row without levels heads; null if it heads none. */
+    private @Nullable Phase heading(Head head, int row) {
+        List<Map.Entry<Integer, Cell>> texts = new ArrayList<>();
+        for (Map.Entry<Integer, Cell> cell :
+                grid.row(row).subMap(head.first(), true, head.last(), true).entrySet()) {
+            boolean named = head.columns().containsValue(cell.getKey());
+            if (!SheetCells.isText(cell.getValue()) && named) {
+                return null;
+            }
+            texts.add(cell);
+        }
+        if (texts.isEmpty() || texts.size() > 2) {
+            return null;
+        }
+        Cell first = texts.get(0).getValue();
+        String text = first.text();
+        String whole =
+                texts.size() == 1 ? text : text + " " + texts.get(1).getValue().text();
+        Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
+        boolean inPhases =
+                phaseColumn != null && phaseColumn.equals(texts.get(0).getKey());
+        Optional<String> name =
+                PhaseText.name(whole).or(() -> inPhases && texts.size() == 1 ? Optional.of(text) : Optional.empty());
+        return name.map(found ->
+                        new Phase(found, grid.origin(row, texts.get(0).getKey()), PhaseText.temperature(whole)))
+                .orElse(null);
+    }
+
+    // weights
+
+    /** What the weights of a formula are parts of: its total, the amount in its header, or their sum. */
+    private @Nullable BigDecimal whole(
+            Head head, List<Line> lines, @Nullable BigDecimal total, List<Runnable> reports) {
+        String header = String.valueOf(head.weight());
+        int column = head.levels().keySet().iterator().next();
+        BigDecimal sum = BigDecimal.ZERO;
+        BigDecimal to = null;
+        boolean balance = false;
+        for (Line line : lines) {
+            Cell cell = grid.at(line.row(), column);
+            BigDecimal number = SheetCells.number(cell);
+            Matcher amount = TO_AMOUNT.matcher(cell.text());
+            if (SheetCells.isText(cell) && (amount.matches() || LevelWords.isBalance(cell.text()))) {
+                balance = true;
+                to = amount.matches() ? SheetCells.number(Cell.text(amount.group(1))) : to;
+            } else if (number != null) {
+                sum = sum.add(number);
+            }
+        }
+        BigDecimal whole = to != null ? to : total != null ? total : inHeader(head);
+        if (whole == null && balance) {
+            reports.add(() -> findings.error(grid.origin(head.row(), column), ArrangeMessages.noTotal(header)));
+            return null;
+        }
+        whole = whole == null ? sum : whole;
+        if (whole.signum() <= 0) {
+            return null;
+        }
+        String said = Decimals.plain(whole);
+        reports.add(() -> findings.note(grid.origin(head.row(), column), ArrangeMessages.weights(header, said)));
+        return whole;
+    }
+
+    private static @Nullable BigDecimal inHeader(Head head) {
+        Matcher words = WEIGHT.matcher(head.weight() == null ? "" : head.weight());
+        Matcher amount = AMOUNT.matcher(words.matches() && words.group(2) != null ? words.group(2) : "");
+        return amount.matches() ? SheetCells.number(Cell.text(amount.group(1))) : null;
+    }
+
+    // the table
+
+    private static final int PHASE = 0;
+    private static final int MATERIAL = 1;
+    private static final int LEVEL = 2;
+    private static final int TEMPERATURE = 3;
+    private static final int ESTIMATE = 4;
+    private static final int FORMULA = 5;
+
+    private Grid table(Head head, @Nullable Title title, List<Line> lines, @Nullable BigDecimal whole) {
+        GridBuilder builder = new GridBuilder(grid, grid.title());
+        Integer formulas = head.columns().get(FormulaSheet.FORMULA);
+        boolean named = formulas != null
+                || title != null
+                || head.levels().values().stream().noneMatch(String::isEmpty);
+        int first = head.levels().keySet().iterator().next();
+        builder.row(grid.origin(head.row(), head.material()));
+        header(builder, PHASE, FormulaSheet.PHASE, head);
+        header(builder, MATERIAL, FormulaSheet.MATERIAL, head);
+        builder.said(LEVEL, Cell.text(FormulaSheet.LEVEL_OF.header()), grid.origin(head.row(), first));
+        header(builder, TEMPERATURE, FormulaSheet.PHASE_TEMPERATURE, head);
+        if (head.columns().containsKey(FormulaSheet.ESTIMATE)) {
+            header(builder, ESTIMATE, FormulaSheet.ESTIMATE, head);
+        }
+        if (named) {
+            header(builder, FORMULA, FormulaSheet.FORMULA, head);
+        }
+        boolean several = head.levels().size() > 1;
+        head.levels().forEach((column, name) -> {
+            for (Line line : lines) {
+                Cell level = grid.at(line.row(), column);
+                if (several && (level.isBlank() || SheetCells.isDash(level))) {
+                    continue;
+                }
+                builder.row(grid.origin(line.row(), column));
+                line(builder, head, line);
+                level(builder, level, grid.origin(line.row(), column), whole);
+                if (formulas != null) {
+                    builder.typed(
+                            FORMULA,
+                            SheetCells.merged(grid, line.row(), formulas),
+                            SheetCells.origin(grid, line.row(), formulas));
+                } else if (!name.isEmpty()) {
+                    builder.said(FORMULA, Cell.text(name), grid.origin(head.row(), column));
+                } else if (title != null) {
+                    builder.said(FORMULA, Cell.text(title.name()), title.origin());
+                }
+            }
+        });
+        return builder.grid();
+    }
+
+    private void header(GridBuilder builder, int place, InputColumn column, Head head) {
+        Integer theirs = head.columns().get(column);
+        String text =
+                theirs == null ? column.header() : grid.at(head.row(), theirs).text();
+        builder.said(place, Cell.text(text), grid.origin(head.row(), theirs == null ? head.material() : theirs));
+    }
+
+    private void line(GridBuilder builder, Head head, Line line) {
+        Phase phase = line.phase();
+        if (!phase.name().isEmpty()) {
+            builder.said(PHASE, Cell.text(phase.name()), phase.origin());
+        }
+        int material = head.material();
+        builder.typed(
+                MATERIAL, SheetCells.merged(grid, line.row(), material), SheetCells.origin(grid, line.row(), material));
+        Integer temperature = head.columns().get(FormulaSheet.PHASE_TEMPERATURE);
+        Cell own = temperature == null ? Cell.BLANK : SheetCells.merged(grid, line.row(), temperature);
+        if (temperature != null && (!own.isBlank() || phase.temperature() == null)) {
+            builder.typed(TEMPERATURE, own, SheetCells.origin(grid, line.row(), temperature));
+        } else if (phase.temperature() != null) {
+            builder.said(TEMPERATURE, Cell.number(phase.temperature()), phase.origin());
+        }
+        Integer estimate = head.columns().get(FormulaSheet.ESTIMATE);
+        if (estimate != null) {
+            builder.typed(ESTIMATE, line.row(), estimate);
+        }
+    }
+
+    private static void level(GridBuilder builder, Cell level, Origin place, @Nullable BigDecimal whole) {
+        BigDecimal number = SheetCells.number(level);
+        if (whole == null) {
+            builder.typed(LEVEL, level, place);
+        } else if (TO_AMOUNT.matcher(level.text()).matches()) {
+            builder.said(LEVEL, Cell.text("q.s."), place);
+        } else if (number != null) {
+            builder.said(LEVEL, Cell.number(number.multiply(HUNDRED).divide(whole, MathContext.DECIMAL128)), place);
+        } else {
+            builder.said(LEVEL, level, place);
+        }
+    }
+}

@@ -1,0 +1,226 @@
+package perkilo.reading.arrange;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import perkilo.layouts.Mapping;
+import perkilo.origin.Origin;
+import perkilo.reading.table.DateText;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.FoundTable;
+import perkilo.reading.table.NumberText;
+import perkilo.reading.table.TableFinder;
+import perkilo.schema.InputColumn;
+import perkilo.schema.Schemas;
+import perkilo.schema.SheetSchema;
+import perkilo.sheet.Choices;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/** What could stand on the sheet Reading of a workbook: each of its sheets, its headers, and what it leaves open. */
+public final class Proposals {
+
+    /** From this confidence on a guess is filled in, for the person to confirm by saving. */
+    private static final double SURE = 0.7;
+
+    private static final int ROWS_LOOKED_AT = 500;
+
+    /**
+     * A row of the sheet.
+     *
+     * @param where the sheet, or the cell
+     * @param there what is there, in the words of the sheet Reading
+     * @param recognised what it is read as without an answer; empty if it is not read
+     * @param looksLike what it looks like, or what is asked; empty if nothing is known
+     * @param as the answer that is filled in; empty to leave it to the person
+     * @param choices possible answers
+     */
+    public record Proposal(
+            Origin where, String there, String recognised, String looksLike, String as, List<String> choices) {
+
+        public Proposal {
+            choices = List.copyOf(choices);
+        }
+    }
+
+    private final List<Grid> sheets;
+    private final Arrangement arranged;
+    private final ContentGuess guess;
+    private final List<Proposal> all = new ArrayList<>();
+    private final ReadingSheet said;
+
+    private Proposals(List<Grid> sheets) {
+        this.sheets = sheets;
+        this.said = ReadingSheet.of(sheets, new Findings());
+        this.arranged = new Arranger(Schemas.ALL, new Findings()).arrange(sheets);
+        List<FoundTable> known = new TableFinder(Schemas.ALL, new Findings()).find(arranged.grids());
+        this.guess = new ContentGuess(BookNames.of(known));
+    }
+
+    /** The rows for all sheets of a workbook. */
+    public static List<Proposal> of(List<Grid> sheets) {
+        Proposals proposals = new Proposals(sheets);
+        for (Grid sheet : sheets) {
+            boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(sheet.sheet()::equalsIgnoreCase);
+            if (!result && !ReadingSheet.isOne(sheet) && !sheet.rows().isEmpty()) {
+                proposals.add(sheet);
+            }
+        }
+        return proposals.all;
+    }
+
+    private void add(Grid sheet) {
+        List<FoundTable> tables = arranged.asIs().stream()
+                .filter(table -> table.grid().sheet().equals(sheet.sheet()))
+                .toList();
+        List<ArrangedPart> parts = arranged.parts().stream()
+                .filter(part -> part.from().sheet().equals(sheet.sheet()))
+                .toList();
+        Set<String> kinds = new LinkedHashSet<>();
+        tables.forEach(table -> kinds.add(table.schema().name()));
+        parts.forEach(part -> kinds.add(part.schema().name()));
+        ContentGuess.SheetGuess looks = kinds.isEmpty() ? guess.sheet(sheet).orElse(null) : null;
+        String like = looks == null ? "" : looks.schema().name();
+        String as = said.as(sheet.sheet(), "")
+                .orElse(
+                        looks != null && looks.confidence() >= SURE
+                                ? looks.schema().name()
+                                : "");
+        all.add(new Proposal(
+                sheet.origin(), ReadingSheet.WHOLE_SHEET, String.join(", ", kinds), like, as, tableChoices()));
+        tables.forEach(table -> headers(sheet, table));
+        parts.forEach(part -> headers(sheet, part));
+        if (looks != null) {
+            headers(sheet, looks);
+        }
+        arranged.open().stream()
+                .filter(open -> open.where().sheet().equals(sheet.sheet()))
+                .forEach(open -> all.add(new Proposal(
+                        open.where(),
+                        open.asked(),
+                        "",
+                        open.text(),
+                        said.as(sheet.sheet(), open.asked()).orElse(""),
+                        open.choices())));
+        doubts(sheet);
+    }
+
+    /** Choices that fit into a cell's own list; the last columns, which are rare, are left out. */
+    private static List<String> fitting(List<String> all) {
+        List<String> some = new ArrayList<>(all);
+        while (!Choices.fit(with(some)) && some.size() > 1) {
+            some.remove(some.size() - 1);
+        }
+        return with(some);
+    }
+
+    private static List<String> with(List<String> some) {
+        List<String> choices = new ArrayList<>(some);
+        choices.add(ReadingSheet.IGNORE);
+        return choices;
+    }
+
+    private static List<String> tableChoices() {
+        List<String> choices = new ArrayList<>();
+        Schemas.ALL.forEach(schema -> choices.add(schema.name()));
+        return fitting(choices);
+    }
+
+    private static List<String> columnChoices(SheetSchema schema) {
+        List<String> choices = new ArrayList<>();
+        schema.columns().forEach(column -> choices.add(column.header()));
+        return fitting(choices);
+    }
+
+    private void headers(Grid sheet, FoundTable table) {
+        Map<Integer, String> known = new TreeMap<>();
+        table.columns().forEach((column, place) -> known.put(place.index(), column.header()));
+        headers(sheet, table.headerRow(), table.schema(), known, Map.of());
+    }
+
+    private void headers(Grid sheet, ArrangedPart part) {
+        headers(sheet, part.headerRow(), part.schema(), part.uses(), Map.of());
+    }
+
+    private void headers(Grid sheet, ContentGuess.SheetGuess looks) {
+        headers(sheet, looks.headerRow(), looks.schema(), Map.of(), looks.columns());
+    }
+
+    private void headers(
+            Grid sheet,
+            int row,
+            SheetSchema schema,
+            Map<Integer, String> known,
+            Map<Integer, ContentGuess.ColumnGuess> guessed) {
+        Set<InputColumn> taken = new HashSet<>();
+        sheet.row(row).forEach((column, cell) -> {
+            if (cell.kind() != Cell.Kind.TEXT) {
+                return;
+            }
+            ContentGuess.ColumnGuess found = guessed.get(column);
+            String like = found == null ? "" : found.column().header();
+            String recognised = known.getOrDefault(column, "");
+            if (found == null && recognised.isEmpty()) {
+                like = guess.column(sheet, row, column, schema).stream()
+                        .filter(one -> !known.containsValue(one.column().header()) && taken.add(one.column()))
+                        .findFirst()
+                        .map(one -> one.column().header())
+                        .orElse("");
+            }
+            String as = found != null && found.confidence() >= SURE ? like : "";
+            all.add(new Proposal(
+                    sheet.origin(row, column),
+                    cell.text(),
+                    recognised,
+                    like,
+                    said.as(sheet.sheet(), cell.text()).orElse(as),
+                    columnChoices(schema)));
+        });
+    }
+
+    /** Numbers and dates that can mean two things. */
+    private void doubts(Grid sheet) {
+        Origin number = null;
+        Origin date = null;
+        String numberText = "";
+        String dateText = "";
+        for (int row : sheet.head(ROWS_LOOKED_AT).rows().numbers()) {
+            for (Map.Entry<Integer, Cell> cell : sheet.row(row).entrySet()) {
+                String text = cell.getValue().text();
+                if (cell.getValue().kind() != Cell.Kind.TEXT) {
+                    continue;
+                }
+                if (number == null && NumberText.parse(text) instanceof NumberText.Ambiguous) {
+                    number = sheet.origin(row, cell.getKey());
+                    numberText = text;
+                }
+                if (date == null && DateText.parse(text) instanceof DateText.Ambiguous) {
+                    date = sheet.origin(row, cell.getKey());
+                    dateText = text;
+                }
+            }
+        }
+        doubt(sheet, number, Mapping.DECIMALS, numberText, List.of("point", "comma"));
+        doubt(sheet, date, Mapping.DATES, dateText, List.of("day first", "month first"));
+    }
+
+    private void doubt(Grid sheet, @Nullable Origin where, String asked, String text, List<String> choices) {
+        boolean before = all.stream()
+                .anyMatch(row ->
+                        row.where().sheet().equals(sheet.sheet()) && row.there().equals(asked));
+        if (where != null && !before) {
+            all.add(new Proposal(
+                    where,
+                    asked,
+                    "",
+                    ArrangeMessages.canMeanTwo(text),
+                    said.as(sheet.sheet(), asked).orElse(""),
+                    choices));
+        }
+    }
+}

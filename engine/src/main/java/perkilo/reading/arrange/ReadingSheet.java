@@ -1,0 +1,309 @@
+package perkilo.reading.arrange;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import perkilo.layouts.ColumnUse;
+import perkilo.layouts.DecimalMark;
+import perkilo.layouts.ListDates;
+import perkilo.layouts.ListWords;
+import perkilo.layouts.Mapping;
+import perkilo.layouts.PriceNote;
+import perkilo.origin.Origin;
+import perkilo.reading.table.ColumnNames;
+import perkilo.reading.table.DateText;
+import perkilo.reading.table.Findings;
+import perkilo.reading.table.NumberText;
+import perkilo.reading.table.UnitText;
+import perkilo.schema.FormulaSheet;
+import perkilo.schema.Schemas;
+import perkilo.schema.SheetSchema;
+import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
+
+/**
+ * What a person says on the sheet Reading of their workbook: which table each of their sheets is, which column each of
+ * their headers is, and answers such as the decimal mark. It is applied by writing our headers over theirs.
+ */
+public final class ReadingSheet {
+
+    /** The name of the sheet. */
+    public static final String NAME = "Reading";
+
+    /** The columns, in their order. */
+    public static final String SHEET = "Sheet";
+
+    public static final String CELL = "Cell";
+    public static final String THERE = "What is there";
+    public static final String READ_AS = "Read as";
+
+    /** What stands for a whole sheet in the column {@link #THERE}. */
+    public static final String WHOLE_SHEET = "(the whole sheet)";
+
+    /** The answer for what is not to be read. */
+    public static final String IGNORE = "ignore";
+
+    private static final Pattern NAMES = Pattern.compile("(?i)Reading(?: ?\\(?\\d+\\)?)?");
+    private static final int ROWS_LOOKED_AT = 80;
+    private static final Set<String> ASKED = Set.of(
+            Mapping.DECIMALS,
+            Mapping.DATES,
+            Mapping.CURRENCY,
+            Mapping.PRICE_PER,
+            Mapping.BREAKS_IN,
+            Mapping.MINIMUMS_IN,
+            Mapping.MULTI_PACKS,
+            Mapping.BLANK_ITEMS,
+            Mapping.ROW_BASIS);
+
+    /** A row of the sheet that says something. */
+    private record Said(String sheet, String cell, String there, String as, Origin origin) {
+
+        boolean isIgnored() {
+            return as.equalsIgnoreCase(IGNORE);
+        }
+
+        boolean isOfSheet() {
+            return there.isEmpty() || there.equalsIgnoreCase(WHOLE_SHEET);
+        }
+
+        boolean isAnswer() {
+            return ASKED.contains(there.toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private final @Nullable Grid own;
+    private final List<Said> rows;
+    private final Findings findings;
+
+    private ReadingSheet(@Nullable Grid own, List<Said> rows, Findings findings) {
+        this.own = own;
+        this.rows = rows;
+        this.findings = findings;
+    }
+
+    /** What the sheet Reading among some sheets says; nothing if there is none. */
+    static ReadingSheet of(List<Grid> sheets, Findings findings) {
+        Grid last = null;
+        for (Grid sheet : sheets) {
+            last = isOne(sheet) ? sheet : last;
+        }
+        return new ReadingSheet(last, last == null ? List.of() : rows(last, findings), findings);
+    }
+
+    /** Whether a sheet is such a sheet; of several, which have numbers behind their names, the last one counts. */
+    static boolean isOne(Grid sheet) {
+        return sheet.ofBook() && NAMES.matcher(sheet.sheet().strip()).matches();
+    }
+
+    /** The answer at a header or a question of a sheet, or of the whole sheet; empty if there is none. */
+    Optional<String> as(String sheet, String there) {
+        return rows.stream()
+                .filter(row -> row.sheet().equalsIgnoreCase(sheet)
+                        && (there.isEmpty() ? row.isOfSheet() : row.there().equalsIgnoreCase(there)))
+                .map(Said::as)
+                .findFirst();
+    }
+
+    private static List<Said> rows(Grid grid, Findings findings) {
+        for (int header : grid.head(ROWS_LOOKED_AT).rows().numbers()) {
+            Map<String, Integer> places = new HashMap<>();
+            grid.row(header).forEach((column, cell) -> places.put(ListWords.key(cell.text()), column));
+            Integer sheet = places.get(ListWords.key(SHEET));
+            Integer there = places.get(ListWords.key(THERE));
+            Integer as = places.get(ListWords.key(READ_AS));
+            if (sheet != null && there != null && as != null) {
+                int cell = places.getOrDefault(ListWords.key(CELL), Integer.MAX_VALUE);
+                List<Said> rows = new ArrayList<>();
+                for (int row : grid.rows().below(header)) {
+                    String text = grid.at(row, as).text().strip();
+                    if (!text.isEmpty() && !grid.at(row, sheet).isBlank()) {
+                        rows.add(new Said(
+                                grid.at(row, sheet).text(),
+                                grid.at(row, cell).text(),
+                                grid.at(row, there).text(),
+                                text,
+                                grid.origin(row, as)));
+                    }
+                }
+                return rows;
+            }
+        }
+        findings.error(grid.origin(), ArrangeMessages.noHeaders());
+        return List.of();
+    }
+
+    /** The answers for a sheet, by what was asked. */
+    Map<String, String> answers(String sheet) {
+        Map<String, String> answers = new HashMap<>();
+        for (Said row : rows) {
+            if (row.isAnswer() && row.sheet().equalsIgnoreCase(sheet)) {
+                answers.put(row.there().toLowerCase(Locale.ROOT), row.as());
+            }
+        }
+        return answers;
+    }
+
+    /** The sheets as this one says that they are read; those to be ignored are left out, and so is this one. */
+    List<Grid> applied(List<Grid> sheets) {
+        if (own == null) {
+            return sheets;
+        }
+        List<Grid> applied = new ArrayList<>();
+        for (Grid sheet : sheets) {
+            List<Said> here = rows.stream()
+                    .filter(row -> row.sheet().equalsIgnoreCase(sheet.sheet()))
+                    .toList();
+            boolean ignored = here.stream().anyMatch(row -> row.isOfSheet() && row.isIgnored());
+            if (!isOne(sheet) && !ignored) {
+                applied.add(applied(sheet, here));
+            }
+        }
+        for (Said row : rows) {
+            if (sheets.stream().noneMatch(sheet -> sheet.sheet().equalsIgnoreCase(row.sheet()))) {
+                findings.warning(row.origin(), ArrangeMessages.noSuchSheet(row.sheet()));
+            }
+        }
+        return applied;
+    }
+
+    /** The sheets among some that are left out: those to be ignored, and this one. */
+    List<Grid> left(List<Grid> sheets) {
+        return sheets.stream()
+                .filter(sheet -> isOne(sheet)
+                        || rows.stream()
+                                .anyMatch(row -> row.sheet().equalsIgnoreCase(sheet.sheet())
+                                        && row.isOfSheet()
+                                        && row.isIgnored()))
+                .toList();
+    }
+
+    private Grid applied(Grid sheet, List<Said> here) {
+        Grid grid = sheet;
+        SheetSchema schema = null;
+        for (Said row : here) {
+            if (row.isOfSheet()) {
+                schema = schema(row.as()).orElse(null);
+                if (schema == null) {
+                    findings.error(row.origin(), ArrangeMessages.unknownTable(row.as()));
+                } else if (!schema.equals(FormulaSheet.SCHEMA)) {
+                    grid = grid.titled(schema.name());
+                }
+            }
+        }
+        Map<Integer, Map<Integer, Cell>> renamed = new LinkedHashMap<>();
+        Grid head = grid.head(ROWS_LOOKED_AT);
+        for (Said row : here) {
+            if (!row.isOfSheet() && !row.isAnswer()) {
+                rename(head, row, schema, renamed);
+            }
+        }
+        return answered(grid.with(renamed), answers(sheet.sheet()), here);
+    }
+
+    private static Optional<SheetSchema> schema(String name) {
+        return Schemas.ALL.stream()
+                .filter(schema -> schema.name().equalsIgnoreCase(name.strip()))
+                .findFirst();
+    }
+
+    // headers
+
+    private void rename(Grid head, Said row, @Nullable SheetSchema schema, Map<Integer, Map<Integer, Cell>> renamed) {
+        if (!row.isIgnored() && !isColumn(row.as(), schema)) {
+            findings.error(row.origin(), ArrangeMessages.unknownColumn(row.as()));
+            return;
+        }
+        boolean found = false;
+        String key = ListWords.key(row.there());
+        for (boolean anywhere : new boolean[] {row.cell().isEmpty(), true}) {
+            for (int number : head.rows().numbers()) {
+                for (Map.Entry<Integer, Cell> cell : head.row(number).entrySet()) {
+                    boolean here = anywhere
+                            || head.origin(number, cell.getKey()).cell().equalsIgnoreCase(row.cell());
+                    if (!found && here && ListWords.key(cell.getValue().text()).equals(key)) {
+                        found = true;
+                        Cell ours = row.isIgnored() ? Cell.BLANK : Cell.text(withUnit(row.as(), row.there()));
+                        renamed.computeIfAbsent(number, any -> new HashMap<>()).put(cell.getKey(), ours);
+                    }
+                }
+            }
+            if (found) {
+                return;
+            }
+        }
+        findings.warning(row.origin(), ArrangeMessages.noSuchHeader(row.there(), row.sheet()));
+    }
+
+    private static boolean isColumn(String words, @Nullable SheetSchema schema) {
+        boolean known = Schemas.ALL.stream()
+                .filter(one -> schema == null || one.equals(schema))
+                .anyMatch(one -> new ColumnNames(one.columns()).find(words).isPresent());
+        return known || ColumnUse.parse(words, PriceNote.NONE).isPresent();
+    }
+
+    /** Our header with the unit that theirs ends with: {@code Price (€/kg)}. */
+    private static String withUnit(String ours, String theirs) {
+        String text = theirs.strip();
+        for (int at = Math.max(text.indexOf('('), text.indexOf(' ')); at > 0; at = text.indexOf(' ', at + 1)) {
+            String rest = text.substring(at).replaceAll("[()\\[\\]]", " ").strip();
+            boolean unit =
+                    UnitText.parse(rest).filter(said -> !said.words().isEmpty()).isPresent();
+            if (unit && !ours.contains("(")) {
+                return ours + " (" + rest + ")";
+            }
+        }
+        return ours;
+    }
+
+    // answers
+
+    /** Writes numbers and dates that can mean two things as an answer says that they are meant. */
+    private Grid answered(Grid grid, Map<String, String> answers, List<Said> here) {
+        String decimals = answers.get(Mapping.DECIMALS);
+        String order = answers.get(Mapping.DATES);
+        DecimalMark mark = decimals == null ? null : DecimalMark.of(decimals).orElse(null);
+        if (decimals != null && mark == null) {
+            here.stream()
+                    .filter(row -> row.there().equalsIgnoreCase(Mapping.DECIMALS))
+                    .forEach(row -> findings.error(row.origin(), ArrangeMessages.unknownAnswer(row.there(), row.as())));
+        }
+        if (mark == null && order == null) {
+            return grid;
+        }
+        ListDates dates = new ListDates(Optional.ofNullable(order));
+        Map<Integer, Map<Integer, Cell>> clear = new HashMap<>();
+        for (int row : grid.rows().numbers()) {
+            grid.row(row).forEach((column, cell) -> {
+                Cell meant =
+                        cell.kind() == Cell.Kind.TEXT ? meant(cell.text(), mark, order == null ? null : dates) : null;
+                if (meant != null) {
+                    clear.computeIfAbsent(row, any -> new HashMap<>()).put(column, meant);
+                }
+            });
+        }
+        return grid.with(clear);
+    }
+
+    private static @Nullable Cell meant(String text, @Nullable DecimalMark mark, @Nullable ListDates dates) {
+        if (mark != null && NumberText.parse(text) instanceof NumberText.Ambiguous two) {
+            boolean small = (text.indexOf(',') >= 0) == (mark == DecimalMark.COMMA);
+            String number = (small ? two.small().stripTrailingZeros() : two.large()).toPlainString();
+            return Cell.text((number + " " + two.words()).strip());
+        }
+        if (dates != null && DateText.parse(text) instanceof DateText.Ambiguous) {
+            return dates.one(text)
+                    .map(ListDates.Read::day)
+                    .map(day -> Cell.text(String.valueOf(day)))
+                    .orElse(null);
+        }
+        return null;
+    }
+}
