@@ -9,9 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.Question;
 
 /**
  * Invents a supplier's list and lays it out in one of very many ways: language, place of the currency and of what a price
@@ -228,6 +230,33 @@ final class ListMaker {
             case COMMAS -> new ListCase(name + ".csv", paper.text(','), truth, described());
             case TABS -> new ListCase(name + ".txt", paper.text('\t'), truth, described());
         };
+    }
+
+    /** What a person who knows the list answers; empty where even they could not say. */
+    Optional<String> answer(Question question) {
+        String field = question.field();
+        return switch (field) {
+            case "decimals" -> Optional.of(tongue.decimal == ',' ? "comma" : "point");
+            case "dates" -> Optional.of("day first");
+            case "currency" -> Optional.of(currency);
+            case "breaks in" -> Optional.of(breaksInPacks ? "packs" : unit);
+            case "price per" -> Optional.of(basis == Basis.PACK ? "pack" : perText());
+            case "first day" -> Optional.of(day.toString());
+            case "last day" -> Optional.of(until == null ? "none" : until.toString());
+            case "columns" -> column(question);
+            default ->
+                question.choices().contains("case") ? Optional.of("case") : Optional.empty();
+        };
+    }
+
+    private Optional<String> column(Question question) {
+        String header = question.key();
+        String begin = layout == Layout.PACKS_AS_COLUMNS ? "price of" : "price from";
+        if (layout == Layout.PAIRS && header.startsWith(one(tongue.heads("quantity")))) {
+            begin = "from quantity";
+        }
+        String wanted = begin;
+        return question.choices().stream().filter(choice -> choice.startsWith(wanted)).findFirst();
     }
 
     private String described() {
