@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.corpus;
+
+import org.jspecify.annotations.NullMarked;
