@@ -95,11 +95,7 @@ final class CostCommand extends Command {
         List<Finding> all = new ArrayList<>(before);
         all.addAll(unsaid);
         if (!(answer instanceof CostAnswer.Costed costed)) {
-            return console.refuse(
-                    answer.account(),
-                    all,
-                    unsaid,
-                    Exit.BAD_INPUT);
+            return console.refuse(answer.account(), all, unsaid, Exit.BAD_INPUT);
         }
         Written written = output.destination().write(book, Destination.COSTED, costed.report(), today());
         if (printing.json()) {

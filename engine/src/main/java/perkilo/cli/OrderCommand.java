@@ -53,10 +53,7 @@ final class OrderCommand extends Command {
         if (answer instanceof OrderAnswer.Planned planned) {
             return said(console, book, planned);
         }
-        return console.refuse(
-                answer.account(),
-                answer.findings(),
-                Exit.BAD_INPUT);
+        return console.refuse(answer.account(), answer.findings(), Exit.BAD_INPUT);
     }
 
     private OrderRequest request() {

@@ -128,10 +128,7 @@ final class PricesCommand extends Command {
             answer = new ShowPriceChanges().show(request, progress);
         }
         if (!(answer instanceof PriceChangesAnswer.Changed changed)) {
-            return console.refuse(
-                    answer.account(),
-                    answer.findings(),
-                    Exit.BAD_INPUT);
+            return console.refuse(answer.account(), answer.findings(), Exit.BAD_INPUT);
         }
         new PriceChangesWords(console).say(changed, written(read, changed.report()));
         return Exit.DONE;

@@ -63,10 +63,7 @@ final class SwapCommand extends Command {
         if (answer instanceof SwapAnswer.NoSuchChoice missing) {
             throw wrong(ChoiceWords.missing(missing));
         }
-        return console.refuse(
-                answer.account(),
-                answer.findings(),
-                Exit.BAD_INPUT);
+        return console.refuse(answer.account(), answer.findings(), Exit.BAD_INPUT);
     }
 
     private SwapRequest request() {

@@ -36,7 +36,8 @@ record BreakPrices(@Nullable BreakText from, String price) {
             boolean inNumber = letter >= '0' && letter <= '9' || (digit && (letter == '.' || letter == ','));
             numbers += inNumber && !digit ? 1 : 0;
             digit = inNumber;
-            between |= letter == ':' || letter == ';' || letter == '(' || letter == '|' || letter == '=' || letter == '@';
+            between |=
+                    letter == ':' || letter == ';' || letter == '(' || letter == '|' || letter == '=' || letter == '@';
         }
         return numbers > 1 && between;
     }
@@ -44,7 +45,8 @@ record BreakPrices(@Nullable BreakText from, String price) {
     /** The texts of the prices in a cell; the text itself if it holds one. */
     static List<String> parts(String text) {
         return mayBe(text)
-                ? of(text).map(all -> all.stream().map(BreakPrices::price).toList()).orElse(List.of(text))
+                ? of(text).map(all -> all.stream().map(BreakPrices::price).toList())
+                        .orElse(List.of(text))
                 : List.of(text);
     }
 
@@ -93,8 +95,7 @@ record BreakPrices(@Nullable BreakText from, String price) {
                 .isPresent();
         return priced
                 ? BreakText.of(quantity)
-                        .filter(from -> from.kind() == BreakText.Kind.FROM
-                                || (from.kind() == BreakText.Kind.BARE))
+                        .filter(from -> from.kind() == BreakText.Kind.FROM || (from.kind() == BreakText.Kind.BARE))
                         .map(from -> new BreakPrices(from, price.strip()))
                 : Optional.empty();
     }

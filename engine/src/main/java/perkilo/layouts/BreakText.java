@@ -31,15 +31,17 @@ public record BreakText(String digits, @Nullable Quantity unit, boolean packs, K
     private static final String MORE =
             "(?:\\+|(?:and|or|&)?\\s*(?:more|up(?:wards)?|above|over)|(?:und|u\\.)\\s*mehr|et (?:plus|au[ -]del[aà])|ou plus|e (?:oltre|pi[uù])|o (?:pi[uù]|m[aá]s)|y m[aá]s)";
     private static final Pattern FROM = Pattern.compile(
-            "(?iu)(?:from|starting at|ab|von|d[eè]s|des|[aà] partir de|[aà] p\\. ?de|a partire da|da|desde|>=|=>|≥|min\\.?|mind\\.?)\\s*" + Q
-                    + U + "\\s*" + MORE + "?");
+            "(?iu)(?:from|starting at|ab|von|d[eè]s|des|[aà] partir de|[aà] p\\. ?de|a partire da|da|desde|>=|=>|≥|min\\.?|mind\\.?)\\s*"
+                    + Q + U + "\\s*" + MORE + "?");
     private static final Pattern PLUS = Pattern.compile("(?iu)" + Q + "\\s*" + MORE + U + "|" + Q + U + "\\s*" + MORE);
     private static final Pattern RANGE =
             Pattern.compile("(?iu)" + Q + U + "\\s*(?:-|to|bis|à|a|al|hasta|\\.\\.\\.?|…)\\s*(?:<\\s*)?" + Q + U);
     private static final Pattern UP_TO = Pattern.compile(
-            "(?iu)(?:<=?|≤|up to|under|below|less than|bis(?: zu)?|unter|jusqu['’][aà]|moins de|fino a|meno di|hasta|menos de)\\s*" + Q + U);
+            "(?iu)(?:<=?|≤|up to|under|below|less than|bis(?: zu)?|unter|jusqu['’][aà]|moins de|fino a|meno di|hasta|menos de)\\s*"
+                    + Q + U);
     private static final Pattern ABOVE = Pattern.compile(
-            "(?iu)(?:>|over|above|more than|[uü]ber|ueber|mehr als|plus de|au[ -]dessus de|oltre|pi[uù] di|m[aá]s de)\\s*" + Q + U);
+            "(?iu)(?:>|over|above|more than|[uü]ber|ueber|mehr als|plus de|au[ -]dessus de|oltre|pi[uù] di|m[aá]s de)\\s*"
+                    + Q + U);
     private static final Pattern ALONE = Pattern.compile("(?iu)" + Q + U);
     private static final int LONGEST = 60;
 

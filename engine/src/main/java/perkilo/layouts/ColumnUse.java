@@ -82,7 +82,8 @@ public record ColumnUse(
                     .map(ColumnUse::surcharge);
         }
         return Meaning.of(text)
-                .map(meaning -> new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE, null));
+                .map(meaning ->
+                        new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE, null));
     }
 
     /** The words for a mapping file. */

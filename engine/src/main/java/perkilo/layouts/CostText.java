@@ -9,11 +9,13 @@ import java.util.regex.Pattern;
 /** Sentences that change prices: surcharges, discounts, VAT. */
 final class CostText {
 
-    private static final String P = "(\\d{1,2}(?:[.,]\\d{1,2})?) ?(?:%|percent|prozent|pct|per cent|pour cent|por ciento|per cento)";
+    private static final String P =
+            "(\\d{1,2}(?:[.,]\\d{1,2})?) ?(?:%|percent|prozent|pct|per cent|pour cent|por ciento|per cento)";
     private static final Pattern PERCENT = Pattern.compile(P);
     private static final Pattern SURCHARGE = Pattern.compile(
             "zuschlag|aufschlag|surcharge|supplement|majoration|surtaxe|sovrapprezz|maggiorazion|recargo|suplemento|levy"
-                    + "|erhoh|increas|augment|hausse|aument|rincar|sobreprecio|premium|uplift|teuerung|(?:plus|zzgl\\.?|\\+) ?" + P);
+                    + "|erhoh|increas|augment|hausse|aument|rincar|sobreprecio|premium|uplift|teuerung|(?:plus|zzgl\\.?|\\+) ?"
+                    + P);
     private static final Pattern DISCOUNT = Pattern.compile(
             "rabatt|skonto|nachlass|discount|rebate|remise|rabais|escompte|ristourne|sconto|abbuono|descuento|rebaja"
                     + "|bonificacion|abzug|abzgl|(?:minus|less) ?" + P);

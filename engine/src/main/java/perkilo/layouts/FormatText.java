@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 /** The words that a number format shows beside the number: {@code €/kg} in {@code 0.00 "€/kg"}. */
 final class FormatText {
 
-    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"|\\\\(.)|\\[\\$([^\\]-]*)(?:-[0-9A-Fa-f]+)?]|([€£¥/])");
+    private static final Pattern QUOTED =
+            Pattern.compile("\"([^\"]*)\"|\\\\(.)|\\[\\$([^\\]-]*)(?:-[0-9A-Fa-f]+)?]|([€£¥/])");
     private static final Pattern BRACKETS = Pattern.compile("\\[(?!\\$)[^\\]]*]");
 
     private FormatText() {}
@@ -14,7 +15,8 @@ final class FormatText {
     /** The words of a format; empty if it has none. */
     static String of(String format) {
         int end = format.indexOf(';');
-        String first = BRACKETS.matcher(end < 0 ? format : format.substring(0, end)).replaceAll("");
+        String first =
+                BRACKETS.matcher(end < 0 ? format : format.substring(0, end)).replaceAll("");
         StringBuilder words = new StringBuilder();
         Matcher part = QUOTED.matcher(first);
         while (part.find()) {

@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param choices what the column can be used for, in the words of a mapping file; empty if {@code use} is clear
  * @param doubt why {@code use} is not clear
  */
-public record HeaderReading(
-        @Nullable ColumnUse use, PriceNote note, List<String> choices, Doubt doubt) {
+public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String> choices, Doubt doubt) {
 
     /** Why a header does not say what its column is used for. */
     public enum Doubt {
@@ -36,8 +35,8 @@ public record HeaderReading(
     private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]*)[)\\]]");
     private static final Pattern BILINGUAL = Pattern.compile("\\s/\\s|\\n|\\|");
     private static final Pattern LAST_COMMA = Pattern.compile("[,;]+$");
-    private static final Pattern WITH_VAT = Pattern.compile(
-            "(?iu)[(\\[]?(?:inkl\\.?|incl\\.?|including|mit|with|avec|con|einschl\\.?)?\\s*"
+    private static final Pattern WITH_VAT =
+            Pattern.compile("(?iu)[(\\[]?(?:inkl\\.?|incl\\.?|including|mit|with|avec|con|einschl\\.?)?\\s*"
                     + "(?:mwst\\.?|ust\\.?|vat|tva|iva|ttc|brutto|gross|included|inclusa|incluido|incluse)[)\\]]?");
     private static final Pattern BRACKET = Pattern.compile("[()\\[\\]]");
     private static final int LONGEST = 120;
@@ -65,8 +64,7 @@ public record HeaderReading(
     static PriceNote noteIn(String header) {
         String text = BRACKET.matcher(header).replaceAll(" ").strip();
         for (int space = text.indexOf(' '); space > 0; space = text.indexOf(' ', space + 1)) {
-            Optional<PriceNote> note =
-                    PriceNote.of(text.substring(space)).filter(said -> !said.equals(PriceNote.NONE));
+            Optional<PriceNote> note = PriceNote.of(text.substring(space)).filter(said -> !said.equals(PriceNote.NONE));
             if (note.isPresent()) {
                 return note.get();
             }
@@ -157,8 +155,9 @@ public record HeaderReading(
             String first = String.join(" ", List.of(words).subList(0, end));
             String rest = String.join(" ", List.of(words).subList(end, words.length));
             String kind = isWord(words[end - 1]) ? ListWords.header(first).orElse("") : "";
-            Optional<HeaderReading> reading =
-                    kind.isEmpty() ? Optional.empty() : ofKind(kind, rest, inside, insideBreak, first.indexOf('%') >= 0);
+            Optional<HeaderReading> reading = kind.isEmpty()
+                    ? Optional.empty()
+                    : ofKind(kind, rest, inside, insideBreak, first.indexOf('%') >= 0);
             if (reading.isPresent()) {
                 return reading;
             }
@@ -185,8 +184,7 @@ public record HeaderReading(
         }
         boolean understood = rest.isEmpty() || (!basis && PriceNote.of(rest).isPresent());
         return understood
-                ? Meaning.of(kind)
-                        .map(meaning -> sure(ColumnUse.of(meaning), noteOf(rest, inside)))
+                ? Meaning.of(kind).map(meaning -> sure(ColumnUse.of(meaning), noteOf(rest, inside)))
                 : Optional.empty();
     }
 
@@ -268,8 +266,7 @@ public record HeaderReading(
         String quantity = from.digits()
                 + (from.unit() == null ? "" : " " + from.unit().measure().symbol());
         if (from.kind() == BreakText.Kind.ABOVE) {
-            return new HeaderReading(
-                    null, note, List.of("price from " + quantity, "nothing"), Doubt.QUANTITY);
+            return new HeaderReading(null, note, List.of("price from " + quantity, "nothing"), Doubt.QUANTITY);
         }
         return new HeaderReading(
                 null,

@@ -28,7 +28,9 @@ public final class LayoutFinder {
 
     private LayoutFinder() {}
 
-    /** The tables of all sheets. Sheets without one are kept beside the first table, as they may say something of it. */
+    /**
+     * The tables of all sheets. Sheets without one are kept beside the first table, as they may say something of it.
+     */
     public static List<ListLayout> find(List<Grid> grids) {
         LayoutFinder finder = new LayoutFinder();
         List<ListLayout> found = new ArrayList<>();
@@ -57,15 +59,7 @@ public final class LayoutFinder {
                         .keySet()
                         .forEach(column -> headers.putIfAbsent(column, ListLayout.withoutHeading(column))));
         return new ListLayout(
-                grid,
-                -1,
-                row,
-                row,
-                Integer.MAX_VALUE,
-                headers,
-                found.readings(),
-                found.pairs(),
-                List.of());
+                grid, -1, row, row, Integer.MAX_VALUE, headers, found.readings(), found.pairs(), List.of());
     }
 
     private List<ListLayout> tables(Grid grid) {
@@ -120,7 +114,8 @@ public final class LayoutFinder {
         }
         if (hasNext) {
             Set<Integer> below = grid.row(row + 1).keySet();
-            if (below.size() >= LEAST && below.size() > (best == null ? 0 : best.readings().size())) {
+            if (below.size() >= LEAST
+                    && below.size() > (best == null ? 0 : best.readings().size())) {
                 best = better(best, layout(grid, row + 1, row + 1));
             }
             columns.addAll(below);

@@ -53,7 +53,8 @@ public record ListColumns(
         Optional<String> said = mapping.column(header);
         if (said.isPresent()) {
             ColumnUse.parse(said.get(), note)
-                    .ifPresentOrElse(use -> uses.put(column, use), () -> questions.add(notUnderstood(column, said.get())));
+                    .ifPresentOrElse(
+                            use -> uses.put(column, use), () -> questions.add(notUnderstood(column, said.get())));
         } else if (reading != null && reading.use() != null) {
             uses.put(column, reading.use());
         }
@@ -110,7 +111,8 @@ public record ListColumns(
     private void settleDoubles(Mapping mapping) {
         Map<String, List<Integer>> byWords = new LinkedHashMap<>();
         uses.forEach((column, use) -> {
-            boolean paired = layout.pairs().containsKey(column) || layout.pairs().containsValue(column);
+            boolean paired =
+                    layout.pairs().containsKey(column) || layout.pairs().containsValue(column);
             boolean any = use.meaning() == Meaning.CODE || use.meaning() == Meaning.GRADE;
             if (!paired && !any) {
                 byWords.computeIfAbsent(use.words(), words -> new ArrayList<>()).add(column);
@@ -127,7 +129,8 @@ public record ListColumns(
             if (columns.size() > 1) {
                 List<String> headers = columns.stream().map(this::header).toList();
                 for (int column : columns) {
-                    if (mapping.column(header(column)).isEmpty() || headers.stream().distinct().count() == 1) {
+                    if (mapping.column(header(column)).isEmpty()
+                            || headers.stream().distinct().count() == 1) {
                         questions.add(new Question(
                                 Mapping.COLUMNS,
                                 header(column),
@@ -142,7 +145,8 @@ public record ListColumns(
 
     /** The columns that hold something; all of them if none does. */
     private List<Integer> filled(List<Integer> columns) {
-        List<Integer> filled = columns.stream().filter(column -> !isBlank(column)).toList();
+        List<Integer> filled =
+                columns.stream().filter(column -> !isBlank(column)).toList();
         if (filled.isEmpty()) {
             return columns;
         }
@@ -174,7 +178,10 @@ public record ListColumns(
             if (!cell.isBlank() && looked < ROWS_LOOKED_AT) {
                 looked++;
                 packs += cell.kind() == Cell.Kind.NUMBER
-                                || PackText.of(cell.text(), DecimalMark.POINT, note(column).per())
+                                || PackText.of(
+                                                cell.text(),
+                                                DecimalMark.POINT,
+                                                note(column).per())
                                         .isPresent()
                         ? 1
                         : 0;
@@ -201,10 +208,8 @@ public record ListColumns(
             return NotReadMessages.blank();
         }
         if (reading != null && reading.doubt() == HeaderReading.Doubt.VAT) {
-            return NotReadMessages.otherColumnHolds(prices().keySet().stream()
-                    .findFirst()
-                    .map(this::header)
-                    .orElse(""));
+            return NotReadMessages.otherColumnHolds(
+                    prices().keySet().stream().findFirst().map(this::header).orElse(""));
         }
         return reading == null ? NotReadMessages.notUnderstood() : NotReadMessages.notNeeded();
     }

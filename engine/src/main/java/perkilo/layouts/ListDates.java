@@ -51,22 +51,20 @@ public final class ListDates {
 
     private static final Pattern YEAR_FIRST =
             compiled(BEGIN + "(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})(?!\\d)(?:[t ]\\d{2}:\\d{2}(?::\\d{2})?\\S*)?");
-    private static final Pattern NUMBERS =
-            compiled(BEGIN + "(\\d{1,2})([-/.]) ?(\\d{1,2})\\2 ?(\\d{4}|\\d{2})" + END);
-    private static final Pattern DAY_MONTH = compiled(
-            BEGIN + DAY + "[\\s-]*" + OF + NAME + "[,\\s-]*" + OF + YEAR);
-    private static final Pattern MONTH_DAY = compiled(
-            "(?<!\\p{L})" + NAME + "\\s+(\\d{1,2})(?:st|nd|rd|th)?(?:,\\s*|\\s+)" + YEAR);
+    private static final Pattern NUMBERS = compiled(BEGIN + "(\\d{1,2})([-/.]) ?(\\d{1,2})\\2 ?(\\d{4}|\\d{2})" + END);
+    private static final Pattern DAY_MONTH = compiled(BEGIN + DAY + "[\\s-]*" + OF + NAME + "[,\\s-]*" + OF + YEAR);
+    private static final Pattern MONTH_DAY =
+            compiled("(?<!\\p{L})" + NAME + "\\s+(\\d{1,2})(?:st|nd|rd|th)?(?:,\\s*|\\s+)" + YEAR);
     private static final Pattern WEEK = compiled(
             BEGIN + "(?:(?:kw|cw|wk|week|woche|kalenderwoche|semaine|sem|settimana|sett|semana|w)\\.?\\s*(\\d{1,2})"
                     + "[\\s/.,-]+" + YEAR + "|(\\d{1,2})\\.?\\s*kw[\\s/.-]*" + YEAR + "|(\\d{4})-?w(\\d{1,2}))" + END);
-    private static final Pattern QUARTER = compiled(
-            BEGIN + "(?:[qt]([1-4])[\\s/.-]*" + YEAR + "|([1-4])(?:\\.|er|e|eme|st|nd|rd|th|[ºª°])?\\s*"
-                    + "(?:quartal|quarter|trimestre|trim\\.?)[\\s/]*" + OF + YEAR + "|(\\d{4})[\\s/-]?[qt]([1-4]))" + END);
+    private static final Pattern QUARTER = compiled(BEGIN + "(?:[qt]([1-4])[\\s/.-]*" + YEAR
+            + "|([1-4])(?:\\.|er|e|eme|st|nd|rd|th|[ºª°])?\\s*" + "(?:quartal|quarter|trimestre|trim\\.?)[\\s/]*" + OF
+            + YEAR + "|(\\d{4})[\\s/-]?[qt]([1-4]))" + END);
     private static final Pattern HALF = compiled(BEGIN + "(?:h([12])[\\s/.-]*" + YEAR
             + "|([12])(?:\\.|er|e|eme|st|nd|[ºª°])?\\s*(?:halbjahr|half|semestre)[\\s/]*" + OF + YEAR + ")" + END);
-    private static final Pattern END_OF_MONTH = compiled("(?<!\\p{L})(?:end of|end|ende|fin|fine|final(?:es)?)\\s+" + OF
-            + NAME + "[\\s/-]*" + OF + YEAR);
+    private static final Pattern END_OF_MONTH =
+            compiled("(?<!\\p{L})(?:end of|end|ende|fin|fine|final(?:es)?)\\s+" + OF + NAME + "[\\s/-]*" + OF + YEAR);
     private static final Pattern MONTH = compiled("(?<![\\p{L}\\d])" + NAME + "[\\s/-]*" + OF + YEAR);
     private static final Pattern NUMBERED_MONTH =
             compiled(BEGIN + "(?:(\\d{1,2})[/.](\\d{4})|(\\d{4})[-/.](\\d{1,2}))(?!\\d|[-/.,]\\d)");
@@ -91,8 +89,7 @@ public final class ListDates {
      * @param last the last day if it means several, such as a month; the day itself otherwise
      * @param ambiguous whether it can be two days
      */
-    public record Read(
-            @Nullable LocalDate day, @Nullable LocalDate last, boolean ambiguous) {
+    public record Read(@Nullable LocalDate day, @Nullable LocalDate last, boolean ambiguous) {
 
         private static Read of(LocalDate day) {
             return new Read(day, day, false);
@@ -253,14 +250,14 @@ public final class ListDates {
             return months(year(first(found.group(2), found.group(4))), 6 * number(half) - 5, 6);
         }
         if (pattern == END_OF_MONTH) {
-            return Read.of(YearMonth.of(year(found.group(2)), month(found.group(1))).atEndOfMonth());
+            return Read.of(
+                    YearMonth.of(year(found.group(2)), month(found.group(1))).atEndOfMonth());
         }
         if (pattern == MONTH) {
             return months(year(found.group(2)), month(found.group(1)), 1);
         }
         boolean yearLast = found.group(2) != null;
-        return months(
-                number(yearLast ? found.group(2) : found.group(3)), number(found.group(yearLast ? 1 : 4)), 1);
+        return months(number(yearLast ? found.group(2) : found.group(3)), number(found.group(yearLast ? 1 : 4)), 1);
     }
 
     private @Nullable Read numbers(MatchResult found) {
@@ -358,7 +355,9 @@ public final class ListDates {
         return String.join(
                 "|",
                 BY_NAME.keySet().stream()
-                        .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(name -> name))
+                        .sorted(Comparator.comparingInt(String::length)
+                                .reversed()
+                                .thenComparing(name -> name))
                         .toList());
     }
 

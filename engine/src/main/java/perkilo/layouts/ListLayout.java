@@ -70,8 +70,7 @@ public record ListLayout(
         for (int row : grid.rows().numbers()) {
             grid.row(row).keySet().forEach(column -> headers.putIfAbsent(column, withoutHeading(column)));
         }
-        return new ListLayout(
-                grid, -1, -1, -1, Integer.MAX_VALUE, headers, Map.of(), Map.of(), List.of());
+        return new ListLayout(grid, -1, -1, -1, Integer.MAX_VALUE, headers, Map.of(), Map.of(), List.of());
     }
 
     /**

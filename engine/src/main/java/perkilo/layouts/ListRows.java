@@ -205,7 +205,8 @@ public final class ListRows {
 
     /** The pack that the name of an item holds, if no column holds packs. */
     private Optional<PackInName> packInName(String item) {
-        return places.containsKey(Meaning.PACK) || mapping.answer(Mapping.PACK_COLUMN).isPresent()
+        return places.containsKey(Meaning.PACK)
+                        || mapping.answer(Mapping.PACK_COLUMN).isPresent()
                 ? Optional.empty()
                 : namePacks.computeIfAbsent(item, name -> PackInName.of(name, sense.mark()));
     }
@@ -268,8 +269,7 @@ public final class ListRows {
             return;
         }
         unpriced.put(
-                new ListLine(
-                        listed(row, item), pack.content(), null, null, LineTerms.NONE, validity(row), origin, ""),
+                new ListLine(listed(row, item), pack.content(), null, null, LineTerms.NONE, validity(row), origin, ""),
                 why);
     }
 
@@ -516,9 +516,8 @@ public final class ListRows {
     /** The lines of one cell: one for each price in it. */
     private void lines(int row, String item, int column, ColumnUse use, PackText pack, List<ListLine> lines) {
         Cell cell = at(row, column);
-        List<BreakPrices> several = cell.kind() == Cell.Kind.TEXT
-                ? BreakPrices.of(cell.text()).orElse(List.of())
-                : List.of();
+        List<BreakPrices> several =
+                cell.kind() == Cell.Kind.TEXT ? BreakPrices.of(cell.text()).orElse(List.of()) : List.of();
         if (several.isEmpty()) {
             Integer pair = columns.layout().pairs().get(column);
             Bare from = pair != null
@@ -601,10 +600,7 @@ public final class ListRows {
                 listed(row, item),
                 pack,
                 new Offer.PriceBreak(
-                        begins == null ? null : figure(begins, origin),
-                        figure(amount, origin),
-                        price.per(),
-                        origin),
+                        begins == null ? null : figure(begins, origin), figure(amount, origin), price.per(), origin),
                 price.currency(),
                 terms(
                         row,
@@ -675,8 +671,7 @@ public final class ListRows {
             Optional<BigDecimal> next = one.applied(amount, price.per(), pack);
             if (next.isEmpty()) {
                 findings.error(
-                        origin,
-                        RowMessages.surchargeDoesNotFit(one.basis().basisWords(), pack.toString()));
+                        origin, RowMessages.surchargeDoesNotFit(one.basis().basisWords(), pack.toString()));
                 return null;
             }
             amount = next.get();
@@ -714,8 +709,8 @@ public final class ListRows {
     private Validity validity(int row) {
         LocalDate quoted = date(row, Meaning.QUOTED_ON);
         LocalDate until = date(row, Meaning.VALID_UNTIL);
-        lastValidity = lastValidity.orOf(
-                quoted == null ? own.quotedOn() : quoted, until == null ? own.validUntil() : until);
+        lastValidity =
+                lastValidity.orOf(quoted == null ? own.quotedOn() : quoted, until == null ? own.validUntil() : until);
         if (lastValidity.isEmpty()) {
             findings.error(
                     grid.origin(row, at(row).firstKey()),
@@ -856,7 +851,9 @@ public final class ListRows {
             findings.error(grid.origin(row, column), RowMessages.notADate(meaning.word(), shortened(cell.text())));
         }
         if (read.isPresent() && read.get().isRough()) {
-            LocalDate day = meaning == Meaning.VALID_UNTIL ? read.get().last() : read.get().day();
+            LocalDate day = meaning == Meaning.VALID_UNTIL
+                    ? read.get().last()
+                    : read.get().day();
             findings.note(grid.origin(row, column), RowMessages.roughDate(shortened(cell.text()), String.valueOf(day)));
             return day;
         }

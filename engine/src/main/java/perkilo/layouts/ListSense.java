@@ -143,12 +143,9 @@ public record ListSense(
                 marks.put(column, said.get());
                 return;
             }
-            Question question =
-                    Question.decimals(Objects.requireNonNull(shown.doubtful), shown.text, shown.digits);
+            Question question = Question.decimals(Objects.requireNonNull(shown.doubtful), shown.text, shown.digits);
             questions.add(
-                    one
-                            ? question
-                            : new Question(field, "", question.where(), question.text(), question.choices()));
+                    one ? question : new Question(field, "", question.where(), question.text(), question.choices()));
         }
 
         /** What the texts of one column show of its decimal mark. */

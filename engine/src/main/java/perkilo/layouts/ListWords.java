@@ -17,14 +17,12 @@ import java.util.regex.Pattern;
 import perkilo.reading.table.PackWords;
 import perkilo.xlsx.grid.Csv;
 
-/**
- * The words of price lists in five languages, from {@code words.csv}, and those for packs from
- * {@link PackWords}.
- */
+/** The words of price lists in five languages, from {@code words.csv}, and those for packs from {@link PackWords}. */
 public final class ListWords {
 
     private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}]+");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+
     private ListWords() {}
 
     /** Whether a word or phrase is one of a kind, such as {@code container}. */
@@ -140,7 +138,8 @@ public final class ListWords {
     public static boolean speaksOfCost(String text) {
         for (String word : NO_LETTERS.split(text, -1)) {
             String key = word.isEmpty() ? "" : key(word);
-            if (COST_WORDS.contains(key) || (key.length() > LONG_WORD && COST_PARTS.stream().anyMatch(key::contains))) {
+            if (COST_WORDS.contains(key)
+                    || (key.length() > LONG_WORD && COST_PARTS.stream().anyMatch(key::contains))) {
                 return true;
             }
         }

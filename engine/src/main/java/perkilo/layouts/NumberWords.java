@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 public record NumberWords(String digits, String words) {
 
     private static final int LONGEST = 80;
-    private static final Pattern SHAPE =
-            Pattern.compile("([^\\d]*?)([+\\-−]?\\d(?:[\\d.,'’]|[ \\u00A0\\u202F\\u2009](?=\\d{3}(?!\\d)))*|[.,]\\d+)(.*)");
+    private static final Pattern SHAPE = Pattern.compile(
+            "([^\\d]*?)([+\\-−]?\\d(?:[\\d.,'’]|[ \\u00A0\\u202F\\u2009](?=\\d{3}(?!\\d)))*|[.,]\\d+)(.*)");
     private static final Pattern LAST_MARKS = Pattern.compile("[.,'’]+$");
 
     /** A dash in the place of cents, {@code 412.-}, or of francs, {@code –.50}. */

@@ -17,7 +17,8 @@ import perkilo.units.Measure;
 record PackInName(String name, PackText pack) {
 
     private static final Pattern QUANTITY = Pattern.compile(
-            "(?<![\\d.,/\\p{L}])((?:\\d{1,3}\\s?[x×]\\s?)?\\d(?:[\\d.,]*\\d)?\\s?-?(\\p{L}{1,6})\\.?)(?![\\p{L}\\d/])", Pattern.UNICODE_CASE);
+            "(?<![\\d.,/\\p{L}])((?:\\d{1,3}\\s?[x×]\\s?)?\\d(?:[\\d.,]*\\d)?\\s?-?(\\p{L}{1,6})\\.?)(?![\\p{L}\\d/])",
+            Pattern.UNICODE_CASE);
     private static final Pattern ENDS = Pattern.compile("^[\\s,;:(\\[/–-]+|[\\s,;:)\\](/–-]+$");
     private static final Pattern EMPTY_BRACKETS = Pattern.compile("[(\\[]\\s*[)\\]]");
 
@@ -26,7 +27,8 @@ record PackInName(String name, PackText pack) {
         List<PackInName> found = new ArrayList<>();
         Matcher quantity = QUANTITY.matcher(item);
         while (quantity.find()) {
-            @Nullable Measure unit = Quantity.unit(quantity.group(2)).map(Quantity::measure).orElse(null);
+            @Nullable Measure unit =
+                    Quantity.unit(quantity.group(2)).map(Quantity::measure).orElse(null);
             if (unit == null || !isOfPack(unit)) {
                 continue;
             }
@@ -37,7 +39,9 @@ record PackInName(String name, PackText pack) {
                     .matcher(item.substring(0, start) + " " + item.substring(end))
                     .replaceAll(" ");
             String name = ENDS.matcher(ListWords.tidy(rest)).replaceAll("");
-            PackText.of(text, mark, null).filter(pack -> !name.isEmpty()).ifPresent(pack -> found.add(new PackInName(name, pack)));
+            PackText.of(text, mark, null)
+                    .filter(pack -> !name.isEmpty())
+                    .ifPresent(pack -> found.add(new PackInName(name, pack)));
         }
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
@@ -55,7 +59,9 @@ record PackInName(String name, PackText pack) {
         int at = end;
         for (int words = 0; words < 2; words++) {
             int space = item.substring(0, at).stripTrailing().lastIndexOf(' ');
-            String word = item.substring(Math.max(0, space), at).replaceAll("[(\\[]", "").strip();
+            String word = item.substring(Math.max(0, space), at)
+                    .replaceAll("[(\\[]", "")
+                    .strip();
             if (space > 0 && ListWords.is("container", word)) {
                 return space;
             }

@@ -23,9 +23,46 @@ public record PackText(Quantity content, int pieces) {
 
     /** Words beside a quantity that say it is not what one pack holds: gross weight, a minimum, about. */
     private static final Set<String> CHANGING = Set.of(
-            "gross", "brutto", "brut", "lordo", "bruto", "tare", "tara", "min", "mind", "mindestens", "minimum", "max",
-            "ca", "approx", "about", "circa", "env", "environ", "etwa", "aprox", "from", "ab", "up", "bis", "or", "oder",
-            "ou", "dozen", "dutzend", "x", "and", "und", "et", "plus", "per", "pro", "je", "par", "each", "half");
+            "gross",
+            "brutto",
+            "brut",
+            "lordo",
+            "bruto",
+            "tare",
+            "tara",
+            "min",
+            "mind",
+            "mindestens",
+            "minimum",
+            "max",
+            "ca",
+            "approx",
+            "about",
+            "circa",
+            "env",
+            "environ",
+            "etwa",
+            "aprox",
+            "from",
+            "ab",
+            "up",
+            "bis",
+            "or",
+            "oder",
+            "ou",
+            "dozen",
+            "dutzend",
+            "x",
+            "and",
+            "und",
+            "et",
+            "plus",
+            "per",
+            "pro",
+            "je",
+            "par",
+            "each",
+            "half");
 
     private static final Pattern HYPHEN = Pattern.compile("(?<=[\\d\\p{L}])[-‑–](?=\\p{L})");
     private static final Pattern FIRST_NUMBER = Pattern.compile("([^\\d]*)" + NUMBER + "\\s*([^\\d]*)");
@@ -165,8 +202,7 @@ public record PackText(Quantity content, int pieces) {
                     "top",
                     "-",
                     "–",
-                    "+" ->
-                true;
+                    "+" -> true;
             default -> false;
         };
     }

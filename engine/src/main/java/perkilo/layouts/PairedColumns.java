@@ -37,7 +37,8 @@ final class PairedColumns {
         Map<Integer, HeaderReading> found = new HashMap<>();
         headers.forEach((column, header) -> {
             Matcher number = NUMBERED.matcher(header.strip());
-            HeaderReading base = number.matches() ? HeaderReading.of(number.group(1) + (number.group(3) == null ? "" : number.group(3)))
+            HeaderReading base = number.matches()
+                    ? HeaderReading.of(number.group(1) + (number.group(3) == null ? "" : number.group(3)))
                             .orElse(null)
                     : null;
             if (base != null && is(base, Meaning.FROM)) {

@@ -40,8 +40,7 @@ public final class PriceCell {
     private final Map<String, Format> formats = new HashMap<>();
     private final Map<String, Optional<CurrencySign>> signs = new HashMap<>();
 
-    PriceCell(
-            Mapping mapping, TitleFacts facts, Consumer<Question> ask, ListGallons gallons, Findings findings) {
+    PriceCell(Mapping mapping, TitleFacts facts, Consumer<Question> ask, ListGallons gallons, Findings findings) {
         this.gallons = gallons;
         this.mapping = mapping;
         this.title = facts.note();
@@ -88,7 +87,8 @@ public final class PriceCell {
 
         static Format of(String format) {
             String text = FormatText.of(format);
-            PriceNote note = text.isEmpty() ? PriceNote.NONE : PriceNote.of(text).orElse(PriceNote.NONE);
+            PriceNote note =
+                    text.isEmpty() ? PriceNote.NONE : PriceNote.of(text).orElse(PriceNote.NONE);
             CurrencySign sign = CurrencySign.ofFormat(format).orElse(note.currency());
             return new Format(sign, note, text);
         }
@@ -132,9 +132,8 @@ public final class PriceCell {
             findings.warning(origin, RowMessages.priceNotAboveZero(number));
             return null;
         }
-        Format format = typed && !cell.format().isEmpty()
-                ? formats.computeIfAbsent(cell.format(), Format::of)
-                : NO_FORMAT;
+        Format format =
+                typed && !cell.format().isEmpty() ? formats.computeIfAbsent(cell.format(), Format::of) : NO_FORMAT;
         CurrencyUnit currency = currency(origin, beside, around, currencyCell, perCell, format);
         For basis = basis(origin, beside, around, perCell, pack, remark, format, currency);
         if (number == null && parts != null && !around.markIsAsked()) {
@@ -202,12 +201,7 @@ public final class PriceCell {
     }
 
     private @Nullable CurrencyUnit currency(
-            Origin origin,
-            PriceNote beside,
-            Around around,
-            String currencyCell,
-            String perCell,
-            Format shown) {
+            Origin origin, PriceNote beside, Around around, String currencyCell, String perCell, Format shown) {
         CurrencySign row = currencyCell.isEmpty()
                 ? null
                 : signs.computeIfAbsent(currencyCell, CurrencySign::parse).orElse(null);

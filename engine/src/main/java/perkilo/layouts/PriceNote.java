@@ -116,10 +116,7 @@ public record PriceNote(
             if (round.matches() && (isRemark(cut[1]) || after.isPresent())) {
                 BigDecimal number = new BigDecimal(cut[0].replaceAll("[., '’]", ""));
                 return Optional.of(new PriceNote(
-                        after.orElse(null),
-                        Quantity.unit("each").orElseThrow().times(number),
-                        false,
-                        null));
+                        after.orElse(null), Quantity.unit("each").orElseThrow().times(number), false, null));
             }
         }
         return Optional.empty();

@@ -56,7 +56,8 @@ public record TitleFacts(
     private static final Pattern BASIS = Pattern.compile(
             "(?iu)(?:/|\\b(?:per|pro|je|par|au|le|la|al|por|el|pour|für|for)\\s+)\\s*((?:\\d[\\d.]*\\s*)?[\\p{L}]+|\\d[\\d.]*)");
     private static final Pattern FOOTNOTE = Pattern.compile("^(\\*{1,3}|†|‡|[¹²³]|\\d\\))\\s*(.+)");
-    private static final Pattern SOME_DAY = Pattern.compile("\\d{1,2}\\.\\d{1,2}\\.(?!\\d)|\\d{1,2}\\.? \\p{L}{3,9}(?!\\p{L})");
+    private static final Pattern SOME_DAY =
+            Pattern.compile("\\d{1,2}\\.\\d{1,2}\\.(?!\\d)|\\d{1,2}\\.? \\p{L}{3,9}(?!\\p{L})");
     /** How the field of a question about a date begins. */
     static final String DATE_AFTER = "date after ";
 
@@ -160,7 +161,9 @@ public record TitleFacts(
             return PriceNote.NONE;
         }
         Set<CurrencySign> signs = new HashSet<>();
-        CODE.matcher(line).results().forEach(code -> CurrencySign.parse(code.group()).ifPresent(signs::add));
+        CODE.matcher(line)
+                .results()
+                .forEach(code -> CurrencySign.parse(code.group()).ifPresent(signs::add));
         Set<String> meanings = new HashSet<>();
         signs.forEach(sign -> meanings.add(sign.meanings().toString()));
         Optional<PriceNote> basis = BASIS.matcher(line)
@@ -275,7 +278,9 @@ public record TitleFacts(
 
         /** A heading between rows that says nothing of prices, below one that does: does the first still hold? */
         private void section(LooseLine line, boolean noted) {
-            if (line.place() != LooseLine.Place.WITHIN || line.cells() > 1 || line.text().length() > LONGEST_HEADING) {
+            if (line.place() != LooseLine.Place.WITHIN
+                    || line.cells() > 1
+                    || line.text().length() > LONGEST_HEADING) {
                 return;
             }
             if (noted) {
@@ -380,7 +385,8 @@ public record TitleFacts(
         /** What a person said of a date that can be the first day or the last. */
         private ValidityText.Kind said(ValidityText.Dated date, String clause, LooseLine line) {
             String words = ListWords.tidy(date.before());
-            String field = DATE_AFTER + "\"" + (words.length() > 40 ? words.substring(words.length() - 40) : words) + "\"";
+            String field =
+                    DATE_AFTER + "\"" + (words.length() > 40 ? words.substring(words.length() - 40) : words) + "\"";
             String answer = mapping.answer(field).orElse("");
             if (answer.equalsIgnoreCase("first day")) {
                 return ValidityText.Kind.FIRST;
@@ -447,11 +453,13 @@ public record TitleFacts(
             if (all.size() == 1) {
                 return only;
             }
-            Optional<LocalDate> answer = isoDay(mapping.answer(field).orElse("")).filter(all::contains);
+            Optional<LocalDate> answer =
+                    isoDay(mapping.answer(field).orElse("")).filter(all::contains);
             if (answer.isPresent()) {
                 return answer.get();
             }
-            List<String> choices = all.stream().map(LocalDate::toString).sorted().toList();
+            List<String> choices =
+                    all.stream().map(LocalDate::toString).sorted().toList();
             ask(new Question(field, "", line.origin(), QuestionMessages.whichDate(what, choices), choices));
             return null;
         }

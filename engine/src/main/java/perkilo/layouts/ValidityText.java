@@ -34,26 +34,36 @@ final class ValidityText {
     private static final String R = "(?![\\p{L}])";
     private static final Pattern LAST = Pattern.compile(L
             + "(?:(?:valid|good|firm|holds?|held|fixed) )?(?:until|untill|till|to|up to|thru|through|expir\\w*|ends?(?: on)?)"
-            + R + "|" + L + "(?:gultig(?:keit)?|gilt|fest|gelten|preisbindung)?,?:? ?bis(?: einschl\\w*\\.?| inkl\\.?)?(?: zum| am)?" + R
+            + R + "|" + L
+            + "(?:gultig(?:keit)?|gilt|fest|gelten|preisbindung)?,?:? ?bis(?: einschl\\w*\\.?| inkl\\.?)?(?: zum| am)?"
+            + R
             + "|" + L + "(?:bindefrist\\w*|ablauf\\w*|lauft ab(?: am)?|endet(?: am)?)" + R
             + "|" + L + "(?:valables?|valides?|valable)? ?jusqu'?\\s?(?:au|a|en|a la fin de)?" + R
             + "|" + L + "(?:fin de (?:validite|la validite)|echeance|expire\\w*|date limite)" + R
-            + "|" + L + "(?:valid[oaie] )?(?:fino|sino) ?a?l?l?a?" + R + "|" + L + "(?:entro(?: il)?|scad\\w+|termine)" + R
+            + "|" + L + "(?:valid[oaie] )?(?:fino|sino) ?a?l?l?a?" + R + "|" + L + "(?:entro(?: il)?|scad\\w+|termine)"
+            + R
             + "|" + L + "(?:validos? |vigentes? )?hasta(?: el)?" + R + "|" + L + "(?:venc\\w+|vence|caduc\\w+)" + R);
     private static final Pattern FIRST = Pattern.compile(L
-            + "(?:(?:valid|effective|applicable|applies|apply|in force|prices?) )?(?:from|as from|starting(?: from| on)?|beginning|since)" + R
+            + "(?:(?:valid|effective|applicable|applies|apply|in force|prices?) )?(?:from|as from|starting(?: from| on)?|beginning|since)"
+            + R
             + "|" + L + "effective(?: date| as of| on)?" + R
             + "|" + L + "(?:gultig(?:keit)?|gelten|gilt|wirksam|preise|in kraft)? ?(?:ab|seit)(?: dem| sofort)?" + R
             + "|" + L + "gultig (?:vom|von)" + R + "|" + L + "in kraft(?: am)?" + R
-            + "|" + L + "(?:valables? |applicables? |valides? )?(?:a partir du?|a compter du?|des(?: le)?|depuis(?: le)?|du)" + R
+            + "|" + L
+            + "(?:valables? |applicables? |valides? )?(?:a partir du?|a compter du?|des(?: le)?|depuis(?: le)?|du)" + R
             + "|" + L + "(?:entree )?en vigueur(?: le| au| a partir du| des le| depuis le)?" + R
             + "|" + L + "applicables?(?: au| le)?" + R
-            + "|" + L + "(?:valid[oaie] )?(?:dal|dall|a partire dal?|a decorrere dal|decorr\\w+(?: dal)?|in vigore(?: dal?)?)" + R
-            + "|" + L + "(?:validos? |vigentes? )?(?:desde(?: el)?|a partir del?|en vigor(?: desde(?: el)?| a partir del?)?)" + R);
+            + "|" + L
+            + "(?:valid[oaie] )?(?:dal|dall|a partire dal?|a decorrere dal|decorr\\w+(?: dal)?|in vigore(?: dal?)?)" + R
+            + "|" + L
+            + "(?:validos? |vigentes? )?(?:desde(?: el)?|a partir del?|en vigor(?: desde(?: el)?| a partir del?)?)"
+            + R);
     private static final Pattern LIST = Pattern.compile(L
-            + "(?:dated?|as of|as at|quoted?(?: on)?|issued?(?: on)?|list of|list date|price list|offer(?: of)?|quotation|status|updated)" + R
+            + "(?:dated?|as of|as at|quoted?(?: on)?|issued?(?: on)?|list of|list date|price list|offer(?: of)?|quotation|status|updated)"
+            + R
             + "|" + L + "(?:stand|datum|vom|preisliste|angebot\\w*|liste|preisstand|ausgabe)" + R
-            + "|" + L + "(?:date|le|offre|devis|tarif en date|liste)" + R + "|" + L + "(?:data|listino|offerta|del|emess\\w+)" + R
+            + "|" + L + "(?:date|le|offre|devis|tarif en date|liste)" + R + "|" + L
+            + "(?:data|listino|offerta|del|emess\\w+)" + R
             + "|" + L + "(?:fecha|lista|oferta|de fecha)" + R);
     private static final Pattern EITHER = Pattern.compile(L
             + "(?:au|valid|validity|gultig|gultigkeit|geltung|valables?|validite|valid[oaie]|validita|vigencia|vigentes?|validez|validos?)"
@@ -71,7 +81,8 @@ final class ValidityText {
             + "(?:agb|allgemeine\\w*|terms|conditions|condizioni|condiciones|iso ?\\d+|certif\\w*|zertif\\w*|payment|payable|zahl\\w*|paiement"
             + "|pagamento|pago|holiday\\w*|\\w*urlaub|\\w*ferien|closed|geschlossen|ferme|chiuso|cerrado|messe|fair|salon|feria|fiera|deliver\\w*"
             + "|liefer\\w*|livr\\w*|consegna|entrega|best before|mhd|haltbar\\w*|harvest|\\w*ernte|recolte|raccolto|cosecha|print\\w*|gedruckt"
-            + "|founded|gegrundet|copyright|lead time|order by|orders? (?:before|until)|bestell\\w*|commandes?|visit\\w*|tel|fax|shelf life)" + R);
+            + "|founded|gegrundet|copyright|lead time|order by|orders? (?:before|until)|bestell\\w*|commandes?|visit\\w*|tel|fax|shelf life)"
+            + R);
 
     private ValidityText() {}
 

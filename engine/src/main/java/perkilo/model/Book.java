@@ -111,44 +111,54 @@ public record Book(
 
     /** The same book with the account of its reading. */
     public Book withAccount(Account other) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, other);
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, gaps, account);
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, gaps,
+                account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
-        return new Book(settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, gaps, account);
+        return new Book(
+                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, gaps, account);
     }
 
     /** The same book with other demand. */
     public Book withDemand(List<Demand> others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, gaps, account);
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, gaps, account);
     }
 
     /** The same book without what could not be read. */
     public Book withGaps(Gaps others) {
-        return new Book(settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, account);
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others,
+                account);
     }
 
     /** The same book with other settings. */
     public Book withSettings(Settings others) {
-        return new Book(others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, account);
+        return new Book(
+                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, gaps, account);
     }
 
     /** The same book with other formulas. */
     public Book withFormulas(Map<String, Formula> others) {
-        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
+        return new Book(
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */
     public Book withFormula(Formula formula) {
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
-        return new Book(settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
+        return new Book(
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, gaps, account);
     }
 
     /**

@@ -156,8 +156,9 @@ final class AnsweredReading {
         for (ListReading.Table table : reading.tables()) {
             ListLayout layout = table.columns().layout();
             String id = headings(layout);
-            table.questions().forEach(question ->
-                    pass.open.putIfAbsent(id + "|" + question.field() + "|" + question.key(), new Open(question, id)));
+            table.questions()
+                    .forEach(question -> pass.open.putIfAbsent(
+                            id + "|" + question.field() + "|" + question.key(), new Open(question, id)));
             pass.columns.addAll(columns(layout, table.columns().uses()));
         }
     }

@@ -23,8 +23,8 @@ record Grades(List<String> numbers, Set<String> words) {
 
     private static final Pattern NOT_A_GRADE = Pattern.compile(
             "(?<!\\p{L})e ?-?\\d{3,4}[a-z]?(?![\\p{L}\\d])|\\d{2,7}-\\d{2}-\\d(?!\\d)|(?<![\\d.,])\\d[\\d.,]* ?(?:kg|lbs?)(?!\\p{L})");
-    private static final Pattern NUMBER =
-            Pattern.compile("(\\d+(?:[.,]\\d+)?) ?(%|cst|mm2/s|mpas|cps|cp|kda|da|mesh|ppm|iu|ie|ml|mm|g|w|°c)?(?![\\p{L}])");
+    private static final Pattern NUMBER = Pattern.compile(
+            "(\\d+(?:[.,]\\d+)?) ?(%|cst|mm2/s|mpas|cps|cp|kda|da|mesh|ppm|iu|ie|ml|mm|g|w|°c)?(?![\\p{L}])");
     private static final Pattern IN_WORD = Pattern.compile("\\p{L}+-?(\\d+(?:[.,]\\d+)?)|(\\d+(?:[.,]\\d+)?)\\p{L}+");
     private static final Pattern LETTERS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -79,19 +79,42 @@ record Grades(List<String> numbers, Set<String> words) {
         return words.equals(other.words);
     }
 
-    /** One word for each grade, by all its spellings; words of the trade in five languages, common practice, no source. */
+    /**
+     * One word for each grade, by all its spellings; words of the trade in five languages, common practice, no source.
+     */
     private static Map<String, String> spellings() {
         Map<String, String> words = new HashMap<>();
-        put(words, "solution", "solution; solutions; lösung; loesung; soluzione; solución; aqueous; wässrig; liquid; flüssig; liquide; liquido; sol");
+        put(
+                words,
+                "solution",
+                "solution; solutions; lösung; loesung; soluzione; solución; aqueous; wässrig; liquid; flüssig; liquide; liquido; sol");
         put(words, "powder", "powder; powdered; pulver; poudre; polvere; polvo; pwd");
-        put(words, "pearls", "pearls; prills; beads; perlen; perles; microbeads; microprills; micropearls; perle; perlas; pastilles; pastillen; pastille; granules; granulat; granulate; pellets");
+        put(
+                words,
+                "pearls",
+                "pearls; prills; beads; perlen; perles; microbeads; microprills; micropearls; perle; perlas; pastilles; pastillen; pastille; granules; granulat; granulate; pellets");
         put(words, "flakes", "flakes; flocken; schuppen; paillettes; écailles; scaglie; escamas; flake");
-        put(words, "organic", "organic; bio; kba; kbt; biologique; biologico; biológico; biologisch; ökologisch; ecologico; ecológico; ab; demeter; nop");
-        put(words, "oleic", "oleic; ho; hocholeic; hochölsäure; oléique; oleico; hochölig; hochölsäurehaltig; hochoelig; higholeic");
-        put(words, "refined", "refined; raffiniert; raffinée; raffiné; raffinato; raffinata; refinado; refinada; raff; rbd; raffinat");
-        put(words, "unrefined", "unrefined; unraffiniert; nativ; native; virgin; vierge; vergine; virgen; brut; crude; roh; raw; grezzo; crudo; naturbelassen; non raffinée; non raffiné; non raffinato; nicht raffiniert; sin refinar; non refined");
+        put(
+                words,
+                "organic",
+                "organic; bio; kba; kbt; biologique; biologico; biológico; biologisch; ökologisch; ecologico; ecológico; ab; demeter; nop");
+        put(
+                words,
+                "oleic",
+                "oleic; ho; hocholeic; hochölsäure; oléique; oleico; hochölig; hochölsäurehaltig; hochoelig; higholeic");
+        put(
+                words,
+                "refined",
+                "refined; raffiniert; raffinée; raffiné; raffinato; raffinata; refinado; refinada; raff; rbd; raffinat");
+        put(
+                words,
+                "unrefined",
+                "unrefined; unraffiniert; nativ; native; virgin; vierge; vergine; virgen; brut; crude; roh; raw; grezzo; crudo; naturbelassen; non raffinée; non raffiné; non raffinato; nicht raffiniert; sin refinar; non refined");
         put(words, "cold pressed", "cold pressed; kaltgepresst; pressed; coldpressed; pression froid; spremuto freddo");
-        put(words, "deodorised", "deodorised; deodorized; desodoriert; deodoriert; désodorisé; désodorisée; deodorizzato; deodorizzata; desodorizado; deo; geruchlos; odourless; odorless");
+        put(
+                words,
+                "deodorised",
+                "deodorised; deodorized; desodoriert; deodoriert; désodorisé; désodorisée; deodorizzato; deodorizzata; desodorizado; deo; geruchlos; odourless; odorless");
         put(words, "hydrogenated", "hydrogenated; hydriert; gehärtet; hydrogéné; hydrogénée; idrogenato; hidrogenado");
         put(words, "fractionated", "fractionated; fraktioniert; fractionné; fractionnée; frazionato; fraccionado");
         put(words, "leaf", "leaf; leaves; blatt; blätter; feuille; feuilles; foglia; foglie; hoja; hojas");
@@ -110,13 +133,19 @@ record Grades(List<String> numbers, Set<String> words) {
         put(words, "hmw", "hmw; high molecular; hochmolekular");
         put(words, "lmw", "lmw; low molecular; niedermolekular");
         put(words, "mmw", "mmw; medium molecular");
-        put(words, "usp", "usp; bp; pharmaeur; pharma; pharmaceutical; pheur; ph eur; ep; food; fcc; technical; technisch; technique; tech; tecnico; técnico");
+        put(
+                words,
+                "usp",
+                "usp; bp; pharmaeur; pharma; pharmaceutical; pheur; ph eur; ep; food; fcc; technical; technisch; technique; tech; tecnico; técnico");
         put(words, "denatured", "denat; denatured; vergällt; dénaturé; denaturato; desnaturalizado");
         put(words, "anhydrous", "anhydrous; wasserfrei; anhydre; anidro; anhidro; anidra");
         put(words, "monohydrate", "monohydrate; monohydrat");
         put(words, "dihydrate", "dihydrate; dihydrat");
         put(words, "hexahydrate", "hexahydrate; hexahydrat; heptahydrate; heptahydrat");
-        put(words, "nano", "nano; micronised; micronized; mikronisiert; micronisé; coated; gecoatet; beschichtet; uncoated; enrobé");
+        put(
+                words,
+                "nano",
+                "nano; micronised; micronized; mikronisiert; micronisé; coated; gecoatet; beschichtet; uncoated; enrobé");
         put(words, "d", "d");
         put(words, "dl", "dl");
         put(words, "l", "l");

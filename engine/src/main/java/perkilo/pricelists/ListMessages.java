@@ -98,7 +98,8 @@ final class ListMessages {
     // names
 
     static String otherGrade(String item, String known) {
-        return "\"" + item + "\" seems to be \"" + known + "\" in another grade, such as another strength. Is it the same?";
+        return "\"" + item + "\" seems to be \"" + known
+                + "\" in another grade, such as another strength. Is it the same?";
     }
 
     static String linked(String listed, String name, String by) {

@@ -99,7 +99,9 @@ final class NameMatcher {
                 .orElseGet(() -> perhaps(line));
     }
 
-    /** The one name of the same grades; numbers and words for a grade that only one of two names has are a difference. */
+    /**
+     * The one name of the same grades; numbers and words for a grade that only one of two names has are a difference.
+     */
     private static Optional<Match> ofGrade(String item, Set<String> names, By by) {
         if (names.isEmpty()) {
             return Optional.empty();
@@ -126,8 +128,7 @@ final class NameMatcher {
         return names.stream()
                 .max(Comparator.comparingDouble((String name) -> Spelling.likeness(line.item(), name))
                         .thenComparing(Comparator.reverseOrder()))
-                .map(name -> new Match(
-                        line.item(), By.OTHER_GRADE, name, Spelling.likeness(line.item(), name)));
+                .map(name -> new Match(line.item(), By.OTHER_GRADE, name, Spelling.likeness(line.item(), name)));
     }
 
     /** Whether a name that was found before still holds: a link that a person did not make is judged anew. */
@@ -170,7 +171,10 @@ final class NameMatcher {
                 .orElseGet(() -> new Match(item, By.NOTHING, "", 0));
     }
 
-    /** The links made so far: each name on the list that is kept under another, or under the same, with how it was found. */
+    /**
+     * The links made so far: each name on the list that is kept under another, or under the same, with how it was
+     * found.
+     */
     List<NameLink> links() {
         List<NameLink> links = new ArrayList<>();
         found.forEach((listed, match) -> {

@@ -48,9 +48,8 @@ record SheetTables(List<ListLayout> tables, List<ListLayout> guesses) {
             }
             Optional<ListLayout> named = said.isEmpty() ? Optional.empty() : said(sheet, said);
             List<ListLayout> found = named.isPresent() ? List.of() : LayoutFinder.find(List.of(sheet));
-            ListLayout table = found.isEmpty()
-                    ? named.or(() -> remembered(sheet, mapping)).orElse(null)
-                    : found.get(0);
+            ListLayout table =
+                    found.isEmpty() ? named.or(() -> remembered(sheet, mapping)).orElse(null) : found.get(0);
             if (!found.isEmpty()) {
                 tables.addAll(found);
             } else if (table != null && isAssigned(table, mapping)) {

@@ -69,8 +69,8 @@ public final class BookReader {
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
         Tables found = new Tables(tables);
         List<String> unknown = unrecognised(arranged.sheets(), onSheets);
-        Book assembled = new BookAssembler(found, shared.rates(), findings, whole, unknown)
-                .assemble(costingDate, today);
+        Book assembled =
+                new BookAssembler(found, shared.rates(), findings, whole, unknown).assemble(costingDate, today);
         AccountWriter writer = new AccountWriter(proposals, findings);
         arranged.account(book, onSheets, writer);
         SharedSources.Accounted others = shared.accounted();

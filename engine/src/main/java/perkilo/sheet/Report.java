@@ -15,7 +15,9 @@ import perkilo.origin.Finding;
  * @param said what the sheet of messages says; null if the report has no such sheet
  */
 public record Report(
-        List<ResultSheet> sheets, Set<String> given, @Nullable Said said) {
+        List<ResultSheet> sheets,
+        Set<String> given,
+        @Nullable Said said) {
 
     /**
      * The messages of one command.

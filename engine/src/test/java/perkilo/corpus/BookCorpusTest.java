@@ -40,7 +40,11 @@ final class BookCorpusTest {
             assertThat(own).as(called + own.findings()).isInstanceOf(CostAnswer.Costed.class);
             CostAnswer kept = cost(Files.write(folder.resolve("kept" + seed + ".xlsx"), maker.asKept()));
             if (!(kept instanceof CostAnswer.Costed) || kept.findings().stream().anyMatch(f -> f.isError())) {
-                asked.add(called + "\n      " + kept.findings().stream().filter(f -> f.isError()).findFirst().orElseThrow());
+                asked.add(called + "\n      "
+                        + kept.findings().stream()
+                                .filter(f -> f.isError())
+                                .findFirst()
+                                .orElseThrow());
             } else if (runs(kept).equals(runs(own))) {
                 right++;
             } else {
@@ -54,13 +58,12 @@ final class BookCorpusTest {
 
     private static CostAnswer cost(Path book) throws IOException {
         return new CostBook()
-                .cost(
-                        new CostRequest(Sources.of(book), RunSizes.OF_THE_BOOK, LocalDate.of(2026, 11, 20)),
-                        Watch.NONE);
+                .cost(new CostRequest(Sources.of(book), RunSizes.OF_THE_BOOK, LocalDate.of(2026, 11, 20)), Watch.NONE);
     }
 
     private static JsonNode runs(CostAnswer answer) throws IOException {
-        String json = CostJson.of(((CostAnswer.Costed) answer).costed(), answer.findings()).toString();
+        String json = CostJson.of(((CostAnswer.Costed) answer).costed(), answer.findings())
+                .toString();
         return new ObjectMapper().readTree(json).get("runs");
     }
 }

@@ -131,9 +131,7 @@ final class BookMaker {
                         line.material(),
                         any(new BigDecimal("5"), new BigDecimal("10"), new BigDecimal("25")),
                         "kg",
-                        List.of(
-                                price,
-                                price.multiply(new BigDecimal("0.9")).setScale(2, RoundingMode.HALF_UP))));
+                        List.of(price, price.multiply(new BigDecimal("0.9")).setScale(2, RoundingMode.HALF_UP))));
             }
         }
         sizes.add(500 + 100 * random.nextInt(5));
@@ -168,20 +166,40 @@ final class BookMaker {
             for (int at = 0; at < offer.prices().size(); at++) {
                 BigDecimal from = at == 0 ? BigDecimal.ZERO : offer.size().multiply(BigDecimal.valueOf(secondBreak));
                 rows.add(row(
-                        "Supplier", offer.supplier(), "Item", offer.item(), "Pack size", offer.size(), "Pack unit",
-                        offer.unit(), "From quantity", from, "Price", offer.prices().get(at), "Price per", "kg",
-                        "Currency", "EUR"));
+                        "Supplier",
+                        offer.supplier(),
+                        "Item",
+                        offer.item(),
+                        "Pack size",
+                        offer.size(),
+                        "Pack unit",
+                        offer.unit(),
+                        "From quantity",
+                        from,
+                        "Price",
+                        offer.prices().get(at),
+                        "Price per",
+                        "kg",
+                        "Currency",
+                        "EUR"));
             }
         }
         sheets.put("Offers", paper(rows));
         List<Map<String, Val>> suppliers = new ArrayList<>();
-        freight.forEach((supplier, charge) -> suppliers.add(
-                row("Supplier", supplier, "Currency", "EUR", "Freight per order", charge)));
+        freight.forEach((supplier, charge) ->
+                suppliers.add(row("Supplier", supplier, "Currency", "EUR", "Freight per order", charge)));
         sheets.put("Suppliers", paper(suppliers));
         sheets.put(
                 "Products",
                 paper(List.of(row(
-                        "Product", "Cream jar", "Formula", "Day cream", "Fill", BigDecimal.valueOf(fill), "Fill unit", "g"))));
+                        "Product",
+                        "Cream jar",
+                        "Formula",
+                        "Day cream",
+                        "Fill",
+                        BigDecimal.valueOf(fill),
+                        "Fill unit",
+                        "g"))));
         List<Map<String, Val>> runs = new ArrayList<>();
         sizes.forEach(size -> runs.add(row("Product", "Cream jar", "Units", BigDecimal.valueOf(size))));
         sheets.put("Runs", paper(runs));
@@ -227,14 +245,18 @@ final class BookMaker {
         }
         if (terms == Terms.SHEET || offersLayout == Offers.A_SHEET_A_SUPPLIER) {
             List<Map<String, Val>> rows = new ArrayList<>();
-            freight.forEach((supplier, charge) -> rows.add(row(
-                    heads("supplier"), supplier, heads("freight"), charge, heads("currency"), "EUR")));
+            freight.forEach((supplier, charge) ->
+                    rows.add(row(heads("supplier"), supplier, heads("freight"), charge, heads("currency"), "EUR")));
             sheets.put(any("Suppliers", "Sheet3", tongue.suppliers.get(0)), paper(rows));
         }
         sheets.put(
                 any("Products", "Sheet4"),
                 paper(List.of(row(
-                        heads("product"), "Cream jar", heads("formula"), formulaSheet, heads("fill") + " (g)",
+                        heads("product"),
+                        "Cream jar",
+                        heads("formula"),
+                        formulaSheet,
+                        heads("fill") + " (g)",
                         BigDecimal.valueOf(fill)))));
         sheets.put(any("Runs", "Sheet5"), runs());
         return Paper.xlsx(sheets, asText);
@@ -242,27 +264,26 @@ final class BookMaker {
 
     private String heads(String column) {
         int at = List.of(Tongue.values()).indexOf(tongue);
-        List<String> words =
-                switch (column) {
-                    case "supplier" -> List.of("Supplier", "Lieferant", "Fournisseur", "Fornitore", "Proveedor");
-                    case "freight" ->
-                        List.of(
-                                "Delivery cost per order",
-                                "Fracht pro Bestellung",
-                                "Frais de port par commande",
-                                "Spese di trasporto per ordine",
-                                "Portes por pedido");
-                    case "currency" -> List.of("Currency", "Währung", "Devise", "Valuta", "Moneda");
-                    case "product" -> List.of("Product", "Produkt", "Produit", "Prodotto", "Producto");
-                    case "formula" -> List.of("Formula", "Rezeptur", "Formule", "Formula", "Fórmula");
-                    case "fill" -> List.of("Fill", "Füllmenge", "Contenance", "Contenuto", "Contenido");
-                    case "units" -> List.of("How many", "Stückzahl", "Quantité", "Pezzi", "Unidades");
-                    case "material" ->
-                        List.of("Raw material", "Rohstoff", "Matière première", "Materia prima", "Materia prima");
-                    case "percent" -> List.of("% w/w", "Gew.-%", "% m/m", "% p/p", "% p/p");
-                    case "phase" -> List.of("Phase", "Phase", "Phase", "Fase", "Fase");
-                    default -> throw new IllegalArgumentException(column);
-                };
+        List<String> words = switch (column) {
+            case "supplier" -> List.of("Supplier", "Lieferant", "Fournisseur", "Fornitore", "Proveedor");
+            case "freight" ->
+                List.of(
+                        "Delivery cost per order",
+                        "Fracht pro Bestellung",
+                        "Frais de port par commande",
+                        "Spese di trasporto per ordine",
+                        "Portes por pedido");
+            case "currency" -> List.of("Currency", "Währung", "Devise", "Valuta", "Moneda");
+            case "product" -> List.of("Product", "Produkt", "Produit", "Prodotto", "Producto");
+            case "formula" -> List.of("Formula", "Rezeptur", "Formule", "Formula", "Fórmula");
+            case "fill" -> List.of("Fill", "Füllmenge", "Contenance", "Contenuto", "Contenido");
+            case "units" -> List.of("How many", "Stückzahl", "Quantité", "Pezzi", "Unidades");
+            case "material" ->
+                List.of("Raw material", "Rohstoff", "Matière première", "Materia prima", "Materia prima");
+            case "percent" -> List.of("% w/w", "Gew.-%", "% m/m", "% p/p", "% p/p");
+            case "phase" -> List.of("Phase", "Phase", "Phase", "Fase", "Fase");
+            default -> throw new IllegalArgumentException(column);
+        };
         return words.get(at);
     }
 
@@ -327,9 +348,8 @@ final class BookMaker {
                 case A_ROW_A_BREAK, A_SHEET_A_SUPPLIER -> {
                     for (int at = 0; at < offer.prices().size(); at++) {
                         Map<String, Val> own = new LinkedHashMap<>(row);
-                        BigDecimal from = at == 0
-                                ? offer.size()
-                                : offer.size().multiply(BigDecimal.valueOf(secondBreak));
+                        BigDecimal from =
+                                at == 0 ? offer.size() : offer.size().multiply(BigDecimal.valueOf(secondBreak));
                         own.put(one(tongue.heads("from")), Val.of(from.toPlainString() + " kg"));
                         own.put(priceHead(), price(offer.prices().get(at)));
                         terms(own, offer);
@@ -338,7 +358,9 @@ final class BookMaker {
                 }
                 case BREAKS_AS_COLUMNS -> {
                     String per = perCell ? "" : " (EUR/kg)";
-                    row.put(tongue.from + "1 " + one(tongue.packs) + per, price(offer.prices().get(0)));
+                    row.put(
+                            tongue.from + "1 " + one(tongue.packs) + per,
+                            price(offer.prices().get(0)));
                     row.put(
                             tongue.from + secondBreak + " " + one(tongue.packs) + per,
                             price(offer.prices().get(1)));
@@ -400,7 +422,8 @@ final class BookMaker {
     private Paper runs() {
         List<Map<String, Val>> rows = new ArrayList<>();
         if (runsLayout == Runs.ROWS) {
-            sizes.forEach(size -> rows.add(row(heads("product"), "Cream jar", heads("units"), BigDecimal.valueOf(size))));
+            sizes.forEach(
+                    size -> rows.add(row(heads("product"), "Cream jar", heads("units"), BigDecimal.valueOf(size))));
         } else {
             Map<String, Val> row = new LinkedHashMap<>();
             row.put(heads("product"), Val.of("Cream jar"));

@@ -2,8 +2,8 @@ package perkilo.corpus;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -99,7 +99,9 @@ final class ListCorpusTest {
 
     private static String said(TakenIn taken) {
         List<String> all = new ArrayList<>();
-        taken.questions().forEach(question -> all.add("? " + question.field() + " " + question.key() + " " + question.sentence()));
+        taken.questions()
+                .forEach(question ->
+                        all.add("? " + question.field() + " " + question.key() + " " + question.sentence()));
         taken.findings().stream().filter(Finding::isError).forEach(finding -> all.add(finding.toString()));
         taken.seen().notRead().forEach(row -> all.add("not read " + row));
         return String.join(" | ", all);
@@ -127,7 +129,8 @@ final class ListCorpusTest {
                             .findFirst()
                             .flatMap(maker::answer);
                     if (typed.isPresent()) {
-                        row.getCell(answer, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK).setCellValue(typed.get());
+                        row.getCell(answer, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK)
+                                .setCellValue(typed.get());
                     }
                 }
             }
@@ -155,12 +158,11 @@ final class ListCorpusTest {
         BigDecimal size = new BigDecimal(f.get(2));
         BigDecimal from = f.get(4).isEmpty() ? BigDecimal.ZERO : new BigDecimal(f.get(4));
         BigDecimal price = new BigDecimal(f.get(5));
-        BigDecimal ofPack =
-                switch (f.get(6)) {
-                    case "pack" -> price;
-                    case "100 g", "100 ml", "100 mL" -> price.multiply(size).movePointRight(1);
-                    default -> f.get(6).equals(f.get(3)) ? price.multiply(size) : BigDecimal.ONE.negate();
-                };
+        BigDecimal ofPack = switch (f.get(6)) {
+            case "pack" -> price;
+            case "100 g", "100 ml", "100 mL" -> price.multiply(size).movePointRight(1);
+            default -> f.get(6).equals(f.get(3)) ? price.multiply(size) : BigDecimal.ONE.negate();
+        };
         return line(f.get(1), size, f.get(3), from, ofPack, f.get(7), f.get(11), f.get(12));
     }
 

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
 import perkilo.layouts.Question;
 
 /**
- * Invents a supplier's list and lays it out in one of very many ways: language, place of the currency and of what a price
- * is for, breaks, packs, numbers, dates, titles, footers and kind of file are chosen one by one.
+ * Invents a supplier's list and lays it out in one of very many ways: language, place of the currency and of what a
+ * price is for, breaks, packs, numbers, dates, titles, footers and kind of file are chosen one by one.
  */
 final class ListMaker {
 
@@ -201,8 +201,7 @@ final class ListMaker {
         BigDecimal pack = new BigDecimal(size);
         return switch (basis) {
             case PACK ->
-                new Truth.Price(
-                        item, pack, unit, from, perUnit.multiply(pack).setScale(2, RoundingMode.HALF_UP), null);
+                new Truth.Price(item, pack, unit, from, perUnit.multiply(pack).setScale(2, RoundingMode.HALF_UP), null);
             case UNIT -> new Truth.Price(item, pack, unit, from, perUnit, BigDecimal.ONE);
             case HUNDRED ->
                 new Truth.Price(
@@ -244,8 +243,7 @@ final class ListMaker {
             case "first day" -> Optional.of(day.toString());
             case "last day" -> Optional.of(until == null ? "none" : until.toString());
             case "columns" -> column(question);
-            default ->
-                question.choices().contains("case") ? Optional.of("case") : Optional.empty();
+            default -> question.choices().contains("case") ? Optional.of("case") : Optional.empty();
         };
     }
 
@@ -256,7 +254,9 @@ final class ListMaker {
             begin = "from quantity";
         }
         String wanted = begin;
-        return question.choices().stream().filter(choice -> choice.startsWith(wanted)).findFirst();
+        return question.choices().stream()
+                .filter(choice -> choice.startsWith(wanted))
+                .findFirst();
     }
 
     private String described() {
@@ -350,7 +350,11 @@ final class ListMaker {
                                 date.getYear());
             case 2 ->
                 String.format(
-                        Locale.ROOT, "%02d.%02d.%02d", date.getDayOfMonth(), date.getMonthValue(), date.getYear() % 100);
+                        Locale.ROOT,
+                        "%02d.%02d.%02d",
+                        date.getDayOfMonth(),
+                        date.getMonthValue(),
+                        date.getYear() % 100);
             default ->
                 switch (tongue) {
                     case ENGLISH, ITALIAN -> date.getDayOfMonth() + " " + month + " " + date.getYear();
@@ -395,8 +399,9 @@ final class ListMaker {
         return switch (word % 3) {
             case 0 -> price + " " + sign() + "/" + whatFor();
             case 1 -> price + " (" + sign() + "/" + whatFor() + ")";
-            default -> price + " " + one(tongue.per).strip() + (one(tongue.per).equals("/") ? "" : " ") + whatFor()
-                    + " (" + sign() + ")";
+            default ->
+                price + " " + one(tongue.per).strip() + (one(tongue.per).equals("/") ? "" : " ") + whatFor() + " ("
+                        + sign() + ")";
         };
     }
 
@@ -420,7 +425,10 @@ final class ListMaker {
             case WITH_WORD ->
                 row.put(
                         head,
-                        Val.of(word % 2 == 0 ? size + " " + unit + " " + container() : container() + " " + size + " " + unit));
+                        Val.of(
+                                word % 2 == 0
+                                        ? size + " " + unit + " " + container()
+                                        : container() + " " + size + " " + unit));
             case MULTIPLE ->
                 row.put(
                         head,
@@ -536,7 +544,8 @@ final class ListMaker {
                 for (int at = 0; at < breaks.size(); at++) {
                     String counted = breaksInPacks ? one(tongue.packs) : unit;
                     String step = (at == 0 ? 1 : steps.get(at - 1)) + " " + counted;
-                    parts.add(tongue.from + step + ": " + priceCell(breaks.get(at)).text());
+                    parts.add(tongue.from + step + ": "
+                            + priceCell(breaks.get(at)).text());
                 }
                 row.put(priceHead(), Val.of(String.join(" / ", parts)));
                 afterPrices(row);

@@ -62,18 +62,18 @@ final class Paper {
     }
 
     private void fill(XSSFWorkbook book, String name, boolean asText) {
-            XSSFSheet sheet = book.createSheet(name);
-            CellStyle date = book.createCellStyle();
-            date.setDataFormat(book.createDataFormat().getFormat("dd.mm.yyyy"));
-            for (int at = 0; at < rows.size(); at++) {
-                Row row = sheet.createRow(at);
-                for (int column = 0; column < rows.get(at).size(); column++) {
-                    Val val = rows.get(at).get(column);
-                    if (!val.text().isEmpty()) {
-                        fill(book, row.createCell(column), val, asText, date);
-                    }
+        XSSFSheet sheet = book.createSheet(name);
+        CellStyle date = book.createCellStyle();
+        date.setDataFormat(book.createDataFormat().getFormat("dd.mm.yyyy"));
+        for (int at = 0; at < rows.size(); at++) {
+            Row row = sheet.createRow(at);
+            for (int column = 0; column < rows.get(at).size(); column++) {
+                Val val = rows.get(at).get(column);
+                if (!val.text().isEmpty()) {
+                    fill(book, row.createCell(column), val, asText, date);
                 }
             }
+        }
     }
 
     private static void fill(XSSFWorkbook book, Cell cell, Val val, boolean asText, CellStyle date) {
@@ -98,9 +98,8 @@ final class Paper {
     byte[] text(char delimiter) {
         StringBuilder text = new StringBuilder();
         for (List<Val> row : rows) {
-            List<String> fields = row.stream()
-                    .map(val -> quoted(val.text(), delimiter))
-                    .toList();
+            List<String> fields =
+                    row.stream().map(val -> quoted(val.text(), delimiter)).toList();
             text.append(String.join(String.valueOf(delimiter), fields)).append("\r\n");
         }
         return text.toString().getBytes(StandardCharsets.UTF_8);

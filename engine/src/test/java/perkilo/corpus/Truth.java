@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param currency of all prices
  * @param prices each break of each pack
  */
-record Truth(
-        String supplier, LocalDate quotedOn, @Nullable LocalDate validUntil, String currency, List<Price> prices) {
+record Truth(String supplier, LocalDate quotedOn, @Nullable LocalDate validUntil, String currency, List<Price> prices) {
 
     Truth {
         prices = List.copyOf(prices);
@@ -32,7 +31,12 @@ record Truth(
      * @param per how much it is for, in the pack's unit; null for a pack
      */
     record Price(
-            String item, BigDecimal size, String unit, BigDecimal from, BigDecimal price, @Nullable BigDecimal per) {
+            String item,
+            BigDecimal size,
+            String unit,
+            BigDecimal from,
+            BigDecimal price,
+            @Nullable BigDecimal per) {
 
         /** The price of a whole pack. */
         BigDecimal ofPack() {

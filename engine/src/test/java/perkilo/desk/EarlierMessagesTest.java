@@ -20,7 +20,8 @@ import perkilo.xlsx.parts.FileStamp;
 /** Messages of several commands are side by side in a workbook, and each command replaces its own. */
 final class EarlierMessagesTest {
 
-    private static final Finding SHARED = Finding.warning(cell("Offers", "F12"), "The price is old. Ask for a new one.");
+    private static final Finding SHARED =
+            Finding.warning(cell("Offers", "F12"), "The price is old. Ask for a new one.");
     private static final Finding OF_COST = Finding.note(cell("Runs", "B2"), "A half batch is made.");
     private static final Finding OF_ORDER = Finding.error(cell("Demand", "C4"), "The day is past. Type a later one.");
 
@@ -88,8 +89,9 @@ final class EarlierMessagesTest {
         List<String> rows = new ArrayList<>();
         for (Grid sheet : Grids.ofResults(book, "Messages")) {
             for (int row : sheet.rows().numbers()) {
-                List<String> texts =
-                        sheet.row(row).values().stream().map(cell -> cell.text()).toList();
+                List<String> texts = sheet.row(row).values().stream()
+                        .map(cell -> cell.text())
+                        .toList();
                 if (texts.size() == 4 && !texts.get(0).equals("Command")) {
                     rows.add(String.join("|", texts));
                 }

@@ -221,16 +221,25 @@ final class ListDatesTest {
 
     @Test
     void other_dates_of_the_list_decide_the_order() {
-        assertThat(DATES.shownBy(() -> List.of("x 25/11/2026")).one("01/02/2027").orElseThrow().day())
+        assertThat(DATES.shownBy(() -> List.of("x 25/11/2026"))
+                        .one("01/02/2027")
+                        .orElseThrow()
+                        .day())
                 .hasToString("2027-02-01");
-        assertThat(DATES.shownBy(() -> List.of("11/25/2026")).one("01/02/2027").orElseThrow().day())
+        assertThat(DATES.shownBy(() -> List.of("11/25/2026"))
+                        .one("01/02/2027")
+                        .orElseThrow()
+                        .day())
                 .hasToString("2027-01-02");
         assertThat(DATES.shownBy(() -> List.of("11/25/2026", "25/11/2026"))
                         .one("01/02/2027")
                         .orElseThrow()
                         .ambiguous())
                 .isTrue();
-        assertThat(DATES.shownBy(() -> List.of("25.11.2026")).one("01/02/2027").orElseThrow().ambiguous())
+        assertThat(DATES.shownBy(() -> List.of("25.11.2026"))
+                        .one("01/02/2027")
+                        .orElseThrow()
+                        .ambiguous())
                 .as("dates with points say nothing of dates with slashes")
                 .isTrue();
     }

@@ -113,9 +113,28 @@ final class PackTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "drum", "bulk", "kg", "25", "ca. 25 kg", "min. 25 kg", "ab 25 kg", "from 25 kg", "25–30 kg", "20/25 kg",
-                "25 kg brutto", "25 kg gross", "25 kg net 24 kg", "25 kg or 50 kg", "0 kg", "a sack", "25 kg per 100 g",
-                "several", "25 kg half", "1 dozen", "25 XY", "1,5,5 kg"
+                "drum",
+                "bulk",
+                "kg",
+                "25",
+                "ca. 25 kg",
+                "min. 25 kg",
+                "ab 25 kg",
+                "from 25 kg",
+                "25–30 kg",
+                "20/25 kg",
+                "25 kg brutto",
+                "25 kg gross",
+                "25 kg net 24 kg",
+                "25 kg or 50 kg",
+                "0 kg",
+                "a sack",
+                "25 kg per 100 g",
+                "several",
+                "25 kg half",
+                "1 dozen",
+                "25 XY",
+                "1,5,5 kg"
             })
     void what_is_no_pack_is_not_guessed(String text) {
         assertThat(PackText.of(text, DecimalMark.POINT, null)).as(text).isEmpty();
@@ -145,8 +164,15 @@ final class PackTextTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Glycerin 99.5 %", "Bottle PET 100 ml", "Jar 50 g", "Polysorbate 20", "25 kg", "Oil 5 kg or 10 kg",
-                "Iron oxide CI 77491", "Closure 24/410", "Squalane"
+                "Glycerin 99.5 %",
+                "Bottle PET 100 ml",
+                "Jar 50 g",
+                "Polysorbate 20",
+                "25 kg",
+                "Oil 5 kg or 10 kg",
+                "Iron oxide CI 77491",
+                "Closure 24/410",
+                "Squalane"
             })
     void a_name_without_one_clear_pack_has_none(String item) {
         assertThat(PackInName.of(item, DecimalMark.POINT)).as(item).isEmpty();

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.jspecify.annotations.Nullable;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
@@ -21,18 +21,33 @@ import perkilo.xlsx.grid.Cell;
 final class PriceCellTest {
 
     private static final Origin HERE = Origin.ofCell("list.xlsx", "Prices", 1, 2);
-    private static final PackText PACK = new PackText(
-            Quantity.unit("kg").orElseThrow().times(new BigDecimal(25)), 1);
+    private static final PackText PACK =
+            new PackText(Quantity.unit("kg").orElseThrow().times(new BigDecimal(25)), 1);
 
     private final Findings findings = new Findings();
     private final List<Question> questions = new ArrayList<>();
 
     private PriceCell.@Nullable Price read(Cell cell, String header, DecimalMark mark) {
         TitleFacts none = new TitleFacts(
-                List.of(), null, null, null, null, PriceNote.NONE, new TreeMap<>(), List.of(), List.of(), Map.of("*", "until sold"),
-                List.of(), List.of());
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                PriceNote.NONE,
+                new TreeMap<>(),
+                List.of(),
+                List.of(),
+                Map.of("*", "until sold"),
+                List.of(),
+                List.of());
         PriceNote note = PriceNote.of(header).orElseThrow();
-        return new PriceCell(Mapping.empty("X"), none, questions::add, new ListGallons(Mapping.empty("X"), questions::add), findings)
+        return new PriceCell(
+                        Mapping.empty("X"),
+                        none,
+                        questions::add,
+                        new ListGallons(Mapping.empty("X"), questions::add),
+                        findings)
                 .read(cell, HERE, new PriceCell.Around(PriceNote.NONE, note, mark, false), "", "", PACK, "");
     }
 
@@ -149,12 +164,15 @@ final class PriceCellTest {
                 "-12.50               | so it is ignored",
             })
     void a_price_is_read_or_said_not_to_be(String typed, String expected) {
-        String text = typed.replace("\\u00A0", "\u00A0").replace("\\u202F", "\u202F").replace("\\u2009", "\u2009");
+        String text =
+                typed.replace("\\u00A0", "\u00A0").replace("\\u202F", "\u202F").replace("\\u2009", "\u2009");
         PriceCell.Price price = read(Cell.text(text), "EUR/kg", DecimalMark.UNKNOWN);
         if (expected.equals("currencyless")) {
             assertThat(said(price)).as(typed).isEqualTo("12.5 CHF/kg");
         } else if (text.equals("12,50 €/L")) {
-            assertThat(said(price)).as("a price per litre of a pack by weight needs the density").isEqualTo("12.5 EUR/L");
+            assertThat(said(price))
+                    .as("a price per litre of a pack by weight needs the density")
+                    .isEqualTo("12.5 EUR/L");
         } else {
             assertThat(said(price)).as(typed).contains(expected);
         }

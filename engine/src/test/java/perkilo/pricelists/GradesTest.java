@@ -53,7 +53,9 @@ final class GradesTest {
                 "Emulsan 1618                   | Emulsan",
             })
     void another_grade_is_another_material(String one, String other) {
-        assertThat(Grades.of(one).isSame(Grades.of(other))).as(one + " and " + other).isFalse();
+        assertThat(Grades.of(one).isSame(Grades.of(other)))
+                .as(one + " and " + other)
+                .isFalse();
         assertThat(Grades.of(one).isSame(Grades.of(one))).isTrue();
     }
 
@@ -98,11 +100,14 @@ final class GradesTest {
                 + "Vitamin B3;;;25 kg;8.50\n");
 
         assertThat(taken.isKept()).isFalse();
-        assertThat(taken.questions()).extracting(Question::key).containsExactly("Silicone oil 350 cSt", "Milchsäure 80 %");
+        assertThat(taken.questions())
+                .extracting(Question::key)
+                .containsExactly("Silicone oil 350 cSt", "Milchsäure 80 %");
         assertThat(taken.questions())
                 .extracting(Question::text)
-                .contains("\"Milchsäure 80 %\" seems to be \"Lactic acid 90 %\" in another grade, such as another strength."
-                        + " Is it the same?");
+                .contains(
+                        "\"Milchsäure 80 %\" seems to be \"Lactic acid 90 %\" in another grade, such as another strength."
+                                + " Is it the same?");
         assertThat(taken.seen().prices())
                 .extracting(PriceLine::how)
                 .containsExactly("same INCI name", "another grade of it", "another grade of it", "known synonym");
@@ -125,8 +130,8 @@ final class GradesTest {
     @Test
     void each_link_says_how_it_was_found() throws IOException {
         Path known = Files.writeString(folder.resolve("materials.csv"), MATERIALS);
-        NameMatcher names = new NameMatcher(
-                KnownNames.of(Grids.ofPriceFile(known).sheets()), perkilo.layouts.Mapping.empty("X"));
+        NameMatcher names =
+                new NameMatcher(KnownNames.of(Grids.ofPriceFile(known).sheets()), perkilo.layouts.Mapping.empty("X"));
         names.of(new perkilo.layouts.ListLine.Listed("", "Vitamin B3", "", "", ""));
         names.of(new perkilo.layouts.ListLine.Listed("", "MILK 90 %", "", "50-21-5", ""));
         names.of(new perkilo.layouts.ListLine.Listed("", "Something else", "", "", ""));

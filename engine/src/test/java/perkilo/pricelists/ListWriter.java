@@ -249,8 +249,7 @@ final class ListWriter {
     /** A quantity and a price in turn: {@code Qty 1, Price 1, Qty 2, Price 2}. */
     private List<List<Object>> paired() {
         String[] heads = HEADS[language];
-        String quantity =
-                List.of("Qty", "Menge", "Qté", "Quantità", "Cantidad").get(language);
+        String quantity = List.of("Qty", "Menge", "Qté", "Quantità", "Cantidad").get(language);
         List<Object> header = new ArrayList<>(List.of(heads[0], heads[1]));
         for (int at = 1; at <= breaks.size(); at++) {
             header.add(quantity + " " + at);
@@ -266,7 +265,9 @@ final class ListWriter {
         });
     }
 
-    /** All prices of an item in one cell: {@code 1–4: 12.50 / 5–9: 11.80 / 10+: 11.20}, or {@code 12.50 (5+: 11.80)}. */
+    /**
+     * All prices of an item in one cell: {@code 1–4: 12.50 / 5–9: 11.80 / 10+: 11.20}, or {@code 12.50 (5+: 11.80)}.
+     */
     private List<List<Object>> inCells() {
         String[] heads = HEADS[language];
         return rows(new ArrayList<>(List.of(heads[0], heads[1], heads[3] + " (" + note() + ")")), entry -> {
@@ -331,19 +332,15 @@ final class ListWriter {
         String quantity = plain(breaks.get(at));
         String note = layout == Layout.WIDE_TWO_ROWS ? "" : " (" + note() + ")";
         if (inUnits()) {
-            return List.of("from ", "ab ", "à partir de ", "da ", "desde ").get(language) + quantity + " " + unit + note;
+            return List.of("from ", "ab ", "à partir de ", "da ", "desde ").get(language) + quantity + " " + unit
+                    + note;
         }
         String next = at + 1 < breaks.size() ? plain(breaks.get(at + 1).subtract(BigDecimal.ONE)) : "";
         return switch (random.nextInt(3)) {
             case 0 -> next.isEmpty() ? quantity + "+" + note : quantity + "–" + next + note;
             case 1 -> "≥ " + quantity + note;
             default ->
-                List.of(
-                                "from %s drums",
-                                "ab %s Gebinde",
-                                "à partir de %s fûts",
-                                "da %s fusti",
-                                "desde %s bidones")
+                List.of("from %s drums", "ab %s Gebinde", "à partir de %s fûts", "da %s fusti", "desde %s bidones")
                                 .get(language)
                                 .formatted(quantity)
                         + note;

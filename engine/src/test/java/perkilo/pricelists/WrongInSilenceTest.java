@@ -79,7 +79,9 @@ final class WrongInSilenceTest {
 
     private List<String> rows(String list) throws IOException {
         TakenIn taken = take(list);
-        assertThat(taken.isKept()).as(taken.questions() + " " + taken.findings()).isTrue();
+        assertThat(taken.isKept())
+                .as(taken.questions() + " " + taken.findings())
+                .isTrue();
         return LayoutsProperties.rows(taken);
     }
 
@@ -87,14 +89,16 @@ final class WrongInSilenceTest {
         var kept = taken.kept();
         assertThat(kept).isNotNull();
         List<Csv.Line> lines = Csv.read(Files.readString(kept.file()), ',');
-        int column = lines.get(0).fields().stream().map(Csv.Field::text).toList().indexOf("Note");
+        int column =
+                lines.get(0).fields().stream().map(Csv.Field::text).toList().indexOf("Note");
         return lines.get(lines.size() - 1).fields().get(column).text();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"Freight", "Energiezuschlag", "Remise", "Pfand", "Sconto", "Portes", "Handling fee"})
     void a_column_with_a_word_for_a_cost_is_asked_about_if_it_holds_anything(String header) throws IOException {
-        assertThat(asked("Product;Pack;EUR/kg;" + header + "\nA;25 kg;1,50;0,20\n")).containsExactly(header);
+        assertThat(asked("Product;Pack;EUR/kg;" + header + "\nA;25 kg;1,50;0,20\n"))
+                .containsExactly(header);
         answer(header, "nothing");
         assertThat(rows("Product;Pack;EUR/kg;" + header + "\nA;25 kg;1,50;0,20\n"))
                 .containsExactly("A|25|kg||1.5|kg|EUR");
@@ -118,7 +122,9 @@ final class WrongInSilenceTest {
     void a_discount_of_a_hundred_is_an_error() throws IOException {
         TakenIn taken = take("Product;Pack;EUR/kg;Discount %\nA;25 kg;10,00;100\n");
         assertThat(taken.isKept()).isFalse();
-        assertThat(taken.findings()).extracting(Finding::text).anyMatch(text -> text.startsWith("The discount % is 100."));
+        assertThat(taken.findings())
+                .extracting(Finding::text)
+                .anyMatch(text -> text.startsWith("The discount % is 100."));
     }
 
     @Test
@@ -158,7 +164,11 @@ final class WrongInSilenceTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "Alle Preise zzgl. MwSt", "Prices exclude VAT", "Prix hors TVA", "IVA no incluido", "Preise netto, exkl. 19 % MwSt",
+                "Alle Preise zzgl. MwSt",
+                "Prices exclude VAT",
+                "Prix hors TVA",
+                "IVA no incluido",
+                "Preise netto, exkl. 19 % MwSt",
                 "prezzi IVA esclusa"
             })
     void prices_without_vat_are_what_is_expected(String line) throws IOException {
@@ -193,7 +203,9 @@ final class WrongInSilenceTest {
         assertThat(asked(list)).containsExactly("pack column");
         answer("pack column", "1 piece");
         TakenIn taken = take(list);
-        assertThat(taken.isKept()).as(taken.questions() + " " + taken.findings()).isTrue();
+        assertThat(taken.isKept())
+                .as(taken.questions() + " " + taken.findings())
+                .isTrue();
         assertThat(LayoutsProperties.rows(taken)).containsExactly("Jar 50 ml|1|each||0.142|each|EUR");
         var kept = taken.kept();
         assertThat(kept).isNotNull();
@@ -202,8 +214,9 @@ final class WrongInSilenceTest {
 
     @Test
     void prices_in_text_with_breaks_are_read() throws IOException {
-        assertThat(rows("Artikel;Gebinde;EUR/kg\nA;25 kg;1–4: 12,50 / 5+: 11,80\nB;25 kg;\"ab 25 kg 3,20; ab 100 kg 2,95\"\n"
-                        + "C;25 kg;12,50 (5+: 11,80)\n"))
+        assertThat(rows(
+                        "Artikel;Gebinde;EUR/kg\nA;25 kg;1–4: 12,50 / 5+: 11,80\nB;25 kg;\"ab 25 kg 3,20; ab 100 kg 2,95\"\n"
+                                + "C;25 kg;12,50 (5+: 11,80)\n"))
                 .containsExactly(
                         "A|25|kg||12.5|kg|EUR",
                         "A|25|kg|125|11.8|kg|EUR",
@@ -215,7 +228,9 @@ final class WrongInSilenceTest {
 
     @Test
     void a_grade_in_its_own_column_belongs_to_the_name() throws IOException {
-        assertThat(rows("Product;Viscosity;Pack;EUR/kg\nDimethicone;5 cSt;25 kg;6,20\nDimethicone;100 cSt;25 kg;5,10\n"))
+        assertThat(
+                        rows(
+                                "Product;Viscosity;Pack;EUR/kg\nDimethicone;5 cSt;25 kg;6,20\nDimethicone;100 cSt;25 kg;5,10\n"))
                 .containsExactly("Dimethicone 5 cSt|25|kg||6.2|kg|EUR", "Dimethicone 100 cSt|25|kg||5.1|kg|EUR");
     }
 
@@ -232,7 +247,8 @@ final class WrongInSilenceTest {
 
     @Test
     void a_comma_is_asked_about_once_for_each_column_that_leaves_it_open() throws IOException {
-        assertThat(asked("Product;Pack;EUR/kg;5+ drums (EUR/kg);From\nA;25,5 kg;1,250;1,150;\nB;25.5 kg;2,250;2,150;\n"))
+        assertThat(asked(
+                        "Product;Pack;EUR/kg;5+ drums (EUR/kg);From\nA;25,5 kg;1,250;1,150;\nB;25.5 kg;2,250;2,150;\n"))
                 .containsExactly("decimals in EUR/kg", "decimals in 5+ drums (EUR/kg)");
     }
 
@@ -250,7 +266,9 @@ final class WrongInSilenceTest {
             })
     void the_days_of_a_list_are_read_from_its_title(String title, String first, String last) throws IOException {
         TakenIn taken = undated("\"" + title + "\";;\nProduct;Pack;EUR/kg\nA;25 kg;1,50\n");
-        assertThat(taken.isKept()).as(taken.questions() + " " + taken.findings()).isTrue();
+        assertThat(taken.isKept())
+                .as(taken.questions() + " " + taken.findings())
+                .isTrue();
         assertThat(taken.quotedOn()).hasToString(first);
         if (last != null) {
             assertThat(taken.validUntil()).hasToString(last);
@@ -263,7 +281,10 @@ final class WrongInSilenceTest {
         String list = "Tarif au 1er décembre 2026;;\nProduit;Conditionnement;EUR/kg\nA;25 kg;1,50\n";
         TakenIn asked = undated(list);
         assertThat(asked.questions()).extracting(Question::field).containsExactly("date after \"Tarif au\"");
-        assertThat(asked.findings()).filteredOn(Finding::isError).as("one cause, one message").isEmpty();
+        assertThat(asked.findings())
+                .filteredOn(Finding::isError)
+                .as("one cause, one message")
+                .isEmpty();
         answer("date after \"Tarif au\"", answer);
         TakenIn taken = last == null ? undated(list) : take(list);
         assertThat(taken.quotedOn()).hasToString(first);
@@ -276,14 +297,16 @@ final class WrongInSilenceTest {
 
     @Test
     void validity_in_a_footer_counts_and_dates_of_other_things_do_not() throws IOException {
-        TakenIn taken = take("Product;Pack;EUR/kg\nA;25 kg;1,50\nPreise gültig bis 31.12.2026;;\nUnsere AGB (Stand 01.01.2020);;\n");
+        TakenIn taken = take(
+                "Product;Pack;EUR/kg\nA;25 kg;1,50\nPreise gültig bis 31.12.2026;;\nUnsere AGB (Stand 01.01.2020);;\n");
         assertThat(taken.validUntil()).hasToString("2026-12-31");
         assertThat(taken.quotedOn()).isEqualTo(DAY);
     }
 
     @Test
     void new_prices_that_a_footer_announces_are_asked_about() throws IOException {
-        TakenIn taken = undated("Preisliste Stand 01.11.2026;;\nProduct;Pack;EUR/kg\nA;25 kg;1,50\nAb 01.01.2027 gelten neue Preise;;\n");
+        TakenIn taken = undated(
+                "Preisliste Stand 01.11.2026;;\nProduct;Pack;EUR/kg\nA;25 kg;1,50\nAb 01.01.2027 gelten neue Preise;;\n");
         assertThat(taken.isKept()).isFalse();
         assertThat(taken.questions()).extracting(Question::field).containsExactly("first day");
     }
@@ -292,7 +315,9 @@ final class WrongInSilenceTest {
     void an_end_before_the_begin_is_an_error() throws IOException {
         TakenIn taken = undated("gültig ab 01.12.2026 bis 31.03.2026;;\nProduct;Pack;EUR/kg\nA;25 kg;1,50\n");
         assertThat(taken.isKept()).isFalse();
-        assertThat(taken.findings()).extracting(Finding::text).anyMatch(text -> text.contains("before their first day"));
+        assertThat(taken.findings())
+                .extracting(Finding::text)
+                .anyMatch(text -> text.contains("before their first day"));
     }
 
     @Test

@@ -20,7 +20,8 @@ final class FormatUnit {
         if (known == null) {
             known = UnitText.parse(words(format))
                     .filter(unit -> unit.measure() != null || unit.pack())
-                    .map(unit -> new UnitText(unit.words(), null, unit.measure(), unit.pack(), unit.count(), unit.bareGallon()))
+                    .map(unit -> new UnitText(
+                            unit.words(), null, unit.measure(), unit.pack(), unit.count(), unit.bareGallon()))
                     .orElse(UnitText.NONE);
             if (KNOWN.size() < MOST_KNOWN) {
                 KNOWN.put(format, known);

@@ -162,7 +162,8 @@ final class Values {
                         .orElse(null);
             }
             if (beside == null || !fits(beside)) {
-                return wrong(CellMessages.unknownWords(called(), cell.text(), parsed.words(), expected(), column.example()));
+                return wrong(
+                        CellMessages.unknownWords(called(), cell.text(), parsed.words(), expected(), column.example()));
             }
         }
         BigDecimal factor = factor(parsed.words(), false);
@@ -245,7 +246,13 @@ final class Values {
         boolean said = header.measure() != null || header.pack();
         UnitText unit = said || shown.equals(UnitText.NONE) || !column.unit().isEmpty()
                 ? header
-                : new UnitText(shown.words(), header.currency(), shown.measure(), shown.pack(), shown.count(), shown.bareGallon());
+                : new UnitText(
+                        shown.words(),
+                        header.currency(),
+                        shown.measure(),
+                        shown.pack(),
+                        shown.count(),
+                        shown.bareGallon());
         return new Amount(new Figure(value, origin, perCell, held), beside, unit, format);
     }
 

@@ -21,8 +21,10 @@ public final class CostReport {
     public static Report of(CostOutcome.Costed costed, List<Finding> findings) {
         DetailSheet detail = DetailSheet.of(costed);
         String home = costed.book().settings().home().getCurrencyCode();
-        List<ResultSheet> sheets = new ArrayList<>(
-                List.of(SummarySheet.of(costed, detail), detail.sheet(), LadderSheet.of(home, detail.runs(), costed.incomplete())));
+        List<ResultSheet> sheets = new ArrayList<>(List.of(
+                SummarySheet.of(costed, detail),
+                detail.sheet(),
+                LadderSheet.of(home, detail.runs(), costed.incomplete())));
         WhatWasRead.add(sheets, costed.book().account());
         Report.Said said = new Report.Said("cost", findings);
         sheets.add(MessagesSheet.of(said));

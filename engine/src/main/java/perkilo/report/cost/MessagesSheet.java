@@ -16,6 +16,7 @@ public final class MessagesSheet {
 
     /** The name that the sheet is built with. */
     public static final String NAME = "Messages";
+
     private static final int HEADS = 2;
 
     /** The columns in JSON. */
@@ -46,7 +47,9 @@ public final class MessagesSheet {
                     .words(line -> line.finding().origin().where())
                     .link(line -> line.finding().origin())
                     .width(42),
-            Column.<Line>of("text", HEADERS.get(3)).words(line -> line.finding().text()).width(110));
+            Column.<Line>of("text", HEADERS.get(3))
+                    .words(line -> line.finding().text())
+                    .width(110));
 
     private MessagesSheet() {}
 
