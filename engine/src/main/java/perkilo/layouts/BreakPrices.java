@@ -33,7 +33,7 @@ record BreakPrices(@Nullable BreakText from, String price) {
         boolean digit = false;
         for (int at = 0; at < text.length(); at++) {
             char letter = text.charAt(at);
-            boolean inNumber = letter >= '0' && letter <= '9' || (digit && (letter == '.' || letter == ','));
+            boolean inNumber = (letter >= '0' && letter <= '9') || (digit && (letter == '.' || letter == ','));
             numbers += inNumber && !digit ? 1 : 0;
             digit = inNumber;
             between |=
