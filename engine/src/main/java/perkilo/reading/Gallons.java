@@ -6,6 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Amount;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
 import perkilo.reading.table.UnitText;
 import perkilo.schema.InputColumn;
@@ -59,7 +60,7 @@ final class Gallons {
             return null;
         }
         InputColumn first = bare.get(0);
-        boolean inHeader = isNumber(first) && !beside(row, first).bareGallon();
+        boolean inHeader = isNumber(first) && !beside(row, first).bareGallon() && isInHeader(row, first);
         Amount amount = List.of(unitColumn, quantity).contains(first) ? row.amount(quantity) : null;
         BigDecimal shown = amount == null || inHeader ? null : amount.figure().value();
         List<String> also =
@@ -88,6 +89,12 @@ final class Gallons {
     private static UnitText beside(TableRow row, InputColumn column) {
         Amount amount = row.amount(column);
         return amount == null ? UnitText.NONE : amount.beside();
+    }
+
+    /** Whether the header says it, and not the number format of the cell. */
+    private static boolean isInHeader(TableRow row, InputColumn column) {
+        FoundTable.Place place = row.table().columns().get(column);
+        return place != null && unit(place.unit()).bareGallon();
     }
 
     private static UnitText unit(String text) {

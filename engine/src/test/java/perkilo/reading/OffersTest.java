@@ -145,7 +145,9 @@ final class OffersTest {
     @Test
     void a_gallon_of_a_supplier_in_dollars_is_a_us_gallon() {
         TestBook book = offers(row("Shea butter", 5, "gal", "", 38, "gallon", OCTOBER, ""), shea("", 6.5, OCTOBER));
-        book.set("Suppliers", "B2", "USD").set("Offers", "H2", "EUR");
+        book.set("Suppliers", "B2", "USD")
+                .set("Offers", "H2", "EUR")
+                .sheet("Rates", List.of("From", "To", "Rate", "Date"), List.of("EUR", "USD", 1.25, TestBook.TODAY));
         Offer offer = book.read().value().offersFor("Shea butter").get(0);
         assertThat(offer.packUnit()).isEqualTo(Measure.US_GAL);
         assertThat(offer.breaks().get(0).per()).isEqualTo(Measure.US_GAL);
@@ -192,6 +194,19 @@ final class OffersTest {
                         "error Offers!C1: Pack size says \"gal\": a US gallon (3.785411784 L) or an imperial gallon "
                                 + "(4.54609 L)? Type US gal or imp gal. The US gallon is assumed only of a supplier who invoices "
                                 + "in USD; Tarnholt Oleo invoices in EUR.");
+    }
+
+    @Test
+    void a_number_format_in_gallons_is_asked_about_at_its_cell() {
+        TestBook book = TestBook.sound()
+                .sheet(
+                        "Offers",
+                        List.of("Supplier", "Item", "Pack size", "Price", "Price per"),
+                        List.of("Tarnholt Oleo", "Shea butter", 5, 30, "pack"))
+                .set("Offers", "C2", 5, "0 \"gal\"");
+        assertThat(book.findings())
+                .anyMatch(text -> text.startsWith("error Offers!C2: Pack size says \"gal\": a US gallon")
+                        && text.contains("5 gal = 18.927 L (US) or 22.73 L (imperial)"));
     }
 
     @Test

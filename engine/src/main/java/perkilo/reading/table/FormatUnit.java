@@ -20,8 +20,7 @@ final class FormatUnit {
         if (known == null) {
             known = UnitText.parse(words(format))
                     .filter(unit -> unit.measure() != null || unit.pack())
-                    .map(unit -> new UnitText(
-                            unit.words(), null, unit.measure(), unit.pack(), unit.count(), unit.bareGallon()))
+                    .map(unit -> unit.in(null))
                     .orElse(UnitText.NONE);
             if (KNOWN.size() < MOST_KNOWN) {
                 KNOWN.put(format, known);

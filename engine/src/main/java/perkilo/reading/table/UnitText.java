@@ -86,6 +86,11 @@ public record UnitText(
         return PackWords.isPack(word);
     }
 
+    /** The same unit with another currency, or none. */
+    UnitText in(@Nullable CurrencySign other) {
+        return new UnitText(words, other, measure, pack, count, bareGallon);
+    }
+
     /** Whether it is one of a unit, or none. */
     boolean isOne() {
         return count.compareTo(BigDecimal.ONE) == 0;

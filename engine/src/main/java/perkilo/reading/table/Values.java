@@ -246,13 +246,7 @@ final class Values {
         boolean said = header.measure() != null || header.pack();
         UnitText unit = said || shown.equals(UnitText.NONE) || !column.unit().isEmpty()
                 ? header
-                : new UnitText(
-                        shown.words(),
-                        header.currency(),
-                        shown.measure(),
-                        shown.pack(),
-                        shown.count(),
-                        shown.bareGallon());
+                : shown.in(header.currency());
         return new Amount(new Figure(value, origin, perCell, held), beside, unit, format);
     }
 
