@@ -253,7 +253,7 @@ public final class PurchaseModel {
             LpText.Row same = lp.row().plus(1, line.steps());
             above.plus(-rate * goods, line.steps());
             below.plus(rate * goods, line.steps());
-            long worth = 1;
+            double worth = 1;
             for (int digit = 0; worth <= line.last(); digit++) {
                 String bit = "b%d_%s".formatted(digit, line.steps());
                 lp.binary(bit);
