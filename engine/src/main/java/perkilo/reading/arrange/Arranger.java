@@ -102,12 +102,12 @@ public final class Arranger {
         if (!tables.isEmpty() && tables.stream().allMatch(this::isUnderstood)) {
             return new Look(sheet, head, tables);
         }
-        Grid translated = translated(sheet, head);
-        if (translated == sheet) {
+        Optional<Grid> translated = translated(sheet, head);
+        if (translated.isEmpty()) {
             return new Look(sheet, head, tables);
         }
-        Grid again = translated.head(ROWS_LOOKED_AT);
-        return new Look(translated, again, finder.find(List.of(again)));
+        Grid again = translated.get().head(ROWS_LOOKED_AT);
+        return new Look(translated.get(), again, finder.find(List.of(again)));
     }
 
     /** Whether a sheet has more columns than any table that a person lays out. */
@@ -144,7 +144,7 @@ public final class Arranger {
 
     // headers in other languages
 
-    private Grid translated(Grid sheet, Grid head) {
+    private Optional<Grid> translated(Grid sheet, Grid head) {
         Map<Integer, Map<Integer, Cell>> words = new HashMap<>();
         for (int row : head.rows().numbers()) {
             Map<Integer, Cell> renamed = renamed(head, row);
@@ -169,7 +169,9 @@ public final class Arranger {
         boolean ours = title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
                         && schemas.stream().anyMatch(schema -> schema.name().equals(name)))
                 .isPresent();
-        return words.isEmpty() && !ours ? sheet : (ours ? sheet.titled(title.orElseThrow()) : sheet).with(words);
+        return words.isEmpty() && !ours
+                ? Optional.empty()
+                : Optional.of((ours ? sheet.titled(title.orElseThrow()) : sheet).with(words));
     }
 
     /** The headers of a row in our words, if it is a row of headers with some in another language. */

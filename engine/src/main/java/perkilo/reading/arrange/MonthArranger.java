@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -268,7 +269,7 @@ final class MonthArranger {
         return Optional.empty();
     }
 
-    private Optional<ArrangedPart> columns(int column, TreeMap<Integer, Placed> months) {
+    private Optional<ArrangedPart> columns(int column, NavigableMap<Integer, Placed> months) {
         int[] above = head.rows().between(-1, months.firstKey());
         if (above.length == 0) {
             return Optional.empty();

@@ -48,14 +48,12 @@ public final class Proposals {
         }
     }
 
-    private final List<Grid> sheets;
     private final Arrangement arranged;
     private final ContentGuess guess;
     private final List<Proposal> all = new ArrayList<>();
     private final ReadingSheet said;
 
     private Proposals(List<Grid> sheets) {
-        this.sheets = sheets;
         this.said = ReadingSheet.of(sheets, new Findings());
         this.arranged = new Arranger(Schemas.ALL, new Findings()).arrange(sheets);
         List<FoundTable> known = new TableFinder(Schemas.ALL, new Findings()).find(arranged.grids());
