@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
@@ -51,9 +52,18 @@ final class OwnLayoutsTest {
         }
 
         @SafeVarargs
+        @SuppressWarnings("varargs") // the array is only copied
         final Layout sheet(String title, List<Object>... rows) {
-            sheets.put(title, List.of(rows));
+            return sheet(title, List.of(rows));
+        }
+
+        Layout sheet(String title, List<List<Object>> rows) {
+            sheets.put(title, rows);
             return this;
+        }
+
+        List<List<Object>> rows(String title) {
+            return Objects.requireNonNull(sheets.get(title));
         }
 
         /** With a block merged, such as {@code Formula!A2:A3}. */
@@ -380,7 +390,7 @@ final class OwnLayoutsTest {
                         row("Tarnholt Oleo", "EUR", "FCA", 14, 35),
                         row("Kvistgaard Kemi", "EUR", "FCA", 10, 20),
                         row("Jarrowglass", "EUR", "FCA", 7, 15))
-                .sheet("Ofertas", ours("").sheets().get("Offers").toArray(List[]::new))
+                .sheet("Ofertas", ours("").rows("Offers"))
                 .sheet(
                         "Day cream",
                         row("Fase", "Materia prima", "Porcentaje", "Estimación %"),
@@ -439,7 +449,7 @@ final class OwnLayoutsTest {
                         row("Tarnholt Oleo", "EUR", "FCA", 14, 35),
                         row("Kvistgaard Kemi", "EUR", "FCA", 10, 20),
                         row("Jarrowglass", "EUR", "FCA", 7, 15))
-                .sheet("Offerte", ours("").sheets().get("Offers").toArray(List[]::new))
+                .sheet("Offerte", ours("").rows("Offers"))
                 .sheet(
                         "Ricette",
                         row("Ricetta: Day cream"),
@@ -713,7 +723,7 @@ final class OwnLayoutsTest {
     private static Layout withoutBreaks() {
         List<List<Object>> offers = new ArrayList<>(ours("").sheets().get("Offers"));
         offers.removeIf(row -> row.get(4) instanceof Integer);
-        return ours("ours").sheet("Offers", offers.toArray(List[]::new));
+        return ours("ours").sheet("Offers", offers);
     }
 
     @Test
@@ -786,7 +796,7 @@ final class OwnLayoutsTest {
         Layout doubtful = ours("ours");
         List<List<Object>> offers = new ArrayList<>(doubtful.sheets().get("Offers"));
         offers.set(7, row("Kvistgaard Kemi", "Glycerin", 5, "kg", "", "2,400", "kg", "EUR", "", "11/10/2026"));
-        doubtful.sheet("Offers", offers.toArray(List[]::new));
+        doubtful.sheet("Offers", offers);
         assertThat(CommandLineRun.of("check", save(doubtful, "doubtful.xlsx")).err())
                 .contains("Price is \"2,400\", which can mean 2400 or 2.4.")
                 .contains("Quoted on is \"11/10/2026\", which can mean");
@@ -803,7 +813,7 @@ final class OwnLayoutsTest {
         Layout layout = ours("ours");
         List<List<Object>> lines = new ArrayList<>(layout.sheets().get("Day cream"));
         lines.set(5, row("C", "Sodium hydroxide", "q.s. to pH 5.5", ""));
-        layout.sheet("Day cream", lines.toArray(List[]::new));
+        layout.sheet("Day cream", lines);
         assertThat(CommandLineRun.of("check", save(layout, "book.xlsx")).err())
                 .contains(
                         "error Day cream!C6: How much of \"Sodium hydroxide\" is used is not known, because its % w/w is"

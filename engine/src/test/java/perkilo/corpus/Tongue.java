@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The words that a supplier's list uses, in one of five languages; words of the trade, common practice, no source. */
+@SuppressWarnings("ImmutableEnumChecker") // its lists and maps cannot be changed
 enum Tongue {
     ENGLISH(
             Map.ofEntries(

@@ -95,9 +95,13 @@ final class GradesTest {
 
     @Test
     void only_the_material_of_the_same_grade_is_linked_and_others_are_asked_about() throws IOException {
-        TakenIn taken = take("Product;INCI;CAS;Pack;EUR/kg\nSilicone oil 100 cSt;Dimethicone;;25 kg;4.10\n"
-                + "Silicone oil 350 cSt;Dimethicone;;25 kg;4.20\nMilchsäure 80 %;;50-21-5;25 kg;2.50\n"
-                + "Vitamin B3;;;25 kg;8.50\n");
+        TakenIn taken = take("""
+                Product;INCI;CAS;Pack;EUR/kg
+                Silicone oil 100 cSt;Dimethicone;;25 kg;4.10
+                Silicone oil 350 cSt;Dimethicone;;25 kg;4.20
+                Milchsäure 80 %;;50-21-5;25 kg;2.50
+                Vitamin B3;;;25 kg;8.50
+                """);
 
         assertThat(taken.isKept()).isFalse();
         assertThat(taken.questions())

@@ -192,8 +192,14 @@ final class WrongInSilenceTest {
 
     @Test
     void a_second_table_has_its_own_headers_and_title() throws IOException {
-        assertThat(rows("Product;Pack;Price EUR/kg\nA;25 kg;10,00\n;;\nPackaging;;\nItem;Pack;Price GBP per 1000\n"
-                        + "Jar;500 pcs;142,00\n"))
+        assertThat(rows("""
+                        Product;Pack;Price EUR/kg
+                        A;25 kg;10,00
+                        ;;
+                        Packaging;;
+                        Item;Pack;Price GBP per 1000
+                        Jar;500 pcs;142,00
+                        """))
                 .containsExactly("A|25|kg||10|kg|EUR", "Jar|500|each||0.142|each|GBP");
     }
 
@@ -215,8 +221,12 @@ final class WrongInSilenceTest {
     @Test
     void prices_in_text_with_breaks_are_read() throws IOException {
         assertThat(rows(
-                        "Artikel;Gebinde;EUR/kg\nA;25 kg;1–4: 12,50 / 5+: 11,80\nB;25 kg;\"ab 25 kg 3,20; ab 100 kg 2,95\"\n"
-                                + "C;25 kg;12,50 (5+: 11,80)\n"))
+                        """
+                        Artikel;Gebinde;EUR/kg
+                        A;25 kg;1–4: 12,50 / 5+: 11,80
+                        B;25 kg;"ab 25 kg 3,20; ab 100 kg 2,95"
+                        C;25 kg;12,50 (5+: 11,80)
+                        """))
                 .containsExactly(
                         "A|25|kg||12.5|kg|EUR",
                         "A|25|kg|125|11.8|kg|EUR",

@@ -175,7 +175,7 @@ final class OwnRatesTest {
                 .isEqualTo("EUR GBP 0.86 2026-03-04; EUR GBP 0.87 2026-03-13");
         assertThat(rates("1 EUR =\nDatum;GBP\n03.04.2026;0,86\n")).isEqualTo("EUR GBP 0.86 2026-04-03");
         for (String table : List.of(
-                "From,To,Rate,Date\nEUR,GBP,0.86,03/04/2026\nEUR,GBP,0.87,04/04/2026\n" + "EUR,GBP,0.87,05/04/2026\n",
+                "From,To,Rate,Date\nEUR,GBP,0.86,03/04/2026\nEUR,GBP,0.87,04/04/2026\nEUR,GBP,0.87,05/04/2026\n",
                 "1 EUR =\nDate,GBP\n03/04/2026,0.86\n05/04/2026,0.87\n")) {
             assertThat(messages(read(table)))
                     .singleElement()

@@ -13,10 +13,10 @@ public final class ReviewTexts {
     private ReviewTexts() {}
 
     static String questions(long open, long rows) {
-        String onRows = rows == 0 ? "" : " The sheet Not read has " + Counted.of((int) rows, "row") + " to answer.";
+        String onRows = rows == 0 ? "" : " The sheet Not read has " + Counted.of(rows, "row") + " to answer.";
         return open == 0
                 ? "No open questions." + onRows + (rows == 0 ? " A yellow cell can still be changed." : "") + AGAIN
-                : Counted.of((int) open, "open question") + ": answer in the yellow cells." + onRows + AGAIN;
+                : Counted.of(open, "open question") + ": answer in the yellow cells." + onRows + AGAIN;
     }
 
     static String prices(int left) {

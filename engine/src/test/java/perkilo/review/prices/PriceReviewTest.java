@@ -287,8 +287,11 @@ final class PriceReviewTest {
     void a_list_of_several_suppliers_is_taken_in_for_each() throws IOException {
         Path list = arrived(
                 "both.csv",
-                "Supplier;Product;Pack;EUR/kg;Quoted on\n"
-                        + "Dale;Wax;25 kg;4.50;2026-11-02\nFern;Wax;25 kg;4.40;2026-11-03\n");
+                """
+                        Supplier;Product;Pack;EUR/kg;Quoted on
+                        Dale;Wax;25 kg;4.50;2026-11-02
+                        Fern;Wax;25 kg;4.40;2026-11-03
+                        """);
         assertThat(texts(take(list))).hasSize(1);
         try (FilledReview review = filling()) {
             review.answer("The list is from 2 suppliers", "each of them");

@@ -19,10 +19,12 @@ import perkilo.origin.Finding;
 /** Encodings of text files, and what is said about a file whose fields can be separated in several ways. */
 final class TextFilesTest {
 
-    private static final String LIST = "Artikel;Größe;Preis;je\n"
-            + "Öl, süß;5 kg;12,50 €;kg\n"
-            + "Crème brûlée – Aroma;1 kg;7,20 €;kg\n"
-            + "Ätherisches Öl;100 g;3,10 €;kg\n";
+    private static final String LIST = """
+            Artikel;Größe;Preis;je
+            Öl, süß;5 kg;12,50 €;kg
+            Crème brûlée – Aroma;1 kg;7,20 €;kg
+            Ätherisches Öl;100 g;3,10 €;kg
+            """;
 
     @TempDir
     Path folder = Path.of("");
