@@ -129,6 +129,10 @@ public record ListSense(
             if (others != DecimalMark.UNKNOWN) {
                 return others;
             }
+            boolean commas = doubtful.stream().noneMatch(column -> Objects.requireNonNull(shown.get(column)).pointed);
+            if (commas && all.isEmpty() && HeaderLanguage.writesDecimalCommas(columns.layout())) {
+                return DecimalMark.COMMA;
+            }
             boolean one = all.isEmpty() || doubtful.size() == 1;
             for (int column : one ? doubtful.subList(0, 1) : doubtful) {
                 ask(column, Objects.requireNonNull(shown.get(column)), one);
@@ -155,8 +159,10 @@ public record ListSense(
             private @Nullable Origin doubtful;
             private String text = "";
             private String digits = "";
+            private boolean pointed;
 
             private void doubt(Origin origin, String inText, String inDigits) {
+                pointed |= inDigits.indexOf(',') < 0;
                 if (doubtful == null) {
                     doubtful = origin;
                     text = inText;
@@ -192,7 +198,7 @@ public record ListSense(
             DecimalMark mark = DecimalMark.shownBy(digits);
             if (mark != DecimalMark.UNKNOWN) {
                 shown.marks.add(mark);
-            } else if (shown.doubtful == null && DecimalMark.isAmbiguous(digits)) {
+            } else if (DecimalMark.isAmbiguous(digits) && (shown.doubtful == null || !shown.pointed)) {
                 shown.doubt(grid.origin(row, column), cell.text(), digits);
             }
         }
