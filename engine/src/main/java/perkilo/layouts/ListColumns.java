@@ -36,8 +36,10 @@ public record ListColumns(
             });
         }
         boolean priced = uses.values().stream().anyMatch(use -> use.meaning() == Meaning.PRICE);
+        SizedColumns sized = SizedColumns.of(columns, mapping);
+        columns.settleSized(sized, mapping);
         layout.readings().forEach((column, reading) -> {
-            if (!uses.containsKey(column) && reading.use() == null) {
+            if (!uses.containsKey(column) && reading.use() == null && !sized.columns().contains(column)) {
                 columns.ask(column, reading, mapping, priced);
             }
         });
@@ -57,6 +59,28 @@ public record ListColumns(
                             use -> uses.put(column, use), () -> questions.add(notUnderstood(column, said.get())));
         } else if (reading != null && reading.use() != null) {
             uses.put(column, reading.use());
+        }
+    }
+
+    /** Settles what columns headed by quantities hold, by what the list holds or an answer, or asks once. */
+    private void settleSized(SizedColumns sized, Mapping mapping) {
+        if (sized.columns().isEmpty()) {
+            return;
+        }
+        String answer = mapping.answer(Mapping.SIZED_COLUMNS).orElse("");
+        String holds = answer.isEmpty() && sized.arePacks() ? SizedColumns.PACKS : answer;
+        for (int column : sized.columns()) {
+            sized.use(column, holds).ifPresent(use -> uses.put(column, use));
+        }
+        int first = sized.columns().get(0);
+        if (!uses.containsKey(first)) {
+            questions.add(Question.of(
+                    Mapping.SIZED_COLUMNS,
+                    where(first),
+                    QuestionMessages.packsOrBreaks(sized.headers()),
+                    SizedColumns.PACKS,
+                    SizedColumns.BREAKS,
+                    Meaning.NOTHING.word()));
         }
     }
 

@@ -129,6 +129,10 @@ public record ListSense(
             if (others != DecimalMark.UNKNOWN) {
                 return others;
             }
+            boolean commas = doubtful.stream().noneMatch(column -> Objects.requireNonNull(shown.get(column)).pointed);
+            if (commas && all.isEmpty() && HeaderLanguage.writesDecimalCommas(columns.layout())) {
+                return DecimalMark.COMMA;
+            }
             boolean one = all.isEmpty() || doubtful.size() == 1;
             for (int column : one ? doubtful.subList(0, 1) : doubtful) {
                 ask(column, Objects.requireNonNull(shown.get(column)), one);
@@ -155,8 +159,10 @@ public record ListSense(
             private @Nullable Origin doubtful;
             private String text = "";
             private String digits = "";
+            private boolean pointed;
 
             private void doubt(Origin origin, String inText, String inDigits) {
+                pointed |= inDigits.indexOf(',') < 0;
                 if (doubtful == null) {
                     doubtful = origin;
                     text = inText;
@@ -192,7 +198,7 @@ public record ListSense(
             DecimalMark mark = DecimalMark.shownBy(digits);
             if (mark != DecimalMark.UNKNOWN) {
                 shown.marks.add(mark);
-            } else if (shown.doubtful == null && DecimalMark.isAmbiguous(digits)) {
+            } else if (DecimalMark.isAmbiguous(digits) && (shown.doubtful == null || !shown.pointed)) {
                 shown.doubt(grid.origin(row, column), cell.text(), digits);
             }
         }
@@ -245,7 +251,8 @@ public record ListSense(
 
         private @Nullable Counted counted(String field, Meaning meaning, String ours, List<BreakText> inHeaders) {
             Integer column = columns.of(meaning).orElse(null);
-            if (column == null && inHeaders.isEmpty()) {
+            boolean breaks = field.equals(Mapping.BREAKS_IN);
+            if (column == null && !breaks) {
                 return null;
             }
             Optional<Counted> said = mapping.answer(field).flatMap(Counted::parse);
@@ -262,11 +269,18 @@ public record ListSense(
                     return header.pack() ? Counted.PACKS : new Counted(false, header.per());
                 }
             }
-            return byFigures(field, column, inHeaders);
+            return byFigures(field, all(meaning), inHeaders);
+        }
+
+        private List<Integer> all(Meaning meaning) {
+            return columns.uses().entrySet().stream()
+                    .filter(use -> use.getValue().meaning() == meaning)
+                    .map(Map.Entry::getKey)
+                    .toList();
         }
 
         /** A break below one pack can only count packs; without such a break, a person has to say. */
-        private @Nullable Counted byFigures(String field, @Nullable Integer column, List<BreakText> inHeaders) {
+        private @Nullable Counted byFigures(String field, List<Integer> figures, List<BreakText> inHeaders) {
             Origin asked = null;
             String example = "";
             Integer pack = columns.of(Meaning.PACK).orElse(null);
@@ -275,18 +289,23 @@ public record ListSense(
                     .flatMap(from -> from.quantity(mark).stream())
                     .filter(quantity -> quantity.compareTo(BigDecimal.ONE) > 0)
                     .toList();
+            BitSet looked = new BitSet();
+            columns.prices().keySet().forEach(looked::set);
             for (int row : rows()) {
-                Optional<PackText> text = packs.apply(row);
+                List<BigDecimal> quantities = new ArrayList<>(above);
+                for (int column : figures) {
+                    bare(grid.at(row, column)).ifPresent(quantities::add);
+                }
+                if (field.equals(Mapping.BREAKS_IN) && grid.rows().mayHoldWords(row, looked)) {
+                    columns.prices().keySet().forEach(column -> quantities.addAll(inPrice(grid.at(row, column))));
+                }
+                Optional<PackText> text = quantities.isEmpty() ? Optional.empty() : packs.apply(row);
                 if (text.isEmpty()) {
                     continue;
                 }
-                List<BigDecimal> quantities = new ArrayList<>(above);
-                if (column != null) {
-                    bare(grid.at(row, column)).ifPresent(quantities::add);
-                    if (asked == null && !quantities.isEmpty()) {
-                        asked = grid.origin(row, column);
-                        example = grid.at(row, column).text();
-                    }
+                if (asked == null && quantities.size() > above.size()) {
+                    asked = grid.origin(row, figures.isEmpty() ? columns.prices().keySet().iterator().next() : figures.get(0));
+                    example = Quantity.plain(quantities.get(above.size()));
                 }
                 BigDecimal content = text.get().content().amount();
                 if (quantities.stream()
@@ -313,6 +332,19 @@ public record ListSense(
                         "a unit such as kg"));
             }
             return null;
+        }
+
+        /** The quantities above one without a unit in a cell of several prices: {@code 1–29: 12.50 / 30+: 11.80}. */
+        private List<BigDecimal> inPrice(Cell cell) {
+            if (cell.kind() != Cell.Kind.TEXT || !BreakPrices.mayBe(cell.text())) {
+                return List.of();
+            }
+            return BreakPrices.of(cell.text()).orElse(List.of()).stream()
+                    .flatMap(price -> Optional.ofNullable(price.from()).stream())
+                    .filter(from -> !from.saysUnit())
+                    .flatMap(from -> from.quantity(mark).stream())
+                    .filter(quantity -> quantity.compareTo(BigDecimal.ONE) > 0)
+                    .toList();
         }
 
         private Function<Integer, Optional<PackText>> packs(@Nullable Integer pack) {

@@ -58,6 +58,11 @@ public final class ListWords {
                 .findFirst();
     }
 
+    /** The languages, such as {@code de}, in which a phrase heads a column; none if it is not known. */
+    static Set<String> languages(String phrase) {
+        return Set.copyOf(LANGUAGES.getOrDefault(key(phrase), Set.of()));
+    }
+
     /** What spellings of a phrase have in common: letters without accents, digits and the per cent sign. */
     public static String key(String phrase) {
         String plain = isAscii(phrase) ? phrase.toLowerCase(Locale.ROOT) : withoutAccents(phrase);
@@ -128,6 +133,7 @@ public final class ListWords {
             "not needed");
 
     private static final Map<String, Set<String>> PHRASES = new HashMap<>();
+    private static final Map<String, Set<String>> LANGUAGES = new HashMap<>();
     private static final Set<String> COST_PARTS = new HashSet<>();
     private static final Set<String> COST_WORDS = new HashSet<>();
     private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}\\p{N}%]+");
@@ -152,6 +158,11 @@ public final class ListWords {
             for (String word : row.get(2).split(";", -1)) {
                 if (!word.isBlank()) {
                     keys.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(key(word));
+                    if (HEADERS.contains(row.get(0))) {
+                        LANGUAGES
+                                .computeIfAbsent(key(word), any -> new HashSet<>())
+                                .add(row.get(1));
+                    }
                     PHRASES.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(spaced(word));
                 }
             }

@@ -32,6 +32,7 @@ public record Mapping(
     public static final String ROW_BASIS = "basis in rows";
     public static final String GALLONS = "gallons";
     public static final String COLUMNS = "columns";
+    public static final String SIZED_COLUMNS = "columns of quantities";
     public static final String FIRST_DAY = "first day";
     public static final String LAST_DAY = "last day";
     public static final String PACK_COLUMN = "pack column";

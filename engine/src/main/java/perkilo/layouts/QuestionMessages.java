@@ -8,6 +8,8 @@ import perkilo.units.Measure;
 /** What a person is asked about a price list, and how to answer. */
 public final class QuestionMessages {
 
+    private static final int MOST_HEADERS = 6;
+
     private QuestionMessages() {}
 
     // how numbers and dates are written
@@ -35,6 +37,12 @@ public final class QuestionMessages {
     static String whatColumn(String header, String answer) {
         return "The answer for the column \"" + header + "\" was \"" + answer
                 + "\", which is not understood. What does the column hold?";
+    }
+
+    static String packsOrBreaks(List<String> headers) {
+        String some = String.join("\", \"", headers.subList(0, Math.min(headers.size(), MOST_HEADERS)));
+        return "Do the columns \"" + some + "\"" + (headers.size() > MOST_HEADERS ? " and so on" : "")
+                + " hold prices of packs of these sizes, or price breaks (prices from these quantities on)?";
     }
 
     static String whichColumn(String meaning, List<String> headers) {

@@ -77,6 +77,14 @@ final class ValidityText {
     private static final Pattern HOLDS = Pattern.compile(L
             + "(?:valid\\w*|gultig\\w*|gilt|gelten|geltung\\w*|bindefrist\\w*|gebunden|preisbindung\\w*|bindend|fest|valab\\w*|vigen\\w*"
             + "|firm|held|holds?|fixed|binding|ferm[ei]s?|maintenus?|expir\\w*|open for)");
+    private static final Pattern FROM_LIST = Pattern.compile(L
+            + "(?:(?:from|after|as of) (?:the )?(?:date|issue|day) of (?:the|this|our)? ?(?:price )?(?:list|offer|quotation|quote)"
+            + "|ab (?:dem )?(?:datum|ausstellung) (?:dieser|dieses|der|des|unserer|unseres) (?:preis)?(?:liste|angebot(?:e?s)?)"
+            + "|ab (?:angebots|listen|ausstellungs)datum"
+            + "|(?:a compter|a partir) de la date (?:de l'offre|de cette offre|du (?:present )?(?:tarif|devis)|de ce tarif)"
+            + "|dalla data (?:dell'|di questa |della presente )?(?:offerta)|dalla data del (?:presente )?listino"
+            + "|(?:desde|a partir de) la fecha de (?:la |esta )?(?:oferta|lista|tarifa))"
+            + R);
     private static final Pattern OTHER = Pattern.compile(L
             + "(?:agb|allgemeine\\w*|terms|conditions|condizioni|condiciones|iso ?\\d+|certif\\w*|zertif\\w*|payment|payable|zahl\\w*|paiement"
             + "|pagamento|pago|holiday\\w*|\\w*urlaub|\\w*ferien|closed|geschlossen|ferme|chiuso|cerrado|messe|fair|salon|feria|fiera|deliver\\w*"
@@ -94,7 +102,8 @@ final class ValidityText {
 
     /** Whether a sentence speaks of validity. */
     static boolean speaksOfValidity(String clause) {
-        return HOLDS.matcher(ListDates.folded(clause)).find();
+        String folded = ListDates.folded(clause);
+        return HOLDS.matcher(folded).find() || FROM_LIST.matcher(folded).find();
     }
 
     /** The dates of a sentence, from left to right. */
@@ -138,7 +147,7 @@ final class ValidityText {
     static Optional<Period> duration(String clause) {
         String folded = ListDates.folded(clause);
         Matcher duration = DURATION.matcher(folded);
-        return HOLDS.matcher(folded).find() && duration.find()
+        return speaksOfValidity(clause) && duration.find()
                 ? Optional.of(period(duration.group(1), duration.group(2)))
                 : Optional.empty();
     }

@@ -15,6 +15,7 @@ import perkilo.layouts.ListDates;
 import perkilo.layouts.ListLine;
 import perkilo.layouts.ListWords;
 import perkilo.layouts.Mapping;
+import perkilo.layouts.Meaning;
 import perkilo.layouts.Question;
 import perkilo.layouts.QuestionMessages;
 import perkilo.layouts.TitleFacts;
@@ -101,7 +102,7 @@ final class OneList {
                     .forEach(line -> others.add(ListWords.key(line.listed().supplier())));
             lines.removeIf(line -> isOfAnother(line, name));
         }
-        Days days = days(lines, reading.title());
+        Days days = days(lines, reading.title(), reading.columns());
         NameMatcher names = names(lines);
         new ListCheck(names, !known.isEmpty(), findings)
                 .check(lines, open.isEmpty() && notRead.stream().allMatch(RowNotRead::isIgnored));
@@ -170,7 +171,8 @@ final class OneList {
         return where.cell().replaceAll("\\D", "");
     }
 
-    private Days days(List<ListLine> lines, @Nullable TitleFacts title) {
+    /** The days of a list. Those in its rows are not asked for while another question keeps all rows from being read. */
+    private Days days(List<ListLine> lines, @Nullable TitleFacts title, List<ListColumn> columns) {
         Optional<LocalDate> newest = lines.stream()
                 .flatMap(line -> Stream.ofNullable(line.quotedOn()))
                 .max(LocalDate::compareTo);
@@ -189,7 +191,10 @@ final class OneList {
                 .flatMap(Optional::stream)
                 .findFirst()
                 .orElse(null);
-        if (day == null && open.stream().noneMatch(Question::isAboutFirstDay)) {
+        boolean inRows = lines.isEmpty()
+                && !open.isEmpty()
+                && columns.stream().anyMatch(column -> column.use().equals(Meaning.QUOTED_ON.word()));
+        if (day == null && !inRows && open.stream().noneMatch(Question::isAboutFirstDay)) {
             Origin ambiguous = title == null ? null : title.ambiguous();
             Question question = ambiguous == null
                     ? Question.of(QUOTED_ON, arrived.whole(), ListMessages.noDate())

@@ -10,7 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -30,7 +32,7 @@ import perkilo.xlsx.grid.Csv;
 /** Lists in very many layouts: each is taken in as it says, or something is asked; none is wrong in silence. */
 final class ListCorpusTest {
 
-    private static final int LISTS = Integer.getInteger("perkilo.lists", 150);
+    private static final int LISTS = Integer.getInteger("perkilo.lists", 200);
 
     @TempDir
     private Path folder = Path.of("");
@@ -41,6 +43,7 @@ final class ListCorpusTest {
         List<String> waiting = new ArrayList<>();
         int atOnce = 0;
         int afterOneRound = 0;
+        Map<String, Integer> asked = new TreeMap<>();
         for (int seed = 0; seed < LISTS; seed++) {
             ListMaker maker = new ListMaker(seed);
             ListCase list = maker.make();
@@ -74,9 +77,14 @@ final class ListCorpusTest {
                 atOnce++;
             } else {
                 afterOneRound++;
+                first.questions().stream()
+                        .map(question -> question.field() + " in " + list.layout().split(" ", -1)[2])
+                        .distinct()
+                        .forEach(field -> asked.merge(field, 1, Integer::sum));
             }
         }
-        String all = atOnce + " at once and " + afterOneRound + " after one round of " + LISTS + "; waiting:\n"
+        String all = atOnce + " at once and " + afterOneRound + " after one round of " + LISTS + ", which asked for " + asked
+                + "; waiting:\n"
                 + String.join("\n", waiting);
         System.out.println(all);
         assertThat(wrong).isEmpty();
@@ -160,7 +168,7 @@ final class ListCorpusTest {
         BigDecimal price = new BigDecimal(f.get(5));
         BigDecimal ofPack = switch (f.get(6)) {
             case "pack" -> price;
-            case "100 g", "100 ml", "100 mL" -> price.multiply(size).movePointRight(1);
+            case "mL" -> price.multiply(size).movePointRight(3);
             default -> f.get(6).equals(f.get(3)) ? price.multiply(size) : BigDecimal.ONE.negate();
         };
         return line(f.get(1), size, f.get(3), from, ofPack, f.get(7), f.get(11), f.get(12));

@@ -242,6 +242,8 @@ final class ListMaker {
             case "price per" -> Optional.of(basis == Basis.PACK ? "pack" : perText());
             case "first day" -> Optional.of(day.toString());
             case "last day" -> Optional.of(until == null ? "none" : until.toString());
+            case "quoted on" -> Optional.of(day.toString());
+            case "columns of quantities" -> Optional.of("packs");
             case "columns" -> column(question);
             default -> question.choices().contains("case") ? Optional.of("case") : Optional.empty();
         };

@@ -80,6 +80,13 @@ final class ValidityTextTest {
             delimiter = '|',
             value = {
                 "valid 30 days                     | P30D",
+                "30 days from the date of this list | P30D",
+                "60 days after the date of the offer | P60D",
+                "30 Tage ab Datum dieses Angebots  | P30D",
+                "90 Tage ab Angebotsdatum          | P90D",
+                "30 jours à compter de la date de l'offre | P30D",
+                "60 giorni dalla data dell'offerta | P60D",
+                "30 días desde la fecha de la oferta | P30D",
                 "Offer valid for 30 days           | P30D",
                 "Prices are firm for 60 days       | P60D",
                 "4 Wochen gültig                   | P28D",
@@ -98,7 +105,7 @@ final class ValidityTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"payment 30 days net", "Lieferzeit 4 Wochen", "délai 3 semaines", "net 60 giorni"})
+    @ValueSource(strings = {"payment 30 days net", "Lieferzeit 4 Wochen", "délai 3 semaines", "net 60 giorni", "30 days from the date of invoice"})
     void terms_of_payment_and_delivery_are_no_validity(String clause) {
         assertThat(ValidityText.duration(clause)).isEmpty();
     }

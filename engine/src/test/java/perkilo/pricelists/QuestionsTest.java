@@ -199,20 +199,116 @@ final class QuestionsTest {
     }
 
     @Test
-    void a_bare_quantity_as_header_is_a_break_or_a_pack() throws IOException {
-        String list = "Product;25 kg;190 kg;Currency\nA;40.50;250.00;EUR\n";
-        TakenIn asked = take(list, List.of());
-        assertThat(asked.questions()).extracting(Question::key).contains("25 kg", "190 kg");
+    void columns_headed_by_bare_quantities_are_breaks_or_packs_and_are_asked_about_once() throws IOException {
+        String list = "Product;25 kg;100 kg;Currency\nA;40.50;250.00;EUR\n";
+        asksBoth(list, "packs", "A|25|kg||40.5|pack|EUR", "A|100|kg||250|pack|EUR");
+    }
 
-        answer(asked, "25 kg", "price of 25 kg");
-        answer(asked, "190 kg", "price of 190 kg");
+    private void asksBoth(String list, String columns, String... rows) throws IOException {
+        TakenIn asked = take(list, List.of());
+        assertThat(asked.questions()).extracting(Question::field).containsOnlyOnce("columns of quantities");
+        answer(asked, "columns of quantities", columns);
         if (asked.questions().stream().noneMatch(question -> question.field().equals("price per"))) {
             asked = take(list, List.of());
         }
         answer(asked, "price per", "pack");
+        assertThat(LayoutsProperties.rows(take(list, List.of()))).containsExactly(rows);
+    }
 
-        assertThat(LayoutsProperties.rows(take(list, List.of())))
-                .containsExactly("A|25|kg||40.5|pack|EUR", "A|190|kg||250|pack|EUR");
+    @Test
+    void columns_beside_packs_are_breaks_if_a_person_says_so() throws IOException {
+        asks(
+                "Product;Pack;25 kg (EUR/kg);100 kg (EUR/kg)\nA;25 kg;4.50;4.10\n",
+                "columns of quantities",
+                "breaks",
+                "A|25|kg|100|4.1|kg|EUR");
+    }
+
+    @Test
+    void a_drum_among_the_sizes_shows_that_columns_are_packs() throws IOException {
+        TakenIn taken = take("Product;5 kg;25 kg;190 kg;Per;Currency\nA;4.50;4.10;3.90;kg;EUR\n", List.of());
+
+        assertThat(LayoutsProperties.rows(taken))
+                .contains("A|5|kg||4.5|kg|EUR", "A|25|kg||4.1|kg|EUR", "A|190|kg||3.9|kg|EUR");
+    }
+
+    @Test
+    void a_size_that_no_drum_holds_leaves_it_open() throws IOException {
+        TakenIn taken = take("Product;190 kg;760 kg;Per;Currency\nA;4.50;4.10;kg;EUR\n", List.of());
+
+        assertThat(taken.questions()).extracting(Question::field).containsExactly("columns of quantities");
+    }
+
+    @Test
+    void names_that_hold_packs_leave_it_open() throws IOException {
+        TakenIn taken = take("Product;25 kg;190 kg;Per;Currency\nA 5 kg;4.50;4.10;kg;EUR\n", List.of());
+
+        assertThat(taken.questions()).extracting(Question::field).contains("columns of quantities");
+    }
+
+    @Test
+    void prices_that_grow_with_the_size_are_those_of_packs() throws IOException {
+        String list = "Product;10 kg;100 kg;Currency\nA;40.50;350.00;EUR\nB;31.00;280.00;EUR\n";
+        asks(list, "price per", "pack", "B|100|kg||280|pack|EUR");
+    }
+
+    @Test
+    void a_comma_in_a_list_with_german_headers_is_a_decimal_comma() throws IOException {
+        TakenIn taken = take("Artikel;Gebinde;Preis je 100 g (EUR)\nA;25 kg;1,250\n", List.of());
+
+        assertThat(LayoutsProperties.rows(taken)).contains("A|25|kg||12.5|kg|EUR");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Artikel;Gebinde;EUR/kg\nA;25 kg;1.250\n",
+                "Artikel;Gebinde;EUR/kg\nA;25 kg;1.250\nB;25 kg;1,250\n",
+                "Artikel;Gebinde;Preis EUR/kg;Manufacturer\nA;25 kg;1,250;C\n",
+                "Artículo;Envase;Precio EUR/kg\nA;25 kg;1,250\n",
+                "Product;Pack;Price EUR/kg\nA;25 kg;1,250\n"
+            })
+    void headers_do_not_settle_other_figures(String list) throws IOException {
+        assertThat(take(list, List.of()).questions())
+                .extracting(Question::field)
+                .containsExactly("decimals");
+    }
+
+    @Test
+    void a_day_in_rows_that_wait_for_an_answer_is_not_asked_for() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("list.csv"), "Product;Pack;EUR per case;Date\nA;5 x 5 kg;100.50;2026-11-02\n");
+        TakenIn taken = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of())
+                .take(file, new TakeIn.Said("Fen & Moor", null, null), PriceReview.read(review()))
+                .get(0);
+
+        assertThat(taken.questions()).extracting(Question::field).containsExactly("multi-packs");
+    }
+
+    @Test
+    void a_break_below_a_pack_in_any_pair_of_columns_counts_packs() throws IOException {
+        TakenIn taken = take(
+                "Product;Pack;Qty 1;Price 1 (EUR/kg);Qty 2;Price 2 (EUR/kg)\nA;25 kg;1;4.50;30;4.10\nB;190 kg;1;4.00;30;3.80\n",
+                List.of());
+
+        assertThat(LayoutsProperties.rows(taken)).contains("A|25|kg|750|4.1|kg|EUR", "B|190|kg|5700|3.8|kg|EUR");
+    }
+
+    @Test
+    void a_break_below_a_pack_in_any_price_cell_counts_packs() throws IOException {
+        TakenIn taken = take("Product;Pack;EUR/kg\nA;25 kg;1–29: 4.50 / 30+: 4.10\nB;190 kg;1–29: 4.00 / 30+: 3.80\n", List.of());
+
+        assertThat(LayoutsProperties.rows(taken)).contains("A|25|kg|750|4.1|kg|EUR", "B|190|kg|5700|3.8|kg|EUR");
+    }
+
+    @Test
+    void a_point_beside_quoted_decimal_commas_parts_thousands() throws IOException {
+        TakenIn taken = take(
+                "Artikel,Gebinde,Menge 1 (kg),Preis 1 (EUR/kg),Menge 2 (kg),Preis 2 (EUR/kg)\n"
+                        + "A,25 kg,1,\"37,13\",1.200,\"35,90\"\n",
+                List.of());
+
+        assertThat(LayoutsProperties.rows(taken)).contains("A|25|kg|1200|35.9|kg|EUR");
     }
 
     @Test

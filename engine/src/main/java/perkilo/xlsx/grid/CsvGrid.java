@@ -10,11 +10,16 @@ import perkilo.origin.Origin;
  * A delimited text file as a grid.
  *
  * <p>If a comma separates the fields, the point in a bare {@code 1.053} is a decimal point, so the field is a number.
- * With other delimiters the point may also separate thousands, so the field stays text.
+ * With other delimiters the point may also separate thousands, so the field stays text; so it does beside quoted numbers
+ * with a decimal comma, such as {@code "37,13"}.
  */
 final class CsvGrid {
 
     private static final Pattern POINT_DECIMAL = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,15})?");
+
+    private static final Pattern COMMA_DECIMAL = Pattern.compile(
+            "\"(?:[€£$]|[A-Z]{3}[ \u00A0])?[ \u00A0]?\\d{1,3}(?:[.\u00A0 ]?\\d{3})*,\\d{1,2}(?:[ \u00A0]?(?:[€£$]|[A-Z]{3}\\b)[^\"\\n]{0,16})?\"");
+    private static final Pattern POINT_THOUSANDS = Pattern.compile("[+-]?\\d{1,3}\\.\\d{3}");
 
     private CsvGrid() {}
 
@@ -31,6 +36,8 @@ final class CsvGrid {
         DialectFinder.Found found = DialectFinder.find(text);
         Dialect dialect = found.dialect();
         boolean pointDecimals = dialect.delimiter().equals(",");
+        boolean commaDecimals =
+                pointDecimals && text.indexOf('"') >= 0 && COMMA_DECIMAL.matcher(text).find();
         TextCells maker = new TextCells();
         GridRows.Builder rows = new GridRows.Builder(maker);
         PackedRow row = new PackedRow();
@@ -39,7 +46,7 @@ final class CsvGrid {
         Csv csv = new Csv(text, dialect, found.usual());
         csv.read(line -> {
             row.clear();
-            pack(line.fields(), pointDecimals, row, maker);
+            pack(line.fields(), pointDecimals, commaDecimals, row, maker);
             if (row.count() > 0) {
                 rows.add(number[0], line.number(), row);
             }
@@ -73,11 +80,13 @@ final class CsvGrid {
         return Origin.ofLine(file, "", line);
     }
 
-    private static void pack(List<Csv.Field> fields, boolean pointDecimals, PackedRow row, TextCells maker) {
+    private static void pack(
+            List<Csv.Field> fields, boolean pointDecimals, boolean commaDecimals, PackedRow row, TextCells maker) {
         for (int column = 0; column < fields.size(); column++) {
             Csv.Field field = fields.get(column);
             String text = field.text().strip();
-            if (pointDecimals && !field.quoted() && isNumber(text)) {
+            boolean doubtful = commaDecimals && POINT_THOUSANDS.matcher(text).matches();
+            if (pointDecimals && !field.quoted() && isNumber(text) && !doubtful) {
                 row.number(column, 0, text);
             } else if (!text.isEmpty()) {
                 maker.pack(row, column, Cell.text(field.text()));
