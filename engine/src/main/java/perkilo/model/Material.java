@@ -34,6 +34,9 @@ public record Material(
     /** Process water, by its names in ingredient lists: INCI, American, and French as in Canada. */
     private static final Set<String> WATER = Set.of("aqua", "water", "eau");
 
+    /** Process water, as people name it in their formulas. */
+    private static final Set<String> WATER_OF_FORMULAS = Set.of("wasser", "acqua", "agua");
+
     public Material {
         functions = List.copyOf(functions);
     }
@@ -54,7 +57,9 @@ public record Material(
      */
     public boolean isWater() {
         String key = Names.key(inci.isBlank() ? name : inci);
-        return WATER.contains(key) || isWaterInSeveralLanguages(key);
+        return WATER.contains(key)
+                || (inci.isBlank() && WATER_OF_FORMULAS.contains(key))
+                || isWaterInSeveralLanguages(key);
     }
 
     private static boolean isWaterInSeveralLanguages(String key) {

@@ -180,6 +180,9 @@ final class OwnLayoutsTest {
                 sections(),
                 monthsDown(),
                 sizesAcross(),
+                sizesOnAnySheet(),
+                termsOnPrices(),
+                pairsInItalian(),
                 formulasBelowOneAnother(),
                 unitsInFormats(),
                 textCells());
@@ -594,6 +597,84 @@ final class OwnLayoutsTest {
                         row("Balm 30", 500, 2000));
     }
 
+    private static Layout sizesOnAnySheet() {
+        return ours("sizes of runs under numbered headers, on a sheet of any name")
+                .without("Runs")
+                .sheet(
+                        "Sheet5",
+                        row("Produkt", "Stückzahl 1", "Stückzahl 2"),
+                        row("Day cream 50", 500, 1000),
+                        row("Balm 30", 500, 2000));
+    }
+
+    /** Suppliers' terms beside price breaks as columns; the sheet also looks like suppliers, or like components. */
+    private static Layout termsOnPrices() {
+        return ours("terms of suppliers beside price breaks as columns")
+                .without("Suppliers", "Offers")
+                .sheet(
+                        "Sheet2",
+                        row(
+                                "Fournisseur",
+                                "Produit",
+                                "Emballage",
+                                "Prix (EUR/kg)",
+                                "à partir de 100 kg (EUR/kg)",
+                                "à partir de 500 kg (EUR/kg)",
+                                "Frais de port par commande",
+                                "Délai (semaines)",
+                                "Incoterm",
+                                "Date du tarif"),
+                        row("Tarnholt Oleo", "Shea butter", "25 kg bidon", 6.5, 6.1, 5.8, 35, 2, "FCA", DAY),
+                        row("Tarnholt Oleo", "Sunflower oil", "20 kg bidon", 3.2, 2.95, 2.8, 35, 2, "FCA", DAY))
+                .sheet(
+                        "Sheet3",
+                        row(
+                                "Lieferant",
+                                "Produkt",
+                                "VPE",
+                                "Listenpreis",
+                                "Fracht pro Bestellung",
+                                "Lieferzeit",
+                                "Terms",
+                                "Stand"),
+                        row("Kvistgaard Kemi", "Glycerin", "5 kg Kanister", "2,40 €/kg", 20, 10, "FCA", DAY),
+                        row("Kvistgaard Kemi", "Sodium hydroxide", "1 kg Eimer", "9,00 €/kg", 20, 10, "FCA", DAY),
+                        row("Jarrowglass", "Jar", "100 Stück", "62,00 €/Gebinde", 15, 7, "FCA", DAY));
+    }
+
+    private static Layout pairsInItalian() {
+        return ours("a word for packs that also means components, over pairs of quantities and prices")
+                .sheet(
+                        "Listino prezzi",
+                        row(
+                                "Fornitore",
+                                "Materia prima",
+                                "Imballo",
+                                "Quantità 1 (kg)",
+                                "Prezzo unitario 1 (EUR/kg)",
+                                "Quantità 2 (kg)",
+                                "Prezzo unitario 2 (EUR/kg)",
+                                "Quantità 3 (kg)",
+                                "Prezzo unitario 3 (EUR/kg)",
+                                "Data offerta"),
+                        row("Tarnholt Oleo", "Shea butter", "25 kg", 25, 6.5, 100, 6.1, 500, 5.8, DAY),
+                        row("Tarnholt Oleo", "Sunflower oil", "20 kg", 20, 3.2, 100, 2.95, 500, 2.8, DAY))
+                .sheet(
+                        "Offers",
+                        row(
+                                "Supplier",
+                                "Item",
+                                "Pack size",
+                                "Pack unit",
+                                "Price",
+                                "Price per",
+                                "Currency",
+                                "Quoted on"),
+                        row("Kvistgaard Kemi", "Glycerin", 5, "kg", 2.4, "kg", "EUR", DAY),
+                        row("Kvistgaard Kemi", "Sodium hydroxide", 1, "kg", 9, "kg", "EUR", DAY),
+                        row("Jarrowglass", "Jar", 100, "each", 62, "pack", "EUR", DAY));
+    }
+
     private static Layout formulasBelowOneAnother() {
         return ours("formulas below one another with titles, phases merged down")
                 .without("Day cream", "Hand balm")
@@ -724,6 +805,28 @@ final class OwnLayoutsTest {
         List<List<Object>> offers = new ArrayList<>(ours("").sheets().get("Offers"));
         offers.removeIf(row -> row.get(4) instanceof Integer);
         return ours("ours").sheet("Offers", offers);
+    }
+
+    @Test
+    void a_freight_that_differs_between_the_prices_of_a_supplier_is_told() throws IOException {
+        Path book = save(
+                ours("book")
+                        .without("Suppliers", "Offers")
+                        .sheet(
+                                "Sheet2",
+                                row(
+                                        "Lieferant",
+                                        "Rohstoff",
+                                        "Gebinde",
+                                        "ab 1 kg (EUR/kg)",
+                                        "ab 100 kg (EUR/kg)",
+                                        "Fracht pro Bestellung"),
+                                row("Tarnholt Oleo", "Shea butter", "25 kg", 6.5, 6.1, 35),
+                                row("Tarnholt Oleo", "Sunflower oil", "20 kg", 3.2, 2.95, 36)),
+                "book.xlsx");
+        assertThat(CommandLineRun.of("check", book).err())
+                .contains("error Sheet2!F3:")
+                .contains("36", "35");
     }
 
     @Test

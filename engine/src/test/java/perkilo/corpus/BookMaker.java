@@ -85,6 +85,7 @@ final class BookMaker {
     private final Map<String, BigDecimal> freight = new LinkedHashMap<>();
     private final int secondBreak;
     private final int fill;
+    private final Map<String, String> tables = new LinkedHashMap<>();
 
     BookMaker(long seed) {
         random = new Random(seed * 104_729 + 5);
@@ -120,9 +121,13 @@ final class BookMaker {
             rest = rest.subtract(percent);
             lines.add(new Line(line.get(0), line.get(1), percent));
         }
-        lines.add(0, new Line("A", "Water", rest));
+        lines.add(0, new Line("A", water(), rest));
         SUPPLIERS.forEach(supplier -> freight.put(supplier, BigDecimal.valueOf(20 + random.nextInt(60))));
+        boolean waterIsBought = random.nextBoolean();
         for (Line line : lines) {
+            if (line.material().equals(water()) && !waterIsBought) {
+                continue;
+            }
             for (int at = 0; at < 1 + random.nextInt(2); at++) {
                 String supplier = SUPPLIERS.get((word + at) % SUPPLIERS.size());
                 BigDecimal price = BigDecimal.valueOf(300 + random.nextInt(3000), 2);
@@ -136,6 +141,21 @@ final class BookMaker {
         }
         sizes.add(500 + 100 * random.nextInt(5));
         sizes.add(2000 + 500 * random.nextInt(5));
+    }
+
+    private String water() {
+        return switch (tongue) {
+            case ENGLISH -> "Water";
+            case GERMAN -> "Wasser";
+            case FRENCH -> "Eau";
+            case ITALIAN -> "Acqua";
+            case SPANISH -> "Agua";
+        };
+    }
+
+    /** The sheets that a person keeps, with the table that each is read as. */
+    Map<String, String> tables() {
+        return tables;
     }
 
     String described() {
@@ -230,27 +250,29 @@ final class BookMaker {
     byte[] asKept() {
         Map<String, Paper> sheets = new LinkedHashMap<>();
         String formulaSheet = "Day cream";
-        sheets.put(formulaSheet, formula());
+        put(sheets, formulaSheet, "Formula", formula());
         if (offersLayout == Offers.A_SHEET_A_SUPPLIER) {
             for (String supplier : SUPPLIERS) {
                 List<Offer> own = offers.stream()
                         .filter(offer -> offer.supplier().equals(supplier))
                         .toList();
                 if (!own.isEmpty()) {
-                    sheets.put(supplier, offers(own, false));
+                    put(sheets, supplier, "Offers", offers(own, false));
                 }
             }
         } else {
-            sheets.put(any("Prices", "Sheet2", tongue.titles.get(0)), offers(offers, true));
+            put(sheets, any("Prices", "Sheet2", tongue.titles.get(0)), "Offers", offers(offers, true));
         }
         if (terms == Terms.SHEET || offersLayout == Offers.A_SHEET_A_SUPPLIER) {
             List<Map<String, Val>> rows = new ArrayList<>();
             freight.forEach((supplier, charge) ->
                     rows.add(row(heads("supplier"), supplier, heads("freight"), charge, heads("currency"), "EUR")));
-            sheets.put(any("Suppliers", "Sheet3", tongue.suppliers.get(0)), paper(rows));
+            put(sheets, any("Suppliers", "Sheet3", tongue.suppliers.get(0)), "Suppliers", paper(rows));
         }
-        sheets.put(
+        put(
+                sheets,
                 any("Products", "Sheet4"),
+                "Products",
                 paper(List.of(row(
                         heads("product"),
                         "Cream jar",
@@ -258,8 +280,13 @@ final class BookMaker {
                         formulaSheet,
                         heads("fill") + " (g)",
                         BigDecimal.valueOf(fill)))));
-        sheets.put(any("Runs", "Sheet5"), runs());
+        put(sheets, any("Runs", "Sheet5"), "Runs", runs());
         return Paper.xlsx(sheets, asText);
+    }
+
+    private void put(Map<String, Paper> sheets, String name, String table, Paper paper) {
+        sheets.put(name, paper);
+        tables.put(name, table);
     }
 
     private String heads(String column) {

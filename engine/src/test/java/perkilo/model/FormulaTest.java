@@ -71,7 +71,7 @@ final class FormulaTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Aqua, ''", "Water, ''", "water, ''"})
+    @CsvSource({"Aqua, ''", "Water, ''", "water, ''", "Wasser, ''", "Eau, ''", "acqua, ''", "Agua, ''"})
     void process_water_is_known_by_its_own_name_where_no_other_is_given(String name, String inci) {
         assertThat(named(name, inci).isWater()).isTrue();
     }
@@ -82,7 +82,9 @@ final class FormulaTest {
         "Rose water, ''",
         "Aqua, Rosa Damascena Flower Water",
         "Aquasoft, ''",
-        "Waterlily, ''"
+        "Waterlily, ''",
+        "Rosenwasser, ''",
+        "Agua, Rosa Damascena Flower Water"
     })
     void what_only_sounds_like_water_is_not(String name, String inci) {
         assertThat(named(name, inci).isWater()).isFalse();

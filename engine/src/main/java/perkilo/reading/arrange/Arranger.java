@@ -6,15 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import perkilo.layouts.Meaning;
 import perkilo.reading.table.ColumnNames;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
+import perkilo.schema.ComponentsSheet;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.Schemas;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SheetSchema;
+import perkilo.schema.SuppliersSheet;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -28,6 +31,9 @@ public final class Arranger {
 
     private static final int ROWS_LOOKED_AT = 80;
     private static final int MOST_COLUMNS = 500;
+
+    /** Tables that a price list can look like: it names suppliers, and packs beside products. */
+    private static final List<SheetSchema> MAY_BE_PRICES = List.of(SuppliersSheet.SCHEMA, ComponentsSheet.SCHEMA);
 
     private static final ColumnNames SETTINGS = new ColumnNames(SettingsSheet.SETTINGS);
 
@@ -98,7 +104,7 @@ public final class Arranger {
         if (isWide(head)) {
             return new Look(sheet, sheet.head(0), List.of());
         }
-        List<FoundTable> tables = finder.find(List.of(head));
+        List<FoundTable> tables = tables(head);
         if (!tables.isEmpty() && tables.stream().allMatch(this::isUnderstood)) {
             return new Look(sheet, head, tables);
         }
@@ -107,7 +113,14 @@ public final class Arranger {
             return new Look(sheet, head, tables);
         }
         Grid again = translated.get().head(ROWS_LOOKED_AT);
-        return new Look(translated.get(), again, finder.find(List.of(again)));
+        return new Look(translated.get(), again, tables(again));
+    }
+
+    /** The tables of a sheet, without those that are a price list with more columns than such a table has. */
+    private List<FoundTable> tables(Grid head) {
+        return finder.find(List.of(head)).stream()
+                .filter(table -> !MAY_BE_PRICES.contains(table.schema()) || !OfferArranger.isPriceList(head, table))
+                .toList();
     }
 
     /** Whether a sheet has more columns than any table that a person lays out. */
@@ -192,8 +205,19 @@ public final class Arranger {
                 SheetWords.header(text).ifPresent(ours -> renamed.put(cell.getKey(), Cell.text(ours)));
             }
         }
+        if (headsPrices(head, row)) {
+            renamed.entrySet()
+                    .removeIf(cell -> Headings.isOther(
+                            head.at(row, cell.getKey()).text(), cell.getValue().text()));
+        }
         boolean headers = renamed.size() + known >= 2 || (renamed.size() == 1 && hasMonths(head, row));
         return headers ? renamed : Map.of();
+    }
+
+    /** Whether a row heads a price list. */
+    private static boolean headsPrices(Grid head, int row) {
+        return head.row(row).values().stream().anyMatch(cell -> Headings.means(cell.text(), Meaning.PRICE))
+                && head.row(row).values().stream().anyMatch(cell -> Headings.means(cell.text(), Meaning.ITEM));
     }
 
     private static boolean hasMonths(Grid head, int row) {

@@ -32,6 +32,14 @@ final class Meanings {
         return Optional.ofNullable(ALL.get(column));
     }
 
+    /** Our column for what a column of a supplier's list holds; empty if we have none. */
+    static Optional<InputColumn> column(Meaning meaning) {
+        return ALL.entrySet().stream()
+                .filter(entry -> entry.getValue() == meaning)
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
     /**
      * What a column of a list is, as our header or in the words of a list: {@code Pack size}, {@code price from 25 kg}.
      */

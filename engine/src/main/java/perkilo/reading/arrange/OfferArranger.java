@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -60,6 +61,7 @@ final class OfferArranger {
     private final List<Arrangement.Open> open;
     private final Findings findings;
     private final Map<InputColumn, Integer> places = new HashMap<>();
+    private final Map<InputColumn, Integer> terms = new LinkedHashMap<>();
 
     OfferArranger(
             Grid grid,
@@ -93,8 +95,52 @@ final class OfferArranger {
         }
         ListLayout looked = layouts.get(0);
         ListLayout layout = looked.on(grid);
-        ListColumns columns = ListColumns.of(layout, Mapping.empty(""));
+        ListColumns columns = withTerms(ListColumns.of(layout, Mapping.empty("")));
         return isUnderstood(columns) || !isOffers(columns) ? Optional.empty() : read(columns);
+    }
+
+    /**
+     * Whether a sheet is a price list rather than another table: it has items, packs and prices, and more columns are
+     * known as those of a list, or as terms of suppliers beside prices.
+     */
+    static boolean isPriceList(Grid head, FoundTable table) {
+        List<ListLayout> layouts = LayoutFinder.find(List.of(head));
+        if (layouts.isEmpty()) {
+            return false;
+        }
+        ListColumns columns = ListColumns.of(layouts.get(0), Mapping.empty(""));
+        long known = table.schema().columns().stream().filter(table::has).count();
+        long terms = columns.layout().headers().entrySet().stream()
+                .filter(header -> !columns.uses().containsKey(header.getKey())
+                        && Headings.term(header.getValue()).isPresent())
+                .count();
+        boolean packs = columns.of(Meaning.PACK).isPresent() || columns.prices().size() > 1;
+        return packs
+                && columns.of(Meaning.ITEM).isPresent()
+                && !columns.prices().isEmpty()
+                && columns.uses().size() + terms > known;
+    }
+
+    /** The columns of a list, those of terms and charges of suppliers apart. */
+    private ListColumns withTerms(ListColumns columns) {
+        columns.layout().headers().forEach((column, header) -> {
+            if (!columns.uses().containsKey(column)) {
+                Headings.term(header)
+                        .filter(term -> !terms.containsKey(term))
+                        .ifPresent(term -> terms.put(term, column));
+            }
+        });
+        return terms.isEmpty()
+                ? columns
+                : ListColumns.of(columns.layout(), new Mapping("", Map.of(), apart(columns), Map.of()));
+    }
+
+    private Map<String, @Nullable String> apart(ListColumns columns) {
+        Map<String, @Nullable String> apart = new HashMap<>();
+        terms.values()
+                .forEach(column ->
+                        apart.put(columns.layout().headers().getOrDefault(column, ""), Meaning.NOTHING.word()));
+        return apart;
     }
 
     /** What one header of prices says holds for the others, if it is the same wherever it is said. */
@@ -118,13 +164,18 @@ final class OfferArranger {
             all.put(Mapping.PRICE_PER, basis.startsWith("1 ") ? basis.substring(2) : basis);
         }
         all.putAll(answers);
-        return new Mapping("", all, Map.of(), Map.of());
+        return new Mapping("", all, apart(columns), Map.of());
     }
 
     /** Whether our own reader sees all that is there: one column of prices, and all columns that are needed. */
     private boolean isUnderstood(ListColumns columns) {
         boolean whole = tables.stream()
-                .anyMatch(table -> table.schema().equals(OffersSheet.SCHEMA) && Arranger.isComplete(table));
+                .anyMatch(table -> table.schema().equals(OffersSheet.SCHEMA)
+                        && Arranger.isComplete(table)
+                        && columns.uses().values().stream()
+                                .allMatch(use -> Meanings.column(use.meaning())
+                                        .filter(column -> !table.has(column))
+                                        .isEmpty()));
         return whole && columns.prices().size() + columns.openPrices() <= 1;
     }
 
@@ -257,9 +308,11 @@ final class OfferArranger {
         GridBuilder builder = new GridBuilder(grid, OffersSheet.SCHEMA.name());
         int first = columns.uses().keySet().stream().min(Integer::compare).orElse(0);
         builder.row(grid.origin(layout.lastHeader(), first));
-        OffersSheet.SCHEMA
-                .columns()
-                .forEach(column -> builder.said(place(column), Cell.text(column.header()), header(columns, column)));
+        OffersSheet.SCHEMA.columns().forEach(column -> {
+            Integer theirs = terms.get(column);
+            String header = theirs == null ? column.header() : layout.headers().getOrDefault(theirs, column.header());
+            builder.said(place(column), Cell.text(header), header(columns, column));
+        });
         NavigableMap<Integer, Named> sections = sections(columns);
         Named sheet = ofSheet(layout);
         BitSet rows = new BitSet();
@@ -280,6 +333,7 @@ final class OfferArranger {
             if (named != null) {
                 builder.said(place(OffersSheet.SUPPLIER), Cell.text(named.name()), named.origin());
                 line(builder, columns, line, title);
+                terms.forEach((term, column) -> term(builder, row, term, column));
             }
         }
         sections.keySet().forEach(rows::set);
@@ -288,8 +342,10 @@ final class OfferArranger {
         }
         BitSet used = new BitSet();
         columns.uses().keySet().forEach(used::set);
+        terms.values().forEach(used::set);
         Map<Integer, String> uses = new HashMap<>();
         columns.uses().forEach((column, use) -> uses.put(column, Meanings.words(use)));
+        terms.forEach((term, column) -> uses.put(column, term.header()));
         return new ArrangedPart(grid, OffersSheet.SCHEMA, builder.grid(), layout.lastHeader(), rows, used, uses);
     }
 
@@ -302,7 +358,7 @@ final class OfferArranger {
     }
 
     private Origin header(ListColumns columns, InputColumn column) {
-        Integer theirs = Meanings.of(column).flatMap(columns::of).orElse(null);
+        Integer theirs = Meanings.of(column).flatMap(columns::of).orElseGet(() -> terms.get(column));
         return theirs == null
                 ? grid.origin(
                         columns.layout().lastHeader(),
@@ -379,6 +435,13 @@ final class OfferArranger {
                 Meaning.VALID_UNTIL,
                 line.validity().validUntil(),
                 title.validUntil());
+    }
+
+    /** A term or charge of the supplier, as it was typed. */
+    private void term(GridBuilder builder, int row, InputColumn term, int column) {
+        if (row >= 0) {
+            builder.typed(place(term), SheetCells.merged(grid, row, column), SheetCells.origin(grid, row, column));
+        }
     }
 
     private void figure(

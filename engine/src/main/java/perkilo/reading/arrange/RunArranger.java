@@ -3,6 +3,7 @@ package perkilo.reading.arrange;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.layouts.NumberWords;
 import perkilo.layouts.Quantity;
 import perkilo.reading.table.FoundTable;
+import perkilo.schema.InputColumn;
 import perkilo.schema.RunsSheet;
 import perkilo.units.Measure;
 import perkilo.xlsx.grid.Cell;
@@ -20,7 +22,7 @@ import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.GridBuilder;
 
 /**
- * Sizes of runs as columns, as a Runs table: 500, 1000, 5000 or 5 kg, 50 kg over marks; or "Run 1", "Run 2" over the
+ * Sizes of runs as columns, as a Runs table: 500, 1000, 5000 or 5 kg, 50 kg over marks; or "Run 1", "Units 2" over the
  * sizes.
  */
 final class RunArranger {
@@ -46,16 +48,43 @@ final class RunArranger {
                 || RunsSheet.SCHEMA.otherNames().stream().anyMatch(grid.title()::equalsIgnoreCase);
         boolean understood =
                 tables.stream().anyMatch(table -> table.has(RunsSheet.UNITS) || table.has(RunsSheet.BATCH_KG));
-        if (!called || understood) {
+        if (understood) {
             return Optional.empty();
         }
         for (int header : head.rows().numbers()) {
+            if (!called && !isNumbered(header)) {
+                continue;
+            }
             Optional<ArrangedPart> part = below(header);
             if (part.isPresent()) {
                 return part;
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a row heads products or formulas that the workbook knows, and two or more sizes: Units 1, Units 2. */
+    private boolean isNumbered(int header) {
+        Integer key = keyColumn(header);
+        if (key == null) {
+            return false;
+        }
+        Optional<InputColumn> named = Headings.ofRuns(head.at(header, key).text());
+        boolean known = Arrays.stream(rows(header, key))
+                .allMatch(row -> names.isProduct(grid.at(row, key).text())
+                        || names.isFormula(grid.at(row, key).text()));
+        Set<InputColumn> sizes = new HashSet<>();
+        Map<Integer, Cell> others = head.row(header).tailMap(key, false);
+        others.values().forEach(cell -> Headings.numberedOfRuns(cell.text()).ifPresent(sizes::add));
+        boolean all = others.values().stream()
+                .allMatch(cell -> Headings.numberedOfRuns(cell.text()).isPresent());
+        boolean ofSizes = sizes.equals(Set.of(RunsSheet.UNITS)) || sizes.equals(Set.of(RunsSheet.BATCH_KG));
+        return known
+                && all
+                && ofSizes
+                && others.size() >= LEAST
+                && named.filter(column -> column.equals(RunsSheet.PRODUCT) || column.equals(RunsSheet.FORMULA))
+                        .isPresent();
     }
 
     private Optional<ArrangedPart> below(int header) {
