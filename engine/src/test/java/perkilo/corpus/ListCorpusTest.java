@@ -78,14 +78,16 @@ final class ListCorpusTest {
             } else {
                 afterOneRound++;
                 first.questions().stream()
-                        .map(question -> question.field() + " in " + list.layout().split(" ", -1)[2])
+                        .map(question ->
+                                question.field() + " in " + list.layout().split(" ", -1)[2])
                         .distinct()
                         .forEach(field -> asked.merge(field, 1, Integer::sum));
             }
         }
-        String all = atOnce + " at once and " + afterOneRound + " after one round of " + LISTS + ", which asked for " + asked
-                + "; waiting:\n"
-                + String.join("\n", waiting);
+        String all =
+                atOnce + " at once and " + afterOneRound + " after one round of " + LISTS + ", which asked for " + asked
+                        + "; waiting:\n"
+                        + String.join("\n", waiting);
         System.out.println(all);
         assertThat(wrong).isEmpty();
         assertThat(atOnce + afterOneRound).as(all).isGreaterThanOrEqualTo(LISTS * 9 / 10);

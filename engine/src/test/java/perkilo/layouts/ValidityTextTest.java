@@ -105,7 +105,14 @@ final class ValidityTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"payment 30 days net", "Lieferzeit 4 Wochen", "délai 3 semaines", "net 60 giorni", "30 days from the date of invoice"})
+    @ValueSource(
+            strings = {
+                "payment 30 days net",
+                "Lieferzeit 4 Wochen",
+                "délai 3 semaines",
+                "net 60 giorni",
+                "30 days from the date of invoice"
+            })
     void terms_of_payment_and_delivery_are_no_validity(String clause) {
         assertThat(ValidityText.duration(clause)).isEmpty();
     }

@@ -296,7 +296,8 @@ final class QuestionsTest {
 
     @Test
     void a_break_below_a_pack_in_any_price_cell_counts_packs() throws IOException {
-        TakenIn taken = take("Product;Pack;EUR/kg\nA;25 kg;1–29: 4.50 / 30+: 4.10\nB;190 kg;1–29: 4.00 / 30+: 3.80\n", List.of());
+        TakenIn taken = take(
+                "Product;Pack;EUR/kg\nA;25 kg;1–29: 4.50 / 30+: 4.10\nB;190 kg;1–29: 4.00 / 30+: 3.80\n", List.of());
 
         assertThat(LayoutsProperties.rows(taken)).contains("A|25|kg|750|4.1|kg|EUR", "B|190|kg|5700|3.8|kg|EUR");
     }
