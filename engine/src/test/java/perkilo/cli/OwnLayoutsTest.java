@@ -912,6 +912,19 @@ final class OwnLayoutsTest {
     }
 
     @Test
+    void a_column_of_losses_that_adds_up_to_100_is_no_formula() throws IOException {
+        Layout layout = ours("ours")
+                .sheet(
+                        "Components",
+                        row("Product", "Component", "Units per product", "Loss %"),
+                        row("Day cream 50", "Jar", 1, 60),
+                        row("Balm 30", "Jar", 1, 40));
+        CommandLineRun check = CommandLineRun.of("check", save(layout, "book.xlsx"));
+        assertThat(check.exit()).as(check.err()).isZero();
+        assertThat(check.out()).contains("2 formulas");
+    }
+
+    @Test
     void a_formula_says_which_line_needs_an_estimate() throws IOException {
         Layout layout = ours("ours");
         List<List<Object>> lines = new ArrayList<>(layout.sheets().get("Day cream"));

@@ -238,7 +238,7 @@ public final class Arranger {
         Grid grid = withoutStruck(look.grid());
         boolean all = schemas.contains(FormulaSheet.SCHEMA);
         if (all) {
-            parts.addAll(new FormulaArranger(grid, names, findings).parts());
+            parts.addAll(new FormulaArranger(grid, look.tables(), finder::knows, names, findings).parts());
         }
         if (!parts.isEmpty()) {
             return parts;

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 import perkilo.reading.table.ColumnNames;
 import perkilo.reading.table.Findings;
+import perkilo.reading.table.FoundTable;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
 import perkilo.xlsx.grid.Cell;
@@ -53,13 +55,23 @@ final class FormulaArranger {
             Pattern.compile("(?i)(grand |sub-? ?)?totals?\\s*[:%]*|sum( %)?\\s*:?");
 
     private final Grid grid;
+    private final List<FoundTable> tables;
+    private final Predicate<Cell> isHeader;
     private final BookNames names;
     private final Findings findings;
     private final Map<String, Optional<ColumnNames.Named>> known = new HashMap<>();
     private boolean odd;
 
-    FormulaArranger(Grid grid, BookNames names, Findings findings) {
+    /**
+     * Looks for formulas on a sheet.
+     *
+     * @param tables those that are understood as they are, in the sheet's first rows
+     * @param isHeader whether a cell is a header of some table, such as {@code Loss %}, and so no formula's name
+     */
+    FormulaArranger(Grid grid, List<FoundTable> tables, Predicate<Cell> isHeader, BookNames names, Findings findings) {
         this.grid = grid;
+        this.tables = tables;
+        this.isHeader = isHeader;
         this.names = names;
         this.findings = findings;
     }
@@ -140,7 +152,18 @@ final class FormulaArranger {
                 : Optional.empty();
     }
 
+    /** Whether a row heads a complete table of another kind. */
+    private boolean isOfAnotherKind(int row) {
+        return tables.stream()
+                .anyMatch(table -> table.headerRow() == row
+                        && !table.schema().equals(FormulaSheet.SCHEMA)
+                        && Arranger.isComplete(table));
+    }
+
     private Optional<Head> head(int row) {
+        if (isOfAnotherKind(row)) {
+            return Optional.empty();
+        }
         NavigableMap<Integer, Cell> cells = grid.row(row);
         Map<InputColumn, Integer> columns = new LinkedHashMap<>();
         Map<Integer, String> levels = new LinkedHashMap<>();
@@ -165,7 +188,9 @@ final class FormulaArranger {
             String name = formulaName(cell.getValue());
             boolean other =
                     !levels.containsKey(cell.getKey()) && !columns.containsValue(cell.getKey()) && !name.isEmpty();
-            if (other && (names.isFormula(name) || (!plain && isWhole(row, cell.getKey(), material)))) {
+            if (other
+                    && (names.isFormula(name)
+                            || (!plain && !isHeader.test(cell.getValue()) && isWhole(row, cell.getKey(), material)))) {
                 levels.put(cell.getKey(), name);
             }
         }
