@@ -8,11 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import perkilo.origin.Account;
 import perkilo.origin.Account.Entry;
 import perkilo.origin.Account.Fate;
 import perkilo.origin.Account.Subject;
 import perkilo.origin.CellBlock;
+import perkilo.origin.Counted;
 import perkilo.origin.Origin;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.OffersSheet;
@@ -36,6 +38,7 @@ public final class AccountWriter {
             Set.of(OffersSheet.SCHEMA, SuppliersSheet.SCHEMA, ProductsSheet.SCHEMA, ComponentsSheet.SCHEMA);
 
     private static final int NAMED_LINES = 3;
+    private static final int NAMED_COLUMNS = 60;
     private static final int LINE_CELLS = 2;
 
     private final Findings findings;
@@ -128,6 +131,7 @@ public final class AccountWriter {
         private final BitSet known = new BitSet();
         private final BitSet filled = new BitSet();
         private final BitSet readRows = new BitSet();
+        private @Nullable BitSet headersAndRead;
         private final Map<Region.RowState, BitSet> left = new LinkedHashMap<>();
 
         Tally(FoundTable table) {
@@ -164,13 +168,21 @@ public final class AccountWriter {
             columns.clear(first, end);
         }
 
-        /** The cells of a column in the headers and in the rows that were read. */
-        CellBlock block(int column) {
-            BitSet rows = (BitSet) readRows.clone();
-            rows.set(region.topRow(), table.headerRow() + 1);
+        /** The cells of columns in the headers and in the rows that were read. */
+        CellBlock columns(BitSet columns) {
+            BitSet rows = headersAndRead;
+            if (rows == null) {
+                rows = (BitSet) readRows.clone();
+                rows.set(region.topRow(), table.headerRow() + 1);
+                headersAndRead = rows;
+            }
+            return new CellBlock(rows, columns);
+        }
+
+        CellBlock column(int column) {
             BitSet columns = new BitSet();
             columns.set(column);
-            return new CellBlock(rows, columns);
+            return columns(columns);
         }
 
         /** The cells of rows that were left out. */
@@ -259,32 +271,49 @@ public final class AccountWriter {
             Map<Integer, String> columns = new HashMap<>();
             table.columns().forEach((column, place) -> columns.put(place.index(), column.header()));
             columns.putAll(tally.region.arrangedUses());
-            UnreadColumn unreadColumn = new UnreadColumn(table, tally.readRows, words, findings);
+            BitSet unknown = (BitSet) tally.filled.clone();
+            unknown.andNot(tally.known);
+            columns.keySet().forEach(unknown::clear);
+            UnreadColumn unreadColumn = new UnreadColumn(table, tally.readRows, unknown, words, findings);
+            Map<UnreadColumn.Outcome, BitSet> more = new LinkedHashMap<>();
+            int named = 0;
             for (int column = tally.region.firstColumn(); column <= tally.region.lastColumn(); column++) {
                 String ours = columns.get(column);
-                boolean headed = !grid.at(table.headerRow(), column).isBlank()
-                        || !grid.at(tally.region.topRow(), column).isBlank();
                 if (ours != null) {
-                    entries.add(column(tally, column, Fate.READ, ours, ""));
-                } else if (headed || tally.filled.get(column)) {
+                    entries.add(column(tally, unreadColumn, column, Fate.READ, ours, ""));
+                } else if (unreadColumn.hasHeader(column) || tally.filled.get(column)) {
                     UnreadColumn.Outcome outcome = unreadColumn.of(column, tally.filled.get(column));
-                    entries.add(column(tally, column, outcome.fate(), "", outcome.why()));
+                    if (named++ < NAMED_COLUMNS) {
+                        entries.add(column(tally, unreadColumn, column, outcome.fate(), "", outcome.why()));
+                    } else {
+                        more.computeIfAbsent(outcome, any -> new BitSet()).set(column);
+                    }
                 }
             }
+            more.forEach((outcome, others) -> entries.add(new Entry(
+                    grid.origin(table.headerRow(), others.nextSetBit(0)),
+                    Subject.COLUMN,
+                    Counted.of(others.cardinality(), "more column"),
+                    outcome.fate(),
+                    "",
+                    outcome.why(),
+                    tally.readRows.cardinality(),
+                    List.of(tally.columns(others)))));
             tally.left.forEach((state, rows) -> addRows(tally, state, rows));
         }
 
-        private Entry column(Tally tally, int column, Fate fate, String ours, String why) {
+        private Entry column(
+                Tally tally, UnreadColumn headers, int column, Fate fate, String ours, String why) {
             FoundTable table = tally.table;
             return new Entry(
                     grid.origin(table.headerRow(), column),
                     Subject.COLUMN,
-                    UnreadColumn.header(table, column),
+                    headers.header(column),
                     fate,
                     ours,
                     why,
                     tally.readRows.cardinality(),
-                    List.of(tally.block(column)));
+                    List.of(tally.column(column)));
         }
 
         private void addRows(Tally tally, Region.RowState state, BitSet rows) {
@@ -317,7 +346,11 @@ public final class AccountWriter {
                 entries.add(rows(tally, lines, Fate.READ, ""));
             }
             if (!matter.isEmpty()) {
-                matter.stream().forEach(row -> note(row, grid.row(row).firstKey()));
+                matter.stream().forEach(row -> {
+                    BitSet columns = new BitSet();
+                    grid.rows().addColumns(row, columns);
+                    note(row, telling(row, columns));
+                });
                 entries.add(rows(tally, matter, Fate.NOT_UNDERSTOOD, AccountMessages.lineNotUnderstood()));
             }
             if (!others.isEmpty()) {
@@ -337,6 +370,14 @@ public final class AccountWriter {
                     List.of(tally.block(rows)));
         }
 
+        /** The first cell of a line that may matter by itself. */
+        private int telling(int row, BitSet columns) {
+            return columns.stream()
+                    .filter(column -> SheetLines.mayMatter(List.of(grid.at(row, column)), words))
+                    .findFirst()
+                    .orElse(columns.nextSetBit(0));
+        }
+
         /** Notes a line that may matter, for the one warning of the sheet. */
         private void note(int row, int column) {
             if (unread.isEmpty()) {
@@ -348,7 +389,7 @@ public final class AccountWriter {
 
         private void addOtherCells() {
             matters.forEach((row, columns) -> {
-                int column = columns.nextSetBit(0);
+                int column = telling(row, columns);
                 boolean line = tallies.stream()
                         .flatMap(tally -> tally.region.priceLines().values().stream())
                         .anyMatch(known -> known.row() == row);

@@ -128,12 +128,33 @@ final class HeaderRows {
             return new Header(
                     best.schema(),
                     row,
-                    grid.row(row).keySet().containsAll(cells.keySet()) ? row : row - 1,
+                    beginsAbove(grid, row, best, cells) ? row - 1 : row,
                     cells.firstKey(),
                     cells.lastKey(),
                     columns,
                     unknown(grid, row, best.schema(), cells));
         });
+    }
+
+    /** Whether a header begins in the row above. */
+    private boolean beginsAbove(Grid grid, int row, Kind kind, NavigableMap<Integer, Cell> cells) {
+        if (row == 0 || grid.row(row - 1).isEmpty()) {
+            return false;
+        }
+        NavigableMap<Integer, Cell> own = grid.row(row);
+        NavigableMap<Integer, Cell> above = grid.row(row - 1);
+        for (Found found : kind.found().values()) {
+            Cell cell = own.get(found.index());
+            Cell over = above.get(found.index());
+            boolean both = cell != null
+                    && over != null
+                    && over.kind() == Cell.Kind.TEXT
+                    && !candidates(Cell.text(over.text() + " " + cell.text())).isEmpty();
+            if (both || (cell == null && cells.containsKey(found.index()))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The places of words that are not a header of this kind of table. */

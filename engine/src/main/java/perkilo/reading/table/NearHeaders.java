@@ -1,5 +1,6 @@
 package perkilo.reading.table;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,11 @@ final class NearHeaders {
     private static final Pattern ANOTHER_UNIT = Pattern.compile(
             "(per )?(min|minutes?|h|hours?|days?|weeks?|months?|years?|t|tons?|tonnes?|stones?|gal|gallons?|pallets?)",
             Pattern.CASE_INSENSITIVE);
+
+    /** A name that differs more in its length needs more corrections than a misspelling has. */
+    private static final int LETTERS_PER_SLIP = 4;
+
+    private static final int MOST_SLIPS = 5;
 
     private final Findings findings;
     private final CostWords words = new CostWords();
@@ -40,9 +46,10 @@ final class NearHeaders {
         List<InputColumn> missing = table.schema().columns().stream()
                 .filter(column -> !table.has(column) && !column.required())
                 .toList();
+        Map<String, InputColumn> byName = byName(missing);
         for (int index : unread) {
             String header = table.grid().at(table.headerRow(), index).text();
-            InputColumn meant = nearest(header, missing);
+            InputColumn meant = nearest(header, byName);
             boolean asked = words.in(header)
                     .filter(about -> UnreadColumn.isReported(table.schema(), about))
                     .isPresent();
@@ -56,16 +63,27 @@ final class NearHeaders {
     }
 
     /** The column whose name a header resembles, or has with another unit at its end. */
-    private static @Nullable InputColumn nearest(String header, List<InputColumn> columns) {
+    private static @Nullable InputColumn nearest(String header, Map<String, InputColumn> byName) {
+        int slips = Math.min(MOST_SLIPS, 1 + header.length() / LETTERS_PER_SLIP);
+        List<String> ofItsLength = new ArrayList<>();
+        for (String name : byName.keySet()) {
+            if (Math.abs(name.length() - header.length()) <= slips) {
+                ofItsLength.add(name);
+            }
+        }
+        return Spelling.nearest(header, ofItsLength)
+                .map(byName::get)
+                .orElseGet(() -> withAnotherUnit(header, byName));
+    }
+
+    private static Map<String, InputColumn> byName(List<InputColumn> columns) {
         Map<String, InputColumn> byName = new LinkedHashMap<>();
         for (InputColumn column : columns) {
             byName.put(column.header(), column);
             byName.put(column.bareHeader(), column);
             column.synonyms().keySet().forEach(name -> byName.put(name, column));
         }
-        return Spelling.nearest(header, byName.keySet())
-                .map(byName::get)
-                .orElseGet(() -> withAnotherUnit(header, byName));
+        return byName;
     }
 
     private static @Nullable InputColumn withAnotherUnit(String header, Map<String, InputColumn> byName) {

@@ -36,7 +36,10 @@ final class SheetLines {
 
     /** Whether a text has such a word, a currency or a percentage. */
     static boolean mayMatter(String text, CostWords words) {
-        if (words.in(text).isPresent() || text.indexOf('%') >= 0) {
+        boolean more = words.in(text)
+                .filter(about -> about != CostWords.About.PRICE)
+                .isPresent();
+        if (more || text.indexOf('%') >= 0) {
             return true;
         }
         for (String word : text.split("[^\\p{L}\\p{Sc}]+", -1)) {

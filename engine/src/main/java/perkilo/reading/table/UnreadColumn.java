@@ -2,10 +2,14 @@ package perkilo.reading.table;
 
 import java.math.BigDecimal;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import perkilo.origin.Account.Fate;
+import perkilo.origin.Origin;
 import perkilo.schema.BatchesSheet;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.InputColumn;
@@ -35,19 +39,29 @@ final class UnreadColumn {
     private final CostWords words;
     private final Findings findings;
     private final HeaderIndex index;
+    private final NavigableMap<Integer, Cell> headers;
+    private final NavigableMap<Integer, Cell> above;
+    private final Map<Integer, Content> values = new HashMap<>();
 
     /**
      * Ready to look at the columns of a table.
      *
      * @param rows those that were read
+     * @param columns those that were not read and hold something
      */
-    UnreadColumn(FoundTable table, BitSet rows, CostWords words, Findings findings) {
+    UnreadColumn(FoundTable table, BitSet rows, BitSet columns, CostWords words, Findings findings) {
         this.table = table;
         this.grid = table.grid();
         this.rows = rows;
         this.words = words;
         this.findings = findings;
         this.index = new HeaderIndex(table.schema().columns());
+        this.headers = grid.row(table.headerRow());
+        this.above = grid.row(table.region().topRow());
+        columns.stream().forEach(column -> values.put(column, new Content()));
+        if (!columns.isEmpty()) {
+            rows.stream().forEach(row -> look(row, columns));
+        }
     }
 
     /** Whether a column with such a word is reported in a table, because it may change costs. */
@@ -58,12 +72,28 @@ final class UnreadColumn {
 
     /** The header of a column as typed, or its letter if it has none. */
     static String header(FoundTable table, int column) {
-        String below = table.grid().at(table.headerRow(), column).text();
-        String above = table.region().topRow() == table.headerRow()
-                ? ""
-                : table.grid().at(table.region().topRow(), column).text();
-        String header = (above + " " + below).strip();
-        return header.isEmpty() ? perkilo.origin.Origin.columnName(column) : header;
+        int top = table.region().topRow();
+        Cell above = top == table.headerRow() ? Cell.BLANK : table.grid().at(top, column);
+        return header(above, table.grid().at(table.headerRow(), column), column);
+    }
+
+    private static String header(Cell above, Cell below, int column) {
+        String header = (above.text() + " " + below.text()).strip();
+        return header.isEmpty() ? Origin.columnName(column) : header;
+    }
+
+    /** The header of a column as typed, or its letter if it has none. */
+    String header(int column) {
+        boolean one = table.region().topRow() == table.headerRow();
+        return header(
+                one ? Cell.BLANK : above.getOrDefault(column, Cell.BLANK),
+                headers.getOrDefault(column, Cell.BLANK),
+                column);
+    }
+
+    /** Whether a column has a header. */
+    boolean hasHeader(int column) {
+        return headers.containsKey(column) || above.containsKey(column);
     }
 
     /**
@@ -78,7 +108,7 @@ final class UnreadColumn {
         if (!filled) {
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.noValues());
         }
-        String header = header(table, column);
+        String header = header(column);
         if (CostWords.isMarked(header)) {
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.marked());
         }
@@ -89,9 +119,10 @@ final class UnreadColumn {
             FoundTable.Place read = table.columns().get(named.get());
             return new Outcome(
                     Fate.NOT_NEEDED,
-                    AccountMessages.otherRead(named.get().header(), read == null ? "" : header(table, read.index())));
+                    AccountMessages.otherRead(named.get().header(), read == null ? "" : header(read.index())));
         }
-        Holds holds = holds(column);
+        Content content = values.getOrDefault(column, new Content());
+        Holds holds = content.holds();
         if (holds == Holds.ZEROS) {
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.allZero());
         }
@@ -102,9 +133,9 @@ final class UnreadColumn {
         if (about != null) {
             return aboutCosts(column, header, about, holds);
         }
-        boolean headed = !grid.at(table.headerRow(), column).isBlank();
+        boolean headed = headers.containsKey(column);
         if (holds == Holds.WORDS) {
-            return reportRemarks(column, header)
+            return reportRemarks(column, header, content)
                     ? new Outcome(Fate.NOT_UNDERSTOOD, AccountMessages.lineNotUnderstood())
                     : new Outcome(Fate.NOT_NEEDED, AccountMessages.remarks());
         }
@@ -148,21 +179,61 @@ final class UnreadColumn {
     }
 
     /** Warns of a remark about costs with a figure in it; whether there is one. */
-    private boolean reportRemarks(int column, String header) {
-        if (!OF_SUPPLIERS.contains(table.schema())) {
+    private boolean reportRemarks(int column, String header, Content content) {
+        if (content.remarkRow < 0) {
             return false;
         }
-        for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
-            String text = grid.at(row, column).text();
-            if (text.chars().anyMatch(Character::isDigit)
-                    && words.in(text)
-                            .filter(about -> about != CostWords.About.PRICE)
-                            .isPresent()) {
-                findings.warning(grid.origin(row, column), AccountMessages.costsInRemarks(header, text));
-                return true;
+        findings.warning(
+                grid.origin(content.remarkRow, column), AccountMessages.costsInRemarks(header, content.remark));
+        return true;
+    }
+
+    private boolean isAboutCosts(String text) {
+        return text.chars().anyMatch(Character::isDigit)
+                && words.in(text)
+                        .filter(about -> about != CostWords.About.PRICE)
+                        .isPresent();
+    }
+
+    /** What the cells of a column hold. */
+    private static final class Content {
+
+        private boolean figures;
+        private boolean zeros;
+        private boolean texts;
+        private int remarkRow = -1;
+        private String remark = "";
+
+        Holds holds() {
+            if (figures) {
+                return Holds.FIGURES;
             }
+            return zeros && !texts ? Holds.ZEROS : Holds.WORDS;
         }
-        return false;
+    }
+
+    /** Looks at the cells of a row in the columns that were not read. */
+    private void look(int row, BitSet columns) {
+        boolean remarks = OF_SUPPLIERS.contains(table.schema());
+        grid.row(row).forEach((column, cell) -> {
+            Content content = columns.get(column) ? values.get(column) : null;
+            if (content == null || (content.figures && (!remarks || content.remarkRow >= 0))) {
+                return;
+            }
+            BigDecimal number = cell.number();
+            boolean text = cell.kind() == Cell.Kind.TEXT;
+            if (number != null && number.signum() == 0) {
+                content.zeros = true;
+            } else if (number != null || cell.kind() == Cell.Kind.DATE || (text && isFigure(cell.text()))) {
+                content.figures = true;
+            } else if (!Values.isDash(cell)) {
+                content.texts = true;
+            }
+            if (remarks && text && content.remarkRow < 0 && isAboutCosts(cell.text())) {
+                content.remarkRow = row;
+                content.remark = cell.text();
+            }
+        });
     }
 
     /** Whether a text is a number with or without a unit; one that begins with a letter is looked at no closer. */
@@ -174,24 +245,5 @@ final class UnreadColumn {
         FIGURES,
         ZEROS,
         WORDS
-    }
-
-    private Holds holds(int column) {
-        boolean zeros = false;
-        boolean texts = false;
-        for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
-            Cell cell = grid.at(row, column);
-            BigDecimal number = cell.number();
-            if (number != null && number.signum() == 0) {
-                zeros = true;
-            } else if (number != null
-                    || cell.kind() == Cell.Kind.DATE
-                    || (cell.kind() == Cell.Kind.TEXT && isFigure(cell.text()))) {
-                return Holds.FIGURES;
-            } else if (!cell.isBlank() && !Values.isDash(cell)) {
-                texts = true;
-            }
-        }
-        return zeros && !texts ? Holds.ZEROS : Holds.WORDS;
     }
 }
