@@ -946,6 +946,47 @@ final class OwnLayoutsTest {
     }
 
     @Test
+    void a_sheet_is_the_table_that_a_person_says() throws IOException {
+        Layout layout = ours("ours").without("Hand balm");
+        layout.sheet(
+                "Hand balm",
+                row("Material", "INCI", "CAS", "Supplier", "how much"),
+                row("Glycerin", "Glycerin", "56-81-5", "Kvistgaard Kemi", 5),
+                row("Shea butter", "Butyrospermum Parkii Butter", "194043-92-0", "Tarnholt Oleo", 40),
+                row("Sunflower oil", "Helianthus Annuus Seed Oil", "8001-21-6", "Tarnholt Oleo", 55));
+        layout.sheet(
+                "Reading",
+                row("Sheet", "Cell", "What is there", "Read as"),
+                row("Hand balm", "", "(the whole sheet)", "Formula"));
+        Path book = save(layout, "book.xlsx");
+        assertThat(CommandLineRun.of("check", book).err())
+                .as("it is no list of materials, and what is missing is told")
+                .containsPattern("error Hand balm[^\n]*(% w/w|\"how much\")")
+                .doesNotContain("looks like Offers");
+        CommandLineRun.of("check", book, "--review", "--in-place");
+        assertThat(readingRows(book))
+                .containsEntry("Hand balm (the whole sheet)", "Formula")
+                .containsKey("Hand balm how much");
+
+        edit(book, "how much", "% w/w");
+        Layout plain = ours("ours").without("Hand balm").sheet(
+                "Hand balm",
+                row("Material", "% w/w"),
+                row("Glycerin", 5),
+                row("Shea butter", 40),
+                row("Sunflower oil", 55));
+        assertThat(costs(book)).isEqualTo(costs(save(plain, "ours.xlsx")));
+    }
+
+    @Test
+    void headers_that_are_not_known_are_named() throws IOException {
+        Layout layout = ours("ours").sheet("Stock", row("which", "how many"), row("Glycerin", 5), row("Jar", 40));
+        assertThat(CommandLineRun.of("check", save(layout, "book.xlsx")).err())
+                .contains("This sheet is to be Stock, but its headers are not known: \"which\", \"how many\".")
+                .doesNotContain("No row of headers was found");
+    }
+
+    @Test
     void a_row_that_fits_nothing_any_more_is_told() throws IOException {
         Path book = save(
                 ours("ours")

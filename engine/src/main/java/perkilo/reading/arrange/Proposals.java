@@ -83,7 +83,7 @@ public final class Proposals {
         Set<String> kinds = new LinkedHashSet<>();
         tables.forEach(table -> kinds.add(table.schema().name()));
         parts.forEach(part -> kinds.add(part.schema().name()));
-        ContentGuess.SheetGuess looks = kinds.isEmpty() ? guess.sheet(sheet).orElse(null) : null;
+        ContentGuess.SheetGuess looks = kinds.isEmpty() ? guess.sheet(said.kind(sheet).map(kind -> sheet.meant(kind.name())).orElse(sheet)).orElse(null) : null;
         String like = looks == null ? "" : looks.schema().name();
         boolean sure = looks != null
                 && looks.confidence() >= SURE

@@ -257,8 +257,9 @@ public final class ReadingSheet {
                 schema = schema(row.as()).orElse(null);
                 if (schema == null) {
                     findings.error(row.origin(), ArrangeMessages.unknownTable(row.as()));
-                } else if (!schema.equals(FormulaSheet.SCHEMA)) {
-                    grid = grid.titled(schema.name());
+                } else {
+                    grid = (schema.equals(FormulaSheet.SCHEMA) ? grid : grid.titled(schema.name()))
+                            .meant(schema.name());
                 }
             }
         }
@@ -270,6 +271,11 @@ public final class ReadingSheet {
             }
         }
         return answered(grid.with(renamed), answers(sheet.sheet()), here);
+    }
+
+    /** The kind of table that a sheet is said to be; empty if that is not said. */
+    Optional<SheetSchema> kind(Grid sheet) {
+        return as(sheet.origin(), "").flatMap(ReadingSheet::schema);
     }
 
     private static Optional<SheetSchema> schema(String name) {
