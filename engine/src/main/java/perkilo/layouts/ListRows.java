@@ -35,7 +35,7 @@ public final class ListRows {
     public static final String ONE_PIECE = "1 piece";
 
     private static final int LONGEST_NAME = 200;
-    private static final String STRUCK = "prices that are struck through";
+    static final String STRUCK = "prices that are struck through";
     private static final int LONGEST_REMARK = 40;
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");

@@ -26,6 +26,9 @@ import perkilo.xlsx.grid.Cell;
  */
 public final class PriceCell {
 
+    /** Begins the field of a question about prices with a mark; the mark follows. */
+    static final String PRICES_WITH = "prices with ";
+
     private static final int LONG_WORDS = 20;
     private static final Pattern RANGE = Pattern.compile("\\d ?(?:-|–|—|to|bis|à) ?\\d");
 
@@ -153,7 +156,7 @@ public final class PriceCell {
         if (said.mark().isEmpty()) {
             return true;
         }
-        String field = "prices with " + said.mark();
+        String field = PRICES_WITH + said.mark();
         String answer = mapping.answer(field).orElse("");
         if (answer.equalsIgnoreCase("yes")) {
             return true;

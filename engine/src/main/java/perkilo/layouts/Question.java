@@ -1,6 +1,8 @@
 package perkilo.layouts;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import perkilo.origin.Origin;
 
 /**
@@ -13,6 +15,30 @@ import perkilo.origin.Origin;
  * @param choices what the answer can be
  */
 public record Question(String field, String key, Origin where, String text, List<String> choices) {
+
+    private static final Set<String> FIELDS = Set.of(
+            Mapping.DECIMALS,
+            Mapping.DATES,
+            Mapping.CURRENCY,
+            Mapping.PRICE_PER,
+            Mapping.BREAKS_IN,
+            Mapping.MINIMUMS_IN,
+            Mapping.MULTI_PACKS,
+            Mapping.BLANK_ITEMS,
+            Mapping.ROW_BASIS,
+            Mapping.GALLONS,
+            Mapping.FIRST_DAY,
+            Mapping.LAST_DAY,
+            Mapping.PACK_COLUMN,
+            ListRows.STRUCK);
+
+    /** How the fields begin that quote what they are about. */
+    private static final List<String> BEGINNINGS = List.of(
+            Mapping.DECIMALS + " in ",
+            TitleFacts.DATE_AFTER + "\"",
+            CostText.field(""),
+            TitleFacts.BELOW,
+            PriceCell.PRICES_WITH);
 
     public Question {
         choices = List.copyOf(choices);
@@ -38,6 +64,12 @@ public record Question(String field, String key, Origin where, String text, List
                         DecimalMark.COMMA.number(digits).orElseThrow()),
                 "point",
                 "comma");
+    }
+
+    /** Whether words are a field that an answer can be about, and no header of a column. */
+    public static boolean isField(String words) {
+        String field = words.strip().toLowerCase(Locale.ROOT);
+        return FIELDS.contains(field) || BEGINNINGS.stream().anyMatch(field::startsWith);
     }
 
     /** Whether the answer may give the first day of the list's prices. */

@@ -11,12 +11,15 @@ import perkilo.origin.Finding;
  * All result sheets of one answer.
  *
  * @param sheets in the order of their tabs
- * @param given names of sheets that belong to the person from now on: they are read as input and never replaced
+ * @param given names of sheets that belong to the person from now on: they are read as input and never
+ *     replaced unless they are renewed
+ * @param renewed names of given sheets that take the place of the person's own sheet of that name
  * @param said what the sheet of messages says; null if the report has no such sheet
  */
 public record Report(
         List<ResultSheet> sheets,
         Set<String> given,
+        Set<String> renewed,
         @Nullable Said said) {
 
     /**
@@ -34,21 +37,27 @@ public record Report(
     public Report {
         sheets = List.copyOf(sheets);
         given = Set.copyOf(given);
+        renewed = Set.copyOf(renewed);
     }
 
     /** A report of result sheets only. */
     public Report(List<ResultSheet> sheets) {
-        this(sheets, Set.of(), null);
+        this(sheets, Set.of(), Set.of(), null);
     }
 
     /** A report of result sheets and of sheets that belong to the person from now on. */
     public Report(List<ResultSheet> sheets, Set<String> given) {
-        this(sheets, given, null);
+        this(sheets, given, Set.of(), null);
+    }
+
+    /** A report of result sheets and of sheets that belong to the person from now on, with messages. */
+    public Report(List<ResultSheet> sheets, Set<String> given, @Nullable Said said) {
+        this(sheets, given, Set.of(), said);
     }
 
     /** A report of result sheets, with the messages that one of them shows. */
     public Report(List<ResultSheet> sheets, Said said) {
-        this(sheets, Set.of(), said);
+        this(sheets, Set.of(), Set.of(), said);
     }
 
     /** The same report with another sheet in the place of the one of that name. */
@@ -56,12 +65,12 @@ public record Report(
         List<ResultSheet> all = sheets.stream()
                 .map(sheet -> sheet.name().equals(other.name()) ? other : sheet)
                 .toList();
-        return new Report(all, given, said);
+        return new Report(all, given, renewed, said);
     }
 
     /** The same sheets without formulas over the person's own cells; their values become plain numbers. */
     public Report alone() {
-        return new Report(sheets.stream().map(Report::alone).toList(), given, said);
+        return new Report(sheets.stream().map(Report::alone).toList(), given, renewed, said);
     }
 
     private static ResultSheet alone(ResultSheet sheet) {

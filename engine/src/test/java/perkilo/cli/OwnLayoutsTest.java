@@ -876,6 +876,117 @@ final class OwnLayoutsTest {
     }
 
     @Test
+    void a_sheet_reading_is_renewed_in_its_place_with_the_answers_kept() throws IOException {
+        Path book = save(mails(), "book.xlsx");
+        CommandLineRun.of("check", book, "--review");
+        Path reviewed = folder.resolve("book-review.xlsx");
+        Map<String, String> untouched = readingRows(reviewed);
+        CommandLineRun.of("check", reviewed, "--review", "--in-place");
+        assertThat(readingRows(reviewed)).isEqualTo(untouched);
+
+        edit(reviewed, "what", "");
+        edit(reviewed, "when", "ignore");
+        edit(reviewed, "Labour rate", "ignore");
+        renameHeader(reviewed, "prices from mails", "who", "sender");
+        for (int time = 0; time < 2; time++) {
+            CommandLineRun.of("check", reviewed, "--review", "--in-place");
+            assertThat(readingRows(reviewed))
+                    .containsEntry("prices from mails what", "")
+                    .containsEntry("prices from mails when", "ignore")
+                    .containsEntry("prices from mails how much", "Price")
+                    .containsKey("prices from mails sender")
+                    .containsEntry("prices from mails who", "Supplier");
+            assertThat(tabs(reviewed)).filteredOn(name -> name.startsWith("Reading")).containsExactly("Reading");
+            assertThat(tabs(reviewed)).filteredOn(name -> name.startsWith("Choices")).hasSizeLessThan(2);
+        }
+    }
+
+    @Test
+    void an_answer_that_a_question_offers_is_taken() throws IOException {
+        Layout layout = ours("ours");
+        List<List<Object>> offers = layout.sheets().get("Offers");
+        layout.sheet("Offers", offers.subList(0, offers.size() - 1).toArray(List[]::new))
+                .sheet(
+                        "Jarrowglass",
+                        row("Supplier: Jarrowglass"),
+                        row("Article", "Price EUR per piece from 100", "from 5000", "Date"),
+                        row("Jar", 0.62, 0.62, DAY));
+        String asked = CommandLineRun.of("check", save(layout, "book.xlsx")).err();
+        assertThat(asked).contains("1 piece").contains("at \"pack column\"");
+        layout.sheet(
+                "Reading",
+                row("Sheet", "Cell", "What is there", "Read as"),
+                row("Jarrowglass", "A2", "pack column", "1 piece"));
+        String err = CommandLineRun.of("check", save(layout, "book.xlsx")).err();
+        assertThat(err).doesNotContain("pack column").doesNotContain("which is not one of the columns");
+    }
+
+    private static List<String> tabs(Path file) throws IOException {
+        List<String> names = new ArrayList<>();
+        try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+            book.sheetIterator().forEachRemaining(sheet -> names.add(sheet.getSheetName()));
+        }
+        return names;
+    }
+
+    private static void renameHeader(Path file, String sheet, String header, String other) throws IOException {
+        XSSFWorkbook book;
+        try (var in = Files.newInputStream(file)) {
+            book = new XSSFWorkbook(in);
+        }
+        book.getSheet(sheet).getRow(0).forEach(cell -> {
+            if (cell.toString().equals(header)) {
+                cell.setCellValue(other);
+            }
+        });
+        try (OutputStream out = Files.newOutputStream(file)) {
+            book.write(out);
+        }
+        book.close();
+    }
+
+    @Test
+    void a_sheet_is_the_table_that_a_person_says() throws IOException {
+        Layout layout = ours("ours").without("Hand balm");
+        layout.sheet(
+                "Hand balm",
+                row("Material", "INCI", "CAS", "Supplier", "how much"),
+                row("Glycerin", "Glycerin", "56-81-5", "Kvistgaard Kemi", 5),
+                row("Shea butter", "Butyrospermum Parkii Butter", "194043-92-0", "Tarnholt Oleo", 40),
+                row("Sunflower oil", "Helianthus Annuus Seed Oil", "8001-21-6", "Tarnholt Oleo", 55));
+        layout.sheet(
+                "Reading",
+                row("Sheet", "Cell", "What is there", "Read as"),
+                row("Hand balm", "", "(the whole sheet)", "Formula"));
+        Path book = save(layout, "book.xlsx");
+        assertThat(CommandLineRun.of("check", book).err())
+                .as("it is no list of materials, and what is missing is told")
+                .containsPattern("error Hand balm[^\n]*(% w/w|\"how much\")")
+                .doesNotContain("looks like Offers");
+        CommandLineRun.of("check", book, "--review", "--in-place");
+        assertThat(readingRows(book))
+                .containsEntry("Hand balm (the whole sheet)", "Formula")
+                .containsKey("Hand balm how much");
+
+        edit(book, "how much", "% w/w");
+        Layout plain = ours("ours").without("Hand balm").sheet(
+                "Hand balm",
+                row("Material", "% w/w"),
+                row("Glycerin", 5),
+                row("Shea butter", 40),
+                row("Sunflower oil", 55));
+        assertThat(costs(book)).isEqualTo(costs(save(plain, "ours.xlsx")));
+    }
+
+    @Test
+    void headers_that_are_not_known_are_named() throws IOException {
+        Layout layout = ours("ours").sheet("Stock", row("which", "how many"), row("Glycerin", 5), row("Jar", 40));
+        assertThat(CommandLineRun.of("check", save(layout, "book.xlsx")).err())
+                .contains("This sheet is to be Stock, but its headers are not known: \"which\", \"how many\".")
+                .doesNotContain("No row of headers was found");
+    }
+
+    @Test
     void a_row_that_fits_nothing_any_more_is_told() throws IOException {
         Path book = save(
                 ours("ours")

@@ -14,6 +14,7 @@ import perkilo.reading.table.TableFinder;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.OffersSheet;
+import perkilo.schema.RunsSheet;
 import perkilo.schema.Schemas;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SheetSchema;
@@ -179,7 +180,8 @@ public final class Arranger {
                 }
             }
         }
-        boolean ours = title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
+        boolean ours = sheet.kind().isEmpty()
+                && title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
                         && schemas.stream().anyMatch(schema -> schema.name().equals(name)))
                 .isPresent();
         return words.isEmpty() && !ours
@@ -237,10 +239,10 @@ public final class Arranger {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
         boolean all = schemas.contains(FormulaSheet.SCHEMA);
-        if (all) {
+        if (all && grid.mayHold(FormulaSheet.SCHEMA.name())) {
             parts.addAll(new FormulaArranger(grid, look.tables(), finder::knows, names, findings).parts());
         }
-        if (!parts.isEmpty()) {
+        if (!parts.isEmpty() || grid.kind().equals(FormulaSheet.SCHEMA.name())) {
             return parts;
         }
         boolean others = look.tables().stream()
@@ -248,12 +250,13 @@ public final class Arranger {
         if (all && !others) {
             new MonthArranger(grid, look.head(), look.tables(), names, findings)
                     .part()
+                    .filter(part -> grid.mayHold(part.schema().name()))
                     .ifPresent(parts::add);
         }
-        if (parts.isEmpty() && all) {
+        if (parts.isEmpty() && all && grid.mayHold(RunsSheet.SCHEMA.name())) {
             new RunArranger(grid, look.head(), look.tables(), names).part().ifPresent(parts::add);
         }
-        if (parts.isEmpty() && !others) {
+        if (parts.isEmpty() && !others && grid.mayHold(OffersSheet.SCHEMA.name())) {
             new OfferArranger(grid, look.head(), look.tables(), names, answers, open, findings)
                     .part()
                     .ifPresent(parts::add);

@@ -22,6 +22,7 @@ import perkilo.schema.DemandSheet;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
+import perkilo.schema.Schemas;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.StockSheet;
 import perkilo.xlsx.grid.Cell;
@@ -100,7 +101,7 @@ public final class ContentGuess {
         }
         Map<Integer, Evidence> columns = new LinkedHashMap<>();
         grid.row(header).keySet().forEach(column -> columns.put(column, evidence(grid, header, column)));
-        return sheet(header, columns);
+        return sheet(grid, header, columns);
     }
 
     /**
@@ -138,7 +139,7 @@ public final class ContentGuess {
         return !text.isEmpty() && Character.isDigit(text.charAt(0));
     }
 
-    private Optional<SheetGuess> sheet(int header, Map<Integer, Evidence> columns) {
+    private static Optional<SheetGuess> sheet(Grid grid, int header, Map<Integer, Evidence> columns) {
         SheetGuess best = null;
         for (SheetSchema schema : List.of(
                 OffersSheet.SCHEMA,
@@ -149,11 +150,18 @@ public final class ContentGuess {
             SheetGuess guess = as(schema, header, columns);
             Set<InputColumn> found = new HashSet<>();
             guess.columns().values().forEach(one -> found.add(one.column()));
-            boolean enough = found.containsAll(least(schema));
+            boolean said = grid.kind().equals(schema.name());
+            boolean enough = said || (grid.mayHold(schema.name()) && found.containsAll(least(schema)));
             if (enough
                     && (best == null || guess.columns().size() > best.columns().size())) {
                 best = guess;
             }
+        }
+        if (best == null && !grid.kind().isEmpty()) {
+            return Schemas.ALL.stream()
+                    .filter(schema -> grid.kind().equals(schema.name()))
+                    .map(schema -> new SheetGuess(schema, header, Map.of(), 0))
+                    .findFirst();
         }
         return Optional.ofNullable(best);
     }

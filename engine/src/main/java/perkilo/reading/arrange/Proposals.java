@@ -69,6 +69,7 @@ public final class Proposals {
                 proposals.add(sheet);
             }
         }
+        proposals.all.addAll(proposals.said.others(List.copyOf(proposals.all)));
         return proposals.all;
     }
 
@@ -82,13 +83,13 @@ public final class Proposals {
         Set<String> kinds = new LinkedHashSet<>();
         tables.forEach(table -> kinds.add(table.schema().name()));
         parts.forEach(part -> kinds.add(part.schema().name()));
-        ContentGuess.SheetGuess looks = kinds.isEmpty() ? guess.sheet(sheet).orElse(null) : null;
+        ContentGuess.SheetGuess looks = kinds.isEmpty() ? guess.sheet(said.kind(sheet).map(kind -> sheet.meant(kind.name())).orElse(sheet)).orElse(null) : null;
         String like = looks == null ? "" : looks.schema().name();
-        String as = said.as(sheet.sheet(), "")
-                .orElse(
-                        looks != null && looks.confidence() >= SURE
-                                ? looks.schema().name()
-                                : "");
+        boolean sure = looks != null
+                && looks.confidence() >= SURE
+                && !said.isEmptied(
+                        sheet.origin(), "", looks.schema().name());
+        String as = said.as(sheet.origin(), "").orElse(sure ? like : "");
         all.add(new Proposal(
                 sheet.origin(), ReadingSheet.WHOLE_SHEET, String.join(", ", kinds), like, as, tableChoices()));
         tables.forEach(table -> headers(sheet, table));
@@ -103,7 +104,7 @@ public final class Proposals {
                         open.asked(),
                         "",
                         open.text(),
-                        said.as(sheet.sheet(), open.asked()).orElse(""),
+                        said.as(open.where(), open.asked()).orElse(""),
                         open.choices())));
         doubts(sheet);
     }
@@ -170,13 +171,14 @@ public final class Proposals {
                         .map(one -> one.column().header())
                         .orElse("");
             }
-            String as = found != null && found.confidence() >= SURE ? like : "";
+            Origin where = sheet.origin(row, column);
+            boolean sure = found != null && found.confidence() >= SURE && !said.isEmptied(where, cell.text(), like);
             all.add(new Proposal(
-                    sheet.origin(row, column),
+                    where,
                     cell.text(),
                     recognised,
                     like,
-                    said.as(sheet.sheet(), cell.text()).orElse(as),
+                    said.as(where, cell.text()).orElse(sure ? like : ""),
                     columnChoices(schema)));
         });
     }
@@ -217,7 +219,7 @@ public final class Proposals {
                     asked,
                     "",
                     ArrangeMessages.canMeanTwo(text),
-                    said.as(sheet.sheet(), asked).orElse(""),
+                    said.as(where, asked).orElse(""),
                     choices));
         }
     }

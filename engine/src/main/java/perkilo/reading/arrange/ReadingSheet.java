@@ -1,13 +1,13 @@
 package perkilo.reading.arrange;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ColumnUse;
@@ -15,7 +15,9 @@ import perkilo.layouts.DecimalMark;
 import perkilo.layouts.ListDates;
 import perkilo.layouts.ListWords;
 import perkilo.layouts.Mapping;
+import perkilo.layouts.Meaning;
 import perkilo.layouts.PriceNote;
+import perkilo.layouts.Question;
 import perkilo.origin.Origin;
 import perkilo.reading.table.ColumnNames;
 import perkilo.reading.table.DateText;
@@ -42,6 +44,7 @@ public final class ReadingSheet {
 
     public static final String CELL = "Cell";
     public static final String THERE = "What is there";
+    public static final String LOOKS_LIKE = "Looks like";
     public static final String READ_AS = "Read as";
 
     /** What stands for a whole sheet in the column {@link #THERE}. */
@@ -52,40 +55,35 @@ public final class ReadingSheet {
 
     private static final Pattern NAMES = Pattern.compile("(?i)Reading(?: ?\\(?\\d+\\)?)?");
     private static final int ROWS_LOOKED_AT = 80;
-    private static final Set<String> ASKED = Set.of(
-            Mapping.DECIMALS,
-            Mapping.DATES,
-            Mapping.CURRENCY,
-            Mapping.PRICE_PER,
-            Mapping.BREAKS_IN,
-            Mapping.MINIMUMS_IN,
-            Mapping.MULTI_PACKS,
-            Mapping.BLANK_ITEMS,
-            Mapping.ROW_BASIS);
 
-    /** A row of the sheet that says something. */
-    private record Said(String sheet, String cell, String there, String as, Origin origin) {
+    /**
+     * A row of the sheet.
+     *
+     * @param like what the sheet or column looked like when the row was written; empty if nothing was known
+     * @param as the person's answer; empty if there is none
+     * @param isAnswer whether it answers a question, and does not say what a column is
+     */
+    private record Said(
+            String sheet, String cell, String there, String like, String as, boolean isAnswer, Origin origin) {
 
         boolean isIgnored() {
-            return as.equalsIgnoreCase(IGNORE);
+            return as.equalsIgnoreCase(IGNORE) || as.equalsIgnoreCase(Meaning.NOTHING.word());
         }
 
         boolean isOfSheet() {
             return there.isEmpty() || there.equalsIgnoreCase(WHOLE_SHEET);
         }
-
-        boolean isAnswer() {
-            return ASKED.contains(there.toLowerCase(Locale.ROOT));
-        }
     }
 
     private final @Nullable Grid own;
+    private final List<Said> all;
     private final List<Said> rows;
     private final Findings findings;
 
-    private ReadingSheet(@Nullable Grid own, List<Said> rows, Findings findings) {
+    private ReadingSheet(@Nullable Grid own, List<Said> all, Findings findings) {
         this.own = own;
-        this.rows = rows;
+        this.all = all;
+        this.rows = all.stream().filter(row -> !row.as().isEmpty()).toList();
         this.findings = findings;
     }
 
@@ -95,7 +93,7 @@ public final class ReadingSheet {
         for (Grid sheet : sheets) {
             last = isOne(sheet) ? sheet : last;
         }
-        return new ReadingSheet(last, last == null ? List.of() : rows(last, findings), findings);
+        return new ReadingSheet(last, last == null ? List.of() : rows(last, sheets, findings), findings);
     }
 
     /** Whether a sheet is such a sheet; of several, which have numbers behind their names, the last one counts. */
@@ -103,16 +101,62 @@ public final class ReadingSheet {
         return sheet.ofBook() && NAMES.matcher(sheet.sheet().strip()).matches();
     }
 
-    /** The answer at a header or a question of a sheet, or of the whole sheet; empty if there is none. */
-    Optional<String> as(String sheet, String there) {
-        return rows.stream()
-                .filter(row -> row.sheet().equalsIgnoreCase(sheet)
-                        && (there.isEmpty() ? row.isOfSheet() : row.there().equalsIgnoreCase(there)))
-                .map(Said::as)
-                .findFirst();
+    /** The name of the sheet among some, if it has the headers of one; empty if there is none. */
+    public static Optional<String> earlier(List<Grid> sheets) {
+        Findings none = new Findings();
+        ReadingSheet said = of(sheets, none);
+        return said.own == null || !none.list().isEmpty()
+                ? Optional.empty()
+                : Optional.of(said.own.sheet());
     }
 
-    private static List<Said> rows(Grid grid, Findings findings) {
+    /**
+     * The answer at a header or a question of a sheet, or of the whole sheet; empty if there is none.
+     *
+     * @param where the sheet, or the cell; of several cells with the same words, the answer at that one counts first
+     * @param there the words; empty for the whole sheet
+     */
+    Optional<String> as(Origin where, String there) {
+        return row(rows, where, there).map(Said::as);
+    }
+
+    private static Optional<Said> row(List<Said> rows, Origin where, String there) {
+        List<Said> here = rows.stream()
+                .filter(row -> row.sheet().equalsIgnoreCase(where.sheet())
+                        && (there.isEmpty() ? row.isOfSheet() : row.there().equalsIgnoreCase(there)))
+                .toList();
+        return here.stream()
+                .filter(row -> row.cell().equalsIgnoreCase(where.cell()))
+                .findFirst()
+                .or(() -> here.stream().findFirst());
+    }
+
+    /** Whether a person emptied an answer that was filled in because of what the sheet or column looks like. */
+    boolean isEmptied(Origin where, String there, String like) {
+        return row(all, where, there)
+                .filter(row -> row.as().isEmpty() && row.like().equalsIgnoreCase(like))
+                .isPresent();
+    }
+
+    /** The answers that none of some other rows repeats, for the sheet to keep. */
+    List<Proposals.Proposal> others(List<Proposals.Proposal> proposals) {
+        return rows.stream()
+                .filter(row -> proposals.stream()
+                        .noneMatch(other -> other.where().sheet().equalsIgnoreCase(row.sheet())
+                                && (row.isOfSheet()
+                                        ? other.there().equals(WHOLE_SHEET)
+                                        : other.there().equalsIgnoreCase(row.there()))))
+                .map(row -> new Proposals.Proposal(
+                        new Origin(row.origin().file(), row.sheet(), row.cell()),
+                        row.there().isEmpty() ? WHOLE_SHEET : row.there(),
+                        "",
+                        row.like(),
+                        row.as(),
+                        List.of()))
+                .toList();
+    }
+
+    private static List<Said> rows(Grid grid, List<Grid> sheets, Findings findings) {
         for (int header : grid.head(ROWS_LOOKED_AT).rows().numbers()) {
             Map<String, Integer> places = new HashMap<>();
             grid.row(header).forEach((column, cell) -> places.put(ListWords.key(cell.text()), column));
@@ -121,15 +165,21 @@ public final class ReadingSheet {
             Integer as = places.get(ListWords.key(READ_AS));
             if (sheet != null && there != null && as != null) {
                 int cell = places.getOrDefault(ListWords.key(CELL), Integer.MAX_VALUE);
+                int like = places.getOrDefault(ListWords.key(LOOKS_LIKE), Integer.MAX_VALUE);
                 List<Said> rows = new ArrayList<>();
                 for (int row : grid.rows().below(header)) {
                     String text = grid.at(row, as).text().strip();
-                    if (!text.isEmpty() && !grid.at(row, sheet).isBlank()) {
+                    if (!grid.at(row, sheet).isBlank()) {
+                        String name = grid.at(row, sheet).text();
+                        String place = grid.at(row, cell).text();
+                        String words = grid.at(row, there).text();
                         rows.add(new Said(
-                                grid.at(row, sheet).text(),
-                                grid.at(row, cell).text(),
-                                grid.at(row, there).text(),
+                                name,
+                                place,
+                                words,
+                                grid.at(row, like).text(),
                                 text,
+                                Question.isField(words) && !isHeader(sheets, name, place, words),
                                 grid.origin(row, as)));
                     }
                 }
@@ -140,12 +190,26 @@ public final class ReadingSheet {
         return List.of();
     }
 
+    /** Whether a cell holds the words itself. */
+    private static boolean isHeader(List<Grid> sheets, String name, String place, String words) {
+        return sheets.stream()
+                .filter(sheet -> sheet.sheet().equalsIgnoreCase(name))
+                .map(sheet -> sheet.head(ROWS_LOOKED_AT))
+                .anyMatch(head -> Arrays.stream(head.rows().numbers())
+                        .anyMatch(row -> head.row(row).entrySet().stream()
+                                .anyMatch(cell -> head.origin(row, cell.getKey())
+                                                .cell()
+                                                .equalsIgnoreCase(place)
+                                        && ListWords.key(cell.getValue().text()).equals(ListWords.key(words)))));
+    }
+
     /** The answers for a sheet, by what was asked. */
     Map<String, String> answers(String sheet) {
         Map<String, String> answers = new HashMap<>();
         for (Said row : rows) {
             if (row.isAnswer() && row.sheet().equalsIgnoreCase(sheet)) {
                 answers.put(row.there().toLowerCase(Locale.ROOT), row.as());
+                answers.put(row.there(), row.as());
             }
         }
         return answers;
@@ -193,8 +257,9 @@ public final class ReadingSheet {
                 schema = schema(row.as()).orElse(null);
                 if (schema == null) {
                     findings.error(row.origin(), ArrangeMessages.unknownTable(row.as()));
-                } else if (!schema.equals(FormulaSheet.SCHEMA)) {
-                    grid = grid.titled(schema.name());
+                } else {
+                    grid = (schema.equals(FormulaSheet.SCHEMA) ? grid : grid.titled(schema.name()))
+                            .meant(schema.name());
                 }
             }
         }
@@ -206,6 +271,11 @@ public final class ReadingSheet {
             }
         }
         return answered(grid.with(renamed), answers(sheet.sheet()), here);
+    }
+
+    /** The kind of table that a sheet is said to be; empty if that is not said. */
+    Optional<SheetSchema> kind(Grid sheet) {
+        return as(sheet.origin(), "").flatMap(ReadingSheet::schema);
     }
 
     private static Optional<SheetSchema> schema(String name) {

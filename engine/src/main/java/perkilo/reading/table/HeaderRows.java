@@ -184,8 +184,9 @@ final class HeaderRows {
             boolean names = schema.getKey().equals(SuppliersSheet.SCHEMA)
                     && bySchema.containsKey(OffersSheet.SCHEMA)
                     && bySchema.get(OffersSheet.SCHEMA).containsKey(OffersSheet.ITEM);
-            if (names && !kind.isCalled(grid)) {
-                continue; // a list of items, whatever it lacks
+            boolean list = names && !kind.isCalled(grid); // a list of items, whatever it lacks
+            if (list || !grid.mayHold(schema.getKey().name())) {
+                continue;
             }
             if (kind.isEnough(grid) && (best == null || kind.score(grid) > best.score(grid))) {
                 best = kind;
@@ -317,7 +318,8 @@ final class HeaderRows {
 
         private boolean isCalled(Grid grid) {
             String key = HeaderText.key(grid.title());
-            return HeaderText.key(schema.name()).equals(key)
+            return grid.kind().equals(schema.name())
+                    || HeaderText.key(schema.name()).equals(key)
                     || schema.otherNames().stream()
                             .anyMatch(name -> HeaderText.key(name).equals(key));
         }

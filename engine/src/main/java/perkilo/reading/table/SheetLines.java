@@ -1,5 +1,8 @@
 package perkilo.reading.table;
 
+import perkilo.xlsx.grid.Grid;
+import java.util.NavigableMap;
+import java.util.List;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Optional;
@@ -9,6 +12,8 @@ import perkilo.xlsx.grid.Cell;
 
 /** Rows and lines of a sheet in words. */
 final class SheetLines {
+
+    private static final int ROWS_FOR_HEADERS = 40;
 
     private static final int NAMED_RANGES = 6;
     private static final int CODE = 3;
@@ -54,6 +59,23 @@ final class SheetLines {
         return Optional.of(DateText.parse(text))
                 .filter(DateText.Parsed.class::isInstance)
                 .isPresent();
+    }
+
+    /** The texts of the first row of several texts and nothing else that has cells below; none if there is no such row. */
+    static List<String> headers(Grid grid) {
+        int[] rows = grid.rows().numbers();
+        for (int at = 0; at + 1 < Math.min(rows.length, ROWS_FOR_HEADERS); at++) {
+            NavigableMap<Integer, Cell> cells = grid.row(rows[at]);
+            boolean texts = cells.size() >= 2
+                    && cells.values().stream().allMatch(cell -> cell.kind() == Cell.Kind.TEXT);
+            long below = grid.row(rows[at + 1]).keySet().stream()
+                    .filter(cells::containsKey)
+                    .count();
+            if (texts && below >= 2) {
+                return cells.values().stream().map(Cell::text).toList();
+            }
+        }
+        return List.of();
     }
 
     /** Rows as a person counts them: {@code 3, 5–8}. */

@@ -202,7 +202,8 @@ public final class SheetProposals {
         Map<InputColumn, Integer> bestColumns = Map.of();
         for (Pattern pattern : PATTERNS) {
             Map<InputColumn, Integer> columns = columns(grid, header, kinds, pattern);
-            if (columns.keySet().containsAll(pattern.sure()) && columns.size() > bestColumns.size()) {
+            if (grid.mayHold(pattern.schema().name())
+                    && columns.keySet().containsAll(pattern.sure()) && columns.size() > bestColumns.size()) {
                 best = pattern;
                 bestColumns = columns;
             }

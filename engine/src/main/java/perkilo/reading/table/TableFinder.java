@@ -77,14 +77,24 @@ public final class TableFinder {
     /** Reports a sheet that has the name of a table but holds none. */
     private void reportHeaderless(Grid grid) {
         schemas.stream()
-                .filter(schema -> HeaderText.key(schema.name()).equals(HeaderText.key(grid.title())))
+                .filter(schema -> grid.kind().equals(schema.name())
+                        || HeaderText.key(schema.name()).equals(HeaderText.key(grid.title())))
                 .findFirst()
-                .ifPresent(schema -> findings.error(
-                        grid.origin(),
-                        TableMessages.noHeaders(schema.columns().stream()
-                                .limit(NAMED_COLUMNS)
-                                .map(InputColumn::header)
-                                .toList())));
+                .ifPresent(schema -> {
+                    List<String> columns = schema.columns().stream()
+                            .limit(NAMED_COLUMNS)
+                            .map(InputColumn::header)
+                            .toList();
+                    List<String> theirs = SheetLines.headers(grid).stream()
+                            .limit(NAMED_HEADERS)
+                            .map(header -> "\"" + header + "\"")
+                            .toList();
+                    findings.error(
+                            grid.origin(),
+                            theirs.isEmpty()
+                                    ? TableMessages.noHeaders(columns)
+                                    : TableMessages.unknownHeaders(schema.name(), theirs, columns));
+                });
     }
 
     private List<FoundTable> find(Grid grid) {

@@ -15,6 +15,12 @@ public final class TableMessages {
                 + ".";
     }
 
+    static String unknownHeaders(String table, List<String> headers, List<String> columns) {
+        return "This sheet is to be " + table + ", but its headers are not known: " + String.join(", ", headers)
+                + ". Rename them to columns such as " + String.join(", ", columns)
+                + ", or say on a sheet Reading which column is which. perkilo check --review makes that sheet.";
+    }
+
     static String resultSheet() {
         return "This sheet has the name of a result sheet, so it is not read. Rename it if it is yours.";
     }

@@ -2,6 +2,7 @@ package perkilo.review.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import perkilo.reading.arrange.Proposals;
 import perkilo.reading.arrange.ReadingSheet;
@@ -20,10 +21,15 @@ public final class ReadingReview {
 
     private ReadingReview() {}
 
-    /** The sheet with its lists of answers, to be written into a person's workbook. */
-    public static Report of(List<Proposals.Proposal> proposals) {
+    /**
+     * The sheet with its lists of answers, to be written into a person's workbook.
+     *
+     * @param earlier the name of the sheet of this kind in the workbook, whose place it takes; empty for none
+     */
+    public static Report of(List<Proposals.Proposal> proposals, Optional<String> earlier) {
         ChoiceLists lists = new ChoiceLists();
-        SheetBuilder sheet = new SheetBuilder(ReadingSheet.NAME)
+        String name = earlier.orElse(ReadingSheet.NAME);
+        SheetBuilder sheet = new SheetBuilder(name)
                 .landscape()
                 .title(0, "How this workbook is read")
                 .hint(
@@ -38,7 +44,8 @@ public final class ReadingReview {
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(sheet.freeze(HEAD_ROW + 1, 0).build());
         lists.sheet().ifPresent(sheets::add);
-        return new Report(sheets, Set.of(ReadingSheet.NAME));
+        return new Report(
+                sheets, Set.of(name), earlier.map(Set::of).orElse(Set.of()), null);
     }
 
     private static List<Column<Proposals.Proposal>> columns(ChoiceLists lists) {
@@ -56,7 +63,7 @@ public final class ReadingReview {
                 Column.<Proposals.Proposal>of("recognised", "Recognised as")
                         .words(Proposals.Proposal::recognised)
                         .width(20),
-                Column.<Proposals.Proposal>of("looksLike", "Looks like")
+                Column.<Proposals.Proposal>of("looksLike", ReadingSheet.LOOKS_LIKE)
                         .words(Proposals.Proposal::looksLike)
                         .look(Look.HINT)
                         .width(30),

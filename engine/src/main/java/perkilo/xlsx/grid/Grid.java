@@ -19,6 +19,7 @@ import perkilo.origin.Origin;
  * @param hiddenColumns the hidden columns, from zero
  * @param ofBook whether formulas in the results can refer to its cells
  * @param aside what is shown in another way than other cells
+ * @param kind the kind of table that the person says it holds, such as {@code Formula}; empty if they do not say
  * @param places where its cells are on the person's sheet, if it was arranged from one; null for a sheet as it is
  */
 public record Grid(
@@ -30,6 +31,7 @@ public record Grid(
         BitSet hiddenColumns,
         boolean ofBook,
         Aside aside,
+        String kind,
         @Nullable Places places) {
 
     /** A grid in which nothing is struck through, and no row is hidden. */
@@ -53,7 +55,7 @@ public record Grid(
             BitSet hiddenColumns,
             boolean ofBook,
             Aside aside) {
-        this(file, sheet, title, rows, merged, hiddenColumns, ofBook, aside, null);
+        this(file, sheet, title, rows, merged, hiddenColumns, ofBook, aside, "", null);
     }
 
     /** A grid of a text file: nothing merged, nothing hidden. */
@@ -106,19 +108,29 @@ public record Grid(
 
     /** Its first rows alone. */
     public Grid head(int most) {
-        return new Grid(file, sheet, title, rows.first(most), merged, hiddenColumns, ofBook, aside, places);
+        return new Grid(file, sheet, title, rows.first(most), merged, hiddenColumns, ofBook, aside, kind, places);
     }
 
     /** The same sheet with other cells in some places, or blank ones; each place stays where it is. */
     public Grid with(Map<Integer, Map<Integer, Cell>> others) {
         return others.isEmpty()
                 ? this
-                : new Grid(file, sheet, title, rows.with(others), merged, hiddenColumns, ofBook, aside, places);
+                : new Grid(file, sheet, title, rows.with(others), merged, hiddenColumns, ofBook, aside, kind, places);
     }
 
     /** The same sheet by another title. */
     public Grid titled(String other) {
-        return new Grid(file, sheet, other, rows, merged, hiddenColumns, ofBook, aside, places);
+        return new Grid(file, sheet, other, rows, merged, hiddenColumns, ofBook, aside, kind, places);
+    }
+
+    /** The same sheet, of which the person says which kind of table it holds. */
+    public Grid meant(String table) {
+        return new Grid(file, sheet, title, rows, merged, hiddenColumns, ofBook, aside, table, places);
+    }
+
+    /** Whether it may hold a kind of table: any, unless the person says which. */
+    public boolean mayHold(String table) {
+        return kind.isEmpty() || kind.equals(table);
     }
 
     /** The place of the whole sheet or file. */

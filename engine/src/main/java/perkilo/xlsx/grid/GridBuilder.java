@@ -91,6 +91,7 @@ public final class GridBuilder {
                 new BitSet(),
                 from.ofBook(),
                 Grid.Aside.NONE,
+                "",
                 places);
     }
 

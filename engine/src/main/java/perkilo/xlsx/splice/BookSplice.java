@@ -49,6 +49,11 @@ public final class BookSplice implements Closeable {
         return own.tabsOfThePerson();
     }
 
+    /** Lets a sheet take the place of the person's own sheet of that name, if there is one. */
+    public void takeOver(String name) {
+        own.takeOver(name);
+    }
+
     /**
      * The final names of our sheets: the name from an earlier run, or the name it was built with, or that name with a
      * number if a sheet of the person has it.

@@ -55,6 +55,15 @@ final class OwnSheets {
         }
     }
 
+    /** Counts the sheet of that name as ours, so that the next one takes its place. */
+    void takeOver(String name) {
+        for (int place = 0; place < tabs.size(); place++) {
+            if (key(tabs.get(place).name()).equals(key(name))) {
+                placeByBuiltName.put(name, place);
+            }
+        }
+    }
+
     /** The place of our sheet with that name from zero; -1 for none. */
     int placeOf(String builtName) {
         return placeByBuiltName.getOrDefault(builtName, -1);

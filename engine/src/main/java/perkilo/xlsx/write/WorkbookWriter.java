@@ -175,6 +175,7 @@ public final class WorkbookWriter {
             checkEnding(target, splice);
             List<String> builtNames =
                     report.sheets().stream().map(ResultSheet::name).toList();
+            report.renewed().forEach(splice::takeOver);
             Map<String, String> names = splice.finalNames(builtNames);
             Links links = new Links(String.valueOf(book.getFileName()), splice.sheetsOfThePerson(), names);
             String subject = subject(report, book);
