@@ -39,7 +39,9 @@ public record ListColumns(
         SizedColumns sized = SizedColumns.of(columns, mapping);
         columns.settleSized(sized, mapping);
         layout.readings().forEach((column, reading) -> {
-            if (!uses.containsKey(column) && reading.use() == null && !sized.columns().contains(column)) {
+            if (!uses.containsKey(column)
+                    && reading.use() == null
+                    && !sized.columns().contains(column)) {
                 columns.ask(column, reading, mapping, priced);
             }
         });

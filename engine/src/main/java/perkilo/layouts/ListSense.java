@@ -304,7 +304,11 @@ public record ListSense(
                     continue;
                 }
                 if (asked == null && quantities.size() > above.size()) {
-                    asked = grid.origin(row, figures.isEmpty() ? columns.prices().keySet().iterator().next() : figures.get(0));
+                    asked = grid.origin(
+                            row,
+                            figures.isEmpty()
+                                    ? columns.prices().keySet().iterator().next()
+                                    : figures.get(0));
                     example = Quantity.plain(quantities.get(above.size()));
                 }
                 BigDecimal content = text.get().content().amount();

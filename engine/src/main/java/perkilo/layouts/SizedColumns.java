@@ -30,7 +30,8 @@ final class SizedColumns {
 
     /** What drums hold, where no price begins: no round number, no number of sacks; common practice, no source. */
     private static final Set<String> FILLINGS = Set.of(
-            "160", "165", "170", "180", "185", "190", "195", "205", "208", "209", "210", "212", "215", "216", "220", "230");
+            "160", "165", "170", "180", "185", "190", "195", "205", "208", "209", "210", "212", "215", "216", "220",
+            "230");
 
     private final ListColumns columns;
     private final List<Integer> sized;
@@ -84,8 +85,8 @@ final class SizedColumns {
     }
 
     /**
-     * Whether the columns can only be packs: no other column and no name holds a pack, and the prices are said to be for
-     * packs, grow with the size, or one of the sizes is a drum's.
+     * Whether the columns can only be packs: no other column and no name holds a pack, and the prices are said to be
+     * for packs, grow with the size, or one of the sizes is a drum's.
      */
     boolean arePacks() {
         boolean alone = columns.of(Meaning.PACK).isEmpty()
@@ -110,7 +111,9 @@ final class SizedColumns {
     private @Nullable Quantity size(int column) {
         HeaderReading reading = columns.layout().readings().get(column);
         String words = reading == null ? "" : reading.choices().get(1).substring("price of ".length());
-        return PackText.of(words, DecimalMark.UNKNOWN, null).map(PackText::content).orElse(null);
+        return PackText.of(words, DecimalMark.UNKNOWN, null)
+                .map(PackText::content)
+                .orElse(null);
     }
 
     private static boolean holds(Set<String> sizes, Quantity size) {

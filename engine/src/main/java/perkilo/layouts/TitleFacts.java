@@ -60,6 +60,7 @@ public record TitleFacts(
             Pattern.compile("\\d{1,2}\\.\\d{1,2}\\.(?!\\d)|\\d{1,2}\\.? \\p{L}{3,9}(?!\\p{L})");
     /** How the field of a question about a date begins. */
     static final String DATE_AFTER = "date after ";
+
     static final String BELOW = "below ";
 
     private static final int LONGEST_HEADING = 60;

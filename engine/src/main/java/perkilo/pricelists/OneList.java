@@ -171,7 +171,9 @@ final class OneList {
         return where.cell().replaceAll("\\D", "");
     }
 
-    /** The days of a list. Those in its rows are not asked for while another question keeps all rows from being read. */
+    /**
+     * The days of a list. Those in its rows are not asked for while another question keeps all rows from being read.
+     */
     private Days days(List<ListLine> lines, @Nullable TitleFacts title, List<ListColumn> columns) {
         Optional<LocalDate> newest = lines.stream()
                 .flatMap(line -> Stream.ofNullable(line.quotedOn()))

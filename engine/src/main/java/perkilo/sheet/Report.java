@@ -11,8 +11,8 @@ import perkilo.origin.Finding;
  * All result sheets of one answer.
  *
  * @param sheets in the order of their tabs
- * @param given names of sheets that belong to the person from now on: they are read as input and never
- *     replaced unless they are renewed
+ * @param given names of sheets that belong to the person from now on: they are read as input and never replaced unless
+ *     they are renewed
  * @param renewed names of given sheets that take the place of the person's own sheet of that name
  * @param said what the sheet of messages says; null if the report has no such sheet
  */

@@ -896,16 +896,20 @@ final class OwnLayoutsTest {
                     .containsEntry("prices from mails how much", "Price")
                     .containsKey("prices from mails sender")
                     .containsEntry("prices from mails who", "Supplier");
-            assertThat(tabs(reviewed)).filteredOn(name -> name.startsWith("Reading")).containsExactly("Reading");
-            assertThat(tabs(reviewed)).filteredOn(name -> name.startsWith("Choices")).hasSizeLessThan(2);
+            assertThat(tabs(reviewed))
+                    .filteredOn(name -> name.startsWith("Reading"))
+                    .containsExactly("Reading");
+            assertThat(tabs(reviewed))
+                    .filteredOn(name -> name.startsWith("Choices"))
+                    .hasSizeLessThan(2);
         }
     }
 
     @Test
     void an_answer_that_a_question_offers_is_taken() throws IOException {
         Layout layout = ours("ours");
-        List<List<Object>> offers = layout.sheets().get("Offers");
-        layout.sheet("Offers", offers.subList(0, offers.size() - 1).toArray(List[]::new))
+        List<List<Object>> offers = layout.rows("Offers");
+        layout.sheet("Offers", offers.subList(0, offers.size() - 1))
                 .sheet(
                         "Jarrowglass",
                         row("Supplier: Jarrowglass"),
@@ -969,12 +973,14 @@ final class OwnLayoutsTest {
                 .containsKey("Hand balm how much");
 
         edit(book, "how much", "% w/w");
-        Layout plain = ours("ours").without("Hand balm").sheet(
-                "Hand balm",
-                row("Material", "% w/w"),
-                row("Glycerin", 5),
-                row("Shea butter", 40),
-                row("Sunflower oil", 55));
+        Layout plain = ours("ours")
+                .without("Hand balm")
+                .sheet(
+                        "Hand balm",
+                        row("Material", "% w/w"),
+                        row("Glycerin", 5),
+                        row("Shea butter", 40),
+                        row("Sunflower oil", 55));
         assertThat(costs(book)).isEqualTo(costs(save(plain, "ours.xlsx")));
     }
 

@@ -304,10 +304,10 @@ final class QuestionsTest {
 
     @Test
     void a_point_beside_quoted_decimal_commas_parts_thousands() throws IOException {
-        TakenIn taken = take(
-                "Artikel,Gebinde,Menge 1 (kg),Preis 1 (EUR/kg),Menge 2 (kg),Preis 2 (EUR/kg)\n"
-                        + "A,25 kg,1,\"37,13\",1.200,\"35,90\"\n",
-                List.of());
+        TakenIn taken = take("""
+                Artikel,Gebinde,Menge 1 (kg),Preis 1 (EUR/kg),Menge 2 (kg),Preis 2 (EUR/kg)
+                A,25 kg,1,"37,13",1.200,"35,90"
+                """, List.of());
 
         assertThat(LayoutsProperties.rows(taken)).contains("A|25|kg|1200|35.9|kg|EUR");
     }

@@ -199,8 +199,7 @@ final class WrongInSilenceTest {
                         Packaging;;
                         Item;Pack;Price GBP per 1000
                         Jar;500 pcs;142,00
-                        """))
-                .containsExactly("A|25|kg||10|kg|EUR", "Jar|500|each||0.142|each|GBP");
+                        """)).containsExactly("A|25|kg||10|kg|EUR", "Jar|500|each||0.142|each|GBP");
     }
 
     @Test
@@ -220,8 +219,7 @@ final class WrongInSilenceTest {
 
     @Test
     void prices_in_text_with_breaks_are_read() throws IOException {
-        assertThat(rows(
-                        """
+        assertThat(rows("""
                         Artikel;Gebinde;EUR/kg
                         A;25 kg;1–4: 12,50 / 5+: 11,80
                         B;25 kg;"ab 25 kg 3,20; ab 100 kg 2,95"

@@ -182,8 +182,9 @@ public final class Arranger {
         }
         boolean ours = sheet.kind().isEmpty()
                 && title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
-                        && schemas.stream().anyMatch(schema -> schema.name().equals(name)))
-                .isPresent();
+                                && schemas.stream()
+                                        .anyMatch(schema -> schema.name().equals(name)))
+                        .isPresent();
         return words.isEmpty() && !ours
                 ? Optional.empty()
                 : Optional.of((ours ? sheet.titled(title.orElseThrow()) : sheet).with(words));

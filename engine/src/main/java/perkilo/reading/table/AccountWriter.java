@@ -302,8 +302,7 @@ public final class AccountWriter {
             tally.left.forEach((state, rows) -> addRows(tally, state, rows));
         }
 
-        private Entry column(
-                Tally tally, UnreadColumn headers, int column, Fate fate, String ours, String why) {
+        private Entry column(Tally tally, UnreadColumn headers, int column, Fate fate, String ours, String why) {
             FoundTable table = tally.table;
             return new Entry(
                     grid.origin(table.headerRow(), column),

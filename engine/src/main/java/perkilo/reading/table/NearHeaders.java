@@ -71,9 +71,7 @@ final class NearHeaders {
                 ofItsLength.add(name);
             }
         }
-        return Spelling.nearest(header, ofItsLength)
-                .map(byName::get)
-                .orElseGet(() -> withAnotherUnit(header, byName));
+        return Spelling.nearest(header, ofItsLength).map(byName::get).orElseGet(() -> withAnotherUnit(header, byName));
     }
 
     private static Map<String, InputColumn> byName(List<InputColumn> columns) {

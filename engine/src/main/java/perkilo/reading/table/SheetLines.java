@@ -1,14 +1,14 @@
 package perkilo.reading.table;
 
-import perkilo.xlsx.grid.Grid;
-import java.util.NavigableMap;
-import java.util.List;
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.units.Currencies;
 import perkilo.xlsx.grid.Cell;
+import perkilo.xlsx.grid.Grid;
 
 /** Rows and lines of a sheet in words. */
 final class SheetLines {
@@ -41,9 +41,8 @@ final class SheetLines {
 
     /** Whether a text has such a word, a currency or a percentage. */
     static boolean mayMatter(String text, CostWords words) {
-        boolean more = words.in(text)
-                .filter(about -> about != CostWords.About.PRICE)
-                .isPresent();
+        boolean more =
+                words.in(text).filter(about -> about != CostWords.About.PRICE).isPresent();
         if (more || text.indexOf('%') >= 0) {
             return true;
         }
@@ -61,13 +60,15 @@ final class SheetLines {
                 .isPresent();
     }
 
-    /** The texts of the first row of several texts and nothing else that has cells below; none if there is no such row. */
+    /**
+     * The texts of the first row of several texts and nothing else that has cells below; none if there is no such row.
+     */
     static List<String> headers(Grid grid) {
         int[] rows = grid.rows().numbers();
         for (int at = 0; at + 1 < Math.min(rows.length, ROWS_FOR_HEADERS); at++) {
             NavigableMap<Integer, Cell> cells = grid.row(rows[at]);
-            boolean texts = cells.size() >= 2
-                    && cells.values().stream().allMatch(cell -> cell.kind() == Cell.Kind.TEXT);
+            boolean texts =
+                    cells.size() >= 2 && cells.values().stream().allMatch(cell -> cell.kind() == Cell.Kind.TEXT);
             long below = grid.row(rows[at + 1]).keySet().stream()
                     .filter(cells::containsKey)
                     .count();

@@ -203,7 +203,8 @@ public final class SheetProposals {
         for (Pattern pattern : PATTERNS) {
             Map<InputColumn, Integer> columns = columns(grid, header, kinds, pattern);
             if (grid.mayHold(pattern.schema().name())
-                    && columns.keySet().containsAll(pattern.sure()) && columns.size() > bestColumns.size()) {
+                    && columns.keySet().containsAll(pattern.sure())
+                    && columns.size() > bestColumns.size()) {
                 best = pattern;
                 bestColumns = columns;
             }

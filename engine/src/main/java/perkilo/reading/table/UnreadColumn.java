@@ -35,7 +35,6 @@ final class UnreadColumn {
 
     private final FoundTable table;
     private final Grid grid;
-    private final BitSet rows;
     private final CostWords words;
     private final Findings findings;
     private final HeaderIndex index;
@@ -52,7 +51,6 @@ final class UnreadColumn {
     UnreadColumn(FoundTable table, BitSet rows, BitSet columns, CostWords words, Findings findings) {
         this.table = table;
         this.grid = table.grid();
-        this.rows = rows;
         this.words = words;
         this.findings = findings;
         this.index = new HeaderIndex(table.schema().columns());

@@ -244,9 +244,8 @@ final class Values {
         }
         UnitText header = column.unit().isEmpty() ? UnitText.parse(headerUnit).orElse(UnitText.NONE) : UnitText.NONE;
         boolean said = header.measure() != null || header.pack();
-        UnitText unit = said || shown.equals(UnitText.NONE) || !column.unit().isEmpty()
-                ? header
-                : shown.in(header.currency());
+        UnitText unit =
+                said || shown.equals(UnitText.NONE) || !column.unit().isEmpty() ? header : shown.in(header.currency());
         return new Amount(new Figure(value, origin, perCell, held), beside, unit, format);
     }
 

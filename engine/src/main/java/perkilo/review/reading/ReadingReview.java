@@ -44,8 +44,7 @@ public final class ReadingReview {
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(sheet.freeze(HEAD_ROW + 1, 0).build());
         lists.sheet().ifPresent(sheets::add);
-        return new Report(
-                sheets, Set.of(name), earlier.map(Set::of).orElse(Set.of()), null);
+        return new Report(sheets, Set.of(name), earlier.map(Set::of).orElse(Set.of()), null);
     }
 
     private static List<Column<Proposals.Proposal>> columns(ChoiceLists lists) {

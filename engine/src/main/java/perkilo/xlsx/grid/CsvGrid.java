@@ -10,8 +10,8 @@ import perkilo.origin.Origin;
  * A delimited text file as a grid.
  *
  * <p>If a comma separates the fields, the point in a bare {@code 1.053} is a decimal point, so the field is a number.
- * With other delimiters the point may also separate thousands, so the field stays text; so it does beside quoted numbers
- * with a decimal comma, such as {@code "37,13"}.
+ * With other delimiters the point may also separate thousands, so the field stays text; so it does beside quoted
+ * numbers with a decimal comma, such as {@code "37,13"}.
  */
 final class CsvGrid {
 
@@ -36,8 +36,9 @@ final class CsvGrid {
         DialectFinder.Found found = DialectFinder.find(text);
         Dialect dialect = found.dialect();
         boolean pointDecimals = dialect.delimiter().equals(",");
-        boolean commaDecimals =
-                pointDecimals && text.indexOf('"') >= 0 && COMMA_DECIMAL.matcher(text).find();
+        boolean commaDecimals = pointDecimals
+                && text.indexOf('"') >= 0
+                && COMMA_DECIMAL.matcher(text).find();
         TextCells maker = new TextCells();
         GridRows.Builder rows = new GridRows.Builder(maker);
         PackedRow row = new PackedRow();

@@ -285,9 +285,7 @@ final class PriceReviewTest {
 
     @Test
     void a_list_of_several_suppliers_is_taken_in_for_each() throws IOException {
-        Path list = arrived(
-                "both.csv",
-                """
+        Path list = arrived("both.csv", """
                         Supplier;Product;Pack;EUR/kg;Quoted on
                         Dale;Wax;25 kg;4.50;2026-11-02
                         Fern;Wax;25 kg;4.40;2026-11-03
