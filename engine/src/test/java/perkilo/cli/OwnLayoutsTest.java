@@ -986,6 +986,46 @@ final class OwnLayoutsTest {
                 .doesNotContain("No row of headers was found");
     }
 
+    /** Offers with breaks as columns, and a column of a cost that no list has. */
+    private static Layout withCarriage(String as) {
+        Layout layout = ours("carriage").without("Offers");
+        layout.sheet(
+                "Kvist",
+                row("Supplier: Kvistgaard Kemi"),
+                row("Article", "Pack", "EUR/kg from 1 kg", "EUR/kg from 25 kg", "Carriage costs"),
+                row("Glycerin", "5 kg", 2.4, 2.4, 20),
+                row("Sodium hydroxide", "1 kg", 9, 9, 20));
+        return as.isEmpty()
+                ? layout
+                : layout.sheet(
+                        "Reading",
+                        row("Sheet", "Cell", "What is there", "Read as"),
+                        row("Kvist", "E2", "Carriage costs", as));
+    }
+
+    @Test
+    void a_column_of_offers_can_be_a_term_of_the_supplier_or_nothing() throws IOException {
+        String asked = CommandLineRun.of("check", save(withCarriage(""), "book.xlsx")).err();
+        assertThat(asked).contains("Carriage costs");
+        String freight = CommandLineRun.of("check", save(withCarriage("Freight per order"), "book.xlsx")).err();
+        assertThat(freight).doesNotContain("Carriage costs").doesNotContain("What does it hold?");
+        JsonNode account = JSON.readTree(CommandLineRun.of("check", folder.resolve("book.xlsx"), "--json").out());
+        assertThat(account.toString()).contains("Freight per order");
+        for (String nothing : List.of("nothing", "ignore")) {
+            String err = CommandLineRun.of("check", save(withCarriage(nothing), "book.xlsx")).err();
+            assertThat(err)
+                    .doesNotContain("no longer on the sheet")
+                    .doesNotContain("not one of the columns")
+                    .doesNotContain("What does it hold?");
+            assertThat(err.lines().filter(line -> line.contains("Kvist!E2") || line.contains("Reading!D2")))
+                    .as("one note")
+                    .singleElement()
+                    .asString()
+                    .startsWith("note ")
+                    .contains("\"Carriage costs\"");
+        }
+    }
+
     @Test
     void a_row_that_fits_nothing_any_more_is_told() throws IOException {
         Path book = save(
