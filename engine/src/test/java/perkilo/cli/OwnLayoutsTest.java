@@ -1027,6 +1027,42 @@ final class OwnLayoutsTest {
     }
 
     @Test
+    void grams_of_formulas_side_by_side_become_per_cent() throws IOException {
+        Layout grams = ours("grams").without("Day cream", "Hand balm")
+                .sheet(
+                        "Rezepturen",
+                        row("Phase", "Rohstoff", "Day cream [g]", "Hand balm [g]"),
+                        row("A", "Water", 1566, ""),
+                        row("A", "Glycerin", 80, 90),
+                        row("B", "Shea butter", 100, 720),
+                        row("B", "Sunflower oil", 250, 990),
+                        row("C", "Sodium hydroxide", 4, ""),
+                        row("", "Summe", 2000, 1800));
+        Layout percents = ours("per cent")
+                .sheet(
+                        "Day cream",
+                        row("Phase", "Material", "% w/w"),
+                        row("A", "Water", 78.3),
+                        row("A", "Glycerin", 4),
+                        row("B", "Shea butter", 5),
+                        row("B", "Sunflower oil", 12.5),
+                        row("C", "Sodium hydroxide", 0.2))
+                .sheet(
+                        "Hand balm",
+                        row("Phase", "Material", "% w/w"),
+                        row("A", "Glycerin", 5),
+                        row("B", "Shea butter", 40),
+                        row("B", "Sunflower oil", 55));
+        Path book = save(grams, "book.xlsx");
+        CommandLineRun check = CommandLineRun.of("check", book);
+        assertThat(check.exit()).as(check.err()).isZero();
+        assertThat(check.err())
+                .contains("\"Day cream [g]\" is converted to per cent of 2000.")
+                .contains("\"Hand balm [g]\" is converted to per cent of 1800.");
+        assertThat(costs(book)).isEqualTo(costs(save(percents, "ours.xlsx")));
+    }
+
+    @Test
     void a_row_that_fits_nothing_any_more_is_told() throws IOException {
         Path book = save(
                 ours("ours")
