@@ -896,8 +896,12 @@ final class OwnLayoutsTest {
                     .containsEntry("prices from mails how much", "Price")
                     .containsKey("prices from mails sender")
                     .containsEntry("prices from mails who", "Supplier");
-            assertThat(tabs(reviewed)).filteredOn(name -> name.startsWith("Reading")).containsExactly("Reading");
-            assertThat(tabs(reviewed)).filteredOn(name -> name.startsWith("Choices")).hasSizeLessThan(2);
+            assertThat(tabs(reviewed))
+                    .filteredOn(name -> name.startsWith("Reading"))
+                    .containsExactly("Reading");
+            assertThat(tabs(reviewed))
+                    .filteredOn(name -> name.startsWith("Choices"))
+                    .hasSizeLessThan(2);
         }
     }
 
@@ -969,12 +973,14 @@ final class OwnLayoutsTest {
                 .containsKey("Hand balm how much");
 
         edit(book, "how much", "% w/w");
-        Layout plain = ours("ours").without("Hand balm").sheet(
-                "Hand balm",
-                row("Material", "% w/w"),
-                row("Glycerin", 5),
-                row("Shea butter", 40),
-                row("Sunflower oil", 55));
+        Layout plain = ours("ours")
+                .without("Hand balm")
+                .sheet(
+                        "Hand balm",
+                        row("Material", "% w/w"),
+                        row("Glycerin", 5),
+                        row("Shea butter", 40),
+                        row("Sunflower oil", 55));
         assertThat(costs(book)).isEqualTo(costs(save(plain, "ours.xlsx")));
     }
 
@@ -1005,14 +1011,18 @@ final class OwnLayoutsTest {
 
     @Test
     void a_column_of_offers_can_be_a_term_of_the_supplier_or_nothing() throws IOException {
-        String asked = CommandLineRun.of("check", save(withCarriage(""), "book.xlsx")).err();
+        String asked =
+                CommandLineRun.of("check", save(withCarriage(""), "book.xlsx")).err();
         assertThat(asked).contains("Carriage costs");
-        String freight = CommandLineRun.of("check", save(withCarriage("Freight per order"), "book.xlsx")).err();
+        String freight = CommandLineRun.of("check", save(withCarriage("Freight per order"), "book.xlsx"))
+                .err();
         assertThat(freight).doesNotContain("Carriage costs").doesNotContain("What does it hold?");
-        JsonNode account = JSON.readTree(CommandLineRun.of("check", folder.resolve("book.xlsx"), "--json").out());
+        JsonNode account = JSON.readTree(CommandLineRun.of("check", folder.resolve("book.xlsx"), "--json")
+                .out());
         assertThat(account.toString()).contains("Freight per order");
         for (String nothing : List.of("nothing", "ignore")) {
-            String err = CommandLineRun.of("check", save(withCarriage(nothing), "book.xlsx")).err();
+            String err = CommandLineRun.of("check", save(withCarriage(nothing), "book.xlsx"))
+                    .err();
             assertThat(err)
                     .doesNotContain("no longer on the sheet")
                     .doesNotContain("not one of the columns")
@@ -1028,7 +1038,8 @@ final class OwnLayoutsTest {
 
     @Test
     void grams_of_formulas_side_by_side_become_per_cent() throws IOException {
-        Layout grams = ours("grams").without("Day cream", "Hand balm")
+        Layout grams = ours("grams")
+                .without("Day cream", "Hand balm")
                 .sheet(
                         "Rezepturen",
                         row("Phase", "Rohstoff", "Day cream [g]", "Hand balm [g]"),

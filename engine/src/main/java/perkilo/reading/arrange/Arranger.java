@@ -76,9 +76,7 @@ public final class Arranger {
         List<Grid> grids = new ArrayList<>();
         List<ArrangedPart> parts = new ArrayList<>();
         for (Look look : looks) {
-            List<ArrangedPart> arranged = look.isLeft()
-                    ? List.of()
-                    : parts(look, names, said);
+            List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, names, said);
             arranged.forEach(part -> grids.add(part.arranged()));
             parts.addAll(arranged);
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
@@ -182,8 +180,9 @@ public final class Arranger {
         }
         boolean ours = sheet.kind().isEmpty()
                 && title.filter(name -> !name.equals(FormulaSheet.SCHEMA.name())
-                        && schemas.stream().anyMatch(schema -> schema.name().equals(name)))
-                .isPresent();
+                                && schemas.stream()
+                                        .anyMatch(schema -> schema.name().equals(name)))
+                        .isPresent();
         return words.isEmpty() && !ours
                 ? Optional.empty()
                 : Optional.of((ours ? sheet.titled(title.orElseThrow()) : sheet).with(words));

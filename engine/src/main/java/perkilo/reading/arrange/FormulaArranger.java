@@ -206,7 +206,8 @@ final class FormulaArranger {
                     .ifPresent(name -> levels.put(column, name)));
             boolean several = levels.size() > 1 || levels.values().stream().anyMatch(names::isFormula);
             if (several) {
-                weight = cells.getOrDefault(levels.keySet().iterator().next(), Cell.BLANK).text();
+                weight = cells.getOrDefault(levels.keySet().iterator().next(), Cell.BLANK)
+                        .text();
             } else {
                 levels.clear();
             }
@@ -242,9 +243,7 @@ final class FormulaArranger {
         boolean ours = Schemas.ALL.stream()
                 .filter(schema -> !schema.equals(FormulaSheet.SCHEMA))
                 .anyMatch(schema -> grid.title().equalsIgnoreCase(schema.name()));
-        return !other
-                && !ours
-                && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PRICE));
+        return !other && !ours && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PRICE));
     }
 
     /** Whether a column ends with a row of totals that is the sum of the column. */

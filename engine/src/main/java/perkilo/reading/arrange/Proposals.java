@@ -83,12 +83,16 @@ public final class Proposals {
         Set<String> kinds = new LinkedHashSet<>();
         tables.forEach(table -> kinds.add(table.schema().name()));
         parts.forEach(part -> kinds.add(part.schema().name()));
-        ContentGuess.SheetGuess looks = kinds.isEmpty() ? guess.sheet(said.kind(sheet).map(kind -> sheet.meant(kind.name())).orElse(sheet)).orElse(null) : null;
+        ContentGuess.SheetGuess looks = kinds.isEmpty()
+                ? guess.sheet(said.kind(sheet)
+                                .map(kind -> sheet.meant(kind.name()))
+                                .orElse(sheet))
+                        .orElse(null)
+                : null;
         String like = looks == null ? "" : looks.schema().name();
         boolean sure = looks != null
                 && looks.confidence() >= SURE
-                && !said.isEmptied(
-                        sheet.origin(), "", looks.schema().name());
+                && !said.isEmptied(sheet.origin(), "", looks.schema().name());
         String as = said.as(sheet.origin(), "").orElse(sure ? like : "");
         all.add(new Proposal(
                 sheet.origin(), ReadingSheet.WHOLE_SHEET, String.join(", ", kinds), like, as, tableChoices()));

@@ -105,9 +105,7 @@ public final class ReadingSheet {
     public static Optional<String> earlier(List<Grid> sheets) {
         Findings none = new Findings();
         ReadingSheet said = of(sheets, none);
-        return said.own == null || !none.list().isEmpty()
-                ? Optional.empty()
-                : Optional.of(said.own.sheet());
+        return said.own == null || !none.list().isEmpty() ? Optional.empty() : Optional.of(said.own.sheet());
     }
 
     /**
@@ -197,10 +195,10 @@ public final class ReadingSheet {
                 .map(sheet -> sheet.head(ROWS_LOOKED_AT))
                 .anyMatch(head -> Arrays.stream(head.rows().numbers())
                         .anyMatch(row -> head.row(row).entrySet().stream()
-                                .anyMatch(cell -> head.origin(row, cell.getKey())
-                                                .cell()
-                                                .equalsIgnoreCase(place)
-                                        && ListWords.key(cell.getValue().text()).equals(ListWords.key(words)))));
+                                .anyMatch(cell ->
+                                        head.origin(row, cell.getKey()).cell().equalsIgnoreCase(place)
+                                                && ListWords.key(cell.getValue().text())
+                                                        .equals(ListWords.key(words)))));
     }
 
     /** The answers for a sheet, by what was asked. */
