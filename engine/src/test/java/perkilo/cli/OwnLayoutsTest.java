@@ -992,6 +992,87 @@ final class OwnLayoutsTest {
                 .doesNotContain("No row of headers was found");
     }
 
+    /** Offers with breaks as columns, and a column of a cost that no list has. */
+    private static Layout withCarriage(String as) {
+        Layout layout = ours("carriage").without("Offers");
+        layout.sheet(
+                "Kvist",
+                row("Supplier: Kvistgaard Kemi"),
+                row("Article", "Pack", "EUR/kg from 1 kg", "EUR/kg from 25 kg", "Carriage costs"),
+                row("Glycerin", "5 kg", 2.4, 2.4, 20),
+                row("Sodium hydroxide", "1 kg", 9, 9, 20));
+        return as.isEmpty()
+                ? layout
+                : layout.sheet(
+                        "Reading",
+                        row("Sheet", "Cell", "What is there", "Read as"),
+                        row("Kvist", "E2", "Carriage costs", as));
+    }
+
+    @Test
+    void a_column_of_offers_can_be_a_term_of_the_supplier_or_nothing() throws IOException {
+        String asked =
+                CommandLineRun.of("check", save(withCarriage(""), "book.xlsx")).err();
+        assertThat(asked).contains("Carriage costs");
+        String freight = CommandLineRun.of("check", save(withCarriage("Freight per order"), "book.xlsx"))
+                .err();
+        assertThat(freight).doesNotContain("Carriage costs").doesNotContain("What does it hold?");
+        JsonNode account = JSON.readTree(CommandLineRun.of("check", folder.resolve("book.xlsx"), "--json")
+                .out());
+        assertThat(account.toString()).contains("Freight per order");
+        for (String nothing : List.of("nothing", "ignore")) {
+            String err = CommandLineRun.of("check", save(withCarriage(nothing), "book.xlsx"))
+                    .err();
+            assertThat(err)
+                    .doesNotContain("no longer on the sheet")
+                    .doesNotContain("not one of the columns")
+                    .doesNotContain("What does it hold?");
+            assertThat(err.lines().filter(line -> line.contains("Kvist!E2") || line.contains("Reading!D2")))
+                    .as("one note")
+                    .singleElement()
+                    .asString()
+                    .startsWith("note ")
+                    .contains("\"Carriage costs\"");
+        }
+    }
+
+    @Test
+    void grams_of_formulas_side_by_side_become_per_cent() throws IOException {
+        Layout grams = ours("grams")
+                .without("Day cream", "Hand balm")
+                .sheet(
+                        "Rezepturen",
+                        row("Phase", "Rohstoff", "Day cream [g]", "Hand balm [g]"),
+                        row("A", "Water", 1566, ""),
+                        row("A", "Glycerin", 80, 90),
+                        row("B", "Shea butter", 100, 720),
+                        row("B", "Sunflower oil", 250, 990),
+                        row("C", "Sodium hydroxide", 4, ""),
+                        row("", "Summe", 2000, 1800));
+        Layout percents = ours("per cent")
+                .sheet(
+                        "Day cream",
+                        row("Phase", "Material", "% w/w"),
+                        row("A", "Water", 78.3),
+                        row("A", "Glycerin", 4),
+                        row("B", "Shea butter", 5),
+                        row("B", "Sunflower oil", 12.5),
+                        row("C", "Sodium hydroxide", 0.2))
+                .sheet(
+                        "Hand balm",
+                        row("Phase", "Material", "% w/w"),
+                        row("A", "Glycerin", 5),
+                        row("B", "Shea butter", 40),
+                        row("B", "Sunflower oil", 55));
+        Path book = save(grams, "book.xlsx");
+        CommandLineRun check = CommandLineRun.of("check", book);
+        assertThat(check.exit()).as(check.err()).isZero();
+        assertThat(check.err())
+                .contains("\"Day cream [g]\" is converted to per cent of 2000.")
+                .contains("\"Hand balm [g]\" is converted to per cent of 1800.");
+        assertThat(costs(book)).isEqualTo(costs(save(percents, "ours.xlsx")));
+    }
+
     @Test
     void a_row_that_fits_nothing_any_more_is_told() throws IOException {
         Path book = save(

@@ -56,6 +56,10 @@ final class ArrangeMessages {
                 + "\", so this row changes nothing. Correct or delete it.";
     }
 
+    static String ignored(String header) {
+        return "The column \"" + header + "\" is left out, as the sheet Reading says.";
+    }
+
     static String canMeanTwo(String text) {
         return "\"" + text + "\" can mean two things.";
     }

@@ -76,9 +76,7 @@ public final class Arranger {
         List<Grid> grids = new ArrayList<>();
         List<ArrangedPart> parts = new ArrayList<>();
         for (Look look : looks) {
-            List<ArrangedPart> arranged = look.isLeft()
-                    ? List.of()
-                    : parts(look, names, said.answers(look.grid().sheet()));
+            List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, names, said);
             arranged.forEach(part -> grids.add(part.arranged()));
             parts.addAll(arranged);
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
@@ -236,7 +234,7 @@ public final class Arranger {
 
     // layouts
 
-    private List<ArrangedPart> parts(Look look, BookNames names, Map<String, String> answers) {
+    private List<ArrangedPart> parts(Look look, BookNames names, ReadingSheet said) {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
         boolean all = schemas.contains(FormulaSheet.SCHEMA);
@@ -258,7 +256,7 @@ public final class Arranger {
             new RunArranger(grid, look.head(), look.tables(), names).part().ifPresent(parts::add);
         }
         if (parts.isEmpty() && !others && grid.mayHold(OffersSheet.SCHEMA.name())) {
-            new OfferArranger(grid, look.head(), look.tables(), names, answers, open, findings)
+            new OfferArranger(grid, look.head(), look.tables(), names, said, open, findings)
                     .part()
                     .ifPresent(parts::add);
         }

@@ -16,6 +16,7 @@ import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.Meaning;
 import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 import perkilo.reading.table.ColumnNames;
@@ -23,6 +24,7 @@ import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
+import perkilo.schema.Schemas;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.GridBuilder;
@@ -45,6 +47,10 @@ final class FormulaArranger {
             "(?iu)(?:(?:batch|charge|ansatz|weight|amount|qty|quantity|menge|einwaage|gewicht|quantité|qté|poids|cantidad|peso|quantità)\\s*)?"
                     + "[(\\[]?\\s*(g|gr|grams?|gramm|grammes|gramos|grammi|kg)\\s*[)\\]]?"
                     + "(?:\\s*(?:per|pro|je|par|por|für|for|pour|auf|/)\\s*(.*))?");
+    /** A formula's name with the unit of its weights: {@code Day cream [g]}. */
+    private static final Pattern NAMED_WEIGHT =
+            Pattern.compile("(?iu)(.*\\p{L}.*?)\\s*[(\\[]\\s*(?:g|gr|grams?|gramm|grammes|gramos|grammi|kg)\\s*[)\\]]");
+
     private static final Pattern AMOUNT = Pattern.compile("(?iu)(\\d[\\d.,]*)\\s*(?:g|kg)?\\b.*");
     private static final Pattern TO_AMOUNT = Pattern.compile(
             "(?iu)(?:q\\.?\\s*s\\.?\\s*p?\\.?|ad|to|up to|auf|zu|add|c\\.?\\s*[sb]\\.?\\s*p\\.?|q\\.?\\s*b\\.?)\\s*(?:to|ad|auf|a|à)?\\s*"
@@ -169,7 +175,7 @@ final class FormulaArranger {
         Map<Integer, String> levels = new LinkedHashMap<>();
         for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
             ColumnNames.Named named = named(cell.getValue()).orElse(null);
-            if (named == null) {
+            if (named == null || weightOf(cell.getValue()).isPresent()) {
                 continue;
             }
             if (named.column().equals(FormulaSheet.LEVEL_OF)) {
@@ -194,6 +200,18 @@ final class FormulaArranger {
                 levels.put(cell.getKey(), name);
             }
         }
+        if (levels.isEmpty() && mayWeigh(cells)) {
+            cells.forEach((column, cell) -> weightOf(cell)
+                    .filter(name -> names.isFormula(name) || addsUp(row, column, material))
+                    .ifPresent(name -> levels.put(column, name)));
+            boolean several = levels.size() > 1 || levels.values().stream().anyMatch(names::isFormula);
+            if (several) {
+                weight = cells.getOrDefault(levels.keySet().iterator().next(), Cell.BLANK)
+                        .text();
+            } else {
+                levels.clear();
+            }
+        }
         if (levels.isEmpty()) {
             for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
                 Matcher words = WEIGHT.matcher(cell.getValue().text());
@@ -215,6 +233,42 @@ final class FormulaArranger {
             last++;
         }
         return Optional.of(new Head(row, columns, levels, weight, first, Math.max(last, material)));
+    }
+
+    /** Whether columns may be weights of formulas: the sheet is called nothing else, and the row heads no prices. */
+    private boolean mayWeigh(Map<Integer, Cell> cells) {
+        boolean other = SheetWords.sheet(grid.title())
+                .filter(name -> !name.equals(FormulaSheet.SCHEMA.name()))
+                .isPresent();
+        boolean ours = Schemas.ALL.stream()
+                .filter(schema -> !schema.equals(FormulaSheet.SCHEMA))
+                .anyMatch(schema -> grid.title().equalsIgnoreCase(schema.name()));
+        return !other && !ours && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PRICE));
+    }
+
+    /** Whether a column ends with a row of totals that is the sum of the column. */
+    private boolean addsUp(int header, int column, int material) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int row : grid.rows().below(header)) {
+            BigDecimal number = SheetCells.number(grid.at(row, column));
+            boolean total = SheetCells.isTotal(grid.at(row, material));
+            if (number != null && total) {
+                return sum.signum() > 0 && sum.compareTo(number) == 0;
+            }
+            sum = number == null ? sum : sum.add(number);
+        }
+        return false;
+    }
+
+    /** The name of the formula whose weights a column holds: {@code Day cream [g]}. */
+    private static Optional<String> weightOf(Cell cell) {
+        if (!SheetCells.isText(cell) || cell.text().length() > LONGEST_NAME) {
+            return Optional.empty();
+        }
+        Matcher named = NAMED_WEIGHT.matcher(cell.text().strip());
+        return named.matches() && !WEIGHT.matcher(cell.text().strip()).matches()
+                ? Optional.of(named.group(1).strip())
+                : Optional.empty();
     }
 
     /** The name in a header such as {@code Day cream %} or {@code % w/w (Day cream)}; empty if it is no such header. */
@@ -289,7 +343,7 @@ final class FormulaArranger {
         rows.set(head.row());
         List<Line> lines = new ArrayList<>();
         Phase phase = new Phase("", Origin.NONE, null);
-        BigDecimal total = null;
+        Map<Integer, BigDecimal> totals = new HashMap<>();
         Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
         for (int row : grid.rows().between(head.row(), below + 1)) {
             Cell material = SheetCells.merged(grid, row, head.material());
@@ -304,8 +358,12 @@ final class FormulaArranger {
             }
             if (isTotal(head, row, material)) {
                 rows.set(row);
-                int column = head.levels().keySet().iterator().next();
-                total = SheetCells.number(grid.at(row, column));
+                for (int column : head.levels().keySet()) {
+                    BigDecimal total = SheetCells.number(grid.at(row, column));
+                    if (total != null) {
+                        totals.put(column, total);
+                    }
+                }
                 continue;
             }
             Cell own = phaseColumn == null ? Cell.BLANK : SheetCells.merged(grid, row, phaseColumn);
@@ -320,7 +378,15 @@ final class FormulaArranger {
         }
         BitSet columns = new BitSet();
         columns.set(head.first(), head.last() + 1);
-        BigDecimal whole = head.weight() == null ? null : whole(head, lines, total, reports);
+        Map<Integer, BigDecimal> wholes = new HashMap<>();
+        if (head.weight() != null) {
+            for (int column : head.levels().keySet()) {
+                BigDecimal whole = whole(head, column, lines, totals.get(column), reports);
+                if (whole != null) {
+                    wholes.put(column, whole);
+                }
+            }
+        }
         Map<Integer, String> uses = new LinkedHashMap<>();
         head.columns().forEach((column, place) -> uses.put(place, column.header()));
         head.levels().keySet().forEach(place -> uses.put(place, FormulaSheet.LEVEL_OF.header()));
@@ -328,7 +394,7 @@ final class FormulaArranger {
             rows.set(title.row());
         }
         return new ArrangedPart(
-                grid, FormulaSheet.SCHEMA, table(head, title, lines, whole), head.row(), rows, columns, uses);
+                grid, FormulaSheet.SCHEMA, table(head, title, lines, wholes), head.row(), rows, columns, uses);
     }
 
     private boolean isTotal(Head head, int row, Cell material) {
@@ -375,9 +441,8 @@ final class FormulaArranger {
 
     /** What the weights of a formula are parts of: its total, the amount in its header, or their sum. */
     private @Nullable BigDecimal whole(
-            Head head, List<Line> lines, @Nullable BigDecimal total, List<Runnable> reports) {
-        String header = String.valueOf(head.weight());
-        int column = head.levels().keySet().iterator().next();
+            Head head, int column, List<Line> lines, @Nullable BigDecimal total, List<Runnable> reports) {
+        String header = grid.at(head.row(), column).text();
         BigDecimal sum = BigDecimal.ZERO;
         BigDecimal to = null;
         boolean balance = false;
@@ -421,7 +486,7 @@ final class FormulaArranger {
     private static final int ESTIMATE = 4;
     private static final int FORMULA = 5;
 
-    private Grid table(Head head, @Nullable Title title, List<Line> lines, @Nullable BigDecimal whole) {
+    private Grid table(Head head, @Nullable Title title, List<Line> lines, Map<Integer, BigDecimal> wholes) {
         GridBuilder builder = new GridBuilder(grid, grid.title());
         Integer formulas = head.columns().get(FormulaSheet.FORMULA);
         boolean named = formulas != null
@@ -448,7 +513,7 @@ final class FormulaArranger {
                 }
                 builder.row(grid.origin(line.row(), column));
                 line(builder, head, line);
-                level(builder, level, grid.origin(line.row(), column), whole);
+                level(builder, level, grid.origin(line.row(), column), wholes.get(column));
                 if (formulas != null) {
                     builder.typed(
                             FORMULA,

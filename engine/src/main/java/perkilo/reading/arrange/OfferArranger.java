@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.ColumnUse;
 import perkilo.layouts.LayoutFinder;
 import perkilo.layouts.ListColumns;
 import perkilo.layouts.ListLayout;
@@ -61,6 +62,8 @@ final class OfferArranger {
     private final List<Arrangement.Open> open;
     private final Findings findings;
     private final Map<InputColumn, Integer> places = new HashMap<>();
+    private final Map<String, String> saidTerms = new HashMap<>();
+    private final Map<String, @Nullable String> saidUses = new HashMap<>();
     private final Map<InputColumn, Integer> terms = new LinkedHashMap<>();
 
     OfferArranger(
@@ -68,11 +71,18 @@ final class OfferArranger {
             Grid head,
             List<FoundTable> tables,
             BookNames names,
-            Map<String, String> answers,
+            ReadingSheet said,
             List<Arrangement.Open> open,
             Findings findings) {
         this.open = open;
-        this.answers = answers;
+        this.answers = said.answers(grid.sheet());
+        said.columns(grid.sheet()).forEach((header, as) -> {
+            if (as != null && Headings.term(as).isPresent()) {
+                saidTerms.put(ListWords.key(header), as);
+            } else if (as != null && ColumnUse.parse(as, PriceNote.NONE).isPresent()) {
+                saidUses.put(header, as);
+            }
+        });
         this.grid = grid;
         this.head = head;
         this.tables = tables;
@@ -95,7 +105,7 @@ final class OfferArranger {
         }
         ListLayout looked = layouts.get(0);
         ListLayout layout = looked.on(grid);
-        ListColumns columns = withTerms(ListColumns.of(layout, Mapping.empty("")));
+        ListColumns columns = withTerms(ListColumns.of(layout, new Mapping("", Map.of(), saidUses, Map.of())));
         return isUnderstood(columns) || !isOffers(columns) ? Optional.empty() : read(columns);
     }
 
@@ -125,7 +135,8 @@ final class OfferArranger {
     private ListColumns withTerms(ListColumns columns) {
         columns.layout().headers().forEach((column, header) -> {
             if (!columns.uses().containsKey(column)) {
-                Headings.term(header)
+                Headings.term(saidTerms.getOrDefault(ListWords.key(header), header))
+                        .filter(term -> !saidUses.containsKey(header))
                         .filter(term -> !terms.containsKey(term))
                         .ifPresent(term -> terms.put(term, column));
             }
@@ -136,7 +147,7 @@ final class OfferArranger {
     }
 
     private Map<String, @Nullable String> apart(ListColumns columns) {
-        Map<String, @Nullable String> apart = new HashMap<>();
+        Map<String, @Nullable String> apart = new HashMap<>(saidUses);
         terms.values()
                 .forEach(column ->
                         apart.put(columns.layout().headers().getOrDefault(column, ""), Meaning.NOTHING.word()));

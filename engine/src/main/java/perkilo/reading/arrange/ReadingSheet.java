@@ -294,10 +294,18 @@ public final class ReadingSheet {
         for (boolean anywhere : new boolean[] {row.cell().isEmpty(), true}) {
             for (int number : head.rows().numbers()) {
                 for (Map.Entry<Integer, Cell> cell : head.row(number).entrySet()) {
-                    boolean here = anywhere
-                            || head.origin(number, cell.getKey()).cell().equalsIgnoreCase(row.cell());
-                    if (!found && here && ListWords.key(cell.getValue().text()).equals(key)) {
+                    boolean atCell = head.origin(number, cell.getKey()).cell().equalsIgnoreCase(row.cell());
+                    Cell now = renamed.getOrDefault(number, Map.of()).getOrDefault(cell.getKey(), cell.getValue());
+                    String text = cell.getValue().text();
+                    boolean same = ListWords.key(text).equals(key)
+                            || (atCell && ListWords.key(now.text()).equals(key))
+                            || (atCell && isInOurs(text, key));
+                    if (!found && atCell && !same && isJoined(head, number, cell.getKey(), key)) {
+                        found = true; // a header of two rows, which its list reads as one
+                        noteIgnored(row, head.origin(number, cell.getKey()));
+                    } else if (!found && (anywhere || atCell) && same) {
                         found = true;
+                        noteIgnored(row, head.origin(number, cell.getKey()));
                         Cell ours = row.isIgnored() ? Cell.BLANK : Cell.text(withUnit(row.as(), row.there()));
                         renamed.computeIfAbsent(number, any -> new HashMap<>()).put(cell.getKey(), ours);
                     }
@@ -308,6 +316,37 @@ public final class ReadingSheet {
             }
         }
         findings.warning(row.origin(), ArrangeMessages.noSuchHeader(row.there(), row.sheet()));
+    }
+
+    private void noteIgnored(Said row, Origin place) {
+        if (row.isIgnored()) {
+            findings.note(place, ArrangeMessages.ignored(row.there()));
+        }
+    }
+
+    private static boolean isJoined(Grid head, int row, int column, String key) {
+        String text = head.at(row, column).text();
+        String above = SheetCells.merged(head, row - 1, column).text();
+        String below = head.at(row + 1, column).text();
+        return ListWords.key(above + " " + text).equals(key)
+                || ListWords.key(text + " " + below).equals(key);
+    }
+
+    private static boolean isInOurs(String header, String key) {
+        return SheetWords.header(header)
+                .filter(ours -> ListWords.key(ours).equals(key))
+                .isPresent();
+    }
+
+    /** What the columns of a sheet are, by their headers, in the words of lists. */
+    Map<String, @Nullable String> columns(String sheet) {
+        Map<String, @Nullable String> columns = new HashMap<>();
+        for (Said row : rows) {
+            if (!row.isAnswer() && !row.isOfSheet() && row.sheet().equalsIgnoreCase(sheet)) {
+                columns.put(row.there(), row.isIgnored() ? Meaning.NOTHING.word() : row.as());
+            }
+        }
+        return columns;
     }
 
     private static boolean isColumn(String words, @Nullable SheetSchema schema) {
