@@ -66,7 +66,7 @@ class UsageTest {
         "swap --apply 1 --apply 2 book.xlsx, '--apply can be given only once.'",
         "swap --formula a --formula b book.xlsx, --formula can be given only once.",
         "new minimal, Name a template and the workbook to write",
-        "prices, 'Name the price lists to take in, or use --changes.'",
+        "prices, 'Name the price lists to take in, or the folder that they are in. Or use --changes.'",
         "rates --from EUR, --from and --to go together. Type both or neither.",
         "csot book.xlsx, 'There is no command \"csot\". Did you mean cost?'",
         "--debug chekc book.xlsx, 'There is no command \"chekc\". Did you mean check?'",

@@ -174,8 +174,14 @@ final class OrderSheetsTest {
             ConditionalFormattingEvaluator conditions = new ConditionalFormattingEvaluator(workbook, evaluator);
             Sheet sheet = workbook.getSheet("Supplier orders");
             List<String> marked = new ArrayList<>();
+            int column = -1;
             for (Row row : sheet) {
-                Cell until = row.getCell(13);
+                for (Cell cell : row) {
+                    boolean heads = cell.getCellType() == CellType.STRING
+                            && cell.getStringCellValue().equals("Valid until");
+                    column = heads ? cell.getColumnIndex() : column;
+                }
+                Cell until = column < 0 ? null : row.getCell(column);
                 if (until != null && isOnGround(conditions, until)) {
                     marked.add(row.getCell(0).getStringCellValue());
                 }
