@@ -131,6 +131,7 @@ public final class AccountWriter {
         private final BitSet known = new BitSet();
         private final BitSet filled = new BitSet();
         private final BitSet readRows = new BitSet();
+        private final BitSet ofOthers = new BitSet();
         private @Nullable BitSet headersAndRead;
         private final Map<Region.RowState, BitSet> left = new LinkedHashMap<>();
 
@@ -143,6 +144,11 @@ public final class AccountWriter {
         boolean has(int row) {
             boolean above = row < region.topRow() && region.arrangedRows().get(row);
             return above || (row >= region.topRow() && row <= table.lastRow());
+        }
+
+        boolean overlaps(Tally other) {
+            return region.firstColumn() <= other.region.lastColumn()
+                    && other.region.firstColumn() <= region.lastColumn();
         }
 
         /** Takes the table's part of a row out of the columns that hold something. */
@@ -174,6 +180,7 @@ public final class AccountWriter {
             if (rows == null) {
                 rows = (BitSet) readRows.clone();
                 rows.set(region.topRow(), table.headerRow() + 1);
+                rows.andNot(ofOthers);
                 headersAndRead = rows;
             }
             return new CellBlock(rows, columns);
@@ -218,11 +225,7 @@ public final class AccountWriter {
             for (int row : grid.rows().numbers()) {
                 columns.clear();
                 grid.rows().addColumns(row, columns);
-                for (Tally tally : tallies) {
-                    if (tally.has(row)) {
-                        tally.take(row, columns);
-                    }
-                }
+                take(row, columns);
                 if (!columns.isEmpty()) {
                     addLoose(row, columns);
                 }
@@ -233,6 +236,23 @@ public final class AccountWriter {
                 int named = Math.min(NAMED_LINES, unread.size());
                 findings.warning(
                         firstUnread, AccountMessages.linesNotRead(unread.subList(0, named), unread.size() - named));
+            }
+        }
+
+        /** Gives the cells of a row to their tables; where tables overlap, to the one that begins higher up. */
+        private void take(int row, BitSet columns) {
+            for (int at = 0; at < tallies.size(); at++) {
+                Tally tally = tallies.get(at);
+                if (!tally.has(row)) {
+                    continue;
+                }
+                for (int before = 0; before < at; before++) {
+                    Tally other = tallies.get(before);
+                    if (other.has(row) && other.overlaps(tally)) {
+                        tally.ofOthers.set(row);
+                    }
+                }
+                tally.take(row, columns);
             }
         }
 
