@@ -383,6 +383,27 @@ final class HeadersTest {
                 .contains("warning Offers!A2: Supplier is blank, so this row is not read. Fill it if the row counts.");
     }
 
+    /** A sheet with headings between its rows is read in parts; what is left of it needs no headers of its own. */
+    @Test
+    void a_sheet_that_is_read_in_parts_does_not_lack_headers() {
+        Book book = sound(TestBook.sound()
+                .sheet(
+                        "Reading",
+                        List.of("Sheet", "Cell", "What is there", "Recognised as", "Looks like", "Read as"),
+                        List.of("My balm", "", "(the whole sheet)", "", "", "Formula"))
+                .sheet(
+                        "My balm",
+                        List.of("Winter balm"),
+                        List.of("remember the new wax"),
+                        List.of("Material", "% w/w"),
+                        List.of("Phase A"),
+                        List.of("Shea butter", 60),
+                        List.of("Phase B"),
+                        List.of("Sunflower oil", 40)));
+
+        assertThat(book.formulas()).hasSizeGreaterThan(1);
+    }
+
     private static Book sound(TestBook book) {
         Reading<Book> reading = book.read();
         assertThat(reading.findings()).filteredOn(finding -> finding.isError()).isEmpty();

@@ -43,6 +43,7 @@ public final class TableFinder {
     /** The tables of all sheets, in their order; sheets with the name of a result sheet are left out. */
     public List<FoundTable> find(List<Grid> grids) {
         List<FoundTable> tables = new ArrayList<>();
+        List<Grid> without = new ArrayList<>();
         for (Grid grid : grids) {
             if (isResult(grid)) {
                 continue;
@@ -50,10 +51,18 @@ public final class TableFinder {
             List<FoundTable> found = find(grid);
             tables.addAll(found);
             if (found.isEmpty() && !grid.rows().isEmpty()) {
-                reportHeaderless(grid);
+                without.add(grid);
             }
         }
+        // a sheet may come in parts, of which some hold the table
+        without.stream()
+                .filter(grid -> tables.stream().noneMatch(table -> isSameSheet(table.grid(), grid)))
+                .forEach(this::reportHeaderless);
         return tables;
+    }
+
+    private static boolean isSameSheet(Grid one, Grid other) {
+        return one.sheet().equals(other.sheet()) && one.file().equals(other.file());
     }
 
     /** Whether a text is a header of some table, with a unit that is understood. */
