@@ -59,7 +59,8 @@ final class JarTest {
     }
 
     private String costed(String name, UnaryOperator<String> price) throws Exception {
-        Path book = Files.write(folder.resolve(name + ".xlsx"), book(price).bytes());
+        Path own = Files.createDirectories(folder.resolve(name));
+        Path book = Files.write(own.resolve("book.xlsx"), book(price).bytes());
         Path answer = folder.resolve(name + ".json");
         Path said = folder.resolve(name + ".txt");
         Process jar = new ProcessBuilder(
