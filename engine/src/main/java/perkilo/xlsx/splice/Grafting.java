@@ -53,7 +53,9 @@ final class Grafting {
         List<XmlElement> outdated = new ArrayList<>(LocalNames.outdated(workbook, places));
         outdated.addAll(ResultRecord.earlier(workbook));
         List<LocalName> added = localNames(oursWorkbook, names, places, given);
-        added.add(ResultRecord.of(book.sums(), workbook, subject));
+        if (!places.isEmpty()) {
+            added.add(ResultRecord.of(book.sums(), workbook, subject, places.get(0)));
+        }
         workbook.change(outdated, added);
         workbook.store(book);
     }

@@ -17,7 +17,7 @@ import perkilo.xlsx.splice.WorkbookPart.LocalName;
  * The record in a result of which answer it is, for which workbook, and what all its parts were when it was written.
  *
  * <p>A file whose record still fits, and names the same answer for the same workbook, may be replaced without a backup:
- * a person has put nothing into it. The record is a hidden defined name of the workbook.
+ * a person has put nothing into it. The record is a hidden defined name in the scope of a sheet of ours.
  */
 public final class ResultRecord {
 
@@ -54,9 +54,17 @@ public final class ResultRecord {
                 .toList();
     }
 
-    /** The record of a workbook whose other parts are complete. */
-    static LocalName of(Map<String, Long> sums, WorkbookPart workbook, String subject) {
-        return LocalName.ofBook(NAME, "\"" + subject + BETWEEN + digest(sums, workbook.part()) + "\"");
+    /**
+     * The record of a workbook whose other parts are complete.
+     *
+     * @param sheet the place of a sheet of ours, from zero: the record goes with that sheet
+     */
+    static LocalName of(Map<String, Long> sums, WorkbookPart workbook, String subject, int sheet) {
+        return new LocalName(NAME, sheet, true, content(sums, workbook, subject));
+    }
+
+    private static String content(Map<String, Long> sums, WorkbookPart workbook, String subject) {
+        return "\"" + subject + BETWEEN + digest(sums, workbook.part()) + "\"";
     }
 
     /**
@@ -68,7 +76,7 @@ public final class ResultRecord {
         Map<String, Long> sums = new HashMap<>();
         parts.forEach((part, bytes) -> sums.put(PartNames.key(part), ZippedParts.sumOf(bytes)));
         WorkbookPart workbook = WorkbookPart.of(new MemoryParts(parts));
-        workbook.change(List.of(), List.of(of(sums, workbook, subject)));
+        workbook.change(List.of(), List.of(of(sums, workbook, subject, 0)));
         Map<String, byte[]> recorded = new LinkedHashMap<>(parts);
         recorded.put(workbook.part(), PartText.encoded(workbook.text()));
         return recorded;
@@ -97,7 +105,7 @@ public final class ResultRecord {
     public static boolean isUntouched(Path file, String subject) {
         try (BookPackage book = BookPackage.open(file)) {
             WorkbookPart workbook = WorkbookPart.of(book);
-            String expected = of(book.sums(), workbook, subject).content();
+            String expected = content(book.sums(), workbook, subject);
             List<XmlElement> records = earlier(workbook);
             return records.size() == 1 && records.get(0).words().strip().equals(expected);
         } catch (IOException e) {

@@ -14,17 +14,8 @@ final class WorkbookPart {
     /** A tab: its name, and the reference to its part. */
     record Tab(String name, String reference) {}
 
-    /** The scope of a defined name that all sheets can use. */
-    private static final int WHOLE = -1;
-
     /** A defined name in the scope of one sheet, counted from zero; its content without an equals sign. */
-    record LocalName(String name, int sheet, boolean hidden, String content) {
-
-        /** A hidden name for the whole workbook. */
-        static LocalName ofBook(String name, String content) {
-            return new LocalName(name, WHOLE, true, content);
-        }
-    }
+    record LocalName(String name, int sheet, boolean hidden, String content) {}
 
     private final String part;
     private final XmlElement workbook;
@@ -125,9 +116,7 @@ final class WorkbookPart {
         String tag = workbook.prefix() + "definedName";
         Map<String, String> attributes = new LinkedHashMap<>();
         attributes.put("name", name.name());
-        if (name.sheet() != WHOLE) {
-            attributes.put("localSheetId", String.valueOf(name.sheet()));
-        }
+        attributes.put("localSheetId", String.valueOf(name.sheet()));
         if (name.hidden()) {
             attributes.put("hidden", "1");
         }
