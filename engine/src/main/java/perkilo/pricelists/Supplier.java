@@ -115,9 +115,22 @@ record Supplier(
             String text = first.map(line -> ListMessages.noSupplier(ListRows.shortened(line)))
                     .orElseGet(ListMessages::noSupplier);
             List<String> choices = new ArrayList<>();
-            first.filter(line -> line.length() <= LONGEST).ifPresent(choices::add);
+            first.filter(line -> line.length() <= LONGEST).ifPresent(line -> {
+                int dash = dash(line);
+                choices.add(dash > 0 ? line.substring(0, dash).strip() : line);
+            });
             choices.addAll(known);
             return asking(whole, text, choices);
+        }
+
+        /** Where a dash or a bar parts a line, such as {@code Fen & Moor – Price list}; -1 if none does. */
+        private static int dash(String line) {
+            for (String dash : List.of(" – ", " — ", " - ", " | ")) {
+                if (line.indexOf(dash) > 0) {
+                    return line.indexOf(dash);
+                }
+            }
+            return -1;
         }
 
         private static Supplier asking(Origin where, String text, List<String> choices) {

@@ -303,6 +303,20 @@ final class QuestionsTest {
     }
 
     @Test
+    void the_name_before_a_dash_is_offered_as_the_supplier() throws IOException {
+        Path list = Files.writeString(
+                folder.resolve("list.csv"),
+                "Fen & Moor – Price list 2026-11-02;;\nProduct;Pack;EUR/kg\nA;25 kg;1.25\n");
+
+        TakenIn taken = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of())
+                .take(list, new TakeIn.Said(null, null, null));
+
+        assertThat(taken.questions())
+                .singleElement()
+                .satisfies(question -> assertThat(question.choices()).containsExactly("Fen & Moor"));
+    }
+
+    @Test
     void a_point_beside_quoted_decimal_commas_parts_thousands() throws IOException {
         TakenIn taken = take("""
                 Artikel,Gebinde,Menge 1 (kg),Preis 1 (EUR/kg),Menge 2 (kg),Preis 2 (EUR/kg)
