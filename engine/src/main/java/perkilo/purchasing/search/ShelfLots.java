@@ -32,12 +32,7 @@ final class ShelfLots {
     /** The position after the lots that are used before purchases from this period on have joined. */
     Shelved join(Shelved at, int period) {
         Lift lift = new Lift(at, period);
-        for (int lot = 0; lot < lots.size(); lot++) {
-            boolean now = Outlasting.firstBefore(lots.get(lot), need) == period;
-            if (now && start(lot).compareTo(lift.supply) <= 0) {
-                lift.join(lot);
-            }
-        }
+        lift.by(ZERO, grid.netNeed(), Need.UNLIMITED);
         return lift.moved();
     }
 
@@ -47,7 +42,7 @@ final class ShelfLots {
         Lift lift = new Lift(at, period);
         for (int lot = 0; lot < lots.size() && lift.supply.compareTo(needed) < 0; lot++) {
             if (lots.get(lot).arrival() <= period && period <= lots.get(lot).lastPeriod()) {
-                lift.set(lot, lift.by(lift.left.get(lot), needed));
+                lift.set(lot, lift.by(lift.left.get(lot), needed, lots.get(lot).lastPeriod()));
             }
         }
         return lift.moved();
@@ -58,7 +53,7 @@ final class ShelfLots {
         Lift lift = new Lift(at, offer.period);
         BigDecimal quantity =
                 grid.unit.multiply(BigDecimal.valueOf(offer.units)).multiply(BigDecimal.valueOf(steps));
-        lift.by(quantity, grid.cap(offer.period));
+        lift.by(quantity, grid.cap(offer.period), Need.lastPeriod(offer.period, need.usablePeriods()));
         return at.bought(lift.supply, lift.left, cost, offer, steps);
     }
 
@@ -91,11 +86,17 @@ final class ShelfLots {
             return supply.compareTo(from.supply()) == 0 && left.equals(from.left()) ? from : from.moved(supply, left);
         }
 
-        /** Lifts the supply by a quantity, no further than {@code most}, and returns the unused rest. */
-        BigDecimal by(BigDecimal quantity, BigDecimal most) {
+        /**
+         * Lifts the supply by a quantity. Lots that wait and expire no later are used before it, from where they start.
+         *
+         * @param most the supply is lifted no further
+         * @param last the period in which the quantity expires
+         * @return the unused rest
+         */
+        BigDecimal by(BigDecimal quantity, BigDecimal most, int last) {
             BigDecimal rest = quantity;
-            for (int lot = awaited(); lot >= 0; lot = awaited()) {
-                BigDecimal until = start(lot).subtract(supply);
+            for (int lot = awaited(last); lot >= 0; lot = awaited(last)) {
+                BigDecimal until = startFromHere(lot).subtract(supply);
                 if (start(lot).compareTo(most) > 0 || until.compareTo(rest) > 0) {
                     break;
                 }
@@ -109,10 +110,10 @@ final class ShelfLots {
         }
 
         /** Lifts the supply by a lot; goods that are not needed before the lot expires are lost. */
-        void join(int lot) {
+        private void join(int lot) {
             BigDecimal all = left.get(lot);
             set(lot, ZERO);
-            by(all, end(lot));
+            by(all, end(lot), lots.get(lot).lastPeriod());
         }
 
         void set(int lot, BigDecimal rest) {
@@ -121,18 +122,26 @@ final class ShelfLots {
             left = List.copyOf(changed);
         }
 
-        /** The first lot that the supply will meet; below zero if there is none. */
-        private int awaited() {
+        /**
+         * The first lot that the supply has met or will meet, of those that expire by a period; of several, the one
+         * that expires first. Below zero if there is none.
+         */
+        private int awaited(int last) {
             int first = -1;
             for (int lot = 0; lot < lots.size(); lot++) {
                 boolean waits = left.get(lot).signum() > 0
-                        && Outlasting.firstBefore(lots.get(lot), need) <= period
-                        && start(lot).compareTo(supply) > 0;
-                if (waits && (first < 0 || start(lot).compareTo(start(first)) < 0)) {
+                        && lots.get(lot).lastPeriod() <= last
+                        && Outlasting.firstBefore(lots.get(lot), need) <= period;
+                if (waits && (first < 0 || startFromHere(lot).compareTo(startFromHere(first)) < 0)) {
                     first = lot;
                 }
             }
             return first;
+        }
+
+        /** The supply from which on a lot covers needs that are not covered yet. */
+        private BigDecimal startFromHere(int lot) {
+            return start(lot).max(supply);
         }
     }
 }

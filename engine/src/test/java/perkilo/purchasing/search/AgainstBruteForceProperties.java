@@ -42,6 +42,24 @@ final class AgainstBruteForceProperties {
         cheapestOfAll(LongProblems.random(52));
     }
 
+    /** Once answered with 24.662: of two lots that come together, only the first was counted before what is bought. */
+    @Example
+    void two_lots_on_order_that_come_together() {
+        PurchaseProblem problem = LongProblems.random(78188);
+
+        cheapestOfAll(problem);
+        PlanOutcome outcome = new CheapestPlan().plan(problem, SearchLimits.usual());
+        assertThat(outcome)
+                .isInstanceOfSatisfying(
+                        PlanOutcome.Proven.class,
+                        proven -> assertThat(proven.cost().objective()).isEqualByComparingTo("24.272"));
+    }
+
+    @Property(tries = 200)
+    void with_many_lots_that_come_together_too(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+        cheapestOfAll(LongProblems.withManyLots(seed));
+    }
+
     @Property(tries = 200)
     void over_many_periods_too(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         cheapestOfAll(LongProblems.random(seed));

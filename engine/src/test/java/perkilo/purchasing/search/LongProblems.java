@@ -18,7 +18,21 @@ final class LongProblems {
 
     /** The same problem for the same seed. */
     static PurchaseProblem random(long seed) {
-        Random random = new Random(seed);
+        return random(new Random(seed), 1, 1);
+    }
+
+    /** The same problem for the same seed: two to five lots, of which several may come in one period. */
+    static PurchaseProblem withManyLots(long seed) {
+        return random(new Random(seed), 2, 2);
+    }
+
+    /**
+     * One item's problem.
+     *
+     * @param fewestLots there may be as many more, and one
+     * @param together lots come only in each so many-th period
+     */
+    private static PurchaseProblem random(Random random, int fewestLots, int together) {
         int periods = 4 + random.nextInt(3);
         List<BigDecimal> needs = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
@@ -26,10 +40,10 @@ final class LongProblems {
             needs.add(BigDecimal.valueOf(random.nextInt(26), 1));
         }
         List<Need.Lot> stock = new ArrayList<>();
-        for (int l = 1 + random.nextInt(3); l > 0; l--) {
+        for (int l = fewestLots + random.nextInt(2 + fewestLots); l > 0; l--) {
             stock.add(new Need.Lot(
                     BigDecimal.valueOf(5 + random.nextInt(36), 1),
-                    random.nextInt(periods),
+                    random.nextInt(periods) / together * together,
                     random.nextInt(periods + 1)));
         }
         boolean credits = random.nextInt(3) == 0;
