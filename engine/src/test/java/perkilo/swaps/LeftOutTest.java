@@ -13,7 +13,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
-import perkilo.offers.LineTerms;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -40,25 +39,9 @@ final class LeftOutTest {
     private static final Book BOOK = book();
     private static final SwapOutcome.Found FOUND = find(BOOK);
 
-    /**
-     * A cream with at least two materials of most kinds, the whole catalogue, and a few that cannot be judged. Duty is
-     * the supplier's throughout: what is listed does not depend on it, and lines of different duty take much longer to
-     * plan.
-     */
+    /** A cream with at least two materials of most kinds, the whole catalogue, and a few that cannot be judged. */
     private static Book book() {
-        Book mixed = DemoBook.richCream();
-        Book rich = Varied.of(
-                mixed,
-                "offers",
-                mixed.offers().stream()
-                        .map(offer -> Varied.of(
-                                offer,
-                                "terms",
-                                LineTerms.of(
-                                        offer.terms().minimumOrder(),
-                                        offer.terms().orderMultiple(),
-                                        null)))
-                        .toList());
+        Book rich = DemoBook.richCream();
         Formula cream = rich.formula("Face cream").orElseThrow();
         List<Formula.Line> lines = new ArrayList<>(cream.lines());
         Map.of(

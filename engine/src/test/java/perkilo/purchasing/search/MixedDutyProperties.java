@@ -31,20 +31,52 @@ import perkilo.purchasing.search.quick.QuickPlanner;
  * small-order charge. Every plan is tried, and costed in fractions.
  */
 final class MixedDutyProperties {
+    private static final PlanOutcome LEFT = new PlanOutcome.NoneFound(BigDecimal.ZERO);
 
     /** In one period for a run, or over two for a plan of orders. */
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void the_proven_plan_is_the_cheapest_of_all(@ForAll @LongRange(min = 0, max = 1_000_000_000L) long seed) {
-        PurchaseProblem problem = new Random(seed).nextBoolean() ? problem(seed, 1, 4) : problem(seed, 2, 2);
+        PurchaseProblem problem = new Random(seed).nextBoolean() ? problem(seed, 1, 4, 1) : problem(seed, 2, 2, 1);
 
         assertCheapest(problem, new CheapestPlan().plan(problem, Steps.most(20_000)));
     }
 
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void the_quick_planner_finds_it_too(@ForAll @LongRange(min = 0, max = 1_000_000_000L) long seed) {
-        PurchaseProblem problem = problem(seed, 1, 4);
+        PurchaseProblem problem = problem(seed, 1, 4, 1);
 
         assertCheapest(problem, new QuickPlanner(new CheapestPlan()).plan(problem, Steps.most(20_000)));
+    }
+
+    /** Lines are worth more than the duty on the charges here, so that it mostly needs no planner behind it. */
+    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    void the_quick_planner_alone_proves_the_cheapest_of_all(@ForAll @LongRange(min = 0, max = 1_000_000_000L) long seed) {
+        PurchaseProblem problem = problem(seed, 1, 4, 8);
+
+        PlanOutcome outcome =
+                new QuickPlanner((other, limits) -> LEFT).plan(problem, Steps.most(20_000));
+
+        if (outcome instanceof PlanOutcome.Proven) {
+            assertCheapest(problem, outcome);
+        }
+    }
+
+    /** Of many such problems, few are left to the planner behind it; those without need for an item all are. */
+    @Example
+    void the_quick_planner_leaves_few_to_the_planner_behind_it() {
+        int asked = 0;
+        int left = 0;
+        for (long seed = 0; seed < 1_000; seed++) {
+            PurchaseProblem problem = problem(seed, 1, 4, 8);
+            if (problem.needs().stream().allMatch(need -> need.total().signum() > 0)) {
+                asked++;
+                PlanOutcome outcome =
+                        new QuickPlanner((other, limits) -> LEFT).plan(problem, Steps.most(20_000));
+                left += outcome instanceof PlanOutcome.Proven ? 0 : 1;
+            }
+        }
+        assertThat(asked).isGreaterThan(400);
+        assertThat(left).isLessThan(asked / 4);
     }
 
     /**
@@ -95,7 +127,14 @@ final class MixedDutyProperties {
         return packs;
     }
 
-    private static PurchaseProblem problem(long seed, int periods, int most) {
+    /**
+     * A random problem.
+     *
+     * @param most the most that is needed of an item in a period
+     * @param dearness goods and minimums are worth so many times as much, charges are not; above one, keeping stock
+     *     costs nothing, as in a run
+     */
+    private static PurchaseProblem problem(long seed, int periods, int most, int dearness) {
         Random random = new Random(seed);
         int items = 2 + random.nextInt(2);
         int vendors = 1 + random.nextInt(2);
@@ -110,7 +149,7 @@ final class MixedDutyProperties {
                     perPeriod,
                     List.of(),
                     Need.UNLIMITED,
-                    BigDecimal.valueOf(random.nextInt(3), 2),
+                    BigDecimal.valueOf(random.nextInt(dearness > 1 ? 1 : 3), 2),
                     BigDecimal.ZERO,
                     BigDecimal.ZERO));
         }
@@ -119,7 +158,7 @@ final class MixedDutyProperties {
             boolean charges = random.nextBoolean();
             sellers.add(vendor(
                     Integer.toString(random.nextInt(60)),
-                    random.nextBoolean() ? "0" : Integer.toString(10 + random.nextInt(50)),
+                    random.nextBoolean() ? "0" : Integer.toString((10 + random.nextInt(50)) * dearness),
                     charges ? Integer.toString(random.nextInt(40)) : null,
                     random.nextInt(3) > 0 ? DutyBasis.CIF : DutyBasis.FOB));
         }
@@ -128,7 +167,7 @@ final class MixedDutyProperties {
             quotes.add(quote(
                     q < items ? q : random.nextInt(items),
                     random.nextInt(vendors),
-                    random.nextInt(12) == 0 ? "0" : Integer.toString(3 + random.nextInt(20)),
+                    random.nextInt(12) == 0 ? "0" : Integer.toString((3 + random.nextInt(20)) * dearness),
                     random.nextInt(3) == 0 ? "3" : "0",
                     List.of("0", "0.065", "0.2", "0.9").get(random.nextInt(4))));
         }

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds the ways to cover one item's need that are worth trying when vendors have minimum order values: more than is
- * needed may be bought from them, up to the minimum.
+ * Finds the ways to cover one item's need that are worth trying when orders count as a whole: none is beaten by another
+ * in both cost and all measures. Where vendors have minimum order values, more than is needed may be bought from them,
+ * up to the minimum.
  */
 final class CoverOptions {
 
@@ -17,8 +18,7 @@ final class CoverOptions {
 
     private final ItemPrices.Offered offered;
     private final Wanted wanted;
-    private final int[] vendors;
-    private final double[] minimum;
+    private final List<Measure> measures;
     private final long[] packs;
     private List<Option> found = new ArrayList<>();
     private int sortOutAt = 200;
@@ -26,11 +26,10 @@ final class CoverOptions {
     private boolean complete = true;
     private int tries;
 
-    private CoverOptions(ItemPrices.Offered offered, Wanted wanted, int[] vendors, double[] minimum, double enough) {
+    private CoverOptions(ItemPrices.Offered offered, Wanted wanted, List<Measure> measures, double enough) {
         this.offered = offered;
         this.wanted = wanted;
-        this.vendors = vendors;
-        this.minimum = minimum;
+        this.measures = measures;
         this.packs = new long[offered.count()];
         this.enough = enough;
     }
@@ -48,13 +47,12 @@ final class CoverOptions {
      *
      * @param offered the prices to choose from
      * @param cheapest the cheapest cover from them
-     * @param vendors the vendors whose minimum has to be met
-     * @param minimum as many as vendors
+     * @param measures what counts besides the cost
      * @param slack covers that cost more than the cheapest by this are left out
      */
     static Found of(
-            ItemPrices.Offered offered, Wanted wanted, Cover cheapest, int[] vendors, double[] minimum, double slack) {
-        CoverOptions options = new CoverOptions(offered, wanted, vendors, minimum, cheapest.cost() + slack);
+            ItemPrices.Offered offered, Wanted wanted, Cover cheapest, List<Measure> measures, double slack) {
+        CoverOptions options = new CoverOptions(offered, wanted, measures, cheapest.cost() + slack);
         options.keep(cheapest.picks(), cheapest.cost());
         options.mix(0, wanted.quantity().doubleValue(), 0);
         boolean complete = options.complete && options.tries <= MOST_TRIES && cheapest.cost() - cheapest.bound() < 1e-6;
@@ -71,7 +69,7 @@ final class CoverOptions {
         }
         mix(at + 1, left, cost);
         PackPrice price = offered.price(at);
-        long most = Math.max(packsToCover(price, left), packsToMinimum(price));
+        long most = Math.max(packsToCover(price, left), packsForOrder(price));
         for (long some = price.fewest(); some <= most && tries <= MOST_TRIES; some += price.multiple()) {
             packs[at] = some;
             mix(at + 1, left - some * price.packSize(), cost + price.cost(some));
@@ -111,16 +109,17 @@ final class CoverOptions {
     }
 
     /**
-     * The most packs that a vendor's minimum may need. A better price lowers the value of an order, so each price has
+     * The most packs that may pay for the sake of the vendor's order, as for its minimum. A better price lowers the value of an order, so each price has
      * its own number of packs above which more packs only cost more.
      */
-    private long packsToMinimum(PackPrice price) {
-        for (int i = 0; i < vendors.length; i++) {
-            if (price.vendor() == vendors[i]) {
-                return packsToReach(minimum[i], price);
+    private long packsForOrder(PackPrice price) {
+        long most = 0;
+        for (Measure measure : measures) {
+            if (price.vendor() == measure.vendor() && measure.worthBuying() > 0) {
+                most = Math.max(most, packsToReach(measure.worthBuying(), price));
             }
         }
-        return 0;
+        return most;
     }
 
     private static long packsToReach(double goods, PackPrice price) {
@@ -136,16 +135,14 @@ final class CoverOptions {
     }
 
     private void keep(List<Cover.Pick> picks, double cost) {
-        double[] goods = new double[vendors.length];
+        double[] measured = new double[measures.size()];
         boolean full = true;
-        for (int i = 0; i < vendors.length; i++) {
-            for (Cover.Pick pick : picks) {
-                goods[i] += pick.price().vendor() == vendors[i] ? pick.price().goods(pick.packs()) : 0;
-            }
-            goods[i] = Math.min(goods[i], minimum[i]);
-            full &= goods[i] >= minimum[i];
+        for (int i = 0; i < measured.length; i++) {
+            Measure measure = measures.get(i);
+            measured[i] = measure.in(picks);
+            full &= measured[i] >= measure.enough();
         }
-        found.add(new Option(picks, cost, goods));
+        found.add(new Option(picks, cost, measured));
         if (full) {
             enough = Math.min(enough, cost + 1e-9);
         }

@@ -20,7 +20,7 @@ final class ItemCovers {
     private final int[] vendors;
     private final AtomicReferenceArray<Cover> bySet;
     private final int sellers;
-    private final Remembered<List<Integer>, CoverOptions.Found> options = new Remembered<>(MOST_OPTIONS);
+    private final Remembered<List<Number>, CoverOptions.Found> options = new Remembered<>(MOST_OPTIONS);
 
     ItemCovers(ItemPrices prices, Wanted wanted) {
         this.prices = prices;
@@ -66,26 +66,35 @@ final class ItemCovers {
     }
 
     /**
-     * The ways to cover the need from some vendors when minimum order values have to be met.
+     * The ways to cover the need from some vendors when their orders count as a whole.
      *
      * @param open the vendors, one bit each; at least one of them sells it
-     * @param full the vendors whose minimums have to be met
-     * @param minimum as many as {@code full}
+     * @param measures what counts besides the cost
      * @param slack covers that cost more than the cheapest by this are left out; rounded up to a power of two
      */
-    CoverOptions.Found options(int open, int[] full, double[] minimum, double slack) {
+    CoverOptions.Found options(int open, List<Measure> measures, double slack) {
         int set = own(open);
         int power = slack > 1e12 ? 40 : Math.getExponent(Math.max(0.25, slack)) + 1;
-        List<Integer> key = new ArrayList<>();
+        List<Number> key = new ArrayList<>();
         key.add(set);
         key.add(power);
-        for (int vendor : full) {
-            key.add(vendor);
+        for (Measure measure : measures) {
+            measure.addTo(key);
         }
         return options.of(key, absent -> {
             Cover cheapest = Objects.requireNonNull(ofOwn(set));
-            return CoverOptions.of(prices.from(set), wanted, cheapest, full, minimum, Math.scalb(1.0, power));
+            return CoverOptions.of(prices.from(set), wanted, cheapest, measures, Math.scalb(1.0, power));
         });
+    }
+
+    /** Whether leftovers have a value. */
+    boolean creditsLeftovers() {
+        return wanted.credit() != 0;
+    }
+
+    /** The prices of all vendors. */
+    ItemPrices.Offered offered() {
+        return prices.all();
     }
 
     /** The vendors that sell it, in rising order. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.DutySpread;
 import perkilo.purchasing.Vendor;
@@ -13,7 +13,8 @@ import perkilo.purchasing.Vendor;
  * Finds the cheapest purchase from a set of vendors with their minimum order values.
  *
  * <p>It begins without the minimums. A vendor whose order is then too small either gets enough goods, or is paid their
- * small-order charge. Both are tried, unless they cannot beat the best purchase known.
+ * small-order charge. Both are tried, unless they cannot beat the best purchase known. In all this the charges pay duty
+ * at the vendor's lowest rate. Where they may pay more, {@link DutySearch} looks at what is left.
  */
 final class MinimumOrders {
 
@@ -23,6 +24,8 @@ final class MinimumOrders {
     private final double[] opening;
     private final double[] charge;
     private final double[] goods;
+    private final double[] duty;
+    private final ChargeDuty chargeDuty;
     private @Nullable List<List<Cover.Pick>> best;
     private double bestCost = Double.POSITIVE_INFINITY;
     private double unsettled = Double.POSITIVE_INFINITY;
@@ -30,7 +33,7 @@ final class MinimumOrders {
     /**
      * Purchases from some vendors.
      *
-     * @param rates of duty by vendor; an order's charges pay the lowest here
+     * @param rates of duty by vendor
      */
     MinimumOrders(List<Vendor> vendors, DutySpread[] rates, List<ItemCovers> items) {
         this.vendors = vendors;
@@ -41,11 +44,13 @@ final class MinimumOrders {
         this.opening = new double[minimum.length];
         this.charge = new double[minimum.length];
         for (int vendor = 0; vendor < minimum.length; vendor++) {
-            BigDecimal duty = rates[vendor].lowest();
-            opening[vendor] = vendors.get(vendor).openingCost(duty).doubleValue();
-            charge[vendor] = vendors.get(vendor).smallOrderCost(duty).doubleValue();
+            BigDecimal lowest = rates[vendor].lowest();
+            opening[vendor] = vendors.get(vendor).openingCost(lowest).doubleValue();
+            charge[vendor] = vendors.get(vendor).smallOrderCost(lowest).doubleValue();
         }
         this.goods = new double[minimum.length];
+        this.duty = new double[minimum.length];
+        this.chargeDuty = new ChargeDuty(vendors, rates, items);
     }
 
     /**
@@ -54,7 +59,14 @@ final class MinimumOrders {
      * @param picks for each item
      * @param lines the cost of all lines, less the value of leftovers
      */
-    private record Choice(List<List<Cover.Pick>> picks, double lines) {}
+    private record Choice(List<List<Cover.Pick>> picks, double lines) {
+
+        static Choice of(List<Option> options) {
+            return new Choice(
+                    options.stream().map(Option::picks).toList(),
+                    options.stream().mapToDouble(Option::cost).sum());
+        }
+    }
 
     /** The best purchase so far; null if there is none. */
     @Nullable List<List<Cover.Pick>> best() {
@@ -117,6 +129,9 @@ final class MinimumOrders {
             return;
         }
         int tooSmall = consider(choice, full | small);
+        if (tooSmall < 0) {
+            withDuty(set, full, small, fixed, choice.lines() + fixed);
+        }
         if (tooSmall >= 0 && choice.lines() + fixed < bestCost - 1e-9) {
             lookInto(set, full | 1 << tooSmall, small);
             if (!vendors.get(tooSmall).refusesSmallOrders()) {
@@ -150,13 +165,9 @@ final class MinimumOrders {
 
     /** The cheapest covers that bring enough goods to some vendors; null if they cannot beat the best. */
     private @Nullable Choice meeting(int set, int full, double fixed) {
-        int[] who = IntStream.range(0, vendors.size())
-                .filter(vendor -> bit(full, vendor) == 1)
-                .toArray();
-        double[] least = new double[who.length];
-        for (int i = 0; i < who.length; i++) {
-            least[i] = minimum[who[i]];
-        }
+        List<Measure> measures = minimums(full);
+        double[] least =
+                measures.stream().mapToDouble(Measure::enough).toArray();
         double lowerBound = fixed;
         double apart = fixed;
         List<Cover> covers = new ArrayList<>(items.size());
@@ -177,7 +188,7 @@ final class MinimumOrders {
         boolean exact = true;
         for (int at = 0; at < covers.size(); at++) {
             if (isSoldBy(full, items.get(at))) {
-                options.add(items.get(at).options(set, who, least, slack));
+                options.add(items.get(at).options(set, measures, slack));
             } else {
                 exact &= covers.get(at).cost() - covers.get(at).bound() < 1e-6;
             }
@@ -190,6 +201,54 @@ final class MinimumOrders {
             unsettled = Math.min(unsettled, apart + front.bound());
         }
         return chosen == null ? null : together(covers, chosen, full);
+    }
+
+    /** The minimum order values of some vendors, one bit each. */
+    private List<Measure> minimums(int who) {
+        List<Measure> measures = new ArrayList<>();
+        for (int vendor = 0; vendor < minimum.length; vendor++) {
+            if (bit(who, vendor) == 1 && minimum[vendor] > 0) {
+                measures.add(Measure.minimum(vendor, minimum[vendor]));
+            }
+        }
+        return measures;
+    }
+
+    /**
+     * Looks for what is cheaper with all duty on the charges, in a set whose cheapest purchase at the lowest rates is
+     * known. Any vendor who is not paid for a small order may be brought to their minimum.
+     *
+     * @param lowest the cost of the cheapest purchase at the lowest rates
+     */
+    private void withDuty(int set, int full, int small, double fixed, double lowest) {
+        List<Measure> measures = minimums(full);
+        double[] least = measures.stream().mapToDouble(Measure::enough).toArray();
+        measures.addAll(minimums(set & ~full & ~small));
+        List<DutySearch.Order> orders = chargeDuty.orders(set, small, measures);
+        if (orders.isEmpty()) {
+            return;
+        }
+        List<CoverOptions.Found> options = options(set, measures, fixed);
+        if (!chargeDuty.isByValue(set) || !options.stream().allMatch(CoverOptions.Found::complete)) {
+            unsettled = Math.min(unsettled, lowest);
+            return;
+        }
+        GoodsPrices prices = new GoodsPrices(options, least, bestCost - fixed);
+        DutySearch search = new DutySearch(orders, chosen -> consider(Choice.of(chosen), 0), this::bestCost);
+        unsettled = Math.min(unsettled, search.search(options, prices, least, fixed));
+    }
+
+    /** The options of each item that may be part of a better purchase. */
+    private List<CoverOptions.Found> options(int set, List<Measure> measures, double fixed) {
+        double slack = bestCost - fixed;
+        for (ItemCovers item : items) {
+            slack -= Objects.requireNonNull(item.from(set)).bound();
+        }
+        List<CoverOptions.Found> options = new ArrayList<>(items.size());
+        for (ItemCovers item : items) {
+            options.add(item.options(set, measures, slack));
+        }
+        return options;
     }
 
     private static boolean isSoldBy(int vendors, ItemCovers item) {
@@ -229,7 +288,11 @@ final class MinimumOrders {
                 continue;
             }
             cost += opening[vendor];
-            if (goods[vendor] < minimum[vendor] - 1e-9) {
+            boolean isSmall = goods[vendor] < minimum[vendor] - 1e-9;
+            if (chargeDuty.isMixed(vendor)) {
+                cost += chargeDuty.extra(vendor, goods[vendor], duty[vendor], isSmall);
+            }
+            if (isSmall) {
                 possible &= !vendors.get(vendor).refusesSmallOrders();
                 cost += charge[vendor];
                 tooSmall = bit(dealtWith, vendor) == 1 ? tooSmall : vendor;
@@ -242,14 +305,17 @@ final class MinimumOrders {
         return tooSmall;
     }
 
-    /** Adds up the goods by vendor, and returns the vendors bought from, one bit each. */
+    /** Adds up the goods and the duty on them by vendor, and returns the vendors bought from, one bit each. */
     private int countGoods(List<List<Cover.Pick>> picks) {
         Arrays.fill(goods, 0);
+        Arrays.fill(duty, 0);
         int used = 0;
         for (List<Cover.Pick> ofItem : picks) {
             for (Cover.Pick pick : ofItem) {
                 int vendor = pick.price().vendor();
-                goods[vendor] += pick.price().goods(pick.packs());
+                double line = pick.price().goods(pick.packs());
+                goods[vendor] += line;
+                duty[vendor] += line * pick.price().dutyRate();
                 used |= 1 << vendor;
             }
         }

@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/**
- * A way to cover one item's need: its cost, and the goods that it brings to vendors whose minimum order value has to be
- * met.
- */
+/** A way to cover one item's need: its cost, and the goods, or another {@link Measure}, that it brings to orders. */
 final class Option {
 
     private final List<Cover.Pick> picks;
@@ -19,7 +16,8 @@ final class Option {
      *
      * @param picks what is bought
      * @param cost landed cost in home currency, without the charges of orders as a whole
-     * @param goods for each of these vendors, in their currency, no more than their minimum
+     * @param goods for each vendor whose minimum order value has to be met, in their currency, no more than the
+     *     minimum; other measures may follow
      */
     Option(List<Cover.Pick> picks, double cost, double[] goods) {
         this.picks = picks;

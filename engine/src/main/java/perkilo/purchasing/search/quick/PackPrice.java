@@ -38,6 +38,7 @@ final class PackPrice {
     private final double goodsFactor;
     private final double perPack;
     private final double toVendor;
+    private final double dutyRate;
     private final double lowestRate;
     private final double roundedOff;
 
@@ -67,6 +68,7 @@ final class PackPrice {
         Integer digits = quote.minorDigits();
         this.rounding = digits == null ? 0 : Math.pow(10, digits);
         double duty = quote.duty().doubleValue();
+        this.dutyRate = duty;
         double paid = 1 + vendor.margin().doubleValue();
         double dutyOnMore = vendor.dutyBasis() == DutyBasis.CIF ? duty : 0;
         double insurance = vendor.insurance().doubleValue();
@@ -89,6 +91,20 @@ final class PackPrice {
 
     Quote quote() {
         return quote;
+    }
+
+    /** The rate of duty, as a fraction. */
+    double dutyRate() {
+        return dutyRate;
+    }
+
+    /** The least value of the goods of a line, in the vendor's currency. */
+    double leastGoods() {
+        double least = Double.POSITIVE_INFINITY;
+        for (long packs : fewest) {
+            least = Math.min(least, goods(packs));
+        }
+        return least;
     }
 
     double packSize() {
