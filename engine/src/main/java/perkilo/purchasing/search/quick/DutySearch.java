@@ -12,18 +12,25 @@ import java.util.function.DoubleSupplier;
  * <p>An order with charges K pays K · E / G beyond the lowest rate: G is the value of all its goods, E the duty on them
  * beyond that rate. The options of each item that are still open bring at most so many goods in all, so a line pays at
  * least its part of E at K / most goods, whatever else is bought. At these prices items choose on their own, and the
- * sum is a bound. Options that lift it above the best purchase are left out; then less goods are possible, and the
- * bound rises. What stays open is split, by the item that changes most.
+ * sum is a bound. Where minimum order values have to be met, goods have a value besides ({@link GoodsPrices}), and if
+ * that is not enough, {@link GoodsFront} finds the cheapest options at these prices. Options that lift the bound above
+ * the best purchase are left out; then less goods are possible, and the bound rises. What stays open is split, by the
+ * item that changes most.
  */
 final class DutySearch {
 
     /** The most parts that are looked at. */
     private static final int MOST = 2000;
 
+    /** For how many parts one counts in which minimums have to be met. */
+    private static final int PARTS_OF_FRONT = 10;
+
     /** Parts that promise to save less than this, in home currency, are left out; well below half a minor unit. */
-    private static final double TOLERANCE = 0.002;
+    static final double TOLERANCE = 0.002;
 
     private final List<Order> orders;
+    private final double[] minimum;
+    private final double fixed;
     private final Consumer<List<Option>> consider;
     private final DoubleSupplier bestCost;
     private double leftOut = Double.POSITIVE_INFINITY;
@@ -49,11 +56,20 @@ final class DutySearch {
      * A search.
      *
      * @param orders at least one
+     * @param minimum the order values to be met; the options' first measures count towards them
+     * @param fixed cost besides the options
      * @param consider takes a purchase, one option per item, and keeps it if it is the best with all charges and duty
      * @param bestCost the cost of the best purchase so far
      */
-    DutySearch(List<Order> orders, Consumer<List<Option>> consider, DoubleSupplier bestCost) {
+    DutySearch(
+            List<Order> orders,
+            double[] minimum,
+            double fixed,
+            Consumer<List<Option>> consider,
+            DoubleSupplier bestCost) {
         this.orders = orders;
+        this.minimum = minimum;
+        this.fixed = fixed;
         this.consider = consider;
         this.bestCost = bestCost;
     }
@@ -69,19 +85,17 @@ final class DutySearch {
      * Looks through all choices of options.
      *
      * @param items options of each item, complete
-     * @param prices what goods are worth for minimum order values
-     * @param minimum the values to be met; they are the options' first measures
-     * @param fixed cost besides the options
      * @return no choice costs less than this and than the best
      */
-    double search(List<CoverOptions.Found> items, GoodsPrices prices, double[] minimum, double fixed) {
+    double search(List<CoverOptions.Found> items) {
+        GoodsPrices prices = new GoodsPrices(items, minimum, bestCost.getAsDouble() - fixed);
         List<List<Choice>> open = new ArrayList<>(items.size());
         for (CoverOptions.Found item : items) {
             open.add(item.options().stream()
                     .map(option -> new Choice(option, prices.net(option)))
                     .toList());
         }
-        look(open, fixed + prices.missing(new double[minimum.length]), Double.NEGATIVE_INFINITY);
+        look(open, prices.missing(new double[minimum.length]), Double.NEGATIVE_INFINITY);
         return leftOut;
     }
 
@@ -89,27 +103,37 @@ final class DutySearch {
         return bestCost.getAsDouble() - TOLERANCE;
     }
 
-    private void look(List<List<Choice>> open, double fixed, double atLeast) {
-        if (++looked > MOST) {
+    /**
+     * Looks at a part of all choices.
+     *
+     * @param missing what the minimums are worth
+     * @param atLeast a bound of a larger part
+     */
+    private void look(List<List<Choice>> open, double missing, double atLeast) {
+        looked += minimum.length == 0 ? 1 : PARTS_OF_FRONT;
+        if (looked > MOST) {
             leftOut = Math.min(leftOut, atLeast);
             return;
         }
         List<List<Choice>> items = open;
-        Bound bound = new Bound(items, fixed);
+        Bound bound = new Bound(items, missing);
         for (boolean narrower = true; narrower && bound.total < target(); ) {
             List<List<Choice>> fewer = bound.below(target());
             narrower = count(fewer) < count(items);
             items = fewer;
-            bound = narrower ? new Bound(items, fixed) : bound;
+            bound = narrower ? new Bound(items, missing) : bound;
+        }
+        if (bound.total < target() && minimum.length > 0) {
+            bound.meetMinimums();
         }
         if (bound.total < target()) {
-            consider.accept(bound.cheapest());
+            consider.accept(bound.options());
         }
         if (bound.total >= target()) {
             leftOut = Math.min(leftOut, bound.total);
-            return;
+        } else {
+            split(items, bound, missing);
         }
-        split(items, bound, fixed);
     }
 
     private static int count(List<List<Choice>> items) {
@@ -117,7 +141,7 @@ final class DutySearch {
     }
 
     /** Splits the options of one item; nothing is left to split where every item has one. */
-    private void split(List<List<Choice>> items, Bound bound, double fixed) {
+    private void split(List<List<Choice>> items, Bound bound, double missing) {
         Order order = bound.leastCertain();
         int item = -1;
         double most = -1;
@@ -138,7 +162,7 @@ final class DutySearch {
         for (List<Choice> part : List.of(sorted.subList(half, sorted.size()), sorted.subList(0, half))) {
             List<List<Choice>> parts = new ArrayList<>(items);
             parts.set(item, part);
-            look(parts, fixed, bound.total);
+            look(parts, missing, bound.total);
         }
     }
 
@@ -153,15 +177,16 @@ final class DutySearch {
         return most - fewest;
     }
 
-    /** The least cost of any choice among options, each item on its own. */
+    /** The least cost of any choice among options, where each line pays its least part of the duty. */
     private final class Bound {
         private final List<List<Choice>> items;
         private final double[] mostGoods = new double[orders.size()];
         private final Choice[] cheapest;
         private final double[] least;
-        private final double total;
+        private double total;
 
-        Bound(List<List<Choice>> items, double fixed) {
+        /** A bound with each item on its own. */
+        Bound(List<List<Choice>> items, double missing) {
             this.items = items;
             for (int j = 0; j < orders.size(); j++) {
                 for (List<Choice> options : items) {
@@ -174,11 +199,11 @@ final class DutySearch {
             }
             cheapest = new Choice[items.size()];
             least = new double[items.size()];
-            double sum = fixed;
+            double sum = fixed + missing;
             for (int i = 0; i < cheapest.length; i++) {
                 least[i] = Double.POSITIVE_INFINITY;
                 for (Choice choice : items.get(i)) {
-                    double cost = cost(choice);
+                    double cost = choice.net + duty(choice.option);
                     if (cost < least[i]) {
                         least[i] = cost;
                         cheapest[i] = choice;
@@ -189,14 +214,48 @@ final class DutySearch {
             total = sum;
         }
 
-        private double cost(Choice choice) {
-            double cost = choice.net;
+        /** The least part of the duty that an option pays. */
+        private double duty(Option option) {
+            double duty = 0;
             for (int j = 0; j < orders.size(); j++) {
                 if (mostGoods[j] > 0) {
-                    cost += orders.get(j).perRate * orders.get(j).excess(choice.option) / mostGoods[j];
+                    duty += orders.get(j).perRate * orders.get(j).excess(option) / mostGoods[j];
                 }
             }
-            return cost;
+            return duty;
+        }
+
+        /** Lifts the bound to the least cost of options that together meet the minimums. */
+        void meetMinimums() {
+            List<CoverOptions.Found> priced = new ArrayList<>(items.size());
+            for (List<Choice> options : items) {
+                priced.add(new CoverOptions.Found(
+                        options.stream()
+                                .map(choice -> choice.option.at(choice.option.cost() + duty(choice.option)))
+                                .sorted(Comparator.comparingDouble(Option::cost))
+                                .toList(),
+                        true));
+            }
+            double limit = target() - fixed;
+            GoodsFront front = new GoodsFront(priced, minimum, limit);
+            List<Option> chosen = front.choose();
+            double cost = limit;
+            if (chosen != null) {
+                cost = 0;
+                for (int i = 0; i < cheapest.length; i++) {
+                    cheapest[i] = choiceOf(items.get(i), chosen.get(i));
+                    cost += chosen.get(i).cost();
+                }
+            }
+            total = Math.max(total, fixed + Math.min(cost, front.bound()));
+        }
+
+        /** The choice with the picks of an option. */
+        private Choice choiceOf(List<Choice> choices, Option option) {
+            return choices.stream()
+                    .filter(choice -> choice.option.picks().equals(option.picks()))
+                    .findFirst()
+                    .orElseThrow();
         }
 
         /** The options that do not lift the bound to a limit. */
@@ -205,7 +264,7 @@ final class DutySearch {
             for (int i = 0; i < least.length; i++) {
                 List<Choice> kept = new ArrayList<>();
                 for (Choice choice : items.get(i)) {
-                    double with = total - least[i] + cost(choice);
+                    double with = total - least[i] + choice.net + duty(choice.option);
                     if (with < limit) {
                         kept.add(choice);
                     } else {
@@ -217,7 +276,7 @@ final class DutySearch {
             return fewer;
         }
 
-        List<Option> cheapest() {
+        List<Option> options() {
             List<Option> options = new ArrayList<>(cheapest.length);
             for (Choice choice : cheapest) {
                 options.add(choice.option);

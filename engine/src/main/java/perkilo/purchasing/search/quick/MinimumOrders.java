@@ -228,14 +228,18 @@ final class MinimumOrders {
         if (orders.isEmpty()) {
             return;
         }
+        if (lowest >= bestCost - DutySearch.TOLERANCE) {
+            unsettled = Math.min(unsettled, lowest);
+            return;
+        }
         List<CoverOptions.Found> options = options(set, measures, fixed);
         if (!chargeDuty.isByValue(set) || !options.stream().allMatch(CoverOptions.Found::complete)) {
             unsettled = Math.min(unsettled, lowest);
             return;
         }
-        GoodsPrices prices = new GoodsPrices(options, least, bestCost - fixed);
-        DutySearch search = new DutySearch(orders, chosen -> consider(Choice.of(chosen), 0), this::bestCost);
-        unsettled = Math.min(unsettled, search.search(options, prices, least, fixed));
+        DutySearch search =
+                new DutySearch(orders, least, fixed, chosen -> consider(Choice.of(chosen), 0), this::bestCost);
+        unsettled = Math.min(unsettled, search.search(options));
     }
 
     /** The options of each item that may be part of a better purchase. */

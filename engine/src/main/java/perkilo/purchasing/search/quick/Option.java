@@ -37,6 +37,11 @@ final class Option {
         return goods[vendor];
     }
 
+    /** The same way at another cost. */
+    Option at(double otherCost) {
+        return new Option(picks, otherCost, goods);
+    }
+
     /** The options that no other beats in both cost and goods, the cheapest first. */
     static List<Option> best(List<Option> all) {
         List<Option> sorted = new ArrayList<>(all);
