@@ -49,7 +49,7 @@ final class MixedDutyProperties {
     }
 
     /** Lines are worth more than the duty on the charges here, so that it mostly needs no planner behind it. */
-    @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void the_quick_planner_alone_proves_the_cheapest_of_all(@ForAll @LongRange(min = 0, max = 1_000_000_000L) long seed) {
         PurchaseProblem problem = problem(seed, 1, 4, 8);
 
@@ -66,7 +66,7 @@ final class MixedDutyProperties {
     void the_quick_planner_leaves_few_to_the_planner_behind_it() {
         int asked = 0;
         int left = 0;
-        for (long seed = 0; seed < 1_000; seed++) {
+        for (long seed = 0; seed < 300; seed++) {
             PurchaseProblem problem = problem(seed, 1, 4, 8);
             if (problem.needs().stream().allMatch(need -> need.total().signum() > 0)) {
                 asked++;
@@ -75,7 +75,7 @@ final class MixedDutyProperties {
                 left += outcome instanceof PlanOutcome.Proven ? 0 : 1;
             }
         }
-        assertThat(asked).isGreaterThan(400);
+        assertThat(asked).isGreaterThan(120);
         assertThat(left).isLessThan(asked / 4);
     }
 
