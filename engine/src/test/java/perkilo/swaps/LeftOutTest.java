@@ -88,9 +88,8 @@ final class LeftOutTest {
 
     private static SwapOutcome.Found find(Book book) {
         PlanPurchases quick = new QuickPlanner(counting(BY_FULL_SEARCH, new CheapestPlan()));
-        return (SwapOutcome.Found)
-                new SwapFinder(counting(PLANS, quick), SearchLimits.usual(), new OjalgoSolver())
-                        .find(book, SwapOptions.usual().only("Face cream", null, null));
+        return (SwapOutcome.Found) new SwapFinder(counting(PLANS, quick), SearchLimits.usual(), new OjalgoSolver())
+                .find(book, SwapOptions.usual().only("Face cream", null, null));
     }
 
     private static PlanPurchases counting(AtomicInteger plans, PlanPurchases planner) {

@@ -50,11 +50,11 @@ final class MixedDutyProperties {
 
     /** Lines are worth more than the duty on the charges here, so that it mostly needs no planner behind it. */
     @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
-    void the_quick_planner_alone_proves_the_cheapest_of_all(@ForAll @LongRange(min = 0, max = 1_000_000_000L) long seed) {
+    void the_quick_planner_alone_proves_the_cheapest_of_all(
+            @ForAll @LongRange(min = 0, max = 1_000_000_000L) long seed) {
         PurchaseProblem problem = problem(seed, 1, 4, 8);
 
-        PlanOutcome outcome =
-                new QuickPlanner((other, limits) -> LEFT).plan(problem, Steps.most(20_000));
+        PlanOutcome outcome = new QuickPlanner((other, limits) -> LEFT).plan(problem, Steps.most(20_000));
 
         if (outcome instanceof PlanOutcome.Proven) {
             assertCheapest(problem, outcome);
@@ -70,8 +70,7 @@ final class MixedDutyProperties {
             PurchaseProblem problem = problem(seed, 1, 4, 8);
             if (problem.needs().stream().allMatch(need -> need.total().signum() > 0)) {
                 asked++;
-                PlanOutcome outcome =
-                        new QuickPlanner((other, limits) -> LEFT).plan(problem, Steps.most(20_000));
+                PlanOutcome outcome = new QuickPlanner((other, limits) -> LEFT).plan(problem, Steps.most(20_000));
                 left += outcome instanceof PlanOutcome.Proven ? 0 : 1;
             }
         }

@@ -53,12 +53,11 @@ final class ChargeDuty {
             if (mixed[v]) {
                 lowest[v] = rates[v].lowest().doubleValue();
                 highest[v] = rates[v].highest().doubleValue();
-                opening[v] = perRate(
-                        vendor.openingCost(BigDecimal.ONE), vendor.openingCost(BigDecimal.ZERO));
-                small[v] = perRate(
-                        vendor.smallOrderCost(BigDecimal.ONE), vendor.smallOrderCost(BigDecimal.ZERO));
+                opening[v] = perRate(vendor.openingCost(BigDecimal.ONE), vendor.openingCost(BigDecimal.ZERO));
+                small[v] = perRate(vendor.smallOrderCost(BigDecimal.ONE), vendor.smallOrderCost(BigDecimal.ZERO));
                 double least = leastGoods(v, items);
-                double most = (opening[v] + small[v]) * (highest[v] - lowest[v])
+                double most = (opening[v] + small[v])
+                        * (highest[v] - lowest[v])
                         / vendor.toHome().doubleValue();
                 byValue[v] = least > 0;
                 worthBuying[v] = least > WORTH * most ? 0 : WORTH * most;

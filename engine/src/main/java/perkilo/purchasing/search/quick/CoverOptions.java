@@ -50,8 +50,7 @@ final class CoverOptions {
      * @param measures what counts besides the cost
      * @param slack covers that cost more than the cheapest by this are left out
      */
-    static Found of(
-            ItemPrices.Offered offered, Wanted wanted, Cover cheapest, List<Measure> measures, double slack) {
+    static Found of(ItemPrices.Offered offered, Wanted wanted, Cover cheapest, List<Measure> measures, double slack) {
         CoverOptions options = new CoverOptions(offered, wanted, measures, cheapest.cost() + slack);
         options.keep(cheapest.picks(), cheapest.cost());
         options.mix(0, wanted.quantity().doubleValue(), 0);
@@ -109,8 +108,8 @@ final class CoverOptions {
     }
 
     /**
-     * The most packs that may pay for the sake of the vendor's order, as for its minimum. A better price lowers the value of an order, so each price has
-     * its own number of packs above which more packs only cost more.
+     * The most packs that may pay for the sake of the vendor's order, as for its minimum. A better price lowers the
+     * value of an order, so each price has its own number of packs above which more packs only cost more.
      */
     private long packsForOrder(PackPrice price) {
         long most = 0;

@@ -166,8 +166,7 @@ final class MinimumOrders {
     /** The cheapest covers that bring enough goods to some vendors; null if they cannot beat the best. */
     private @Nullable Choice meeting(int set, int full, double fixed) {
         List<Measure> measures = minimums(full);
-        double[] least =
-                measures.stream().mapToDouble(Measure::enough).toArray();
+        double[] least = measures.stream().mapToDouble(Measure::enough).toArray();
         double lowerBound = fixed;
         double apart = fixed;
         List<Cover> covers = new ArrayList<>(items.size());

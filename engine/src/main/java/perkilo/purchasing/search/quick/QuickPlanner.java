@@ -22,8 +22,9 @@ import perkilo.purchasing.Vendor;
  * ({@link ItemByItem}). Otherwise the items are independent once it is known which vendors get an order, but for
  * minimum order values. So all sets of vendors are tried, the least possible cost first ({@link VendorSets}). A set
  * whose plan meets every minimum is settled; otherwise the plan is repaired and the least possible cost stays the
- * bound. Where an order's lines have several rates of duty, sets are settled by {@link DutySearch}. Other problems (several periods, stock, limits on cash, leftovers worth more than the next pack costs, items
- * without need that may fill a minimum, too many vendors) go to the planner behind it.
+ * bound. Where an order's lines have several rates of duty, sets are settled by {@link DutySearch}. Other problems
+ * (several periods, stock, limits on cash, leftovers worth more than the next pack costs, items without need that may
+ * fill a minimum, too many vendors) go to the planner behind it.
  *
  * <p>Results are remembered for the next problem over the same market ({@link Markets}). May be used by several threads
  * if the planner behind it may.
@@ -71,8 +72,7 @@ public final class QuickPlanner implements PlanPurchases {
         if (!byItem && items.size() < problem.needs().size()) {
             return null;
         }
-        VendorSets.Answer answer =
-                byItem ? ItemByItem.cheapest(market, items) : bySets(problem, rates, market, items);
+        VendorSets.Answer answer = byItem ? ItemByItem.cheapest(market, items) : bySets(problem, rates, market, items);
         List<List<Cover.Pick>> picks = answer.picks();
         if (picks == null) {
             return null;

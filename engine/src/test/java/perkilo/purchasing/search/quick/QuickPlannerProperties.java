@@ -58,6 +58,45 @@ final class QuickPlannerProperties {
         }
     }
 
+    /** Each offer has a rate of duty of its own, so that an order's charges pay an average. */
+    @Property(tries = 100)
+    void with_several_rates_of_duty_too(@ForAll @IntRange(max = 1_000_000) int seed) {
+        Random random = new Random(seed);
+        PurchaseProblem market = market(random);
+        PurchaseProblem problem = PurchaseProblem.once(
+                market.needs(),
+                market.vendors(),
+                market.quotes().stream()
+                        .map(quote -> withDuty(quote, DUTIES.get(random.nextInt(4))))
+                        .toList());
+
+        PlanOutcome quick = alone().plan(problem, Steps.most(20_000));
+        if (quick instanceof PlanOutcome.Proven found) {
+            PlanOutcome exact = new CheapestPlan().plan(problem, Steps.most(5_000));
+            assertThat(PlanCheck.violations(problem, found.plan())).isEmpty();
+            if (exact instanceof PlanOutcome.Proven proven) {
+                assertThat(found.cost().objective())
+                        .isCloseTo(proven.cost().objective(), within(new BigDecimal("0.005")));
+            }
+        }
+    }
+
+    private static Quote withDuty(Quote quote, BigDecimal duty) {
+        return new Quote(
+                quote.item(),
+                quote.vendor(),
+                quote.packSize(),
+                quote.kgPerPack(),
+                quote.multiple(),
+                quote.minimum(),
+                quote.tiers(),
+                duty,
+                quote.toVendorCurrency(),
+                quote.minorDigits(),
+                quote.firstPeriod(),
+                quote.lastPeriod());
+    }
+
     /** Two packs at one price: in either order the smaller is taken, as long as it suffices. */
     @Example
     void of_two_packs_that_cost_the_same_the_one_that_leaves_less_is_taken() {
