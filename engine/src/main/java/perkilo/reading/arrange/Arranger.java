@@ -88,7 +88,7 @@ public final class Arranger {
                 .flatMap(look -> look.tables().stream())
                 .toList();
         List<Grid> read = looks.stream().map(Look::grid).toList();
-        return new Arrangement(grids, parts, read, said.left(sheets), asIs, open);
+        return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
     }
 
     private static boolean isResult(Grid grid) {
@@ -239,6 +239,12 @@ public final class Arranger {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
         boolean all = schemas.contains(FormulaSheet.SCHEMA);
+        if (all) {
+            new SettingsArranger(grid, look.head(), look.tables()).part().ifPresent(parts::add);
+            if (!parts.isEmpty()) {
+                return parts;
+            }
+        }
         if (all && grid.mayHold(FormulaSheet.SCHEMA.name())) {
             parts.addAll(new FormulaArranger(grid, look.tables(), finder::knows, names, findings).parts());
         }

@@ -52,6 +52,10 @@ public final class AccountMessages {
         return "It holds no values.";
     }
 
+    static String leftOut() {
+        return "The sheet Reading says to leave it out.";
+    }
+
     static String allZero() {
         return "All its values are zero.";
     }
