@@ -93,11 +93,6 @@ final class UnreadColumn {
                 column);
     }
 
-    /** Whether a column has a header. */
-    boolean hasHeader(int column) {
-        return headers.containsKey(column) || above.containsKey(column);
-    }
-
     /**
      * What became of a column.
      *
