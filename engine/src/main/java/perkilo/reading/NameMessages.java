@@ -49,7 +49,9 @@ final class NameMessages {
     static String partlyKnownSupplier(String name, String meant, List<String> unknown) {
         return unknown(
                 "The supplier \"" + name + "\" has no row in Suppliers"
-                        + (unknown.isEmpty() ? "." : ", and their offers do not say: " + String.join(", ", unknown) + "."),
+                        + (unknown.isEmpty()
+                                ? "."
+                                : ", and their offers do not say: " + String.join(", ", unknown) + "."),
                 name,
                 meant,
                 "Add a row for them, or fill these columns of their offers.");

@@ -18,9 +18,10 @@ final class ChargesOnOffersTest {
         assertThat(book("Freight per order", 85, 85)
                         .set("Suppliers", "A2", "Another supplier")
                         .findings())
-                .contains("warning Offers!A2: The supplier \"Tarnholt Oleo\" has no row in Suppliers, and their offers do "
-                        + "not say: Terms, Minimum order value, Small-order charge, Freight per kg, Insurance %, Lead time "
-                        + "days. Add a row for them, or fill these columns of their offers.");
+                .contains(
+                        "warning Offers!A2: The supplier \"Tarnholt Oleo\" has no row in Suppliers, and their offers do "
+                                + "not say: Terms, Minimum order value, Small-order charge, Freight per kg, Insurance %, Lead time "
+                                + "days. Add a row for them, or fill these columns of their offers.");
     }
 
     private static TestBook book(String header, Object first, Object second) {

@@ -120,8 +120,8 @@ public final class AccountMessages {
 
     /** A note that names columns of its table, with their places. */
     static String figuresInNote(List<String> places) {
-        return "It is a note without a name, so its figures are not read. If they count, type them into " + String.join(", ", places)
-                + ", in the row that they are about.";
+        return "It is a note without a name, so its figures are not read. If they count, type them into "
+                + String.join(", ", places) + ", in the row that they are about.";
     }
 
     static String struck() {
@@ -144,7 +144,8 @@ public final class AccountMessages {
 
     /** A charge in cells of their own beside a table of prices. */
     static String chargeBesideTable(String header) {
-        return "\"" + header + "\" is beside the table and may change costs, but it is not read. Type it into a column of"
+        return "\"" + header
+                + "\" is beside the table and may change costs, but it is not read. Type it into a column of"
                 + " the table or of Suppliers, or add \"(not needed)\" to it.";
     }
 

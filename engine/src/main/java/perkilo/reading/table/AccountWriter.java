@@ -402,8 +402,8 @@ public final class AccountWriter {
             figures.forEach((why, noted) -> {
                 entries.add(rows(tally, noted, Fate.NOT_NEEDED, why));
                 noted.stream()
-                        .forEach(row -> findings.note(
-                                grid.origin(row, grid.row(row).firstKey()), why));
+                        .forEach(row ->
+                                findings.note(grid.origin(row, grid.row(row).firstKey()), why));
                 rows.andNot(noted);
             });
             if (rows.isEmpty()) {
@@ -473,8 +473,7 @@ public final class AccountWriter {
             boolean charge = cell.kind() == Cell.Kind.TEXT
                     && !CostWords.isMarked(cell.text())
                     && words.in(cell.text())
-                            .filter(about ->
-                                    about == CostWords.About.CHARGE || about == CostWords.About.DISCOUNT)
+                            .filter(about -> about == CostWords.About.CHARGE || about == CostWords.About.DISCOUNT)
                             .isPresent();
             return charge && (isFigure(row, column + 1) || isFigure(row + 1, column));
         }
@@ -496,7 +495,8 @@ public final class AccountWriter {
                 if (!line && isCharge(row, column)) {
                     findings.error(
                             grid.origin(row, column),
-                            AccountMessages.chargeBesideTable(grid.at(row, column).text()));
+                            AccountMessages.chargeBesideTable(
+                                    grid.at(row, column).text()));
                 } else if (!line) {
                     note(row, column);
                 }
