@@ -2,8 +2,10 @@ package perkilo.layouts;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +26,10 @@ public final class LayoutFinder {
     private static final int LEAST = 2;
     private static final int MOST_TITLE_CELLS = 2;
 
+    private static final List<String> NAMES = List.of(Meaning.ITEM.word(), Meaning.INCI.word());
+
     private final Map<String, Optional<HeaderReading>> readings = new HashMap<>();
+    private final Map<String, Boolean> names = new HashMap<>();
 
     private LayoutFinder() {}
 
@@ -38,8 +43,10 @@ public final class LayoutFinder {
             found.addAll(finder.tables(grid));
         }
         List<Grid> others = new ArrayList<>(grids);
-        found.forEach(layout -> others.remove(layout.grid()));
-        if (!found.isEmpty()) {
+        Set<Grid> used = Collections.newSetFromMap(new IdentityHashMap<>());
+        found.forEach(layout -> used.add(layout.grid()));
+        others.removeIf(used::contains);
+        if (!found.isEmpty() && !others.isEmpty()) {
             found.set(0, found.get(0).with(others));
         }
         return found;
@@ -110,23 +117,28 @@ public final class LayoutFinder {
         ListLayout best = null;
         Set<Integer> columns = new HashSet<>(grid.row(row).keySet());
         if (columns.size() >= LEAST) {
-            best = better(best, layout(grid, row, row));
+            best = better(best, grid, row, row);
         }
         if (hasNext) {
             Set<Integer> below = grid.row(row + 1).keySet();
             if (below.size() >= LEAST
                     && below.size() > (best == null ? 0 : best.readings().size())) {
-                best = better(best, layout(grid, row + 1, row + 1));
+                best = better(best, grid, row + 1, row + 1);
             }
             columns.addAll(below);
             if (columns.size() > (best == null ? 1 : best.readings().size())) {
-                best = better(best, layout(grid, row, row + 1));
+                best = better(best, grid, row, row + 1);
             }
         }
         return best;
     }
 
-    private static @Nullable ListLayout better(@Nullable ListLayout best, ListLayout other) {
+    private @Nullable ListLayout better(@Nullable ListLayout best, Grid grid, int first, int last) {
+        NavigableMap<Integer, String> headers = headers(grid, first, last);
+        if (headers.values().stream().noneMatch(this::mayBeName)) {
+            return best;
+        }
+        ListLayout other = layout(grid, first, last, headers);
         if (!isList(other)) {
             return best;
         }
@@ -187,7 +199,16 @@ public final class LayoutFinder {
         return block - 1;
     }
 
+    /** Whether a header holds a word for an item: a quick test that spares most rows the full reading. */
+    private boolean mayBeName(String header) {
+        return names.computeIfAbsent(header, text -> ListWords.mayHold(NAMES, text));
+    }
+
     private ListLayout layout(Grid grid, int first, int last) {
+        return layout(grid, first, last, headers(grid, first, last));
+    }
+
+    private static NavigableMap<Integer, String> headers(Grid grid, int first, int last) {
         NavigableMap<Integer, String> headers = new TreeMap<>();
         for (int column : grid.row(last).keySet()) {
             headers.put(column, grid.at(last, column).text());
@@ -198,6 +219,10 @@ public final class LayoutFinder {
             }
             headers.replaceAll((column, below) -> joined(above(grid, first, column), below));
         }
+        return headers;
+    }
+
+    private ListLayout layout(Grid grid, int first, int last, NavigableMap<Integer, String> headers) {
         Map<Integer, HeaderReading> known = new LinkedHashMap<>();
         headers.forEach((column, header) -> {
             Cell cell = grid.at(last, column);

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import perkilo.reading.table.PackWords;
 import perkilo.xlsx.grid.Csv;
@@ -38,13 +39,30 @@ public final class ListWords {
     /** Whether a text holds a phrase of a kind among its words. */
     public static boolean holds(String kind, String text) {
         String words = spaced(text);
-        return PHRASES.getOrDefault(kind, Set.of()).stream().anyMatch(words::contains);
+        return PHRASES.computeIfAbsent(kind, ListWords::phrases).stream().anyMatch(words::contains);
+    }
+
+    /**
+     * Whether some word of these kinds may be in a text, if only as a part of another word; true for every text with
+     * one.
+     */
+    static boolean mayHold(List<String> kinds, String text) {
+        String key = key(text.replaceAll("[(\\[][^)\\]]*[)\\]]", "")) + " " + key(text);
+        for (String kind : kinds) {
+            for (String word : keys(kind)) {
+                if (key.contains(word)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The words of a text in small letters without accents and marks, each between spaces. */
     static String spaced(String text) {
         StringBuilder words = new StringBuilder(" ");
-        for (String word : NO_LETTERS.split(withoutAccents(text), -1)) {
+        String plain = isAscii(text) ? text.toLowerCase(Locale.ROOT) : withoutAccents(text);
+        for (String word : NO_LETTERS.split(plain, -1)) {
             words.append(word).append(word.isEmpty() ? "" : " ");
         }
         return words.toString();
@@ -67,9 +85,13 @@ public final class ListWords {
     public static String key(String phrase) {
         String plain = isAscii(phrase) ? phrase.toLowerCase(Locale.ROOT) : withoutAccents(phrase);
         StringBuilder key = new StringBuilder(plain.length());
-        plain.codePoints()
-                .filter(letter -> Character.isLetterOrDigit(letter) || letter == '%')
-                .forEach(key::appendCodePoint);
+        for (int at = 0; at < plain.length(); ) {
+            int letter = plain.codePointAt(at);
+            if (Character.isLetterOrDigit(letter) || letter == '%') {
+                key.appendCodePoint(letter);
+            }
+            at += Character.charCount(letter);
+        }
         return key.length() == 0 ? phrase.strip() : key.toString();
     }
 
@@ -132,7 +154,8 @@ public final class ListWords {
             "old price",
             "not needed");
 
-    private static final Map<String, Set<String>> PHRASES = new HashMap<>();
+    private static final Map<String, List<String>> WORDS = new HashMap<>();
+    private static final Map<String, Set<String>> PHRASES = new ConcurrentHashMap<>();
     private static final Map<String, Set<String>> LANGUAGES = new HashMap<>();
     private static final Set<String> COST_PARTS = new HashSet<>();
     private static final Set<String> COST_WORDS = new HashSet<>();
@@ -152,6 +175,12 @@ public final class ListWords {
         return false;
     }
 
+    private static Set<String> phrases(String kind) {
+        Set<String> phrases = new HashSet<>();
+        WORDS.getOrDefault(kind, List.of()).forEach(word -> phrases.add(spaced(word)));
+        return phrases;
+    }
+
     private static Map<String, Set<String>> load() {
         Map<String, Set<String>> keys = new HashMap<>();
         for (List<String> row : rows(ListWords.class, "words.csv")) {
@@ -163,7 +192,7 @@ public final class ListWords {
                                 .computeIfAbsent(key(word), any -> new HashSet<>())
                                 .add(row.get(1));
                     }
-                    PHRASES.computeIfAbsent(row.get(0), kind -> new HashSet<>()).add(spaced(word));
+                    WORDS.computeIfAbsent(row.get(0), kind -> new ArrayList<>()).add(word);
                 }
             }
         }

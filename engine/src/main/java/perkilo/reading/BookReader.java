@@ -59,8 +59,9 @@ public final class BookReader {
         List<Grid> grids = new ArrayList<>(book.sheets());
         grids.addAll(shared.grids());
         findings.addAll(book.findings());
-        Arrangement arranged = new Arranger(Schemas.ALL, findings).arrange(book.sheets());
-        List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(arranged.grids());
+        TableFinder finder = new TableFinder(Schemas.ALL, findings);
+        Arrangement arranged = new Arranger(finder, findings).arrange(book.sheets());
+        List<FoundTable> own = finder.find(arranged.grids());
         List<FoundTable> tables = new ArrayList<>(own);
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());

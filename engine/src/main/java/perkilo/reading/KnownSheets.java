@@ -38,10 +38,11 @@ public record KnownSheets(List<Grid> grids, Set<String> suppliers) {
      */
     public static KnownSheets read(@Nullable Path book, List<Path> folders) throws IOException {
         List<Grid> sheets = book == null ? List.of() : Grids.ofBook(book).sheets();
+        TableFinder finder = new TableFinder(Schemas.ALL, new Findings());
         List<Grid> grids = new ArrayList<>(
-                new Arranger(Schemas.ALL, new Findings()).arrange(sheets).grids());
+                new Arranger(finder, new Findings()).arrange(sheets).grids());
         Set<String> suppliers = new LinkedHashSet<>();
-        addSuppliers(new TableFinder(Schemas.ALL, new Findings()).find(grids), suppliers);
+        addSuppliers(finder.find(grids), suppliers);
         for (Path file : PriceFiles.expand(folders)) {
             List<Grid> ofFile = Grids.ofPriceFile(file).sheets();
             List<FoundTable> tables = new TableFinder(Schemas.OF_PRICE_LISTS, new Findings()).find(ofFile);

@@ -39,9 +39,10 @@ public final class QuoteReader {
         if (book != null) {
             Grids read = Grids.ofBook(book);
             grids.addAll(read.sheets());
-            Arrangement arranged = new Arranger(Schemas.ALL, findings).arrange(read.sheets());
+            TableFinder finder = new TableFinder(Schemas.ALL, findings);
+            Arrangement arranged = new Arranger(finder, findings).arrange(read.sheets());
             files.add(arranged.asRead(read));
-            List<FoundTable> own = new TableFinder(Schemas.ALL, findings).find(arranged.grids());
+            List<FoundTable> own = finder.find(arranged.grids());
             tables.addAll(own);
             onSheets.addAll(arranged.onSheets(own, findings));
         }

@@ -72,12 +72,12 @@ public final class SharedSources {
         grids.addAll(prices.sheets());
         findings.addAll(prices.findings());
         Findings unclear = new Findings();
-        Arrangement arranged = new Arranger(Schemas.OF_PRICE_LISTS, unclear).arrange(prices.sheets());
+        TableFinder finder = new TableFinder(Schemas.OF_PRICE_LISTS, findings);
+        Arrangement arranged = new Arranger(finder, unclear).arrange(prices.sheets());
         Finding first =
                 unclear.list().stream().filter(Finding::isError).findFirst().orElse(null);
         boolean asIs = !named || first != null;
-        List<FoundTable> found =
-                new TableFinder(Schemas.OF_PRICE_LISTS, findings).find(asIs ? prices.sheets() : arranged.grids());
+        List<FoundTable> found = finder.find(asIs ? prices.sheets() : arranged.grids());
         tables.addAll(found);
         if (asIs) {
             files.add(prices);

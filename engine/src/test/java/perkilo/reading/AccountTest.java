@@ -266,6 +266,111 @@ final class AccountTest {
                 .isEqualByComparingTo("12");
     }
 
+    @Test
+    void columns_of_sheets_in_their_own_layout_have_the_headers_that_the_person_typed() {
+        Account account = TestBook.sound()
+                .set("Offers", "A1", "who")
+                .set("Offers", "I1", "surcharge of theirs")
+                .set("Offers", "I2", 3)
+                .sheet(
+                        "Reading",
+                        List.of("Sheet", "Cell", "What is there", "Looks like", "Read as"),
+                        List.of("Offers", "A1", "who", "", "Supplier"),
+                        List.of("Offers", "I1", "surcharge of theirs", "", "ignore"))
+                .read()
+                .account();
+
+        Account.Group offers = group(account, "Offers");
+        assertThat(offers.parts())
+                .filteredOn(part -> part.text().equals("who"))
+                .singleElement()
+                .matches(part -> part.isRead() && part.as().equals("Supplier"));
+        assertThat(offers.parts())
+                .filteredOn(part -> part.text().equals("surcharge of theirs"))
+                .singleElement()
+                .satisfies(part -> {
+                    assertThat(part.fate()).isEqualTo(Fate.NOT_NEEDED);
+                    assertThat(part.why()).isEqualTo("The sheet Reading says to leave it out.");
+                });
+    }
+
+    @Test
+    void a_price_list_in_its_own_layout_has_the_headers_that_the_person_typed() {
+        Account account = TestBook.sound()
+                .sheet(
+                        "Offers",
+                        List.of("who", "Item", "handling", "Pack", "1-4", "5+", "Currency"),
+                        List.of("Tarnholt Oleo", "Shea butter", 2, "25 kg", 6.5, 6.1, "EUR"),
+                        List.of("Tarnholt Oleo", "Sunflower oil", 3, "20 kg", 3.2, 3.1, "EUR"),
+                        List.of("Jarrowglass", "Jar", 4, "100 each", 0.62, 0.6, "EUR"))
+                .sheet(
+                        "Reading",
+                        List.of("Sheet", "Cell", "What is there", "Looks like", "Read as"),
+                        List.of("Offers", "A1", "who", "", "Supplier"),
+                        List.of("Offers", "C1", "handling", "", "ignore"))
+                .read()
+                .account();
+
+        Account.Group offers = group(account, "Offers");
+        assertThat(offers.parts())
+                .filteredOn(Account.Entry::isRead)
+                .extracting(Account.Entry::text)
+                .contains("who");
+        assertThat(offers.parts())
+                .filteredOn(part -> part.text().equals("handling"))
+                .singleElement()
+                .matches(part -> part.why().equals("The sheet Reading says to leave it out."));
+    }
+
+    @Test
+    void settings_without_headers_are_read_and_keep_their_cells() {
+        var reading = TestBook.sound()
+                .sheet(
+                        "Settings",
+                        List.of("Home currency", "EUR"),
+                        List.of("Costing date", "2026-11-19"),
+                        List.of("Overhead %", 20),
+                        List.of("VAT %", 20))
+                .read();
+        assertThat(reading.value().settings().costingDate()).isEqualTo(LocalDate.of(2026, 11, 19));
+        assertThat(reading.findings().stream().map(Object::toString))
+                .anyMatch(text -> text.contains("Settings!A4") && text.contains("VAT %"));
+        Account.Group settings = group(reading.account(), "Settings");
+        assertThat(settings.whole().as()).isEqualTo("Settings");
+        assertThat(settings.whole().rows()).isEqualTo(4);
+    }
+
+    @Test
+    void a_freight_table_beside_offers_is_an_error_like_a_column_of_charges() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "K2", "Zone")
+                .set("Offers", "L2", "Freight")
+                .set("Offers", "K3", "North")
+                .set("Offers", "L3", 45);
+        assertThat(book.findings())
+                .contains(
+                        "error Offers!L2: \"Freight\" is beside the table and may change costs, but it is not read. Type "
+                                + "it into a column of the table or of Suppliers, or add \"(not needed)\" to it.");
+        assertThat(book.set("Offers", "L2", "Freight (not needed)").findings())
+                .noneMatch(finding -> finding.startsWith("error"));
+    }
+
+    @Test
+    void a_note_with_figures_says_which_cells_would_take_them() {
+        var reading = TestBook.sound()
+                .set("Products", "C3", "fill 50 g, 3 % fill loss")
+                .read();
+        assertThat(reading.findings()).noneMatch(perkilo.origin.Finding::isError);
+        assertThat(reading.findings().stream().map(Object::toString))
+                .contains("note Products!C3: It is a note without a name, so its figures are not read. If they count, "
+                        + "type them into \"Fill\" (column C), a new column \"Fill loss %\", in the row that they are "
+                        + "about.");
+        assertThat(group(reading.account(), "Products").parts())
+                .filteredOn(part -> part.subject() == Subject.ROWS)
+                .singleElement()
+                .matches(part -> part.fate() == Fate.NOT_NEEDED && part.why().startsWith("It is a note"));
+    }
+
     private static Account.Group group(Account account, String sheet) {
         return account.groups().stream()
                 .filter(group -> group.whole().place().sheet().equals(sheet))

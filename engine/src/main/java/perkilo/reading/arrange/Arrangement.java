@@ -2,9 +2,12 @@ package perkilo.reading.arrange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import perkilo.origin.Origin;
 import perkilo.reading.table.AccountWriter;
+import perkilo.reading.table.AsTyped;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.xlsx.grid.Grid;
@@ -17,6 +20,7 @@ import perkilo.xlsx.grid.Grids;
  * @param parts what was arranged
  * @param sheets the person's sheets, one each, without those that are left out
  * @param left sheets that the sheet Reading says to ignore, and that sheet itself
+ * @param leftOut the headers that it says to leave out, by the names of their sheets
  * @param asIs the tables in the first rows of the sheets that are read as they are laid out
  * @param open what the sheets leave open
  */
@@ -25,6 +29,7 @@ public record Arrangement(
         List<ArrangedPart> parts,
         List<Grid> sheets,
         List<Grid> left,
+        Map<String, Set<String>> leftOut,
         List<FoundTable> asIs,
         List<Open> open) {
 
@@ -48,6 +53,7 @@ public record Arrangement(
         parts = List.copyOf(parts);
         sheets = List.copyOf(sheets);
         left = List.copyOf(left);
+        leftOut = Map.copyOf(leftOut);
         asIs = List.copyOf(asIs);
         open = List.copyOf(open);
     }
@@ -88,7 +94,7 @@ public record Arrangement(
 
     /** Adds what became of a file to an account. */
     public void account(Grids file, List<FoundTable> onSheets, AccountWriter writer) {
-        writer.add(asRead(file), onSheets);
+        writer.add(asRead(file), onSheets, new AsTyped(file.sheets(), leftOut));
         left.forEach(sheet -> writer.addLeft(sheet, !ReadingSheet.isOne(sheet)));
     }
 

@@ -46,12 +46,12 @@ public final class Arranger {
     /**
      * Arranges tables of some kinds.
      *
-     * @param schemas the kinds
+     * @param known finds those kinds; what it would report is not
      * @param findings receives what is not clear
      */
-    public Arranger(List<SheetSchema> schemas, Findings findings) {
-        this.schemas = schemas;
-        this.finder = new TableFinder(schemas, new Findings());
+    public Arranger(TableFinder known, Findings findings) {
+        this.schemas = known.schemas();
+        this.finder = known.reporting(new Findings());
         this.findings = findings;
     }
 
@@ -88,7 +88,7 @@ public final class Arranger {
                 .flatMap(look -> look.tables().stream())
                 .toList();
         List<Grid> read = looks.stream().map(Look::grid).toList();
-        return new Arrangement(grids, parts, read, said.left(sheets), asIs, open);
+        return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
     }
 
     private static boolean isResult(Grid grid) {
@@ -206,12 +206,13 @@ public final class Arranger {
                 SheetWords.header(text).ifPresent(ours -> renamed.put(cell.getKey(), Cell.text(ours)));
             }
         }
-        if (headsPrices(head, row)) {
+        if (!renamed.isEmpty() && headsPrices(head, row)) {
             renamed.entrySet()
                     .removeIf(cell -> Headings.isOther(
                             head.at(row, cell.getKey()).text(), cell.getValue().text()));
         }
-        boolean headers = renamed.size() + known >= 2 || (renamed.size() == 1 && hasMonths(head, row));
+        boolean headers =
+                !renamed.isEmpty() && (renamed.size() + known >= 2 || (renamed.size() == 1 && hasMonths(head, row)));
         return headers ? renamed : Map.of();
     }
 
@@ -238,6 +239,12 @@ public final class Arranger {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
         boolean all = schemas.contains(FormulaSheet.SCHEMA);
+        if (all) {
+            new SettingsArranger(grid, look.head(), look.tables()).part().ifPresent(parts::add);
+            if (!parts.isEmpty()) {
+                return parts;
+            }
+        }
         if (all && grid.mayHold(FormulaSheet.SCHEMA.name())) {
             parts.addAll(new FormulaArranger(grid, look.tables(), finder::knows, names, findings).parts());
         }

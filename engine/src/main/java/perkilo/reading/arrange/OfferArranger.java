@@ -114,6 +114,9 @@ final class OfferArranger {
      * known as those of a list, or as terms of suppliers beside prices.
      */
     static boolean isPriceList(Grid head, FoundTable table) {
+        if (table.columns().size() >= head.row(table.headerRow()).size()) {
+            return false; // every header is one of the table's own
+        }
         List<ListLayout> layouts = LayoutFinder.find(List.of(head));
         if (layouts.isEmpty()) {
             return false;

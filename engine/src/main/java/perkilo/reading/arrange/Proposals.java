@@ -55,8 +55,9 @@ public final class Proposals {
 
     private Proposals(List<Grid> sheets) {
         this.said = ReadingSheet.of(sheets, new Findings());
-        this.arranged = new Arranger(Schemas.ALL, new Findings()).arrange(sheets);
-        List<FoundTable> known = new TableFinder(Schemas.ALL, new Findings()).find(arranged.grids());
+        TableFinder finder = new TableFinder(Schemas.ALL, new Findings());
+        this.arranged = new Arranger(finder, new Findings()).arrange(sheets);
+        List<FoundTable> known = finder.find(arranged.grids());
         this.guess = new ContentGuess(BookNames.of(known));
     }
 

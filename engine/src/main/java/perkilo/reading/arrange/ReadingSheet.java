@@ -3,11 +3,13 @@ package perkilo.reading.arrange;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ColumnUse;
@@ -19,6 +21,7 @@ import perkilo.layouts.Meaning;
 import perkilo.layouts.PriceNote;
 import perkilo.layouts.Question;
 import perkilo.origin.Origin;
+import perkilo.reading.table.AsTyped;
 import perkilo.reading.table.ColumnNames;
 import perkilo.reading.table.DateText;
 import perkilo.reading.table.Findings;
@@ -347,6 +350,20 @@ public final class ReadingSheet {
             }
         }
         return columns;
+    }
+
+    /**
+     * The headers that are not to be read, by the names of their sheets in small letters, as keys of {@link AsTyped}.
+     */
+    Map<String, Set<String>> leftOut() {
+        Map<String, Set<String>> leftOut = new HashMap<>();
+        for (Said row : rows) {
+            if (!row.isAnswer() && !row.isOfSheet() && row.isIgnored()) {
+                leftOut.computeIfAbsent(row.sheet().toLowerCase(Locale.ROOT), any -> new HashSet<>())
+                        .add(AsTyped.key(row.there()));
+            }
+        }
+        return leftOut;
     }
 
     private static boolean isColumn(String words, @Nullable SheetSchema schema) {

@@ -65,7 +65,11 @@ final class RunArranger {
 
     /** Whether a row heads products or formulas that the workbook knows, and two or more sizes: Units 1, Units 2. */
     private boolean isNumbered(int header) {
-        Integer key = keyColumn(header);
+        long numbered = head.row(header).values().stream()
+                .filter(cell -> SheetCells.isText(cell)
+                        && Headings.numberedOfRuns(cell.text()).isPresent())
+                .count();
+        Integer key = numbered < LEAST ? null : keyColumn(header);
         if (key == null) {
             return false;
         }

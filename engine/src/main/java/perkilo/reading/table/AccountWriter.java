@@ -1,5 +1,6 @@
 package perkilo.reading.table;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -59,13 +60,23 @@ public final class AccountWriter {
 
     /** Adds a file with its tables, in the order of its sheets. */
     public void add(Grids file, List<FoundTable> tables) {
+        add(file, tables, AsTyped.SAME);
+    }
+
+    /**
+     * Adds a file with its tables, in the order of its sheets.
+     *
+     * @param file as it was read
+     * @param typed as the person typed it
+     */
+    public void add(Grids file, List<FoundTable> tables, AsTyped typed) {
         for (Grid grid : file.sheets()) {
             List<FoundTable> own =
                     tables.stream().filter(table -> table.grid().equals(grid)).toList();
             if (own.isEmpty()) {
                 addWithoutTable(grid);
             } else {
-                new SheetAccount(grid, own).add();
+                new SheetAccount(grid, own, typed).add();
             }
         }
         for (Grids.Other other : file.others()) {
@@ -132,12 +143,30 @@ public final class AccountWriter {
         private final BitSet filled = new BitSet();
         private final BitSet readRows = new BitSet();
         private final BitSet ofOthers = new BitSet();
+        private final BitSet leftOut = new BitSet();
+        private final BitSet headRows = new BitSet();
+        private final BitSet headColumns = new BitSet();
+        private final int first;
+        private final int last;
         private @Nullable BitSet headersAndRead;
         private final Map<Region.RowState, BitSet> left = new LinkedHashMap<>();
 
-        Tally(FoundTable table) {
+        Tally(FoundTable table, AsTyped typed) {
             this.table = table;
             this.region = table.region();
+            int begins = region.firstColumn();
+            while (begins > 0 && typed.isLeftOut(table, begins - 1)) {
+                begins--;
+            }
+            int ends = region.lastColumn();
+            while (typed.isLeftOut(table, ends + 1)) {
+                ends++;
+            }
+            this.first = begins;
+            this.last = ends;
+            for (int column = first; column <= last; column++) {
+                leftOut.set(column, typed.isLeftOut(table, column));
+            }
             table.columns().values().forEach(place -> known.set(place.index()));
         }
 
@@ -147,14 +176,12 @@ public final class AccountWriter {
         }
 
         boolean overlaps(Tally other) {
-            return region.firstColumn() <= other.region.lastColumn()
-                    && other.region.firstColumn() <= region.lastColumn();
+            return first <= other.last && other.first <= last;
         }
 
         /** Takes the table's part of a row out of the columns that hold something. */
         void take(int row, BitSet columns) {
-            int first = region.firstColumn();
-            int end = region.lastColumn() + 1;
+            int end = last + 1;
             if (columns.nextSetBit(first) < 0 || columns.nextSetBit(first) >= end) {
                 return;
             }
@@ -170,6 +197,10 @@ public final class AccountWriter {
                 } else {
                     left.computeIfAbsent(state, any -> new BitSet()).set(row);
                 }
+            } else {
+                headRows.set(row);
+                BitSet heads = columns.get(first, end);
+                heads.stream().forEach(column -> headColumns.set(first + column));
             }
             columns.clear(first, end);
         }
@@ -179,8 +210,10 @@ public final class AccountWriter {
             BitSet rows = headersAndRead;
             if (rows == null) {
                 rows = (BitSet) readRows.clone();
-                rows.set(region.topRow(), table.headerRow() + 1);
+                rows.set(Math.max(region.topRow(), 0), table.headerRow() + 1);
+                rows.or(headRows);
                 rows.andNot(ofOthers);
+                rows.andNot(table.grid().aside().hiddenRows());
                 headersAndRead = rows;
             }
             return new CellBlock(rows, columns);
@@ -195,7 +228,7 @@ public final class AccountWriter {
         /** The cells of rows that were left out. */
         CellBlock block(BitSet rows) {
             BitSet columns = new BitSet();
-            columns.set(region.firstColumn(), region.lastColumn() + 1);
+            columns.set(first, last + 1);
             return new CellBlock(rows, columns);
         }
     }
@@ -206,16 +239,18 @@ public final class AccountWriter {
         private final Grid grid;
         private final List<Tally> tallies;
         private final boolean priced;
+        private final AsTyped typed;
         private final Map<BitSet, BitSet> loose = new LinkedHashMap<>();
         private final Map<Integer, BitSet> matters = new LinkedHashMap<>();
         private final List<String> unread = new ArrayList<>();
         private Origin firstUnread = Origin.NONE;
 
-        SheetAccount(Grid grid, List<FoundTable> tables) {
+        SheetAccount(Grid grid, List<FoundTable> tables, AsTyped typed) {
             this.grid = grid;
+            this.typed = typed;
             this.tallies = tables.stream()
                     .sorted(Comparator.comparingInt(FoundTable::headerRow))
-                    .map(Tally::new)
+                    .map(table -> new Tally(table, typed))
                     .toList();
             this.priced = tables.stream().anyMatch(table -> PRICED.contains(table.schema()));
         }
@@ -294,24 +329,28 @@ public final class AccountWriter {
             BitSet unknown = (BitSet) tally.filled.clone();
             unknown.andNot(tally.known);
             columns.keySet().forEach(unknown::clear);
-            UnreadColumn unreadColumn = new UnreadColumn(table, tally.readRows, unknown, words, findings);
+            unknown.andNot(tally.leftOut);
+            FoundTable shown = typed.shown(table);
+            UnreadColumn unreadColumn = new UnreadColumn(table, shown, tally.readRows, unknown, words, findings);
             Map<UnreadColumn.Outcome, BitSet> more = new LinkedHashMap<>();
             int named = 0;
-            for (int column = tally.region.firstColumn(); column <= tally.region.lastColumn(); column++) {
+            for (int column = tally.first; column <= tally.last; column++) {
                 String ours = columns.get(column);
                 if (ours != null) {
-                    entries.add(column(tally, unreadColumn, column, Fate.READ, ours, ""));
-                } else if (unreadColumn.hasHeader(column) || tally.filled.get(column)) {
+                    entries.add(column(tally, shown, column, Fate.READ, ours, ""));
+                } else if (tally.leftOut.get(column)) {
+                    entries.add(column(tally, shown, column, Fate.NOT_NEEDED, "", AccountMessages.leftOut()));
+                } else if (tally.headColumns.get(column) || tally.filled.get(column)) {
                     UnreadColumn.Outcome outcome = unreadColumn.of(column, tally.filled.get(column));
                     if (named++ < NAMED_COLUMNS) {
-                        entries.add(column(tally, unreadColumn, column, outcome.fate(), "", outcome.why()));
+                        entries.add(column(tally, shown, column, outcome.fate(), "", outcome.why()));
                     } else {
                         more.computeIfAbsent(outcome, any -> new BitSet()).set(column);
                     }
                 }
             }
             more.forEach((outcome, others) -> entries.add(new Entry(
-                    grid.origin(table.headerRow(), others.nextSetBit(0)),
+                    grid.origin(Math.max(table.headerRow(), 0), others.nextSetBit(0)),
                     Subject.COLUMN,
                     Counted.of(others.cardinality(), "more column"),
                     outcome.fate(),
@@ -322,12 +361,12 @@ public final class AccountWriter {
             tally.left.forEach((state, rows) -> addRows(tally, state, rows));
         }
 
-        private Entry column(Tally tally, UnreadColumn headers, int column, Fate fate, String ours, String why) {
+        private Entry column(Tally tally, FoundTable shown, int column, Fate fate, String ours, String why) {
             FoundTable table = tally.table;
             return new Entry(
-                    grid.origin(table.headerRow(), column),
+                    grid.origin(Math.max(table.headerRow(), 0), column),
                     Subject.COLUMN,
-                    headers.header(column),
+                    UnreadColumn.header(shown, column),
                     fate,
                     ours,
                     why,
@@ -335,7 +374,8 @@ public final class AccountWriter {
                     List.of(tally.column(column)));
         }
 
-        private void addRows(Tally tally, Region.RowState state, BitSet rows) {
+        private void addRows(Tally tally, Region.RowState state, BitSet all) {
+            BitSet rows = (BitSet) all.clone();
             if (state != Region.RowState.NOTE) {
                 entries.add(rows(
                         tally,
@@ -346,6 +386,27 @@ public final class AccountWriter {
                             case STRUCK -> AccountMessages.struck();
                             default -> AccountMessages.withoutKey();
                         }));
+                return;
+            }
+            Map<String, BitSet> figures = new LinkedHashMap<>();
+            rows.stream().forEach(row -> {
+                List<String> places = NoteFigures.places(tally.table, row);
+                boolean costs = words.in(SheetLines.text(grid.row(row).values()))
+                        .filter(about -> about != CostWords.About.PRICE)
+                        .isPresent();
+                if (!places.isEmpty() && !costs) {
+                    figures.computeIfAbsent(AccountMessages.figuresInNote(places), any -> new BitSet())
+                            .set(row);
+                }
+            });
+            figures.forEach((why, noted) -> {
+                entries.add(rows(tally, noted, Fate.NOT_NEEDED, why));
+                noted.stream()
+                        .forEach(row ->
+                                findings.note(grid.origin(row, grid.row(row).firstKey()), why));
+                rows.andNot(noted);
+            });
+            if (rows.isEmpty()) {
                 return;
             }
             BitSet lines = new BitSet();
@@ -379,7 +440,7 @@ public final class AccountWriter {
 
         private Entry rows(Tally tally, BitSet rows, Fate fate, String why) {
             return new Entry(
-                    grid.origin(rows.nextSetBit(0), tally.region.firstColumn()),
+                    grid.origin(rows.nextSetBit(0), tally.first),
                     Subject.ROWS,
                     SheetLines.rows(rows),
                     fate,
@@ -406,13 +467,37 @@ public final class AccountWriter {
             unread.add("\"" + cell.text() + "\" in " + grid.origin(row, column).cell());
         }
 
+        /** Whether a cell beside the tables heads figures of a charge, below it or to the right of it. */
+        private boolean isCharge(int row, int column) {
+            Cell cell = grid.at(row, column);
+            boolean charge = cell.kind() == Cell.Kind.TEXT
+                    && !CostWords.isMarked(cell.text())
+                    && words.in(cell.text())
+                            .filter(about -> about == CostWords.About.CHARGE || about == CostWords.About.DISCOUNT)
+                            .isPresent();
+            return charge && (isFigure(row, column + 1) || isFigure(row + 1, column));
+        }
+
+        /** Whether a cell beside the tables holds a number other than zero. */
+        private boolean isFigure(int row, int column) {
+            BigDecimal number = grid.at(row, column).number();
+            boolean inTable =
+                    tallies.stream().anyMatch(tally -> tally.has(row) && column >= tally.first && column <= tally.last);
+            return number != null && number.signum() != 0 && !inTable;
+        }
+
         private void addOtherCells() {
             matters.forEach((row, columns) -> {
                 int column = telling(row, columns);
                 boolean line = tallies.stream()
                         .flatMap(tally -> tally.region.priceLines().values().stream())
                         .anyMatch(known -> known.row() == row);
-                if (!line) {
+                if (!line && isCharge(row, column)) {
+                    findings.error(
+                            grid.origin(row, column),
+                            AccountMessages.chargeBesideTable(
+                                    grid.at(row, column).text()));
+                } else if (!line) {
                     note(row, column);
                 }
                 BitSet rows = new BitSet();

@@ -144,7 +144,7 @@ public record FoundTable(
 
     /** The first header of the table. */
     public Origin header() {
-        return grid.origin(headerRow, firstColumn());
+        return grid.origin(Math.max(headerRow, 0), firstColumn());
     }
 
     /** The leftmost column that was found, from zero. */

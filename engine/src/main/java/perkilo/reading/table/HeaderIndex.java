@@ -60,8 +60,9 @@ final class HeaderIndex {
             return Optional.of(bracketed(named, header.inside()));
         }
         for (HeaderText.Cut cut : header.cuts()) {
-            HeaderMatch match = per(cut);
-            match = match == null ? trailing(spellings.get(cut.name()), cut.rest()) : match;
+            Spelling begun = spellings.get(cut.name());
+            HeaderMatch match = begun == null ? null : per(cut);
+            match = match == null ? trailing(begun, cut.rest()) : match;
             if (match != null) {
                 return Optional.of(match);
             }
@@ -73,7 +74,7 @@ final class HeaderIndex {
     private @Nullable HeaderMatch per(HeaderText.Cut cut) {
         UnitText unit = UnitText.parse(cut.rest()).orElse(UnitText.NONE);
         Measure measure = unit.measure();
-        if (measure == null || !unit.isOne() || !spellings.containsKey(cut.name())) {
+        if (measure == null || !unit.isOne()) {
             return null;
         }
         Spelling own = spellings.get(cut.name() + "per" + HeaderText.key(measure.symbol()));

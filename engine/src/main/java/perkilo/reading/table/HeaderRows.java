@@ -30,13 +30,15 @@ final class HeaderRows {
     private static final int FOR_THE_NAME = 200;
     private static final int FOR_A_FORMULA = 100;
 
-    private final Map<SheetSchema, HeaderIndex> indexes = new LinkedHashMap<>();
+    private final Map<SheetSchema, HeaderIndex> indexes;
     private final Findings findings;
-    private final Map<String, List<Candidate>> known = new HashMap<>();
+    private final Map<String, List<Candidate>> known;
     private final HeaderBeginnings beginnings;
 
     HeaderRows(List<SheetSchema> schemas, Findings findings) {
         this.findings = findings;
+        this.indexes = new LinkedHashMap<>();
+        this.known = new HashMap<>();
         List<String> keys = new ArrayList<>();
         for (SheetSchema schema : schemas) {
             HeaderIndex index = new HeaderIndex(schema.columns());
@@ -44,6 +46,18 @@ final class HeaderRows {
             keys.addAll(index.keys());
         }
         this.beginnings = new HeaderBeginnings(keys);
+    }
+
+    private HeaderRows(HeaderRows other, Findings findings) {
+        this.findings = findings;
+        this.indexes = other.indexes;
+        this.known = other.known;
+        this.beginnings = other.beginnings;
+    }
+
+    /** The same, with what is wrong reported elsewhere. */
+    HeaderRows reporting(Findings others) {
+        return new HeaderRows(this, others);
     }
 
     /** The cells of a row, with those of the row above that were merged downwards into it. */

@@ -40,6 +40,27 @@ public final class TableFinder {
         this.findings = findings;
     }
 
+    private TableFinder(TableFinder other, Findings findings) {
+        this.schemas = other.schemas;
+        this.headerRows = other.headerRows.reporting(findings);
+        this.nearHeaders = new NearHeaders(findings);
+        this.findings = findings;
+    }
+
+    /** The kinds that it looks for. */
+    public List<SheetSchema> schemas() {
+        return schemas;
+    }
+
+    /**
+     * One that looks for the same kinds, and knows what this one has learned of headers.
+     *
+     * @param others receives what that one finds
+     */
+    public TableFinder reporting(Findings others) {
+        return new TableFinder(this, others);
+    }
+
     /** The tables of all sheets, in their order; sheets with the name of a result sheet are left out. */
     public List<FoundTable> find(List<Grid> grids) {
         List<FoundTable> tables = new ArrayList<>();
@@ -77,7 +98,7 @@ public final class TableFinder {
 
     private boolean isResult(Grid grid) {
         boolean result = hasResultName(grid);
-        if (result && !new TableFinder(schemas, new Findings()).find(grid).isEmpty()) {
+        if (result && !reporting(new Findings()).find(grid).isEmpty()) {
             findings.note(grid.origin(), TableMessages.resultSheet());
         }
         return result;

@@ -37,6 +37,7 @@ final class UnreadColumn {
     private final Grid grid;
     private final CostWords words;
     private final Findings findings;
+    private final FoundTable shown;
     private final HeaderIndex index;
     private final NavigableMap<Integer, Cell> headers;
     private final NavigableMap<Integer, Cell> above;
@@ -45,11 +46,13 @@ final class UnreadColumn {
     /**
      * Ready to look at the columns of a table.
      *
+     * @param shown the same on the sheet as it was typed
      * @param rows those that were read
      * @param columns those that were not read and hold something
      */
-    UnreadColumn(FoundTable table, BitSet rows, BitSet columns, CostWords words, Findings findings) {
+    UnreadColumn(FoundTable table, FoundTable shown, BitSet rows, BitSet columns, CostWords words, Findings findings) {
         this.table = table;
+        this.shown = shown;
         this.grid = table.grid();
         this.words = words;
         this.findings = findings;
@@ -89,11 +92,6 @@ final class UnreadColumn {
                 column);
     }
 
-    /** Whether a column has a header. */
-    boolean hasHeader(int column) {
-        return headers.containsKey(column) || above.containsKey(column);
-    }
-
     /**
      * What became of a column.
      *
@@ -117,7 +115,7 @@ final class UnreadColumn {
             FoundTable.Place read = table.columns().get(named.get());
             return new Outcome(
                     Fate.NOT_NEEDED,
-                    AccountMessages.otherRead(named.get().header(), read == null ? "" : header(read.index())));
+                    AccountMessages.otherRead(named.get().header(), read == null ? "" : header(shown, read.index())));
         }
         Content content = values.getOrDefault(column, new Content());
         Holds holds = content.holds();
