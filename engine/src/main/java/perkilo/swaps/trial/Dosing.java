@@ -130,7 +130,7 @@ public final class Dosing {
     private static Formula.Line line(Formula.Line old, String material, BigDecimal level, BigDecimal before) {
         Figure typed = old.level();
         Figure figure = typed == null || level.compareTo(before) == 0 ? typed : Figure.of(level);
-        return new Formula.Line(old.phase(), material, figure, old.phaseC(), old.origin());
+        return old.with(material, figure);
     }
 
     private record Draft(
