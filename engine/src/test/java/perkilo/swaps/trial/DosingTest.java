@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.swaps.Kit;
+import perkilo.swaps.Varied;
 
 /** Levels by active matter: w' = w · A / A'. */
 final class DosingTest {
@@ -62,7 +63,8 @@ final class DosingTest {
         Trial trial = new Kit()
                 .line("A", "", "q.s.", WATER)
                 .line("A", "", "10", LAURETH)
-                .trial(1, Kit.catalogued("Sodium lauroyl methyl isethionate"));
+                .trial(
+                        1, Varied.trait(Kit.catalogued("Sodium lauroyl methyl isethionate"), "active", null));
 
         assertThat(trial.dose().to()).isEqualByComparingTo("0.1");
         assertThat(trial.dose().cautions())
