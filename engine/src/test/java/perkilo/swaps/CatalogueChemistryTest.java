@@ -20,8 +20,8 @@ final class CatalogueChemistryTest {
     private static final List<Map<String, String>> ROWS = Csv.read("prices/materials.csv");
 
     /** IUPAC abridged standard atomic weights (2021). */
-    private static final Map<String, Double> ATOMIC_WEIGHT = Map.of(
-            "H", 1.008, "C", 12.011, "N", 14.007, "O", 15.999, "Na", 22.990, "P", 30.974, "K", 39.098);
+    private static final Map<String, Double> ATOMIC_WEIGHT =
+            Map.of("H", 1.008, "C", 12.011, "N", 14.007, "O", 15.999, "Na", 22.990, "P", 30.974, "K", 39.098);
 
     private static final Pattern ELEMENT = Pattern.compile("([A-Z][a-z]?)(\\d*)");
 
@@ -69,7 +69,8 @@ final class CatalogueChemistryTest {
     @Test
     void every_equivalent_weight_is_that_of_an_acid_a_base_a_buffer_salt_or_a_chelator() {
         assertThat(ROWS)
-                .filteredOn(row -> !row.getOrDefault("Equivalent weight g/mol", "").isEmpty())
+                .filteredOn(
+                        row -> !row.getOrDefault("Equivalent weight g/mol", "").isEmpty())
                 .hasSize(27)
                 .allSatisfy(row -> assertThat(roles(row))
                         .as(row.get("Material"))

@@ -44,9 +44,9 @@ final class LeftOutTest {
     private static final SwapOutcome.Found FOUND = find(BOOK);
 
     /**
-     * A cream with at least two materials of most kinds, what of the catalogue is sold, and a few that cannot be judged. Duty is
-     * the supplier's throughout: what is listed does not depend on it, and lines of different duty take much longer to
-     * plan.
+     * A cream with at least two materials of most kinds, what of the catalogue is sold, and a few that cannot be
+     * judged. Duty is the supplier's throughout: what is listed does not depend on it, and lines of different duty take
+     * much longer to plan.
      */
     private static Book book() {
         Book mixed = DemoBook.richCream();
@@ -84,7 +84,8 @@ final class LeftOutTest {
         Material bht = Kit.catalogued("BHT");
         Set<String> sold = rich.offers().stream().map(Offer::item).collect(Collectors.toSet());
         List<Material> materials = new ArrayList<>(rich.materials().values().stream()
-                .filter(material -> sold.contains(material.name()) || material.name().equals("Water"))
+                .filter(material ->
+                        sold.contains(material.name()) || material.name().equals("Water"))
                 .toList());
         materials.add(Varied.of(bht, "name", "Unsold"));
         materials.add(Material.of("Unheard-of"));

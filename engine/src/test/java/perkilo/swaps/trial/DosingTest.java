@@ -63,8 +63,7 @@ final class DosingTest {
         Trial trial = new Kit()
                 .line("A", "", "q.s.", WATER)
                 .line("A", "", "10", LAURETH)
-                .trial(
-                        1, Varied.trait(Kit.catalogued("Sodium lauroyl methyl isethionate"), "active", null));
+                .trial(1, Varied.trait(Kit.catalogued("Sodium lauroyl methyl isethionate"), "active", null));
 
         assertThat(trial.dose().to()).isEqualByComparingTo("0.1");
         assertThat(trial.dose().cautions())
