@@ -11,6 +11,7 @@ import perkilo.origin.Reading;
 import perkilo.reading.Sources;
 import perkilo.swaps.FunctionCheck;
 import perkilo.swaps.RecipeCheck;
+import perkilo.swaps.RoleCheck;
 
 /** Service that checks a workbook and lists every problem; nothing is changed. */
 public final class CheckBook {
@@ -30,6 +31,7 @@ public final class CheckBook {
         findings.addAll(RunCheck.of(book));
         findings.addAll(RecipeCheck.of(book));
         findings.addAll(FunctionCheck.of(book));
+        findings.addAll(RoleCheck.of(book));
         return new Checked(reading, findings);
     }
 }

@@ -10,6 +10,16 @@ import java.util.List;
  * workbook and finds it again.
  */
 public enum Fact {
+    /** What it is put into a formula for, finer than its functions; the most usual first. */
+    ROLE(
+            "Role",
+            Kind.WORDS,
+            "what it is put into a formula for; only materials that can play the same role are compared",
+            "emollient ester",
+            "Roles",
+            "Role in formula"),
+    /** Whether swaps leave it alone. */
+    KEEP("Keep", List.of("yes", "no"), "yes: it is not swapped; no: it may be, even if it is an active", "yes"),
     /** Active matter as a fraction of the material as supplied. */
     ACTIVE(
             "Active %",
@@ -22,7 +32,13 @@ public enum Fact {
             "Active content %",
             "Solids %"),
     /** Where it dissolves: oil, water, both … */
-    SOLUBLE_IN("Soluble in", Kind.WORD, "water, oil or both", "water", "Solubility", "Phase solubility"),
+    SOLUBLE_IN(
+            "Soluble in",
+            List.of("oil", "water", "both", "powder"),
+            "water, oil, both, or powder where it dissolves in neither",
+            "water",
+            "Solubility",
+            "Phase solubility"),
     /** The highest temperature it withstands in processing. */
     MAX_PROCESS_C(
             "Max process °C",
@@ -34,8 +50,19 @@ public enum Fact {
             "Maximum process temperature",
             "Max temperature"),
     MELTS_AT_C("Melts at °C", "°C", Range.ANY, "its melting point", "65", "Melting point", "Melts at", "Melt point"),
-    CHARGE("Charge", Kind.WORD, "nonionic, anionic, cationic or amphoteric", "nonionic", "Ionic charge", "Ionicity"),
-    SPREADING_CLASS("Spreading class", Kind.WORD, "of an emollient: light, medium or heavy", "medium", "Spreading"),
+    CHARGE(
+            "Charge",
+            List.of("nonionic", "anionic", "cationic", "amphoteric"),
+            "nonionic, anionic, cationic or amphoteric",
+            "nonionic",
+            "Ionic charge",
+            "Ionicity"),
+    SPREADING_CLASS(
+            "Spreading class",
+            List.of("light", "medium", "heavy"),
+            "of an emollient: light, medium or heavy",
+            "medium",
+            "Spreading"),
     /** In mm² in 10 minutes. */
     SPREADING_VALUE("Spreading value", "", Range.ZERO_OR_MORE, "of an emollient, in mm² in 10 minutes", "800"),
     VISCOSITY("Viscosity mPa·s", "mPa·s", Range.ZERO_OR_MORE, "at 20 to 25 °C", "28", "Viscosity"),
@@ -89,6 +116,84 @@ public enum Fact {
             "fragrance allergens in it, each with its percentage",
             "Linalool 35; Limonene 0.5",
             "Fragrance allergens"),
+    /** Of an oil; from high interfacial tension against water to low. */
+    POLARITY("Polarity", List.of("nonpolar", "medium", "polar"), "of an oil", "medium", "Oil polarity"),
+    /** At 20 °C, of waxes and butters; of an abrasive, its grains. */
+    HARDNESS("Hardness", List.of("soft", "medium", "hard"), "of a wax, a butter or an abrasive", "medium"),
+    /** How well an oil keeps in air. */
+    OXIDATIVE_STABILITY(
+            "Oxidative stability",
+            List.of("low", "medium", "high"),
+            "how well an oil keeps in air",
+            "high",
+            "Oxidation stability"),
+    /** What people would notice; the word none where there is nothing to notice. */
+    COLOUR_AND_ODOUR(
+            "Colour and odour",
+            Kind.WORDS,
+            "what people would see or smell in the product; none if nothing",
+            "yellow; nutty",
+            "Color and odor",
+            "Colour and smell"),
+    /** Whether it leaves the skin or the vessel as vapour. */
+    VOLATILE("Volatile", List.of("yes", "no"), "whether it evaporates from the skin or in making", "no"),
+    /**
+     * Grams of active matter for one mole of acid or base; for a chelator, for one mole of metal ions that it binds.
+     */
+    EQUIVALENT_WEIGHT(
+            "Equivalent weight g/mol",
+            "g/mol",
+            Range.ZERO_OR_MORE,
+            "of an acid or base: active matter for one mole of acid or base; of a chelator: for one mole of metal ions",
+            "64.04",
+            "Equivalent weight",
+            "Equivalent mass g/mol"),
+    /** How many acid or base groups one molecule has. */
+    ACID_BASE_GROUPS(
+            "Acid or base groups",
+            "",
+            Range.ZERO_OR_MORE,
+            "how many acid or base groups one molecule has",
+            "3",
+            "Acid groups",
+            "Base groups"),
+    /** How a thickener takes salts. */
+    ELECTROLYTE_TOLERANCE(
+            "Electrolyte tolerance",
+            List.of("low", "medium", "high"),
+            "how well a thickener stands salts",
+            "medium",
+            "Salt tolerance"),
+    /** What water or oil looks like with it. */
+    CLARITY("Clarity", List.of("clear", "hazy", "opaque"), "what water or oil looks like with it", "clear"),
+    /** Of a surfactant. */
+    FOAM("Foam", List.of("low", "medium", "high"), "of a surfactant", "high"),
+    /** Of a surfactant on the skin, as the trade grades it. */
+    MILDNESS("Mildness", List.of("mild", "medium", "harsh"), "of a surfactant", "mild"),
+    /** What a preservative keeps from growing. */
+    SPECTRUM(
+            "Protects against",
+            Kind.WORDS,
+            "of a preservative: gram-positive bacteria, gram-negative bacteria, yeast, mould",
+            "yeast; mould",
+            "Spectrum",
+            "Antimicrobial spectrum"),
+    /** What spoils it or makes it fall out. */
+    SENSITIVE_TO(
+            "Sensitive to",
+            Kind.WORDS,
+            "what spoils it: hydrolysis, oxygen, light, cold (crystallises), salts",
+            "hydrolysis; light",
+            "Sensitivity"),
+    /** The usual grain; half of the mass is finer. */
+    PARTICLE_SIZE(
+            "Particle size µm",
+            "µm",
+            Range.ZERO_OR_MORE,
+            "of a powder or an abrasive: half of it is finer",
+            "12",
+            "Particle size",
+            "Median particle size µm"),
     /** Greenhouse gases of one kilogram as it is bought, in kilograms of carbon dioxide with the same effect. */
     CARBON_FOOTPRINT(
             "Carbon footprint kg CO2e/kg",
@@ -145,28 +250,45 @@ public enum Fact {
     private final String example;
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of
+    private final List<String> choices;
+
+    @SuppressWarnings("ImmutableEnumChecker") // List.of
     private final List<String> alsoHeaded;
 
     /** A number. */
     Fact(String header, String unit, Range range, String explanation, String example, String... alsoHeaded) {
-        this(header, Kind.NUMBER, unit, range, explanation, example, alsoHeaded);
+        this(header, Kind.NUMBER, unit, range, List.of(), explanation, example, alsoHeaded);
     }
 
     /** A percentage. */
     Fact(String header, Kind kind, Range range, String explanation, String example, String... alsoHeaded) {
-        this(header, kind, "%", range, explanation, example, alsoHeaded);
+        this(header, kind, "%", range, List.of(), explanation, example, alsoHeaded);
     }
 
     /** Words. */
     Fact(String header, Kind kind, String explanation, String example, String... alsoHeaded) {
-        this(header, kind, "", Range.ANY, explanation, example, alsoHeaded);
+        this(header, kind, "", Range.ANY, List.of(), explanation, example, alsoHeaded);
     }
 
-    Fact(String header, Kind kind, String unit, Range range, String explanation, String example, String[] alsoHeaded) {
+    /** One of a few words. */
+    Fact(String header, List<String> choices, String explanation, String example, String... alsoHeaded) {
+        this(header, Kind.WORD, "", Range.ANY, choices, explanation, example, alsoHeaded);
+    }
+
+    Fact(
+            String header,
+            Kind kind,
+            String unit,
+            Range range,
+            List<String> choices,
+            String explanation,
+            String example,
+            String[] alsoHeaded) {
         this.header = header;
         this.kind = kind;
         this.unit = unit;
         this.range = range;
+        this.choices = choices;
         this.explanation = explanation;
         this.example = example;
         this.alsoHeaded = List.of(alsoHeaded);
@@ -190,6 +312,11 @@ public enum Fact {
     /** Which numbers make sense. */
     public Range range() {
         return range;
+    }
+
+    /** The words that may be typed; none if any may. */
+    public List<String> choices() {
+        return choices;
     }
 
     /** One line of help for whoever fills the column in. */

@@ -27,7 +27,7 @@ public final class MaterialsSheet {
 
     public static final InputColumn FUNCTIONS = InputColumn.of(
                     "Functions", LIST, "what it does, in the words of the EU glossary", "humectant; solvent")
-            .also("Function", "Role", "Cosmetic function");
+            .also("Function", "Cosmetic function");
 
     public static final InputColumn DENSITY = InputColumn.of(
                     "Density g/mL", NUMBER, "needed where it is sold by the litre or gallon", "1.26")

@@ -102,6 +102,21 @@ final class CatalogueTest {
         "Natural origin index, natural origin",
         "Tags, tags",
         "Allergens, allergen|invented",
+        "Role, role",
+        "Polarity, polarity",
+        "Hardness, hardness",
+        "Oxidative stability, oxidative stability",
+        "Colour and odour, colour and odour",
+        "Volatile, volatil",
+        "Clarity, clarity|clear",
+        "Sensitive to, sensitive",
+        "Particle size µm, particle size",
+        "Equivalent weight g/mol, equivalent weight",
+        "Acid or base groups, acid or base groups",
+        "Electrolyte tolerance, electrolyte tolerance",
+        "Foam, foam",
+        "Mildness, mildness",
+        "Protects against, protects against",
         "CAS, cas"
     })
     void every_value_has_a_source(String column, String word) {
