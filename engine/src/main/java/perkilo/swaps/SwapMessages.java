@@ -130,6 +130,10 @@ final class SwapMessages {
         return "Saves nothing at any run size.";
     }
 
+    static String savesTooLittle(String least) {
+        return "Saves less than " + least + " of the raw material cost at every run size (Least saving on Settings).";
+    }
+
     static String boughtAlready(List<String> formulas) {
         return "Already bought for " + quoted(formulas)
                 + ". Ordered together it may cost less than here, because each run is planned alone.";
