@@ -27,7 +27,22 @@ final class DropDowns {
             "Charge", List.of("nonionic", "anionic", "cationic", "amphoteric"),
             "Spreading class", List.of("light", "medium", "heavy"),
             "Soluble in", List.of("oil", "water", "both"),
-            "Kind", List.of("leave-on", "rinse-off"));
+            "Kind",
+                    List.of(
+                            "leave-on; face",
+                            "leave-on; body",
+                            "leave-on; hands",
+                            "leave-on; lips",
+                            "leave-on; eye",
+                            "leave-on; hair",
+                            "leave-on; nails",
+                            "leave-on; underarm",
+                            "rinse-off; face",
+                            "rinse-off; body",
+                            "rinse-off; hands",
+                            "rinse-off; hair",
+                            "toothpaste",
+                            "mouthwash"));
 
     private DropDowns() {}
 
