@@ -193,14 +193,9 @@ final class GateMessages {
                 + ".";
     }
 
-    static String withinPublishedLimit(BigDecimal level, String limitedAs, BigDecimal max, String source) {
-        return "The formula contains " + TrialWords.percent(level) + " " + limitedAs + "; the limit is "
-                + TrialWords.percent(max) + " (" + source + ").";
-    }
-
-    static String abovePublishedLimit(BigDecimal level, String limitedAs, BigDecimal max, String source) {
-        return "The formula contains " + TrialWords.percent(level) + " " + limitedAs + ", but the limit is "
-                + TrialWords.percent(max) + " (" + source + ").";
+    static String maximumOfOtherKind(String material, BigDecimal typed) {
+        return "The legal maximum of " + material + " on the Materials sheet, " + TrialWords.percent(typed)
+                + ", is that of another kind of product, so the table of the law counts.";
     }
 
     // preservation

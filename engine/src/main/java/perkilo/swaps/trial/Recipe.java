@@ -1,6 +1,7 @@
 package perkilo.swaps.trial;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,12 +12,14 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductKind;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Allergens;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.facts.NaturalOrigin;
+import perkilo.swaps.law.Law;
 
 /**
  * A formula with what is known about its materials, and what its products require.
@@ -25,12 +28,14 @@ import perkilo.swaps.facts.NaturalOrigin;
  * @param portions one per line, in the order of the formula
  * @param requiredTags of all products made of it, as they are compared
  * @param naturalOriginTarget the highest of its products, as a fraction; null for none
+ * @param day whose law holds
  */
 public record Recipe(
         Formula formula,
         List<Portion> portions,
         Set<String> requiredTags,
-        @Nullable BigDecimal naturalOriginTarget) {
+        @Nullable BigDecimal naturalOriginTarget,
+        LocalDate day) {
 
     public Recipe {
         portions = List.copyOf(portions);
@@ -49,17 +54,17 @@ public record Recipe(
                 .map(Figure::value)
                 .max(BigDecimal::compareTo)
                 .orElse(null);
-        return new Recipe(formula, portions(book, formula), tags, target);
+        return new Recipe(formula, portions(book, formula), tags, target, book.settings().costingDate());
     }
 
     /** Another formula for the same products. */
     public Recipe with(Book book, Formula other) {
-        return new Recipe(other, portions(book, other), requiredTags, naturalOriginTarget);
+        return new Recipe(other, portions(book, other), requiredTags, naturalOriginTarget, day);
     }
 
     /** Another formula for the same products, whose materials are known already. */
     public Recipe with(Formula other, List<Portion> lines) {
-        return new Recipe(other, lines, requiredTags, naturalOriginTarget);
+        return new Recipe(other, lines, requiredTags, naturalOriginTarget, day);
     }
 
     /** The level of a material over all lines, as a fraction. */
@@ -90,6 +95,23 @@ public record Recipe(
         return portions.stream()
                 .anyMatch(portion ->
                         portion.material().isWater() && portion.level().signum() > 0);
+    }
+
+    /** What kind of product it makes. */
+    public ProductKind kind() {
+        return formula.batching().kind();
+    }
+
+    /** The law for what it contains. */
+    public Law law() {
+        Figure ph = formula.batching().finalPh();
+        return new Law(
+                kind(),
+                day,
+                ph == null ? null : ph.value(),
+                portions.stream()
+                        .map(portion -> new Law.Dosed(portion.material(), portion.level()))
+                        .toList());
     }
 
     /** Natural origin content by ISO 16128. */
