@@ -155,6 +155,10 @@ final class CommandMessages {
         return "--changes takes 0 or more, but was given " + typed + ".";
     }
 
+    static String closenessOutside(String typed) {
+        return "--closeness takes a number from 0 to 100, but was given " + typed + ".";
+    }
+
     static String noChoice() {
         return "--apply needs the number of a swap, such as 3, or of a blend, such as \"blend 2\".";
     }

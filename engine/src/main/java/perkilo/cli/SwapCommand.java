@@ -1,6 +1,7 @@
 package perkilo.cli;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import perkilo.desk.Choice;
 import perkilo.desk.Destination;
@@ -15,11 +16,27 @@ import picocli.CommandLine.Model.OptionSpec;
 /** The command {@code swap}: finds cheaper materials that do the same job. */
 final class SwapCommand extends Command {
 
+    private static final BigDecimal MOST_CLOSE = BigDecimal.valueOf(100);
+
     private final OptionSpec formula = Options.value(String.class, "NAME", "Only look at this formula.", "--formula");
     private final OptionSpec material =
             Options.value(String.class, "NAME", "Only replace this material.", "--material");
     private final OptionSpec function = Options.value(
-            String.class, "FUNCTION", "Only look at this function, such as emollient or emulsifier.", "--function");
+            String.class,
+            "FUNCTION",
+            "Only look at lines with this function or role, such as emollient or emollient ester.",
+            "--function");
+    private final OptionSpec closeness = Options.valueOr(
+            "60",
+            BigDecimal.class,
+            "N",
+            "Only offer materials that are at least this close, 0 to 100, even if every unknown fact is as far as can be."
+                    + " Default: ${DEFAULT-VALUE}.",
+            "--closeness");
+    private final OptionSpec actives = Options.flag(
+            "Also look for another supplier or strength of actives, UV filters, fragrances and colourants, which are kept"
+                    + " otherwise.",
+            "--actives");
     private final OptionSpec changes = Options.valueOr(
             "2",
             int.class,
@@ -41,11 +58,11 @@ final class SwapCommand extends Command {
     SwapCommand() {
         super(
                 "swap",
-                "Find cheaper materials with an equivalent function. They are candidates for lab tests, not approved changes.");
+                "Find cheaper materials that can play the same role. They are candidates for lab tests, not approved changes.");
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
-        takes(formula, material, function, changes, apply);
+        takes(formula, material, function, closeness, actives, changes, apply);
     }
 
     @Override
@@ -69,7 +86,14 @@ final class SwapCommand extends Command {
     private SwapRequest request() {
         SwapRequest.Only only = new SwapRequest.Only(said(formula), said(material), said(function));
         return new SwapRequest(
-                options.sources(), runs.sizes(), only, changes(), Options.said(apply, Choice.class), today());
+                options.sources(),
+                runs.sizes(),
+                only,
+                changes(),
+                leastCloseness(),
+                Options.isOn(actives),
+                Options.said(apply, Choice.class),
+                today());
     }
 
     private void checkUsage() {
@@ -79,6 +103,14 @@ final class SwapCommand extends Command {
         if (most < 0) {
             throw wrong(CommandMessages.negativeChanges(most));
         }
+        BigDecimal least = leastCloseness();
+        if (least.signum() < 0 || least.compareTo(MOST_CLOSE) > 0) {
+            throw wrong(CommandMessages.closenessOutside(least.toPlainString()));
+        }
+    }
+
+    private BigDecimal leastCloseness() {
+        return closeness.<BigDecimal>getValue();
     }
 
     private int changes() {

@@ -12,6 +12,7 @@ import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.FunctionCheck;
+import perkilo.swaps.RoleCheck;
 import perkilo.swaps.RecipeCheck;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
@@ -75,13 +76,16 @@ public final class FindSwaps {
                         request.only().formula(),
                         request.only().material(),
                         function == null ? null : Functions.named(function))
-                .changing(request.mostChanged());
+                .changing(request.mostChanged())
+                .atLeast(request.closeness())
+                .withActives(request.actives());
     }
 
     private static SwapAnswer answer(Book book, @Nullable Choice apply, SwapOutcome outcome, List<Finding> findings) {
         findings.addAll(outcome.findings());
         findings.addAll(RecipeCheck.of(book));
         findings.addAll(FunctionCheck.of(book));
+        findings.addAll(RoleCheck.of(book));
         if (!(outcome instanceof SwapOutcome.Found found)) {
             return new SwapAnswer.NoPurchase(findings);
         }

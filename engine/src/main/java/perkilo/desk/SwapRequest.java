@@ -1,7 +1,9 @@
 package perkilo.desk;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import perkilo.swaps.SwapOptions;
 import perkilo.reading.Sources;
 
 /**
@@ -11,6 +13,8 @@ import perkilo.reading.Sources;
  * @param sizes run sizes instead of the Runs sheet
  * @param only which formulas, materials and functions
  * @param mostChanged the most materials that may be added to a blend, and the most that may be taken out
+ * @param closeness the lowest closeness that is offered, 0 to 100
+ * @param actives whether actives, filters, fragrances and colourants are opened to the same substance
  * @param apply the swap or blend to write into a new formula; null for none
  * @param today the costing date if none is set
  */
@@ -19,6 +23,8 @@ public record SwapRequest(
         RunSizes sizes,
         Only only,
         int mostChanged,
+        BigDecimal closeness,
+        boolean actives,
         @Nullable Choice apply,
         LocalDate today) {
 
@@ -27,7 +33,7 @@ public record SwapRequest(
 
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
-        return new SwapRequest(sources, sizes, Only.ALL, USUALLY_CHANGED, null, today);
+        return new SwapRequest(sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, null, today);
     }
 
     /**

@@ -1,11 +1,15 @@
 package perkilo.templates;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.model.DeliveryTerm;
+import perkilo.model.Fact;
+import perkilo.model.ProductKind;
 import perkilo.schema.InputColumn;
 import perkilo.sheet.SheetNames;
 import perkilo.units.Measure;
@@ -23,26 +27,7 @@ final class DropDowns {
             "Product", "Products",
             "Formula", "Batches");
 
-    private static final Map<String, List<String>> WORDS = Map.of(
-            "Charge", List.of("nonionic", "anionic", "cationic", "amphoteric"),
-            "Spreading class", List.of("light", "medium", "heavy"),
-            "Soluble in", List.of("oil", "water", "both"),
-            "Kind",
-                    List.of(
-                            "leave-on; face",
-                            "leave-on; body",
-                            "leave-on; hands",
-                            "leave-on; lips",
-                            "leave-on; eye",
-                            "leave-on; hair",
-                            "leave-on; nails",
-                            "leave-on; underarm",
-                            "rinse-off; face",
-                            "rinse-off; body",
-                            "rinse-off; hands",
-                            "rinse-off; hair",
-                            "toothpaste",
-                            "mouthwash"));
+    private static final Map<String, List<String>> WORDS = words();
 
     private DropDowns() {}
 
@@ -82,6 +67,31 @@ final class DropDowns {
         }
         String letters = SheetNames.column(column);
         return Optional.of("%s!$%s$2:$%s$%d".formatted(SheetNames.quoted(sheet), letters, letters, ROOM));
+    }
+
+    private static Map<String, List<String>> words() {
+        Map<String, List<String>> words = new HashMap<>();
+        for (Fact fact : Fact.values()) {
+            // a list holds one word, so columns of several words have none
+            if (fact.kind() == Fact.Kind.WORD && !fact.choices().isEmpty()) {
+                words.put(fact.header(), fact.choices());
+            }
+        }
+        words.put("Kind", kinds());
+        return words;
+    }
+
+    /** The usual kinds; a list of a spreadsheet holds no more than 255 letters. */
+    private static List<String> kinds() {
+        List<String> kinds = new ArrayList<>();
+        for (ProductKind.Word contact : List.of(ProductKind.Word.LEAVE_ON, ProductKind.Word.RINSE_OFF)) {
+            for (String part : List.of("face", "body", "hands", "hair", "lips", "eye")) {
+                kinds.add(contact.word() + "; " + part);
+            }
+        }
+        kinds.add(ProductKind.Word.TOOTHPASTE.word());
+        kinds.add(ProductKind.Word.MOUTHWASH.word());
+        return kinds;
     }
 
     private static List<String> symbols() {

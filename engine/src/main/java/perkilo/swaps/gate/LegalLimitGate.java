@@ -9,6 +9,8 @@ import perkilo.origin.Figure;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.law.Law;
 import perkilo.swaps.law.Ruling;
+import perkilo.swaps.role.Role;
+import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.Trial;
 
 /**
@@ -41,7 +43,8 @@ final class LegalLimitGate implements Gate {
     @Override
     public Verdict judge(Trial trial) {
         Material to = trial.to();
-        boolean preserves = Functions.work(trial.from()).equals(Functions.PRESERVATIVE);
+        Role role = trial.role();
+        boolean preserves = role != null && Roles.isPreserving(role);
         List<String> words = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
         for (Ruling ruling : trial.after().law().rulings(to, preserves)) {
