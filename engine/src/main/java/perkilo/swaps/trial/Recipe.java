@@ -20,6 +20,7 @@ import perkilo.swaps.facts.Functions;
 import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.facts.NaturalOrigin;
 import perkilo.swaps.law.Law;
+import perkilo.swaps.role.Roles;
 
 /**
  * A formula with what is known about its materials, and what its products require.
@@ -36,6 +37,17 @@ public record Recipe(
         Set<String> requiredTags,
         @Nullable BigDecimal naturalOriginTarget,
         LocalDate day) {
+
+    private static final String[] OILS = {
+        "emollient ester",
+        "triglyceride oil",
+        "hydrocarbon",
+        "silicone",
+        "volatile emollient",
+        "butter",
+        "wax",
+        "fatty alcohol"
+    };
 
     public Recipe {
         portions = List.copyOf(portions);
@@ -146,7 +158,7 @@ public record Recipe(
         Hlb oils = Hlb.NOTHING;
         for (Portion portion : portions) {
             Figure required = portion.material().traits().requiredHlb();
-            if (required != null || Functions.work(portion.material()).equals(Functions.EMOLLIENT)) {
+            if (required != null || isOil(portion.material())) {
                 oils = oils.plus(portion.level(), required);
             }
         }
@@ -157,12 +169,25 @@ public record Recipe(
     public Hlb emulsifierHlb() {
         Hlb emulsifiers = Hlb.NOTHING;
         for (Portion portion : portions) {
-            if (Functions.work(portion.material()).equals(Functions.EMULSIFYING)) {
+            if (emulsifies(portion.material())) {
                 emulsifiers = emulsifiers.plus(
                         portion.level(), portion.material().traits().hlb());
             }
         }
         return emulsifiers;
+    }
+
+    /** By its first role; without a role, by its function. */
+    private static boolean emulsifies(Material material) {
+        return Roles.first(material)
+                .map(role -> Roles.isEmulsifier(role) || role.isOneOf("co-emulsifier"))
+                .orElseGet(() -> Functions.work(material).equals(Functions.EMULSIFYING));
+    }
+
+    private static boolean isOil(Material material) {
+        return Roles.first(material)
+                .map(role -> role.isOneOf(OILS))
+                .orElseGet(() -> Functions.work(material).equals(Functions.EMOLLIENT));
     }
 
     private List<Portion> phaseOf(Formula.Line line) {
