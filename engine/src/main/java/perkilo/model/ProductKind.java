@@ -61,7 +61,7 @@ public final class ProductKind {
             this.word = word;
             this.about = about;
             this.implied = implied;
-            this.keys = Arrays.stream(also).map(ProductKind::key).collect(Collectors.toUnmodifiableSet());
+            this.keys = Arrays.stream(also).map(Word::key).collect(Collectors.toUnmodifiableSet());
         }
 
         /** As a person reads and types it. */
@@ -82,6 +82,17 @@ public final class ProductKind {
         public static Optional<Word> named(String typed) {
             String key = key(typed);
             return Arrays.stream(values()).filter(word -> word.isSpelled(key)).findFirst();
+        }
+
+        private static String key(String word) {
+            StringBuilder key = new StringBuilder();
+            String lower = word.toLowerCase(Locale.ROOT);
+            for (int at = 0; at < lower.length(); at++) {
+                if (Character.isLetterOrDigit(lower.charAt(at))) {
+                    key.append(lower.charAt(at));
+                }
+            }
+            return key.toString();
         }
     }
 
@@ -154,17 +165,6 @@ public final class ProductKind {
         EnumSet<Word> written = typed.isEmpty() ? EnumSet.noneOf(Word.class) : EnumSet.copyOf(typed);
         written.addAll(all.stream().filter(word -> word.about == About.CONTACT).toList());
         return written.stream().map(Word::word).collect(Collectors.joining("; "));
-    }
-
-    private static String key(String word) {
-        StringBuilder key = new StringBuilder();
-        String lower = word.toLowerCase(Locale.ROOT);
-        for (int at = 0; at < lower.length(); at++) {
-            if (Character.isLetterOrDigit(lower.charAt(at))) {
-                key.append(lower.charAt(at));
-            }
-        }
-        return key.toString();
     }
 
     @Override
