@@ -106,6 +106,9 @@ public final class ProductKind {
     public static final List<String> WORDS =
             Arrays.stream(Word.values()).map(Word::word).toList();
 
+    /** A product for the mouth is one only if a person says so. */
+    private static final Set<Word> ORALS = Collections.unmodifiableSet(EnumSet.of(Word.ORAL, Word.TOOTHPASTE, Word.MOUTHWASH));
+
     private final Set<Word> typed;
     private final Set<Word> all;
 
@@ -158,6 +161,21 @@ public final class ProductKind {
     /** Whether the words say something about this. */
     public boolean says(About about) {
         return typed.stream().anyMatch(word -> word.about == about);
+    }
+
+    /** This kind for each part of the body that may be meant; this one alone if a part is said. */
+    public List<ProductKind> possible() {
+        if (says(About.PART)) {
+            return List.of(this);
+        }
+        return Arrays.stream(Word.values())
+                .filter(word -> word.about == About.PART && !ORALS.contains(word))
+                .map(part -> {
+                    EnumSet<Word> words = EnumSet.of(part);
+                    words.addAll(typed);
+                    return new ProductKind(words);
+                })
+                .toList();
     }
 
     /** The words as they are written in a cell: {@code rinse-off; hair}. */

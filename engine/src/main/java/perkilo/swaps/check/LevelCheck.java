@@ -20,7 +20,7 @@ final class LevelCheck implements FormulaCheck {
         List<Finding> findings = new ArrayList<>();
         for (Portion portion : formula.materials()) {
             Material material = portion.material();
-            if (material.isWater() || formula.isUnlawful(material) || isAboveTypedMaximum(material, formula)) {
+            if (material.isWater() || isSetByPh(material, formula) || formula.isUnlawful(material) || isAboveTypedMaximum(material, formula)) {
                 continue;
             }
             int line = formula.recipe().portions().indexOf(portion);
@@ -33,6 +33,14 @@ final class LevelCheck implements FormulaCheck {
             }
         }
         return findings;
+    }
+
+    /** So much acid or base is used as the final pH asks for. */
+    private static boolean isSetByPh(Material material, Checked formula) {
+        return formula.recipe().formula().batching().finalPh() != null
+                && Roles.first(material)
+                        .filter(role -> role.isOneOf("acid", "base", "buffer salt"))
+                        .isPresent();
     }
 
     private static boolean isAboveTypedMaximum(Material material, Checked formula) {

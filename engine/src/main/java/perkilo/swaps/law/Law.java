@@ -210,7 +210,7 @@ public final class Law {
         }
         List<LegalRule> mayBreak =
                 maybe.stream().filter(rule -> isBroken(rule, brought, true)).toList();
-        if (broken == null && !mayBreak.isEmpty() && mayBreak.size() == maybe.size()) {
+        if (broken == null && !mayBreak.isEmpty() && mayBreak.size() == maybe.size() && leavesNoPartOut(maybe)) {
             broken = mayBreak.stream()
                     .max(Comparator.comparing(Law::number))
                     .filter(rule -> isBroken(rule, brought, false))
@@ -245,6 +245,13 @@ public final class Law {
                         : LawMessages.within(
                                 sum(kept, brought, false), kept.expressed(), LimitWords.of(kept), purpose, kept.where()),
                 cautions);
+    }
+
+    /** Whether each part of the body that a person may mean has one of the rules. */
+    private boolean leavesNoPartOut(List<LegalRule> rules) {
+        return kind.possible().stream()
+                .allMatch(possible -> rules.stream()
+                        .anyMatch(rule -> rule.kinds().holds(possible) == Truth.YES));
     }
 
     private static Ruling unclear(String group, LegalRule rule, List<Brought> brought, String words) {

@@ -22,7 +22,6 @@ import perkilo.model.ProductKind.Word;
 import perkilo.model.Traits;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
-import perkilo.swaps.law.KindCondition.Truth;
 import perkilo.swaps.law.LegalRule.Bound;
 import perkilo.swaps.law.Ruling.Outcome;
 
@@ -242,25 +241,21 @@ final class LawTest {
                 .isNotEmpty());
     }
 
-    /** If all rules that may apply are broken, one that applies is: each part of the body has one of them. */
+    /** A kind that says nothing about the part is judged like all kinds that do, taken together. */
     @Test
-    void rules_for_parts_of_the_body_leave_no_part_out() {
-        List<Word> parts = EnumSet.allOf(Word.class).stream()
-                .filter(word -> word.about() == ProductKind.About.PART)
-                .filter(word -> !Set.of(Word.ORAL, Word.TOOTHPASTE, Word.MOUTHWASH).contains(word))
-                .toList();
-        for (String group : LegalTable.groups()) {
+    void an_unsaid_part_is_any_part() {
+        for (LegalTable.Substance substance : LegalTable.all()) {
             for (Word contact : List.of(Word.LEAVE_ON, Word.RINSE_OFF)) {
-                for (String purpose : List.of("", "other", "preservative", "UV filter", "colourant")) {
-                    List<LegalRule> maybe = LegalTable.rules(group).stream()
-                            .filter(rule -> rule.purpose().equals(purpose))
-                            .filter(rule -> rule.kinds().holds(ProductKind.of(contact)) == Truth.UNKNOWN)
+                for (String percent : List.of("0.002", "0.05", "0.4", "0.7", "1.5", "2.2", "4", "8", "12", "30")) {
+                    List<Outcome> each = ProductKind.of(contact).possible().stream()
+                            .map(kind -> worst(judge(kind.words(), DAY, substance.inci(), percent)))
+                            .distinct()
                             .toList();
-                    for (Word part : maybe.isEmpty() ? List.<Word>of() : parts) {
-                        assertThat(maybe)
-                                .as(group + ", " + contact + ", " + part)
-                                .anyMatch(rule -> rule.kinds().holds(ProductKind.of(contact, part)) == Truth.YES);
-                    }
+                    Outcome all = each.size() == 1 ? each.get(0) : Outcome.UNCLEAR;
+
+                    assertThat(worst(judge(contact.word(), DAY, substance.inci(), percent)))
+                            .as("%s %% %s, %s", percent, substance.inci(), contact)
+                            .isEqualTo(all);
                 }
             }
         }
