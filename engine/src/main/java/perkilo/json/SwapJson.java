@@ -8,6 +8,8 @@ import perkilo.costing.RunCost;
 import perkilo.model.Formula;
 import perkilo.origin.Finding;
 import perkilo.report.swap.BlendTable;
+import perkilo.report.swap.KeptLineTable;
+import perkilo.report.swap.MissingFactTable;
 import perkilo.report.swap.RejectedTable;
 import perkilo.report.swap.StudyTable;
 import perkilo.report.swap.SwapTable;
@@ -45,6 +47,8 @@ public final class SwapJson {
         answer.set("base", base(found.base()));
         answer.set("swaps", TableJson.array(new SwapTable(found).inJson()));
         answer.set("rejected", TableJson.array(new RejectedTable(found).inJson()));
+        answer.set("missingFacts", TableJson.array(new MissingFactTable(found).inJson()));
+        answer.set("notCompared", TableJson.array(new KeptLineTable(found).inJson()));
         answer.set("blends", TableJson.array(new BlendTable(found).filled()));
         answer.set("blendStudies", TableJson.array(new StudyTable(found).inJson()));
         answer.put("applied", applied.map(Formula::name).orElse(null));

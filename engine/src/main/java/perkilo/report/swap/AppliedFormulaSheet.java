@@ -63,7 +63,17 @@ final class AppliedFormulaSheet {
                         .width(12),
                 AppliedFormulaSheet.<Formula.Line>figure("Phase °C", Formula.Line::phaseC)
                         .width(12),
-                name(formula));
+                name(formula),
+                Column.<Formula.Line>of("role", "Role")
+                        .words(line -> line.wish().role())
+                        .width(22),
+                Column.<Formula.Line>of("keep", "Keep")
+                        .words(line -> keep(line.wish().keep()))
+                        .width(7));
+    }
+
+    private static String keep(@Nullable Boolean wish) {
+        return wish == null ? "" : wish ? "yes" : "no";
     }
 
     private static Table<Batching> batches(String formula) {
