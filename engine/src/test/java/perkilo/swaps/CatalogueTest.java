@@ -111,6 +111,12 @@ final class CatalogueTest {
         "Clarity, clarity|clear",
         "Sensitive to, sensitive",
         "Particle size µm, particle size",
+        "Equivalent weight g/mol, equivalent weight",
+        "Acid or base groups, acid or base groups",
+        "Electrolyte tolerance, electrolyte tolerance",
+        "Foam, foam",
+        "Mildness, mildness",
+        "Protects against, protects against",
         "CAS, cas"
     })
     void every_value_has_a_source(String column, String word) {

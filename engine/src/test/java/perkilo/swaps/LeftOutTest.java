@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +16,7 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.offers.LineTerms;
+import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -41,9 +44,9 @@ final class LeftOutTest {
     private static final SwapOutcome.Found FOUND = find(BOOK);
 
     /**
-     * A cream with at least two materials of most kinds, the whole catalogue, and a few that cannot be judged. Duty is
-     * the supplier's throughout: what is listed does not depend on it, and lines of different duty take much longer to
-     * plan.
+     * A cream with at least two materials of most kinds, what of the catalogue is sold, and a few that cannot be
+     * judged. Duty is the supplier's throughout: what is listed does not depend on it, and lines of different duty take
+     * much longer to plan.
      */
     private static Book book() {
         Book mixed = DemoBook.richCream();
@@ -79,7 +82,11 @@ final class LeftOutTest {
                         Origin.NONE))
                 .forEach(lines::add);
         Material bht = Kit.catalogued("BHT");
-        List<Material> materials = new ArrayList<>(rich.materials().values());
+        Set<String> sold = rich.offers().stream().map(Offer::item).collect(Collectors.toSet());
+        List<Material> materials = new ArrayList<>(rich.materials().values().stream()
+                .filter(material ->
+                        sold.contains(material.name()) || material.name().equals("Water"))
+                .toList());
         materials.add(Varied.of(bht, "name", "Unsold"));
         materials.add(Material.of("Unheard-of"));
         Book more = Varied.of(
