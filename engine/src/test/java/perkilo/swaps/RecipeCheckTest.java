@@ -53,7 +53,7 @@ final class RecipeCheckTest {
     }
 
     @Test
-    void heat_charge_and_ph_are_looked_at_too() {
+    void heat_and_ph_are_looked_at_too() {
         assertThat(texts(with("Cetearyl isononanoate", "maxProcessC", Figure.of("40"))))
                 .singleElement()
                 .asString()
@@ -62,18 +62,6 @@ final class RecipeCheckTest {
                 .singleElement()
                 .asString()
                 .startsWith("Check \"Phenoxyethanol\" in Face cream (pH). ");
-    }
-
-    @Test
-    void opposite_charges_are_reported_once_on_the_cationic_material() {
-        Book charged =
-                with(with(DEMO, "Phenoxyethanol", "charge", "cationic"), "Cetearyl isononanoate", "charge", "anionic");
-
-        assertThat(texts(charged))
-                .filteredOn(text -> text.contains("(charge)"))
-                .singleElement()
-                .asString()
-                .startsWith("Check \"Phenoxyethanol\" in Face cream (charge). Phenoxyethanol is cationic, but ");
     }
 
     @Test
