@@ -22,6 +22,8 @@ final class SystemCheck implements FormulaCheck {
     /** Water-in-oil emulsions with less oil than this are rare. Common practice. */
     private static final BigDecimal LEAST_OIL_OUTSIDE = new BigDecimal("0.2");
 
+    private static final String WATER_IN_OIL = "W/O emulsifier";
+
     private static final BigDecimal LEAST_OILS = new BigDecimal("0.03");
 
     private static final Pattern NEEDS_BASE = Pattern.compile(
@@ -76,15 +78,14 @@ final class SystemCheck implements FormulaCheck {
             return;
         }
         boolean onlyWaterInOil = !surfactants
-                && formula.first("W/O emulsifier").size() > 0
+                && !formula.first(WATER_IN_OIL).isEmpty()
                 && !formula.has("O/W emulsifier", "solubiliser", "cationic conditioner", "primary surfactant")
                 && !isSoap(formula);
         boolean looksLikeOilInWater = oils.compareTo(LEAST_OIL_OUTSIDE) < 0
                 || formula.has("gum", "neutralised polymer thickener", "nonionic polymer thickener");
         if (onlyWaterInOil && looksLikeOilInWater) {
-            findings.add(Finding.warning(
-                    origin,
-                    CheckMessages.onlyWaterInOil(formula.name(), List.copyOf(formula.first("W/O emulsifier")))));
+            List<String> waterInOil = List.copyOf(formula.first(WATER_IN_OIL));
+            findings.add(Finding.warning(origin, CheckMessages.onlyWaterInOil(formula.name(), waterInOil)));
         }
     }
 

@@ -22,6 +22,9 @@ final class HlbGate implements Gate {
     /** How far the HLB may be from what the oils require. Common practice. */
     private static final BigDecimal BAND = new BigDecimal("1.5");
 
+    /** Outside the band already, a move away by no more than this is none. Own choice: as exact as HLB is stated. */
+    private static final BigDecimal FARTHER = new BigDecimal("0.5");
+
     /** A move by more than this brings a caution. Own choice. */
     private static final BigDecimal WORTH_A_LOOK = BigDecimal.ONE;
 
@@ -41,7 +44,9 @@ final class HlbGate implements Gate {
         Optional<BigDecimal> after = distance(trial.after());
         if (after.isPresent()
                 && after.get().compareTo(BAND) > 0
-                && (before.isEmpty() || after.get().compareTo(before.get()) > 0)) {
+                && (before.isEmpty()
+                        || before.get().compareTo(BAND) <= 0
+                        || after.get().subtract(before.get()).compareTo(FARTHER) > 0)) {
             return Verdict.fail(
                     this,
                     GateMessages.hlbLeavesBand(
