@@ -16,12 +16,27 @@ import perkilo.purchasing.DutyBasis;
  * @param buying how purchases are judged
  * @param making what making costs in every run
  * @param cashLimits the most that orders may cost
+ * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
  */
 public record Settings(
-        Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+        Currencies currencies,
+        LocalDate costingDate,
+        Buying buying,
+        Making making,
+        CashLimits cashLimits,
+        Figure leastSaving) {
+
+    /** The usual least saving: half a per cent of the raw material cost. Own choice. */
+    public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
 
     /** The usual age limit of a quote: half a year. Common practice, no source. */
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
+
+    /** Settings with the usual least saving. */
+    public Settings(
+            Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+        this(currencies, costingDate, buying, making, cashLimits, USUAL_LEAST_SAVING);
+    }
 
     /**
      * What costs are computed and shown in.

@@ -122,7 +122,8 @@ final class SettingRows {
                         figure(SettingsSheet.OVERHEAD, Figure.ZERO),
                         money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO)),
                 new Settings.CashLimits(
-                        limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)));
+                        limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)),
+                figure(SettingsSheet.LEAST_SAVING, Settings.USUAL_LEAST_SAVING));
     }
 
     private Figure figure(InputColumn setting, Figure byDefault) {

@@ -87,6 +87,15 @@ public final class SettingsSheet {
             .also("Process water price", "Water price per kg", "Process water per kg", "Water price")
             .orElse("0");
 
+    public static final InputColumn LEAST_SAVING = InputColumn.of(
+                    "Least saving %",
+                    PERCENT,
+                    "swaps that save less of the raw material cost are not offered",
+                    "0.5")
+            .also("Least saving", "Minimum saving %", "Smallest saving %")
+            .limited(Limits.UP_TO_HUNDRED)
+            .orElse("0.5");
+
     public static final InputColumn CASH_PER_MONTH = InputColumn.of(
                     "Cash limit per month",
                     MONEY,
@@ -116,7 +125,8 @@ public final class SettingsSheet {
             PRICE_AGE_LIMIT,
             PROCESS_WATER,
             CASH_PER_MONTH,
-            CASH_TOTAL);
+            CASH_TOTAL,
+            LEAST_SAVING);
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Settings",
