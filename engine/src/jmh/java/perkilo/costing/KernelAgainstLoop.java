@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import perkilo.model.Batching;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.ProductKind;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
 import perkilo.offers.Offer;
@@ -286,7 +287,7 @@ public final class KernelAgainstLoop {
                 Figure.of(String.valueOf(HOURS_PER_KG)),
                 Figure.ZERO,
                 null,
-                false,
+                ProductKind.LEAVE_ON,
                 Origin.NONE);
     }
 

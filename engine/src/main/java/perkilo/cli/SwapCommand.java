@@ -37,6 +37,9 @@ final class SwapCommand extends Command {
             "Also look for another supplier or strength of actives, UV filters, fragrances and colourants, which are kept"
                     + " otherwise.",
             "--actives");
+    private final OptionSpec anyHlb = Options.flag(
+            "Also offer swaps with which the HLB of the emulsifiers is more than 1.5 from what the oils require.",
+            "--any-hlb");
     private final OptionSpec changes = Options.valueOr(
             "2",
             int.class,
@@ -62,7 +65,7 @@ final class SwapCommand extends Command {
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
-        takes(formula, material, function, closeness, actives, changes, apply);
+        takes(formula, material, function, closeness, actives, anyHlb, changes, apply);
     }
 
     @Override
@@ -92,6 +95,7 @@ final class SwapCommand extends Command {
                 changes(),
                 leastCloseness(),
                 Options.isOn(actives),
+                Options.isOn(anyHlb),
                 Options.said(apply, Choice.class),
                 today());
     }

@@ -78,7 +78,8 @@ public final class FindSwaps {
                         function == null ? null : Functions.named(function))
                 .changing(request.mostChanged())
                 .atLeast(request.closeness())
-                .withActives(request.actives());
+                .withActives(request.actives())
+                .withAnyHlb(request.anyHlb());
     }
 
     private static SwapAnswer answer(Book book, @Nullable Choice apply, SwapOutcome outcome, List<Finding> findings) {

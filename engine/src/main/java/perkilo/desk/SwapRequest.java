@@ -15,6 +15,7 @@ import perkilo.swaps.SwapOptions;
  * @param mostChanged the most materials that may be added to a blend, and the most that may be taken out
  * @param closeness the lowest closeness that is offered, 0 to 100
  * @param actives whether actives, filters, fragrances and colourants are opened to the same substance
+ * @param anyHlb whether an HLB that leaves its band is only a caution
  * @param apply the swap or blend to write into a new formula; null for none
  * @param today the costing date if none is set
  */
@@ -25,6 +26,7 @@ public record SwapRequest(
         int mostChanged,
         BigDecimal closeness,
         boolean actives,
+        boolean anyHlb,
         @Nullable Choice apply,
         LocalDate today) {
 
@@ -34,7 +36,7 @@ public record SwapRequest(
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
         return new SwapRequest(
-                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, null, today);
+                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, false, null, today);
     }
 
     /**

@@ -14,7 +14,7 @@ import perkilo.origin.Origin;
  * @param hoursPerKg making, for each kilogram of bulk
  * @param qualityControlPerBatch in home currency
  * @param finalPh null if unknown
- * @param rinseOff whether it is rinsed off; false for leave-on, and if nothing is given
+ * @param kind what kind of product it makes; leave-on if nothing is given
  * @param origin its row
  */
 public record Batching(
@@ -25,10 +25,15 @@ public record Batching(
         Figure hoursPerKg,
         Figure qualityControlPerBatch,
         @Nullable Figure finalPh,
-        boolean rinseOff,
+        ProductKind kind,
         Origin origin) {
 
     /** Made in one batch of any size, at no cost. */
     public static final Batching ANY = new Batching(
-            null, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, null, false, Origin.NONE);
+            null, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, null, ProductKind.LEAVE_ON, Origin.NONE);
+
+    /** Whether the product is rinsed off; false for leave-on. */
+    public boolean rinseOff() {
+        return kind.rinseOff();
+    }
 }

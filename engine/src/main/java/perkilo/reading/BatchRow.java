@@ -1,8 +1,11 @@
 package perkilo.reading;
 
-import java.util.Locale;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
 import javax.money.CurrencyUnit;
 import perkilo.model.Batching;
+import perkilo.model.ProductKind;
 import perkilo.origin.Figure;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.BatchesSheet;
@@ -26,7 +29,7 @@ final class BatchRow {
                 row.figure(BatchesSheet.HOURS_PER_KG, Figure.ZERO),
                 Amounts.in(row, BatchesSheet.QUALITY_CONTROL, home, Figure.ZERO),
                 row.figure(BatchesSheet.FINAL_PH),
-                isRinseOff(row),
+                kind(row),
                 row.origin(BatchesSheet.FORMULA));
         checkVessel(row, batching);
         return batching;
@@ -53,14 +56,21 @@ final class BatchRow {
         }
     }
 
-    private static boolean isRinseOff(TableRow row) {
-        String kind = row.text(BatchesSheet.KIND).toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "");
-        if (kind.equals("rinseoff")) {
-            return true;
+    private static ProductKind kind(TableRow row) {
+        Set<ProductKind.Word> words = EnumSet.noneOf(ProductKind.Word.class);
+        String cell = row.text(BatchesSheet.KIND);
+        for (String part : ProductKind.parts(cell)) {
+            Optional<ProductKind.Word> word = ProductKind.Word.named(part);
+            if (word.isEmpty()) {
+                row.findings()
+                        .error(row.origin(BatchesSheet.KIND), FormulaMessages.kind(part, ProductKind.WORDS));
+                return ProductKind.LEAVE_ON;
+            }
+            words.add(word.get());
         }
-        if (!kind.isEmpty() && !kind.equals("leaveon")) {
-            row.findings().error(row.origin(BatchesSheet.KIND), FormulaMessages.kind(row.text(BatchesSheet.KIND)));
+        if (words.contains(ProductKind.Word.LEAVE_ON) && words.contains(ProductKind.Word.RINSE_OFF)) {
+            row.findings().error(row.origin(BatchesSheet.KIND), FormulaMessages.bothKinds(cell));
         }
-        return false;
+        return ProductKind.of(words);
     }
 }

@@ -82,7 +82,12 @@ final class FormulaMessages {
                 + " kg. Correct one of them.";
     }
 
-    static String kind(String text) {
-        return "Kind is \"" + text + "\". Type leave-on or rinse-off.";
+    static String kind(String text, List<String> words) {
+        return "Kind has the word \"" + text + "\", which is not known. Type one or several of these, separated by"
+                + " semicolons: " + String.join("; ", words) + ".";
+    }
+
+    static String bothKinds(String text) {
+        return "Kind is \"" + text + "\", but a product is either leave-on or rinse-off. Take one of them out.";
     }
 }

@@ -1,11 +1,12 @@
 package perkilo.schema;
 
-import static perkilo.schema.ValueKind.CHOICE;
+import static perkilo.schema.ValueKind.LIST;
 import static perkilo.schema.ValueKind.MONEY;
 import static perkilo.schema.ValueKind.NUMBER;
 import static perkilo.schema.ValueKind.TEXT;
 
 import java.util.List;
+import perkilo.model.ProductKind;
 
 /** The Batches sheet: how each formula is made. */
 public final class BatchesSheet {
@@ -54,9 +55,16 @@ public final class BatchesSheet {
             .also("pH")
             .limited(Limits.PH);
 
-    public static final InputColumn KIND = InputColumn.of("Kind", CHOICE, "leave-on or rinse-off", "leave-on")
+    public static final InputColumn KIND = InputColumn.of(
+                    "Kind",
+                    LIST,
+                    "leave-on or rinse-off, and what else limits of the law depend on: "
+                            + String.join(
+                                    ", ",
+                                    ProductKind.WORDS.stream().skip(2).toList()),
+                    "rinse-off; hair")
             .also("Type", "Use", "Leave-on / rinse-off")
-            .orElse("leave-on");
+            .orElse("leave-on, part of the body not known");
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Batches",

@@ -6,6 +6,7 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.names.Names;
+import perkilo.swaps.law.StateOfLaw;
 
 /** Cautions that do not depend on the figures of a swap. */
 public final class Cautions {
@@ -16,7 +17,8 @@ public final class Cautions {
             SwapMessages.benchBatch(),
             SwapMessages.assessAnew(),
             SwapMessages.claimsStayCosmetic(),
-            SwapMessages.traitsFromSheet());
+            SwapMessages.traitsFromSheet(),
+            StateOfLaw.words());
 
     private Cautions() {}
 

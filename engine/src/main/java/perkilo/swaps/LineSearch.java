@@ -139,7 +139,7 @@ final class LineSearch {
             if (other && open.admits(from, candidate)) {
                 Trial trial = dosing.of(line, candidate);
                 Task task =
-                        new Task(runs, trial, Gates.judge(trial), Closeness.of(open.role(), trial.from(), trial.to()));
+                        new Task(runs, trial, Gates.judge(trial, options.anyHlb()), Closeness.of(open.role(), trial.from(), trial.to()));
                 // a fact is only asked for where everything else is open
                 if (!task.shut().isEmpty() || triage.isDecided(trial)) {
                     tasks.add(task);

@@ -91,7 +91,8 @@ final class LineTriage {
             add(trial.from(), List.of(Fact.ACTIVE.header()), SwapMessages.neededToDose(role.name(), trial.from().name()));
             return false;
         }
-        List<String> lacking = Undecided.of(role, trial.before().system().isEmulsion(), trial.from(), trial.to());
+        List<String> lacking =
+                Undecided.of(role, trial.before().system().isEmulsion(), trial.from(), trial.to());
         if (!lacking.isEmpty()) {
             add(trial.to(), lacking, SwapMessages.inPlaceOf(role.name(), trial.from().name()));
         }
@@ -106,7 +107,8 @@ final class LineTriage {
     /** What is missing, one entry for each material. */
     List<MissingFact> missing() {
         return missing.values().stream()
-                .map(one -> new MissingFact(one.material(), List.copyOf(one.columns()), List.copyOf(one.neededFor())))
+                .map(one -> new MissingFact(
+                        one.material(), List.copyOf(one.columns()), List.copyOf(one.neededFor())))
                 .toList();
     }
 

@@ -159,27 +159,6 @@ final class SwapMessages {
                 + String.join(", ", files) + ". Use the same --prices when you cost the formula.";
     }
 
-    // formulas as they are
-
-    static String checkPlace(String material, String formula, String gate) {
-        return "Check \"" + material + "\" in " + formula + " (" + gate + ").";
-    }
-
-    static String assessorDecides() {
-        return "Local rules and a qualified safety assessor decide.";
-    }
-
-    static String tagsNotShown(String formula, List<String> required, List<String> materials) {
-        return "Check the tags of " + formula + ". Its products require " + String.join(", ", required)
-                + ", but these materials are not known to be so: " + String.join(", ", materials) + ".";
-    }
-
-    static String naturalOriginMissed(String formula, String known, String unknown, String target) {
-        return "The natural origin content of " + formula + " is " + (unknown.isEmpty() ? "" : "at least ") + known
-                + ", but the target is " + target + "."
-                + (unknown.isEmpty() ? "" : " The index of another " + unknown + " is not known.");
-    }
-
     // functions
 
     static String misspelledFunction(String function, List<String> materials, int more, String meant) {

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param function only for lines with this function; null for all
  * @param leastCloseness the lowest closeness, at worst, that is offered, 0 to 100
  * @param actives whether lines that are kept because of their role are opened to the same substance
+ * @param anyHlb whether an HLB that leaves its band is only a caution
  * @param blends whether joint swaps are sought as well
  * @param mostChanged at most so many materials enter a blend, and as many leave it
  * @param spreadingTolerance how much the shares of light, medium and heavy spreading may move, as a fraction of the
@@ -25,6 +26,7 @@ public record SwapOptions(
         @Nullable String function,
         BigDecimal leastCloseness,
         boolean actives,
+        boolean anyHlb,
         boolean blends,
         int mostChanged,
         BigDecimal spreadingTolerance,
@@ -45,6 +47,7 @@ public record SwapOptions(
                 null,
                 USUAL_CLOSENESS,
                 false,
+                false,
                 true,
                 2,
                 new BigDecimal("0.1"),
@@ -60,6 +63,7 @@ public record SwapOptions(
                 ofFunction,
                 leastCloseness,
                 actives,
+                anyHlb,
                 blends,
                 mostChanged,
                 spreadingTolerance,
@@ -75,6 +79,7 @@ public record SwapOptions(
                 function,
                 leastCloseness,
                 actives,
+                anyHlb,
                 blends,
                 mostChanged,
                 spreadingTolerance,
@@ -90,6 +95,7 @@ public record SwapOptions(
                 function,
                 leastCloseness,
                 actives,
+                anyHlb,
                 sought,
                 mostChanged,
                 spreadingTolerance,
@@ -105,6 +111,7 @@ public record SwapOptions(
                 function,
                 leastCloseness,
                 actives,
+                anyHlb,
                 blends,
                 materials,
                 spreadingTolerance,
@@ -120,6 +127,7 @@ public record SwapOptions(
                 function,
                 closeness,
                 actives,
+                anyHlb,
                 blends,
                 mostChanged,
                 spreadingTolerance,
@@ -134,6 +142,23 @@ public record SwapOptions(
                 material,
                 function,
                 leastCloseness,
+                opened,
+                anyHlb,
+                blends,
+                mostChanged,
+                spreadingTolerance,
+                hlbBand,
+                progress);
+    }
+
+    /** The same, with HLB as a caution or as a gate. */
+    public SwapOptions withAnyHlb(boolean opened) {
+        return new SwapOptions(
+                formula,
+                material,
+                function,
+                leastCloseness,
+                actives,
                 opened,
                 blends,
                 mostChanged,

@@ -1,5 +1,6 @@
 package perkilo.templates;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.model.DeliveryTerm;
 import perkilo.model.Fact;
+import perkilo.model.ProductKind;
 import perkilo.schema.InputColumn;
 import perkilo.sheet.SheetNames;
 import perkilo.units.Measure;
@@ -75,8 +77,21 @@ final class DropDowns {
                 words.put(fact.header(), fact.choices());
             }
         }
-        words.put("Kind", List.of("leave-on", "rinse-off"));
+        words.put("Kind", kinds());
         return words;
+    }
+
+    /** The usual kinds; a list of a spreadsheet holds no more than 255 letters. */
+    private static List<String> kinds() {
+        List<String> kinds = new ArrayList<>();
+        for (ProductKind.Word contact : List.of(ProductKind.Word.LEAVE_ON, ProductKind.Word.RINSE_OFF)) {
+            for (String part : List.of("face", "body", "hands", "hair", "lips", "eye")) {
+                kinds.add(contact.word() + "; " + part);
+            }
+        }
+        kinds.add(ProductKind.Word.TOOTHPASTE.word());
+        kinds.add(ProductKind.Word.MOUTHWASH.word());
+        return kinds;
     }
 
     private static List<String> symbols() {

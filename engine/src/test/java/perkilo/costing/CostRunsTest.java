@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Batching;
 import perkilo.model.Product;
+import perkilo.model.ProductKind;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
 import perkilo.offers.LineTerms;
@@ -511,7 +512,7 @@ final class CostRunsTest {
                                 Figure.of("0.01"),
                                 Figure.of("45"),
                                 null,
-                                false,
+                                ProductKind.LEAVE_ON,
                                 Origin.NONE),
                         line("Sunflower oil", "0.6"),
                         line("Jojoba oil", null))

@@ -12,6 +12,7 @@ import perkilo.model.DeliveryTerm;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductKind;
 import perkilo.model.ProductFixture;
 import perkilo.model.Run;
 import perkilo.model.Settings;
@@ -173,7 +174,7 @@ final class Draft {
                 Figure.ZERO,
                 Figure.ZERO,
                 null,
-                false,
+                ProductKind.LEAVE_ON,
                 Origin.NONE);
     }
 

@@ -13,6 +13,7 @@ import perkilo.model.DeliveryTerm;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductKind;
 import perkilo.model.Run;
 import perkilo.model.Supplier;
 import perkilo.model.Traits;
@@ -159,7 +160,7 @@ final class RandomBooks {
                 figure(0, 0.1, 3),
                 figure(0, 80, 2),
                 null,
-                false,
+                ProductKind.LEAVE_ON,
                 Origin.NONE);
     }
 

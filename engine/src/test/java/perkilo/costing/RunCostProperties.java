@@ -22,6 +22,7 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductKind;
 import perkilo.model.ProductFixture;
 import perkilo.model.Run;
 import perkilo.model.Settings;
@@ -337,7 +338,7 @@ final class RunCostProperties {
                 old.hoursPerKg(),
                 old.qualityControlPerBatch(),
                 null,
-                false,
+                ProductKind.LEAVE_ON,
                 Origin.NONE);
         List<Material> lossless = book.materials().values().stream()
                 .map(material -> Draft.material(
@@ -486,7 +487,7 @@ final class RunCostProperties {
                 batching.hoursPerKg(),
                 by(batching.qualityControlPerBatch(), times),
                 null,
-                false,
+                ProductKind.LEAVE_ON,
                 Origin.NONE);
     }
 

@@ -84,6 +84,7 @@ final class FindSwapsTest {
                 SwapRequest.USUALLY_CHANGED,
                 SwapOptions.USUAL_CLOSENESS,
                 false,
+                false,
                 apply,
                 Templates.DAY);
         return new FindSwaps().find(request, watch);

@@ -292,7 +292,8 @@ final class SheetsTest {
             value = {
                 "Balm|10|2|10|leave-on|error Batches!B2: Vessel max of 10 kg is not above the hold-up of 10 kg, so nothing would come out. Correct one of them.",
                 "Balm|10|12|1|leave-on|error Batches!C2: Vessel min of 12 kg is above Vessel max of 10 kg. Correct one of them.",
-                "Balm|10|2|1|spray|error Batches!E2: Kind is \"spray\". Type leave-on or rinse-off.",
+                "Balm|10|2|1|leave-on; knees|error Batches!E2: Kind has the word \"knees\", which is not known. Type one or several of these, separated by semicolons: leave-on; rinse-off; face; eye; lips; body; hands; hair; nails; underarm; oral; toothpaste; mouthwash; soap; perfume; spray; propellant spray; under 3.",
+                "Balm|10|2|1|leave-on, rinse-off|error Batches!E2: Kind is \"leave-on, rinse-off\", but a product is either leave-on or rinse-off. Take one of them out.",
                 "Blam|10|2|1|leave-on|error Batches!A2: The formula \"Blam\" is on no sheet. Add it, or correct the name.",
                 "Balms|10|2|1|leave-on|error Batches!A2: The formula \"Balms\" is on no sheet. Did you mean \"Balm\"?"
             })

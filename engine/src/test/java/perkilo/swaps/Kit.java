@@ -10,6 +10,7 @@ import perkilo.model.Batching;
 import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
+import perkilo.model.ProductKind;
 import perkilo.model.Settings;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
@@ -26,7 +27,7 @@ public final class Kit {
     private final Map<String, Material> materials = new LinkedHashMap<>();
     private final List<Formula.Line> lines = new ArrayList<>();
     private @Nullable String finalPh;
-    private boolean rinseOff;
+    private ProductKind kind = ProductKind.LEAVE_ON;
 
     /** The shipped catalogue. */
     public static List<Material> catalogue() {
@@ -73,7 +74,13 @@ public final class Kit {
 
     /** Makes it a product that is rinsed off. */
     public Kit rinsedOff() {
-        rinseOff = true;
+        kind = ProductKind.RINSE_OFF;
+        return this;
+    }
+
+    /** Makes it a product of a kind. */
+    public Kit kind(ProductKind.Word... words) {
+        kind = ProductKind.of(words);
         return this;
     }
 
@@ -88,7 +95,7 @@ public final class Kit {
                 any.hoursPerKg(),
                 any.qualityControlPerBatch(),
                 finalPh == null ? null : Figure.of(finalPh),
-                rinseOff,
+                kind,
                 Origin.NONE);
         Formula formula = new Formula("Test", lines, batching, Origin.NONE);
         Settings settings = DemoBook.settings();

@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +15,6 @@ import perkilo.model.Fact;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.offers.LineTerms;
-import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -44,9 +41,9 @@ final class LeftOutTest {
     private static final SwapOutcome.Found FOUND = find(BOOK);
 
     /**
-     * A cream with at least two materials of most kinds, what of the catalogue is sold, and a few that cannot be
-     * judged. Duty is the supplier's throughout: what is listed does not depend on it, and lines of different duty take
-     * much longer to plan.
+     * A cream with at least two materials of most kinds, the whole catalogue, and a few that cannot be judged. Duty is
+     * the supplier's throughout: what is listed does not depend on it, and lines of different duty take much longer to
+     * plan.
      */
     private static Book book() {
         Book mixed = DemoBook.richCream();

@@ -87,7 +87,7 @@ final class AppliedFormulaSheet {
                 ofBatches("Quality control per batch", Batching::qualityControlPerBatch),
                 ofBatches("Final pH", Batching::finalPh),
                 Column.<Batching>of("kind", "Kind")
-                        .words(made -> made.rinseOff() ? "rinse-off" : "leave-on")
+                        .words(made -> made.kind().words())
                         .width(14));
     }
 

@@ -102,7 +102,7 @@ final class Entry {
                     .filter(verdict -> !verdict.ok())
                     .toList();
             Optional<Verdict> charge = shut.stream()
-                    .filter(verdict -> verdict.gate().equals(Gates.CHARGE))
+                    .filter(verdict -> verdict.gate().equals(Gates.COMPATIBILITY))
                     .findFirst();
             if (charge.isPresent()) {
                 return no(charge.get().why());

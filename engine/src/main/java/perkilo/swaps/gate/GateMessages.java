@@ -33,7 +33,7 @@ final class GateMessages {
         return material + " can be put into formulas as " + role + ", but usually is as " + main + ".";
     }
 
-    // solubility
+    // phase
 
     static String solubilityUnknown(String material) {
         return "It is not known in what " + material + " dissolves.";
@@ -43,12 +43,20 @@ final class GateMessages {
         return dissolves(solubleIn) + ", like " + replaced + ".";
     }
 
-    static String onlyOneIsPowder(String powder, String other) {
-        return powder + " is a powder that is dispersed, and " + other + " is not known to be one.";
-    }
-
     static String fitsPhase(String solubleIn, PhaseNature phase) {
         return dissolves(solubleIn) + "; fits the " + phase.words() + ".";
+    }
+
+    static String meltsInOil() {
+        return "An emulsifier or conditioner, which melts or disperses in the oil phase.";
+    }
+
+    static String dispersesInOil() {
+        return "A thickener, which is dispersed in the oil phase and swells when the phases are joined.";
+    }
+
+    static String isSolubilised(PhaseNature phase) {
+        return "Soluble in oil; the surfactants take it up in the " + phase.words() + ".";
     }
 
     static String phaseUnknown(String solubleIn, String replaced) {
@@ -61,8 +69,8 @@ final class GateMessages {
 
     private static String dissolves(String solubleIn) {
         return switch (solubleIn) {
-            case SolubilityGate.BOTH -> "Dissolves or disperses in oil and in water";
-            case SolubilityGate.POWDER -> "A powder that is dispersed";
+            case PhaseGate.BOTH -> "Dissolves or disperses in oil and in water";
+            case PhaseGate.POWDER -> "A powder that is dispersed";
             default -> "Soluble in " + solubleIn;
         };
     }
@@ -96,9 +104,12 @@ final class GateMessages {
                 + ".";
     }
 
-    static String becomesSofter(String replaced, String material) {
-        return replaced + " is solid at room temperature, and " + material
-                + " is not known to be, so the product becomes softer.";
+    static String evaporates(BigDecimal phase) {
+        return "It evaporates, and the phase is at " + celsius(phase) + ". It would have to be added at cool-down.";
+    }
+
+    static String dissolvesInPhase() {
+        return "It dissolves in the phase, so it does not have to melt.";
     }
 
     static String noMeltingPoint() {
@@ -121,18 +132,10 @@ final class GateMessages {
         return material + " melts at " + celsius(melts) + ", and the temperature of the phase is not known.";
     }
 
-    // charge
+    // compatibility
 
-    static String noOppositeCharge(String charge) {
-        return "This is " + charge + ", and the formula contains nothing of the opposite charge.";
-    }
-
-    static String oppositeCharges(String material, String charge, List<String> others, String opposite) {
-        return material + " is " + charge + ", but " + all(others) + " " + opposite + ".";
-    }
-
-    static String nothingCationic() {
-        return "The charge is not known, and the formula contains nothing cationic.";
+    static String goesTogether() {
+        return "Nothing is known that it does not go together with.";
     }
 
     static String chargeUnknown(String material, List<String> cationic) {
@@ -189,17 +192,90 @@ final class GateMessages {
                 + ".";
     }
 
-    static String withinPublishedLimit(BigDecimal level, String limitedAs, BigDecimal max, String source) {
-        return "The formula contains " + TrialWords.percent(level) + " " + limitedAs + "; the limit is "
-                + TrialWords.percent(max) + " (" + source + ").";
+    static String maximumOfOtherKind(String material, BigDecimal typed) {
+        return "The legal maximum of " + material + " on the Materials sheet, " + TrialWords.percent(typed)
+                + ", is that of another kind of product, so the table of the law counts.";
     }
 
-    static String abovePublishedLimit(BigDecimal level, String limitedAs, BigDecimal max, String source) {
-        return "The formula contains " + TrialWords.percent(level) + " " + limitedAs + ", but the limit is "
-                + TrialWords.percent(max) + " (" + source + ").";
+    static String anhydrousSum(BigDecimal level) {
+        return "The level is " + TrialWords.percent(level)
+                + "; the formula holds no water, so the sum of oils, butters and waxes decides, not the usual level of"
+                + " each.";
+    }
+
+    static String lawfulRange(BigDecimal level, BigDecimal max) {
+        return "The level is " + TrialWords.percent(level) + "; the law allows up to " + TrialWords.percent(max)
+                + " in this kind of product.";
+    }
+
+    // emulsion and HLB
+
+    static String noEmulsion() {
+        return "No emulsion that could turn.";
+    }
+
+    static String emulsionStays(boolean waterInOil) {
+        return "The emulsion stays " + type(waterInOil) + ".";
+    }
+
+    static String emulsionTurns(boolean before, boolean after) {
+        return "The emulsion is " + type(before) + ", and with these emulsifiers it becomes " + type(after) + ".";
+    }
+
+    static String noEmulsifierLeft() {
+        return "No emulsifier is left that can carry the emulsion.";
+    }
+
+    private static String type(boolean waterInOil) {
+        return waterInOil ? "water-in-oil" : "oil-in-water";
+    }
+
+    static String hlbLeavesBand(BigDecimal now, BigDecimal required) {
+        return "The emulsifiers would have HLB " + TrialWords.oneDecimal(now) + ", but the oils require "
+                + TrialWords.oneDecimal(required) + ", and more than 1.5 off is likely to separate. Use --any-hlb if you"
+                + " want to see such swaps.";
+    }
+
+    // what else changes
+
+    static String noticeableChange() {
+        return "No other change is known that people would notice.";
+    }
+
+    static String thicker(BigDecimal times) {
+        return "It is " + TrialWords.oneDecimal(times) + " times as thick, so the product may become thicker.";
+    }
+
+    static String thinner(BigDecimal times) {
+        return "It is " + TrialWords.oneDecimal(times) + " times thinner, so the product may become thinner.";
+    }
+
+    static String becomesSofter(String replaced, String material) {
+        return replaced + " is solid at room temperature, and " + material + " is liquid, so the product becomes softer.";
+    }
+
+    static String becomesHarder(String replaced, String material) {
+        return replaced + " is liquid at room temperature, and " + material + " is solid, so the product becomes harder.";
+    }
+
+    static String looksOrSmells(String material, List<String> words) {
+        return material + " brings colour or odour: " + String.join(", ", words) + ".";
+    }
+
+    static String isSensitiveTo(String material, List<String> words) {
+        return material + " is sensitive to: " + String.join(", ", words) + ".";
+    }
+
+    static String lessActive(String material, BigDecimal now, BigDecimal before) {
+        return material + " brings " + TrialWords.percent(now) + " active matter instead of "
+                + TrialWords.percent(before) + ".";
     }
 
     // preservation
+
+    static String nothingPreserves() {
+        return "Nothing would be left that preserves, and the formula holds water.";
+    }
 
     static String noPreservative() {
         return "Not a preservative.";

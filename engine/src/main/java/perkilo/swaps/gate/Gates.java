@@ -11,8 +11,17 @@ public final class Gates {
     /** Compares levels with the law. */
     public static final Gate LEGAL_MAXIMUM = new LegalLimitGate();
 
-    /** Keeps opposite charges apart. */
-    public static final Gate CHARGE = new ChargeGate();
+    /** Asks whether a material dissolves, melts or disperses in the phase. */
+    public static final Gate PHASE = new PhaseGate();
+
+    /** Compares levels with the usual range. */
+    public static final Gate USE_RANGE = new UseRangeGate();
+
+    /** Keeps apart what does not go together. */
+    public static final Gate COMPATIBILITY = new CompatibilityGate();
+
+    /** Keeps the HLB of the emulsifiers near that of the oils; a person may open it. */
+    public static final Gate HLB = new HlbGate();
 
     /** Shows which fragrance allergens enter and leave the label. */
     public static final Gate ALLERGENS = new AllergenGate();
@@ -23,19 +32,21 @@ public final class Gates {
     /** Every gate there is. */
     static final List<Gate> ALL = List.of(
             new RoleGate(),
-            new SolubilityGate(),
+            PHASE,
             new HeatGate(),
             new MeltingGate(),
-            CHARGE,
+            COMPATIBILITY,
             new DoseGate(),
-            new UseRangeGate(),
+            USE_RANGE,
             LEGAL_MAXIMUM,
             new PreservationGate(),
             new PhGate(),
             TAGS,
             new NaturalOriginGate(),
             ALLERGENS,
-            new HlbGuide());
+            new EmulsionGate(),
+            HLB,
+            new DifferenceGuide());
 
     private Gates() {}
 
@@ -45,15 +56,26 @@ public final class Gates {
     }
 
     /**
+     * What every gate says.
+     *
+     * @param anyHlb whether HLB keeps nothing out, but is a caution
+     */
+    public static List<Verdict> judge(Trial trial, boolean anyHlb) {
+        return judge(trial).stream()
+                .map(verdict -> anyHlb && verdict.gate().equals(HLB) ? verdict.opened() : verdict)
+                .toList();
+    }
+
+    /**
      * What the gates say that do not depend on the level: whether a material fits the phase at all.
      *
-     * @return the verdicts of role, solubility, heat, melting, charge, pH and tags
+     * @return the verdicts of role, phase, heat, melting, compatibility, pH and tags
      */
     public static List<Verdict> judgeAtAnyLevel(Trial trial) {
         return judge(trial, gate -> !gate.dependsOnLevel());
     }
 
-    /** What the gates say about a place in a formula: the phase's temperature, the other charges, the final pH. */
+    /** What the gates say about a place in a formula: the phase, its temperature, the final pH. */
     public static List<Verdict> judgePlace(Trial trial) {
         return judge(trial, Gate::judgesPlace);
     }

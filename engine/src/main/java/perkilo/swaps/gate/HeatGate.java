@@ -2,14 +2,20 @@ package perkilo.swaps.gate;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Fact;
+import perkilo.model.Material;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.swaps.trial.Trial;
 
-/** The gate that asks whether a material withstands the temperature of the phase. */
+/** The gate that asks whether a material withstands the temperature of the phase, and stays in it. */
 final class HeatGate implements Gate {
 
     /** A phase up to this temperature counts as cool: heat-sensitive materials are added there. Common practice. */
     private static final BigDecimal COOL = new BigDecimal(45);
+
+    /** What evaporates from the skin is lost from a phase that is hotter than this. Common practice. */
+    private static final BigDecimal HOT = new BigDecimal(60);
 
     @Override
     public String name() {
@@ -28,6 +34,9 @@ final class HeatGate implements Gate {
         if (phase == null) {
             return withoutPhase(trial, max);
         }
+        if (evaporates(trial.to()) && phase.value().compareTo(HOT) > 0) {
+            return Verdict.fail(this, GateMessages.evaporates(phase.value()));
+        }
         if (max == null) {
             return phase.value().compareTo(COOL) > 0
                     ? Verdict.passWithCaution(
@@ -37,6 +46,12 @@ final class HeatGate implements Gate {
         return max.value().compareTo(phase.value()) < 0
                 ? Verdict.fail(this, GateMessages.tooHot(max.value(), phase.value()))
                 : Verdict.pass(this, GateMessages.withstands(max.value(), phase.value()));
+    }
+
+    /** Water evaporates too, but is made up for. */
+    private static boolean evaporates(Material material) {
+        return !material.isWater()
+                && Names.key(material.traits().word(Fact.VOLATILE)).equals("yes");
     }
 
     private Verdict withoutPhase(Trial trial, @Nullable Figure max) {

@@ -1,21 +1,24 @@
 package perkilo.swaps.gate;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Functions;
-import perkilo.swaps.facts.PublishedLimit;
-import perkilo.swaps.trial.Portion;
+import perkilo.swaps.law.Law;
+import perkilo.swaps.law.Ruling;
+import perkilo.swaps.role.Role;
+import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.Trial;
 
 /**
- * The gate that compares a level with the law.
+ * The gate that compares levels with the law.
  *
- * <p>Two limits apply and both have to hold: the one on the materials sheet, for the material as supplied; and the
- * published one of its substance, where limits "as acid" are converted and substances that share a limit are added up.
- * A preservative, UV filter or colourant without any limit gets a caution.
+ * <p>The tables of the law come first, for the kind of product. A maximum that a person typed counts besides if it is
+ * lower, unless it is that of another kind of product. What depends on something that is not known is not offered. A
+ * preservative, UV filter or colourant without any limit gets a caution.
  */
 final class LegalLimitGate implements Gate {
 
@@ -39,46 +42,53 @@ final class LegalLimitGate implements Gate {
 
     @Override
     public Verdict judge(Trial trial) {
-        BigDecimal level = trial.after().levelOf(trial.to());
-        Figure stated = trial.to().traits().legalMax();
+        Material to = trial.to();
+        Role role = trial.role();
+        boolean preserves = role != null && Roles.isPreserving(role);
+        List<String> words = new ArrayList<>();
+        List<String> cautions = new ArrayList<>();
+        for (Ruling ruling : trial.after().law().rulings(to, preserves)) {
+            if (ruling.outcome() == Ruling.Outcome.BROKEN
+                    || (ruling.outcome() == Ruling.Outcome.UNCLEAR && !wasSoBefore(trial, ruling, preserves))) {
+                return Verdict.fail(this, ruling.words());
+            }
+            words.add(ruling.words());
+            if (ruling.outcome() == Ruling.Outcome.UNCLEAR) {
+                cautions.add(ruling.words());
+            }
+            cautions.addAll(ruling.cautions());
+        }
+        return typed(trial, words, cautions);
+    }
+
+    private Verdict typed(Trial trial, List<String> words, List<String> cautions) {
+        Material to = trial.to();
+        Figure stated = to.traits().legalMax();
+        BigDecimal level = trial.after().levelOf(to);
         if (stated != null && level.subtract(ROUNDING).compareTo(stated.value()) > 0) {
-            return Verdict.fail(this, GateMessages.aboveLegalMaximum(level, stated.value()));
+            if (!Law.isOfOtherKind(
+                    to, stated.value(), trial.after().kind(), trial.after().day())) {
+                return Verdict.fail(this, GateMessages.aboveLegalMaximum(level, stated.value()));
+            }
+            cautions.add(GateMessages.maximumOfOtherKind(to.name(), stated.value()));
+        } else if (stated != null) {
+            words.add(GateMessages.withinLegalMaximum(level, stated.value()));
         }
-        Optional<PublishedLimit> published = PublishedLimit.of(trial.to().inci(), trial.rinseOff());
-        if (published.isPresent()) {
-            return judgePublished(trial, published.get());
+        if (!words.isEmpty()) {
+            return new Verdict(this, true, String.join(" ", words), cautions);
         }
-        if (stated != null) {
-            return Verdict.pass(this, GateMessages.withinLegalMaximum(level, stated.value()));
-        }
-        return LISTED.stream().anyMatch(work -> Functions.does(trial.to(), work))
-                ? Verdict.passWithCaution(
-                        this, GateMessages.legalMaximumUnknown(trial.to().name()))
+        return LISTED.stream().anyMatch(work -> Functions.does(to, work))
+                ? Verdict.passWithCaution(this, GateMessages.legalMaximumUnknown(to.name()))
                 : Verdict.pass(this, GateMessages.noLegalMaximum());
     }
 
-    private Verdict judgePublished(Trial trial, PublishedLimit limit) {
-        BigDecimal sum = BigDecimal.ZERO;
-        for (Portion portion : trial.after().portions()) {
-            sum = sum.add(contribution(portion, limit, trial.rinseOff()));
-        }
-        String limitedAs = limit.isConverted() ? "as " + limit.limitedAs() : limit.limitedAs();
-        return sum.subtract(ROUNDING).compareTo(limit.max()) > 0
-                ? Verdict.fail(this, GateMessages.abovePublishedLimit(sum, limitedAs, limit.max(), limit.source()))
-                : Verdict.pass(this, GateMessages.withinPublishedLimit(sum, limitedAs, limit.max(), limit.source()));
-    }
-
-    /** What a line adds to the limited substance; the whole level counts where active matter is not known. */
-    private static BigDecimal contribution(Portion portion, PublishedLimit limit, boolean rinseOff) {
-        Material material = portion.material();
-        return PublishedLimit.of(material.inci(), rinseOff)
-                .filter(other -> other.limitedAs().equals(limit.limitedAs()))
-                .map(other -> other.asLimited(portion.level().multiply(active(material))))
-                .orElse(BigDecimal.ZERO);
-    }
-
-    private static BigDecimal active(Material material) {
-        Figure active = material.traits().active();
-        return active == null ? BigDecimal.ONE : active.value();
+    /** Whether the formula has had as much of the same group all along. */
+    private static boolean wasSoBefore(Trial trial, Ruling ruling, boolean preserves) {
+        Optional<Ruling> before = trial.before().law().rulings(trial.to(), preserves).stream()
+                .filter(other -> other.group().equals(ruling.group()))
+                .findFirst();
+        return before.isPresent()
+                && before.get().level().signum() > 0
+                && before.get().level().add(ROUNDING).compareTo(ruling.level()) >= 0;
     }
 }

@@ -30,6 +30,9 @@ final class PreservationGate implements Gate {
     @Override
     public Verdict judge(Trial trial) {
         Role role = trial.role();
+        if (Preserved.needs(trial.after()) && Preserved.is(trial.before()) && !Preserved.is(trial.after())) {
+            return Verdict.fail(this, GateMessages.nothingPreserves());
+        }
         if (role == null || !Roles.isPreserving(role)) {
             return Roles.preserves(trial.from()) || Functions.does(trial.from(), "antimicrobial")
                     ? Verdict.passWithCaution(this, GateMessages.challengeTestNeeded())

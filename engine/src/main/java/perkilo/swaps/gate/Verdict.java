@@ -30,6 +30,11 @@ public record Verdict(Gate gate, boolean ok, String why, List<String> cautions) 
         return new Verdict(gate, false, why, List.of());
     }
 
+    /** The same as a caution, if a person opens the gate. */
+    Verdict opened() {
+        return ok ? this : passWithCaution(gate, why);
+    }
+
     /** The reason after the name of its gate, such as {@code Melting: Melts at 60 °C, but the phase is at 25 °C.} */
     public String withName() {
         return TrialWords.capital(gate.name()) + ": " + why;

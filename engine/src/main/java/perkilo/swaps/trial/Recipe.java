@@ -1,6 +1,7 @@
 package perkilo.swaps.trial;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,12 +12,15 @@ import perkilo.model.Book;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
+import perkilo.model.ProductKind;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Allergens;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.facts.Hlb;
 import perkilo.swaps.facts.NaturalOrigin;
+import perkilo.swaps.law.Law;
+import perkilo.swaps.role.Roles;
 
 /**
  * A formula with what is known about its materials, and what its products require.
@@ -25,12 +29,25 @@ import perkilo.swaps.facts.NaturalOrigin;
  * @param portions one per line, in the order of the formula
  * @param requiredTags of all products made of it, as they are compared
  * @param naturalOriginTarget the highest of its products, as a fraction; null for none
+ * @param day whose law holds
  */
 public record Recipe(
         Formula formula,
         List<Portion> portions,
         Set<String> requiredTags,
-        @Nullable BigDecimal naturalOriginTarget) {
+        @Nullable BigDecimal naturalOriginTarget,
+        LocalDate day) {
+
+    private static final String[] OILS = {
+        "emollient ester",
+        "triglyceride oil",
+        "hydrocarbon",
+        "silicone",
+        "volatile emollient",
+        "butter",
+        "wax",
+        "fatty alcohol"
+    };
 
     public Recipe {
         portions = List.copyOf(portions);
@@ -49,17 +66,17 @@ public record Recipe(
                 .map(Figure::value)
                 .max(BigDecimal::compareTo)
                 .orElse(null);
-        return new Recipe(formula, portions(book, formula), tags, target);
+        return new Recipe(formula, portions(book, formula), tags, target, book.settings().costingDate());
     }
 
     /** Another formula for the same products. */
     public Recipe with(Book book, Formula other) {
-        return new Recipe(other, portions(book, other), requiredTags, naturalOriginTarget);
+        return new Recipe(other, portions(book, other), requiredTags, naturalOriginTarget, day);
     }
 
     /** Another formula for the same products, whose materials are known already. */
     public Recipe with(Formula other, List<Portion> lines) {
-        return new Recipe(other, lines, requiredTags, naturalOriginTarget);
+        return new Recipe(other, lines, requiredTags, naturalOriginTarget, day);
     }
 
     /** The level of a material over all lines, as a fraction. */
@@ -102,6 +119,23 @@ public record Recipe(
                         portion.material().isWater() && portion.level().signum() > 0);
     }
 
+    /** What kind of product it makes. */
+    public ProductKind kind() {
+        return formula.batching().kind();
+    }
+
+    /** The law for what it contains. */
+    public Law law() {
+        Figure ph = formula.batching().finalPh();
+        return new Law(
+                kind(),
+                day,
+                ph == null ? null : ph.value(),
+                portions.stream()
+                        .map(portion -> new Law.Dosed(portion.material(), portion.level()))
+                        .toList());
+    }
+
     /** Natural origin content by ISO 16128. */
     public NaturalOrigin naturalOrigin() {
         NaturalOrigin content = NaturalOrigin.NOTHING;
@@ -124,7 +158,7 @@ public record Recipe(
         Hlb oils = Hlb.NOTHING;
         for (Portion portion : portions) {
             Figure required = portion.material().traits().requiredHlb();
-            if (required != null || Functions.work(portion.material()).equals(Functions.EMOLLIENT)) {
+            if (required != null || isOil(portion.material())) {
                 oils = oils.plus(portion.level(), required);
             }
         }
@@ -135,12 +169,25 @@ public record Recipe(
     public Hlb emulsifierHlb() {
         Hlb emulsifiers = Hlb.NOTHING;
         for (Portion portion : portions) {
-            if (Functions.work(portion.material()).equals(Functions.EMULSIFYING)) {
+            if (emulsifies(portion.material())) {
                 emulsifiers = emulsifiers.plus(
                         portion.level(), portion.material().traits().hlb());
             }
         }
         return emulsifiers;
+    }
+
+    /** By its first role; without a role, by its function. */
+    private static boolean emulsifies(Material material) {
+        return Roles.first(material)
+                .map(role -> Roles.isEmulsifier(role) || role.isOneOf("co-emulsifier"))
+                .orElseGet(() -> Functions.work(material).equals(Functions.EMULSIFYING));
+    }
+
+    private static boolean isOil(Material material) {
+        return Roles.first(material)
+                .map(role -> role.isOneOf(OILS))
+                .orElseGet(() -> Functions.work(material).equals(Functions.EMOLLIENT));
     }
 
     private List<Portion> phaseOf(Formula.Line line) {

@@ -3,7 +3,7 @@
  *
  * <p>This package neither judges nor costs. Start at {@link perkilo.swaps.trial.Dosing}, which makes a
  * {@link perkilo.swaps.trial.Trial} out of a {@link perkilo.swaps.trial.Recipe}. This package uses {@code model},
- * {@code swaps.facts} and the JDK.
+ * {@code swaps.facts}, {@code swaps.law} and the JDK.
  */
 @NullMarked
 package perkilo.swaps.trial;

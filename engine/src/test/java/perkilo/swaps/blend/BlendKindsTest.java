@@ -236,7 +236,7 @@ final class BlendKindsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "Cetearyl olivate, Their HLB is not known.",
+        "Sorbitan olivate, Their HLB is not known.",
         "Glyceryl stearate SE, The formula contains no other anionic material.",
         "Cetrimonium chloride solution, 'They can be put into formulas for this, but usually are for something else.'",
         "Lecithin, The formula contains no other amphoteric material.",
@@ -395,8 +395,6 @@ final class BlendKindsTest {
 
     @Test
     void humectants_of_unknown_active_matter_stay_as_they_are() {
-        Material honey = Varied.trait(Kit.catalogued("Honey"), "active", null);
-        Material trehalose = Varied.trait(Kit.catalogued("Trehalose"), "active", null);
         Recipe before = new Kit()
                 .line("A", "", "q.s.", Kit.catalogued("Water"))
                 .line("A", "", "5", Kit.catalogued("Glycerin"))

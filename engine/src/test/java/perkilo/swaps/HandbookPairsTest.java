@@ -1,0 +1,142 @@
+package perkilo.swaps;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import perkilo.model.Material;
+import perkilo.model.ProductKind;
+import perkilo.model.ProductKind.Word;
+import perkilo.swaps.closeness.Closeness;
+import perkilo.swaps.facts.FactTable;
+import perkilo.swaps.gate.Gates;
+import perkilo.swaps.gate.Verdict;
+import perkilo.swaps.trial.Recipe;
+import perkilo.swaps.trial.Trial;
+
+/** Swaps that handbooks and the law allow or rule out, judged by the gates and closeness as they are. */
+final class HandbookPairsTest {
+
+    private static final Map<String, Base> BASES = bases();
+
+    /** A formula of the table. */
+    private record Base(String kind, String ph, List<String> lines) {}
+
+    /**
+     * A line, a candidate, and what a formulator says.
+     *
+     * @param verdict offered, or refused
+     * @param by gates of which one refuses; role, closeness and kept are among them
+     */
+    private record Pair(
+            String base, String line, String candidate, String verdict, String by, String added, String source) {
+
+        @Override
+        public String toString() {
+            return base + ": " + line + " -> " + candidate + ", " + verdict + (by.isEmpty() ? "" : " by " + by);
+        }
+    }
+
+    private static Map<String, Base> bases() {
+        Map<String, Base> all = new LinkedHashMap<>();
+        for (List<String> row : FactTable.read(HandbookPairsTest.class, "handbook-bases.csv")) {
+            all.computeIfAbsent(row.get(0), name -> new Base(row.get(1), row.get(2), new ArrayList<>()))
+                    .lines()
+                    .add(row.get(3));
+        }
+        return all;
+    }
+
+    static Stream<Pair> pairs() {
+        return FactTable.read(HandbookPairsTest.class, "handbook-pairs.csv").stream()
+                .map(row -> new Pair(
+                        row.get(0), row.get(1), row.get(2), row.get(3), row.get(4), row.get(5), row.get(6)));
+    }
+
+    private static Recipe recipe(Base base, Pair pair) {
+        List<String> lines = new ArrayList<>(base.lines());
+        if (!pair.added().isEmpty()) {
+            lines.add(pair.added().replace("|", " | ") + " | " + pair.line());
+        }
+        Kit kit = new Kit();
+        for (String line : lines) {
+            String[] cells = line.split(" \\| ", -1);
+            kit.line(cells[0], cells[1], cells[2], Kit.catalogued(cells[3]));
+        }
+        Set<Word> words = EnumSet.noneOf(Word.class);
+        ProductKind.parts(base.kind()).forEach(part -> words.add(Word.named(part).orElseThrow()));
+        kit.kind(words.toArray(new Word[0]));
+        return (base.ph().isEmpty() ? kit : kit.ph(base.ph())).recipe();
+    }
+
+    /** Who refuses; nobody if it is offered. */
+    private static Set<String> refusedBy(Pair pair, List<String> reasons) {
+        Recipe recipe = recipe(BASES.get(pair.base()), pair);
+        int line = -1;
+        for (int at = 0; at < recipe.portions().size(); at++) {
+            line = recipe.portions().get(at).material().name().equals(pair.line()) ? at : line;
+        }
+        Material from = recipe.portions().get(line).material();
+        Material to = Kit.catalogued(pair.candidate());
+        LineTriage triage = new LineTriage(false);
+        LineTriage.Open open = triage.open(recipe, line);
+        if (open == null) {
+            reasons.add(triage.kept().toString());
+            return Set.of("kept");
+        }
+        if (!open.admits(from, to)) {
+            return Set.of("role");
+        }
+        Trial trial = new perkilo.swaps.trial.Dosing(recipe).of(line, to);
+        if (!triage.isDecided(trial)) {
+            reasons.add(triage.missing().toString());
+            return Set.of("missing fact");
+        }
+        List<Verdict> shut =
+                Gates.judge(trial).stream().filter(verdict -> !verdict.ok()).toList();
+        shut.forEach(verdict -> reasons.add(verdict.withName()));
+        Set<String> names =
+                shut.stream().map(verdict -> verdict.gate().name()).collect(Collectors.toSet());
+        BigDecimal worst = Closeness.of(open.role(), from, to).worst();
+        if (worst.compareTo(SwapOptions.USUAL_CLOSENESS) < 0) {
+            names.add("closeness");
+            reasons.add(Closeness.of(open.role(), from, to).words());
+        }
+        return names;
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("pairs")
+    void a_formulator_agrees(Pair pair) {
+        List<String> reasons = new ArrayList<>();
+        Set<String> refused = refusedBy(pair, reasons);
+
+        if (pair.verdict().equals("refused")) {
+            assertThat(refused)
+                    .as(pair.source() + " " + reasons)
+                    .containsAnyElementsOf(List.of(pair.by().split("\\|", 0)));
+        } else {
+            assertThat(refused).as(pair.source() + " " + reasons).isEmpty();
+        }
+    }
+
+    @Test
+    void the_table_covers_many_swaps_of_both_kinds() {
+        List<Pair> all = pairs().toList();
+
+        assertThat(all).hasSizeGreaterThanOrEqualTo(120);
+        assertThat(all).filteredOn(pair -> pair.verdict().equals("offered")).hasSizeGreaterThan(40);
+        assertThat(all.stream().map(Pair::base).distinct()).hasSizeGreaterThan(10);
+        assertThat(all).allSatisfy(pair -> assertThat(pair.source()).isNotBlank());
+    }
+}
