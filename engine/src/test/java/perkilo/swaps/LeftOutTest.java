@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,6 +16,7 @@ import perkilo.model.Book;
 import perkilo.model.Fact;
 import perkilo.model.Formula;
 import perkilo.model.Material;
+import perkilo.offers.Offer;
 import perkilo.offers.LineTerms;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
