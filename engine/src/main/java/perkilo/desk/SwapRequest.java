@@ -3,8 +3,8 @@ package perkilo.desk;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import perkilo.swaps.SwapOptions;
 import perkilo.reading.Sources;
+import perkilo.swaps.SwapOptions;
 
 /**
  * A request to look for cheaper materials.
@@ -33,7 +33,8 @@ public record SwapRequest(
 
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
-        return new SwapRequest(sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, null, today);
+        return new SwapRequest(
+                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, null, today);
     }
 
     /**

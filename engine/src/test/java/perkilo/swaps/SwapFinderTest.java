@@ -146,10 +146,9 @@ final class SwapFinderTest {
     @Test
     void what_lacks_a_deciding_fact_is_not_ranked_but_asked_for_once() {
         Swap first = FOUND.swaps().get(0);
-        Material less = Varied.trait(
-                Varied.trait(first.trial().to(), "spreadingClass", ""), "spreadingValue", null);
-        SwapOutcome.Found found =
-                find(Varied.of(BOOK, "materials", with(less)), SwapOptions.usual().withBlends(false));
+        Material less = Varied.trait(Varied.trait(first.trial().to(), "spreadingClass", ""), "spreadingValue", null);
+        SwapOutcome.Found found = find(
+                Varied.of(BOOK, "materials", with(less)), SwapOptions.usual().withBlends(false));
 
         assertThat(found.swaps()).noneMatch(swap -> swap.trial().to().name().equals(less.name()));
         assertThat(found.missing())
@@ -186,8 +185,7 @@ final class SwapFinderTest {
     @Test
     void a_material_that_a_person_keeps_is_not_swapped() {
         Material kept = Varied.trait(BOOK.material("Dicaprylyl ether").orElseThrow(), "keep", "yes");
-        SwapOutcome.Found found =
-                find(Varied.of(BOOK, "materials", with(kept)), SwapOptions.usual());
+        SwapOutcome.Found found = find(Varied.of(BOOK, "materials", with(kept)), SwapOptions.usual());
 
         assertThat(found.swaps()).noneMatch(swap -> swap.trial().from().name().equals(kept.name()));
         assertThat(found.kept())
