@@ -92,11 +92,7 @@ final class LeftOutTest {
         Book more = Varied.of(
                 rich,
                 "materials",
-                Book.byName(
-                        materials.stream()
-                                .map(LeftOutTest::unfit)
-                                .toList(),
-                        Material::name));
+                Book.byName(materials.stream().map(LeftOutTest::unfit).toList(), Material::name));
         return more.withFormula(Varied.of(cream, "lines", lines));
     }
 
@@ -107,7 +103,10 @@ final class LeftOutTest {
             case "Rosemary leaf extract in oil" ->
                 Varied.of(material, "functions", List.of("antioxidant", "preservative"));
             case "Pentaerythrityl tetra-di-t-butyl hydroxyhydrocinnamate" ->
-                Varied.trait(Varied.trait(material, "phMin", Figure.of("2.5")), "phMax", Figure.of("3.5"));
+                Varied.trait(
+                        Varied.trait(Varied.trait(material, "phMin", Figure.of("2.5")), "phMax", Figure.of("3.5")),
+                        "meltsAtC",
+                        null);
             case "Ethylhexyl stearate" -> Varied.trait(material, "meltsAtC", Figure.of("60"));
             default -> material;
         };
@@ -136,8 +135,8 @@ final class LeftOutTest {
                     study.leftOut().values().stream().flatMap(List::stream).toList();
             assertThat(left).as(study.function()).doesNotHaveDuplicates();
             BOOK.materials().values().stream()
-                    .filter(material -> material.traits().words(Fact.ROLE).stream()
-                            .anyMatch(roles::contains))
+                    .filter(material ->
+                            material.traits().words(Fact.ROLE).stream().anyMatch(roles::contains))
                     .forEach(material -> assertThat(isIn(study, material) || left.contains(material.name()))
                             .as("%s of %s", material.name(), study.function())
                             .isTrue());
