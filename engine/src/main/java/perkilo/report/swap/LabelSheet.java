@@ -1,6 +1,7 @@
 package perkilo.report.swap;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.function.Function;
 import perkilo.model.Formula;
 import perkilo.sheet.Look;
@@ -13,6 +14,7 @@ import perkilo.sheet.table.Table;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.label.IngredientList;
+import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.trial.Recipe;
 
 /** The sheet Ingredient list: the present list of each formula, and the new one of every blend and every swap. */
@@ -30,9 +32,13 @@ final class LabelSheet {
             number("Place"),
             INGREDIENT,
             Column.<Numbered<IngredientList.Entry>>of("part", "Where")
-                    .words(row -> where(row.entry().part()))
-                    .width(34),
-            level("Level", IngredientList.Entry::level));
+                    .words(row -> where(row.entry()))
+                    .width(48),
+            level("Level", IngredientList.Entry::level),
+            Column.<Numbered<IngredientList.Entry>>of("known", "")
+                    .words(row -> row.entry().atMost() ? "at most" : null)
+                    .look(Look.HINT)
+                    .width(10));
 
     private static final Table<Numbered<Swap>> SWAPS = Table.of(
             number("Swap no."),
@@ -44,6 +50,12 @@ final class LabelSheet {
                     .words(row -> row.entry().trial().to().name())
                     .width(34),
             level("New level", Swap::newLevel),
+            names("enters", "Enters", LabelChange::enters),
+            names("leaves", "Leaves", LabelChange::leaves),
+            names("moves", "Moves", LabelChange::moves),
+            Column.<Numbered<Swap>>of("ingredientsNow", "Ingredient list now")
+                    .words(row -> row.entry().label().before().text())
+                    .width(100),
             Column.<Numbered<Swap>>of("ingredients", "New ingredient list")
                     .words(row -> row.entry().label().after().text())
                     .width(100));
@@ -66,6 +78,10 @@ final class LabelSheet {
                 "Ingredient list",
                 "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): by falling weight when added; ingredients"
                         + " up to 1 % follow in any order; colourants are last. Levels are fixed values.");
+        page.line(
+                "Fragrance allergens of Annex III, as amended by Regulation (EU) 2023/1545, are named above 0.001 % in a"
+                        + " leave-on and above 0.01 % in a rinse-off product, all materials together.",
+                Look.HINT);
         page.skip(1);
         for (String name : found.base().keySet()) {
             found.book().formula(name).ifPresent(this::formula);
@@ -101,6 +117,18 @@ final class LabelSheet {
                 .value(row -> level.apply(row.entry()))
                 .format(LEVEL)
                 .width(12);
+    }
+
+    private static Column<Numbered<Swap>> names(
+            String key, String heading, Function<LabelChange, List<String>> names) {
+        return Column.<Numbered<Swap>>of(key, heading)
+                .words(row -> String.join(", ", names.apply(row.entry().label())))
+                .width(30);
+    }
+
+    private static String where(IngredientList.Entry entry) {
+        String place = where(entry.part());
+        return entry.allergen() ? place + "; allergen that has to be named" : place;
     }
 
     private static String where(IngredientList.Part part) {
