@@ -1,6 +1,7 @@
 package perkilo.cli;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import perkilo.desk.Choice;
 import perkilo.desk.Destination;
@@ -14,6 +15,9 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /** The command {@code swap}: finds cheaper materials that do the same job. */
 final class SwapCommand extends Command {
+
+    /** The smallest trial batch that can be asked for. */
+    private static final BigDecimal LEAST_GRAMS = BigDecimal.ONE;
 
     private final OptionSpec formula = Options.value(String.class, "NAME", "Only look at this formula.", "--formula");
     private final OptionSpec material =
@@ -34,6 +38,12 @@ final class SwapCommand extends Command {
                     "--apply")
             .parameterConsumer(new ChoiceWords())
             .build();
+    private final OptionSpec bench = Options.value(
+            BigDecimal.class,
+            "GRAMS",
+            "Write a sheet to weigh a trial batch of so many grams from: of the new formula with --apply, otherwise of each"
+                    + " formula as it is.",
+            "--bench");
     private final BookOptions options;
     private final OutputOptions output;
     private final RunOptions runs;
@@ -45,7 +55,7 @@ final class SwapCommand extends Command {
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
-        takes(formula, material, function, changes, apply);
+        takes(formula, material, function, changes, apply, bench);
     }
 
     @Override
@@ -69,7 +79,7 @@ final class SwapCommand extends Command {
     private SwapRequest request() {
         SwapRequest.Only only = new SwapRequest.Only(said(formula), said(material), said(function));
         return new SwapRequest(
-                options.sources(), runs.sizes(), only, changes(), Options.said(apply, Choice.class), today());
+                options.sources(), runs.sizes(), only, changes(), Options.said(apply, Choice.class), Options.said(bench, BigDecimal.class), today());
     }
 
     private void checkUsage() {
@@ -78,6 +88,10 @@ final class SwapCommand extends Command {
         int most = changes();
         if (most < 0) {
             throw wrong(CommandMessages.negativeChanges(most));
+        }
+        BigDecimal grams = Options.said(bench, BigDecimal.class);
+        if (grams != null && grams.compareTo(LEAST_GRAMS) < 0) {
+            throw wrong(CommandMessages.benchTooSmall(grams));
         }
     }
 
@@ -92,7 +106,7 @@ final class SwapCommand extends Command {
     private int said(Console console, FileStamp book, SwapAnswer.Found answer) throws IOException {
         Written written = output.destination().write(book, Destination.SWAPPED, answer.report(), today());
         if (options.json()) {
-            console.json(SwapJson.of(answer.found(), answer.findings(), answer.added()));
+            console.json(SwapJson.of(answer.found(), answer.next(), answer.findings(), answer.added()));
         }
         if (!answer.isComplete()) {
             console.say(CommandMessages.searchedInPart());

@@ -1,5 +1,6 @@
 package perkilo.desk;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import perkilo.reading.Sources;
@@ -12,6 +13,7 @@ import perkilo.reading.Sources;
  * @param only which formulas, materials and functions
  * @param mostChanged the most materials that may be added to a blend, and the most that may be taken out
  * @param apply the swap or blend to write into a new formula; null for none
+ * @param benchGrams the size of a trial batch for which a sheet to weigh from is written; null for no such sheet
  * @param today the costing date if none is set
  */
 public record SwapRequest(
@@ -20,6 +22,7 @@ public record SwapRequest(
         Only only,
         int mostChanged,
         @Nullable Choice apply,
+        @Nullable BigDecimal benchGrams,
         LocalDate today) {
 
     /** The usual value of {@code mostChanged}. */
@@ -27,7 +30,7 @@ public record SwapRequest(
 
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
-        return new SwapRequest(sources, sizes, Only.ALL, USUALLY_CHANGED, null, today);
+        return new SwapRequest(sources, sizes, Only.ALL, USUALLY_CHANGED, null, null, today);
     }
 
     /**

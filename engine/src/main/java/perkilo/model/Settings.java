@@ -16,9 +16,15 @@ import perkilo.purchasing.DutyBasis;
  * @param buying how purchases are judged
  * @param making what making costs in every run
  * @param cashLimits the most that orders may cost
+ * @param testing what tests of a changed formula cost
  */
 public record Settings(
-        Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+        Currencies currencies,
+        LocalDate costingDate,
+        Buying buying,
+        Making making,
+        CashLimits cashLimits,
+        Testing testing) {
 
     /** The usual age limit of a quote: half a year. Common practice, no source. */
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
@@ -65,6 +71,28 @@ public record Settings(
      */
     public record CashLimits(
             @Nullable Figure perMonth, @Nullable Figure total) {}
+
+    /**
+     * What tests of a changed formula cost, in home currency.
+     *
+     * @param stability null if not known
+     * @param challenge the test of preservative efficacy; null if not known
+     * @param assessment a new safety assessment; null if not known
+     */
+    public record Testing(
+            @Nullable Figure stability,
+            @Nullable Figure challenge,
+            @Nullable Figure assessment) {
+
+        /** No price is known. */
+        public static final Testing UNKNOWN = new Testing(null, null, null);
+    }
+
+    /** Settings of which no price of a test is known. */
+    public Settings(
+            Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+        this(currencies, costingDate, buying, making, cashLimits, Testing.UNKNOWN);
+    }
 
     /**
      * Settings with this currency and date; everything else is zero or its usual value.

@@ -197,7 +197,7 @@ final class Reach {
             book.materials().values().stream()
                     .filter(one -> one.isWater() && one.housePrice() == null)
                     .forEach(one -> add(Kind.ITEM, one.name(), one.name(), origin));
-        } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES)) {
+        } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES) && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
     }
@@ -403,7 +403,8 @@ final class Reach {
                 all.costingDate(),
                 all.buying(),
                 all.making(),
-                all.cashLimits());
+                all.cashLimits(),
+                all.testing());
     }
 
     private void everything(Origin origin) {

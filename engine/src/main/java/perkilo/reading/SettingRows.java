@@ -122,7 +122,11 @@ final class SettingRows {
                         figure(SettingsSheet.OVERHEAD, Figure.ZERO),
                         money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO)),
                 new Settings.CashLimits(
-                        limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)));
+                        limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)),
+                new Settings.Testing(
+                        limit(SettingsSheet.STABILITY_TEST, home),
+                        limit(SettingsSheet.CHALLENGE_TEST, home),
+                        limit(SettingsSheet.ASSESSMENT, home)));
     }
 
     private Figure figure(InputColumn setting, Figure byDefault) {

@@ -18,4 +18,9 @@ public record Rejected(Trial trial, Closeness closeness, List<Verdict> verdicts,
     public Rejected {
         verdicts = List.copyOf(verdicts);
     }
+
+    /** Whether it would do the job, and is not offered only because it saves nothing in this formula alone. */
+    public boolean isOnlyWithoutSaving() {
+        return reason.equals(SwapMessages.savesNothing());
+    }
 }
