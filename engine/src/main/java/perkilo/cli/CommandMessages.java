@@ -160,6 +160,30 @@ final class CommandMessages {
         return "--changes takes 0 or more, but was given " + typed + ".";
     }
 
+    /** The most names in one sentence. */
+    private static final int NAMED = 6;
+
+    static String factsMissing(List<String> materials) {
+        return "A fact is missing, so these are not ranked: " + named(materials)
+                + ". The sheet Swaps and --json say which fact, and where to type it.";
+    }
+
+    static String notCompared(List<String> materials) {
+        return "These lines are not compared: " + named(materials) + ". The sheet Swaps and --json say why.";
+    }
+
+    private static String named(List<String> names) {
+        List<String> all = names.stream().distinct().toList();
+        int more = all.size() - NAMED;
+        return more <= 0
+                ? String.join(", ", all)
+                : String.join(", ", all.subList(0, NAMED)) + " and " + more + " more";
+    }
+
+    static String closenessOutside(String typed) {
+        return "--closeness takes a number from 0 to 100, but was given " + typed + ".";
+    }
+
     static String noChoice() {
         return "--apply needs the number of a swap, such as 3, or of a blend, such as \"blend 2\".";
     }

@@ -19,11 +19,27 @@ final class SwapCommand extends Command {
     /** The smallest trial batch that can be asked for. */
     private static final BigDecimal LEAST_GRAMS = BigDecimal.ONE;
 
+    private static final BigDecimal MOST_CLOSE = BigDecimal.valueOf(100);
+
     private final OptionSpec formula = Options.value(String.class, "NAME", "Only look at this formula.", "--formula");
     private final OptionSpec material =
             Options.value(String.class, "NAME", "Only replace this material.", "--material");
     private final OptionSpec function = Options.value(
-            String.class, "FUNCTION", "Only look at this function, such as emollient or emulsifier.", "--function");
+            String.class,
+            "FUNCTION",
+            "Only look at lines with this function or role, such as emollient or emollient ester.",
+            "--function");
+    private final OptionSpec closeness = Options.valueOr(
+            "60",
+            BigDecimal.class,
+            "N",
+            "Only offer materials that are at least this close, 0 to 100, even if every unknown fact is as far as can be."
+                    + " Default: ${DEFAULT-VALUE}.",
+            "--closeness");
+    private final OptionSpec actives = Options.flag(
+            "Also look for another supplier or strength of actives, UV filters, fragrances and colourants, which are kept"
+                    + " otherwise.",
+            "--actives");
     private final OptionSpec changes = Options.valueOr(
             "2",
             int.class,
@@ -51,11 +67,11 @@ final class SwapCommand extends Command {
     SwapCommand() {
         super(
                 "swap",
-                "Find cheaper materials with an equivalent function. They are candidates for lab tests, not approved changes.");
+                "Find cheaper materials that can play the same role. They are candidates for lab tests, not approved changes.");
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
-        takes(formula, material, function, changes, apply, bench);
+        takes(formula, material, function, closeness, actives, changes, apply, bench);
     }
 
     @Override
@@ -79,7 +95,15 @@ final class SwapCommand extends Command {
     private SwapRequest request() {
         SwapRequest.Only only = new SwapRequest.Only(said(formula), said(material), said(function));
         return new SwapRequest(
-                options.sources(), runs.sizes(), only, changes(), Options.said(apply, Choice.class), Options.said(bench, BigDecimal.class), today());
+                options.sources(),
+                runs.sizes(),
+                only,
+                changes(),
+                leastCloseness(),
+                Options.isOn(actives),
+                Options.said(apply, Choice.class),
+                Options.said(bench, BigDecimal.class),
+                today());
     }
 
     private void checkUsage() {
@@ -93,6 +117,14 @@ final class SwapCommand extends Command {
         if (grams != null && grams.compareTo(LEAST_GRAMS) < 0) {
             throw wrong(CommandMessages.benchTooSmall(grams));
         }
+        BigDecimal least = leastCloseness();
+        if (least.signum() < 0 || least.compareTo(MOST_CLOSE) > 0) {
+            throw wrong(CommandMessages.closenessOutside(least.toPlainString()));
+        }
+    }
+
+    private BigDecimal leastCloseness() {
+        return closeness.<BigDecimal>getValue();
     }
 
     private int changes() {

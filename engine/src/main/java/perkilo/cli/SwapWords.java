@@ -24,6 +24,15 @@ final class SwapWords {
         if (found.swaps().isEmpty()) {
             console.say(found.withoutSwaps());
         }
+        if (!found.missing().isEmpty()) {
+            console.say(CommandMessages.factsMissing(found.missing().stream()
+                    .map(one -> one.material().name())
+                    .toList()));
+        }
+        if (!found.kept().isEmpty()) {
+            console.say(CommandMessages.notCompared(
+                    found.kept().stream().map(line -> line.portion().material().name()).toList()));
+        }
         if (!found.blends().isEmpty()) {
             console.say("");
             console.table(TextTable.of(new BlendTable(found).filled()));

@@ -10,6 +10,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.reading.Sources;
 import perkilo.swaps.FunctionCheck;
+import perkilo.swaps.RoleCheck;
 import perkilo.swaps.RecipeCheck;
 
 /** Service that checks a workbook and lists every problem; nothing is changed. */
@@ -30,6 +31,7 @@ public final class CheckBook {
         findings.addAll(RunCheck.of(book));
         findings.addAll(RecipeCheck.of(book));
         findings.addAll(FunctionCheck.of(book));
+        findings.addAll(RoleCheck.of(book));
         return new Checked(reading, findings);
     }
 }

@@ -16,6 +16,7 @@ import perkilo.reading.OwnColumns;
 import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.FunctionCheck;
+import perkilo.swaps.RoleCheck;
 import perkilo.swaps.RecipeCheck;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
@@ -81,7 +82,9 @@ public final class FindSwaps {
                         request.only().formula(),
                         request.only().material(),
                         function == null ? null : Functions.named(function))
-                .changing(request.mostChanged());
+                .changing(request.mostChanged())
+                .atLeast(request.closeness())
+                .withActives(request.actives());
     }
 
     private static SwapAnswer answer(Book book, SwapRequest request, SwapOutcome outcome, List<Finding> findings)
@@ -89,6 +92,7 @@ public final class FindSwaps {
         findings.addAll(outcome.findings());
         findings.addAll(RecipeCheck.of(book));
         findings.addAll(FunctionCheck.of(book));
+        findings.addAll(RoleCheck.of(book));
         if (!(outcome instanceof SwapOutcome.Found found)) {
             return new SwapAnswer.NoPurchase(findings);
         }

@@ -3,6 +3,7 @@ package perkilo.desk;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import perkilo.swaps.SwapOptions;
 import perkilo.reading.Sources;
 
 /**
@@ -12,6 +13,8 @@ import perkilo.reading.Sources;
  * @param sizes run sizes instead of the Runs sheet
  * @param only which formulas, materials and functions
  * @param mostChanged the most materials that may be added to a blend, and the most that may be taken out
+ * @param closeness the lowest closeness that is offered, 0 to 100
+ * @param actives whether actives, filters, fragrances and colourants are opened to the same substance
  * @param apply the swap or blend to write into a new formula; null for none
  * @param benchGrams the size of a trial batch for which a sheet to weigh from is written; null for no such sheet
  * @param today the costing date if none is set
@@ -21,6 +24,8 @@ public record SwapRequest(
         RunSizes sizes,
         Only only,
         int mostChanged,
+        BigDecimal closeness,
+        boolean actives,
         @Nullable Choice apply,
         @Nullable BigDecimal benchGrams,
         LocalDate today) {
@@ -30,7 +35,8 @@ public record SwapRequest(
 
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
-        return new SwapRequest(sources, sizes, Only.ALL, USUALLY_CHANGED, null, null, today);
+        return new SwapRequest(
+                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, null, null, today);
     }
 
     /**

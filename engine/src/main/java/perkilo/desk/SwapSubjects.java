@@ -10,6 +10,7 @@ import perkilo.names.Names;
 import perkilo.names.Spelling;
 import perkilo.origin.Finding;
 import perkilo.swaps.facts.Functions;
+import perkilo.swaps.role.Roles;
 
 /** Checks that the formula, the material and the function of a swap request are in the book. */
 final class SwapSubjects {
@@ -55,7 +56,9 @@ final class SwapSubjects {
 
     private boolean isKnown(String function) {
         String glossary = Functions.named(function);
-        return book.materials().values().stream().anyMatch(one -> Functions.does(one, glossary));
+        return book.materials().values().stream()
+                .anyMatch(one -> Functions.does(one, glossary)
+                        || Roles.named(function).filter(role -> Roles.plays(one, role)).isPresent());
     }
 
     /** Names the function that may be meant, or all that the book has. */

@@ -12,6 +12,8 @@ import perkilo.origin.Finding;
 import perkilo.report.swap.BenchSheet;
 import perkilo.report.swap.BlendTable;
 import perkilo.report.swap.EmollientTable;
+import perkilo.report.swap.KeptLineTable;
+import perkilo.report.swap.MissingFactTable;
 import perkilo.report.swap.RejectedTable;
 import perkilo.report.swap.SameSwapTable;
 import perkilo.report.swap.StudyTable;
@@ -54,6 +56,8 @@ public final class SwapJson {
         answer.set("base", base(found.base()));
         answer.set("swaps", TableJson.array(new SwapTable(found).inJson()));
         answer.set("rejected", TableJson.array(new RejectedTable(found).inJson()));
+        answer.set("missingFacts", TableJson.array(new MissingFactTable(found).inJson()));
+        answer.set("notCompared", TableJson.array(new KeptLineTable(found).inJson()));
         answer.set("blends", TableJson.array(new BlendTable(found).filled()));
         answer.set("blendStudies", TableJson.array(new StudyTable(found).inJson()));
         answer.put("benchGrams", Json.amount(next.benchGrams()));

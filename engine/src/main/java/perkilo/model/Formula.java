@@ -51,6 +51,7 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
      * @param material the material's name
      * @param level as a fraction; null for the line that takes the balance (q.s.)
      * @param phaseC the phase's temperature in °C; null if not given
+     * @param wish what is said of it for swaps
      * @param origin the cell of the level
      */
     public record Line(
@@ -58,7 +59,23 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
             String material,
             @Nullable Figure level,
             @Nullable Figure phaseC,
+            LineWish wish,
             Origin origin) {
+
+        /** A line of which nothing is said for swaps. */
+        public Line(
+                String phase,
+                String material,
+                @Nullable Figure level,
+                @Nullable Figure phaseC,
+                Origin origin) {
+            this(phase, material, level, phaseC, LineWish.NONE, origin);
+        }
+
+        /** The same line with another material or level. */
+        public Line with(String other, @Nullable Figure otherLevel) {
+            return new Line(phase, other, otherLevel, phaseC, wish, origin);
+        }
 
         /** Whether this line takes the balance (q.s.). */
         public boolean isBalance() {

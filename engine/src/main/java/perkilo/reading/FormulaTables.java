@@ -2,10 +2,12 @@ package perkilo.reading;
 
 import static perkilo.schema.FormulaSheet.ESTIMATE;
 import static perkilo.schema.FormulaSheet.FORMULA;
+import static perkilo.schema.FormulaSheet.KEEP;
 import static perkilo.schema.FormulaSheet.LEVEL_OF;
 import static perkilo.schema.FormulaSheet.MATERIAL;
 import static perkilo.schema.FormulaSheet.PHASE;
 import static perkilo.schema.FormulaSheet.PHASE_TEMPERATURE;
+import static perkilo.schema.FormulaSheet.ROLE;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -14,7 +16,9 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
+import perkilo.model.Fact;
 import perkilo.model.Formula;
+import perkilo.model.LineWish;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.reading.arrange.LevelWords;
@@ -111,7 +115,21 @@ final class FormulaTables {
             return null;
         }
         return new Formula.Line(
-                row.text(PHASE), row.text(MATERIAL), level, row.figure(PHASE_TEMPERATURE), row.origin(LEVEL_OF));
+                row.text(PHASE),
+                row.text(MATERIAL),
+                level,
+                row.figure(PHASE_TEMPERATURE),
+                wish(row),
+                row.origin(LEVEL_OF));
+    }
+
+    /** What is said of the line for swaps. */
+    private static LineWish wish(TableRow row) {
+        if (row.isBlank(ROLE) && row.isBlank(KEEP)) {
+            return LineWish.NONE;
+        }
+        String keep = FactWords.chosen(row, KEEP, Fact.KEEP.choices());
+        return new LineWish(row.text(ROLE), keep.isEmpty() ? null : keep.equals("yes"), row.origin(ROLE));
     }
 
     /** About how much is used of a material that is added to effect; null if it was reported. */

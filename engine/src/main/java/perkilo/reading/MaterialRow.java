@@ -45,8 +45,8 @@ final class MaterialRow {
             InputColumn column = MaterialsSheet.column(fact);
             switch (fact.kind()) {
                 case NUMBER, PERCENT -> facts.figure(fact, row.figure(column));
-                case WORD -> facts.word(fact, row.text(column));
-                case WORDS -> facts.words(fact, row.list(column));
+                case WORD -> facts.word(fact, FactWords.chosen(row, column, fact.choices()));
+                case WORDS -> facts.words(fact, FactWords.allChosen(row, column, fact.choices()));
                 case SHARES -> facts.shares(fact, shares(row, column));
             }
         }

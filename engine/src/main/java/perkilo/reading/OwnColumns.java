@@ -2,10 +2,12 @@ package perkilo.reading;
 
 import static perkilo.schema.FormulaSheet.ESTIMATE;
 import static perkilo.schema.FormulaSheet.FORMULA;
+import static perkilo.schema.FormulaSheet.KEEP;
 import static perkilo.schema.FormulaSheet.LEVEL_OF;
 import static perkilo.schema.FormulaSheet.MATERIAL;
 import static perkilo.schema.FormulaSheet.PHASE;
 import static perkilo.schema.FormulaSheet.PHASE_TEMPERATURE;
+import static perkilo.schema.FormulaSheet.ROLE;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -32,14 +34,14 @@ public final class OwnColumns {
 
     /** What a new sheet of the formula has anyway. */
     private static final List<InputColumn> WRITTEN =
-            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE);
+            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE, ROLE, KEEP);
 
     private static final ColumnNames NAMES = new ColumnNames(WRITTEN);
     private static final ColumnNames INCI = new ColumnNames(List.of(MaterialsSheet.INCI));
 
     /** What speaks of the line, whatever its material is: it stays if the material changes. */
     private static final Set<String> OF_THE_LINE =
-            Set.of("role", "role in formula", "keep", "function", "functions", "purpose", "step", "order");
+            Set.of("function", "functions", "purpose", "step", "order");
 
     private OwnColumns() {}
 

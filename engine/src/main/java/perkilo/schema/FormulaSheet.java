@@ -70,6 +70,19 @@ public final class FormulaSheet {
                     PERCENT, "about how much is used of a material that is added to effect, such as to pH", "0.3")
             .also("Estimate", "Estimated %", "Approx %", "About %")
             .limited(Limits.UP_TO_HUNDRED);
+
+    public static final InputColumn ROLE = InputColumn.of(
+                    "Role",
+                    TEXT,
+                    "what the material is in this formula for; only materials that can play this role take its place",
+                    "emollient ester")
+            .also("Role in formula")
+            .orElse("the first of the material's roles that fits the phase and the formula");
+
+    public static final InputColumn KEEP = InputColumn.of(
+                    "Keep", TEXT, "yes: the line is not swapped; no: it may be, even if it is an active", "yes")
+            .orElse("actives, filters, fragrances and colourants are kept");
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Formula",
             List.of(
@@ -88,7 +101,7 @@ public final class FormulaSheet {
                     "Fórmulas"),
             List.of(MATERIAL),
             List.of(List.of(MATERIAL, LEVEL_OF)),
-            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE),
+            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE, ROLE, KEEP),
             "One formula per sheet, named after the sheet; the levels add up to 100.");
 
     private FormulaSheet() {}

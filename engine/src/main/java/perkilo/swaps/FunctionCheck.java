@@ -14,7 +14,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.swaps.facts.Functions;
 
-/** The check of functions against the EU glossary: a misspelled function takes a material out of all swaps. */
+/** The check of functions against the EU glossary. */
 public final class FunctionCheck {
 
     private static final int NAMED = 4;

@@ -24,6 +24,8 @@ import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.money.RunChange;
 import perkilo.swaps.money.RunsOfFormula;
+import perkilo.swaps.role.Role;
+import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.Dosing;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
@@ -49,24 +51,36 @@ final class LineSearch {
      *
      * @param swaps by rank
      * @param rejected by formula and line
+     * @param missing facts without which materials cannot be ranked
+     * @param kept lines that are not compared
      */
-    record Result(List<Swap> swaps, List<Rejected> rejected) {
+    record Result(List<Swap> swaps, List<Rejected> rejected, List<MissingFact> missing, List<KeptLine> kept) {
 
         /** Whether no line has any candidate. */
         boolean isOfNothing() {
-            return swaps.isEmpty() && rejected.isEmpty();
+            return swaps.isEmpty() && rejected.isEmpty() && missing.isEmpty();
         }
     }
 
     /** A swap or a rejected material; one of the two is null. */
     private record Answer(@Nullable Swap swap, @Nullable Rejected rejected) {}
 
-    /** A material in a line that passed the function gate. */
-    private record Task(RunsOfFormula runs, Trial trial) {}
+    /** A material in a line whose role it can play. */
+    private record Task(RunsOfFormula runs, Trial trial, List<Verdict> verdicts, Closeness closeness) {
+
+        /** The reasons of all gates that are shut; empty if all are open. */
+        String shut() {
+            return verdicts.stream()
+                    .filter(verdict -> !verdict.ok())
+                    .map(Verdict::withName)
+                    .collect(Collectors.joining(" "));
+        }
+    }
 
     Result find(Map<String, RunsOfFormula> runs) {
+        LineTriage triage = new LineTriage(options.actives());
         List<Task> tasks = new ArrayList<>();
-        runs.forEach((name, ofFormula) -> tasks.addAll(tasks(name, ofFormula)));
+        runs.forEach((name, ofFormula) -> tasks.addAll(tasks(name, ofFormula, triage)));
         AtomicInteger done = new AtomicInteger();
         List<Answer> answers = tasks.parallelStream()
                 .map(task -> {
@@ -85,7 +99,7 @@ final class LineSearch {
                 rejected.add(answer.rejected());
             }
         }
-        return new Result(ranked(swaps), rejected);
+        return new Result(ranked(swaps), rejected, triage.missing(), triage.kept());
     }
 
     /** By rank. The rank of each swap is computed once, because it takes many sums. */
@@ -101,54 +115,69 @@ final class LineSearch {
                 .toList();
     }
 
-    private List<Task> tasks(String name, RunsOfFormula runs) {
+    private List<Task> tasks(String name, RunsOfFormula runs, LineTriage triage) {
         Formula formula = book.formula(name).orElseThrow();
         Recipe recipe = Recipe.of(book, formula);
         Dosing dosing = new Dosing(recipe);
         List<Task> tasks = new ArrayList<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
-            Material from = recipe.portions().get(line).material();
-            if (isWanted(recipe.portions().get(line))) {
-                for (Material candidate : available) {
-                    boolean other = !Names.key(candidate.name()).equals(Names.key(from.name()));
-                    if (other && Gates.sharesFunction(from, candidate)) {
-                        tasks.add(new Task(runs, dosing.of(line, candidate)));
-                    }
+            LineTriage.Open open = isWanted(recipe, line) ? triage.open(recipe, line) : null;
+            if (open != null) {
+                tasks.addAll(tasks(runs, recipe, line, open, dosing, triage));
+            }
+        }
+        return tasks;
+    }
+
+    private List<Task> tasks(
+            RunsOfFormula runs, Recipe recipe, int line, LineTriage.Open open, Dosing dosing, LineTriage triage) {
+        Material from = recipe.portions().get(line).material();
+        List<Task> tasks = new ArrayList<>();
+        for (Material candidate : available) {
+            boolean other = !Names.key(candidate.name()).equals(Names.key(from.name()));
+            if (other && open.admits(from, candidate)) {
+                Trial trial = dosing.of(line, candidate);
+                Task task = new Task(
+                        runs, trial, Gates.judge(trial), Closeness.of(open.role(), trial.from(), trial.to()));
+                // a fact is only asked for where everything else is open
+                if (!task.shut().isEmpty() || triage.isDecided(trial)) {
+                    tasks.add(task);
                 }
             }
         }
         return tasks;
     }
 
-    private boolean isWanted(Portion portion) {
+    private boolean isWanted(Recipe recipe, int line) {
+        Portion portion = recipe.portions().get(line);
         Material material = portion.material();
+        String asked = options.function();
         return portion.level().signum() > 0
                 && !material.isWater()
                 && SwapFinder.matches(options.material(), material.name())
-                && (options.function() == null || Functions.does(material, options.function()));
+                && (asked == null || Functions.does(material, asked) || isRole(recipe, line, asked));
+    }
+
+    private static boolean isRole(Recipe recipe, int line, String asked) {
+        Role role = recipe.roleOf(line).role();
+        return role != null && Roles.named(asked).filter(role::equals).isPresent();
     }
 
     private Answer answer(Task task) {
         Trial trial = task.trial();
-        List<Verdict> verdicts = Gates.judge(trial);
-        Closeness closeness = Closeness.of(trial.from(), trial.to());
-        String shut = verdicts.stream()
-                .filter(verdict -> !verdict.ok())
-                .map(Verdict::withName)
-                .collect(Collectors.joining(" "));
-        if (!shut.isEmpty()) {
-            return rejected(trial, closeness, verdicts, shut);
+        Closeness closeness = task.closeness();
+        if (!task.shut().isEmpty()) {
+            return rejected(trial, closeness, task.verdicts(), task.shut());
         }
-        if (closeness.score().compareTo(options.leastCloseness()) < 0) {
+        if (closeness.worst().compareTo(options.leastCloseness()) < 0) {
             return rejected(
                     trial,
                     closeness,
-                    verdicts,
+                    task.verdicts(),
                     SwapMessages.notClose(
-                            closeness.score().toPlainString(),
-                            options.leastCloseness().toPlainString()));
+                            closeness.range(), options.leastCloseness().toPlainString()));
         }
-        return costed(task, closeness, verdicts);
+        return costed(task, closeness, task.verdicts());
     }
 
     private Answer costed(Task task, Closeness closeness, List<Verdict> verdicts) {

@@ -7,8 +7,9 @@ import java.util.function.Predicate;
 import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.origin.Finding;
-import perkilo.swaps.facts.Functions;
+
 import perkilo.swaps.money.LinePrices;
+import perkilo.swaps.role.Roles;
 
 /** The materials that cannot be in any swap: one note for all lines. */
 final class NoCandidates {
@@ -20,11 +21,11 @@ final class NoCandidates {
 
     static List<Finding> notes(Book book, LinePrices prices) {
         List<Finding> notes = new ArrayList<>();
-        note(notes, book, material -> Functions.of(material).isEmpty(), SwapMessages::withoutFunction);
+        note(notes, book, material -> Roles.of(material).isEmpty(), SwapMessages::withoutRole);
         note(
                 notes,
                 book,
-                material -> !Functions.of(material).isEmpty() && !prices.isAvailable(material),
+                material -> !Roles.of(material).isEmpty() && !prices.isAvailable(material),
                 SwapMessages::notOffered);
         return notes;
     }

@@ -6,7 +6,7 @@ import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.trial.Trial;
 
 /**
- * A material of the right function that is not offered.
+ * A material of the right role that is not offered.
  *
  * @param trial the recipe before and after
  * @param closeness how close the two materials are

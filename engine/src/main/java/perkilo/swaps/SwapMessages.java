@@ -1,6 +1,8 @@
 package perkilo.swaps;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import perkilo.swaps.role.Role;
 
 /** What a person reads about cheaper materials: the search, what comes of it, and the formulas as they are. */
 final class SwapMessages {
@@ -48,17 +50,17 @@ final class SwapMessages {
     }
 
     static String nothingCompared() {
-        return "Nothing was compared, because no other material that can be bought is known to have the function of a"
-                + " line. Fill in Functions on the Materials sheet.";
+        return "Nothing was compared, because no other material that can be bought is known to have the role of a line."
+                + " Fill in Role on the Materials sheet.";
     }
 
     static String nothingCheaper() {
         return "No material that fits is cheaper at any run size.";
     }
 
-    static String withoutFunction(List<String> materials, int more) {
-        return "No function is known for these materials, so they cannot replace others or be replaced: "
-                + named(materials, more) + ".";
+    static String withoutRole(List<String> materials, int more) {
+        return "No role is known for these materials, so they cannot replace others or be replaced: "
+                + named(materials, more) + ". Type what each is for in the column Role of the Materials sheet.";
     }
 
     static String notOffered(List<String> materials, int more) {
@@ -70,10 +72,56 @@ final class SwapMessages {
         return String.join(", ", names) + (more > 0 ? " and " + more + " more" : "");
     }
 
+    // lines that are not compared, and facts that are missing
+
+    static String keptByWish() {
+        return "Keep says yes.";
+    }
+
+    static String keptByRole(Role role) {
+        return "Kept: a product's claim or character depends on its " + role
+                + ". Keep = no, or --actives, opens it to the same substance.";
+    }
+
+    static String roleUnknown(String material) {
+        return "The role of " + material + " is not known. Type it in the column Role, of this line or of the material.";
+    }
+
+    static String roleDoesNotFit(String material, List<Role> roles) {
+        return material + " is known as " + roles.stream().map(Role::name).collect(Collectors.joining(", "))
+                + ", which does not fit this phase and this kind of formula. Type its role in the column Role of this"
+                + " line.";
+    }
+
+    static String ownFactMissing(List<String> columns) {
+        return "Not compared, because a deciding fact of the material itself is not known: "
+                + String.join(", ", columns) + ".";
+    }
+
+    static String neededFor(Role role, String formula) {
+        return "to find another " + role + " for \"" + formula + "\"";
+    }
+
+    static String neededToDose(Role role, String material) {
+        return "to dose another " + role + " in place of " + material;
+    }
+
+    static String inPlaceOf(Role role, String material) {
+        return role + " in place of " + material;
+    }
+
+    static String typeInRow(List<String> columns, String cell) {
+        return "Type " + String.join(", ", columns) + " in the row of " + cell + "; add the column if it is not there.";
+    }
+
+    static String addRow(List<String> columns, String material) {
+        return "Add a row for " + material + " to the Materials sheet, with " + String.join(", ", columns) + ".";
+    }
+
     // single swaps
 
     static String notClose(String closeness, String least) {
-        return "Not close enough: " + closeness + " of 100, but at least " + least + " is required.";
+        return "Not close enough: " + closeness + ", but at least " + least + " of 100 is required.";
     }
 
     static String cannotBeBought() {
@@ -132,17 +180,40 @@ final class SwapMessages {
     // functions
 
     static String misspelledFunction(String function, List<String> materials, int more, String meant) {
-        return noTerm(function, materials, more) + ", so no other material is compared for it. Did you mean \"" + meant
-                + "\"?";
+        return noTerm(function, materials, more) + ". Did you mean \"" + meant + "\"?";
     }
 
     static String ownFunction(String function, List<String> materials, int more) {
-        return noTerm(function, materials, more) + ". It is only compared with materials that have the same word.";
+        return noTerm(function, materials, more) + ".";
     }
 
     private static String noTerm(String function, List<String> materials, int more) {
-        return "\"" + function + "\" (function of " + quoted(materials) + (more > 0 ? " and " + more + " more" : "")
-                + ") is not a term of the EU glossary";
+        return "\"" + function + "\" (function of " + quoted(materials, more) + ") is not a term of the EU glossary";
+    }
+
+    // roles
+
+    static String functionAsRole(String word, List<String> materials, int more) {
+        return "\"" + word + "\" (role of " + quoted(materials, more)
+                + ") is a function of the EU glossary, not a role. Type what the material is for more exactly, such as"
+                + " emollient ester or O/W emulsifier.";
+    }
+
+    static String misspelledRole(String word, List<String> materials, int more, String meant) {
+        return notARole(word, materials, more) + " Did you mean \"" + meant + "\"?";
+    }
+
+    static String noRole(String word, List<String> materials, int more, List<String> roles) {
+        return notARole(word, materials, more) + " Type one of these: " + String.join(", ", roles) + ".";
+    }
+
+    private static String notARole(String word, List<String> materials, int more) {
+        return "\"" + word + "\" (role of " + quoted(materials, more)
+                + ") is not a known role, so nothing is compared for it.";
+    }
+
+    private static String quoted(List<String> names, int more) {
+        return quoted(names) + (more > 0 ? " and " + more + " more" : "");
     }
 
     private static String quoted(List<String> names) {

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param formula only in this formula; null for all
  * @param material only in place of this material; null for all
  * @param function only for lines with this function; null for all
- * @param leastCloseness the lowest closeness that is offered, 0 to 100
+ * @param leastCloseness the lowest closeness, at worst, that is offered, 0 to 100
+ * @param actives whether lines that are kept because of their role are opened to the same substance
  * @param blends whether joint swaps are sought as well
  * @param mostChanged at most so many materials enter a blend, and as many leave it
  * @param spreadingTolerance how much the shares of light, medium and heavy spreading may move, as a fraction of the
@@ -23,22 +24,27 @@ public record SwapOptions(
         @Nullable String material,
         @Nullable String function,
         BigDecimal leastCloseness,
+        boolean actives,
         boolean blends,
         int mostChanged,
         BigDecimal spreadingTolerance,
         BigDecimal hlbBand,
         BiConsumer<Integer, Integer> progress) {
 
+    /** The usual value of {@code leastCloseness}. Own choice. */
+    public static final BigDecimal USUAL_CLOSENESS = BigDecimal.valueOf(60);
+
     /**
-     * Everything, with the usual bounds. A closeness of 30 separates what the trade would and would not swap in the
-     * reference pairs; two materials, a tenth of the blend and 1 in HLB are own choices.
+     * Everything, with the usual bounds. A closeness of 60 at worst, two materials, a tenth of the blend and 1 in HLB are
+     * own choices.
      */
     public static SwapOptions usual() {
         return new SwapOptions(
                 null,
                 null,
                 null,
-                new BigDecimal(30),
+                USUAL_CLOSENESS,
+                false,
                 true,
                 2,
                 new BigDecimal("0.1"),
@@ -53,6 +59,7 @@ public record SwapOptions(
                 ofMaterial,
                 ofFunction,
                 leastCloseness,
+                actives,
                 blends,
                 mostChanged,
                 spreadingTolerance,
@@ -67,6 +74,7 @@ public record SwapOptions(
                 material,
                 function,
                 leastCloseness,
+                actives,
                 blends,
                 mostChanged,
                 spreadingTolerance,
@@ -81,6 +89,7 @@ public record SwapOptions(
                 material,
                 function,
                 leastCloseness,
+                actives,
                 sought,
                 mostChanged,
                 spreadingTolerance,
@@ -91,6 +100,45 @@ public record SwapOptions(
     /** The same, with so many materials that may come into a blend, and as many that may leave it. */
     public SwapOptions changing(int materials) {
         return new SwapOptions(
-                formula, material, function, leastCloseness, blends, materials, spreadingTolerance, hlbBand, progress);
+                formula,
+                material,
+                function,
+                leastCloseness,
+                actives,
+                blends,
+                materials,
+                spreadingTolerance,
+                hlbBand,
+                progress);
+    }
+
+    /** The same with another lowest closeness, 0 to 100. */
+    public SwapOptions atLeast(BigDecimal closeness) {
+        return new SwapOptions(
+                formula,
+                material,
+                function,
+                closeness,
+                actives,
+                blends,
+                mostChanged,
+                spreadingTolerance,
+                hlbBand,
+                progress);
+    }
+
+    /** The same, with actives opened to the same substance or not. */
+    public SwapOptions withActives(boolean opened) {
+        return new SwapOptions(
+                formula,
+                material,
+                function,
+                leastCloseness,
+                opened,
+                blends,
+                mostChanged,
+                spreadingTolerance,
+                hlbBand,
+                progress);
     }
 }

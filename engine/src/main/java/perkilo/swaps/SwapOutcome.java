@@ -22,8 +22,10 @@ public sealed interface SwapOutcome {
      * @param market who sells what on the costing date
      * @param base what each run costs now, by formula and by the run's key
      * @param swaps those that save at some run size, by rank
-     * @param rejected materials of the right function that are not offered, by formula and line
-     * @param studies joint swaps of all materials of one function, or why there are none
+     * @param rejected materials of the right role that are not offered, by formula and line
+     * @param missing facts without which materials cannot be ranked, one entry for each material
+     * @param kept lines that are not compared, and why
+     * @param studies joint swaps of all materials of one kind, or why there are none
      * @param findings warnings and notes
      */
     record Found(
@@ -32,6 +34,8 @@ public sealed interface SwapOutcome {
             Map<String, Map<String, RunCost>> base,
             List<Swap> swaps,
             List<Rejected> rejected,
+            List<MissingFact> missing,
+            List<KeptLine> kept,
             List<BlendStudy> studies,
             List<Finding> findings)
             implements SwapOutcome {
@@ -39,6 +43,8 @@ public sealed interface SwapOutcome {
         public Found {
             swaps = List.copyOf(swaps);
             rejected = List.copyOf(rejected);
+            missing = List.copyOf(missing);
+            kept = List.copyOf(kept);
             studies = List.copyOf(studies);
             findings = List.copyOf(findings);
         }

@@ -1,11 +1,13 @@
 package perkilo.templates;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import perkilo.model.DeliveryTerm;
+import perkilo.model.Fact;
 import perkilo.schema.InputColumn;
 import perkilo.sheet.SheetNames;
 import perkilo.units.Measure;
@@ -23,11 +25,7 @@ final class DropDowns {
             "Product", "Products",
             "Formula", "Batches");
 
-    private static final Map<String, List<String>> WORDS = Map.of(
-            "Charge", List.of("nonionic", "anionic", "cationic", "amphoteric"),
-            "Spreading class", List.of("light", "medium", "heavy"),
-            "Soluble in", List.of("oil", "water", "both"),
-            "Kind", List.of("leave-on", "rinse-off"));
+    private static final Map<String, List<String>> WORDS = words();
 
     private DropDowns() {}
 
@@ -67,6 +65,18 @@ final class DropDowns {
         }
         String letters = SheetNames.column(column);
         return Optional.of("%s!$%s$2:$%s$%d".formatted(SheetNames.quoted(sheet), letters, letters, ROOM));
+    }
+
+    private static Map<String, List<String>> words() {
+        Map<String, List<String>> words = new HashMap<>();
+        for (Fact fact : Fact.values()) {
+            // a list holds one word, so columns of several words have none
+            if (fact.kind() == Fact.Kind.WORD && !fact.choices().isEmpty()) {
+                words.put(fact.header(), fact.choices());
+            }
+        }
+        words.put("Kind", List.of("leave-on", "rinse-off"));
+        return words;
     }
 
     private static List<String> symbols() {

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.origin.Finding;
+import perkilo.swaps.SwapOptions;
 
 /** Looking for cheaper materials, and carrying one swap out. */
 final class FindSwapsTest {
@@ -77,7 +78,7 @@ final class FindSwapsTest {
     private SwapAnswer find(SwapRequest.Only only, @Nullable Choice apply, Watch watch) throws IOException {
         Path book = Templates.book(folder, Template.EMOLLIENTS);
         SwapRequest request = new SwapRequest(
-                Templates.alone(book), RunSizes.OF_THE_BOOK, only, SwapRequest.USUALLY_CHANGED, apply, Templates.DAY);
+                Templates.alone(book), RunSizes.OF_THE_BOOK, only, SwapRequest.USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, apply, Templates.DAY);
         return new FindSwaps().find(request, watch);
     }
 }

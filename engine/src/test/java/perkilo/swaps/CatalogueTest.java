@@ -102,6 +102,15 @@ final class CatalogueTest {
         "Natural origin index, natural origin",
         "Tags, tags",
         "Allergens, allergen|invented",
+        "Role, role",
+        "Polarity, polarity",
+        "Hardness, hardness",
+        "Oxidative stability, oxidative stability",
+        "Colour and odour, colour and odour",
+        "Volatile, volatil",
+        "Clarity, clarity|clear",
+        "Sensitive to, sensitive",
+        "Particle size µm, particle size",
         "CAS, cas"
     })
     void every_value_has_a_source(String column, String word) {

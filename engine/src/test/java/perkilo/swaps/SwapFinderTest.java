@@ -22,7 +22,6 @@ import perkilo.purchasing.search.CheapestPlan;
 import perkilo.purchasing.search.quick.QuickPlanner;
 import perkilo.swaps.blend.Blend;
 import perkilo.swaps.blend.BlendStudy;
-import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
 import perkilo.swaps.lp.OjalgoSolver;
 import perkilo.swaps.money.RunChange;
@@ -36,6 +35,9 @@ final class SwapFinderTest {
 
     /** Levels are rounded to a hundred-thousandth of a per cent. */
     private static final double ROUNDING = 1e-6;
+
+    /** What a bench balance does not weigh: half of 0.01 % each way. */
+    private static final double BALANCE = 1e-4;
 
     private static final Book BOOK = DemoBook.emollients();
     private static final SwapOutcome.Found FOUND = find(SwapOptions.usual());
@@ -66,7 +68,7 @@ final class SwapFinderTest {
         assertThat(FOUND.swaps()).allSatisfy(swap -> {
             assertThat(swap.verdicts()).allMatch(Verdict::ok);
             assertThat(swap.saves()).isTrue();
-            assertThat(swap.closeness().score()).isGreaterThanOrEqualTo(new BigDecimal(30));
+            assertThat(swap.closeness().worst()).isGreaterThanOrEqualTo(SwapOptions.USUAL_CLOSENESS);
         });
     }
 
@@ -86,19 +88,115 @@ final class SwapFinderTest {
                 .noneMatch(BlendStudy::isSought);
     }
 
-    /** The search asks this before it doses anything; the gate itself says the same in words. */
+    /** The search asks for the role before it doses anything; the gate itself says the same in words. */
     @Test
-    void the_question_before_the_gate_is_answered_as_the_gate_does() {
-        Recipe recipe = Recipe.of(BOOK, BOOK.formula("Face cream").orElseThrow());
-        Dosing dosing = new Dosing(recipe);
-        for (int line = 0; line < recipe.portions().size(); line++) {
-            Material from = recipe.portions().get(line).material();
-            for (Material to : BOOK.materials().values()) {
-                assertThat(Gates.sharesFunction(from, to))
-                        .as("%s for %s", to.name(), from.name())
-                        .isEqualTo(Gates.judge(dosing.of(line, to)).get(0).ok());
-            }
+    void whatever_is_compared_passes_the_gate_of_roles() {
+        assertThat(FOUND.swaps())
+                .allSatisfy(swap -> assertThat(swap.verdicts().get(0).ok()).isTrue());
+        assertThat(FOUND.rejected())
+                .isNotEmpty()
+                .allSatisfy(no -> assertThat(no.verdicts().get(0).ok()).isTrue());
+    }
+
+    @Test
+    void a_stricter_closeness_never_adds_candidates() {
+        List<String> before = names(find(SwapOptions.usual().withBlends(false).atLeast(BigDecimal.ZERO)));
+        for (int closeness : new int[] {40, 60, 80, 100}) {
+            List<String> now =
+                    names(find(SwapOptions.usual().withBlends(false).atLeast(BigDecimal.valueOf(closeness))));
+            assertThat(before).containsAll(now);
+            before = now;
         }
+        assertThat(before).hasSizeLessThan(FOUND.swaps().size());
+    }
+
+    private static List<String> names(SwapOutcome.Found found) {
+        return found.swaps().stream()
+                .map(swap -> swap.formula().name() + ": " + swap.trial().from().name() + " → "
+                        + swap.trial().to().name())
+                .toList();
+    }
+
+    /** A fact that is taken away may only move a swap down, or out of the list. */
+    @Test
+    void a_candidate_never_gains_rank_by_an_unknown_fact() {
+        Swap first = FOUND.swaps().get(2);
+        Material known = first.trial().to();
+        for (String fact : List.of("oxidativeStability", "polarity", "spreadingClass", "viscosity")) {
+            Material less = Varied.trait(known, fact, fact.equals("viscosity") ? null : "");
+            SwapOutcome.Found found = find(
+                    Varied.of(BOOK, "materials", with(less)),
+                    SwapOptions.usual()
+                            .only(first.formula().name(), first.trial().from().name(), null)
+                            .withBlends(false));
+            assertThat(found.swaps())
+                    .filteredOn(swap -> swap.trial().to().name().equals(known.name()))
+                    .allSatisfy(swap -> assertThat(swap.rank()).isGreaterThanOrEqualTo(first.rank()));
+        }
+    }
+
+    private static Map<String, Material> with(Material other) {
+        return Book.byName(
+                BOOK.materials().values().stream()
+                        .map(one -> one.name().equals(other.name()) ? other : one)
+                        .toList(),
+                Material::name);
+    }
+
+    @Test
+    void what_lacks_a_deciding_fact_is_not_ranked_but_asked_for_once() {
+        Swap first = FOUND.swaps().get(0);
+        Material less = Varied.trait(
+                Varied.trait(first.trial().to(), "spreadingClass", ""), "spreadingValue", null);
+        SwapOutcome.Found found =
+                find(Varied.of(BOOK, "materials", with(less)), SwapOptions.usual().withBlends(false));
+
+        assertThat(found.swaps()).noneMatch(swap -> swap.trial().to().name().equals(less.name()));
+        assertThat(found.missing())
+                .filteredOn(missing -> missing.material().name().equals(less.name()))
+                .singleElement()
+                .satisfies(missing -> {
+                    assertThat(missing.columns()).anyMatch(column -> column.startsWith("Spreading"));
+                    assertThat(missing.neededFor()).hasSizeGreaterThan(1).doesNotHaveDuplicates();
+                });
+    }
+
+    @Test
+    void a_fragrance_is_kept_and_said_so_once() {
+        assertThat(FOUND.kept())
+                .filteredOn(line -> line.role().equals("fragrance"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.why()).contains("--actives"));
+        assertThat(FOUND.swaps()).noneMatch(swap -> swap.trial().from().name().startsWith("Fragrance"));
+    }
+
+    /** An active is opened to another supplier of the same substance alone. */
+    @Test
+    void an_opened_active_is_only_compared_with_the_same_substance() {
+        Material acetate = BOOK.material("Tocopheryl acetate").orElseThrow();
+        SwapOutcome.Found opened = find(SwapOptions.usual().withBlends(false).withActives(true));
+
+        assertThat(FOUND.kept()).anyMatch(line -> line.portion().material().equals(acetate));
+        assertThat(opened.kept()).noneMatch(line -> line.portion().material().equals(acetate));
+        assertThat(opened.swaps())
+                .filteredOn(swap -> swap.trial().from().equals(acetate))
+                .allSatisfy(swap -> assertThat(swap.trial().to().inci()).isEqualTo(acetate.inci()));
+    }
+
+    @Test
+    void a_material_that_a_person_keeps_is_not_swapped() {
+        Material kept = Varied.trait(BOOK.material("Dicaprylyl ether").orElseThrow(), "keep", "yes");
+        SwapOutcome.Found found =
+                find(Varied.of(BOOK, "materials", with(kept)), SwapOptions.usual());
+
+        assertThat(found.swaps()).noneMatch(swap -> swap.trial().from().name().equals(kept.name()));
+        assertThat(found.kept())
+                .filteredOn(line -> line.portion().material().name().equals(kept.name()))
+                .singleElement()
+                .satisfies(line -> assertThat(line.why()).isEqualTo("Keep says yes."));
+        assertThat(found.blends())
+                .allSatisfy(blend -> assertThat(blend.parts())
+                        .noneMatch(part -> part.material().name().equals(kept.name())));
     }
 
     /** The two cheapest plans of a run may share its cost unequally among items; their sums may not differ. */
@@ -235,16 +333,17 @@ final class SwapFinderTest {
                     .after()
                     .formula();
 
-            assertThat(levels(back)).isEqualTo(levels(swap.formula()));
+            for (int line = 0; line < back.lines().size(); line++) {
+                assertThat(back.lines().get(line).material())
+                        .isEqualTo(swap.formula().lines().get(line).material());
+                assertThat(back.levelOf(back.lines().get(line)).doubleValue())
+                        .isCloseTo(
+                                swap.formula()
+                                        .levelOf(swap.formula().lines().get(line))
+                                        .doubleValue(),
+                                within(BALANCE));
+            }
         }
-    }
-
-    private static List<Map.Entry<String, String>> levels(Formula formula) {
-        return formula.lines().stream()
-                .map(line -> Map.entry(
-                        line.material(),
-                        formula.levelOf(line).stripTrailingZeros().toPlainString()))
-                .toList();
     }
 
     @Test

@@ -83,6 +83,7 @@ final class AppliedFormulaSheet {
                     .words(row -> inci(applied, row))
                     .width(38));
         }
+        addWishes(applied, columns);
         own.forEach(column -> columns.add(own(applied, column)));
         columns.add(Column.<ChangedLine>of("changed", CHANGED)
                 .words(ChangedLine::change)
@@ -116,6 +117,25 @@ final class AppliedFormulaSheet {
                 .map(Material::inci)
                 .findFirst()
                 .orElse("");
+    }
+
+    /** What is said of the lines for swaps, where anything is. */
+    private static void addWishes(AppliedSwap applied, List<Column<ChangedLine>> columns) {
+        if (applied.formula().lines().stream()
+                .anyMatch(line -> !line.wish().role().isEmpty())) {
+            columns.add(Column.<ChangedLine>of("role", "Role")
+                    .words(row -> row.line().wish().role())
+                    .width(22));
+        }
+        if (applied.formula().lines().stream().anyMatch(line -> line.wish().keep() != null)) {
+            columns.add(Column.<ChangedLine>of("keep", "Keep")
+                    .words(row -> keep(row.line().wish().keep()))
+                    .width(7));
+        }
+    }
+
+    private static String keep(@Nullable Boolean wish) {
+        return wish == null ? "" : wish ? "yes" : "no";
     }
 
     private static Table<Batching> batches(String formula) {

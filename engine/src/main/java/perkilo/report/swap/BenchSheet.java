@@ -24,7 +24,7 @@ import perkilo.swaps.next.BenchBatch;
  */
 public final class BenchSheet {
 
-    private static final int WIDE = 118;
+    private static final int WIDE = 170;
     private static final NumberFormat GRAMS = new NumberFormat("0.00");
     private static final NumberFormat LEVEL = new NumberFormat("0.00##%");
     private static final NumberFormat DEGREES = new NumberFormat("0");
@@ -222,7 +222,7 @@ public final class BenchSheet {
     }
 
     private static Column<String> empty(String heading) {
-        return Column.<String>of("observation", heading).fillIn(row -> null);
+        return Column.<String>of("observation", heading).fillIn(row -> null).width(13);
     }
 
     /** The size of a batch in words. */

@@ -3,8 +3,8 @@ package perkilo.report.swap;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Formula;
-import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.sheet.Expr;
@@ -14,6 +14,7 @@ import perkilo.sheet.table.Table;
 import perkilo.swaps.closeness.Closeness;
 import perkilo.swaps.closeness.TraitShare;
 import perkilo.swaps.gate.Verdict;
+import perkilo.swaps.role.Role;
 import perkilo.swaps.trial.Trial;
 
 /**
@@ -30,7 +31,9 @@ final class CandidateColumns<R> {
             Column.<TraitShare>of("trait", "").json(TraitShare::trait),
             Column.<TraitShare>of("weight", "").json(TraitShare::weight),
             Column.<TraitShare>of("share", "").json(TraitShare::share),
-            Column.<TraitShare>of("known", "").json(TraitShare::known));
+            Column.<TraitShare>of("known", "").json(TraitShare::known),
+            Column.<TraitShare>of("replaced", "").json(TraitShare::replaced),
+            Column.<TraitShare>of("candidate", "").json(TraitShare::candidate));
 
     private static final Table<Verdict> GATES = Table.of(
             Column.<Verdict>of("gate", "").json(verdict -> verdict.gate().name()),
@@ -101,13 +104,35 @@ final class CandidateColumns<R> {
                 .json();
     }
 
+    /** What the material of the line is in the formula for. */
+    Column<R> role() {
+        return Column.<R>of("role", "Role")
+                .words(row -> role(trial.apply(row).role()))
+                .width(22)
+                .json();
+    }
+
+    /** The closeness by which swaps are ranked: unknown facts count as far. */
     Column<R> closeness() {
-        return Column.<R>of("closeness", "Closeness of 100")
-                .value(row -> closeness.apply(row).score())
+        return Column.<R>of("closeness", "Closeness at worst")
+                .value(row -> closeness.apply(row).worst())
                 .format(SCORE)
                 .width(10)
                 .json()
-                .terminal("Close", row -> Decimals.amount(closeness.apply(row).score(), 0));
+                .terminal("Close", row -> closeness.apply(row).range());
+    }
+
+    /** The closeness if every unknown fact is alike. */
+    Column<R> closenessAtBest() {
+        return Column.<R>of("closenessAtBest", "Closeness at best")
+                .value(row -> closeness.apply(row).best())
+                .format(SCORE)
+                .width(10)
+                .json();
+    }
+
+    private static String role(@Nullable Role role) {
+        return role == null ? TraitColumn.UNKNOWN : role.name();
     }
 
     /** What each trait adds to closeness. */

@@ -44,7 +44,7 @@ final class EmollientSheet {
                 "What a kilogram costs if as much as the line below needs is bought of each emollient, alone, with freight,"
                         + " charges, duty and the smallest order: fixed values from purchase plans. Saving: what a kilogram"
                         + " costs less than the material of that line. Facts are linked to the materials sheet. The cheapest"
-                        + " stand first, by the mean over the runs.");
+                        + " for the largest run stand first.");
         for (int run = 0; run < comparison.runs().size(); run++) {
             EmollientComparison.OfRun one = comparison.runs().get(run);
             page.line(
@@ -64,6 +64,7 @@ final class EmollientSheet {
         sheet.pageBreakBefore(page.next());
         Placed<EmollientComparison.Entry> placed =
                 page.table(table.at(sheet, page.next())).filter();
+        placed.pages(table.material, table.lastPrinted(), List.of(table.firstCost));
         chart(table, placed, top, bars);
         if (!comparison.notBought().isEmpty()) {
             page.skip(1);
@@ -77,7 +78,7 @@ final class EmollientSheet {
 
     private void chart(EmollientTable table, Placed<EmollientComparison.Entry> placed, int top, int bars) {
         List<Chart.Series> series = table.series(placed, bars);
-        String run = comparison.runs().get(0).run().needs().title();
+        String run = comparison.runs().get(comparison.largest()).run().needs().title();
         String which = bars < comparison.entries().size() ? "the %d cheapest emollients".formatted(bars) : "all emollients";
         sheet.chart(new Chart(
                 Chart.Kind.STACKED_BARS,

@@ -40,6 +40,7 @@ public final class EmollientTable {
     private final List<Column<Entry>> charted = new ArrayList<>();
     final Column<Entry> material;
     final Column<Entry> lastFact;
+    final Column<Entry> firstCost;
     private final Column<Entry> lastSaving;
 
     /** The emollients of an answer. */
@@ -53,7 +54,7 @@ public final class EmollientTable {
         columns.add(material);
         columns.add(Column.<Entry>of("formulas", "In")
                 .words(row -> String.join(", ", row.formulas()))
-                .width(20)
+                .width(28)
                 .json(Entry::formulas));
         columns.add(TraitColumn.spreadingClass(Entry::material)
                 .width(11)
@@ -63,7 +64,7 @@ public final class EmollientTable {
         columns.add(Column.<Entry>of("polarity", "Polarity")
                 .words(row -> polarity(row.material()))
                 .look(row -> polarity(row.material()).equals(TraitColumn.UNKNOWN) ? Look.HINT : Look.PLAIN)
-                .width(20)
+                .width(28)
                 .json());
         columns.add(trait("requiredHlb", "Required HLB", ONE_DECIMAL, Traits::requiredHlb));
         columns.add(trait("naturalOrigin", "Natural origin", NumberFormat.PERCENT, Traits::naturalOriginIndex));
@@ -83,9 +84,10 @@ public final class EmollientTable {
         columns.addAll(savings);
         columns.add(Column.<Entry>of("perKgs", "").notOnSheet().json(row -> byRun(row, false)));
         columns.add(Column.<Entry>of("savingsPerKg", "").notOnSheet().json(row -> byRun(row, true)));
+        firstCost = costs.get(0);
         lastSaving = savings.get(savings.size() - 1);
         for (String spreading : CLASSES) {
-            charted.add(charted(spreading, costs.get(0)));
+            charted.add(charted(spreading, costs.get(Math.min(comparison.largest(), shown - 1))));
         }
         columns.add(Column.<Entry>of("", "").width(3));
         columns.addAll(charted);

@@ -20,10 +20,12 @@ public final class RejectedTable {
             LINE.formula(),
             LINE.phase(),
             LINE.material(),
+            LINE.role(),
             LINE.level(),
             LINE.candidate(),
             empty().width(9),
             LINE.closeness(),
+            LINE.closenessAtBest(),
             LINE.shares(),
             LINE.gates(),
             Column.<Rejected>of("reason", "Why not")

@@ -48,6 +48,7 @@ public final class SwapTable {
     final Column<Numbered<Swap>> material = line.material()
             .look(Look.LABEL)
             .terminal(row -> row.entry().trial().from().name());
+    final Column<Numbered<Swap>> role = line.role();
     final Column<Numbered<Swap>> level = line.level();
     final Column<Numbered<Swap>> candidate = line.candidate()
             .link(row -> row.entry().trial().to().origin())
@@ -60,6 +61,7 @@ public final class SwapTable {
             .json(row -> row.entry().newLevel().movePointRight(2))
             .terminal(row -> Decimals.readable(row.entry().newLevel().movePointRight(2), 3) + " %");
     final Column<Numbered<Swap>> closeness = line.closeness();
+    final Column<Numbered<Swap>> closenessAtBest = line.closenessAtBest();
     private final Column<Numbered<Swap>> naturalNow =
             natural("Natural origin now", row -> row.entry().trial().before().naturalOrigin());
     private final Column<Numbered<Swap>> naturalThen =
@@ -80,7 +82,7 @@ public final class SwapTable {
             .look(row -> row.entry().cautions().isEmpty() ? Look.PLAIN : Look.WARNING)
             .width(110)
             .json(row -> row.entry().cautions());
-    private final Column<Numbered<Swap>> byTrait = Column.<Numbered<Swap>>of("closenessByTrait", "Closeness by trait")
+    private final Column<Numbered<Swap>> byTrait = Column.<Numbered<Swap>>of("closenessByFact", "Facts: line → candidate, and what each adds to closeness")
             .words(row -> row.entry().closeness().words())
             .width(110);
 
@@ -150,7 +152,17 @@ public final class SwapTable {
     /** The table on a sheet. */
     Placed<Numbered<Swap>> at(SheetBuilder sheet, int headRow) {
         List<Column<Numbered<Swap>>> columns =
-                new ArrayList<>(List.of(number, formula, phase, material, level, candidate, newLevel, closeness));
+                new ArrayList<>(List.of(
+                        number,
+                        formula,
+                        phase,
+                        material,
+                        role,
+                        level,
+                        candidate,
+                        newLevel,
+                        closeness,
+                        closenessAtBest));
         runs.forEach(run -> columns.addAll(run.all()));
         columns.addAll(List.of(naturalNow, naturalThen, allergens, enters, leaves, cautions, byTrait));
         return new Table<>(columns).at(sheet, headRow, rows);
@@ -163,9 +175,11 @@ public final class SwapTable {
                         formula,
                         phase,
                         material,
+                        role,
                         level,
                         candidate,
                         closeness,
+                        closenessAtBest,
                         line.shares(),
                         line.gates(),
                         newLevel,

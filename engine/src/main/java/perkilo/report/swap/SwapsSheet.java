@@ -42,7 +42,7 @@ final class SwapsSheet {
         page.title(
                 NAME,
                 WIDE,
-                "Ranked by saving times closeness. Amounts are fixed values from full purchase plans, because each plan"
+                "Ranked by saving times closeness at worst, where every unknown fact counts as far. Amounts are fixed values from full purchase plans, because each plan"
                         + " chooses anew what to buy; changes are formulas over them. All in "
                         + found.book().settings().home() + ", prices of "
                         + found.book().settings().costingDate() + ".");
@@ -55,6 +55,16 @@ final class SwapsSheet {
         page.skip(1);
         page.section("Not offered, and why");
         page.table(new RejectedTable(found).at(sheet, page.next()));
+        if (!found.missing().isEmpty()) {
+            page.skip(1);
+            page.section("A fact is missing: these materials are not ranked");
+            page.table(new MissingFactTable(found).at(sheet, page.next()));
+        }
+        if (!found.kept().isEmpty()) {
+            page.skip(1);
+            page.section("Lines that are not compared, and why");
+            page.table(new KeptLineTable(found).at(sheet, page.next()));
+        }
         return sheet.build();
     }
 
@@ -87,7 +97,7 @@ final class SwapsSheet {
                 Chart.Kind.SCATTER,
                 "Change of unit cost against closeness",
                 new Chart.Axes(
-                        "Closeness of 100",
+                        "Closeness at worst, of 100",
                         found.book().settings().home() + " per unit; below zero is a saving",
                         new NumberFormat("0.000"),
                         false),

@@ -21,7 +21,7 @@ final class BlendCheck {
             return Optional.empty();
         }
         Dose dose = new Dose(part.before(), part.after(), true, "", List.of());
-        return Gates.judgeLevel(new Trial(before, after, 0, part.material(), part.material(), dose)).stream()
+        return Gates.judgeLevel(new Trial(before, after, 0, part.material(), part.material(), null, dose)).stream()
                 .filter(verdict -> !verdict.ok())
                 .findFirst()
                 .map(verdict -> part.material().name() + ", " + verdict.gate().name() + ": " + verdict.why());

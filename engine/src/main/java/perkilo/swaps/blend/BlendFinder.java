@@ -78,14 +78,14 @@ public final class BlendFinder {
         Optional<String> impossible =
                 kept.stream().flatMap(rule -> rule.impossible().stream()).findFirst();
         if (impossible.isPresent()) {
-            return BlendStudy.refused(name, group.kind().title(), group.phase(), impossible.get());
+            return BlendStudy.refused(name, group.title(), group.phase(), impossible.get());
         }
         Pantry pantry = new Pantry(book, prices, recipe, group, kept, bounds.leastCloseness());
         GroupSearch search = new GroupSearch(recipe, group, rules, runs, solver);
         List<Blend> blends = search.blends(pantry, bounds.mostChanged());
         return new BlendStudy(
                 name,
-                group.kind().title(),
+                group.title(),
                 group.phase(),
                 "",
                 kept.stream().map(Keeps::words).toList(),

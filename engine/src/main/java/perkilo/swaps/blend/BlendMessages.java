@@ -119,8 +119,8 @@ final class BlendMessages {
                 + " whether a preservative system protects the product.";
     }
 
-    static String otherMainFunction() {
-        return "They have this function, but their main function is another one.";
+    static String otherMainRole() {
+        return "They can be put into formulas for this, but usually are for something else.";
     }
 
     static String solid() {

@@ -67,7 +67,7 @@ final class BlendedRecipe {
         boolean same = line.isBalance() || level.compareTo(portion.level()) == 0;
         Formula.Line changed = same
                 ? line
-                : new Formula.Line(line.phase(), line.material(), Figure.of(level), line.phaseC(), line.origin());
+                : line.with(line.material(), Figure.of(level));
         portions.add(new Portion(changed, portion.material(), level));
     }
 
@@ -79,7 +79,7 @@ final class BlendedRecipe {
         Formula.Line line = giver.line();
         Formula.Line changed = line.isBalance()
                 ? line
-                : new Formula.Line(line.phase(), line.material(), Figure.of(level), line.phaseC(), line.origin());
+                : line.with(line.material(), Figure.of(level));
         return new Portion(changed, giver.material(), level);
     }
 

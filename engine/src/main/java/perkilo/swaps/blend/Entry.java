@@ -10,6 +10,7 @@ import perkilo.swaps.closeness.Closeness;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.gate.Gates;
 import perkilo.swaps.gate.Verdict;
+import perkilo.swaps.role.Role;
 import perkilo.swaps.trial.Dosing;
 import perkilo.swaps.trial.Recipe;
 
@@ -65,23 +66,29 @@ final class Entry {
             return no(kept.get());
         }
         boolean close = group.lines().stream()
-                .anyMatch(line -> Closeness.of(recipe.portions().get(line).material(), material)
-                                .score()
-                                .compareTo(leastClose)
-                        >= 0);
+                .anyMatch(line -> closeness(line, material).compareTo(leastClose) >= 0);
         return close ? gates(material) : no(BlendMessages.notClose(leastClose.toPlainString()));
     }
 
-    /** Why a material with the function of the blend is not blended with it. */
+    /** How close a material is to that of a line, at worst. */
+    private BigDecimal closeness(int line, Material material) {
+        Role role = recipe.roleOf(line).role();
+        return role == null
+                ? BigDecimal.ZERO
+                : Closeness.of(role, recipe.portions().get(line).material(), material)
+                        .worst();
+    }
+
+    /** Why a material with a role of the blend is not blended with it. */
     private Optional<String> otherKind(Material material) {
-        if (Functions.does(material, Functions.PRESERVATIVE)) {
+        if (Kind.preserves(material)) {
             return Optional.of(BlendMessages.alsoPreserves());
+        }
+        if (!group.isMainRoleOf(material)) {
+            return Optional.of(BlendMessages.otherMainRole());
         }
         if (Kind.of(material).filter(group.kind()::equals).isPresent()) {
             return Optional.empty();
-        }
-        if (!Functions.work(material).equals(group.kind().work())) {
-            return Optional.of(BlendMessages.otherMainFunction());
         }
         return Optional.of(Functions.isSolid(material) ? BlendMessages.solid() : BlendMessages.notSolid());
     }

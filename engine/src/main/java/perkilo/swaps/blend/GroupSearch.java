@@ -97,7 +97,7 @@ final class GroupSearch {
         return changes.map(all -> new Blend(
                 recipe,
                 after,
-                group.kind().title(),
+                group.title(),
                 group.phase(),
                 parts,
                 run,

@@ -5,12 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Material;
 import perkilo.names.Names;
 import perkilo.swaps.facts.Functions;
+import perkilo.swaps.role.Role;
+import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
@@ -33,14 +34,14 @@ final class Groups {
         this.material = material == null ? null : Names.key(material);
     }
 
-    private record Place(Kind kind, String phase) {}
+    private record Place(Kind kind, @Nullable Role role, String phase) {}
 
     /** At least two lines of a kind in one phase; emulsifiers in all phases. */
     List<Group> sought() {
         List<Group> groups = new ArrayList<>();
         places().forEach((place, lines) -> {
             if (lines.size() > 1 && isWanted(lines)) {
-                groups.add(new Group(place.kind(), phases(lines), lines));
+                groups.add(new Group(place.kind(), phases(lines), lines, roles(lines)));
             }
         });
         return groups;
@@ -71,12 +72,11 @@ final class Groups {
         Map<Place, List<Integer>> places = new LinkedHashMap<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
             Portion portion = recipe.portions().get(line);
-            Optional<Kind> kind = Kind.of(portion.material());
-            if (kind.isPresent() && isWanted(portion)) {
-                String phase = kind.get().acrossPhases()
-                        ? ""
-                        : Names.key(portion.line().phase());
-                places.computeIfAbsent(new Place(kind.get(), phase), absent -> new ArrayList<>())
+            Role role = recipe.roleOf(line).role();
+            Kind kind = role == null || portion.isKept() ? null : kind(role, portion);
+            if (kind != null && isWanted(line)) {
+                String phase = kind.acrossPhases() ? "" : Names.key(portion.line().phase());
+                places.computeIfAbsent(new Place(kind, kind.byRole() ? role : null, phase), absent -> new ArrayList<>())
                         .add(line);
             }
         }
@@ -87,9 +87,10 @@ final class Groups {
         Map<String, List<Integer>> others = new LinkedHashMap<>();
         for (int line = 0; line < recipe.portions().size(); line++) {
             Portion portion = recipe.portions().get(line);
-            String work = work(portion.material());
-            if (Kind.of(portion.material()).isEmpty() && !work.isEmpty() && isWanted(portion)) {
-                others.computeIfAbsent(work, absent -> new ArrayList<>()).add(line);
+            Role role = recipe.roleOf(line).role();
+            if (role != null && kind(role, portion) == null && isWanted(line)) {
+                String name = Kind.preserves(portion.material()) ? Functions.PRESERVATIVE : role.name();
+                others.computeIfAbsent(name, absent -> new ArrayList<>()).add(line);
             }
         }
         return others;
@@ -106,17 +107,34 @@ final class Groups {
                         .anyMatch(name -> Names.key(name).equals(material));
     }
 
-    private boolean isWanted(Portion portion) {
+    private boolean isWanted(int line) {
+        Portion portion = recipe.portions().get(line);
         return portion.level().signum() > 0
                 && !portion.material().isWater()
-                && (asked == null
-                        || Functions.isThereFor(portion.material(), asked)
-                        || work(portion.material()).equals(asked));
+                && (asked == null || Functions.isThereFor(portion.material(), asked) || isRole(line, asked));
     }
 
-    /** Every material that preserves counts as a preservative, even if another function is its first. */
-    private static String work(Material material) {
-        return Functions.does(material, Functions.PRESERVATIVE) ? Functions.PRESERVATIVE : Functions.work(material);
+    /** Whether a person means the role of a line; every material that preserves counts as a preservative. */
+    private boolean isRole(int line, String word) {
+        Role role = recipe.roleOf(line).role();
+        return (role != null && Roles.named(word).filter(role::equals).isPresent())
+                || (word.equals(Functions.PRESERVATIVE)
+                        && Kind.preserves(recipe.portions().get(line).material()));
+    }
+
+    private static @Nullable Kind kind(Role role, Portion portion) {
+        return Kind.of(role, portion.material()).orElse(null);
+    }
+
+    private List<Role> roles(List<Integer> lines) {
+        Set<Role> roles = new LinkedHashSet<>();
+        for (int line : lines) {
+            Role role = recipe.roleOf(line).role();
+            if (role != null) {
+                roles.add(role);
+            }
+        }
+        return List.copyOf(roles);
     }
 
     private String phases(List<Integer> lines) {

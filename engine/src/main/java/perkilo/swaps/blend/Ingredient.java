@@ -16,8 +16,11 @@ import perkilo.names.Names;
  */
 record Ingredient(Material material, BigDecimal now, double least, double most, BigDecimal perKg, int home) {
 
-    /** The part of its present level that a material keeps at least if it stays. Own choice. */
-    private static final double SMALLEST_PART = 0.01;
+    /**
+     * The part of its present level that a material keeps at least if it stays: with less it is out, and counts as
+     * such. Own choice.
+     */
+    private static final double SMALLEST_PART = 0.25;
 
     /** The smallest level that survives rounding to a hundred-thousandth of a per cent. */
     private static final double SMALLEST = 1e-6;

@@ -15,7 +15,6 @@ import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
-import perkilo.swaps.gate.Gates;
 import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
@@ -54,17 +53,13 @@ final class Pantry {
         }
     }
 
-    /** Whether a material is considered: it has the function of the blend, and is not in it. */
+    /** Whether a material is considered: it can play a role of the blend, and is not in it. */
     private boolean isAsked(Material material) {
-        return !material.isWater()
-                && !isInGroup(material)
-                && group.lines().stream()
-                        .map(line -> recipe.portions().get(line).material())
-                        .anyMatch(present -> Gates.sharesFunction(present, material));
+        return !material.isWater() && !isInGroup(material) && group.isPlayedBy(material);
     }
 
     /**
-     * Every material that has the function of the blend and is in none of the blends found, by the reason; it includes
+     * Every material that can play a role of the blend and is in none of the blends found, by the reason; it includes
      * those whose level has to stay.
      *
      * @param blends that were found

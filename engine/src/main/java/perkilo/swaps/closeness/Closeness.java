@@ -2,63 +2,68 @@ package perkilo.swaps.closeness;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Material;
-import perkilo.names.Names;
-import perkilo.swaps.facts.FactTable;
-import perkilo.swaps.facts.Functions;
+import perkilo.swaps.role.Role;
+import perkilo.swaps.role.RoleFact;
 
 /**
- * How close a material is to another, 0 to 100, judged by the traits that matter for the function of the other.
+ * How close a material is to another in a role, 0 to 100.
  *
- * <p>Each trait has a weight (the project's own choice, {@code weights.csv}) and adds the part of it by which the two
- * are alike. A trait that is not known for both adds nothing: unknown counts as far. Two materials with the same name
- * in the ingredient list differ only in their active matter, unless the name stands for any fragrance.
+ * <p>Each fact of the role has a weight (the project's own choice, {@code role-facts.csv}) and adds the part of it by
+ * which the two are alike. A fact that is not known of both may be anything: at worst it adds nothing, at best its
+ * whole weight. Whatever is ranked or compared with a bound uses the worst.
  *
- * @param score the sum of all shares
- * @param shares what each trait adds
+ * @param shares what each fact adds
  */
-public record Closeness(BigDecimal score, List<TraitShare> shares) {
-
-    private static final String ANY = "any";
-    private static final String SOLID = "solid emollient";
-
-    /** Names in the ingredient list that any mixture of fragrances or flavours may have. */
-    private static final Set<String> ANY_SCENT = Set.of("parfum", "aroma", "fragrance", "flavor");
-
-    private static final int SAME_SUBSTANCE = 90;
-    private static final int SAME_ACTIVE = 10;
-    private static final double FAR_ACTIVE = 4;
-    private static final Map<String, List<Weight>> BY_WORK = FactTable.read(Closeness.class, "weights.csv").stream()
-            .map(Weight::parse)
-            .collect(Collectors.groupingBy(Weight::work, LinkedHashMap::new, Collectors.toList()));
+public record Closeness(List<TraitShare> shares) {
 
     public Closeness {
         shares = List.copyOf(shares);
     }
 
-    /** How close one material is to another that is in the formula. */
-    public static Closeness of(Material from, Material to) {
-        String inci = Names.key(from.inci());
-        if (!inci.isEmpty() && !ANY_SCENT.contains(inci) && inci.equals(Names.key(to.inci()))) {
-            return sameSubstance(from, to);
-        }
-        List<Weight> any = Objects.requireNonNull(BY_WORK.get(ANY));
-        List<Weight> weights = BY_WORK.getOrDefault(judgedAs(from), any);
-        return of(weights.stream().map(weight -> weight.share(from, to)).toList());
+    /**
+     * How close one material is to another.
+     *
+     * @param role of the one that is in the formula
+     */
+    public static Closeness of(Role role, Material from, Material to) {
+        return new Closeness(
+                role.facts().stream().map(fact -> share(role, fact, from, to)).toList());
     }
 
-    /** The traits of an oil are not those of a wax: solid emollients have their own table. */
-    private static String judgedAs(Material from) {
-        String work = Functions.work(from);
-        return work.equals(Functions.EMOLLIENT) && Functions.isSolid(from) ? SOLID : work;
+    /** The closeness if every unknown fact is as far as can be. */
+    public BigDecimal worst() {
+        return shares.stream().map(TraitShare::share).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    /** The closeness if every unknown fact is alike. */
+    public BigDecimal best() {
+        int open = shares.stream()
+                .filter(share -> !share.known())
+                .mapToInt(TraitShare::weight)
+                .sum();
+        return worst().add(BigDecimal.valueOf(open));
+    }
+
+    /** The closeness that ranks and bounds use: the worst. */
+    public BigDecimal score() {
+        return worst();
+    }
+
+    /** How many facts are not known of both. */
+    public int unknown() {
+        return (int) shares.stream().filter(share -> !share.known()).count();
+    }
+
+    /** The range in words: {@code 62–81, 2 facts unknown}, or {@code 81}. */
+    public String range() {
+        int unknown = unknown();
+        return unknown == 0
+                ? plain(worst())
+                : plain(worst()) + "–" + plain(best()) + ", " + unknown + (unknown == 1 ? " fact" : " facts")
+                        + " unknown";
     }
 
     /** The shares in words, one after the other. */
@@ -66,31 +71,36 @@ public record Closeness(BigDecimal score, List<TraitShare> shares) {
         return shares.stream().map(TraitShare::toString).collect(Collectors.joining(", "));
     }
 
-    private static Closeness sameSubstance(Material from, Material to) {
-        List<TraitShare> shares = new ArrayList<>();
-        shares.add(new TraitShare("same INCI name", SAME_SUBSTANCE, BigDecimal.valueOf(SAME_SUBSTANCE), true));
-        shares.add(new Weight("", Trait.ACTIVE_MATTER, SAME_ACTIVE, FAR_ACTIVE).share(from, to));
-        return of(shares);
+    private static String plain(BigDecimal score) {
+        return score.setScale(0, RoundingMode.FLOOR).toPlainString();
     }
 
-    private static Closeness of(List<TraitShare> shares) {
-        return new Closeness(shares.stream().map(TraitShare::share).reduce(BigDecimal.ZERO, BigDecimal::add), shares);
-    }
-
-    private record Weight(String work, Trait trait, int weight, double far) {
-
-        static Weight parse(List<String> row) {
-            return new Weight(
-                    row.get(0),
-                    Trait.named(row.get(1)),
-                    Integer.parseInt(row.get(2)),
-                    row.get(3).isEmpty() ? 1 : Double.parseDouble(row.get(3)));
+    private static TraitShare share(Role role, RoleFact fact, Material from, Material to) {
+        String key = fact.oneOf().stream()
+                .filter(one -> Compared.isKnown(one, from) && Compared.isKnown(one, to))
+                .findFirst()
+                .orElse("");
+        if (!key.isEmpty()) {
+            double likeness = Compared.likeness(key, role, from, to, fact.far());
+            BigDecimal share = BigDecimal.valueOf(fact.weight() * likeness).setScale(1, RoundingMode.HALF_UP);
+            return new TraitShare(
+                    Compared.words(key),
+                    fact.weight(),
+                    share,
+                    true,
+                    Compared.value(key, from),
+                    Compared.value(key, to));
         }
-
-        TraitShare share(Material from, Material to) {
-            OptionalDouble likeness = trait.likeness(from, to, far);
-            BigDecimal share = BigDecimal.valueOf(weight * likeness.orElse(0)).setScale(1, RoundingMode.HALF_UP);
-            return new TraitShare(trait.words(), weight, share, likeness.isPresent());
-        }
+        String shown = fact.oneOf().stream()
+                .filter(one -> Compared.isKnown(one, from) || Compared.isKnown(one, to))
+                .findFirst()
+                .orElse(fact.oneOf().get(0));
+        return new TraitShare(
+                Compared.words(shown),
+                fact.weight(),
+                BigDecimal.ZERO,
+                false,
+                Compared.value(shown, from),
+                Compared.value(shown, to));
     }
 }

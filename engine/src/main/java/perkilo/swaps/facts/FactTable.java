@@ -26,8 +26,18 @@ public final class FactTable {
         if (stream == null) {
             throw new IllegalStateException("no table " + name + " beside " + beside.getName());
         }
+        List<List<String>> rows = read(stream);
+        return rows.subList(1, rows.size());
+    }
+
+    /**
+     * The rows of a table, its header first.
+     *
+     * @param stream of the table; it is closed
+     */
+    public static List<List<String>> read(InputStream stream) {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-            return lines.lines().skip(1).map(FactTable::fields).toList();
+            return lines.lines().map(FactTable::fields).toList();
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -45,6 +45,14 @@ public record Polarity(
                 .max();
     }
 
+    /** The polarity in one of the words of the Materials sheet; empty without a published interfacial tension. */
+    public Optional<String> word() {
+        Double tension = interfacialTension;
+        return tension == null
+                ? Optional.empty()
+                : Optional.of(tension > 35 ? "nonpolar" : tension > 20 ? "medium" : "polar");
+    }
+
     /** The polarity in words; the borders lie between oils that the trade calls by these words. Own choice. */
     public String words() {
         Double tension = interfacialTension;

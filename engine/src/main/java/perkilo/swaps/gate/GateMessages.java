@@ -3,6 +3,7 @@ package perkilo.swaps.gate;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.swaps.role.Role;
 import perkilo.swaps.trial.PhaseNature;
 import perkilo.swaps.trial.TrialWords;
 
@@ -15,26 +16,22 @@ final class GateMessages {
 
     private GateMessages() {}
 
-    // function
+    // role
 
-    static String sameSubstance(String inci) {
-        return "Both are " + inci + ".";
+    static String sameRole(Role role) {
+        return "Both are put into formulas as " + role + ".";
     }
 
-    static String sameFunction(String function) {
-        return "Both have the function \"" + function + "\".";
+    static String roleUnknown(String material) {
+        return "The role of " + material + " in this formula is not known.";
     }
 
-    static String functionUnknown(String material) {
-        return "The function of " + material + " is not known.";
+    static String otherRole(String replaced, Role role, String material) {
+        return replaced + " is here as " + role + ", and " + material + " is not known to be one.";
     }
 
-    static String otherFunction(String replaced, String function, String material) {
-        return replaced + " is used as \"" + function + "\", and " + material + " is not known to have this function.";
-    }
-
-    static String mainFunctionDiffers(String material, String function, String main) {
-        return material + " also has the function \"" + function + "\", but its main function is \"" + main + "\".";
+    static String mainRoleDiffers(String material, Role role, Role main) {
+        return material + " can be put into formulas as " + role + ", but usually is as " + main + ".";
     }
 
     // solubility
@@ -211,6 +208,16 @@ final class GateMessages {
 
     static String challengeTestNeeded() {
         return "The preservative system changes: a preservative efficacy (challenge) test is needed before release.";
+    }
+
+    static String onlyAsSystem(String material, String replaced, List<String> lost) {
+        return material + " is not known to protect against " + String.join(", ", lost) + ", and " + replaced
+                + " does. Only a whole preservative system that protects against the same can take its place.";
+    }
+
+    static String otherPreservingPh(String material, String replaced) {
+        return material + " does not preserve in the whole pH range of " + replaced
+                + ", and the final pH of the formula is not known.";
     }
 
     static String preservingLevelUnknown(String material) {

@@ -3,7 +3,6 @@ package perkilo.swaps.gate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import perkilo.model.Material;
 import perkilo.swaps.trial.Trial;
 
 /** All gates, in the order in which they are asked: the cheap ones that keep most materials out come first. */
@@ -23,7 +22,7 @@ public final class Gates {
 
     /** Every gate there is. */
     static final List<Gate> ALL = List.of(
-            new FunctionGate(),
+            new RoleGate(),
             new SolubilityGate(),
             new HeatGate(),
             new MeltingGate(),
@@ -40,11 +39,6 @@ public final class Gates {
 
     private Gates() {}
 
-    /** Whether a material has the function of what it would replace: the gate that keeps most materials out. */
-    public static boolean sharesFunction(Material from, Material to) {
-        return FunctionGate.isOpen(from, to);
-    }
-
     /** What every gate says. */
     public static List<Verdict> judge(Trial trial) {
         return judge(trial, gate -> true);
@@ -53,7 +47,7 @@ public final class Gates {
     /**
      * What the gates say that do not depend on the level: whether a material fits the phase at all.
      *
-     * @return the verdicts of function, solubility, heat, melting, charge, pH and tags
+     * @return the verdicts of role, solubility, heat, melting, charge, pH and tags
      */
     public static List<Verdict> judgeAtAnyLevel(Trial trial) {
         return judge(trial, gate -> !gate.dependsOnLevel());

@@ -3,7 +3,7 @@ package perkilo.swaps.gate;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
-import perkilo.swaps.facts.Functions;
+import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.Trial;
 
 /** The gate that asks whether a material works at the product's final pH. */
@@ -25,7 +25,7 @@ final class PhGate implements Gate {
         Figure max = trial.to().traits().phMax();
         Figure ph = trial.before().formula().batching().finalPh();
         if (min == null && max == null) {
-            return Functions.work(trial.from()).equals(Functions.PRESERVATIVE)
+            return Roles.preserves(trial.from())
                     ? Verdict.passWithCaution(
                             this, GateMessages.preservingPhUnknown(trial.to().name()))
                     : Verdict.pass(this, GateMessages.noPhRange());

@@ -1,12 +1,12 @@
 package perkilo.swaps.next;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.RunCost;
@@ -28,8 +28,8 @@ import perkilo.swaps.trial.Recipe;
  * minimums, freight, charges, duty. The cost of a kilogram is what is paid, divided by what is bought.
  *
  * @param runs the runs of formulas that have an emollient, in the order of the book
- * @param entries the emollients that can be bought for at least one run, or are in a formula; the cheapest first, by
- *     the mean over the runs
+ * @param entries the emollients that can be bought for at least one run, or are in a formula; the cheapest first, for
+ *     the run of {@link #largest}
  * @param notBought names of emollients without an offer
  */
 public record EmollientComparison(List<OfRun> runs, List<Entry> entries, List<String> notBought) {
@@ -68,18 +68,22 @@ public record EmollientComparison(List<OfRun> runs, List<Entry> entries, List<St
             perKg = new ArrayList<>(perKg);
         }
 
-        /** The mean of what is known over all runs; empty if it cannot be bought. */
-        Optional<BigDecimal> mean() {
-            BigDecimal sum = BigDecimal.ZERO;
-            int known = 0;
-            for (BigDecimal cost : perKg) {
-                sum = cost == null ? sum : sum.add(cost);
-                known += cost == null ? 0 : 1;
-            }
-            return known == 0
-                    ? Optional.empty()
-                    : Optional.of(sum.divide(BigDecimal.valueOf(known), MathContext.DECIMAL64));
+        private boolean isBought() {
+            return perKg.stream().anyMatch(Objects::nonNull);
         }
+    }
+
+    /** The index of the run for which most is bought: there, minimums and charges weigh least. */
+    public int largest() {
+        return largest(runs);
+    }
+
+    private static int largest(List<OfRun> runs) {
+        int largest = 0;
+        for (int run = 1; run < runs.size(); run++) {
+            largest = runs.get(run).kilograms().compareTo(runs.get(largest).kilograms()) > 0 ? run : largest;
+        }
+        return largest;
     }
 
     /** Whether a material is an emollient: by its roles, or by its main function where it has no role. */
@@ -112,14 +116,15 @@ public record EmollientComparison(List<OfRun> runs, List<Entry> entries, List<St
                         .orElse(null));
             }
             Entry entry = new Entry(material, formulasWith(found, material), perKg);
-            if (entry.mean().isPresent() || !entry.formulas().isEmpty()) {
+            if (entry.isBought() || !entry.formulas().isEmpty()) {
                 entries.add(entry);
             } else {
                 notBought.add(material.name());
             }
         }
-        BigDecimal last = new BigDecimal("1e30");
-        entries.sort(Comparator.comparing((Entry entry) -> entry.mean().orElse(last))
+        int largest = largest(runs);
+        entries.sort(Comparator.comparing(
+                        (Entry entry) -> entry.perKg().get(largest), Comparator.nullsLast(Comparator.naturalOrder()))
                 .thenComparing(entry -> entry.material().name()));
         return new EmollientComparison(runs, entries, notBought);
     }

@@ -19,8 +19,54 @@ final class DoseMessages {
         return "The active matter of " + material + " is not known, so the level stays the same.";
     }
 
-    static String balanceKeepsLevel() {
-        return "The line takes the balance (q.s.), so its level stays the same although the active matter differs.";
+    static String balanceKeepsLevel(BigDecimal wanted) {
+        return "The line takes the balance (q.s.), so its level stays the same, although " + TrialWords.percent(wanted)
+                + " would do the same work.";
+    }
+
+    static String equalLevel() {
+        return "The level stays the same.";
+    }
+
+    static String equivalentsUnknown(String material) {
+        return "The active matter or the equivalent weight of " + material + " is not known, so the level stays the same.";
+    }
+
+    static String byEquivalents(
+            BigDecimal level, BigDecimal active, BigDecimal weight, BigDecimal newActive, BigDecimal newWeight) {
+        return ratio(level, active, weight, newActive, newWeight) + ": as many equivalents of acid or base.";
+    }
+
+    static String byMoles(
+            BigDecimal level, BigDecimal active, BigDecimal weight, BigDecimal newActive, BigDecimal newWeight) {
+        return ratio(level, active, weight, newActive, newWeight) + ": it binds as much metal.";
+    }
+
+    private static String ratio(
+            BigDecimal level, BigDecimal active, BigDecimal weight, BigDecimal newActive, BigDecimal newWeight) {
+        return "The new level is " + TrialWords.percent(level) + " × (" + TrialWords.percent(active) + " / "
+                + TrialWords.plain(weight) + " g/mol) / (" + TrialWords.percent(newActive) + " / "
+                + TrialWords.plain(newWeight) + " g/mol)";
+    }
+
+    static String adjustToPh() {
+        return "The pH decides the level: add it slowly and stop at the final pH.";
+    }
+
+    static String usualLevelUnknown(String material) {
+        return "The usual level of " + material + " is not known, so the level stays the same.";
+    }
+
+    static String byMidpoint(BigDecimal level, BigDecimal middle, BigDecimal newMiddle) {
+        return middle.compareTo(newMiddle) == 0
+                ? "The level stays the same, because the usual levels are the same."
+                : "The new level is a starting point for the bench: " + TrialWords.percent(level) + " × "
+                        + TrialWords.percent(newMiddle) + " / " + TrialWords.percent(middle)
+                        + ", by the usual levels of both.";
+    }
+
+    static String leastThatPreserves(BigDecimal least) {
+        return "The new level is " + TrialWords.percent(least) + ", the lowest at which it preserves.";
     }
 
     static String sameActiveMatter() {

@@ -1,23 +1,27 @@
 package perkilo.swaps.trial;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
+import perkilo.swaps.role.Role;
 
 /**
- * Puts another material into a line, as much of it as brings the same active matter.
+ * Puts another material into a line, as much of it as does the same work: as much active matter, as many equivalents, or
+ * whatever the {@link Role role} of the line is dosed by.
  *
- * <p>{@code w' = w · A / A'} with active matter A of the present material and A' of the other. The q.s. line takes the
- * difference; without one, process water does. Where active matter is not known the level stays.
+ * <p>Levels are rounded to what a {@link BenchBalance} weighs. The q.s. line takes the difference; without one, process
+ * water does. Where what it takes is not known the level stays.
  */
 public final class Dosing {
 
     private final Recipe recipe;
+    private final Map<Integer, RoleOfLine> roles = new HashMap<>();
 
     /**
      * Dosing for a recipe.
@@ -35,46 +39,25 @@ public final class Dosing {
      * @param to what is tried
      */
     public Trial of(int line, Material to) {
+        return of(line, to, roles.computeIfAbsent(line, recipe::roleOf).role());
+    }
+
+    private Trial of(int line, Material to, @Nullable Role role) {
         Portion at = recipe.portions().get(line);
-        BigDecimal level = at.line().isBalance() ? at.level() : dosed(at, to);
+        DoseByRole wanted = DoseByRole.of(role, at.level(), at.material(), to);
+        boolean same = wanted.level().compareTo(at.level()) == 0;
+        if (at.line().isBalance() && !same) {
+            wanted = wanted.warning(DoseMessages.balanceKeepsLevel(BenchBalance.rounded(wanted.level())));
+        }
+        BigDecimal level = same || at.line().isBalance() ? at.level() : BenchBalance.rounded(wanted.level());
         Draft draft = replaced(line, to, level);
-        List<String> cautions = new ArrayList<>();
-        String why = why(at, to, cautions);
+        List<String> cautions = new ArrayList<>(wanted.cautions());
         if (draft.caution != null) {
             cautions.add(draft.caution);
         }
         String trouble = draft.trouble;
-        Dose dose = new Dose(at.level(), level, trouble == null, trouble == null ? why : trouble, cautions);
-        return new Trial(recipe, recipe.with(draft.formula, draft.portions), line, at.material(), to, dose);
-    }
-
-    private static BigDecimal dosed(Portion at, Material to) {
-        Figure active = at.material().traits().active();
-        Figure other = to.traits().active();
-        if (active == null || other == null || other.value().signum() <= 0) {
-            return at.level();
-        }
-        return at.level().multiply(active.value()).divide(other.value(), MathContext.DECIMAL64);
-    }
-
-    private static String why(Portion at, Material to, List<String> cautions) {
-        Figure active = at.material().traits().active();
-        Figure other = to.traits().active();
-        if (active == null && other == null) {
-            return DoseMessages.noActiveMatter();
-        }
-        if (active == null || other == null || other.value().signum() <= 0) {
-            Material silent = active == null ? at.material() : to;
-            String caution = DoseMessages.activeMatterUnknown(silent.name());
-            cautions.add(caution);
-            return caution;
-        }
-        if (at.line().isBalance() && active.value().compareTo(other.value()) != 0) {
-            cautions.add(DoseMessages.balanceKeepsLevel());
-        }
-        return active.value().compareTo(other.value()) == 0
-                ? DoseMessages.sameActiveMatter()
-                : DoseMessages.byActiveMatter(at.level(), active.value(), other.value());
+        Dose dose = new Dose(at.level(), level, trouble == null, trouble == null ? wanted.why() : trouble, cautions);
+        return new Trial(recipe, recipe.with(draft.formula, draft.portions), line, at.material(), to, role, dose);
     }
 
     private Draft replaced(int line, Material to, BigDecimal level) {
@@ -130,7 +113,7 @@ public final class Dosing {
     private static Formula.Line line(Formula.Line old, String material, BigDecimal level, BigDecimal before) {
         Figure typed = old.level();
         Figure figure = typed == null || level.compareTo(before) == 0 ? typed : Figure.of(level);
-        return new Formula.Line(old.phase(), material, figure, old.phaseC(), old.origin());
+        return old.with(material, figure);
     }
 
     private record Draft(

@@ -85,6 +85,16 @@ public record Recipe(
         return PhaseNature.of(phaseOf(at));
     }
 
+    /** What kind of system it is. */
+    public FormulaSystem system() {
+        return FormulaSystem.of(this);
+    }
+
+    /** What the material of a line is there for. */
+    public RoleOfLine roleOf(int line) {
+        return RoleOfLine.of(this, line);
+    }
+
     /** Whether the formula holds water. */
     public boolean hasWater() {
         return portions.stream()

@@ -304,9 +304,9 @@ final class BlendModel {
         return lp.text();
     }
 
-    /** What stays keeps a hundredth of its level at least, also where no lowest usual level is known. */
+    /** What stays keeps a quarter of its level at least, also where no lowest usual level is known. */
     private static double lowest(Ingredient one) {
-        return Math.max(one.least(), one.now().doubleValue() / 100);
+        return Math.max(one.least(), one.now().doubleValue() / 4);
     }
 
     /** What a solver's levels cost for one kilogram of bulk. */

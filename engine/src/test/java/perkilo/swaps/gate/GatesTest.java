@@ -40,16 +40,18 @@ final class GatesTest {
     }
 
     @Test
-    void function() {
-        assertThat(of("function", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
+    void role() {
+        assertThat(of("role", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why, Verdict::cautions)
-                .containsExactly(true, "Both have the function \"emollient\".", List.of());
-        assertThat(of("function", cream().trial(2, Kit.catalogued("Polysorbate 60")))
-                        .why())
-                .isEqualTo(
-                        "Isopropyl palmitate is used as \"emollient\", and Polysorbate 60 is not known to have this function.");
-        assertThat(of("function", cream().trial(2, Material.of("Mystery oil"))).why())
-                .isEqualTo("The function of Mystery oil is not known.");
+                .containsExactly(true, "Both are put into formulas as emollient ester.", List.of());
+        assertThat(of("role", cream().trial(2, Kit.catalogued("Polysorbate 60"))).why())
+                .isEqualTo("Isopropyl palmitate is here as emollient ester, and Polysorbate 60 is not known to be one.");
+        assertThat(of("role", cream().trial(2, Material.of("Mystery oil"))).why())
+                .isEqualTo("The role of Mystery oil in this formula is not known.");
+        Material also = Varied.trait(Kit.catalogued("Castor oil"), "role", List.of("triglyceride oil", "emollient ester"));
+        assertThat(of("role", cream().trial(2, also)).cautions())
+                .containsExactly("Castor oil can be put into formulas as emollient ester, but usually is as triglyceride"
+                        + " oil.");
     }
 
     @Test
@@ -148,13 +150,19 @@ final class GatesTest {
     }
 
     @Test
-    void a_preservative_needs_a_known_least_level_and_a_challenge_test() {
-        assertThat(of("preservation", cream().trial(3, named("New preservative", "preservative")))
+    void a_preservative_needs_a_known_least_level_the_whole_spectrum_and_a_challenge_test() {
+        Material same = Varied.trait(
+                Varied.of(PHENOXYETHANOL, "name", "Phenoxyethanol B"), "role", List.of("preservative"));
+        assertThat(of("preservation", cream().trial(3, Varied.trait(same, "useMin", null)))
                         .ok())
                 .isFalse();
-        Verdict verdict = of("preservation", cream().trial(3, Kit.catalogued("Benzyl alcohol")));
+        Verdict verdict = of("preservation", cream().trial(3, same));
         assertThat(verdict.ok()).isTrue();
         assertThat(verdict.cautions().get(0)).contains("challenge");
+        Material less = Varied.trait(same, "spectrum", List.of("yeast", "mould"));
+        assertThat(of("preservation", cream().trial(3, less)).why())
+                .startsWith("Phenoxyethanol B is not known to protect against gram-")
+                .contains("Only a whole preservative system");
     }
 
     @Test
@@ -197,22 +205,6 @@ final class GatesTest {
         assertThat(verdict.ok()).isTrue();
         assertThat(verdict.why()).isEqualTo("New on the label: Linalool.");
         assertThat(verdict.cautions()).containsExactly("The label has to name Linalool.");
-    }
-
-    @Test
-    void another_supplier_of_one_substance_needs_no_function() {
-        Material other = new Material(
-                "Glycerin, second source",
-                "Glycerin",
-                List.of(),
-                null,
-                null,
-                Figure.ZERO,
-                null,
-                GLYCERIN.traits(),
-                Origin.NONE);
-
-        assertThat(of("function", cream().trial(1, other)).why()).isEqualTo("Both are Glycerin.");
     }
 
     private static Material named(String name, String function) {
