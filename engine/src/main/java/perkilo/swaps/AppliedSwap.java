@@ -16,6 +16,7 @@ import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
@@ -26,6 +27,7 @@ import perkilo.swaps.trial.Recipe;
  * @param original the formula as it is
  * @param materials all materials of the new formula, with what is known of them
  * @param identity the same for the same change of the same formula, whatever its number is
+ * @param label what it changes in the list of ingredients
  * @param cautions what a person should check, each in full sentences
  * @param notes where to type its name to cost it, and which price lists that needs
  */
@@ -34,6 +36,7 @@ public record AppliedSwap(
         Formula original,
         List<Material> materials,
         String identity,
+        LabelChange label,
         List<String> cautions,
         List<Finding> notes) {
 
@@ -109,7 +112,8 @@ public record AppliedSwap(
         notes.addAll(pricedElsewhere(book, original, applied));
         List<Material> materials =
                 after.portions().stream().map(Portion::material).toList();
-        return new AppliedSwap(applied, original, materials, identity, cautions, notes);
+        return new AppliedSwap(
+                applied, original, materials, identity, LabelChange.of(before, after), cautions, notes);
     }
 
     /** The lines of the new formula, each with what changed in it. */

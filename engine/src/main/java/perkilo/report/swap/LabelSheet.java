@@ -1,8 +1,11 @@
 package perkilo.report.swap;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Formula;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
@@ -11,6 +14,7 @@ import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
+import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.label.IngredientList;
@@ -50,15 +54,22 @@ final class LabelSheet {
                     .words(row -> row.entry().trial().to().name())
                     .width(34),
             level("New level", Swap::newLevel),
-            names("enters", "Enters", LabelChange::enters),
-            names("leaves", "Leaves", LabelChange::leaves),
-            names("moves", "Moves", LabelChange::moves),
-            Column.<Numbered<Swap>>of("ingredientsNow", "Ingredient list now")
-                    .words(row -> row.entry().label().before().text())
-                    .width(100),
             Column.<Numbered<Swap>>of("ingredients", "New ingredient list")
                     .words(row -> row.entry().label().after().text())
-                    .width(100));
+                    .width(100),
+            Column.<Numbered<Swap>>of("changes", "What changes")
+                    .words(row -> changes(row.entry().label()))
+                    .width(50));
+
+    /**
+     * What stands at a place of the label, now and then.
+     *
+     * @param now null beyond the end of the list
+     * @param then null beyond the end of the list
+     */
+    private record Pair(
+            IngredientList.@Nullable Entry now,
+            IngredientList.@Nullable Entry then) {}
 
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Ingredient list");
@@ -68,11 +79,11 @@ final class LabelSheet {
         this.found = found;
     }
 
-    static ResultSheet of(SwapOutcome.Found found) {
-        return new LabelSheet(found).write();
+    static ResultSheet of(SwapOutcome.Found found, Optional<AppliedSwap> applied) {
+        return new LabelSheet(found).write(applied);
     }
 
-    private ResultSheet write() {
+    private ResultSheet write(Optional<AppliedSwap> applied) {
         sheet.freeze(2, 0).landscape();
         page.title(
                 "Ingredient list",
@@ -83,6 +94,7 @@ final class LabelSheet {
                         + " leave-on and above 0.01 % in a rinse-off product, all materials together.",
                 Look.HINT);
         page.skip(1);
+        applied.ifPresent(this::beforeAndAfter);
         for (String name : found.base().keySet()) {
             found.book().formula(name).ifPresent(this::formula);
         }
@@ -94,6 +106,52 @@ final class LabelSheet {
         page.section("With a swap");
         page.table(SWAPS.at(sheet, page.next(), Numbered.all(found.swaps())));
         return sheet.build();
+    }
+
+    private void beforeAndAfter(AppliedSwap applied) {
+        page.section(applied.formula().name() + ": before and after");
+        LabelChange label = applied.label();
+        List<Numbered<Pair>> places = new ArrayList<>();
+        int most = Math.max(
+                label.before().entries().size(), label.after().entries().size());
+        for (int place = 0; place < most; place++) {
+            places.add(new Numbered<>(place + 1, new Pair(at(label.before(), place), at(label.after(), place))));
+        }
+        page.table(pairs(label).at(sheet, page.next(), places));
+        page.line("What changes: " + changes(label) + ".", Look.HINT);
+        page.skip(1);
+    }
+
+    private static IngredientList.@Nullable Entry at(IngredientList list, int place) {
+        return place < list.entries().size() ? list.entries().get(place) : null;
+    }
+
+    private static Table<Numbered<Pair>> pairs(LabelChange label) {
+        return Table.of(
+                number("Place"),
+                Column.<Numbered<Pair>>of("now", "Before")
+                        .words(row -> name(row.entry().now()))
+                        .width(44),
+                Column.<Numbered<Pair>>of("then", "After")
+                        .words(row -> name(row.entry().then()))
+                        .look(row -> {
+                            String name = name(row.entry().then());
+                            return label.enters().contains(name) || label.moves().contains(name)
+                                    ? Look.NOTICE
+                                    : Look.PLAIN;
+                        })
+                        .width(48),
+                Column.<Numbered<Pair>>of("level", "Level after")
+                        .value(row -> {
+                            IngredientList.Entry then = row.entry().then();
+                            return then == null ? null : then.level();
+                        })
+                        .format(LEVEL)
+                        .width(12));
+    }
+
+    private static String name(IngredientList.@Nullable Entry entry) {
+        return entry == null ? "" : entry.name();
     }
 
     private void formula(Formula formula) {
@@ -119,11 +177,18 @@ final class LabelSheet {
                 .width(12);
     }
 
-    private static Column<Numbered<Swap>> names(
-            String key, String heading, Function<LabelChange, List<String>> names) {
-        return Column.<Numbered<Swap>>of(key, heading)
-                .words(row -> String.join(", ", names.apply(row.entry().label())))
-                .width(30);
+    private static String changes(LabelChange label) {
+        List<String> words = new ArrayList<>();
+        add(words, "in: ", label.enters());
+        add(words, "out: ", label.leaves());
+        add(words, "moves: ", label.moves());
+        return words.isEmpty() ? "nothing" : String.join("; ", words);
+    }
+
+    private static void add(List<String> words, String what, List<String> names) {
+        if (!names.isEmpty()) {
+            words.add(what + String.join(", ", names));
+        }
     }
 
     private static String where(IngredientList.Entry entry) {

@@ -62,7 +62,7 @@ public final class SwapReport {
     public static Report of(
             SwapOutcome.Found found, NextSteps next, List<Finding> findings, Optional<Applied> applied) {
         Report.Said said = new Report.Said("swap", findings);
-        List<ResultSheet> sheets = new ArrayList<>(sheets(found, next, said));
+        List<ResultSheet> sheets = new ArrayList<>(sheets(found, next, applied.map(Applied::swap), said));
         if (applied.isEmpty()) {
             return new Report(sheets, said);
         }
@@ -90,7 +90,8 @@ public final class SwapReport {
         return record.startsWith(begin) ? Optional.of(record.substring(begin.length())) : Optional.empty();
     }
 
-    private static List<ResultSheet> sheets(SwapOutcome.Found found, NextSteps next, Report.Said said) {
+    private static List<ResultSheet> sheets(
+            SwapOutcome.Found found, NextSteps next, Optional<AppliedSwap> applied, Report.Said said) {
         List<ResultSheet> sheets = new ArrayList<>(List.of(SwapsSheet.of(found), BlendSheet.of(found)));
         for (BenchBatch batch : next.benches()) {
             sheets.add(BenchSheet.of(batch));
@@ -99,7 +100,7 @@ public final class SwapReport {
             sheets.add(TrialCostSheet.of(found, next));
         }
         sheets.add(SameSwapSheet.of(found, next));
-        sheets.add(LabelSheet.of(found));
+        sheets.add(LabelSheet.of(found, applied));
         if (!next.emollients().entries().isEmpty()) {
             sheets.add(EmollientSheet.of(found, next.emollients()));
         }
