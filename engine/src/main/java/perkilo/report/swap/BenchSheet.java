@@ -12,6 +12,7 @@ import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Column;
+import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 import perkilo.swaps.Cautions;
@@ -26,6 +27,7 @@ public final class BenchSheet {
 
     private static final int WIDE = 170;
     private static final NumberFormat GRAMS = new NumberFormat("0.00");
+    private static final NumberFormat SIZE = new NumberFormat("0.00\\ \"g\"");
     private static final NumberFormat LEVEL = new NumberFormat("0.00##%");
     private static final NumberFormat DEGREES = new NumberFormat("0");
 
@@ -59,10 +61,13 @@ public final class BenchSheet {
                 WIDE,
                 "A trial batch, for the bench only. Change its size and all weights follow. Rename this sheet to keep what"
                         + " you write here: the next run writes it anew.");
-        int sizeRow = page.take();
-        sheet.text(sizeRow, 0, "Batch", Look.LABEL);
-        Expr size = sheet.value(sizeRow, 2, Expr.of(batch.grams()), new NumberFormat("0.00\\ \"g\""), Look.CHOICE);
-        fillIn(sizeRow, 3, "Date, made by, batch no.");
+        Column<BenchBatch> grams = Column.<BenchBatch>of("batch", "Batch")
+                .value(BenchBatch::grams)
+                .format(SIZE)
+                .look(Look.CHOICE)
+                .width(34);
+        Placed<BenchBatch> head = page.table(head(grams).at(sheet, page.next(), List.of(batch)));
+        Expr size = head.ref(batch, grams);
         page.skip(1);
         page.table(weights(size).at(sheet, page.next(), batch.weights()));
         if (!batch.out().isEmpty() && !batch.original().isEmpty()) {
@@ -89,11 +94,20 @@ public final class BenchSheet {
         return sheet.build();
     }
 
-    private void fillIn(int row, int column, String label) {
-        sheet.text(row, column, label, Look.LABEL);
-        for (int next = column + 1; next < column + 5; next++) {
-            sheet.fillIn(row, next, "", null);
-        }
+    private static Table<BenchBatch> head(Column<BenchBatch> grams) {
+        return Table.of(
+                Column.<BenchBatch>of("empty", "").width(7),
+                Column.<BenchBatch>of("empty", "").width(6),
+                grams,
+                written("Made by"),
+                written("Date"),
+                written("Balance"),
+                written("Stirrer"),
+                written("Batch no."));
+    }
+
+    private static Column<BenchBatch> written(String heading) {
+        return Column.<BenchBatch>of("written", heading).fillIn(row -> null);
     }
 
     private Table<BenchBatch.Weight> weights(Expr size) {
