@@ -1,9 +1,11 @@
 package perkilo.report.swap;
 
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.sheet.Look;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.next.NextSteps;
@@ -12,7 +14,9 @@ import perkilo.swaps.next.TrialCost;
 /** The sheet What a trial costs. */
 final class TrialCostSheet {
 
-    private static final int WIDE = 140;
+    private static final int WIDE = 100;
+
+    private static final int RUNS_ON_A_PAGE = 2;
 
     private TrialCostSheet() {}
 
@@ -40,10 +44,11 @@ final class TrialCostSheet {
         page.line("≥: a part of the cost is not known, so it takes more than this.", Look.HINT);
         page.skip(1);
         Placed<TrialCost> placed = page.table(table.at(sheet, page.next())).filter();
-        if (table.firstOfRuns().isEmpty()) {
-            return sheet.build();
+        List<Column<TrialCost>> breaks = new ArrayList<>();
+        for (int run = 0; run < table.firstOfRuns().size(); run += RUNS_ON_A_PAGE) {
+            breaks.add(table.firstOfRuns().get(run));
         }
-        placed.pages(table.changes(), table.last, List.of(table.firstOfRuns().get(0)));
+        placed.pages(table.changes(), table.last, breaks);
         return sheet.build();
     }
 }
