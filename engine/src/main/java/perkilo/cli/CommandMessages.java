@@ -175,9 +175,7 @@ final class CommandMessages {
     private static String named(List<String> names) {
         List<String> all = names.stream().distinct().toList();
         int more = all.size() - NAMED;
-        return more <= 0
-                ? String.join(", ", all)
-                : String.join(", ", all.subList(0, NAMED)) + " and " + more + " more";
+        return more <= 0 ? String.join(", ", all) : String.join(", ", all.subList(0, NAMED)) + " and " + more + " more";
     }
 
     static String closenessOutside(String typed) {

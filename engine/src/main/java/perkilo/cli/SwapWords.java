@@ -25,13 +25,13 @@ final class SwapWords {
             console.say(found.withoutSwaps());
         }
         if (!found.missing().isEmpty()) {
-            console.say(CommandMessages.factsMissing(found.missing().stream()
-                    .map(one -> one.material().name())
-                    .toList()));
+            console.say(CommandMessages.factsMissing(
+                    found.missing().stream().map(one -> one.material().name()).toList()));
         }
         if (!found.kept().isEmpty()) {
-            console.say(CommandMessages.notCompared(
-                    found.kept().stream().map(line -> line.portion().material().name()).toList()));
+            console.say(CommandMessages.notCompared(found.kept().stream()
+                    .map(line -> line.portion().material().name())
+                    .toList()));
         }
         if (!found.blends().isEmpty()) {
             console.say("");

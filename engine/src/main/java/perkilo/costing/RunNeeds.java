@@ -108,8 +108,7 @@ public record RunNeeds(
             }
         }
         RunNeeds first = runs.get(0);
-        return new RunNeeds(
-                first.run, null, first.formula, null, null, first.batches, List.copyOf(byKey.values()));
+        return new RunNeeds(first.run, null, first.formula, null, null, first.batches, List.copyOf(byKey.values()));
     }
 
     private static Item added(Item one, Item other) {

@@ -10,8 +10,8 @@ import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.reading.Sources;
 import perkilo.swaps.FunctionCheck;
-import perkilo.swaps.RoleCheck;
 import perkilo.swaps.RecipeCheck;
+import perkilo.swaps.RoleCheck;
 
 /** Service that checks a workbook and lists every problem; nothing is changed. */
 public final class CheckBook {

@@ -20,8 +20,8 @@ import perkilo.xlsx.splice.GivenSheets;
 /**
  * The formulas in a workbook that earlier runs wrote with a swap or a blend.
  *
- * <p>If the same change is applied again, a sheet that nobody has changed is written anew; one that a person has changed
- * stays, and they are told.
+ * <p>If the same change is applied again, a sheet that nobody has changed is written anew; one that a person has
+ * changed stays, and they are told.
  */
 final class EarlierFormulas implements AppliedSwap.Earlier {
 

@@ -16,8 +16,8 @@ import perkilo.reading.OwnColumns;
 import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.FunctionCheck;
-import perkilo.swaps.RoleCheck;
 import perkilo.swaps.RecipeCheck;
+import perkilo.swaps.RoleCheck;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
@@ -107,8 +107,7 @@ public final class FindSwaps {
             return new SwapAnswer.NoSuchChoice(apply, apply.count(found), findings);
         }
         AppliedSwap swap = applied.get();
-        List<OwnColumn> columns =
-                OwnColumns.of(request.sources().book(), swap.original(), SwapReport.writtenColumns());
+        List<OwnColumn> columns = OwnColumns.of(request.sources().book(), swap.original(), SwapReport.writtenColumns());
         findings.addAll(earlier.findings());
         findings.addAll(swap.notes());
         leftBlank(swap, columns).ifPresent(findings::add);

@@ -30,8 +30,7 @@ public sealed interface SwapAnswer {
      * @param applied the formula with the swap or blend that the request names; empty if it names none
      * @param findings everything that a person should know
      */
-    record Found(
-            SwapOutcome.Found found, NextSteps next, Optional<SwapReport.Applied> applied, List<Finding> findings)
+    record Found(SwapOutcome.Found found, NextSteps next, Optional<SwapReport.Applied> applied, List<Finding> findings)
             implements SwapAnswer {
 
         public Found {

@@ -3,8 +3,8 @@ package perkilo.desk;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import perkilo.swaps.SwapOptions;
 import perkilo.reading.Sources;
+import perkilo.swaps.SwapOptions;
 
 /**
  * A request to look for cheaper materials.

@@ -58,7 +58,9 @@ final class SwapSubjects {
         String glossary = Functions.named(function);
         return book.materials().values().stream()
                 .anyMatch(one -> Functions.does(one, glossary)
-                        || Roles.named(function).filter(role -> Roles.plays(one, role)).isPresent());
+                        || Roles.named(function)
+                                .filter(role -> Roles.plays(one, role))
+                                .isPresent());
     }
 
     /** Names the function that may be meant, or all that the book has. */

@@ -63,12 +63,7 @@ public record Formula(String name, List<Line> lines, Batching batching, Origin o
             Origin origin) {
 
         /** A line of which nothing is said for swaps. */
-        public Line(
-                String phase,
-                String material,
-                @Nullable Figure level,
-                @Nullable Figure phaseC,
-                Origin origin) {
+        public Line(String phase, String material, @Nullable Figure level, @Nullable Figure phaseC, Origin origin) {
             this(phase, material, level, phaseC, LineWish.NONE, origin);
         }
 

@@ -89,8 +89,7 @@ public record Settings(
     }
 
     /** Settings of which no price of a test is known. */
-    public Settings(
-            Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+    public Settings(Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
         this(currencies, costingDate, buying, making, cashLimits, Testing.UNKNOWN);
     }
 

@@ -40,8 +40,7 @@ public final class OwnColumns {
     private static final ColumnNames INCI = new ColumnNames(List.of(MaterialsSheet.INCI));
 
     /** What speaks of the line, whatever its material is: it stays if the material changes. */
-    private static final Set<String> OF_THE_LINE =
-            Set.of("function", "functions", "purpose", "step", "order");
+    private static final Set<String> OF_THE_LINE = Set.of("function", "functions", "purpose", "step", "order");
 
     private OwnColumns() {}
 

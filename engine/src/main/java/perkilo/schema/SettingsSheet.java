@@ -110,7 +110,9 @@ public final class SettingsSheet {
 
     public static final InputColumn CHALLENGE_TEST = InputColumn.of(
                     "Challenge test cost",
-                    MONEY, "the test of preservative efficacy of one changed formula, in home currency", "480")
+                    MONEY,
+                    "the test of preservative efficacy of one changed formula, in home currency",
+                    "480")
             .also("Challenge test", "Preservative efficacy test cost", "Cost of challenge test")
             .limited(Limits.ZERO_OR_MORE)
             .orElse("not known");

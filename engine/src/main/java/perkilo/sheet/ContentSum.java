@@ -29,7 +29,8 @@ public final class ContentSum {
     /** Adds a number. */
     public ContentSum number(int row, int column, BigDecimal number) {
         BigDecimal rounded = number.round(DIGITS);
-        String plain = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        String plain =
+                rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
         cells.computeIfAbsent(row, any -> new TreeMap<>()).put(column, "n" + plain);
         return this;
     }
@@ -37,13 +38,14 @@ public final class ContentSum {
     /** The sum over a result sheet. */
     public static String of(ResultSheet sheet) {
         ContentSum sum = new ContentSum();
-        sheet.cells().forEach((row, inRow) -> inRow.forEach((column, cell) -> {
-            if (cell.content() instanceof ResultSheet.Text text) {
-                sum.text(row, column, text.text());
-            } else if (cell.content() instanceof ResultSheet.Value value) {
-                sum.number(row, column, value.expr().value());
-            }
-        }));
+        sheet.cells()
+                .forEach((row, inRow) -> inRow.forEach((column, cell) -> {
+                    if (cell.content() instanceof ResultSheet.Text text) {
+                        sum.text(row, column, text.text());
+                    } else if (cell.content() instanceof ResultSheet.Value value) {
+                        sum.number(row, column, value.expr().value());
+                    }
+                }));
         return sum.sum();
     }
 

@@ -295,7 +295,8 @@ public final class SheetBuilder {
                 name,
                 TableRules.drawn(cells),
                 widths,
-                new ResultSheet.Layout(frozenRows, frozenColumns, filter, pageBreaks, landscape, pages, hidden, onePage),
+                new ResultSheet.Layout(
+                        frozenRows, frozenColumns, filter, pageBreaks, landscape, pages, hidden, onePage),
                 charts,
                 highlights,
                 dropDowns);

@@ -73,7 +73,14 @@ public record AppliedSwap(
                 Integer.toString(swap.trial().line()),
                 Names.key(swap.trial().from().name()),
                 Names.key(swap.trial().to().name()));
-        return of(book, swap.trial().before(), swap.trial().after(), "swap " + number, identity, swap.cautions(), earlier);
+        return of(
+                book,
+                swap.trial().before(),
+                swap.trial().after(),
+                "swap " + number,
+                identity,
+                swap.cautions(),
+                earlier);
     }
 
     /**
@@ -112,8 +119,7 @@ public record AppliedSwap(
         notes.addAll(pricedElsewhere(book, original, applied));
         List<Material> materials =
                 after.portions().stream().map(Portion::material).toList();
-        return new AppliedSwap(
-                applied, original, materials, identity, LabelChange.of(before, after), cautions, notes);
+        return new AppliedSwap(applied, original, materials, identity, LabelChange.of(before, after), cautions, notes);
     }
 
     /** The lines of the new formula, each with what changed in it. */

@@ -36,7 +36,8 @@ public record ChangedLine(Formula.Line line, BigDecimal level, int from, int rep
         for (int i = 0; i < formula.lines().size(); i++) {
             Formula.Line line = formula.lines().get(i);
             BigDecimal level = formula.levelOf(line);
-            lines.add(new ChangedLine(line, level, froms[i], replaced(original, formula, froms, i), change(original, formula, froms, i)));
+            lines.add(new ChangedLine(
+                    line, level, froms[i], replaced(original, formula, froms, i), change(original, formula, froms, i)));
         }
         return lines;
     }

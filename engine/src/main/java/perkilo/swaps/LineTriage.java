@@ -73,7 +73,10 @@ final class LineTriage {
         }
         List<String> lacking = Undecided.alone(role, recipe.system().isEmulsion(), portion.material());
         if (!lacking.isEmpty()) {
-            add(portion.material(), lacking, SwapMessages.neededFor(role, recipe.formula().name()));
+            add(
+                    portion.material(),
+                    lacking,
+                    SwapMessages.neededFor(role, recipe.formula().name()));
             return keep(recipe, portion, role, SwapMessages.ownFactMissing(lacking));
         }
         return new Open(role, opened);
@@ -86,11 +89,13 @@ final class LineTriage {
             return false;
         }
         if (Undecided.lacksOwnActive(role, trial.from(), trial.to())) {
-            add(trial.from(), List.of(Fact.ACTIVE.header()), SwapMessages.neededToDose(role, trial.from().name()));
+            add(
+                    trial.from(),
+                    List.of(Fact.ACTIVE.header()),
+                    SwapMessages.neededToDose(role, trial.from().name()));
             return false;
         }
-        List<String> lacking =
-                Undecided.of(role, trial.before().system().isEmulsion(), trial.from(), trial.to());
+        List<String> lacking = Undecided.of(role, trial.before().system().isEmulsion(), trial.from(), trial.to());
         if (!lacking.isEmpty()) {
             add(trial.to(), lacking, SwapMessages.inPlaceOf(role, trial.from().name()));
         }
@@ -105,8 +110,7 @@ final class LineTriage {
     /** What is missing, one entry for each material. */
     List<MissingFact> missing() {
         return missing.values().stream()
-                .map(one -> new MissingFact(
-                        one.material(), List.copyOf(one.columns()), List.copyOf(one.neededFor())))
+                .map(one -> new MissingFact(one.material(), List.copyOf(one.columns()), List.copyOf(one.neededFor())))
                 .toList();
     }
 

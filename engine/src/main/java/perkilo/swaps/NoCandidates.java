@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.origin.Finding;
-
 import perkilo.swaps.money.LinePrices;
 import perkilo.swaps.role.Roles;
 

@@ -126,12 +126,24 @@ public final class SwapFinder {
         }
         Map<String, Map<String, RunCost>> base = new LinkedHashMap<>();
         runs.forEach((name, ofFormula) -> base.put(name, ofFormula.base()));
-        return new SwapOutcome.Found(book, market, base, result.swaps(), result.rejected(), result.missing(), result.kept(), blends, findings);
+        return new SwapOutcome.Found(
+                book,
+                market,
+                base,
+                result.swaps(),
+                result.rejected(),
+                result.missing(),
+                result.kept(),
+                blends,
+                findings);
     }
 
     private static BlendFinder.Bounds bounds(SwapOptions options) {
         return new BlendFinder.Bounds(
-                options.mostChanged(), options.spreadingTolerance(), options.hlbBand(), options.leastCloseness().divide(BigDecimal.valueOf(2)));
+                options.mostChanged(),
+                options.spreadingTolerance(),
+                options.hlbBand(),
+                options.leastCloseness().divide(BigDecimal.valueOf(2)));
     }
 
     private static List<Formula> wanted(Book book, SwapOptions options) {

@@ -84,7 +84,8 @@ final class SwapMessages {
     }
 
     static String roleUnknown(String material) {
-        return "The role of " + material + " is not known. Type it in the column Role, of this line or of the material.";
+        return "The role of " + material
+                + " is not known. Type it in the column Role, of this line or of the material.";
     }
 
     static String roleDoesNotFit(String material, List<Role> roles) {

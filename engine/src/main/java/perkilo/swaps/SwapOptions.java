@@ -35,8 +35,8 @@ public record SwapOptions(
     public static final BigDecimal USUAL_CLOSENESS = BigDecimal.valueOf(60);
 
     /**
-     * Everything, with the usual bounds. A closeness of 60 at worst, two materials, a tenth of the blend and 1 in HLB are
-     * own choices.
+     * Everything, with the usual bounds. A closeness of 60 at worst, two materials, a tenth of the blend and 1 in HLB
+     * are own choices.
      */
     public static SwapOptions usual() {
         return new SwapOptions(

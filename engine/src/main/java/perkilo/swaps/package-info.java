@@ -1,11 +1,11 @@
 /**
  * Cheaper materials that do the same job.
  *
- * <p>The steps of a swap: the line has a {@link perkilo.swaps.role.Role role} → {@link perkilo.swaps.trial.Dosing} puts another material into a line → the
- * {@link perkilo.swaps.gate.Gates gates} say whether it fits, each in words → {@link perkilo.swaps.closeness.Closeness}
- * says how close it is → {@link perkilo.swaps.money.RunsOfFormula} costs the changed formula at every run size → a
- * {@link perkilo.swaps.Swap}, with what changes on the label and what to check. {@code swaps.blend} does the same for
- * all materials of one kind at once.
+ * <p>The steps of a swap: the line has a {@link perkilo.swaps.role.Role role} → {@link perkilo.swaps.trial.Dosing} puts
+ * another material into a line → the {@link perkilo.swaps.gate.Gates gates} say whether it fits, each in words →
+ * {@link perkilo.swaps.closeness.Closeness} says how close it is → {@link perkilo.swaps.money.RunsOfFormula} costs the
+ * changed formula at every run size → a {@link perkilo.swaps.Swap}, with what changes on the label and what to check.
+ * {@code swaps.blend} does the same for all materials of one kind at once.
  *
  * <ul>
  *   <li>unknown values never count as equal;

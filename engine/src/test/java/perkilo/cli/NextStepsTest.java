@@ -26,7 +26,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a formulator asks for once swaps are found, with figures that were computed by hand from {@link TwoFormulas}. */
+/**
+ * What a formulator asks for once swaps are found, with figures that were computed by hand from {@link TwoFormulas}.
+ */
 final class NextStepsTest {
 
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -67,16 +69,15 @@ final class NextStepsTest {
     // what a trial costs
 
     /**
-     * 200 g with 5 % take 10 g; the only pack of palmitate C is 180 kg: 180 x 3.1 = 558, above the minimum order, and 45
-     * freight. One of stearate D is 25 kg: 130, and 60 freight. Oleate B: 160, 45 freight and 30 for a small order.
+     * 200 g with 5 % take 10 g; the only pack of palmitate C is 180 kg: 180 x 3.1 = 558, above the minimum order, and
+     * 45 freight. One of stearate D is 25 kg: 130, and 60 freight. Oleate B: 160, 45 freight and 30 for a small order.
      */
     @Test
     void a_trial_costs_the_smallest_pack_with_its_charges_and_the_tests() throws IOException {
         JsonNode answer = asked("");
-        for (String[] each : new String[][] {
-            {"Palmitate C", "603"}, {"Stearate D", "190"}, {"Oleate B", "235"}
-        }) {
-            String choice = "swap " + swap(answer, "Body milk", each[0]).get("number").asInt();
+        for (String[] each : new String[][] {{"Palmitate C", "603"}, {"Stearate D", "190"}, {"Oleate B", "235"}}) {
+            String choice =
+                    "swap " + swap(answer, "Body milk", each[0]).get("number").asInt();
             JsonNode trial = only(answer.get("trialCosts"), "choice", choice);
 
             assertThat(number(trial.get("materials"))).isEqualTo(Double.parseDouble(each[1]));
@@ -93,7 +94,9 @@ final class NextStepsTest {
         int paid = 0;
         for (JsonNode swap : answer.get("swaps")) {
             JsonNode trial = only(
-                    answer.get("trialCosts"), "choice", "swap " + swap.get("number").asInt());
+                    answer.get("trialCosts"),
+                    "choice",
+                    "swap " + swap.get("number").asInt());
             for (String run : List.of("300", "3000", "500", "5000")) {
                 JsonNode change = swap.get("unitCostChange").get(run);
                 if (change == null) {
@@ -121,15 +124,15 @@ final class NextStepsTest {
 
     /**
      * The smallest runs: 25.5 kg of cream and 61 kg of milk, both with their hold-up. Together they take one pack each:
-     * Ostrand 52.5 + 18 + 150 + 70 + 8 x 30 + 60 freight = 590.5; Nordquell 287.5 + 170 + 45 = 502.5. With stearate D in
-     * place of caprylate A: Ostrand 590.5 + 130, Nordquell 170 + 45 + 30 for a small order = 245. Alone: cream 5 x 30 of
-     * bottles: 500.5 + 502.5 = 1003, then 630.5 + 245 = 875.5; milk 3 x 30: 440.5 + 287.5 + 45 + 30 = 803, then 570.5.
+     * Ostrand 52.5 + 18 + 150 + 70 + 8 x 30 + 60 freight = 590.5; Nordquell 287.5 + 170 + 45 = 502.5. With stearate D
+     * in place of caprylate A: Ostrand 590.5 + 130, Nordquell 170 + 45 + 30 for a small order = 245. Alone: cream 5 x
+     * 30 of bottles: 500.5 + 502.5 = 1003, then 630.5 + 245 = 875.5; milk 3 x 30: 440.5 + 287.5 + 45 + 30 = 803, then
+     * 570.5.
      */
     @Test
     void the_same_swap_is_bought_alone_and_together() throws IOException {
         JsonNode answer = asked("");
-        JsonNode same =
-                only(answer.get("sameSwapInAllFormulas"), "material", "Caprylate A", "candidate", "Stearate D");
+        JsonNode same = only(answer.get("sameSwapInAllFormulas"), "material", "Caprylate A", "candidate", "Stearate D");
         JsonNode smallest = same.get("ranks").get(0);
 
         assertThat(same.get("formulas")).extracting(JsonNode::asText).containsExactly("Day cream", "Body milk");
@@ -183,7 +186,8 @@ final class NextStepsTest {
             size(bench).setCellValue(777.77);
             evaluator.clearAllCachedResultValues();
             List<BigDecimal> weights = weights(bench, evaluator);
-            assertThat(weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add)).isEqualByComparingTo("777.77");
+            assertThat(weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add))
+                    .isEqualByComparingTo("777.77");
             assertThat(weights.get(1)).isEqualByComparingTo("23.33");
             assertThat(weights.get(2)).isEqualByComparingTo("3.11");
         }

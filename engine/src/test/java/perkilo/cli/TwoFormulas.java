@@ -157,7 +157,9 @@ final class TwoFormulas {
                         List.of("Milk 200 g", 3000));
     }
 
-    /** The arguments of a search in the workbook, with more behind them; a tilde stands for a blank inside of a name. */
+    /**
+     * The arguments of a search in the workbook, with more behind them; a tilde stands for a blank inside of a name.
+     */
     static List<Object> search(Path book, Path result, String more) {
         List<Object> words = new ArrayList<>(List.of("swap", book, "-q", "-o", result));
         if (!more.isEmpty()) {

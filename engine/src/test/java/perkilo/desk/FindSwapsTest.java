@@ -78,7 +78,15 @@ final class FindSwapsTest {
     private SwapAnswer find(SwapRequest.Only only, @Nullable Choice apply, Watch watch) throws IOException {
         Path book = Templates.book(folder, Template.EMOLLIENTS);
         SwapRequest request = new SwapRequest(
-                Templates.alone(book), RunSizes.OF_THE_BOOK, only, SwapRequest.USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, apply, null, Templates.DAY);
+                Templates.alone(book),
+                RunSizes.OF_THE_BOOK,
+                only,
+                SwapRequest.USUALLY_CHANGED,
+                SwapOptions.USUAL_CLOSENESS,
+                false,
+                apply,
+                null,
+                Templates.DAY);
         return new FindSwaps().find(request, watch);
     }
 }

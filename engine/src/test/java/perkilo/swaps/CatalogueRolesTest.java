@@ -33,7 +33,8 @@ final class CatalogueRolesTest {
 
     @Test
     void every_material_has_roles_and_each_is_one_that_the_project_knows() {
-        Set<String> known = new HashSet<>(ROLES.stream().map(role -> role.get(0)).toList());
+        Set<String> known =
+                new HashSet<>(ROLES.stream().map(role -> role.get(0)).toList());
 
         assertThat(known).hasSizeGreaterThan(40);
         assertThat(ROWS).allSatisfy(row -> {
@@ -149,8 +150,9 @@ final class CatalogueRolesTest {
                 tension.put(oil.get(0), Double.valueOf(oil.get(1)));
             }
         }
-        List<Map<String, String>> oils =
-                ROWS.stream().filter(row -> tension.containsKey(cell(row, "INCI name"))).toList();
+        List<Map<String, String>> oils = ROWS.stream()
+                .filter(row -> tension.containsKey(cell(row, "INCI name")))
+                .toList();
 
         assertThat(oils).hasSizeGreaterThan(20);
         for (Map<String, String> one : oils) {
@@ -198,13 +200,12 @@ final class CatalogueRolesTest {
     }
 
     private static boolean hasReason(Map<String, String> row, String fact) {
-        List<Fact> facts =
-                switch (fact) {
-                    case "MAIN_ROLE", "SAME_SUBSTANCE" -> List.of();
-                    case "USUAL_LEVEL" -> List.of(Fact.USE_MAX);
-                    case "PH_RANGE" -> List.of(Fact.PH_MIN, Fact.PH_MAX);
-                    default -> facts(fact);
-                };
+        List<Fact> facts = switch (fact) {
+            case "MAIN_ROLE", "SAME_SUBSTANCE" -> List.of();
+            case "USUAL_LEVEL" -> List.of(Fact.USE_MAX);
+            case "PH_RANGE" -> List.of(Fact.PH_MIN, Fact.PH_MAX);
+            default -> facts(fact);
+        };
         Map<String, String> reasons = reasons(row);
         return facts.stream().anyMatch(one -> reasons.containsKey(plain(one)));
     }

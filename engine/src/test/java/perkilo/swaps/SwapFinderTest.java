@@ -146,10 +146,9 @@ final class SwapFinderTest {
     @Test
     void what_lacks_a_deciding_fact_is_not_ranked_but_asked_for_once() {
         Swap first = FOUND.swaps().get(0);
-        Material less = Varied.trait(
-                Varied.trait(first.trial().to(), "spreadingClass", ""), "spreadingValue", null);
-        SwapOutcome.Found found =
-                find(Varied.of(BOOK, "materials", with(less)), SwapOptions.usual().withBlends(false));
+        Material less = Varied.trait(Varied.trait(first.trial().to(), "spreadingClass", ""), "spreadingValue", null);
+        SwapOutcome.Found found = find(
+                Varied.of(BOOK, "materials", with(less)), SwapOptions.usual().withBlends(false));
 
         assertThat(found.swaps()).noneMatch(swap -> swap.trial().to().name().equals(less.name()));
         assertThat(found.missing())
@@ -186,8 +185,7 @@ final class SwapFinderTest {
     @Test
     void a_material_that_a_person_keeps_is_not_swapped() {
         Material kept = Varied.trait(BOOK.material("Dicaprylyl ether").orElseThrow(), "keep", "yes");
-        SwapOutcome.Found found =
-                find(Varied.of(BOOK, "materials", with(kept)), SwapOptions.usual());
+        SwapOutcome.Found found = find(Varied.of(BOOK, "materials", with(kept)), SwapOptions.usual());
 
         assertThat(found.swaps()).noneMatch(swap -> swap.trial().from().name().equals(kept.name()));
         assertThat(found.kept())
@@ -349,7 +347,8 @@ final class SwapFinderTest {
     @Test
     void an_applied_swap_is_a_formula_of_its_own() {
         Swap first = FOUND.swaps().get(0);
-        Formula applied = AppliedSwap.of(BOOK, first, 1, AppliedSwap.Earlier.NONE).formula();
+        Formula applied =
+                AppliedSwap.of(BOOK, first, 1, AppliedSwap.Earlier.NONE).formula();
 
         assertThat(applied.name()).isEqualTo(first.formula().name() + " swap 1");
         assertThat(applied.batching()).isEqualTo(first.formula().batching());
@@ -360,8 +359,10 @@ final class SwapFinderTest {
     @Test
     void an_applied_blend_takes_a_name_that_no_formula_has() {
         Blend blend = FOUND.blends().get(0);
-        Formula applied = AppliedSwap.of(BOOK, blend, 1, AppliedSwap.Earlier.NONE).formula();
-        Formula again = AppliedSwap.of(BOOK.withFormula(applied), blend, 1, AppliedSwap.Earlier.NONE).formula();
+        Formula applied =
+                AppliedSwap.of(BOOK, blend, 1, AppliedSwap.Earlier.NONE).formula();
+        Formula again = AppliedSwap.of(BOOK.withFormula(applied), blend, 1, AppliedSwap.Earlier.NONE)
+                .formula();
 
         assertThat(applied.name()).isEqualTo(blend.formula().name() + " blend 1");
         assertThat(again.name()).isEqualTo(blend.formula().name() + " blend 1 (2)");

@@ -75,7 +75,8 @@ final class AppliedFormulaSheet {
                         .words(row -> "q.s.")
                         .look(row -> row.isChanged() ? Look.LABEL : Look.PLAIN)
                         .width(12),
-                AppliedFormulaSheet.<ChangedLine>figure("Phase °C", row -> row.line().phaseC())
+                AppliedFormulaSheet.<ChangedLine>figure(
+                                "Phase °C", row -> row.line().phaseC())
                         .width(12),
                 name(applied.formula().name())));
         if (own.stream().noneMatch(column -> column.kind() == OwnColumn.Kind.INCI)) {

@@ -47,7 +47,9 @@ public final class BenchSheet {
 
     private BenchSheet(BenchBatch batch) {
         this.batch = batch;
-        this.sheet = new SheetBuilder(AppliedFormulaSheet.tab("Bench " + batch.formula().name())).onePage();
+        this.sheet = new SheetBuilder(
+                        AppliedFormulaSheet.tab("Bench " + batch.formula().name()))
+                .onePage();
         this.page = new Page(sheet);
     }
 

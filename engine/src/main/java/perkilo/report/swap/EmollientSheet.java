@@ -79,12 +79,12 @@ final class EmollientSheet {
     private void chart(EmollientTable table, Placed<EmollientComparison.Entry> placed, int top, int bars) {
         List<Chart.Series> series = table.series(placed, bars);
         String run = comparison.runs().get(comparison.largest()).run().needs().title();
-        String which = bars < comparison.entries().size() ? "the %d cheapest emollients".formatted(bars) : "all emollients";
+        String which =
+                bars < comparison.entries().size() ? "the %d cheapest emollients".formatted(bars) : "all emollients";
         sheet.chart(new Chart(
                 Chart.Kind.STACKED_BARS,
                 "Cost per kg of " + which + " and how they spread, for " + run,
-                new Chart.Axes(
-                        "", found.book().settings().home() + " per kg", new NumberFormat("0"), false),
+                new Chart.Axes("", found.book().settings().home() + " per kg", new NumberFormat("0"), false),
                 series,
                 new Chart.Place(top, 0, top + bars + AROUND_BARS, placed.column(table.lastFact))));
     }

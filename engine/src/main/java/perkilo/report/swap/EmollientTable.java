@@ -95,10 +95,12 @@ public final class EmollientTable {
 
     private static Column<Entry> trait(
             String key, String heading, NumberFormat format, Function<Traits, @Nullable Figure> trait) {
-        return TraitColumn.figure(key, heading, format, Entry::material, trait).width(11).json(row -> {
-            Figure figure = trait.apply(row.material().traits());
-            return figure == null ? null : figure.value();
-        });
+        return TraitColumn.figure(key, heading, format, Entry::material, trait)
+                .width(11)
+                .json(row -> {
+                    Figure figure = trait.apply(row.material().traits());
+                    return figure == null ? null : figure.value();
+                });
     }
 
     private static @Nullable String orNull(String word) {
@@ -138,7 +140,9 @@ public final class EmollientTable {
     private @Nullable BigDecimal saving(Entry entry, int run) {
         int reference = reference(run);
         BigDecimal cost = entry.perKg().get(run);
-        BigDecimal now = reference < 0 ? null : comparison.entries().get(reference).perKg().get(run);
+        BigDecimal now = reference < 0
+                ? null
+                : comparison.entries().get(reference).perKg().get(run);
         return cost == null || now == null ? null : now.subtract(cost);
     }
 

@@ -67,9 +67,7 @@ final class LabelSheet {
      * @param now null beyond the end of the list
      * @param then null beyond the end of the list
      */
-    private record Pair(
-            IngredientList.@Nullable Entry now,
-            IngredientList.@Nullable Entry then) {}
+    private record Pair(IngredientList.@Nullable Entry now, IngredientList.@Nullable Entry then) {}
 
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Ingredient list");
@@ -136,7 +134,8 @@ final class LabelSheet {
                         .words(row -> name(row.entry().then()))
                         .look(row -> {
                             String name = name(row.entry().then());
-                            return label.enters().contains(name) || label.moves().contains(name)
+                            return label.enters().contains(name)
+                                            || label.moves().contains(name)
                                     ? Look.NOTICE
                                     : Look.PLAIN;
                         })

@@ -10,8 +10,8 @@ import perkilo.swaps.MissingFact;
 import perkilo.swaps.SwapOutcome;
 
 /**
- * The table of facts without which materials cannot be ranked, and where to type them; its columns are aligned with those
- * of the table of swaps.
+ * The table of facts without which materials cannot be ranked, and where to type them; its columns are aligned with
+ * those of the table of swaps.
  */
 public final class MissingFactTable {
 

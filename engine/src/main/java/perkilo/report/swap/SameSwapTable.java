@@ -31,11 +31,7 @@ public final class SameSwapTable {
      * @param of the runs that belong together
      * @param together whether they are bought together; false also for a run alone
      */
-    record Entry(
-            SameSwap swap,
-            @Nullable RunChange alone,
-            SameSwap.Rank of,
-            boolean together) {
+    record Entry(SameSwap swap, @Nullable RunChange alone, SameSwap.Rank of, boolean together) {
 
         boolean isSum() {
             return alone == null && !together;
@@ -145,26 +141,34 @@ public final class SameSwapTable {
     /** One row per swap, for JSON. */
     public Table.Filled<?> inJson() {
         Table<SameSwap.Rank> ranks = Table.of(
-                Column.<SameSwap.Rank>of("runs", "").json(rank -> rank.alone().stream()
-                        .map(run -> run.before().needs().title())
-                        .toList()),
-                Column.<SameSwap.Rank>of("outlaySavedAlone", "").json(rank -> rank.alone().stream()
-                        .map(run -> run.outlay().negate())
-                        .toList()),
+                Column.<SameSwap.Rank>of("runs", "")
+                        .json(rank -> rank.alone().stream()
+                                .map(run -> run.before().needs().title())
+                                .toList()),
+                Column.<SameSwap.Rank>of("outlaySavedAlone", "")
+                        .json(rank -> rank.alone().stream()
+                                .map(run -> run.outlay().negate())
+                                .toList()),
                 Column.<SameSwap.Rank>of("outlaySavedAloneTogether", "").json(SameSwap.Rank::savedAlone),
                 Column.<SameSwap.Rank>of("outlaySavedInOnePurchase", "").json(SameSwap.Rank::savedTogether),
                 Column.<SameSwap.Rank>of("proven", "")
                         .json(rank -> rank.now().purchase().proven()
                                 && rank.then().purchase().proven()));
         return Table.of(
-                        Column.<SameSwap>of("material", "").json(swap -> swap.from().name()),
-                        Column.<SameSwap>of("candidate", "").json(swap -> swap.to().name()),
+                        Column.<SameSwap>of("material", "")
+                                .json(swap -> swap.from().name()),
+                        Column.<SameSwap>of("candidate", "")
+                                .json(swap -> swap.to().name()),
                         Column.<SameSwap>of("swaps", "").json(SameSwap::numbers),
-                        Column.<SameSwap>of("formulas", "").json(swap -> swap.parts().stream()
-                                .map(part -> part.trial().before().formula().name())
-                                .toList()),
-                        Column.<SameSwap>of("notIn", "").json(swap -> swap.left().stream()
-                                .collect(Collectors.toMap(SameSwap.Left::formula, SameSwap.Left::why, (one, two) -> one))),
+                        Column.<SameSwap>of("formulas", "")
+                                .json(swap -> swap.parts().stream()
+                                        .map(part ->
+                                                part.trial().before().formula().name())
+                                        .toList()),
+                        Column.<SameSwap>of("notIn", "")
+                                .json(swap -> swap.left().stream()
+                                        .collect(Collectors.toMap(
+                                                SameSwap.Left::formula, SameSwap.Left::why, (one, two) -> one))),
                         Column.<SameSwap>of("ranks", "").json(swap -> ranks.with(swap.ranks())))
                 .with(swaps);
     }

@@ -82,7 +82,8 @@ public final class SwapTable {
             .look(row -> row.entry().cautions().isEmpty() ? Look.PLAIN : Look.WARNING)
             .width(110)
             .json(row -> row.entry().cautions());
-    private final Column<Numbered<Swap>> byTrait = Column.<Numbered<Swap>>of("closenessByFact", "Facts: line → candidate, and what each adds to closeness")
+    private final Column<Numbered<Swap>> byTrait = Column.<Numbered<Swap>>of(
+                    "closenessByFact", "Facts: line → candidate, and what each adds to closeness")
             .words(row -> row.entry().closeness().words())
             .width(110);
 
@@ -151,18 +152,8 @@ public final class SwapTable {
 
     /** The table on a sheet. */
     Placed<Numbered<Swap>> at(SheetBuilder sheet, int headRow) {
-        List<Column<Numbered<Swap>>> columns =
-                new ArrayList<>(List.of(
-                        number,
-                        formula,
-                        phase,
-                        material,
-                        role,
-                        level,
-                        candidate,
-                        newLevel,
-                        closeness,
-                        closenessAtBest));
+        List<Column<Numbered<Swap>>> columns = new ArrayList<>(List.of(
+                number, formula, phase, material, role, level, candidate, newLevel, closeness, closenessAtBest));
         runs.forEach(run -> columns.addAll(run.all()));
         columns.addAll(List.of(naturalNow, naturalThen, allergens, enters, leaves, cautions, byTrait));
         return new Table<>(columns).at(sheet, headRow, rows);

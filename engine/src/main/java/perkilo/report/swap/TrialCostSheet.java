@@ -26,7 +26,8 @@ final class TrialCostSheet {
         page.title(
                 "What a trial costs",
                 WIDE,
-                "For a bench batch of " + BenchSheet.grams(next.benchGrams()) + ": the cheapest purchase of each new material"
+                "For a bench batch of " + BenchSheet.grams(next.benchGrams())
+                        + ": the cheapest purchase of each new material"
                         + " alone, with freight, charges and duty, and the tests of Settings. Units to pay back: cost of the"
                         + " trial divided by the saving per unit (bulk: per kg), rounded up. Savings are fixed values from"
                         + " full purchase plans.");
@@ -38,7 +39,8 @@ final class TrialCostSheet {
         TrialCostTable table = new TrialCostTable(found, next);
         if (table.left() > 0) {
             page.line(
-                    "Shown are the best swaps and all blends; %d more swaps are in the answer of --json.".formatted(table.left()),
+                    "Shown are the best swaps and all blends; %d more swaps are in the answer of --json."
+                            .formatted(table.left()),
                     Look.HINT);
         }
         page.line("≥: a part of the cost is not known, so it takes more than this.", Look.HINT);

@@ -116,7 +116,9 @@ public final class TrialCostTable {
                 .value(row -> paysBack(row, index))
                 .formula(row -> {
                     BigDecimal exact = paysBack(row.entry(), index);
-                    return exact == null ? null : row.ref(cost).over(row.ref(saving)).roundedUp(exact);
+                    return exact == null
+                            ? null
+                            : row.ref(cost).over(row.ref(saving)).roundedUp(exact);
                 })
                 .words(row -> notPaidBack(row, index))
                 .format(row -> row.notKnown().isEmpty() ? NumberFormat.WHOLE : AT_LEAST)

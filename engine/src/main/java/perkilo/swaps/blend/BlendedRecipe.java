@@ -65,9 +65,7 @@ final class BlendedRecipe {
         }
         Formula.Line line = portion.line();
         boolean same = line.isBalance() || level.compareTo(portion.level()) == 0;
-        Formula.Line changed = same
-                ? line
-                : line.with(line.material(), Figure.of(level));
+        Formula.Line changed = same ? line : line.with(line.material(), Figure.of(level));
         portions.add(new Portion(changed, portion.material(), level));
     }
 
@@ -77,9 +75,7 @@ final class BlendedRecipe {
         }
         BigDecimal level = giver.level().subtract(change);
         Formula.Line line = giver.line();
-        Formula.Line changed = line.isBalance()
-                ? line
-                : line.with(line.material(), Figure.of(level));
+        Formula.Line changed = line.isBalance() ? line : line.with(line.material(), Figure.of(level));
         return new Portion(changed, giver.material(), level);
     }
 

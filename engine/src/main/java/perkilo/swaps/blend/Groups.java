@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
-import perkilo.model.Material;
 import perkilo.names.Names;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.role.Role;
@@ -75,7 +74,8 @@ final class Groups {
             Role role = recipe.roleOf(line).role();
             Kind kind = role == null || portion.isKept() ? null : kind(role, portion);
             if (kind != null && isWanted(line)) {
-                String phase = kind.acrossPhases() ? "" : Names.key(portion.line().phase());
+                String phase =
+                        kind.acrossPhases() ? "" : Names.key(portion.line().phase());
                 places.computeIfAbsent(new Place(kind, kind.byRole() ? role : null, phase), absent -> new ArrayList<>())
                         .add(line);
             }

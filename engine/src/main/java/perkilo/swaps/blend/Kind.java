@@ -36,12 +36,7 @@ enum Kind {
             "clay"),
     ANTIOXIDANTS("antioxidant", "antioxidants", "oil antioxidant", "water antioxidant"),
     CHELATORS("chelating", "chelators", "chelator"),
-    SURFACTANTS(
-            "cleansing",
-            "surfactants",
-            "primary surfactant",
-            "amphoteric co-surfactant",
-            "nonionic co-surfactant");
+    SURFACTANTS("cleansing", "surfactants", "primary surfactant", "amphoteric co-surfactant", "nonionic co-surfactant");
 
     private final String work;
     private final String title;

@@ -108,9 +108,8 @@ final class Compared {
             case POLARITY -> !polarity(material).isEmpty();
             default ->
                 switch (fact.kind()) {
-                    case NUMBER, PERCENT -> DIFFERENCES.contains(fact)
-                            ? traits.figure(fact) != null
-                            : isAboveZero(traits.figure(fact));
+                    case NUMBER, PERCENT ->
+                        DIFFERENCES.contains(fact) ? traits.figure(fact) != null : isAboveZero(traits.figure(fact));
                     case WORD -> rank(fact, traits.word(fact)) >= 0;
                     case WORDS -> !traits.words(fact).isEmpty();
                     case SHARES -> !traits.shares(fact).isEmpty();
@@ -221,7 +220,10 @@ final class Compared {
         if (liquid != Solids.isLiquid(to)) {
             return 0;
         }
-        return liquid ? 1 : difference(number(from.traits().meltsAtC()), number(to.traits().meltsAtC()), far);
+        return liquid
+                ? 1
+                : difference(
+                        number(from.traits().meltsAtC()), number(to.traits().meltsAtC()), far);
     }
 
     /** Solids do not flow and do not spread: two of them are as alike as their melting points. */
@@ -296,8 +298,7 @@ final class Compared {
                 && to.traits().word(Fact.POLARITY).isBlank()) {
             Polarity mine = Polarity.of(from.inci()).orElse(null);
             Polarity theirs = Polarity.of(to.inci()).orElse(null);
-            OptionalDouble distance =
-                    mine == null || theirs == null ? OptionalDouble.empty() : mine.distance(theirs);
+            OptionalDouble distance = mine == null || theirs == null ? OptionalDouble.empty() : mine.distance(theirs);
             if (distance.isPresent()) {
                 return 1 - distance.getAsDouble();
             }

@@ -12,8 +12,7 @@ import java.math.BigDecimal;
  * @param replaced what is known of the material that would be replaced; empty for nothing
  * @param candidate what is known of the other; empty for nothing
  */
-public record TraitShare(
-        String trait, int weight, BigDecimal share, boolean known, String replaced, String candidate) {
+public record TraitShare(String trait, int weight, BigDecimal share, boolean known, String replaced, String candidate) {
 
     private static final String UNKNOWN = "unknown";
 

@@ -37,8 +37,7 @@ public final class Undecided {
         List<String> columns = new ArrayList<>();
         for (RoleFact fact : role.facts()) {
             List<String> keys = fact.oneOf();
-            boolean both =
-                    keys.stream().anyMatch(key -> Compared.isKnown(key, from) && Compared.isKnown(key, to));
+            boolean both = keys.stream().anyMatch(key -> Compared.isKnown(key, from) && Compared.isKnown(key, to));
             if (fact.decides(inEmulsion) && !both) {
                 String key = keys.stream()
                         .filter(one -> Compared.isKnown(one, from))

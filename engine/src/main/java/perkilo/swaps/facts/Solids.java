@@ -19,7 +19,9 @@ public final class Solids {
     /** Whether a material is known to be liquid at 20 °C: it melts below, or has a viscosity and no melting point. */
     public static boolean isLiquid(Material material) {
         Figure melts = material.traits().meltsAtC();
-        return melts == null ? material.traits().viscosity() != null : melts.value().compareTo(ROOM) <= 0;
+        return melts == null
+                ? material.traits().viscosity() != null
+                : melts.value().compareTo(ROOM) <= 0;
     }
 
     /** Whether a material is known to be solid at 20 °C, by its melting point. */

@@ -58,7 +58,8 @@ record Component(String name, BigDecimal share, boolean atMost) {
 
     /** Whether only a part of a material is in its ingredients, because the rest of it (mostly water) has no name. */
     static boolean leavesOut(Material material) {
-        return named(material.inci().strip()).stream().noneMatch(one -> one.name().equals(WATER));
+        return named(material.inci().strip()).stream()
+                .noneMatch(one -> one.name().equals(WATER));
     }
 
     private static List<Named> named(String inci) {
@@ -126,8 +127,7 @@ record Component(String name, BigDecimal share, boolean atMost) {
      * Shares that are typed are kept. What is left is that of the only other name, or of several: then the first of
      * them has at most all of it, the second at most half, and so on, as such names stand by falling share.
      */
-    private static List<Component> shared(
-            Material material, List<Named> named, BigDecimal whole, List<String> notes) {
+    private static List<Component> shared(Material material, List<Named> named, BigDecimal whole, List<String> notes) {
         BigDecimal typed = BigDecimal.ZERO;
         int unknown = 0;
         for (Named one : named) {

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import perkilo.model.Material;
-import perkilo.names.Names;
 import perkilo.model.Traits;
+import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.AllergenThreshold;
 import perkilo.swaps.facts.Allergens;
@@ -113,7 +113,8 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
             boolean colour = Functions.work(material).equals(Functions.COLORANT);
             List<Component> components = components(material);
             for (Component part : components) {
-                boolean last = colour || COLOUR_INDEX.matcher(Names.key(part.name())).matches();
+                boolean last =
+                        colour || COLOUR_INDEX.matcher(Names.key(part.name())).matches();
                 Entry entry = new Entry(
                         part.name(),
                         level.multiply(part.share()),
@@ -165,8 +166,7 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
                 if (partly) {
                     notes.add(LabelMessages.onlyActiveMatterCounts(material.name()));
                 }
-                return List.of(
-                        new Component(material.name(), active == null ? BigDecimal.ONE : active.value(), false));
+                return List.of(new Component(material.name(), active == null ? BigDecimal.ONE : active.value(), false));
             }
             if (partly && Component.leavesOut(material)) {
                 notes.add(LabelMessages.onlyActiveMatterCounts(material.name()));
@@ -182,8 +182,7 @@ public record IngredientList(List<Entry> entries, List<String> notes) {
         private static Entry placed(Entry entry) {
             boolean above = entry.part() != Part.COLOURANT && entry.level().compareTo(ONE_PERCENT) > 0;
             return above
-                    ? new Entry(
-                            entry.name(), entry.level(), Part.ABOVE_ONE_PERCENT, entry.atMost(), entry.allergen())
+                    ? new Entry(entry.name(), entry.level(), Part.ABOVE_ONE_PERCENT, entry.atMost(), entry.allergen())
                     : entry;
         }
     }

@@ -65,7 +65,8 @@ public record BenchBatch(
     /** The batch of a formula as it is. */
     public static BenchBatch of(Book book, Formula formula, BigDecimal grams) {
         List<ChangedLine> lines = ChangedLine.ofUnchanged(formula);
-        return new BenchBatch(formula, "", grams, weights(lines, materials(book, formula), grams), List.of(), List.of());
+        return new BenchBatch(
+                formula, "", grams, weights(lines, materials(book, formula), grams), List.of(), List.of());
     }
 
     /** The batch of a formula with a swap or blend. */

@@ -35,8 +35,8 @@ import perkilo.swaps.trial.Recipe;
 public record EmollientComparison(List<OfRun> runs, List<Entry> entries, List<String> notBought) {
 
     /** The roles of emollients. */
-    private static final List<String> ROLES = List.of(
-            "emollient ester", "triglyceride oil", "hydrocarbon", "silicone", "volatile emollient", "butter");
+    private static final List<String> ROLES =
+            List.of("emollient ester", "triglyceride oil", "hydrocarbon", "silicone", "volatile emollient", "butter");
 
     public EmollientComparison {
         runs = List.copyOf(runs);
@@ -140,27 +140,30 @@ public record EmollientComparison(List<OfRun> runs, List<Entry> entries, List<St
 
     private static List<OfRun> runs(SwapOutcome.Found found, @Nullable String asked) {
         List<OfRun> runs = new ArrayList<>();
-        found.base().forEach((name, ofFormula) -> found.book().formula(name).ifPresent(formula -> main(
-                        Recipe.of(found.book(), formula), asked)
-                .ifPresent(line -> ofFormula
-                        .values()
-                        .forEach(run -> runs.add(new OfRun(
-                                formula,
-                                run,
-                                line,
-                                run.needs().batches().charged().multiply(line.level())))))));
+        found.base()
+                .forEach((name, ofFormula) -> found.book()
+                        .formula(name)
+                        .ifPresent(formula -> main(Recipe.of(found.book(), formula), asked)
+                                .ifPresent(line -> ofFormula
+                                        .values()
+                                        .forEach(run -> runs.add(new OfRun(
+                                                formula,
+                                                run,
+                                                line,
+                                                run.needs().batches().charged().multiply(line.level())))))));
         return runs;
     }
 
     private static Optional<Portion> main(Recipe recipe, @Nullable String asked) {
         List<Portion> emollients = recipe.portions().stream()
-                .filter(portion -> isEmollient(portion.material()) && portion.level().signum() > 0)
+                .filter(portion ->
+                        isEmollient(portion.material()) && portion.level().signum() > 0)
                 .toList();
         Optional<Portion> wanted = emollients.stream()
-                .filter(portion -> asked != null
-                        && Names.key(portion.material().name()).equals(Names.key(asked)))
+                .filter(portion ->
+                        asked != null && Names.key(portion.material().name()).equals(Names.key(asked)))
                 .findFirst();
-        return wanted.or(() -> emollients.stream()
-                .reduce((one, other) -> other.level().compareTo(one.level()) > 0 ? other : one));
+        return wanted.or(() ->
+                emollients.stream().reduce((one, other) -> other.level().compareTo(one.level()) > 0 ? other : one));
     }
 }

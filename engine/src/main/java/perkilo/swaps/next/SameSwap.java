@@ -63,7 +63,10 @@ public record SameSwap(
 
         /** What less is paid if each run is bought alone, in home currency. */
         public BigDecimal savedAlone() {
-            return alone.stream().map(RunChange::outlay).reduce(BigDecimal.ZERO, BigDecimal::add).negate();
+            return alone.stream()
+                    .map(RunChange::outlay)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add)
+                    .negate();
         }
 
         /** What less is paid if all are bought together, in home currency. */

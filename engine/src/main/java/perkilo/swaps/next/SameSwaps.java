@@ -41,8 +41,7 @@ final class SameSwaps {
     private record Pair(String from, String to) {
 
         static Pair of(Trial trial) {
-            return new Pair(
-                    Names.key(trial.from().name()), Names.key(trial.to().name()));
+            return new Pair(Names.key(trial.from().name()), Names.key(trial.to().name()));
         }
     }
 

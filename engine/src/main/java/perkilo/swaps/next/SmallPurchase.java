@@ -36,8 +36,7 @@ final class SmallPurchase {
      */
     Optional<RunCost> of(Map<Material, BigDecimal> kilograms) {
         List<Formula.Line> lines = kilograms.entrySet().stream()
-                .map(each -> new Formula.Line(
-                        "", each.getKey().name(), Figure.of(each.getValue()), null, Origin.NONE))
+                .map(each -> new Formula.Line("", each.getKey().name(), Figure.of(each.getValue()), null, Origin.NONE))
                 .toList();
         Formula formula = new Formula(NAME, lines, Batching.ANY, Origin.NONE);
         Run one = new Run.OfBulk(NAME, Figure.ONE, Origin.NONE);

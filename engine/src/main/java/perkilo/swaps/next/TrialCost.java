@@ -84,7 +84,8 @@ public record TrialCost(
     /** The saving for one unit, or for one kilogram of bulk that is not filled; zero or below for none. */
     public static BigDecimal saving(RunChange run) {
         return run.unitCost()
-                .orElseGet(() -> run.total().divide(run.before().needs().batches().output(), MathContext.DECIMAL128))
+                .orElseGet(
+                        () -> run.total().divide(run.before().needs().batches().output(), MathContext.DECIMAL128))
                 .negate();
     }
 

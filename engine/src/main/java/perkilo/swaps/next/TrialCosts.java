@@ -105,7 +105,8 @@ final class TrialCosts {
 
     private static boolean isIn(Formula formula, Material material) {
         String key = Names.key(material.name());
-        return formula.lines().stream().anyMatch(line -> Names.key(line.material()).equals(key));
+        return formula.lines().stream()
+                .anyMatch(line -> Names.key(line.material()).equals(key));
     }
 
     private static List<String> packs(RunCost cost) {

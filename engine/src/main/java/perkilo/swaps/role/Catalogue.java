@@ -29,7 +29,8 @@ final class Catalogue {
         String inci = Names.key(material.inci());
         Row byName = Rows.BY_NAME.get(name);
         List<Row> byInci = inci.isEmpty() ? List.of() : Rows.BY_INCI.getOrDefault(inci, List.of());
-        if (byName != null && (inci.isEmpty() || byInci.isEmpty() || byName.inci().equals(inci))) {
+        if (byName != null
+                && (inci.isEmpty() || byInci.isEmpty() || byName.inci().equals(inci))) {
             return byName.roles();
         }
         List<Role> agreed = null;

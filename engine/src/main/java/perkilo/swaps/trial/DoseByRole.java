@@ -34,8 +34,7 @@ record DoseByRole(BigDecimal level, String why, List<String> cautions) {
      * @param now the level of the replaced material, as a fraction
      */
     static DoseByRole of(@Nullable Role role, BigDecimal now, Material from, Material to) {
-        boolean sameSubstance =
-                !from.inci().isBlank() && Names.key(from.inci()).equals(Names.key(to.inci()));
+        boolean sameSubstance = !from.inci().isBlank() && Names.key(from.inci()).equals(Names.key(to.inci()));
         Role.Dosed dosed = role == null || sameSubstance ? Role.Dosed.EQUAL_ACTIVE : role.dosed();
         return switch (dosed) {
             case EQUAL_ACTIVE -> byActive(now, from, to);
@@ -71,9 +70,7 @@ record DoseByRole(BigDecimal level, String why, List<String> cautions) {
         BigDecimal otherActive = positive(to, Fact.ACTIVE);
         BigDecimal otherWeight = positive(to, Fact.EQUIVALENT_WEIGHT);
         if (active == null || weight == null || otherActive == null || otherWeight == null) {
-            return unknown(
-                    now,
-                    DoseMessages.equivalentsUnknown((active == null || weight == null ? from : to).name()));
+            return unknown(now, DoseMessages.equivalentsUnknown((active == null || weight == null ? from : to).name()));
         }
         BigDecimal level =
                 now.multiply(active).multiply(otherWeight).divide(otherActive.multiply(weight), MathContext.DECIMAL64);

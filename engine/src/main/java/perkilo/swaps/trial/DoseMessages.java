@@ -29,7 +29,8 @@ final class DoseMessages {
     }
 
     static String equivalentsUnknown(String material) {
-        return "The active matter or the equivalent weight of " + material + " is not known, so the level stays the same.";
+        return "The active matter or the equivalent weight of " + material
+                + " is not known, so the level stays the same.";
     }
 
     static String byEquivalents(

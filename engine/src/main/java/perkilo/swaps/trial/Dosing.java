@@ -12,8 +12,8 @@ import perkilo.origin.Figure;
 import perkilo.swaps.role.Role;
 
 /**
- * Puts another material into a line, as much of it as does the same work: as much active matter, as many equivalents, or
- * whatever the {@link Role role} of the line is dosed by.
+ * Puts another material into a line, as much of it as does the same work: as much active matter, as many equivalents,
+ * or whatever the {@link Role role} of the line is dosed by.
  *
  * <p>Levels are rounded to what a {@link BenchBalance} weighs. The q.s. line takes the difference; without one, process
  * water does. Where what it takes is not known the level stays.

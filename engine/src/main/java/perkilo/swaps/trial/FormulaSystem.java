@@ -94,9 +94,7 @@ public record FormulaSystem(BigDecimal water, BigDecimal oils, BigDecimal surfac
         if (!any) {
             return false;
         }
-        return allKnown
-                ? sum.divide(level, MathContext.DECIMAL64).compareTo(BORDER_HLB) < 0
-                : onlyWaterInOil;
+        return allKnown ? sum.divide(level, MathContext.DECIMAL64).compareTo(BORDER_HLB) < 0 : onlyWaterInOil;
     }
 
     private static BigDecimal active(Portion portion) {

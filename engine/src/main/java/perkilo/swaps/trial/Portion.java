@@ -20,7 +20,9 @@ public record Portion(Formula.Line line, Material material, BigDecimal level) {
     public @Nullable Boolean keep() {
         Boolean ofLine = line.wish().keep();
         String ofMaterial = material.traits().word(Fact.KEEP);
-        return ofLine != null ? ofLine : ofMaterial.isBlank() ? null : (Boolean) Names.key(ofMaterial).equals("yes");
+        return ofLine != null
+                ? ofLine
+                : ofMaterial.isBlank() ? null : (Boolean) Names.key(ofMaterial).equals("yes");
     }
 
     /** Whether a person says that it is to be kept. */

@@ -17,13 +17,26 @@ import perkilo.swaps.role.Role;
  * @param dose how much of it
  */
 public record Trial(
-        Recipe before, Recipe after, int line, Material from, Material to, @Nullable Role role, Dose dose) {
+        Recipe before,
+        Recipe after,
+        int line,
+        Material from,
+        Material to,
+        @Nullable Role role,
+        Dose dose) {
 
     /** A line with its own material tried in it: what the recipe keeps without any change. */
     public static Trial ofNothing(Recipe recipe, int line) {
         Portion portion = recipe.portions().get(line);
         Dose same = new Dose(portion.level(), portion.level(), true, DoseMessages.unchanged(), List.of());
-        return new Trial(recipe, recipe, line, portion.material(), portion.material(), recipe.roleOf(line).role(), same);
+        return new Trial(
+                recipe,
+                recipe,
+                line,
+                portion.material(),
+                portion.material(),
+                recipe.roleOf(line).role(),
+                same);
     }
 
     /** The line as it is now. */

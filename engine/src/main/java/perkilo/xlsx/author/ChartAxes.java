@@ -78,8 +78,7 @@ final class ChartAxes {
         begin(element, number, place, scale, "minMax");
     }
 
-    private void begin(
-            String element, int number, String place, @Nullable LogarithmicScale scale, String orientation) {
+    private void begin(String element, int number, String place, @Nullable LogarithmicScale scale, String orientation) {
         xml.open(element).leaf("c:axId", "val", number).open("c:scaling");
         if (scale != null) {
             xml.leaf("c:logBase", "val", scale.base());

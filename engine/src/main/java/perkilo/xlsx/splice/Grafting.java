@@ -31,7 +31,8 @@ final class Grafting {
         this.relationships = new WorkbookRelationships(book, workbook.part(), dialect);
     }
 
-    void graft(Parts ours, Map<String, String> names, Set<String> given, Map<String, String> records, String subject) throws IOException {
+    void graft(Parts ours, Map<String, String> names, Set<String> given, Map<String, String> records, String subject)
+            throws IOException {
         WorkbookPart oursWorkbook = WorkbookPart.of(ours);
         WorkbookRelationships oursRelationships = new WorkbookRelationships(ours, oursWorkbook.part(), dialect);
         PartGraft parts = new PartGraft(ours, book, types, dialect);
@@ -109,7 +110,11 @@ final class Grafting {
     }
 
     private static List<LocalName> localNames(
-            WorkbookPart oursWorkbook, Map<String, String> names, List<Integer> places, Set<String> given, Map<String, String> records)
+            WorkbookPart oursWorkbook,
+            Map<String, String> names,
+            List<Integer> places,
+            Set<String> given,
+            Map<String, String> records)
             throws IOException {
         List<LocalName> added = new ArrayList<>();
         List<String> builtNames = List.copyOf(names.keySet());

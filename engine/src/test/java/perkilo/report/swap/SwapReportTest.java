@@ -64,8 +64,8 @@ final class SwapReportTest {
 
     @Test
     void who_is_left_out_of_a_blend_is_named_with_the_reason() {
-        String sheet =
-                String.join(" ", texts(SwapReport.of(FOUND, NEXT, List.of()).sheets().get(1)));
+        String sheet = String.join(
+                " ", texts(SwapReport.of(FOUND, NEXT, List.of()).sheets().get(1)));
         JsonNode studies = SwapJson.of(FOUND, NEXT, List.of(), Optional.empty()).get("blendStudies");
 
         assertThat(FOUND.studies()).isNotEmpty();
@@ -99,8 +99,7 @@ final class SwapReportTest {
         AppliedSwap swap = new AppliedSwap(
                 applied, cream, List.of(), "identity", LabelChange.of(recipe, recipe), List.of(), List.of());
 
-        Report report = SwapReport.of(
-                FOUND, NEXT, List.of(), Optional.of(new SwapReport.Applied(swap, List.of())));
+        Report report = SwapReport.of(FOUND, NEXT, List.of(), Optional.of(new SwapReport.Applied(swap, List.of())));
         ResultSheet sheet = report.sheets().get(report.sheets().size() - 1);
 
         assertThat(sheet.name()).isEqualTo(tab).hasSizeLessThanOrEqualTo(31);

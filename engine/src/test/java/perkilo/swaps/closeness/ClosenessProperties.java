@@ -55,19 +55,19 @@ final class ClosenessProperties {
         Fact forgotten = FACTS.get(fact % FACTS.size());
         boolean decides = role.facts().stream()
                 .anyMatch(any -> any.oneOf().equals(List.of(forgotten.name())) && any.decides(false));
-        Assume.that(decides && forgotten != Fact.MELTS_AT_C && forgotten != Fact.VISCOSITY && forgotten != Fact.POLARITY);
+        Assume.that(
+                decides && forgotten != Fact.MELTS_AT_C && forgotten != Fact.VISCOSITY && forgotten != Fact.POLARITY);
 
         assertThat(Undecided.of(role, false, one, without(one, forgotten))).contains(forgotten.header());
         assertThat(Undecided.alone(role, false, without(one, forgotten))).contains(forgotten.header());
     }
 
     private static Material without(Material material, Fact fact) {
-        @Nullable Object nothing =
-                switch (fact.kind()) {
-                    case NUMBER, PERCENT -> null;
-                    case WORD -> "";
-                    case WORDS, SHARES -> List.of();
-                };
+        @Nullable Object nothing = switch (fact.kind()) {
+            case NUMBER, PERCENT -> null;
+            case WORD -> "";
+            case WORDS, SHARES -> List.of();
+        };
         StringBuilder name = new StringBuilder();
         for (String part : fact.name().toLowerCase(java.util.Locale.ROOT).split("_", -1)) {
             name.append(name.length() == 0 ? part : Character.toUpperCase(part.charAt(0)) + part.substring(1));

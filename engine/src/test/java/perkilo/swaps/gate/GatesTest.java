@@ -44,14 +44,18 @@ final class GatesTest {
         assertThat(of("role", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why, Verdict::cautions)
                 .containsExactly(true, "Both are put into formulas as emollient ester.", List.of());
-        assertThat(of("role", cream().trial(2, Kit.catalogued("Polysorbate 60"))).why())
-                .isEqualTo("Isopropyl palmitate is here as emollient ester, and Polysorbate 60 is not known to be one.");
+        assertThat(of("role", cream().trial(2, Kit.catalogued("Polysorbate 60")))
+                        .why())
+                .isEqualTo(
+                        "Isopropyl palmitate is here as emollient ester, and Polysorbate 60 is not known to be one.");
         assertThat(of("role", cream().trial(2, Material.of("Mystery oil"))).why())
                 .isEqualTo("The role of Mystery oil in this formula is not known.");
-        Material also = Varied.trait(Kit.catalogued("Castor oil"), "role", List.of("triglyceride oil", "emollient ester"));
+        Material also =
+                Varied.trait(Kit.catalogued("Castor oil"), "role", List.of("triglyceride oil", "emollient ester"));
         assertThat(of("role", cream().trial(2, also)).cautions())
-                .containsExactly("Castor oil can be put into formulas as emollient ester, but usually is as triglyceride"
-                        + " oil.");
+                .containsExactly(
+                        "Castor oil can be put into formulas as emollient ester, but usually is as triglyceride"
+                                + " oil.");
     }
 
     @Test
@@ -151,8 +155,8 @@ final class GatesTest {
 
     @Test
     void a_preservative_needs_a_known_least_level_the_whole_spectrum_and_a_challenge_test() {
-        Material same = Varied.trait(
-                Varied.of(PHENOXYETHANOL, "name", "Phenoxyethanol B"), "role", List.of("preservative"));
+        Material same =
+                Varied.trait(Varied.of(PHENOXYETHANOL, "name", "Phenoxyethanol B"), "role", List.of("preservative"));
         assertThat(of("preservation", cream().trial(3, Varied.trait(same, "useMin", null)))
                         .ok())
                 .isFalse();

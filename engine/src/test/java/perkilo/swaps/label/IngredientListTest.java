@@ -142,9 +142,7 @@ final class IngredientListTest {
             String percent = allergensAndPercent[i + 1];
             allergens.add(new Traits.Allergen(
                     allergensAndPercent[i],
-                    percent.isEmpty()
-                            ? null
-                            : Figure.of(new BigDecimal(percent).movePointLeft(2))));
+                    percent.isEmpty() ? null : Figure.of(new BigDecimal(percent).movePointLeft(2))));
         }
         return new Material(
                 name,

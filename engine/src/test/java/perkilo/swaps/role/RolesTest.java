@@ -8,9 +8,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Fact;
 import perkilo.model.Material;
+import perkilo.model.Traits;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
-import perkilo.model.Traits;
 import perkilo.swaps.Kit;
 import perkilo.swaps.Varied;
 
@@ -91,8 +91,8 @@ final class RolesTest {
 
     @Test
     void a_line_has_the_first_role_that_fits_its_phase_and_the_formula() {
-        Material both = Varied.trait(
-                Kit.catalogued("Sorbitan stearate"), "role", List.of("W/O emulsifier", "co-emulsifier"));
+        Material both =
+                Varied.trait(Kit.catalogued("Sorbitan stearate"), "role", List.of("W/O emulsifier", "co-emulsifier"));
         Kit cream = new Kit()
                 .line("A", "75", "70", Kit.catalogued("Water"))
                 .line("B", "75", "20", Kit.catalogued("Isopropyl palmitate"))

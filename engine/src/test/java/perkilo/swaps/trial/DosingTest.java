@@ -73,8 +73,7 @@ final class DosingTest {
 
         assertThat(trial.dose().to()).isEqualByComparingTo("0.1");
         assertThat(trial.dose().cautions())
-                .containsExactly(
-                        "The active matter of Sodium coco-sulfate is not known, so the level stays the same.");
+                .containsExactly("The active matter of Sodium coco-sulfate is not known, so the level stays the same.");
     }
 
     /**
@@ -148,10 +147,8 @@ final class DosingTest {
     void thickeners_start_at_the_same_place_within_the_usual_levels() {
         Material one = usual("Xanthan gum", "0.001", "0.005");
         Material other = usual("Sclerotium gum", "0.002", "0.01");
-        Trial trial = new Kit()
-                .line("A", "", "q.s.", WATER)
-                .line("A", "", "0.2", one)
-                .trial(1, other);
+        Trial trial =
+                new Kit().line("A", "", "q.s.", WATER).line("A", "", "0.2", one).trial(1, other);
 
         assertThat(trial.dose().to()).isEqualByComparingTo("0.004");
         assertThat(trial.dose().cautions()).anyMatch(caution -> caution.contains("starting point"));
