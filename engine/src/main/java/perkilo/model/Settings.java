@@ -16,6 +16,7 @@ import perkilo.purchasing.DutyBasis;
  * @param buying how purchases are judged
  * @param making what making costs in every run
  * @param cashLimits the most that orders may cost
+ * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
  * @param testing what tests of a changed formula cost
  */
 public record Settings(
@@ -24,10 +25,20 @@ public record Settings(
         Buying buying,
         Making making,
         CashLimits cashLimits,
+        Figure leastSaving,
         Testing testing) {
+
+    /** The usual least saving: half a per cent of the raw material cost. Own choice. */
+    public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
 
     /** The usual age limit of a quote: half a year. Common practice, no source. */
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
+
+    /** Settings with the usual least saving, and no known price of a test. */
+    public Settings(
+            Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+        this(currencies, costingDate, buying, making, cashLimits, USUAL_LEAST_SAVING);
+    }
 
     /**
      * What costs are computed and shown in.
@@ -89,8 +100,14 @@ public record Settings(
     }
 
     /** Settings of which no price of a test is known. */
-    public Settings(Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
-        this(currencies, costingDate, buying, making, cashLimits, Testing.UNKNOWN);
+    public Settings(
+            Currencies currencies,
+            LocalDate costingDate,
+            Buying buying,
+            Making making,
+            CashLimits cashLimits,
+            Figure leastSaving) {
+        this(currencies, costingDate, buying, making, cashLimits, leastSaving, Testing.UNKNOWN);
     }
 
     /**

@@ -197,7 +197,9 @@ final class Reach {
             book.materials().values().stream()
                     .filter(one -> one.isWater() && one.housePrice() == null)
                     .forEach(one -> add(Kind.ITEM, one.name(), one.name(), origin));
-        } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES) && !SettingsSheet.TESTS.contains(setting)) {
+        } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES)
+                && !setting.equals(SettingsSheet.LEAST_SAVING)
+                && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
     }
@@ -404,6 +406,7 @@ final class Reach {
                 all.buying(),
                 all.making(),
                 all.cashLimits(),
+                all.leastSaving(),
                 all.testing());
     }
 

@@ -123,6 +123,7 @@ final class SettingRows {
                         money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO)),
                 new Settings.CashLimits(
                         limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)),
+                figure(SettingsSheet.LEAST_SAVING, Settings.USUAL_LEAST_SAVING),
                 new Settings.Testing(
                         limit(SettingsSheet.STABILITY_TEST, home),
                         limit(SettingsSheet.CHALLENGE_TEST, home),

@@ -87,6 +87,15 @@ public final class SettingsSheet {
             .also("Process water price", "Water price per kg", "Process water per kg", "Water price")
             .orElse("0");
 
+    public static final InputColumn LEAST_SAVING = InputColumn.of(
+                    "Least saving %",
+                    PERCENT,
+                    "swaps that save less of the raw material cost are not offered",
+                    "0.5")
+            .also("Least saving", "Minimum saving %", "Smallest saving %")
+            .limited(Limits.UP_TO_HUNDRED)
+            .orElse("0.5");
+
     public static final InputColumn CASH_PER_MONTH = InputColumn.of(
                     "Cash limit per month",
                     MONEY,
@@ -141,6 +150,7 @@ public final class SettingsSheet {
             PROCESS_WATER,
             CASH_PER_MONTH,
             CASH_TOTAL,
+            LEAST_SAVING,
             STABILITY_TEST,
             CHALLENGE_TEST,
             ASSESSMENT);

@@ -30,6 +30,7 @@ import perkilo.swaps.trial.Dosing;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
+import perkilo.swaps.trial.TrialWords;
 
 /** The search that tries every material in every line: first the cheap gates, then the purchase plans. */
 final class LineSearch {
@@ -193,13 +194,17 @@ final class LineSearch {
                 runs.get(),
                 LabelChange.of(trial.before(), trial.after()),
                 cautions(trial, verdicts));
-        return swap.saves()
-                ? new Answer(swap, null)
-                : rejected(trial, closeness, verdicts, SwapMessages.savesNothing());
+        BigDecimal least = book.settings().leastSaving().value();
+        if (swap.saves(least)) {
+            return new Answer(swap, null);
+        }
+        String reason =
+                swap.saves() ? SwapMessages.savesTooLittle(TrialWords.percent(least)) : SwapMessages.savesNothing();
+        return new Answer(null, new Rejected(trial, closeness, verdicts, reason, true));
     }
 
     private static Answer rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {
-        return new Answer(null, new Rejected(trial, closeness, verdicts, reason));
+        return new Answer(null, new Rejected(trial, closeness, verdicts, reason, false));
     }
 
     private List<String> cautions(Trial trial, List<Verdict> verdicts) {

@@ -8,7 +8,7 @@ import perkilo.model.Material;
  *
  * @param material whose facts they are
  * @param columns of the Materials sheet in which they are typed
- * @param neededFor what it would be compared for, such as {@code emollient ester in place of Isopropyl myristate}
+ * @param neededFor what it would be compared for, each in a full sentence
  */
 public record MissingFact(Material material, List<String> columns, List<String> neededFor) {
 

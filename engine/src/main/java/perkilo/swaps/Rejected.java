@@ -12,15 +12,11 @@ import perkilo.swaps.trial.Trial;
  * @param closeness how close the two materials are
  * @param verdicts what each gate says
  * @param reason why it is not offered, in full sentences
+ * @param fits whether it would do the job, and saves too little or nothing in this formula alone
  */
-public record Rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {
+public record Rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason, boolean fits) {
 
     public Rejected {
         verdicts = List.copyOf(verdicts);
-    }
-
-    /** Whether it would do the job, and is not offered only because it saves nothing in this formula alone. */
-    public boolean isOnlyWithoutSaving() {
-        return reason.equals(SwapMessages.savesNothing());
     }
 }

@@ -1,8 +1,6 @@
 package perkilo.swaps;
 
 import java.util.List;
-import java.util.stream.Collectors;
-import perkilo.swaps.role.Role;
 
 /** What a person reads about cheaper materials: the search, what comes of it, and the formulas as they are. */
 final class SwapMessages {
@@ -78,7 +76,7 @@ final class SwapMessages {
         return "Keep says yes.";
     }
 
-    static String keptByRole(Role role) {
+    static String keptByRole(String role) {
         return "Kept: a product's claim or character depends on its " + role
                 + ". Keep = no, or --actives, opens it to the same substance.";
     }
@@ -88,8 +86,8 @@ final class SwapMessages {
                 + " is not known. Type it in the column Role, of this line or of the material.";
     }
 
-    static String roleDoesNotFit(String material, List<Role> roles) {
-        return material + " is known as " + roles.stream().map(Role::name).collect(Collectors.joining(", "))
+    static String roleDoesNotFit(String material, List<String> roles) {
+        return material + " is known as " + String.join(", ", roles)
                 + ", which does not fit this phase and this kind of formula. Type its role in the column Role of this"
                 + " line.";
     }
@@ -99,16 +97,16 @@ final class SwapMessages {
                 + String.join(", ", columns) + ".";
     }
 
-    static String neededFor(Role role, String formula) {
-        return "to find another " + role + " for \"" + formula + "\"";
+    static String neededFor(String role, String formula) {
+        return "It is needed to find another " + role + " for \"" + formula + "\".";
     }
 
-    static String neededToDose(Role role, String material) {
-        return "to dose another " + role + " in place of " + material;
+    static String neededToDose(String role, String material) {
+        return "It is needed to dose another " + role + " in place of " + material + ".";
     }
 
-    static String inPlaceOf(Role role, String material) {
-        return role + " in place of " + material;
+    static String inPlaceOf(String role, String material) {
+        return "It could be the " + role + " in place of " + material + ".";
     }
 
     static String typeInRow(List<String> columns, String cell) {
@@ -131,6 +129,10 @@ final class SwapMessages {
 
     static String savesNothing() {
         return "Saves nothing at any run size.";
+    }
+
+    static String savesTooLittle(String least) {
+        return "Saves less than " + least + " of the raw material cost at every run size (Least saving on Settings).";
     }
 
     static String boughtAlready(List<String> formulas) {

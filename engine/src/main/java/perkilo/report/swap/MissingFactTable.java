@@ -32,7 +32,7 @@ public final class MissingFactTable {
             empty(),
             empty(),
             Column.<MissingFact>of("where", "What to do, and what for")
-                    .words(row -> row.where() + " Needed: " + String.join("; ", row.neededFor()) + ".")
+                    .words(row -> row.where() + " " + String.join(" ", row.neededFor()))
                     .look(Look.HINT)
                     .json(MissingFact::where),
             Column.<MissingFact>of("neededFor", "").notOnSheet().json(MissingFact::neededFor));

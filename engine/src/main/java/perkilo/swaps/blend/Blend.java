@@ -96,6 +96,15 @@ public record Blend(
         return parts.stream().filter(which).map(part -> part.material().name()).toList();
     }
 
+    /**
+     * Whether it makes a run cheaper, or takes less cash, by at least a part of the raw material cost, at some run size.
+     *
+     * @param least as a fraction of the raw material cost of the run
+     */
+    public boolean saves(BigDecimal least) {
+        return runs.stream().anyMatch(run -> run.savesAtLeast(least));
+    }
+
     /** Whether it makes a run cheaper, or takes less cash, at some run size. */
     public boolean saves() {
         return runs.stream().anyMatch(run -> run.isCheaper() || run.takesLessCash());

@@ -81,7 +81,8 @@ public final class BlendFinder {
             return BlendStudy.refused(name, group.title(), group.phase(), impossible.get());
         }
         Pantry pantry = new Pantry(book, prices, recipe, group, kept, bounds.leastCloseness());
-        GroupSearch search = new GroupSearch(recipe, group, rules, runs, solver);
+        GroupSearch search = new GroupSearch(
+                recipe, group, rules, runs, solver, book.settings().leastSaving().value());
         List<Blend> blends = search.blends(pantry, bounds.mostChanged());
         return new BlendStudy(
                 name,

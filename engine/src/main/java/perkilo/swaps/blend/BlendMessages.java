@@ -141,6 +141,11 @@ final class BlendMessages {
         return "A blend of " + String.join(", ", materials) + " is not offered.";
     }
 
+    static String savesTooLittle(BigDecimal least) {
+        return "It saves less than " + TrialWords.percent(least)
+                + " of the raw material cost at every run size (Least saving on Settings).";
+    }
+
     static String cannotBeBought(List<String> materials) {
         return "A blend of " + String.join(", ", materials)
                 + " is not offered, because it cannot be bought for every run size.";

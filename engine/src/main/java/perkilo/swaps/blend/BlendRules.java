@@ -66,13 +66,13 @@ final class BlendRules {
         ToDoubleFunction<Ingredient> level = one -> 1;
         ToDoubleFunction<Ingredient> active = one -> KeptActive.active(one.material());
         return switch (group.kind()) {
-            case OILS -> oils(new KeptTotal(), new KeptLiquid(), new KeptSpreading(tolerance), new KeptViscosity());
+            case OILS -> oils(new KeptTotal(), new KeptLiquid(), new KeptSpreading(tolerance, present()), new KeptViscosity());
             case BODY ->
                 oils(
                         new KeptTotal(),
                         new KeptMelting(),
                         new KeptBesides(besides(), tolerance, level),
-                        new KeptSpreading(tolerance));
+                        new KeptSpreading(tolerance, present()));
             case EMULSIFIERS ->
                 List.of(
                         new KeptTotal(),

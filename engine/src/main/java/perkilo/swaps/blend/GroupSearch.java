@@ -24,14 +24,27 @@ final class GroupSearch {
     private final BlendRules rules;
     private final RunsOfFormula runs;
     private final SolveLinear solver;
+    private final BigDecimal leastSaving;
     private final Set<String> notOffered = new LinkedHashSet<>();
 
-    GroupSearch(Recipe recipe, Group group, BlendRules rules, RunsOfFormula runs, SolveLinear solver) {
+    /**
+     * A search.
+     *
+     * @param leastSaving the smallest saving that is offered, as a fraction of the raw material cost
+     */
+    GroupSearch(
+            Recipe recipe,
+            Group group,
+            BlendRules rules,
+            RunsOfFormula runs,
+            SolveLinear solver,
+            BigDecimal leastSaving) {
         this.recipe = recipe;
         this.group = group;
         this.rules = rules;
         this.runs = runs;
         this.solver = solver;
+        this.leastSaving = leastSaving;
     }
 
     /** Blends that cost least at straight-line prices and are not offered, each with the reason in full sentences. */
@@ -51,7 +64,7 @@ final class GroupSearch {
             List<Ingredient> ingredients = pantry.ingredients(run.getValue());
             for (int changed = 0; changed <= mostChanged; changed++) {
                 blend(run.getKey(), ingredients, changed)
-                        .filter(Blend::saves)
+                        .filter(this::savesEnough)
                         .filter(blend -> seen.add(Blend.levels(blend.parts())))
                         .ifPresent(blends::add);
             }
@@ -59,14 +72,23 @@ final class GroupSearch {
         return bestAtEachRun(blends);
     }
 
-    private static List<Blend> bestAtEachRun(List<Blend> blends) {
+    private boolean savesEnough(Blend blend) {
+        if (blend.saves() && !blend.saves(leastSaving)) {
+            notOffered.add(BlendMessages.blendNotOffered(names(blend.parts())) + " "
+                    + BlendMessages.savesTooLittle(leastSaving));
+        }
+        return blend.saves(leastSaving);
+    }
+
+    private List<Blend> bestAtEachRun(List<Blend> blends) {
         Set<Blend> best = new LinkedHashSet<>();
         int sizes = blends.isEmpty() ? 0 : blends.get(0).runs().size();
         for (int i = 0; i < sizes; i++) {
             int run = i;
             blends.stream()
                     .min(Comparator.comparing(blend -> blend.runs().get(run).total()))
-                    .filter(blend -> blend.runs().get(run).isCheaper())
+                    .filter(blend -> blend.runs().get(run).isCheaper()
+                            && blend.runs().get(run).savesAtLeast(leastSaving))
                     .ifPresent(best::add);
         }
         return List.copyOf(best);

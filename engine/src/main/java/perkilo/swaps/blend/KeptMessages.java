@@ -68,6 +68,10 @@ final class KeptMessages {
                 + " does not rise.";
     }
 
+    static String spreadingUnknown(int unknown, int all) {
+        return "Spreading is unknown for " + unknown + " of " + all + " materials, so it is not kept for them.";
+    }
+
     static String viscosity(BigDecimal factor) {
         return "Viscosity, as far as known, stays within a factor of " + TrialWords.plain(factor)
                 + " (by logarithms; a guide). Oils of unknown viscosity do not become more.";

@@ -1,6 +1,7 @@
 package perkilo.swaps.blend;
 
 import java.util.List;
+import perkilo.model.Material;
 
 /** The rule that the share of each spreading class stays within a tolerance, and the unknown share does not rise. */
 final class KeptSpreading implements Keeps {
@@ -8,9 +9,24 @@ final class KeptSpreading implements Keeps {
     private static final String UNKNOWN = "unknown";
 
     private final double tolerance;
+    private final List<Material> unknown;
+    private final int all;
 
     KeptSpreading(double tolerance) {
+        this(tolerance, List.of());
+    }
+
+    /**
+     * A rule.
+     *
+     * @param present the materials of the blend as it is
+     */
+    KeptSpreading(double tolerance, List<Material> present) {
         this.tolerance = tolerance;
+        this.unknown = present.stream()
+                .filter(material -> material.traits().spreadingClass().isBlank())
+                .toList();
+        this.all = present.size();
     }
 
     @Override
@@ -31,6 +47,7 @@ final class KeptSpreading implements Keeps {
 
     @Override
     public String words() {
-        return KeptMessages.spreading(Math.round(tolerance * 100));
+        String kept = KeptMessages.spreading(Math.round(tolerance * 100));
+        return unknown.isEmpty() ? kept : kept + " " + KeptMessages.spreadingUnknown(unknown.size(), all);
     }
 }

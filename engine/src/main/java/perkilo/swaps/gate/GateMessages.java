@@ -3,7 +3,6 @@ package perkilo.swaps.gate;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.swaps.role.Role;
 import perkilo.swaps.trial.PhaseNature;
 import perkilo.swaps.trial.TrialWords;
 
@@ -18,7 +17,7 @@ final class GateMessages {
 
     // role
 
-    static String sameRole(Role role) {
+    static String sameRole(String role) {
         return "Both are put into formulas as " + role + ".";
     }
 
@@ -26,11 +25,11 @@ final class GateMessages {
         return "The role of " + material + " in this formula is not known.";
     }
 
-    static String otherRole(String replaced, Role role, String material) {
+    static String otherRole(String replaced, String role, String material) {
         return replaced + " is here as " + role + ", and " + material + " is not known to be one.";
     }
 
-    static String mainRoleDiffers(String material, Role role, Role main) {
+    static String mainRoleDiffers(String material, String role, String main) {
         return material + " can be put into formulas as " + role + ", but usually is as " + main + ".";
     }
 

@@ -25,10 +25,10 @@ final class RoleGate implements Gate {
             return Verdict.fail(this, GateMessages.roleUnknown(to.name()));
         }
         if (!Roles.plays(to, role)) {
-            return Verdict.fail(this, GateMessages.otherRole(trial.from().name(), role, to.name()));
+            return Verdict.fail(this, GateMessages.otherRole(trial.from().name(), role.name(), to.name()));
         }
         return main.equals(role)
-                ? Verdict.pass(this, GateMessages.sameRole(role))
-                : Verdict.passWithCaution(this, GateMessages.mainRoleDiffers(to.name(), role, main));
+                ? Verdict.pass(this, GateMessages.sameRole(role.name()))
+                : Verdict.passWithCaution(this, GateMessages.mainRoleDiffers(to.name(), role.name(), main.name()));
     }
 }

@@ -38,6 +38,19 @@ public record RunChange(String key, RunCost before, RunCost after) {
         return total().signum() < 0;
     }
 
+    /**
+     * Whether the run costs less, or takes less cash, by at least a part of what its raw materials cost now.
+     *
+     * @param least as a fraction of the raw material cost of the run
+     */
+    public boolean savesAtLeast(BigDecimal least) {
+        BigDecimal rawMaterials = before.rawMaterialPerKg()
+                .multiply(before.needs().batches().charged())
+                .max(BigDecimal.ZERO);
+        BigDecimal worth = rawMaterials.multiply(least).negate();
+        return (isCheaper() && total().compareTo(worth) <= 0) || (takesLessCash() && outlay().compareTo(worth) <= 0);
+    }
+
     /** Whether less cash leaves the bank. */
     public boolean takesLessCash() {
         return outlay().signum() < 0;

@@ -104,7 +104,7 @@ final class SameSwaps {
         for (Rejected rejected : found.rejected()) {
             boolean same = Names.key(rejected.trial().before().formula().name()).equals(key)
                     && Pair.of(rejected.trial()).equals(pair);
-            if (same && rejected.isOnlyWithoutSaving()) {
+            if (same && rejected.fits()) {
                 Optional<List<RunChange>> runs = new RunsOfFormula(
                                 found.book(), coster, found.base().getOrDefault(formula.name(), Map.of()))
                         .changes(rejected.trial().after().formula());
