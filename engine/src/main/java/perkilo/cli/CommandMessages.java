@@ -1,5 +1,6 @@
 package perkilo.cli;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import perkilo.origin.Counted;
@@ -150,6 +151,10 @@ final class CommandMessages {
     }
 
     // swap
+
+    static String benchTooSmall(BigDecimal grams) {
+        return "--bench takes the grams of a trial batch, 1 or more, but was given " + grams.toPlainString() + ".";
+    }
 
     static String negativeChanges(int typed) {
         return "--changes takes 0 or more, but was given " + typed + ".";

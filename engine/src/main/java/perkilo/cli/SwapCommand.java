@@ -16,6 +16,9 @@ import picocli.CommandLine.Model.OptionSpec;
 /** The command {@code swap}: finds cheaper materials that do the same job. */
 final class SwapCommand extends Command {
 
+    /** The smallest trial batch that can be asked for. */
+    private static final BigDecimal LEAST_GRAMS = BigDecimal.ONE;
+
     private static final BigDecimal MOST_CLOSE = BigDecimal.valueOf(100);
 
     private final OptionSpec formula = Options.value(String.class, "NAME", "Only look at this formula.", "--formula");
@@ -54,6 +57,12 @@ final class SwapCommand extends Command {
                     "--apply")
             .parameterConsumer(new ChoiceWords())
             .build();
+    private final OptionSpec bench = Options.value(
+            BigDecimal.class,
+            "GRAMS",
+            "Write a sheet to weigh a trial batch of so many grams from: of the new formula with --apply, otherwise of each"
+                    + " formula as it is.",
+            "--bench");
     private final BookOptions options;
     private final OutputOptions output;
     private final RunOptions runs;
@@ -65,7 +74,7 @@ final class SwapCommand extends Command {
         options = new BookOptions(this);
         output = new OutputOptions(this);
         runs = new RunOptions(this);
-        takes(formula, material, function, closeness, actives, anyHlb, changes, apply);
+        takes(formula, material, function, closeness, actives, anyHlb, changes, apply, bench);
     }
 
     @Override
@@ -97,6 +106,7 @@ final class SwapCommand extends Command {
                 Options.isOn(actives),
                 Options.isOn(anyHlb),
                 Options.said(apply, Choice.class),
+                Options.said(bench, BigDecimal.class),
                 today());
     }
 
@@ -106,6 +116,10 @@ final class SwapCommand extends Command {
         int most = changes();
         if (most < 0) {
             throw wrong(CommandMessages.negativeChanges(most));
+        }
+        BigDecimal grams = Options.said(bench, BigDecimal.class);
+        if (grams != null && grams.compareTo(LEAST_GRAMS) < 0) {
+            throw wrong(CommandMessages.benchTooSmall(grams));
         }
         BigDecimal least = leastCloseness();
         if (least.signum() < 0 || least.compareTo(MOST_CLOSE) > 0) {
@@ -128,7 +142,7 @@ final class SwapCommand extends Command {
     private int said(Console console, FileStamp book, SwapAnswer.Found answer) throws IOException {
         Written written = output.destination().write(book, Destination.SWAPPED, answer.report(), today());
         if (options.json()) {
-            console.json(SwapJson.of(answer.found(), answer.findings(), answer.added()));
+            console.json(SwapJson.of(answer.found(), answer.next(), answer.findings(), answer.added()));
         }
         if (!answer.isComplete()) {
             console.say(CommandMessages.searchedInPart());

@@ -93,6 +93,35 @@ public record RunNeeds(
                                 .toList());
     }
 
+    /**
+     * The needs of several runs, to be bought in one purchase: each item once, with the sum of its needs. Of the cost
+     * of these needs only the purchase, the outlay and what is used mean anything; the product, the batches and the
+     * shares are those of no run.
+     *
+     * @param runs at least one
+     */
+    public static RunNeeds boughtTogether(List<RunNeeds> runs) {
+        Map<String, Item> byKey = new LinkedHashMap<>();
+        for (RunNeeds one : runs) {
+            for (Item item : one.items) {
+                byKey.merge(item.key(), item, RunNeeds::added);
+            }
+        }
+        RunNeeds first = runs.get(0);
+        return new RunNeeds(first.run, null, first.formula, null, null, first.batches, List.copyOf(byKey.values()));
+    }
+
+    private static Item added(Item one, Item other) {
+        return new Item(
+                one.name(),
+                one.key(),
+                one.material(),
+                one.lines(),
+                one.component(),
+                one.share(),
+                one.needed().add(other.needed()));
+    }
+
     /** The name of what is made: the product, or the formula for bulk. */
     public String name() {
         return product == null ? formula.name() : product.name();

@@ -19,8 +19,12 @@ public record Choice(boolean blend, OptionalInt number) {
         return blend ? found.blends().size() : found.swaps().size();
     }
 
-    /** Writes the new formula; empty if there is no such swap or blend, or several and no number. */
-    Optional<AppliedSwap> applyTo(SwapOutcome.Found found) {
+    /**
+     * Makes the new formula; empty if there is no such swap or blend, or several and no number.
+     *
+     * @param earlier names of formulas that may be written anew
+     */
+    Optional<AppliedSwap> applyTo(SwapOutcome.Found found, AppliedSwap.Earlier earlier) {
         Book book = found.book();
         int count = count(found);
         int chosen = number.orElse(count == 1 ? 1 : 0);
@@ -29,7 +33,7 @@ public record Choice(boolean blend, OptionalInt number) {
         }
         return Optional.of(
                 blend
-                        ? AppliedSwap.of(book, found.blends().get(chosen - 1), chosen)
-                        : AppliedSwap.of(book, found.swaps().get(chosen - 1), chosen));
+                        ? AppliedSwap.of(book, found.blends().get(chosen - 1), chosen, earlier)
+                        : AppliedSwap.of(book, found.swaps().get(chosen - 1), chosen, earlier));
     }
 }

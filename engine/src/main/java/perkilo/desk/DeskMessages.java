@@ -106,4 +106,16 @@ final class DeskMessages {
     static String templateMissing(String template) {
         return "The template " + template + " is missing from this copy of Perkilo. Install Perkilo again.";
     }
+
+    // formulas with a swap
+
+    static String changedFormulaStays(String sheet) {
+        return "The sheet \"" + sheet + "\" has been changed since it was written, so it stays as it is. The formula is"
+                + " written to a new sheet.";
+    }
+
+    static String leftBlank(String formula, List<String> columns) {
+        return "In \"" + formula + "\" the cells of " + String.join(", ", columns)
+                + " are blank where another material came in. Type what is right for the new material.";
+    }
 }

@@ -1,15 +1,19 @@
 package perkilo.desk;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
+import perkilo.model.OwnColumn;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
+import perkilo.reading.OwnColumns;
+import perkilo.report.swap.SwapReport;
 import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.FunctionCheck;
 import perkilo.swaps.RecipeCheck;
@@ -19,6 +23,8 @@ import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.lp.OjalgoSolver;
+import perkilo.swaps.next.BenchBatch;
+import perkilo.swaps.next.NextSteps;
 
 /**
  * Service that finds cheaper materials for the same job, and writes a formula with one of them if that is requested.
@@ -44,7 +50,7 @@ public final class FindSwaps {
             return new SwapAnswer.BadInput(reading.account(), findings);
         }
         try {
-            return answer(book, request.apply(), search(book, request, watch), findings);
+            return answer(book, request, search(book, request, watch), findings);
         } catch (CancellationException stopped) {
             return new SwapAnswer.Stopped(findings);
         }
@@ -82,7 +88,8 @@ public final class FindSwaps {
                 .withAnyHlb(request.anyHlb());
     }
 
-    private static SwapAnswer answer(Book book, @Nullable Choice apply, SwapOutcome outcome, List<Finding> findings) {
+    private static SwapAnswer answer(Book book, SwapRequest request, SwapOutcome outcome, List<Finding> findings)
+            throws IOException {
         findings.addAll(outcome.findings());
         findings.addAll(RecipeCheck.of(book));
         findings.addAll(FunctionCheck.of(book));
@@ -90,14 +97,60 @@ public final class FindSwaps {
         if (!(outcome instanceof SwapOutcome.Found found)) {
             return new SwapAnswer.NoPurchase(findings);
         }
+        Choice apply = request.apply();
         if (apply == null) {
-            return new SwapAnswer.Found(found, Optional.empty(), findings);
+            NextSteps next = next(found, request);
+            return new SwapAnswer.Found(found, next.with(benches(found, request)), Optional.empty(), findings);
         }
-        Optional<AppliedSwap> applied = apply.applyTo(found);
+        EarlierFormulas earlier = EarlierFormulas.in(request.sources().book());
+        Optional<AppliedSwap> applied = apply.applyTo(found, earlier);
         if (applied.isEmpty()) {
             return new SwapAnswer.NoSuchChoice(apply, apply.count(found), findings);
         }
-        findings.addAll(applied.get().notes());
-        return new SwapAnswer.Found(found, Optional.of(applied.get().formula()), findings);
+        AppliedSwap swap = applied.get();
+        List<OwnColumn> columns = OwnColumns.of(request.sources().book(), swap.original(), SwapReport.writtenColumns());
+        findings.addAll(earlier.findings());
+        findings.addAll(swap.notes());
+        leftBlank(swap, columns).ifPresent(findings::add);
+        NextSteps next = next(found, request);
+        BigDecimal grams = request.benchGrams();
+        List<BenchBatch> benches = grams == null ? List.of() : List.of(BenchBatch.of(swap, grams));
+        return new SwapAnswer.Found(
+                found, next.with(benches), Optional.of(new SwapReport.Applied(swap, columns)), findings);
+    }
+
+    private static NextSteps next(SwapOutcome.Found found, SwapRequest request) {
+        BigDecimal grams = request.benchGrams();
+        return NextSteps.of(
+                found,
+                Planners.forWhatIfs(),
+                SearchLimits.usual(),
+                request.only().material(),
+                grams == null ? BenchBatch.USUAL_GRAMS : grams);
+    }
+
+    /** A batch of each formula as it is. */
+    private static List<BenchBatch> benches(SwapOutcome.Found found, SwapRequest request) {
+        BigDecimal grams = request.benchGrams();
+        return grams == null
+                ? List.of()
+                : found.base().keySet().stream()
+                        .flatMap(name -> found.book().formula(name).stream())
+                        .map(formula -> BenchBatch.of(found.book(), formula, grams))
+                        .toList();
+    }
+
+    /** Columns whose cells are blank where another material came in. */
+    private static Optional<Finding> leftBlank(AppliedSwap swap, List<OwnColumn> columns) {
+        List<String> blank = columns.stream()
+                .filter(column -> column.kind() == OwnColumn.Kind.MATERIAL)
+                .map(OwnColumn::heading)
+                .toList();
+        boolean anyNew = swap.lines().stream().anyMatch(line -> line.from() < 0);
+        return blank.isEmpty() || !anyNew
+                ? Optional.empty()
+                : Optional.of(Finding.note(
+                        swap.original().origin(),
+                        DeskMessages.leftBlank(swap.formula().name(), blank)));
     }
 }

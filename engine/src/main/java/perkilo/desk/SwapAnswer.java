@@ -9,6 +9,7 @@ import perkilo.origin.SameCause;
 import perkilo.report.swap.SwapReport;
 import perkilo.sheet.Report;
 import perkilo.swaps.SwapOutcome;
+import perkilo.swaps.next.NextSteps;
 
 /** The outcome of a search for cheaper materials. */
 public sealed interface SwapAnswer {
@@ -25,10 +26,12 @@ public sealed interface SwapAnswer {
      * The search was completed.
      *
      * @param found swaps and blends
-     * @param added the formula with the swap or blend that the request names; empty if it names none
+     * @param next what a formulator asks for then
+     * @param applied the formula with the swap or blend that the request names; empty if it names none
      * @param findings everything that a person should know
      */
-    record Found(SwapOutcome.Found found, Optional<Formula> added, List<Finding> findings) implements SwapAnswer {
+    record Found(SwapOutcome.Found found, NextSteps next, Optional<SwapReport.Applied> applied, List<Finding> findings)
+            implements SwapAnswer {
 
         public Found {
             findings = SameCause.once(findings);
@@ -39,6 +42,11 @@ public sealed interface SwapAnswer {
             return findings.stream().noneMatch(Finding::isError);
         }
 
+        /** The formula with the swap or blend that the request names; empty if it names none. */
+        public Optional<Formula> added() {
+            return applied.map(one -> one.swap().formula());
+        }
+
         @Override
         public Account account() {
             return found.book().account();
@@ -46,7 +54,7 @@ public sealed interface SwapAnswer {
 
         /** The result sheets. */
         public Report report() {
-            return SwapReport.of(found, findings, added);
+            return SwapReport.of(found, next, findings, applied);
         }
     }
 

@@ -17,6 +17,7 @@ import perkilo.swaps.SwapOptions;
  * @param actives whether actives, filters, fragrances and colourants are opened to the same substance
  * @param anyHlb whether an HLB that leaves its band is only a caution
  * @param apply the swap or blend to write into a new formula; null for none
+ * @param benchGrams the size of a trial batch for which a sheet to weigh from is written; null for no such sheet
  * @param today the costing date if none is set
  */
 public record SwapRequest(
@@ -28,6 +29,7 @@ public record SwapRequest(
         boolean actives,
         boolean anyHlb,
         @Nullable Choice apply,
+        @Nullable BigDecimal benchGrams,
         LocalDate today) {
 
     /** The usual value of {@code mostChanged}. */
@@ -36,7 +38,7 @@ public record SwapRequest(
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
         return new SwapRequest(
-                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, false, null, today);
+                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, false, null, null, today);
     }
 
     /**

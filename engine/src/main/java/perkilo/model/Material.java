@@ -56,10 +56,15 @@ public record Material(
      * own name decides.
      */
     public boolean isWater() {
-        String key = Names.key(inci.isBlank() ? name : inci);
-        return WATER.contains(key)
-                || (inci.isBlank() && WATER_OF_FORMULAS.contains(key))
-                || isWaterInSeveralLanguages(key);
+        return inci.isBlank()
+                ? isWaterOfLabels(name) || WATER_OF_FORMULAS.contains(Names.key(name))
+                : isWaterOfLabels(inci);
+    }
+
+    /** Whether a name of an ingredient list means water, in one or several languages of labels. */
+    public static boolean isWaterOfLabels(String ingredient) {
+        String key = Names.key(ingredient);
+        return WATER.contains(key) || isWaterInSeveralLanguages(key);
     }
 
     private static boolean isWaterInSeveralLanguages(String key) {

@@ -17,6 +17,7 @@ import perkilo.purchasing.DutyBasis;
  * @param making what making costs in every run
  * @param cashLimits the most that orders may cost
  * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
+ * @param testing what tests of a changed formula cost
  */
 public record Settings(
         Currencies currencies,
@@ -24,7 +25,8 @@ public record Settings(
         Buying buying,
         Making making,
         CashLimits cashLimits,
-        Figure leastSaving) {
+        Figure leastSaving,
+        Testing testing) {
 
     /** The usual least saving: half a per cent of the raw material cost. Own choice. */
     public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
@@ -32,8 +34,9 @@ public record Settings(
     /** The usual age limit of a quote: half a year. Common practice, no source. */
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
 
-    /** Settings with the usual least saving. */
-    public Settings(Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+    /** Settings with the usual least saving, and no known price of a test. */
+    public Settings(
+            Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
         this(currencies, costingDate, buying, making, cashLimits, USUAL_LEAST_SAVING);
     }
 
@@ -79,6 +82,33 @@ public record Settings(
      */
     public record CashLimits(
             @Nullable Figure perMonth, @Nullable Figure total) {}
+
+    /**
+     * What tests of a changed formula cost, in home currency.
+     *
+     * @param stability null if not known
+     * @param challenge the test of preservative efficacy; null if not known
+     * @param assessment a new safety assessment; null if not known
+     */
+    public record Testing(
+            @Nullable Figure stability,
+            @Nullable Figure challenge,
+            @Nullable Figure assessment) {
+
+        /** No price is known. */
+        public static final Testing UNKNOWN = new Testing(null, null, null);
+    }
+
+    /** Settings of which no price of a test is known. */
+    public Settings(
+            Currencies currencies,
+            LocalDate costingDate,
+            Buying buying,
+            Making making,
+            CashLimits cashLimits,
+            Figure leastSaving) {
+        this(currencies, costingDate, buying, making, cashLimits, leastSaving, Testing.UNKNOWN);
+    }
 
     /**
      * Settings with this currency and date; everything else is zero or its usual value.

@@ -197,7 +197,9 @@ final class Reach {
             book.materials().values().stream()
                     .filter(one -> one.isWater() && one.housePrice() == null)
                     .forEach(one -> add(Kind.ITEM, one.name(), one.name(), origin));
-        } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES) && !setting.equals(SettingsSheet.LEAST_SAVING)) {
+        } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES)
+                && !setting.equals(SettingsSheet.LEAST_SAVING)
+                && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
     }
@@ -404,7 +406,8 @@ final class Reach {
                 all.buying(),
                 all.making(),
                 all.cashLimits(),
-                all.leastSaving());
+                all.leastSaving(),
+                all.testing());
     }
 
     private void everything(Origin origin) {

@@ -123,7 +123,11 @@ final class SettingRows {
                         money(SettingsSheet.PROCESS_WATER, home, Figure.ZERO)),
                 new Settings.CashLimits(
                         limit(SettingsSheet.CASH_PER_MONTH, home), limit(SettingsSheet.CASH_TOTAL, home)),
-                figure(SettingsSheet.LEAST_SAVING, Settings.USUAL_LEAST_SAVING));
+                figure(SettingsSheet.LEAST_SAVING, Settings.USUAL_LEAST_SAVING),
+                new Settings.Testing(
+                        limit(SettingsSheet.STABILITY_TEST, home),
+                        limit(SettingsSheet.CHALLENGE_TEST, home),
+                        limit(SettingsSheet.ASSESSMENT, home)));
     }
 
     private Figure figure(InputColumn setting, Figure byDefault) {

@@ -108,6 +108,30 @@ public final class SettingsSheet {
             .limited(Limits.ABOVE_ZERO)
             .orElse("no limit");
 
+    public static final InputColumn STABILITY_TEST = InputColumn.of(
+                    "Stability test cost", MONEY, "for one changed formula, in home currency", "650")
+            .also("Stability test", "Stability cost", "Cost of stability test")
+            .limited(Limits.ZERO_OR_MORE)
+            .orElse("not known");
+
+    public static final InputColumn CHALLENGE_TEST = InputColumn.of(
+                    "Challenge test cost",
+                    MONEY,
+                    "the test of preservative efficacy of one changed formula, in home currency",
+                    "480")
+            .also("Challenge test", "Preservative efficacy test cost", "Cost of challenge test")
+            .limited(Limits.ZERO_OR_MORE)
+            .orElse("not known");
+
+    public static final InputColumn ASSESSMENT = InputColumn.of(
+                    "Assessment cost", MONEY, "a new safety assessment of one changed formula, in home currency", "300")
+            .also("Safety assessment cost", "Safety assessment", "Assessment", "Cost of assessment")
+            .limited(Limits.ZERO_OR_MORE)
+            .orElse("not known");
+
+    /** What is only needed to see when a trial pays back. */
+    public static final List<InputColumn> TESTS = List.of(STABILITY_TEST, CHALLENGE_TEST, ASSESSMENT);
+
     /** All settings, in the order of the templates. */
     public static final List<InputColumn> SETTINGS = List.of(
             HOME_CURRENCY,
@@ -123,7 +147,10 @@ public final class SettingsSheet {
             PROCESS_WATER,
             CASH_PER_MONTH,
             CASH_TOTAL,
-            LEAST_SAVING);
+            LEAST_SAVING,
+            STABILITY_TEST,
+            CHALLENGE_TEST,
+            ASSESSMENT);
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Settings",

@@ -45,12 +45,19 @@ public record Chart(Kind kind, String title, Axes axes, List<Series> series, Pla
         SCATTER,
         /** Stacked columns; the horizontal axis shows words. */
         STACKED_COLUMNS,
+        /** Stacked bars that lie; words stand beside them, the first at the top. */
+        STACKED_BARS,
         /** Lines; the horizontal axis shows words. */
         LINES;
 
         /** Whether both axes show numbers. */
         public boolean isScatter() {
             return this == SCATTER || this == SCATTER_WITH_LINES;
+        }
+
+        /** Whether it draws columns or bars. */
+        public boolean isOfBars() {
+            return this == STACKED_COLUMNS || this == STACKED_BARS;
         }
     }
 

@@ -1,6 +1,7 @@
 package perkilo.sheet;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,12 +15,14 @@ import perkilo.origin.Finding;
  * @param given names of sheets that belong to the person from now on: they are read as input and never replaced unless
  *     they are renewed
  * @param renewed names of given sheets that take the place of the person's own sheet of that name
+ * @param records what is to be known of a given sheet when it is met again, by its name: a hidden word, without a slash
  * @param said what the sheet of messages says; null if the report has no such sheet
  */
 public record Report(
         List<ResultSheet> sheets,
         Set<String> given,
         Set<String> renewed,
+        Map<String, String> records,
         @Nullable Said said) {
 
     /**
@@ -38,26 +41,27 @@ public record Report(
         sheets = List.copyOf(sheets);
         given = Set.copyOf(given);
         renewed = Set.copyOf(renewed);
+        records = Map.copyOf(records);
     }
 
     /** A report of result sheets only. */
     public Report(List<ResultSheet> sheets) {
-        this(sheets, Set.of(), Set.of(), null);
+        this(sheets, Set.of(), Set.of(), Map.of(), null);
     }
 
     /** A report of result sheets and of sheets that belong to the person from now on. */
     public Report(List<ResultSheet> sheets, Set<String> given) {
-        this(sheets, given, Set.of(), null);
+        this(sheets, given, Set.of(), Map.of(), null);
     }
 
     /** A report of result sheets and of sheets that belong to the person from now on, with messages. */
     public Report(List<ResultSheet> sheets, Set<String> given, @Nullable Said said) {
-        this(sheets, given, Set.of(), said);
+        this(sheets, given, Set.of(), Map.of(), said);
     }
 
     /** A report of result sheets, with the messages that one of them shows. */
     public Report(List<ResultSheet> sheets, Said said) {
-        this(sheets, Set.of(), Set.of(), said);
+        this(sheets, Set.of(), Set.of(), Map.of(), said);
     }
 
     /** The same report with another sheet in the place of the one of that name. */
@@ -65,12 +69,12 @@ public record Report(
         List<ResultSheet> all = sheets.stream()
                 .map(sheet -> sheet.name().equals(other.name()) ? other : sheet)
                 .toList();
-        return new Report(all, given, renewed, said);
+        return new Report(all, given, renewed, records, said);
     }
 
     /** The same sheets without formulas over the person's own cells; their values become plain numbers. */
     public Report alone() {
-        return new Report(sheets.stream().map(Report::alone).toList(), given, renewed, said);
+        return new Report(sheets.stream().map(Report::alone).toList(), given, renewed, records, said);
     }
 
     private static ResultSheet alone(ResultSheet sheet) {

@@ -58,6 +58,7 @@ public record ResultSheet(
      * @param landscape whether it is printed in landscape format
      * @param pages how a sheet that is wider than a page is printed; null to fit it to the width of one page
      * @param hidden whether its tab is hidden
+     * @param onePage whether it is printed on one page, however much it holds
      */
     public record Layout(
             int frozenRows,
@@ -66,7 +67,8 @@ public record ResultSheet(
             List<Integer> pageBreaksBefore,
             boolean landscape,
             @Nullable Pages pages,
-            boolean hidden) {
+            boolean hidden,
+            boolean onePage) {
 
         public Layout {
             pageBreaksBefore = List.copyOf(pageBreaksBefore);

@@ -31,6 +31,7 @@ public final class SheetBuilder {
     private int frozenColumns;
     private boolean landscape;
     private boolean hidden;
+    private boolean onePage;
     private @Nullable String filter;
 
     /**
@@ -257,6 +258,12 @@ public final class SheetBuilder {
         return this;
     }
 
+    /** Prints the sheet on one page, however much it holds. */
+    public SheetBuilder onePage() {
+        onePage = true;
+        return this;
+    }
+
     /** Hides the sheet's tab. */
     public SheetBuilder hidden() {
         hidden = true;
@@ -288,7 +295,8 @@ public final class SheetBuilder {
                 name,
                 TableRules.drawn(cells),
                 widths,
-                new ResultSheet.Layout(frozenRows, frozenColumns, filter, pageBreaks, landscape, pages, hidden),
+                new ResultSheet.Layout(
+                        frozenRows, frozenColumns, filter, pageBreaks, landscape, pages, hidden, onePage),
                 charts,
                 highlights,
                 dropDowns);

@@ -3,10 +3,12 @@ package perkilo.swaps;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.model.Book;
 import perkilo.model.Formula;
+import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.names.Names;
@@ -14,17 +16,45 @@ import perkilo.offers.Offer;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.swaps.blend.Blend;
+import perkilo.swaps.label.LabelChange;
+import perkilo.swaps.trial.Portion;
+import perkilo.swaps.trial.Recipe;
 
 /**
  * A new formula made from a swap or a blend; the original stays unchanged.
  *
  * @param formula with the change applied, produced like the original, with a name that no other formula has
+ * @param original the formula as it is
+ * @param materials all materials of the new formula, with what is known of them
+ * @param identity the same for the same change of the same formula, whatever its number is
+ * @param label what it changes in the list of ingredients
+ * @param cautions what a person should check, each in full sentences
  * @param notes where to type its name to cost it, and which price lists that needs
  */
-public record AppliedSwap(Formula formula, List<Finding> notes) {
+public record AppliedSwap(
+        Formula formula,
+        Formula original,
+        List<Material> materials,
+        String identity,
+        LabelChange label,
+        List<String> cautions,
+        List<Finding> notes) {
 
     public AppliedSwap {
+        materials = List.copyOf(materials);
+        cautions = List.copyOf(cautions);
         notes = List.copyOf(notes);
+    }
+
+    /** The names of formulas that earlier runs wrote. */
+    @FunctionalInterface
+    public interface Earlier {
+
+        /** No earlier run wrote any. */
+        Earlier NONE = identity -> Optional.empty();
+
+        /** The formula that holds a change and may be written anew; empty if there is none. */
+        Optional<String> name(String identity);
     }
 
     /**
@@ -32,10 +62,25 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
      *
      * @param book that it was found in
      * @param number of the swap in its list, from one
-     * @return the formula is named {@code <formula> swap <number>}
+     * @param earlier names of formulas that may be written anew
+     * @return the formula is named {@code <formula> swap <number>}, or as it was named before
      */
-    public static AppliedSwap of(Book book, Swap swap, int number) {
-        return of(book, swap.formula(), swap.trial().after().formula(), "swap " + number);
+    public static AppliedSwap of(Book book, Swap swap, int number, Earlier earlier) {
+        String identity = String.join(
+                "|",
+                "swap",
+                Names.key(swap.formula().name()),
+                Integer.toString(swap.trial().line()),
+                Names.key(swap.trial().from().name()),
+                Names.key(swap.trial().to().name()));
+        return of(
+                book,
+                swap.trial().before(),
+                swap.trial().after(),
+                "swap " + number,
+                identity,
+                swap.cautions(),
+                earlier);
     }
 
     /**
@@ -43,18 +88,48 @@ public record AppliedSwap(Formula formula, List<Finding> notes) {
      *
      * @param book that it was found in
      * @param number of the blend in its list, from one
-     * @return the formula is named {@code <formula> blend <number>}
+     * @param earlier names of formulas that may be written anew
+     * @return the formula is named {@code <formula> blend <number>}, or as it was named before
      */
-    public static AppliedSwap of(Book book, Blend blend, int number) {
-        return of(book, blend.formula(), blend.after().formula(), "blend " + number);
+    public static AppliedSwap of(Book book, Blend blend, int number, Earlier earlier) {
+        String identity = String.join(
+                "|",
+                "blend",
+                Names.key(blend.formula().name()),
+                blend.phase(),
+                blend.function(),
+                String.join(",", blend.leaving()),
+                String.join(",", blend.entering()),
+                blend.pricedAt());
+        return of(book, blend.before(), blend.after(), "blend " + number, identity, blend.cautions(), earlier);
     }
 
-    private static AppliedSwap of(Book book, Formula original, Formula changed, String what) {
-        String name = free(book, original.name() + " " + what);
-        Formula applied = new Formula(name, changed.lines(), original.batching(), Origin.NONE);
+    private static AppliedSwap of(
+            Book book,
+            Recipe before,
+            Recipe after,
+            String what,
+            String identity,
+            List<String> cautions,
+            Earlier earlier) {
+        Formula original = before.formula();
+        String name = earlier.name(identity).orElseGet(() -> free(book, original.name() + " " + what));
+        Formula applied = new Formula(name, after.formula().lines(), original.batching(), Origin.NONE);
         List<Finding> notes = new ArrayList<>(placesToType(book, original, name));
         notes.addAll(pricedElsewhere(book, original, applied));
-        return new AppliedSwap(applied, notes);
+        List<Material> materials =
+                after.portions().stream().map(Portion::material).toList();
+        return new AppliedSwap(applied, original, materials, identity, LabelChange.of(before, after), cautions, notes);
+    }
+
+    /** The lines of the new formula, each with what changed in it. */
+    public List<ChangedLine> lines() {
+        return ChangedLine.of(original, formula);
+    }
+
+    /** What went out, each with its level in words. */
+    public List<String> out() {
+        return ChangedLine.out(original, formula);
     }
 
     private static String free(Book book, String wanted) {

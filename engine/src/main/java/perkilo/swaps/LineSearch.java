@@ -198,15 +198,13 @@ final class LineSearch {
         if (swap.saves(least)) {
             return new Answer(swap, null);
         }
-        return rejected(
-                trial,
-                closeness,
-                verdicts,
-                swap.saves() ? SwapMessages.savesTooLittle(TrialWords.percent(least)) : SwapMessages.savesNothing());
+        String reason =
+                swap.saves() ? SwapMessages.savesTooLittle(TrialWords.percent(least)) : SwapMessages.savesNothing();
+        return new Answer(null, new Rejected(trial, closeness, verdicts, reason, true));
     }
 
     private static Answer rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {
-        return new Answer(null, new Rejected(trial, closeness, verdicts, reason));
+        return new Answer(null, new Rejected(trial, closeness, verdicts, reason, false));
     }
 
     private List<String> cautions(Trial trial, List<Verdict> verdicts) {

@@ -12,8 +12,9 @@ import perkilo.swaps.trial.Trial;
  * @param closeness how close the two materials are
  * @param verdicts what each gate says
  * @param reason why it is not offered, in full sentences
+ * @param fits whether it would do the job, and saves too little or nothing in this formula alone
  */
-public record Rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason) {
+public record Rejected(Trial trial, Closeness closeness, List<Verdict> verdicts, String reason, boolean fits) {
 
     public Rejected {
         verdicts = List.copyOf(verdicts);

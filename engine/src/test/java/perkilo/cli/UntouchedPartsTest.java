@@ -77,8 +77,10 @@ final class UntouchedPartsTest {
                 .containsExactlyInAnyOrder(
                         "Swaps",
                         "Blend",
+                        "What a trial costs",
+                        "Same swap in all formulas",
                         "Ingredient list",
-                        "Emollients",
+                        "Emollients compared",
                         "What was read",
                         "Messages",
                         "Dry body oil " + change);

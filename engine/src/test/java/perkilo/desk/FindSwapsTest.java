@@ -86,6 +86,7 @@ final class FindSwapsTest {
                 false,
                 false,
                 apply,
+                null,
                 Templates.DAY);
         return new FindSwaps().find(request, watch);
     }

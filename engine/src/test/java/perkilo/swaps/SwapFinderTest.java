@@ -347,7 +347,8 @@ final class SwapFinderTest {
     @Test
     void an_applied_swap_is_a_formula_of_its_own() {
         Swap first = FOUND.swaps().get(0);
-        Formula applied = AppliedSwap.of(BOOK, first, 1).formula();
+        Formula applied =
+                AppliedSwap.of(BOOK, first, 1, AppliedSwap.Earlier.NONE).formula();
 
         assertThat(applied.name()).isEqualTo(first.formula().name() + " swap 1");
         assertThat(applied.batching()).isEqualTo(first.formula().batching());
@@ -358,8 +359,10 @@ final class SwapFinderTest {
     @Test
     void an_applied_blend_takes_a_name_that_no_formula_has() {
         Blend blend = FOUND.blends().get(0);
-        Formula applied = AppliedSwap.of(BOOK, blend, 1).formula();
-        Formula again = AppliedSwap.of(BOOK.withFormula(applied), blend, 1).formula();
+        Formula applied =
+                AppliedSwap.of(BOOK, blend, 1, AppliedSwap.Earlier.NONE).formula();
+        Formula again = AppliedSwap.of(BOOK.withFormula(applied), blend, 1, AppliedSwap.Earlier.NONE)
+                .formula();
 
         assertThat(applied.name()).isEqualTo(blend.formula().name() + " blend 1");
         assertThat(again.name()).isEqualTo(blend.formula().name() + " blend 1 (2)");

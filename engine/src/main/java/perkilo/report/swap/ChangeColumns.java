@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Decimals;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
+import perkilo.swaps.label.IngredientList;
 import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.money.RunChange;
 
@@ -22,6 +23,14 @@ final class ChangeColumns<R> {
     private static final Table<LabelChange> LABEL = Table.of(
             Column.<LabelChange>of("ingredients", "")
                     .json(label -> label.after().names()),
+            Column.<LabelChange>of("ingredientsNow", "")
+                    .json(label -> label.before().names()),
+            Column.<LabelChange>of("allergens", "")
+                    .json(label -> label.after().entries().stream()
+                            .filter(IngredientList.Entry::allergen)
+                            .map(IngredientList.Entry::name)
+                            .toList()),
+            Column.<LabelChange>of("moves", "").json(LabelChange::moves),
             Column.<LabelChange>of("enters", "").json(LabelChange::enters),
             Column.<LabelChange>of("leaves", "").json(LabelChange::leaves),
             Column.<LabelChange>of("notes", "").json(label -> label.after().notes()));

@@ -1,7 +1,11 @@
 package perkilo.report.swap;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import perkilo.model.Formula;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
@@ -10,9 +14,11 @@ import perkilo.sheet.SheetBuilder;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Table;
+import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.label.IngredientList;
+import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.trial.Recipe;
 
 /** The sheet Ingredient list: the present list of each formula, and the new one of every blend and every swap. */
@@ -30,9 +36,13 @@ final class LabelSheet {
             number("Place"),
             INGREDIENT,
             Column.<Numbered<IngredientList.Entry>>of("part", "Where")
-                    .words(row -> where(row.entry().part()))
-                    .width(34),
-            level("Level", IngredientList.Entry::level));
+                    .words(row -> where(row.entry()))
+                    .width(48),
+            level("Level", IngredientList.Entry::level),
+            Column.<Numbered<IngredientList.Entry>>of("known", "")
+                    .words(row -> row.entry().atMost() ? "at most" : null)
+                    .look(Look.HINT)
+                    .width(10));
 
     private static final Table<Numbered<Swap>> SWAPS = Table.of(
             number("Swap no."),
@@ -46,7 +56,18 @@ final class LabelSheet {
             level("New level", Swap::newLevel),
             Column.<Numbered<Swap>>of("ingredients", "New ingredient list")
                     .words(row -> row.entry().label().after().text())
-                    .width(100));
+                    .width(100),
+            Column.<Numbered<Swap>>of("changes", "What changes")
+                    .words(row -> changes(row.entry().label()))
+                    .width(50));
+
+    /**
+     * What stands at a place of the label, now and then.
+     *
+     * @param now null beyond the end of the list
+     * @param then null beyond the end of the list
+     */
+    private record Pair(IngredientList.@Nullable Entry now, IngredientList.@Nullable Entry then) {}
 
     private final SwapOutcome.Found found;
     private final SheetBuilder sheet = new SheetBuilder("Ingredient list");
@@ -56,17 +77,22 @@ final class LabelSheet {
         this.found = found;
     }
 
-    static ResultSheet of(SwapOutcome.Found found) {
-        return new LabelSheet(found).write();
+    static ResultSheet of(SwapOutcome.Found found, Optional<AppliedSwap> applied) {
+        return new LabelSheet(found).write(applied);
     }
 
-    private ResultSheet write() {
+    private ResultSheet write(Optional<AppliedSwap> applied) {
         sheet.freeze(2, 0).landscape();
         page.title(
                 "Ingredient list",
                 "In the order of Regulation (EC) No 1223/2009, Article 19(1)(g): by falling weight when added; ingredients"
                         + " up to 1 % follow in any order; colourants are last. Levels are fixed values.");
+        page.line(
+                "Fragrance allergens of Annex III, as amended by Regulation (EU) 2023/1545, are named above 0.001 % in a"
+                        + " leave-on and above 0.01 % in a rinse-off product, all materials together.",
+                Look.HINT);
         page.skip(1);
+        applied.ifPresent(this::beforeAndAfter);
         for (String name : found.base().keySet()) {
             found.book().formula(name).ifPresent(this::formula);
         }
@@ -78,6 +104,53 @@ final class LabelSheet {
         page.section("With a swap");
         page.table(SWAPS.at(sheet, page.next(), Numbered.all(found.swaps())));
         return sheet.build();
+    }
+
+    private void beforeAndAfter(AppliedSwap applied) {
+        page.section(applied.formula().name() + ": before and after");
+        LabelChange label = applied.label();
+        List<Numbered<Pair>> places = new ArrayList<>();
+        int most = Math.max(
+                label.before().entries().size(), label.after().entries().size());
+        for (int place = 0; place < most; place++) {
+            places.add(new Numbered<>(place + 1, new Pair(at(label.before(), place), at(label.after(), place))));
+        }
+        page.table(pairs(label).at(sheet, page.next(), places));
+        page.line("What changes: " + changes(label) + ".", Look.HINT);
+        page.skip(1);
+    }
+
+    private static IngredientList.@Nullable Entry at(IngredientList list, int place) {
+        return place < list.entries().size() ? list.entries().get(place) : null;
+    }
+
+    private static Table<Numbered<Pair>> pairs(LabelChange label) {
+        return Table.of(
+                number("Place"),
+                Column.<Numbered<Pair>>of("now", "Before")
+                        .words(row -> name(row.entry().now()))
+                        .width(44),
+                Column.<Numbered<Pair>>of("then", "After")
+                        .words(row -> name(row.entry().then()))
+                        .look(row -> {
+                            String name = name(row.entry().then());
+                            return label.enters().contains(name)
+                                            || label.moves().contains(name)
+                                    ? Look.NOTICE
+                                    : Look.PLAIN;
+                        })
+                        .width(48),
+                Column.<Numbered<Pair>>of("level", "Level after")
+                        .value(row -> {
+                            IngredientList.Entry then = row.entry().then();
+                            return then == null ? null : then.level();
+                        })
+                        .format(LEVEL)
+                        .width(12));
+    }
+
+    private static String name(IngredientList.@Nullable Entry entry) {
+        return entry == null ? "" : entry.name();
     }
 
     private void formula(Formula formula) {
@@ -101,6 +174,25 @@ final class LabelSheet {
                 .value(row -> level.apply(row.entry()))
                 .format(LEVEL)
                 .width(12);
+    }
+
+    private static String changes(LabelChange label) {
+        List<String> words = new ArrayList<>();
+        add(words, "in: ", label.enters());
+        add(words, "out: ", label.leaves());
+        add(words, "moves: ", label.moves());
+        return words.isEmpty() ? "nothing" : String.join("; ", words);
+    }
+
+    private static void add(List<String> words, String what, List<String> names) {
+        if (!names.isEmpty()) {
+            words.add(what + String.join(", ", names));
+        }
+    }
+
+    private static String where(IngredientList.Entry entry) {
+        String place = where(entry.part());
+        return entry.allergen() ? place + "; allergen that has to be named" : place;
     }
 
     private static String where(IngredientList.Part part) {

@@ -33,9 +33,23 @@ final class TraitColumn {
             NumberFormat format,
             Function<R, Material> material,
             Function<Traits, @Nullable Figure> trait) {
+        return figure("trait", heading, format, material, trait);
+    }
+
+    /**
+     * A figure, live and with a link to its cell.
+     *
+     * @param key of the column
+     */
+    static <R> Column<R> figure(
+            String key,
+            String heading,
+            NumberFormat format,
+            Function<R, Material> material,
+            Function<Traits, @Nullable Figure> trait) {
         Function<R, @Nullable Figure> typed =
                 row -> trait.apply(material.apply(row).traits());
-        return Column.<R>of("trait", heading)
+        return Column.<R>of(key, heading)
                 .formula(row -> {
                     Figure figure = typed.apply(row.entry());
                     return figure == null ? null : Expr.input(figure);

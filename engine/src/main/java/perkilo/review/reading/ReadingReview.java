@@ -2,6 +2,7 @@ package perkilo.review.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import perkilo.reading.arrange.Proposals;
@@ -44,7 +45,7 @@ public final class ReadingReview {
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(sheet.freeze(HEAD_ROW + 1, 0).build());
         lists.sheet().ifPresent(sheets::add);
-        return new Report(sheets, Set.of(name), earlier.map(Set::of).orElse(Set.of()), null);
+        return new Report(sheets, Set.of(name), earlier.map(Set::of).orElse(Set.of()), Map.of(), null);
     }
 
     private static List<Column<Proposals.Proposal>> columns(ChoiceLists lists) {

@@ -31,6 +31,9 @@ public final class Functions {
     /** The work of materials that colour. */
     public static final String COLORANT = "cosmetic colorant";
 
+    /** The work of fragrances. */
+    public static final String PERFUMING = "perfuming";
+
     /** Room temperature, in °C. Common practice. */
     private static final BigDecimal ROOM = new BigDecimal(25);
 

@@ -34,7 +34,7 @@ public final class RunsOfFormula {
      * @param coster over the book's market
      * @param base what each run costs now, by its key
      */
-    RunsOfFormula(Book book, RunCoster coster, Map<String, RunCost> base) {
+    public RunsOfFormula(Book book, RunCoster coster, Map<String, RunCost> base) {
         this.book = book;
         this.coster = coster;
         this.base = new LinkedHashMap<>(base);

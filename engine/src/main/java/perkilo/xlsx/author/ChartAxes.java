@@ -51,12 +51,39 @@ final class ChartAxes {
         xml.leaf("c:crossBetween", "val", scatter ? "midCat" : "between").close();
     }
 
+    /** An axis of words down the left side, the first at the top, each of them written. */
+    void wordsDown(int number, int other) {
+        begin("c:catAx", number, "l", null, "maxMin");
+        look(Palette.MUTED);
+        xml.leaf("c:crossAx", "val", other).leaf("c:crosses", "val", "autoZero");
+        xml.leaf("c:tickLblSkip", "val", 1).close();
+    }
+
+    /** An axis of numbers below bars that lie, with lines across the chart. */
+    void numbersBelow(int number, int other, Chart chart) {
+        begin("c:valAx", number, "b", null);
+        xml.open("c:majorGridlines");
+        ink.thinLine(Palette.RULE);
+        xml.close();
+        ink.title(chart.axes().up(), ChartInk.USUAL_SIZE, Palette.MUTED);
+        xml.leaf("c:numFmt", "formatCode", chart.axes().upFormat().code(), "sourceLinked", false);
+        xml.leaf("c:majorTickMark", "val", "none").leaf("c:minorTickMark", "val", "none");
+        xml.leaf("c:tickLblPos", "val", "nextTo");
+        ink.thinLine(Palette.RULE);
+        xml.leaf("c:crossAx", "val", other).leaf("c:crosses", "val", "max");
+        xml.leaf("c:crossBetween", "val", "between").close();
+    }
+
     private void begin(String element, int number, String place, @Nullable LogarithmicScale scale) {
+        begin(element, number, place, scale, "minMax");
+    }
+
+    private void begin(String element, int number, String place, @Nullable LogarithmicScale scale, String orientation) {
         xml.open(element).leaf("c:axId", "val", number).open("c:scaling");
         if (scale != null) {
             xml.leaf("c:logBase", "val", scale.base());
         }
-        xml.leaf("c:orientation", "val", "minMax");
+        xml.leaf("c:orientation", "val", orientation);
         if (scale != null) {
             xml.leaf("c:max", "val", scale.to()).leaf("c:min", "val", scale.from());
         }

@@ -37,10 +37,16 @@ final class ChartPart {
         ChartAxes axes = new ChartAxes(xml, ink);
         if (chart.kind().isScatter()) {
             axes.numbersAcross(ACROSS, UP, chart.axes().across(), acrossFormat(), LogarithmicScale.of(chart, values));
+        } else if (chart.kind() == Chart.Kind.STACKED_BARS) {
+            axes.wordsDown(ACROSS, UP);
         } else {
             axes.wordsAcross(ACROSS, UP, chart.axes().across());
         }
-        axes.up(UP, ACROSS, chart);
+        if (chart.kind() == Chart.Kind.STACKED_BARS) {
+            axes.numbersBelow(UP, ACROSS, chart);
+        } else {
+            axes.up(UP, ACROSS, chart);
+        }
         xml.close();
         if (chart.series().size() > 1) {
             xml.open("c:legend").leaf("c:legendPos", "val", "b").leaf("c:overlay", "val", false);

@@ -33,7 +33,8 @@ final class ChartSeries {
     /** Writes all series. */
     void write(int acrossAxis, int upAxis) {
         switch (chart.kind()) {
-            case STACKED_COLUMNS -> columns();
+            case STACKED_COLUMNS -> bars("col");
+            case STACKED_BARS -> bars("bar");
             case LINES -> {
                 xml.open("c:lineChart").leaf("c:grouping", "val", "standard");
                 series();
@@ -47,8 +48,8 @@ final class ChartSeries {
         xml.leaf("c:axId", "val", acrossAxis).leaf("c:axId", "val", upAxis).close();
     }
 
-    private void columns() {
-        xml.open("c:barChart").leaf("c:barDir", "val", "col").leaf("c:grouping", "val", "stacked");
+    private void bars(String direction) {
+        xml.open("c:barChart").leaf("c:barDir", "val", direction).leaf("c:grouping", "val", "stacked");
         series();
         xml.leaf("c:gapWidth", "val", GAP_PERCENT).leaf("c:overlap", "val", FULL_OVERLAP);
     }
@@ -71,7 +72,7 @@ final class ChartSeries {
             words(series.across());
             numbers("c:val", series.up(), chart.axes().upFormat());
         }
-        if (chart.kind() != Chart.Kind.STACKED_COLUMNS) {
+        if (!chart.kind().isOfBars()) {
             xml.leaf("c:smooth", "val", false);
         }
         xml.close();
@@ -81,12 +82,12 @@ final class ChartSeries {
         String color = Palette.series(number);
         xml.open("c:spPr");
         switch (chart.kind()) {
-            case STACKED_COLUMNS -> ink.fill(color);
+            case STACKED_COLUMNS, STACKED_BARS -> ink.fill(color);
             case SCATTER -> xml.open("a:ln").leaf("a:noFill").close();
             case SCATTER_WITH_LINES, LINES -> ink.line(color, LINE_WIDTH);
         }
         xml.close();
-        if (chart.kind() == Chart.Kind.STACKED_COLUMNS) {
+        if (chart.kind().isOfBars()) {
             xml.leaf("c:invertIfNegative", "val", false);
         } else {
             marker(color, MARKERS.get(number % MARKERS.size()));

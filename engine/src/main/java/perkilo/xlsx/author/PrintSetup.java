@@ -74,13 +74,16 @@ final class PrintSetup {
         xml.open("pageSetup", "paperSize", A4);
         ResultSheet.Pages pages = sheet.layout().pages();
         if (pages == null) {
-            xml.set("fitToWidth", 1).set("fitToHeight", 0);
+            xml.set("fitToWidth", 1).set("fitToHeight", sheet.layout().onePage() ? 1 : 0);
         } else {
             xml.set("scale", SCALE_SIDE_BY_SIDE);
         }
         xml.set("orientation", sheet.layout().landscape() ? "landscape" : "portrait")
                 .close();
         xml.open("headerFooter").words("oddFooter", "&L&A&R&P / &N").close();
+        if (sheet.layout().onePage()) {
+            return;
+        }
         breaks(
                 "rowBreaks",
                 pages == null

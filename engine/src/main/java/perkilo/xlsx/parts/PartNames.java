@@ -12,6 +12,9 @@ public final class PartNames {
     /** The hidden defined name that marks a result sheet of an earlier run, even if the sheet was renamed. */
     public static final String RESULT_MARK = "_perkilo_sheet";
 
+    /** The hidden defined name that keeps a word about a sheet that was written for a person to go on with. */
+    public static final String GIVEN_MARK = "_perkilo_given";
+
     /** The name that means the package itself in relationships. */
     public static final String PACKAGE = "/";
 

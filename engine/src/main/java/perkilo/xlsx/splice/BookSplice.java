@@ -68,11 +68,17 @@ public final class BookSplice implements Closeable {
      * @param workbookOfOurs the parts of a workbook with the sheets, named by their final names, strings inline
      * @param names final names by the names that the sheets were built with
      * @param given built names of sheets that belong to the person from now on
+     * @param records words about given sheets, by their built names
      * @param subject the answer and the workbook, for the {@link ResultRecord}
      */
-    public void setIn(Map<String, byte[]> workbookOfOurs, Map<String, String> names, Set<String> given, String subject)
+    public void setIn(
+            Map<String, byte[]> workbookOfOurs,
+            Map<String, String> names,
+            Set<String> given,
+            Map<String, String> records,
+            String subject)
             throws IOException {
-        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given, subject);
+        new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given, records, subject);
     }
 
     /**

@@ -31,7 +31,8 @@ final class Grafting {
         this.relationships = new WorkbookRelationships(book, workbook.part(), dialect);
     }
 
-    void graft(Parts ours, Map<String, String> names, Set<String> given, String subject) throws IOException {
+    void graft(Parts ours, Map<String, String> names, Set<String> given, Map<String, String> records, String subject)
+            throws IOException {
         WorkbookPart oursWorkbook = WorkbookPart.of(ours);
         WorkbookRelationships oursRelationships = new WorkbookRelationships(ours, oursWorkbook.part(), dialect);
         PartGraft parts = new PartGraft(ours, book, types, dialect);
@@ -52,7 +53,7 @@ final class Grafting {
         finish();
         List<XmlElement> outdated = new ArrayList<>(LocalNames.outdated(workbook, places));
         outdated.addAll(ResultRecord.earlier(workbook));
-        List<LocalName> added = localNames(oursWorkbook, names, places, given);
+        List<LocalName> added = localNames(oursWorkbook, names, places, given, records);
         if (!places.isEmpty()) {
             added.add(ResultRecord.of(book.sums(), workbook, subject, places.get(0)));
         }
@@ -109,7 +110,11 @@ final class Grafting {
     }
 
     private static List<LocalName> localNames(
-            WorkbookPart oursWorkbook, Map<String, String> names, List<Integer> places, Set<String> given)
+            WorkbookPart oursWorkbook,
+            Map<String, String> names,
+            List<Integer> places,
+            Set<String> given,
+            Map<String, String> records)
             throws IOException {
         List<LocalName> added = new ArrayList<>();
         List<String> builtNames = List.copyOf(names.keySet());
@@ -117,6 +122,10 @@ final class Grafting {
             String finalName = names.getOrDefault(builtNames.get(i), "");
             if (!given.contains(builtNames.get(i))) {
                 added.add(OwnSheets.mark(places.get(i), builtNames.get(i), finalName));
+            }
+            String record = records.get(builtNames.get(i));
+            if (record != null) {
+                added.add(GivenSheets.mark(places.get(i), record, finalName));
             }
             added.addAll(LocalNames.of(oursWorkbook, finalName, places.get(i)));
         }

@@ -9,7 +9,7 @@ import perkilo.xlsx.splice.WorkbookPart.LocalName;
 final class LocalNames {
 
     private static final Set<String> OURS =
-            Set.of("_xlnm.Print_Titles", "_xlnm._FilterDatabase", "_xlnm.Print_Area", OwnSheets.MARK);
+            Set.of("_xlnm.Print_Titles", "_xlnm._FilterDatabase", "_xlnm.Print_Area", OwnSheets.MARK, GivenSheets.MARK);
 
     private LocalNames() {}
 

@@ -179,7 +179,7 @@ public final class WorkbookWriter {
             Map<String, String> names = splice.finalNames(builtNames);
             Links links = new Links(String.valueOf(book.getFileName()), splice.sheetsOfThePerson(), names);
             String subject = subject(report, book);
-            splice.setIn(new ResultPackage(report, links).parts(), names, report.given(), subject);
+            splice.setIn(new ResultPackage(report, links).parts(), names, report.given(), report.records(), subject);
             Draft draft = new Draft(StagedFile.write(target, splice::writeTo), names, subject, stamp);
             return checked(draft, splice);
         } catch (UnfitPackageException e) {

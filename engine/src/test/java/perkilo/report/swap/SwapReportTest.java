@@ -21,11 +21,16 @@ import perkilo.purchasing.search.CheapestPlan;
 import perkilo.purchasing.search.quick.QuickPlanner;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
+import perkilo.swaps.AppliedSwap;
 import perkilo.swaps.Kit;
 import perkilo.swaps.SwapFinder;
 import perkilo.swaps.SwapOptions;
 import perkilo.swaps.SwapOutcome;
+import perkilo.swaps.label.LabelChange;
 import perkilo.swaps.lp.OjalgoSolver;
+import perkilo.swaps.next.BenchBatch;
+import perkilo.swaps.next.NextSteps;
+import perkilo.swaps.trial.Recipe;
 
 /** What a person and a script get to see of swaps. */
 final class SwapReportTest {
@@ -34,13 +39,23 @@ final class SwapReportTest {
             new SwapFinder(new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), new OjalgoSolver())
                     .find(Kit.demo(), SwapOptions.usual().only("Face cream", "Octyldodecanol", null));
 
+    private static final NextSteps NEXT = NextSteps.of(
+            FOUND, new QuickPlanner(new CheapestPlan()), SearchLimits.usual(), null, BenchBatch.USUAL_GRAMS);
+
     @Test
     void the_sheets_are_in_order_and_have_the_cautions() {
-        Report report = SwapReport.of(FOUND, List.of());
+        Report report = SwapReport.of(FOUND, NEXT, List.of());
 
         assertThat(report.sheets())
                 .extracting(ResultSheet::name)
-                .containsExactly("Swaps", "Blend", "Ingredient list", "Emollients", "Messages");
+                .containsExactly(
+                        "Swaps",
+                        "Blend",
+                        "What a trial costs",
+                        "Same swap in all formulas",
+                        "Ingredient list",
+                        "Emollients compared",
+                        "Messages");
         assertThat(texts(report.sheets().get(0)))
                 .contains("A swap is a candidate for the bench, not a release.", "Not offered, and why");
         assertThat(report.sheets().get(0).charts()).hasSize(1);
@@ -49,9 +64,9 @@ final class SwapReportTest {
 
     @Test
     void who_is_left_out_of_a_blend_is_named_with_the_reason() {
-        String sheet =
-                String.join(" ", texts(SwapReport.of(FOUND, List.of()).sheets().get(1)));
-        JsonNode studies = SwapJson.of(FOUND, List.of(), Optional.empty()).get("blendStudies");
+        String sheet = String.join(
+                " ", texts(SwapReport.of(FOUND, NEXT, List.of()).sheets().get(1)));
+        JsonNode studies = SwapJson.of(FOUND, NEXT, List.of(), Optional.empty()).get("blendStudies");
 
         assertThat(FOUND.studies()).isNotEmpty();
         for (int i = 0; i < FOUND.studies().size(); i++) {
@@ -80,8 +95,11 @@ final class SwapReportTest {
     void a_new_formula_keeps_its_whole_name_and_gets_a_tab_that_may_be_called_so(String name, String tab) {
         Formula cream = Kit.demo().formula("Face cream").orElseThrow();
         Formula applied = new Formula(name, cream.lines(), cream.batching(), Origin.NONE);
+        Recipe recipe = Recipe.of(Kit.demo(), cream);
+        AppliedSwap swap = new AppliedSwap(
+                applied, cream, List.of(), "identity", LabelChange.of(recipe, recipe), List.of(), List.of());
 
-        Report report = SwapReport.of(FOUND, List.of(), Optional.of(applied));
+        Report report = SwapReport.of(FOUND, NEXT, List.of(), Optional.of(new SwapReport.Applied(swap, List.of())));
         ResultSheet sheet = report.sheets().get(report.sheets().size() - 1);
 
         assertThat(sheet.name()).isEqualTo(tab).hasSizeLessThanOrEqualTo(31);
@@ -101,7 +119,7 @@ final class SwapReportTest {
 
     @Test
     void the_answer_for_scripts_has_the_agreed_fields() {
-        ObjectNode json = SwapJson.of(FOUND, List.of(), Optional.empty());
+        ObjectNode json = SwapJson.of(FOUND, NEXT, List.of(), Optional.empty());
         JsonNode swap = json.get("swaps").get(0);
 
         assertThat(StreamSupport.stream(((Iterable<String>) () -> swap.fieldNames()).spliterator(), false))

@@ -57,7 +57,8 @@ final class DraftCheckTest {
         Map<String, String> names = splice.finalNames(
                 report.sheets().stream().map(sheet -> sheet.name()).toList());
         Links links = new Links("book.xlsx", splice.sheetsOfThePerson(), names);
-        splice.setIn(new ResultPackage(report, links).parts(), names, report.given(), "Cost summary/0");
+        splice.setIn(
+                new ResultPackage(report, links).parts(), names, report.given(), report.records(), "Cost summary/0");
         return splice;
     }
 
