@@ -135,7 +135,7 @@ final class SwapReportTest {
                         "unitCostChange",
                         "outlayChange",
                         "cautions");
-        assertThat(swap.get("gates").get(0).get("gate").asText()).isEqualTo("function");
+        assertThat(swap.get("gates").get(0).get("gate").asText()).isEqualTo("role");
         assertThat(swap.get("gates").get(0).get("ok").asBoolean()).isTrue();
         assertThat(swap.get("unitCostChange").has("500")).isTrue();
         assertThat(new BigDecimal(swap.get("outlayChange").get("2000").asText()))
