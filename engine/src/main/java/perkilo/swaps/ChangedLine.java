@@ -86,10 +86,10 @@ public record ChangedLine(Formula.Line line, BigDecimal level, int from, int rep
         if (froms[at] >= 0) {
             BigDecimal before = original.levelOf(original.lines().get(froms[at]));
             BigDecimal now = formula.levelOf(line);
-            return before.compareTo(now) == 0 ? "" : SwapMessages.levelBefore(percent(before));
+            return before.compareTo(now) == 0 ? "" : "before: " + percent(before);
         }
         int replaced = replaced(original, formula, froms, at);
-        return replaced < 0 ? SwapMessages.cameIn() : SwapMessages.inPlaceOf(named(original, replaced));
+        return replaced < 0 ? "new" : "new, in place of " + named(original, replaced);
     }
 
     /** A material that came in replaces what stood in the same line, if that went out. */

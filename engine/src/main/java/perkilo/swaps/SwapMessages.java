@@ -201,18 +201,4 @@ final class SwapMessages {
     private static String quoted(List<String> names) {
         return "\"" + String.join("\", \"", names) + "\"";
     }
-
-    // a formula with a swap
-
-    static String levelBefore(String percent) {
-        return "before: " + percent;
-    }
-
-    static String inPlaceOf(String material) {
-        return "new, in place of " + material;
-    }
-
-    static String cameIn() {
-        return "new";
-    }
 }
