@@ -144,7 +144,7 @@ final class SwapReportTest {
                 .isEqualByComparingTo(
                         FOUND.swaps().get(0).runs().get(1).outlay().setScale(6, RoundingMode.HALF_UP));
         assertThat(json.has("missingFacts")).isTrue();
-        assertThat(json.get("notCompared").get(0).get("reason").asText()).isNotBlank();
+        assertThat(json.has("notCompared")).isTrue();
         assertThat(json.has("blends")).isTrue();
         assertThat(json.has("messages")).isTrue();
     }
