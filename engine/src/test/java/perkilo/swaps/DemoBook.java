@@ -271,7 +271,7 @@ final class DemoBook {
                 orZero(number(batch, "Hours per kg")),
                 orZero(number(batch, "Quality control per batch")),
                 number(batch, "Final pH"),
-                get(batch, "Kind").equals("rinse-off") ? ProductKind.RINSE_OFF : ProductKind.LEAVE_ON,
+                get(batch, "Kind").startsWith("rinse-off") ? ProductKind.RINSE_OFF : ProductKind.LEAVE_ON,
                 Origin.NONE);
         return new Formula(name, lines, batching, Origin.NONE);
     }

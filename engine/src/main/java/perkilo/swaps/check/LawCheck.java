@@ -7,6 +7,7 @@ import java.util.Optional;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.law.Law;
 import perkilo.swaps.law.Ruling;
 import perkilo.swaps.law.StateOfLaw;
@@ -29,16 +30,21 @@ final class LawCheck implements FormulaCheck {
                 String first = ruling.materials().get(0);
                 findings.add(Finding.warning(
                         formula.origin(first),
-                        CheckMessages.unlawful(first, formula.name(), ruling.words(), StateOfLaw.words())));
+                        words(first, formula, ruling)));
             } else if (ruling.outcome() == Ruling.Outcome.UNCLEAR) {
                 String first = ruling.materials().get(0);
                 findings.add(Finding.note(
                         formula.origin(first),
-                        CheckMessages.unclearLaw(first, formula.name(), ruling.words(), StateOfLaw.words())));
+                        words(first, formula, ruling)));
             }
         }
         formula.materials().forEach(portion -> typed(portion, formula, findings));
         return findings;
+    }
+
+    private static String words(String material, Checked formula, Ruling ruling) {
+        return CheckMessages.about(material, formula.name(), Gates.LEGAL_MAXIMUM.name()) + " " + ruling.words() + " "
+                + StateOfLaw.words();
     }
 
     /** Whether an earlier group was broken by the same materials: one cause, one message. */

@@ -26,10 +26,9 @@ final class LevelCheck implements FormulaCheck {
             int line = formula.recipe().portions().indexOf(portion);
             Verdict verdict = Gates.USE_RANGE.judge(Trial.ofNothing(formula.recipe(), line));
             if (!verdict.ok() && (isAbove(material, formula) || preserves(material))) {
-                findings.add(Finding.warning(
-                        portion.line().origin(),
-                        CheckMessages.place(
-                                material.name(), formula.name(), verdict.gate().name(), verdict.why())));
+                String about = CheckMessages.about(
+                        material.name(), formula.name(), verdict.gate().name());
+                findings.add(Finding.warning(portion.line().origin(), about + ' ' + verdict.why()));
             }
         }
         return findings;

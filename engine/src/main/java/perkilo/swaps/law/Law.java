@@ -260,14 +260,23 @@ public final class Law {
     }
 
     private String broken(LegalRule rule, List<Brought> brought) {
-        String more = rule.words();
-        return switch (rule.bound()) {
-            case PROHIBITED -> LawMessages.prohibited(inBrackets(brought), kind.words(), rule.where(), more);
-            case PH -> LawMessages.phTooHigh(inBrackets(brought), finalPh, number(rule), rule.where(), more);
-            default ->
-                LawMessages.above(
-                        sum(rule, brought, false), rule.expressed(), LimitWords.of(rule), inBrackets(brought), rule.where(), more);
-        };
+        String words =
+                switch (rule.bound()) {
+                    case PROHIBITED -> LawMessages.prohibited(inBrackets(brought), kind.words(), rule.where());
+                    case PH -> LawMessages.phTooHigh(inBrackets(brought), finalPh, number(rule), rule.where());
+                    default ->
+                        LawMessages.above(
+                                sum(rule, brought, false),
+                                rule.expressed(),
+                                LimitWords.of(rule),
+                                inBrackets(brought),
+                                rule.where());
+                };
+        return withMore(words, rule);
+    }
+
+    private static String withMore(String words, LegalRule rule) {
+        return rule.words().isEmpty() ? words : words + " " + rule.words();
     }
 
     private String kindDecides(
@@ -277,14 +286,14 @@ public final class Law {
                 .max(Comparator.comparing(Law::number))
                 .map(LimitWords::of)
                 .orElse("");
-        return LawMessages.kindDecides(
+        String words = LawMessages.kindDecides(
                 sum(strictest, brought, false),
                 strictest.expressed(),
                 inBrackets(brought),
                 LimitWords.of(strictest),
                 wider,
-                strictest.where(),
-                strictest.words());
+                strictest.where());
+        return withMore(words, strictest);
     }
 
     private List<Brought> brought(String group) {

@@ -202,7 +202,8 @@ final class GatesTest {
     /** 0.9 % sodium benzoate, 99 % pure, are 0.755 % as benzoic acid: 0.9 × 0.99 × 122.123 / 144.105. */
     @Test
     void limits_as_acid_are_converted() {
-        Material benzoate = Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null);
+        Material benzoate =
+                Varied.trait(Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null), "active", Figure.of("0.99"));
 
         Kit gel = new Kit().line("A", "", "q.s.", WATER).line("A", "", "0.9", benzoate);
         Material other = Varied.of(benzoate, "name", "Sodium benzoate B");
