@@ -33,8 +33,7 @@ public record Settings(
     public static final Figure USUAL_PRICE_AGE_LIMIT = Figure.of("180");
 
     /** Settings with the usual least saving. */
-    public Settings(
-            Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
+    public Settings(Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
         this(currencies, costingDate, buying, making, cashLimits, USUAL_LEAST_SAVING);
     }
 

@@ -88,10 +88,7 @@ public final class SettingsSheet {
             .orElse("0");
 
     public static final InputColumn LEAST_SAVING = InputColumn.of(
-                    "Least saving %",
-                    PERCENT,
-                    "swaps that save less of the raw material cost are not offered",
-                    "0.5")
+                    "Least saving %", PERCENT, "swaps that save less of the raw material cost are not offered", "0.5")
             .also("Least saving", "Minimum saving %", "Smallest saving %")
             .limited(Limits.UP_TO_HUNDRED)
             .orElse("0.5");

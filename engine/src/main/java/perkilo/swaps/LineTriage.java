@@ -75,7 +75,10 @@ final class LineTriage {
         }
         List<String> lacking = Undecided.alone(role, recipe.system().isEmulsion(), portion.material());
         if (!lacking.isEmpty()) {
-            add(portion.material(), lacking, SwapMessages.neededFor(role.name(), recipe.formula().name()));
+            add(
+                    portion.material(),
+                    lacking,
+                    SwapMessages.neededFor(role.name(), recipe.formula().name()));
             return keep(recipe, portion, role, SwapMessages.ownFactMissing(lacking));
         }
         return new Open(role, opened);
@@ -88,13 +91,18 @@ final class LineTriage {
             return false;
         }
         if (Undecided.lacksOwnActive(role, trial.from(), trial.to())) {
-            add(trial.from(), List.of(Fact.ACTIVE.header()), SwapMessages.neededToDose(role.name(), trial.from().name()));
+            add(
+                    trial.from(),
+                    List.of(Fact.ACTIVE.header()),
+                    SwapMessages.neededToDose(role.name(), trial.from().name()));
             return false;
         }
-        List<String> lacking =
-                Undecided.of(role, trial.before().system().isEmulsion(), trial.from(), trial.to());
+        List<String> lacking = Undecided.of(role, trial.before().system().isEmulsion(), trial.from(), trial.to());
         if (!lacking.isEmpty()) {
-            add(trial.to(), lacking, SwapMessages.inPlaceOf(role.name(), trial.from().name()));
+            add(
+                    trial.to(),
+                    lacking,
+                    SwapMessages.inPlaceOf(role.name(), trial.from().name()));
         }
         return lacking.isEmpty();
     }
@@ -107,8 +115,7 @@ final class LineTriage {
     /** What is missing, one entry for each material. */
     List<MissingFact> missing() {
         return missing.values().stream()
-                .map(one -> new MissingFact(
-                        one.material(), List.copyOf(one.columns()), List.copyOf(one.neededFor())))
+                .map(one -> new MissingFact(one.material(), List.copyOf(one.columns()), List.copyOf(one.neededFor())))
                 .toList();
     }
 

@@ -45,7 +45,8 @@ public record Swap(
     }
 
     /**
-     * Whether it makes a run cheaper, or takes less cash, by at least a part of the raw material cost, at some run size.
+     * Whether it makes a run cheaper, or takes less cash, by at least a part of the raw material cost, at some run
+     * size.
      *
      * @param least as a fraction of the raw material cost of the run
      */

@@ -69,7 +69,14 @@ final class HandbookPairsTest {
     static Stream<Pair> pairs() {
         return FactTable.read(HandbookPairsTest.class, "handbook-pairs.csv").stream()
                 .map(row -> new Pair(
-                        row.get(0), row.get(1), row.get(2), row.get(3), row.get(4), row.get(5), row.get(6), row.get(7)));
+                        row.get(0),
+                        row.get(1),
+                        row.get(2),
+                        row.get(3),
+                        row.get(4),
+                        row.get(5),
+                        row.get(6),
+                        row.get(7)));
     }
 
     private static Recipe recipe(Base base, Pair pair) {
@@ -83,7 +90,8 @@ final class HandbookPairsTest {
             kit.line(cells[0], cells[1], cells[2], Kit.catalogued(cells[3]));
         }
         Set<Word> words = EnumSet.noneOf(Word.class);
-        ProductKind.parts(base.kind()).forEach(part -> words.add(Word.named(part).orElseThrow()));
+        ProductKind.parts(base.kind())
+                .forEach(part -> words.add(Word.named(part).orElseThrow()));
         kit.kind(words.toArray(new Word[0]));
         return (base.ph().isEmpty() ? kit : kit.ph(base.ph())).recipe();
     }
@@ -110,8 +118,7 @@ final class HandbookPairsTest {
         List<Verdict> shut =
                 Gates.judge(trial).stream().filter(verdict -> !verdict.ok()).toList();
         shut.forEach(verdict -> reasons.add(verdict.withName()));
-        Set<String> names =
-                shut.stream().map(verdict -> verdict.gate().name()).collect(Collectors.toSet());
+        Set<String> names = shut.stream().map(verdict -> verdict.gate().name()).collect(Collectors.toSet());
         BigDecimal worst = Closeness.of(open.role(), from, to).worst();
         if (worst.compareTo(SwapOptions.USUAL_CLOSENESS) < 0) {
             names.add("closeness");

@@ -85,11 +85,7 @@ final class LeftOutTest {
         Book more = Varied.of(
                 rich,
                 "materials",
-                Book.byName(
-                        materials.stream()
-                                .map(LeftOutTest::unfit)
-                                .toList(),
-                        Material::name));
+                Book.byName(materials.stream().map(LeftOutTest::unfit).toList(), Material::name));
         return more.withFormula(Varied.of(cream, "lines", lines));
     }
 
@@ -129,8 +125,8 @@ final class LeftOutTest {
                     study.leftOut().values().stream().flatMap(List::stream).toList();
             assertThat(left).as(study.function()).doesNotHaveDuplicates();
             BOOK.materials().values().stream()
-                    .filter(material -> material.traits().words(Fact.ROLE).stream()
-                            .anyMatch(roles::contains))
+                    .filter(material ->
+                            material.traits().words(Fact.ROLE).stream().anyMatch(roles::contains))
                     .forEach(material -> assertThat(isIn(study, material) || left.contains(material.name()))
                             .as("%s of %s", material.name(), study.function())
                             .isTrue());

@@ -97,7 +97,8 @@ public record Blend(
     }
 
     /**
-     * Whether it makes a run cheaper, or takes less cash, by at least a part of the raw material cost, at some run size.
+     * Whether it makes a run cheaper, or takes less cash, by at least a part of the raw material cost, at some run
+     * size.
      *
      * @param least as a fraction of the raw material cost of the run
      */

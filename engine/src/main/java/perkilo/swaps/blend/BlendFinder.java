@@ -82,7 +82,12 @@ public final class BlendFinder {
         }
         Pantry pantry = new Pantry(book, prices, recipe, group, kept, bounds.leastCloseness());
         GroupSearch search = new GroupSearch(
-                recipe, group, rules, runs, solver, book.settings().leastSaving().value());
+                recipe,
+                group,
+                rules,
+                runs,
+                solver,
+                book.settings().leastSaving().value());
         List<Blend> blends = search.blends(pantry, bounds.mostChanged());
         return new BlendStudy(
                 name,

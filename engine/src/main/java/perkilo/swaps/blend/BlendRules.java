@@ -66,7 +66,8 @@ final class BlendRules {
         ToDoubleFunction<Ingredient> level = one -> 1;
         ToDoubleFunction<Ingredient> active = one -> KeptActive.active(one.material());
         return switch (group.kind()) {
-            case OILS -> oils(new KeptTotal(), new KeptLiquid(), new KeptSpreading(tolerance, present()), new KeptViscosity());
+            case OILS ->
+                oils(new KeptTotal(), new KeptLiquid(), new KeptSpreading(tolerance, present()), new KeptViscosity());
             case BODY ->
                 oils(
                         new KeptTotal(),

@@ -29,9 +29,9 @@ final class CheckMessages {
 
     // together
 
-    static String tooMuchTogether(
-            String formula, String what, List<String> names, String level, String most) {
-        return formula + " contains " + level + " " + what + " (" + some(names) + "), more than the usual " + most + ".";
+    static String tooMuchTogether(String formula, String what, List<String> names, String level, String most) {
+        return formula + " contains " + level + " " + what + " (" + some(names) + "), more than the usual " + most
+                + ".";
     }
 
     // what a product needs

@@ -27,8 +27,8 @@ final class CompatibilityCheck implements FormulaCheck {
             }
             told.add(names);
             String first = conflict.a().get(0).name();
-            String text = CheckMessages.about(first, formula.name(), Gates.COMPATIBILITY.name()) + " "
-                    + conflict.words();
+            String text =
+                    CheckMessages.about(first, formula.name(), Gates.COMPATIBILITY.name()) + " " + conflict.words();
             findings.add(
                     conflict.isShut()
                             ? Finding.warning(formula.origin(first), text)

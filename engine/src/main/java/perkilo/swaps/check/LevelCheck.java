@@ -20,7 +20,10 @@ final class LevelCheck implements FormulaCheck {
         List<Finding> findings = new ArrayList<>();
         for (Portion portion : formula.materials()) {
             Material material = portion.material();
-            if (material.isWater() || isSetByPh(material, formula) || formula.isUnlawful(material) || isAboveTypedMaximum(material, formula)) {
+            if (material.isWater()
+                    || isSetByPh(material, formula)
+                    || formula.isUnlawful(material)
+                    || isAboveTypedMaximum(material, formula)) {
                 continue;
             }
             int line = formula.recipe().portions().indexOf(portion);

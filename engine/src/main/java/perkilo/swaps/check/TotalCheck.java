@@ -36,7 +36,8 @@ final class TotalCheck implements FormulaCheck {
         private boolean applies(Checked formula) {
             return switch (where) {
                 case "leave-on" ->
-                    !formula.recipe().kind().rinseOff() && !formula.recipe().kind().is(Word.PERFUME);
+                    !formula.recipe().kind().rinseOff()
+                            && !formula.recipe().kind().is(Word.PERFUME);
                 case "rinse-off" -> formula.recipe().kind().rinseOff();
                 case "emulsion" -> formula.recipe().system().isEmulsion();
                 case "surfactants" -> formula.recipe().system().isSurfactantSystem();

@@ -70,12 +70,11 @@ public record Compatibility(String a, String b, List<Condition> conditions, bool
             if (border == null) {
                 return recipe.hasWater();
             }
-            BigDecimal value =
-                    switch (of) {
-                        case "a" -> levelA;
-                        case "b" -> levelB;
-                        default -> ph == null ? null : ph.value();
-                    };
+            BigDecimal value = switch (of) {
+                case "a" -> levelA;
+                case "b" -> levelB;
+                default -> ph == null ? null : ph.value();
+            };
             if (value == null) {
                 return false;
             }
@@ -166,7 +165,9 @@ public record Compatibility(String a, String b, List<Condition> conditions, bool
                 a = a.stream().filter(Compatibility::hasNoPhRange).toList();
             } else {
                 List<Material> both = b;
-                a = a.stream().filter(one -> both.stream().anyMatch(other -> !other.equals(one))).toList();
+                a = a.stream()
+                        .filter(one -> both.stream().anyMatch(other -> !other.equals(one)))
+                        .toList();
             }
             if (a.isEmpty() || (!rule.b.isEmpty() && b.isEmpty())) {
                 continue;

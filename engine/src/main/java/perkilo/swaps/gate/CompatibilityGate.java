@@ -27,8 +27,7 @@ final class CompatibilityGate implements Gate {
         List<Compatibility.Conflict> after = Compatibility.conflicts(trial.after()).stream()
                 .filter(conflict -> conflict.isAbout(to))
                 .toList();
-        List<Compatibility.Conflict> before =
-                after.isEmpty() ? List.of() : Compatibility.conflicts(trial.before());
+        List<Compatibility.Conflict> before = after.isEmpty() ? List.of() : Compatibility.conflicts(trial.before());
         List<String> shut = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
         for (Compatibility.Conflict conflict : after) {

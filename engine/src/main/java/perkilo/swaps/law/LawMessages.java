@@ -30,17 +30,15 @@ final class LawMessages {
     }
 
     static String prohibited(String materials, String kind, String where) {
-        return materials + ": prohibited in this kind of product (" + kind + "). " + capital(where) + "."
-               ;
+        return materials + ": prohibited in this kind of product (" + kind + "). " + capital(where) + ".";
     }
 
     static String phTooHigh(String materials, @Nullable BigDecimal ph, BigDecimal below, String where) {
-        return "The final pH is " + (ph == null ? "?" : LimitWords.plain(ph)) + ", but with " + materials + " it has to be "
-                + LimitWords.belowPh(below) + ". " + capital(where) + ".";
+        return "The final pH is " + (ph == null ? "?" : LimitWords.plain(ph)) + ", but with " + materials
+                + " it has to be " + LimitWords.belowPh(below) + ". " + capital(where) + ".";
     }
 
-    static String kindDecides(
-            BigDecimal level, String as, String materials, String limit, String wider, String where) {
+    static String kindDecides(BigDecimal level, String as, String materials, String limit, String wider, String where) {
         return "The formula contains " + amount(level, as) + " (" + materials + "). Allowed is " + limit
                 + " in some kinds of product" + (wider.isEmpty() ? "" : " and " + wider + " in others")
                 + ". Type the part of the body into Kind on the Batches sheet. " + capital(where) + ".";

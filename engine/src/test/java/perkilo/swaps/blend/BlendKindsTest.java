@@ -40,8 +40,8 @@ final class BlendKindsTest {
     private static final String[] LIQUID = {"viscosity", "meltsAtC", "spreadingClass"};
 
     /** A humectant of which nobody knows the active matter. */
-    private static final Material HONEY = Varied.trait(
-            Varied.trait(Kit.catalogued("Honey"), "role", List.of("humectant")), "active", null);
+    private static final Material HONEY =
+            Varied.trait(Varied.trait(Kit.catalogued("Honey"), "role", List.of("humectant")), "active", null);
 
     private static Kit cream() {
         return new Kit()

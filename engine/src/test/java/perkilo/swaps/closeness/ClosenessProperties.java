@@ -84,12 +84,11 @@ final class ClosenessProperties {
     }
 
     private static Material without(Material material, Fact fact) {
-        @Nullable Object nothing =
-                switch (fact.kind()) {
-                    case NUMBER, PERCENT -> null;
-                    case WORD -> "";
-                    case WORDS, SHARES -> List.of();
-                };
+        @Nullable Object nothing = switch (fact.kind()) {
+            case NUMBER, PERCENT -> null;
+            case WORD -> "";
+            case WORDS, SHARES -> List.of();
+        };
         StringBuilder name = new StringBuilder();
         for (String part : fact.name().toLowerCase(Locale.ROOT).split("_", -1)) {
             name.append(name.length() == 0 ? part : Character.toUpperCase(part.charAt(0)) + part.substring(1));

@@ -44,20 +44,23 @@ final class GatesTest {
         assertThat(of("role", cream().trial(2, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why, Verdict::cautions)
                 .containsExactly(true, "Both are put into formulas as emollient ester.", List.of());
-        assertThat(of("role", cream().trial(2, Kit.catalogued("Polysorbate 60"))).why())
-                .isEqualTo("Isopropyl palmitate is here as emollient ester, and Polysorbate 60 is not known to be one.");
+        assertThat(of("role", cream().trial(2, Kit.catalogued("Polysorbate 60")))
+                        .why())
+                .isEqualTo(
+                        "Isopropyl palmitate is here as emollient ester, and Polysorbate 60 is not known to be one.");
         assertThat(of("role", cream().trial(2, Material.of("Mystery oil"))).why())
                 .isEqualTo("The role of Mystery oil in this formula is not known.");
-        Material also = Varied.trait(Kit.catalogued("Castor oil"), "role", List.of("triglyceride oil", "emollient ester"));
+        Material also =
+                Varied.trait(Kit.catalogued("Castor oil"), "role", List.of("triglyceride oil", "emollient ester"));
         assertThat(of("role", cream().trial(2, also)).cautions())
-                .containsExactly("Castor oil can be put into formulas as emollient ester, but usually is as triglyceride"
-                        + " oil.");
+                .containsExactly(
+                        "Castor oil can be put into formulas as emollient ester, but usually is as triglyceride"
+                                + " oil.");
     }
 
     @Test
     void it_dissolves_melts_or_disperses_in_the_phase() {
-        assertThat(of("phase", cream().trial(1, Kit.catalogued("Propanediol")))
-                        .ok())
+        assertThat(of("phase", cream().trial(1, Kit.catalogued("Propanediol"))).ok())
                 .isTrue();
         assertThat(of("phase", cream().trial(1, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why)
@@ -65,8 +68,7 @@ final class GatesTest {
         assertThat(of("phase", cream().trial(3, Kit.catalogued("Potassium sorbate")))
                         .why())
                 .isEqualTo("Soluble in water; fits the finished emulsion.");
-        assertThat(of("phase", cream().trial(2, Material.of("Mystery oil")))
-                        .ok())
+        assertThat(of("phase", cream().trial(2, Material.of("Mystery oil"))).ok())
                 .isFalse();
     }
 
@@ -133,7 +135,8 @@ final class GatesTest {
                 .line("A", "25", "q.s.", Kit.catalogued("Sunflower oil high oleic"))
                 .line("A", "25", "5", PALMITATE);
 
-        assertThat(of("use range", oil.trial(0, Kit.catalogued("Olive oil refined"))).ok())
+        assertThat(of("use range", oil.trial(0, Kit.catalogued("Olive oil refined")))
+                        .ok())
                 .isTrue();
     }
 
@@ -142,8 +145,7 @@ final class GatesTest {
         assertThat(of("heat", cream().trial(2, Kit.catalogued("Isododecane"))))
                 .extracting(Verdict::ok, Verdict::why)
                 .containsExactly(
-                        false,
-                        "It evaporates, and the phase is at 75 °C. It would have to be added at cool-down.");
+                        false, "It evaporates, and the phase is at 75 °C. It would have to be added at cool-down.");
         assertThat(of("heat", cream().trial(1, Kit.catalogued("Urea"))).why())
                 .isEqualTo("Withstands only 40 °C, but the phase is at 75 °C. It would have to be added at cool-down.");
         Verdict unknown = of("heat", cream().trial(2, Material.of("Mystery oil")));
@@ -183,7 +185,8 @@ final class GatesTest {
                         .why())
                 .isEqualTo("Behentrimonium methosulfate is cationic and Xanthan gum is anionic: the gum falls out as"
                         + " threads or gel lumps.");
-        assertThat(of("compatibility", cream().trial(1, Kit.catalogued("Xanthan gum"))).ok())
+        assertThat(of("compatibility", cream().trial(1, Kit.catalogued("Xanthan gum")))
+                        .ok())
                 .isTrue();
     }
 
@@ -202,15 +205,16 @@ final class GatesTest {
     /** 0.9 % sodium benzoate, 99 % pure, are 0.755 % as benzoic acid: 0.9 × 0.99 × 122.123 / 144.105. */
     @Test
     void limits_as_acid_are_converted() {
-        Material benzoate =
-                Varied.trait(Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null), "active", Figure.of("0.99"));
+        Material benzoate = Varied.trait(
+                Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null), "active", Figure.of("0.99"));
 
         Kit gel = new Kit().line("A", "", "q.s.", WATER).line("A", "", "0.9", benzoate);
         Material other = Varied.of(benzoate, "name", "Sodium benzoate B");
 
         assertThat(of("legal maximum", gel.trial(1, other)).ok()).isFalse();
         assertThat(of("legal maximum", gel.trial(1, other)).why())
-                .startsWith("The formula contains 0.7551 % as benzoic acid (Sodium benzoate B), but allowed is at most 0.5 %");
+                .startsWith(
+                        "The formula contains 0.7551 % as benzoic acid (Sodium benzoate B), but allowed is at most 0.5 %");
         assertThat(of("legal maximum", gel.rinsedOff().trial(1, other)).ok()).isTrue();
     }
 
@@ -225,8 +229,8 @@ final class GatesTest {
 
     @Test
     void a_preservative_needs_a_known_least_level_the_whole_spectrum_and_a_challenge_test() {
-        Material same = Varied.trait(
-                Varied.of(PHENOXYETHANOL, "name", "Phenoxyethanol B"), "role", List.of("preservative"));
+        Material same =
+                Varied.trait(Varied.of(PHENOXYETHANOL, "name", "Phenoxyethanol B"), "role", List.of("preservative"));
         assertThat(of("preservation", cream().trial(3, Varied.trait(same, "useMin", null)))
                         .ok())
                 .isFalse();
