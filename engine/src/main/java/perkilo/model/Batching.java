@@ -30,7 +30,15 @@ public record Batching(
 
     /** Made in one batch of any size, at no cost. */
     public static final Batching ANY = new Batching(
-            null, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, null, ProductKind.LEAVE_ON, Origin.NONE);
+            null,
+            Figure.ZERO,
+            Figure.ZERO,
+            Figure.ZERO,
+            Figure.ZERO,
+            Figure.ZERO,
+            null,
+            ProductKind.LEAVE_ON,
+            Origin.NONE);
 
     /** Whether the product is rinsed off; false for leave-on. */
     public boolean rinseOff() {

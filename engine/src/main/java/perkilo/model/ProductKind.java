@@ -55,6 +55,7 @@ public final class ProductKind {
         private final String word;
         private final About about;
         private final @Nullable Word implied;
+        @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable set
         private final Set<String> keys;
 
         Word(String word, About about, @Nullable Word implied, String... also) {
@@ -107,7 +108,8 @@ public final class ProductKind {
             Arrays.stream(Word.values()).map(Word::word).toList();
 
     /** A product for the mouth is one only if a person says so. */
-    private static final Set<Word> ORALS = Collections.unmodifiableSet(EnumSet.of(Word.ORAL, Word.TOOTHPASTE, Word.MOUTHWASH));
+    private static final Set<Word> ORALS =
+            Collections.unmodifiableSet(EnumSet.of(Word.ORAL, Word.TOOTHPASTE, Word.MOUTHWASH));
 
     private final Set<Word> typed;
     private final Set<Word> all;
@@ -121,7 +123,8 @@ public final class ProductKind {
             }
         }
         if (words.stream().noneMatch(word -> word.about == About.CONTACT)) {
-            words.add(words.contains(Word.TOOTHPASTE) || words.contains(Word.MOUTHWASH) ? Word.RINSE_OFF : Word.LEAVE_ON);
+            words.add(
+                    words.contains(Word.TOOTHPASTE) || words.contains(Word.MOUTHWASH) ? Word.RINSE_OFF : Word.LEAVE_ON);
         }
         this.all = Collections.unmodifiableSet(words);
     }

@@ -62,8 +62,7 @@ final class BatchRow {
         for (String part : ProductKind.parts(cell)) {
             Optional<ProductKind.Word> word = ProductKind.Word.named(part);
             if (word.isEmpty()) {
-                row.findings()
-                        .error(row.origin(BatchesSheet.KIND), FormulaMessages.kind(part, ProductKind.WORDS));
+                row.findings().error(row.origin(BatchesSheet.KIND), FormulaMessages.kind(part, ProductKind.WORDS));
                 return ProductKind.LEAVE_ON;
             }
             words.add(word.get());

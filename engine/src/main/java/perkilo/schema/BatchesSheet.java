@@ -60,8 +60,7 @@ public final class BatchesSheet {
                     LIST,
                     "leave-on or rinse-off, and what else limits of the law depend on: "
                             + String.join(
-                                    ", ",
-                                    ProductKind.WORDS.stream().skip(2).toList()),
+                                    ", ", ProductKind.WORDS.stream().skip(2).toList()),
                     "rinse-off; hair")
             .also("Type", "Use", "Leave-on / rinse-off")
             .orElse("leave-on, part of the body not known");

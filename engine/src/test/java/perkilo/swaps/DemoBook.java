@@ -15,8 +15,8 @@ import perkilo.model.Fact;
 import perkilo.model.Formula;
 import perkilo.model.Material;
 import perkilo.model.Product;
-import perkilo.model.ProductKind;
 import perkilo.model.ProductFixture;
+import perkilo.model.ProductKind;
 import perkilo.model.Run;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
@@ -271,7 +271,7 @@ final class DemoBook {
                 orZero(number(batch, "Hours per kg")),
                 orZero(number(batch, "Quality control per batch")),
                 number(batch, "Final pH"),
-                get(batch, "Kind").equals("rinse-off") ? ProductKind.RINSE_OFF : ProductKind.LEAVE_ON,
+                get(batch, "Kind").startsWith("rinse-off") ? ProductKind.RINSE_OFF : ProductKind.LEAVE_ON,
                 Origin.NONE);
         return new Formula(name, lines, batching, Origin.NONE);
     }

@@ -9,22 +9,15 @@ final class CheckMessages {
 
     private CheckMessages() {}
 
-    static String place(String material, String formula, String about, String why) {
-        return check(material, formula, about) + " " + why;
+    /** What the next sentences are about. */
+    static String about(String material, String formula, String about) {
+        return "Check \"" + material + "\" in " + formula + " (" + about + ").";
     }
 
     // the law
 
-    static String unlawful(String material, String formula, String why, String stateOfLaw) {
-        return check(material, formula, "legal maximum") + " " + why + " " + stateOfLaw;
-    }
-
-    static String unclearLaw(String material, String formula, String why, String stateOfLaw) {
-        return check(material, formula, "legal maximum") + " " + why + " " + stateOfLaw;
-    }
-
     static String aboveTypedMaximum(String material, String formula, String level, String max) {
-        return check(material, formula, "legal maximum") + " The level is " + level + ", but the legal maximum is "
+        return about(material, formula, "legal maximum") + " The level is " + level + ", but the legal maximum is "
                 + max + ", as typed on the Materials sheet. Local rules and a qualified safety assessor decide.";
     }
 
@@ -36,14 +29,9 @@ final class CheckMessages {
 
     // together
 
-    static String notTogether(String material, String formula, String why) {
-        return check(material, formula, "compatibility") + " " + why;
-    }
-
-    static String tooMuchTogether(
-            String formula, String what, List<String> names, String level, String most, String why) {
-        return formula + " contains " + level + " " + what + " (" + some(names) + "), more than the usual " + most + ". "
-                + why;
+    static String tooMuchTogether(String formula, String what, List<String> names, String level, String most) {
+        return formula + " contains " + level + " " + what + " (" + some(names) + "), more than the usual " + most
+                + ".";
     }
 
     // what a product needs
@@ -68,7 +56,7 @@ final class CheckMessages {
     }
 
     static String notNeutralised(String material, String formula) {
-        return check(material, formula, "neutralising")
+        return about(material, formula, "neutralising")
                 + " It thickens only when a base is added, and the formula contains no base.";
     }
 
@@ -95,10 +83,6 @@ final class CheckMessages {
     static String allergens(String formula, List<String> allergens, boolean rinseOff) {
         return "The label of " + formula + " has to name these fragrance allergens, which are above "
                 + (rinseOff ? "0.01 % (rinse-off)" : "0.001 % (leave-on)") + ": " + String.join(", ", allergens) + ".";
-    }
-
-    private static String check(String material, String formula, String about) {
-        return "Check \"" + material + "\" in " + formula + " (" + about + ").";
     }
 
     private static String some(List<String> names) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import perkilo.model.Material;
 import perkilo.origin.Finding;
 import perkilo.swaps.gate.Compatibility;
+import perkilo.swaps.gate.Gates;
 
 /** What does not go together. */
 final class CompatibilityCheck implements FormulaCheck {
@@ -26,7 +27,8 @@ final class CompatibilityCheck implements FormulaCheck {
             }
             told.add(names);
             String first = conflict.a().get(0).name();
-            String text = CheckMessages.notTogether(first, formula.name(), conflict.words());
+            String text =
+                    CheckMessages.about(first, formula.name(), Gates.COMPATIBILITY.name()) + " " + conflict.words();
             findings.add(
                     conflict.isShut()
                             ? Finding.warning(formula.origin(first), text)

@@ -15,20 +15,19 @@ final class LabelCheck implements FormulaCheck {
         Origin origin = formula.recipe().formula().origin();
         List<String> nameless = formula.materials().stream()
                 .map(Portion::material)
-                .filter(material ->
-                        material.inci().isBlank() && !material.isWater() && !material.isNameAlone())
+                .filter(material -> material.inci().isBlank() && !material.isWater() && !material.isNameAlone())
                 .map(material -> material.name())
                 .toList();
         if (!nameless.isEmpty()) {
             findings.add(Finding.note(origin, CheckMessages.noInci(formula.name(), nameless)));
         }
-        List<String> allergens = formula.recipe()
-                .allergens()
-                .toBeNamed(formula.recipe().kind().rinseOff());
+        List<String> allergens =
+                formula.recipe().allergens().toBeNamed(formula.recipe().kind().rinseOff());
         if (!allergens.isEmpty()) {
             findings.add(Finding.note(
                     origin,
-                    CheckMessages.allergens(formula.name(), allergens, formula.recipe().kind().rinseOff())));
+                    CheckMessages.allergens(
+                            formula.name(), allergens, formula.recipe().kind().rinseOff())));
         }
         return findings;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
+import perkilo.swaps.gate.Gates;
 import perkilo.swaps.law.Law;
 import perkilo.swaps.law.Ruling;
 import perkilo.swaps.law.StateOfLaw;
@@ -27,18 +28,19 @@ final class LawCheck implements FormulaCheck {
         for (Ruling ruling : formula.rulings()) {
             if (ruling.outcome() == Ruling.Outcome.BROKEN && !isTold(ruling, formula)) {
                 String first = ruling.materials().get(0);
-                findings.add(Finding.warning(
-                        formula.origin(first),
-                        CheckMessages.unlawful(first, formula.name(), ruling.words(), StateOfLaw.words())));
+                findings.add(Finding.warning(formula.origin(first), words(first, formula, ruling)));
             } else if (ruling.outcome() == Ruling.Outcome.UNCLEAR) {
                 String first = ruling.materials().get(0);
-                findings.add(Finding.note(
-                        formula.origin(first),
-                        CheckMessages.unclearLaw(first, formula.name(), ruling.words(), StateOfLaw.words())));
+                findings.add(Finding.note(formula.origin(first), words(first, formula, ruling)));
             }
         }
         formula.materials().forEach(portion -> typed(portion, formula, findings));
         return findings;
+    }
+
+    private static String words(String material, Checked formula, Ruling ruling) {
+        return CheckMessages.about(material, formula.name(), Gates.LEGAL_MAXIMUM.name()) + " " + ruling.words() + " "
+                + StateOfLaw.words();
     }
 
     /** Whether an earlier group was broken by the same materials: one cause, one message. */
@@ -47,7 +49,8 @@ final class LawCheck implements FormulaCheck {
             if (earlier.equals(ruling)) {
                 return false;
             }
-            if (earlier.outcome() == Ruling.Outcome.BROKEN && earlier.materials().containsAll(ruling.materials())) {
+            if (earlier.outcome() == Ruling.Outcome.BROKEN
+                    && earlier.materials().containsAll(ruling.materials())) {
                 return true;
             }
         }
@@ -65,7 +68,10 @@ final class LawCheck implements FormulaCheck {
                 Law.most(material, formula.recipe().kind(), formula.recipe().day());
         boolean above = level.subtract(ROUNDING).compareTo(typed.value()) > 0;
         boolean other = Law.isOfOtherKind(
-                material, typed.value(), formula.recipe().kind(), formula.recipe().day());
+                material,
+                typed.value(),
+                formula.recipe().kind(),
+                formula.recipe().day());
         if (most.isPresent() && (other || typed.value().compareTo(most.get().multiply(NEAR)) > 0)) {
             findings.add(Finding.note(
                     typed.origin(),

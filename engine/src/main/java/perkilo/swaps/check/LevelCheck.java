@@ -20,16 +20,18 @@ final class LevelCheck implements FormulaCheck {
         List<Finding> findings = new ArrayList<>();
         for (Portion portion : formula.materials()) {
             Material material = portion.material();
-            if (material.isWater() || isSetByPh(material, formula) || formula.isUnlawful(material) || isAboveTypedMaximum(material, formula)) {
+            if (material.isWater()
+                    || isSetByPh(material, formula)
+                    || formula.isUnlawful(material)
+                    || isAboveTypedMaximum(material, formula)) {
                 continue;
             }
             int line = formula.recipe().portions().indexOf(portion);
             Verdict verdict = Gates.USE_RANGE.judge(Trial.ofNothing(formula.recipe(), line));
             if (!verdict.ok() && (isAbove(material, formula) || preserves(material))) {
-                findings.add(Finding.warning(
-                        portion.line().origin(),
-                        CheckMessages.place(
-                                material.name(), formula.name(), verdict.gate().name(), verdict.why())));
+                String about = CheckMessages.about(
+                        material.name(), formula.name(), verdict.gate().name());
+                findings.add(Finding.warning(portion.line().origin(), about + ' ' + verdict.why()));
             }
         }
         return findings;

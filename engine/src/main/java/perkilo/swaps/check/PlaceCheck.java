@@ -27,13 +27,11 @@ final class PlaceCheck implements FormulaCheck {
             }
             for (Verdict verdict : Gates.judgePlace(Trial.ofNothing(formula.recipe(), line))) {
                 if (!verdict.ok() && !(verdict.gate().equals(Gates.PHASE) && mayBeThere(portion.material(), formula))) {
-                    findings.add(Finding.warning(
-                            portion.line().origin(),
-                            CheckMessages.place(
-                                    portion.material().name(),
-                                    formula.name(),
-                                    verdict.gate().name(),
-                                    verdict.why())));
+                    String about = CheckMessages.about(
+                            portion.material().name(),
+                            formula.name(),
+                            verdict.gate().name());
+                    findings.add(Finding.warning(portion.line().origin(), about + ' ' + verdict.why()));
                 }
             }
         }

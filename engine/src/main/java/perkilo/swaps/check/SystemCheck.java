@@ -34,8 +34,8 @@ final class SystemCheck implements FormulaCheck {
                     + " propanol|triisopropanolamine|tetrahydroxypropyl ethylenediamine|(sodium|potassium)"
                     + " (carbonate|bicarbonate)|tetrasodium edta|sodium metasilicate|.*amidopropyl dimethylamine");
 
-    private static final Pattern SOAP =
-            Pattern.compile("(sodium|potassium|tea)[ -](stearate|palmate|cocoate|oleate|olivate|palmitate|tallowate).*");
+    private static final Pattern SOAP = Pattern.compile(
+            "(sodium|potassium|tea)[ -](stearate|palmate|cocoate|oleate|olivate|palmitate|tallowate).*");
 
     private static final Pattern POLYMERIC_EMULSIFIER = Pattern.compile(
             "acrylates/c10-30 alkyl acrylate crosspolymer|.*crosspolymer.*|lecithin|hydrogenated lecithin|saponins"
@@ -65,7 +65,8 @@ final class SystemCheck implements FormulaCheck {
         }
         boolean surfactants = system.isSurfactantSystem();
         boolean carried = surfactants
-                || formula.has("O/W emulsifier", "W/O emulsifier", "solubiliser", "cationic conditioner", "primary surfactant")
+                || formula.has(
+                        "O/W emulsifier", "W/O emulsifier", "solubiliser", "cationic conditioner", "primary surfactant")
                 || isSoap(formula)
                 || formula.level(SystemCheck::emulsifiesBesides).signum() > 0;
         if (!carried) {
@@ -111,14 +112,22 @@ final class SystemCheck implements FormulaCheck {
                                 .signum()
                         > 0;
         return (acid && hasBase(formula))
-                || formula.level(material -> SOAP.matcher(inci(material)).matches()).signum() > 0
-                || (formula.level(material -> inci(material).equals("cera alba")).signum() > 0
-                        && formula.level(material -> inci(material).equals("sodium borate")).signum() > 0);
+                || formula.level(material -> SOAP.matcher(inci(material)).matches())
+                                .signum()
+                        > 0
+                || (formula.level(material -> inci(material).equals("cera alba"))
+                                        .signum()
+                                > 0
+                        && formula.level(material -> inci(material).equals("sodium borate"))
+                                        .signum()
+                                > 0);
     }
 
     private static boolean hasBase(Checked formula) {
         return formula.has("base")
-                || formula.level(material -> BASE.matcher(inci(material)).matches()).signum() > 0;
+                || formula.level(material -> BASE.matcher(inci(material)).matches())
+                                .signum()
+                        > 0;
     }
 
     private static boolean emulsifiesBesides(Material material) {

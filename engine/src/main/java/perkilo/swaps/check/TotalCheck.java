@@ -36,7 +36,8 @@ final class TotalCheck implements FormulaCheck {
         private boolean applies(Checked formula) {
             return switch (where) {
                 case "leave-on" ->
-                    !formula.recipe().kind().rinseOff() && !formula.recipe().kind().is(Word.PERFUME);
+                    !formula.recipe().kind().rinseOff()
+                            && !formula.recipe().kind().is(Word.PERFUME);
                 case "rinse-off" -> formula.recipe().kind().rinseOff();
                 case "emulsion" -> formula.recipe().system().isEmulsion();
                 case "surfactants" -> formula.recipe().system().isSurfactantSystem();
@@ -53,15 +54,13 @@ final class TotalCheck implements FormulaCheck {
             BigDecimal level = formula.levelOfFirst(total.roles());
             // one material alone is judged by its own usual level
             if (names.size() > 1 && total.applies(formula) && level.compareTo(total.most()) > 0) {
-                findings.add(Finding.warning(
-                        formula.recipe().formula().origin(),
-                        CheckMessages.tooMuchTogether(
-                                formula.name(),
-                                total.name(),
-                                names,
-                                TrialWords.percent(level),
-                                TrialWords.percent(total.most()),
-                                total.why())));
+                String much = CheckMessages.tooMuchTogether(
+                        formula.name(),
+                        total.name(),
+                        names,
+                        TrialWords.percent(level),
+                        TrialWords.percent(total.most()));
+                findings.add(Finding.warning(formula.recipe().formula().origin(), much + ' ' + total.why()));
             }
         }
         return findings;

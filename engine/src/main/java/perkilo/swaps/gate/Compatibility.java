@@ -3,6 +3,7 @@ package perkilo.swaps.gate;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -69,12 +70,11 @@ public record Compatibility(String a, String b, List<Condition> conditions, bool
             if (border == null) {
                 return recipe.hasWater();
             }
-            BigDecimal value =
-                    switch (of) {
-                        case "a" -> levelA;
-                        case "b" -> levelB;
-                        default -> ph == null ? null : ph.value();
-                    };
+            BigDecimal value = switch (of) {
+                case "a" -> levelA;
+                case "b" -> levelB;
+                default -> ph == null ? null : ph.value();
+            };
             if (value == null) {
                 return false;
             }
@@ -148,15 +148,26 @@ public record Compatibility(String a, String b, List<Condition> conditions, bool
                 levels.merge(key, portion.level().multiply(active(portion.material())), BigDecimal::add);
             }
         }
+        Map<String, List<Material>> members = new HashMap<>();
+        for (Material material : materials.values()) {
+            for (String name : MaterialClass.of(material)) {
+                members.computeIfAbsent(name, key -> new ArrayList<>()).add(material);
+            }
+        }
         List<Conflict> found = new ArrayList<>();
         for (Compatibility rule : ALL) {
-            List<Material> a = ofClass(rule.a, materials.values());
-            List<Material> b = rule.b.isEmpty() ? List.of() : ofClass(rule.b, materials.values());
+            List<Material> a = members.getOrDefault(rule.a, List.of());
+            List<Material> b = rule.b.isEmpty() ? List.of() : members.getOrDefault(rule.b, List.of());
+            if (a.isEmpty() || (!rule.b.isEmpty() && b.isEmpty())) {
+                continue;
+            }
             if (rule.b.isEmpty()) {
                 a = a.stream().filter(Compatibility::hasNoPhRange).toList();
             } else {
                 List<Material> both = b;
-                a = a.stream().filter(one -> both.stream().anyMatch(other -> !other.equals(one))).toList();
+                a = a.stream()
+                        .filter(one -> both.stream().anyMatch(other -> !other.equals(one)))
+                        .toList();
             }
             if (a.isEmpty() || (!rule.b.isEmpty() && b.isEmpty())) {
                 continue;
@@ -190,16 +201,6 @@ public record Compatibility(String a, String b, List<Condition> conditions, bool
     /** A typed pH range counts in the gate for pH; there is one message for one cause. */
     private static boolean hasNoPhRange(Material material) {
         return material.traits().phMin() == null && material.traits().phMax() == null;
-    }
-
-    private static List<Material> ofClass(String name, Iterable<Material> materials) {
-        List<Material> members = new ArrayList<>();
-        for (Material material : materials) {
-            if (MaterialClass.of(material).contains(name)) {
-                members.add(material);
-            }
-        }
-        return members;
     }
 
     private static BigDecimal sum(List<Material> materials, Map<String, BigDecimal> levels) {

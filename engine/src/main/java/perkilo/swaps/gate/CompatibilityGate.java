@@ -24,17 +24,17 @@ final class CompatibilityGate implements Gate {
     @Override
     public Verdict judge(Trial trial) {
         Material to = trial.to();
-        List<Compatibility.Conflict> before = Compatibility.conflicts(trial.before());
-        List<Compatibility.Conflict> after = Compatibility.conflicts(trial.after());
+        List<Compatibility.Conflict> after = Compatibility.conflicts(trial.after()).stream()
+                .filter(conflict -> conflict.isAbout(to))
+                .toList();
+        List<Compatibility.Conflict> before = after.isEmpty() ? List.of() : Compatibility.conflicts(trial.before());
         List<String> shut = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
         for (Compatibility.Conflict conflict : after) {
-            if (conflict.isAbout(to)) {
-                if (conflict.isShut()) {
-                    shut.add(conflict.words());
-                } else if (!Compatibility.wasThere(conflict, to, before, trial.from())) {
-                    cautions.add(conflict.words());
-                }
+            if (conflict.isShut()) {
+                shut.add(conflict.words());
+            } else if (!Compatibility.wasThere(conflict, to, before, trial.from())) {
+                cautions.add(conflict.words());
             }
         }
         if (!shut.isEmpty()) {

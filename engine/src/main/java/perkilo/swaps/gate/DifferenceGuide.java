@@ -51,13 +51,19 @@ final class DifferenceGuide implements Gate {
         }
         activeMatter(trial, cautions);
         return new Verdict(
-                this, true, cautions.isEmpty() ? GateMessages.noticeableChange() : String.join(" ", cautions), cautions);
+                this,
+                true,
+                cautions.isEmpty() ? GateMessages.noticeableChange() : String.join(" ", cautions),
+                cautions);
     }
 
     private static void viscosity(Material from, Material to, List<String> cautions) {
         Figure old = from.traits().viscosity();
         Figure now = to.traits().viscosity();
-        if (old == null || now == null || old.value().signum() <= 0 || now.value().signum() <= 0) {
+        if (old == null
+                || now == null
+                || old.value().signum() <= 0
+                || now.value().signum() <= 0) {
             return;
         }
         BigDecimal up = now.value().divide(old.value(), MathContext.DECIMAL32);

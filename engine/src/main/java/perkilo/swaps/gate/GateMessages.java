@@ -232,7 +232,8 @@ final class GateMessages {
 
     static String hlbLeavesBand(BigDecimal now, BigDecimal required) {
         return "The emulsifiers would have HLB " + TrialWords.oneDecimal(now) + ", but the oils require "
-                + TrialWords.oneDecimal(required) + ", and more than 1.5 off is likely to separate. Use --any-hlb if you"
+                + TrialWords.oneDecimal(required)
+                + ", and more than 1.5 off is likely to separate. Use --any-hlb if you"
                 + " want to see such swaps.";
     }
 
@@ -251,11 +252,13 @@ final class GateMessages {
     }
 
     static String becomesSofter(String replaced, String material) {
-        return replaced + " is solid at room temperature, and " + material + " is liquid, so the product becomes softer.";
+        return replaced + " is solid at room temperature, and " + material
+                + " is liquid, so the product becomes softer.";
     }
 
     static String becomesHarder(String replaced, String material) {
-        return replaced + " is liquid at room temperature, and " + material + " is solid, so the product becomes harder.";
+        return replaced + " is liquid at room temperature, and " + material
+                + " is solid, so the product becomes harder.";
     }
 
     static String looksOrSmells(String material, List<String> words) {

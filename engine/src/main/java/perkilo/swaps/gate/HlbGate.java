@@ -66,7 +66,9 @@ final class HlbGate implements Gate {
                 && emulsifiers.unknown().signum() == 0
                 && recipe.portions().stream().noneMatch(HlbGate::isChargedEmulsifier);
         return known
-                ? required.mean().flatMap(oils -> emulsifiers.mean().map(own -> own.subtract(oils).abs()))
+                ? required.mean()
+                        .flatMap(oils ->
+                                emulsifiers.mean().map(own -> own.subtract(oils).abs()))
                 : Optional.empty();
     }
 

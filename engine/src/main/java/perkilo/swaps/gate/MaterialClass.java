@@ -57,13 +57,13 @@ record MaterialClass(
 
     /** What decides about the classes of a material. */
     private record Known(
-            String name, String inci, List<Role> roles, List<String> functions, String charge, String tolerance) {
+            String name, String inci, List<String> roles, List<String> functions, String charge, String tolerance) {
 
         static Known of(Material material) {
             return new Known(
                     material.name(),
                     material.inci(),
-                    Roles.of(material),
+                    material.traits().words(Fact.ROLE),
                     material.functions(),
                     material.traits().charge(),
                     material.traits().word(Fact.ELECTROLYTE_TOLERANCE));

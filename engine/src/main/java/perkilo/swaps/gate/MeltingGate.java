@@ -2,9 +2,9 @@ package perkilo.swaps.gate;
 
 import java.math.BigDecimal;
 import java.util.List;
-import perkilo.origin.Figure;
 import perkilo.model.Material;
 import perkilo.names.Names;
+import perkilo.origin.Figure;
 import perkilo.swaps.role.Role;
 import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.PhaseNature;
@@ -64,8 +64,8 @@ final class MeltingGate implements Gate {
     }
 
     /**
-     * Whether it has to melt: waxes, butters and the like, and emulsifiers. What dissolves in the phase, such as salts in
-     * water and crystals of an active in oil, does not, and a powder stays one.
+     * Whether it has to melt: waxes, butters and the like, and emulsifiers. What dissolves in the phase, such as salts
+     * in water and crystals of an active in oil, does not, and a powder stays one.
      */
     private static boolean hasToMelt(Trial trial) {
         Material to = trial.to();

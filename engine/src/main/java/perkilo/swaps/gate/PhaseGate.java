@@ -87,7 +87,13 @@ final class PhaseGate implements Gate {
     }
 
     private static boolean meltsInOil(Material material) {
-        return hasRole(material, "O/W emulsifier", "W/O emulsifier", "co-emulsifier", "cationic conditioner", "solubiliser")
+        return hasRole(
+                        material,
+                        "O/W emulsifier",
+                        "W/O emulsifier",
+                        "co-emulsifier",
+                        "cationic conditioner",
+                        "solubiliser")
                 || Functions.work(material).equals(Functions.EMULSIFYING);
     }
 
@@ -122,7 +128,8 @@ final class PhaseGate implements Gate {
     }
 
     private static boolean isAlcohol(Material material, Role role) {
-        return role.isOneOf("solvent") && Names.key(material.traits().solubleIn()).equals(BOTH);
+        return role.isOneOf("solvent")
+                && Names.key(material.traits().solubleIn()).equals(BOTH);
     }
 
     /** Whether all of an emulsion is in one phase, or its water and its oils are in this one. */
@@ -135,7 +142,9 @@ final class PhaseGate implements Gate {
         for (Portion portion : recipe.portions()) {
             boolean here = Names.key(portion.line().phase()).equals(phase);
             emulsifier |= here && meltsInOil(portion.material());
-            elsewhere |= !here && Names.key(portion.material().traits().solubleIn()).equals(own) && !isCoolDown(recipe, portion);
+            elsewhere |= !here
+                    && Names.key(portion.material().traits().solubleIn()).equals(own)
+                    && !isCoolDown(recipe, portion);
         }
         return emulsifier && !elsewhere;
     }

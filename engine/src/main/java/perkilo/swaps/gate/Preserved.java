@@ -15,8 +15,8 @@ import perkilo.swaps.trial.Recipe;
 /**
  * Whether a formula needs something that preserves, and whether it has it.
  *
- * <p>Water needs preserving unless the product is hostile to microbes: more than 20 % alcohol, a pH below 3 or above 10,
- * or more than half humectants and sugars beside the water. Common practice; only a challenge test shows it.
+ * <p>Water needs preserving unless the product is hostile to microbes: more than 20 % alcohol, a pH below 3 or above
+ * 10, or more than half humectants and sugars beside the water. Common practice; only a challenge test shows it.
  */
 public final class Preserved {
 
@@ -34,9 +34,11 @@ public final class Preserved {
                     + "|methylpropanediol|decylene glycol|undecyl alcohol|sodium benzoate|potassium sorbate|phenoxyethanol"
                     + "|benzyl alcohol|dehydroacetic acid|sodium dehydroacetate|.*paraben|chlorphenesin|.*preserv.*");
 
-    private static final Pattern ALCOHOLS = Pattern.compile("alcohol|alcohol denat\\.?|ethanol|isopropyl alcohol|propyl alcohol");
+    private static final Pattern ALCOHOLS =
+            Pattern.compile("alcohol|alcohol denat\\.?|ethanol|isopropyl alcohol|propyl alcohol");
 
-    private static final Pattern WATERY = Pattern.compile(".* (flower|leaf|fruit|herb|distillate|leaf/stem|peel) water.*|.*leaf juice");
+    private static final Pattern WATERY =
+            Pattern.compile(".* (flower|leaf|fruit|herb|distillate|leaf/stem|peel) water.*|.*leaf juice");
 
     private Preserved() {}
 

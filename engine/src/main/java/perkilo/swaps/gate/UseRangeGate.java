@@ -90,8 +90,8 @@ final class UseRangeGate implements Gate {
     }
 
     /**
-     * Whether the usual level is one of mixed products, and this one consists of such materials: oils, butters and waxes
-     * without water, powders, bars of surfactants, alcohol in perfume.
+     * Whether the usual level is one of mixed products, and this one consists of such materials: oils, butters and
+     * waxes without water, powders, bars of surfactants, alcohol in perfume.
      */
     private static boolean isOpenEnded(Trial trial) {
         Set<String> roles = Roles.of(trial.to()).stream().map(Role::name).collect(Collectors.toSet());
@@ -101,7 +101,8 @@ final class UseRangeGate implements Gate {
             return true;
         }
         boolean isOil = Functions.work(trial.to()).equals(Functions.EMOLLIENT);
-        return !trial.after().hasWater() && (isOil || OPEN_WITHOUT_WATER.stream().anyMatch(roles::contains));
+        return !trial.after().hasWater()
+                && (isOil || OPEN_WITHOUT_WATER.stream().anyMatch(roles::contains));
     }
 
     private static @Nullable BigDecimal value(@Nullable Figure figure) {

@@ -65,7 +65,10 @@ public final class Law {
 
     /** One substance that a material brings; the share is null if it is not known. */
     private record Brought(
-            Material material, LegalTable.Substance substance, @Nullable BigDecimal amount, BigDecimal most) {}
+            Material material,
+            LegalTable.Substance substance,
+            @Nullable BigDecimal amount,
+            BigDecimal most) {}
 
     /** Whether the tables have a rule about a material, whatever the kind of product. */
     public static boolean knows(Material material) {
@@ -118,8 +121,7 @@ public final class Law {
                 .anyMatch(most -> most.subtract(typed).abs().compareTo(most.multiply(near)) <= 0);
     }
 
-    private static Stream<BigDecimal> mosts(
-            Material material, LocalDate day, Predicate<LegalRule> wanted) {
+    private static Stream<BigDecimal> mosts(Material material, LocalDate day, Predicate<LegalRule> wanted) {
         if (InciName.parts(inci(material)).size() > 1) {
             return Stream.empty();
         }
@@ -127,8 +129,7 @@ public final class Law {
         return LegalTable.substances(inci(material)).stream()
                 .flatMap(substance -> LegalTable.rules(substance.group()).stream()
                         .filter(rule -> rule.bound() == Bound.MAX && rule.holdsOn(day) && wanted.test(rule))
-                        .map(rule -> number(rule)
-                                .divide(substance.factor().multiply(active), MathContext.DECIMAL64)));
+                        .map(rule -> number(rule).divide(substance.factor().multiply(active), MathContext.DECIMAL64)));
     }
 
     private Ruling ruling(String group, boolean asPreservative) {
@@ -146,8 +147,8 @@ public final class Law {
                 .map(purpose -> ruling(
                         group,
                         rules.stream()
-                                .filter(rule ->
-                                        rule.purpose().isEmpty() || rule.purpose().equals(purpose))
+                                .filter(rule -> rule.purpose().isEmpty()
+                                        || rule.purpose().equals(purpose))
                                 .toList(),
                         brought,
                         purpose))
@@ -160,7 +161,9 @@ public final class Law {
                 && best.outcome() == Outcome.KEPT
                 && purposes.contains(PRESERVATIVE)
                 && all.get(0).outcome() != Outcome.KEPT;
-        return notAsPreservative ? with(best, LawMessages.otherPurpose(all.get(0).words())) : best;
+        return notAsPreservative
+                ? with(best, LawMessages.otherPurpose(all.get(0).words()))
+                : best;
     }
 
     private static Ruling with(Ruling ruling, String caution) {
@@ -227,7 +230,11 @@ public final class Law {
                     List.of());
         }
         if (blend != null) {
-            return unclear(group, blend, brought, LawMessages.shareUnknown(blendNames(brought), LimitWords.of(blend), blend.where()));
+            return unclear(
+                    group,
+                    blend,
+                    brought,
+                    LawMessages.shareUnknown(blendNames(brought), LimitWords.of(blend), blend.where()));
         }
         if (!mayBreak.isEmpty()) {
             LegalRule strictest =
@@ -243,31 +250,42 @@ public final class Law {
                 kept == null || kept.bound() == Bound.PH
                         ? LawMessages.noNumber(group)
                         : LawMessages.within(
-                                sum(kept, brought, false), kept.expressed(), LimitWords.of(kept), purpose, kept.where()),
+                                sum(kept, brought, false),
+                                kept.expressed(),
+                                LimitWords.of(kept),
+                                purpose,
+                                kept.where()),
                 cautions);
     }
 
     /** Whether each part of the body that a person may mean has one of the rules. */
     private boolean leavesNoPartOut(List<LegalRule> rules) {
         return kind.possible().stream()
-                .allMatch(possible -> rules.stream()
-                        .anyMatch(rule -> rule.kinds().holds(possible) == Truth.YES));
+                .allMatch(
+                        possible -> rules.stream().anyMatch(rule -> rule.kinds().holds(possible) == Truth.YES));
     }
 
     private static Ruling unclear(String group, LegalRule rule, List<Brought> brought, String words) {
-        return new Ruling(
-                group, Outcome.UNCLEAR, rule, sum(rule, brought, false), names(brought), words, List.of());
+        return new Ruling(group, Outcome.UNCLEAR, rule, sum(rule, brought, false), names(brought), words, List.of());
     }
 
     private String broken(LegalRule rule, List<Brought> brought) {
-        String more = rule.words();
-        return switch (rule.bound()) {
-            case PROHIBITED -> LawMessages.prohibited(inBrackets(brought), kind.words(), rule.where(), more);
-            case PH -> LawMessages.phTooHigh(inBrackets(brought), finalPh, number(rule), rule.where(), more);
+        String words = switch (rule.bound()) {
+            case PROHIBITED -> LawMessages.prohibited(inBrackets(brought), kind.words(), rule.where());
+            case PH -> LawMessages.phTooHigh(inBrackets(brought), finalPh, number(rule), rule.where());
             default ->
                 LawMessages.above(
-                        sum(rule, brought, false), rule.expressed(), LimitWords.of(rule), inBrackets(brought), rule.where(), more);
+                        sum(rule, brought, false),
+                        rule.expressed(),
+                        LimitWords.of(rule),
+                        inBrackets(brought),
+                        rule.where());
         };
+        return withMore(words, rule);
+    }
+
+    private static String withMore(String words, LegalRule rule) {
+        return rule.words().isEmpty() ? words : words + " " + rule.words();
     }
 
     private String kindDecides(
@@ -277,14 +295,14 @@ public final class Law {
                 .max(Comparator.comparing(Law::number))
                 .map(LimitWords::of)
                 .orElse("");
-        return LawMessages.kindDecides(
+        String words = LawMessages.kindDecides(
                 sum(strictest, brought, false),
                 strictest.expressed(),
                 inBrackets(brought),
                 LimitWords.of(strictest),
                 wider,
-                strictest.where(),
-                strictest.words());
+                strictest.where());
+        return withMore(words, strictest);
     }
 
     private List<Brought> brought(String group) {

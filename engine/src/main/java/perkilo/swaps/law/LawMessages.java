@@ -24,26 +24,24 @@ final class LawMessages {
                 + (purpose.isEmpty() ? "" : " (purpose: " + purpose + ")") + ". " + capital(where) + ".";
     }
 
-    static String above(BigDecimal level, String as, String limit, String materials, String where, String more) {
+    static String above(BigDecimal level, String as, String limit, String materials, String where) {
         return "The formula contains " + amount(level, as) + " (" + materials + "), but allowed is " + limit + ". "
-                + capital(where) + "." + after(more);
+                + capital(where) + ".";
     }
 
-    static String prohibited(String materials, String kind, String where, String more) {
-        return materials + ": prohibited in this kind of product (" + kind + "). " + capital(where) + "."
-                + after(more);
+    static String prohibited(String materials, String kind, String where) {
+        return materials + ": prohibited in this kind of product (" + kind + "). " + capital(where) + ".";
     }
 
-    static String phTooHigh(String materials, @Nullable BigDecimal ph, BigDecimal below, String where, String more) {
-        return "The final pH is " + (ph == null ? "?" : LimitWords.plain(ph)) + ", but with " + materials + " it has to be "
-                + LimitWords.belowPh(below) + ". " + capital(where) + "." + after(more);
+    static String phTooHigh(String materials, @Nullable BigDecimal ph, BigDecimal below, String where) {
+        return "The final pH is " + (ph == null ? "?" : LimitWords.plain(ph)) + ", but with " + materials
+                + " it has to be " + LimitWords.belowPh(below) + ". " + capital(where) + ".";
     }
 
-    static String kindDecides(
-            BigDecimal level, String as, String materials, String limit, String wider, String where, String more) {
+    static String kindDecides(BigDecimal level, String as, String materials, String limit, String wider, String where) {
         return "The formula contains " + amount(level, as) + " (" + materials + "). Allowed is " + limit
                 + " in some kinds of product" + (wider.isEmpty() ? "" : " and " + wider + " in others")
-                + ". Type the part of the body into Kind on the Batches sheet. " + capital(where) + "." + after(more);
+                + ". Type the part of the body into Kind on the Batches sheet. " + capital(where) + ".";
     }
 
     static String shareUnknown(List<String> materials, String limit, String where) {
@@ -71,10 +69,6 @@ final class LawMessages {
 
     private static String amount(BigDecimal level, String as) {
         return LimitWords.percent(level) + (as.isEmpty() ? "" : " as " + as);
-    }
-
-    private static String after(String more) {
-        return more.isEmpty() ? "" : " " + more;
     }
 
     private static String capital(String text) {

@@ -66,7 +66,8 @@ public record Recipe(
                 .map(Figure::value)
                 .max(BigDecimal::compareTo)
                 .orElse(null);
-        return new Recipe(formula, portions(book, formula), tags, target, book.settings().costingDate());
+        return new Recipe(
+                formula, portions(book, formula), tags, target, book.settings().costingDate());
     }
 
     /** Another formula for the same products. */

@@ -96,7 +96,8 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
             Recipe recipe = kit.recipe();
             return number / 4 % 2 == 1
                     ? recipe
-                    : new Recipe(recipe.formula(), recipe.portions(), recipe.requiredTags(), target(recipe), recipe.day());
+                    : new Recipe(
+                            recipe.formula(), recipe.portions(), recipe.requiredTags(), target(recipe), recipe.day());
         }
 
         /** Now and then missed as it is. */

@@ -88,8 +88,8 @@ final class WaterExchangesTest {
         Material one = Kit.catalogued(from);
         Material other = Kit.catalogued(to);
         Role shared = Roles.of(one).stream()
-                .filter(role -> Roles.of(other).stream()
-                        .anyMatch(its -> its.name().equals(role.name())))
+                .filter(role ->
+                        Roles.of(other).stream().anyMatch(its -> its.name().equals(role.name())))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(from + " and " + to + " share no role"));
         return Closeness.of(shared, one, other).worst().doubleValue();

@@ -14,9 +14,7 @@ import perkilo.swaps.Kit;
 final class CompatibilityTest {
 
     private static Material material(String name) {
-        return name.endsWith("*")
-                ? Material.of(name.substring(0, name.length() - 1))
-                : Kit.catalogued(name);
+        return name.endsWith("*") ? Material.of(name.substring(0, name.length() - 1)) : Kit.catalogued(name);
     }
 
     private static List<Compatibility.Conflict> conflicts(
@@ -80,8 +78,9 @@ final class CompatibilityTest {
     void a_sentence_names_both() {
         assertThat(conflicts("5", "Behentrimonium chloride 80 %", "2", "Sodium laureth sulfate 70 %", "10"))
                 .extracting(Compatibility.Conflict::words)
-                .containsExactly("Behentrimonium chloride 80 % is cationic and Sodium laureth sulfate 70 % is an anionic"
-                        + " surfactant: together they form an insoluble salt, and both lose their effect.");
+                .containsExactly(
+                        "Behentrimonium chloride 80 % is cationic and Sodium laureth sulfate 70 % is an anionic"
+                                + " surfactant: together they form an insoluble salt, and both lose their effect.");
     }
 
     @Test
@@ -93,7 +92,8 @@ final class CompatibilityTest {
     void classes_go_by_role_charge_and_name() {
         assertThat(MaterialClass.of(Kit.catalogued("Sodium lactate 60 %"))).isEqualTo(Set.of("electrolyte"));
         assertThat(MaterialClass.of(Kit.catalogued("Glycerin"))).isEmpty();
-        assertThat(MaterialClass.of(Kit.catalogued("Cocamidopropyl betaine 30 %"))).isEmpty();
+        assertThat(MaterialClass.of(Kit.catalogued("Cocamidopropyl betaine 30 %")))
+                .isEmpty();
         assertThat(MaterialClass.of(Kit.catalogued("Glyceryl stearate citrate")))
                 .contains("anionic emulsifier")
                 .doesNotContain("anionic surfactant");

@@ -60,8 +60,7 @@ final class GatesTest {
 
     @Test
     void it_dissolves_melts_or_disperses_in_the_phase() {
-        assertThat(of("phase", cream().trial(1, Kit.catalogued("Propanediol")))
-                        .ok())
+        assertThat(of("phase", cream().trial(1, Kit.catalogued("Propanediol"))).ok())
                 .isTrue();
         assertThat(of("phase", cream().trial(1, Kit.catalogued("Isopropyl myristate"))))
                 .extracting(Verdict::ok, Verdict::why)
@@ -69,8 +68,7 @@ final class GatesTest {
         assertThat(of("phase", cream().trial(3, Kit.catalogued("Potassium sorbate")))
                         .why())
                 .isEqualTo("Soluble in water; fits the finished emulsion.");
-        assertThat(of("phase", cream().trial(2, Material.of("Mystery oil")))
-                        .ok())
+        assertThat(of("phase", cream().trial(2, Material.of("Mystery oil"))).ok())
                 .isFalse();
     }
 
@@ -137,7 +135,8 @@ final class GatesTest {
                 .line("A", "25", "q.s.", Kit.catalogued("Sunflower oil high oleic"))
                 .line("A", "25", "5", PALMITATE);
 
-        assertThat(of("use range", oil.trial(0, Kit.catalogued("Olive oil refined"))).ok())
+        assertThat(of("use range", oil.trial(0, Kit.catalogued("Olive oil refined")))
+                        .ok())
                 .isTrue();
     }
 
@@ -146,8 +145,7 @@ final class GatesTest {
         assertThat(of("heat", cream().trial(2, Kit.catalogued("Isododecane"))))
                 .extracting(Verdict::ok, Verdict::why)
                 .containsExactly(
-                        false,
-                        "It evaporates, and the phase is at 75 °C. It would have to be added at cool-down.");
+                        false, "It evaporates, and the phase is at 75 °C. It would have to be added at cool-down.");
         assertThat(of("heat", cream().trial(1, Kit.catalogued("Urea"))).why())
                 .isEqualTo("Withstands only 40 °C, but the phase is at 75 °C. It would have to be added at cool-down.");
         Verdict unknown = of("heat", cream().trial(2, Material.of("Mystery oil")));
@@ -187,7 +185,8 @@ final class GatesTest {
                         .why())
                 .isEqualTo("Behentrimonium methosulfate is cationic and Xanthan gum is anionic: the gum falls out as"
                         + " threads or gel lumps.");
-        assertThat(of("compatibility", cream().trial(1, Kit.catalogued("Xanthan gum"))).ok())
+        assertThat(of("compatibility", cream().trial(1, Kit.catalogued("Xanthan gum")))
+                        .ok())
                 .isTrue();
     }
 
@@ -206,14 +205,16 @@ final class GatesTest {
     /** 0.9 % sodium benzoate, 99 % pure, are 0.755 % as benzoic acid: 0.9 × 0.99 × 122.123 / 144.105. */
     @Test
     void limits_as_acid_are_converted() {
-        Material benzoate = Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null);
+        Material benzoate = Varied.trait(
+                Varied.trait(Kit.catalogued("Sodium benzoate"), "legalMax", null), "active", Figure.of("0.99"));
 
         Kit gel = new Kit().line("A", "", "q.s.", WATER).line("A", "", "0.9", benzoate);
         Material other = Varied.of(benzoate, "name", "Sodium benzoate B");
 
         assertThat(of("legal maximum", gel.trial(1, other)).ok()).isFalse();
         assertThat(of("legal maximum", gel.trial(1, other)).why())
-                .startsWith("The formula contains 0.7551 % as benzoic acid (Sodium benzoate B), but allowed is at most 0.5 %");
+                .startsWith(
+                        "The formula contains 0.7551 % as benzoic acid (Sodium benzoate B), but allowed is at most 0.5 %");
         assertThat(of("legal maximum", gel.rinsedOff().trial(1, other)).ok()).isTrue();
     }
 

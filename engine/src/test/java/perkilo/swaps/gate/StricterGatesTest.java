@@ -34,7 +34,7 @@ final class StricterGatesTest {
 
     private static Set<String> open(Recipe recipe, UnaryOperator<Material> known, boolean anyHlb) {
         Set<String> open = new TreeSet<>();
-        for (int line = 1; line < recipe.portions().size(); line++) {
+        for (int line : List.of(1, 3, 5, 6)) {
             for (Material material : Kit.catalogue()) {
                 Trial trial = new Dosing(recipe).of(line, known.apply(material));
                 if (passes(Gates.judge(trial, anyHlb))) {

@@ -41,9 +41,7 @@ final class LawTest {
         Traits traits = activePercent == null
                 ? Traits.UNKNOWN
                 : Traits.builder()
-                        .figure(
-                                Fact.ACTIVE,
-                                Figure.of(new BigDecimal(activePercent).movePointLeft(2)))
+                        .figure(Fact.ACTIVE, Figure.of(new BigDecimal(activePercent).movePointLeft(2)))
                         .build();
         return new Material(inci, inci, List.of(), null, null, Figure.ZERO, null, traits, Origin.NONE);
     }
@@ -120,11 +118,13 @@ final class LawTest {
         assertThat(worst(judge("leave-on", DAY, "Methylparaben", "0.44", "Ethylparaben", "0.48")))
                 .isEqualTo(Outcome.KEPT);
         assertThat(worst(judge("leave-on", DAY, "Methylparaben", "0.46"))).isEqualTo(Outcome.BROKEN);
-        assertThat(worst(judge("leave-on", DAY, "Methylparaben", "0.44", "Ethylparaben", "0.48", "Propylparaben", "0.1")))
+        assertThat(worst(judge(
+                        "leave-on", DAY, "Methylparaben", "0.44", "Ethylparaben", "0.48", "Propylparaben", "0.1")))
                 .isEqualTo(Outcome.BROKEN);
         assertThat(worst(judge("leave-on", DAY, "Propylparaben", "0.1", "Butylparaben", "0.1")))
                 .isEqualTo(Outcome.BROKEN);
-        assertThat(worst(judge("leave-on; under 3", DAY, "Propylparaben", "0.1"))).isEqualTo(Outcome.BROKEN);
+        assertThat(worst(judge("leave-on; under 3", DAY, "Propylparaben", "0.1")))
+                .isEqualTo(Outcome.BROKEN);
     }
 
     @Test
@@ -142,9 +142,12 @@ final class LawTest {
     /** Rinse-off since 2020; leave-on from 6 June 2027. */
     @Test
     void the_day_decides_about_cyclic_siloxanes() {
-        assertThat(worst(judge("rinse-off; hair", DAY, "Cyclopentasiloxane", "4"))).isEqualTo(Outcome.BROKEN);
-        assertThat(worst(judge("rinse-off; hair", DAY, "Cyclopentasiloxane", "0.1"))).isEqualTo(Outcome.BROKEN);
-        assertThat(worst(judge("rinse-off; hair", DAY, "Cyclopentasiloxane", "0.099"))).isEqualTo(Outcome.KEPT);
+        assertThat(worst(judge("rinse-off; hair", DAY, "Cyclopentasiloxane", "4")))
+                .isEqualTo(Outcome.BROKEN);
+        assertThat(worst(judge("rinse-off; hair", DAY, "Cyclopentasiloxane", "0.1")))
+                .isEqualTo(Outcome.BROKEN);
+        assertThat(worst(judge("rinse-off; hair", DAY, "Cyclopentasiloxane", "0.099")))
+                .isEqualTo(Outcome.KEPT);
         Ruling before = judge("leave-on; hair", DAY, "Cyclopentasiloxane", "4").get(0);
         assertThat(before.outcome()).isEqualTo(Outcome.KEPT);
         assertThat(before.cautions()).singleElement().asString().contains("less than 0.1 % from 6 June 2027");
@@ -175,8 +178,8 @@ final class LawTest {
     @Test
     void a_preservative_has_no_other_purpose() {
         Material salicylic = material("Salicylic Acid", null);
-        Law law = new Law(
-                kind("leave-on; face"), DAY, null, List.of(new Law.Dosed(salicylic, new BigDecimal("0.015"))));
+        Law law =
+                new Law(kind("leave-on; face"), DAY, null, List.of(new Law.Dosed(salicylic, new BigDecimal("0.015"))));
 
         assertThat(worst(law.rulings(salicylic, false))).isEqualTo(Outcome.KEPT);
         assertThat(law.rulings(salicylic, false).get(0).cautions())
@@ -236,9 +239,9 @@ final class LawTest {
             }
             assertThat(LegalTable.all()).anyMatch(one -> one.group().equals(group));
         }
-        assertThat(LegalTable.all()).allSatisfy(one -> assertThat(LegalTable.rules(one.group()))
-                .as(one.inci())
-                .isNotEmpty());
+        assertThat(LegalTable.all())
+                .allSatisfy(one ->
+                        assertThat(LegalTable.rules(one.group())).as(one.inci()).isNotEmpty());
     }
 
     /** A kind that says nothing about the part is judged like all kinds that do, taken together. */
