@@ -96,7 +96,10 @@ final class LeftOutTest {
             case "Rosemary leaf extract in oil" ->
                 Varied.of(material, "functions", List.of("antioxidant", "preservative"));
             case "Pentaerythrityl tetra-di-t-butyl hydroxyhydrocinnamate" ->
-                Varied.trait(Varied.trait(material, "phMin", Figure.of("2.5")), "phMax", Figure.of("3.5"));
+                Varied.trait(
+                        Varied.trait(Varied.trait(material, "phMin", Figure.of("2.5")), "phMax", Figure.of("3.5")),
+                        "meltsAtC",
+                        null);
             case "Ethylhexyl stearate" -> Varied.trait(material, "meltsAtC", Figure.of("60"));
             default -> material;
         };

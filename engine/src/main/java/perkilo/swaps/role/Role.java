@@ -2,7 +2,6 @@ package perkilo.swaps.role;
 
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a material is put into a formula for, such as {@code emollient ester}.
@@ -70,11 +69,6 @@ public record Role(String name, Place place, Fits fits, Dosed dosed, boolean kep
             }
         }
         return false;
-    }
-
-    /** The same by name; null is no role. */
-    public static boolean isOneOf(@Nullable Role role, String... names) {
-        return role != null && role.isOneOf(names);
     }
 
     @Override

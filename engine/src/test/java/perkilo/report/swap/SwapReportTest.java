@@ -110,19 +110,23 @@ final class SwapReportTest {
                         "phase",
                         "material",
                         "candidate",
+                        "role",
                         "closeness",
+                        "closenessAtBest",
                         "gates",
                         "newPercent",
                         "perKgChange",
                         "unitCostChange",
                         "outlayChange",
                         "cautions");
-        assertThat(swap.get("gates").get(0).get("gate").asText()).isEqualTo("function");
+        assertThat(swap.get("gates").get(0).get("gate").asText()).isEqualTo("role");
         assertThat(swap.get("gates").get(0).get("ok").asBoolean()).isTrue();
         assertThat(swap.get("unitCostChange").has("500")).isTrue();
         assertThat(new BigDecimal(swap.get("outlayChange").get("2000").asText()))
                 .isEqualByComparingTo(
                         FOUND.swaps().get(0).runs().get(1).outlay().setScale(6, RoundingMode.HALF_UP));
+        assertThat(json.has("missingFacts")).isTrue();
+        assertThat(json.has("notCompared")).isTrue();
         assertThat(json.has("blends")).isTrue();
         assertThat(json.has("messages")).isTrue();
     }
