@@ -21,15 +21,15 @@ final class KindCondition {
         YES;
 
         private Truth not() {
-            return values()[2 - ordinal()];
+            return this == YES ? NO : this == NO ? YES : UNKNOWN;
         }
 
         private Truth and(Truth other) {
-            return values()[Math.min(ordinal(), other.ordinal())];
+            return compareTo(other) <= 0 ? this : other;
         }
 
         private Truth or(Truth other) {
-            return values()[Math.max(ordinal(), other.ordinal())];
+            return compareTo(other) >= 0 ? this : other;
         }
     }
 
