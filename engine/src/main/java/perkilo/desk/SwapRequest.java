@@ -38,7 +38,16 @@ public record SwapRequest(
     /** Everything in a workbook, with the usual bounds. */
     public static SwapRequest of(Sources sources, RunSizes sizes, LocalDate today) {
         return new SwapRequest(
-                sources, sizes, Only.ALL, USUALLY_CHANGED, SwapOptions.USUAL_CLOSENESS, false, false, null, null, today);
+                sources,
+                sizes,
+                Only.ALL,
+                USUALLY_CHANGED,
+                SwapOptions.USUAL_CLOSENESS,
+                false,
+                false,
+                null,
+                null,
+                today);
     }
 
     /**

@@ -55,6 +55,7 @@ public final class ProductKind {
         private final String word;
         private final About about;
         private final @Nullable Word implied;
+
         @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable set
         private final Set<String> keys;
 

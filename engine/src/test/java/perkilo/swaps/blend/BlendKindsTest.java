@@ -350,7 +350,8 @@ final class BlendKindsTest {
                 .line("A", "", "50", natural("Isopropyl myristate", "0.8"))
                 .line("A", "", "50", natural("Isopropyl palmitate", null))
                 .recipe();
-        Recipe before = new Recipe(plain.formula(), plain.portions(), plain.requiredTags(), new BigDecimal("0.9"), plain.day());
+        Recipe before =
+                new Recipe(plain.formula(), plain.portions(), plain.requiredTags(), new BigDecimal("0.9"), plain.day());
         Recipe after = blended(before, Kind.OILS);
 
         assertThat(after.levelOf(Kit.catalogued("Isopropyl palmitate"))).isEqualByComparingTo("0.5");
