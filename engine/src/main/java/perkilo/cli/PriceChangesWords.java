@@ -12,6 +12,7 @@ import perkilo.xlsx.write.Written;
 final class PriceChangesWords {
 
     private static final int SHOWN = 20;
+    private static final int NAMED = 5;
 
     private final Console console;
 
@@ -32,7 +33,10 @@ final class PriceChangesWords {
             console.say("… and " + (changes.changed().size() - SHOWN) + " more in the workbook");
         }
         if (effect != null) {
-            console.table(TextTable.of(new EffectTable(effect).onTerminal()));
+            if (!effect.runs().isEmpty()) {
+                console.table(TextTable.of(new EffectTable(effect).onTerminal()));
+            }
+            effect.incomplete().forEach(run -> console.say(run.title() + ": " + run.lacks(NAMED)));
         }
         console.findings(answer.findings());
         console.written(written);

@@ -14,13 +14,15 @@ import perkilo.origin.Finding;
  * The effect of changed prices on each run of a book.
  *
  * @param runs those that are complete at present prices, in the order of the book
+ * @param incomplete the other runs, each with what it lacks at present prices
  * @param possible whether anything is known of a run at present prices
  * @param findings what was found while costing
  */
-public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findings) {
+public record CostEffect(List<OfRun> runs, List<RunAnswer> incomplete, boolean possible, List<Finding> findings) {
 
     public CostEffect {
         runs = List.copyOf(runs);
+        incomplete = List.copyOf(incomplete);
         findings = List.copyOf(findings);
     }
 
@@ -46,7 +48,7 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
     public static CostEffect of(Book book, PriceChanges changes, CostRuns costing) {
         CostOutcome now = costing.cost(book);
         if (!(now instanceof CostOutcome.Costed costed)) {
-            return new CostEffect(List.of(), false, now.findings());
+            return new CostEffect(List.of(), List.of(), false, now.findings());
         }
         CostOutcome before = costing.cost(book.withOffers(PreviousPrices.in(book.offers(), book.prices(), changes)));
         List<Finding> findings = new ArrayList<>(costed.findings());
@@ -57,14 +59,17 @@ public record CostEffect(List<OfRun> runs, boolean possible, List<Finding> findi
                 .forEach(findings::add);
         List<RunAnswer> earlier = before instanceof CostOutcome.Costed known ? known.answers() : List.of();
         List<OfRun> runs = new ArrayList<>();
+        List<RunAnswer> incomplete = new ArrayList<>();
         for (int at = 0; at < costed.answers().size(); at++) {
             RunAnswer present = costed.answers().get(at);
             RunAnswer past = at < earlier.size() && earlier.get(at).isComplete() ? earlier.get(at) : null;
             RunCost cost = present.cost();
             if (present.isComplete() && cost != null) {
                 runs.add(new OfRun(past == null ? null : past.cost(), cost));
+            } else {
+                incomplete.add(present);
             }
         }
-        return new CostEffect(runs, true, findings);
+        return new CostEffect(runs, incomplete, true, findings);
     }
 }

@@ -1,9 +1,11 @@
 package perkilo.json;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostEffect;
+import perkilo.costing.RunAnswer;
 import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Account;
 import perkilo.origin.Finding;
@@ -31,6 +33,12 @@ public final class PricesJson {
                     .ifPresent(
                             run -> answer.put("homeCurrency", run.now().home().getCurrencyCode()));
             answer.set("runs", TableJson.array(new EffectTable(effect).inJson()));
+            ArrayNode incomplete = answer.putArray("incompleteRuns");
+            for (RunAnswer run : effect.incomplete()) {
+                ArrayNode missing =
+                        incomplete.addObject().put("run", run.title()).putArray("missing");
+                run.missingNames().forEach(missing::add);
+            }
         }
         answer.set("reading", Json.reading(account));
         answer.set("messages", Json.messages(findings));

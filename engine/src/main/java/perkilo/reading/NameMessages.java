@@ -1,5 +1,6 @@
 package perkilo.reading;
 
+import java.util.List;
 import perkilo.names.Spelling;
 
 /**
@@ -42,6 +43,18 @@ final class NameMessages {
                 name,
                 meant,
                 "Add a row for them.");
+    }
+
+    /** A supplier without a row of their own, and what their offers leave unknown if they say some of it. */
+    static String partlyKnownSupplier(String name, String meant, List<String> unknown) {
+        return unknown(
+                "The supplier \"" + name + "\" has no row in Suppliers"
+                        + (unknown.isEmpty()
+                                ? "."
+                                : ", and their offers do not say: " + String.join(", ", unknown) + "."),
+                name,
+                meant,
+                "Add a row for them, or fill these columns of their offers.");
     }
 
     private static String unknown(String what, String name, String meant, String help) {

@@ -254,6 +254,51 @@ final class PricesCommandTest {
     }
 
     @Test
+    void runs_that_are_not_complete_are_listed_with_what_they_lack() throws IOException {
+        List<String> items = items();
+        String missing = items.get(0);
+        List<String> offered = items.subList(1, items.size());
+        assertThat(take(write("a.csv", list("01.09.2026", offered, "1,25", "1,10")))
+                        .exit())
+                .as(err)
+                .isZero();
+        Path without = folder.resolve("without.xlsx");
+        try (java.io.InputStream in = Files.newInputStream(book);
+                var workbook = new org.apache.poi.xssf.usermodel.XSSFWorkbook(in);
+                var out = Files.newOutputStream(without)) {
+            workbook.getSheet("Offers")
+                    .forEach(row -> row.forEach(cell -> {
+                        if (cell.getCellType() == org.apache.poi.ss.usermodel.CellType.STRING
+                                && cell.getStringCellValue().equals(missing)) {
+                            cell.setCellValue("Something else entirely");
+                        }
+                    }));
+            workbook.write(out);
+        }
+        String[] command = {
+            "prices",
+            "--changes",
+            without.toString(),
+            "--prices",
+            kept.toString(),
+            "--date",
+            "2026-11-20",
+            "-o",
+            folder.resolve("changes.xlsx").toString()
+        };
+
+        Ran ran = run(command);
+        assertThat(ran.out()).contains(": Not complete. Missing: ").contains(missing);
+        String[] json = java.util.Arrays.copyOf(command, command.length + 1);
+        json[command.length] = "--json";
+        JsonNode answer = JSON.readTree(run(json).out());
+        assertThat(answer.get("incompleteRuns"))
+                .isNotEmpty()
+                .allSatisfy(run -> assertThat(run.get("missing"))
+                        .anySatisfy(one -> assertThat(one.asText()).isEqualTo(missing)));
+    }
+
+    @Test
     void an_old_quote_is_worth_a_warning() throws IOException {
         assertThat(take(write("a.csv", list("01.02.2026", items(), "1,25", "1,10")))
                         .exit())

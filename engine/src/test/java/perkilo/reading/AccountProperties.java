@@ -59,6 +59,18 @@ final class AccountProperties {
         check(file);
     }
 
+    /** A list whose headers take two rows, of which the upper one is typed over. */
+    @Example
+    void each_cell_of_headers_in_two_rows_is_in_one_entry() throws IOException {
+        each_cell_of_a_disturbed_workbook_is_in_one_entry(7_958_492);
+    }
+
+    /** Settings whose headers are hidden. */
+    @Example
+    void each_cell_below_hidden_headers_is_in_one_entry() throws IOException {
+        each_cell_of_a_disturbed_workbook_is_in_one_entry(3523);
+    }
+
     @Example
     void each_cell_of_the_templates_is_in_one_entry() throws IOException {
         for (String template : List.of("minimal", "launch", "orders", "emollients")) {

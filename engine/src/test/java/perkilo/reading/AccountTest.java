@@ -312,7 +312,10 @@ final class AccountTest {
                 .account();
 
         Account.Group offers = group(account, "Offers");
-        assertThat(offers.parts()).filteredOn(Account.Entry::isRead).extracting(Account.Entry::text).contains("who");
+        assertThat(offers.parts())
+                .filteredOn(Account.Entry::isRead)
+                .extracting(Account.Entry::text)
+                .contains("who");
         assertThat(offers.parts())
                 .filteredOn(part -> part.text().equals("handling"))
                 .singleElement()
@@ -335,6 +338,37 @@ final class AccountTest {
         Account.Group settings = group(reading.account(), "Settings");
         assertThat(settings.whole().as()).isEqualTo("Settings");
         assertThat(settings.whole().rows()).isEqualTo(4);
+    }
+
+    @Test
+    void a_freight_table_beside_offers_is_an_error_like_a_column_of_charges() {
+        TestBook book = TestBook.sound()
+                .set("Offers", "K2", "Zone")
+                .set("Offers", "L2", "Freight")
+                .set("Offers", "K3", "North")
+                .set("Offers", "L3", 45);
+        assertThat(book.findings())
+                .contains(
+                        "error Offers!L2: \"Freight\" is beside the table and may change costs, but it is not read. Type "
+                                + "it into a column of the table or of Suppliers, or add \"(not needed)\" to it.");
+        assertThat(book.set("Offers", "L2", "Freight (not needed)").findings())
+                .noneMatch(finding -> finding.startsWith("error"));
+    }
+
+    @Test
+    void a_note_with_figures_says_which_cells_would_take_them() {
+        var reading = TestBook.sound()
+                .set("Products", "C3", "fill 50 g, 3 % fill loss")
+                .read();
+        assertThat(reading.findings()).noneMatch(perkilo.origin.Finding::isError);
+        assertThat(reading.findings().stream().map(Object::toString))
+                .contains("note Products!C3: It is a note without a name, so its figures are not read. If they count, "
+                        + "type them into \"Fill\" (column C), a new column \"Fill loss %\", in the row that they are "
+                        + "about.");
+        assertThat(group(reading.account(), "Products").parts())
+                .filteredOn(part -> part.subject() == Subject.ROWS)
+                .singleElement()
+                .matches(part -> part.fate() == Fate.NOT_NEEDED && part.why().startsWith("It is a note"));
     }
 
     private static Account.Group group(Account account, String sheet) {

@@ -13,6 +13,17 @@ import perkilo.offers.Offer;
 /** Charges, terms and discounts in the rows of offers. */
 final class ChargesOnOffersTest {
 
+    @Test
+    void of_a_supplier_without_a_row_only_what_their_offers_do_not_say_is_unknown() {
+        assertThat(book("Freight per order", 85, 85)
+                        .set("Suppliers", "A2", "Another supplier")
+                        .findings())
+                .contains(
+                        "warning Offers!A2: The supplier \"Tarnholt Oleo\" has no row in Suppliers, and their offers do "
+                                + "not say: Terms, Minimum order value, Small-order charge, Freight per kg, Insurance %, Lead time "
+                                + "days. Add a row for them, or fill these columns of their offers.");
+    }
+
     private static TestBook book(String header, Object first, Object second) {
         return TestBook.sound()
                 .set("Offers", "I1", header)

@@ -14,8 +14,8 @@ import perkilo.xlsx.grid.Grid;
  * @param from the person's sheet
  * @param schema what it is read as
  * @param arranged the table
- * @param headerRow the row of its headers on the person's sheet, from zero; the row above its first one if it has none, which may
- *     be -1
+ * @param headerRow the row of its headers on the person's sheet, from zero; the row above its first one if it has none,
+ *     which may be -1
  * @param rows the rows of the sheet that the table was made of, from zero, its headers included
  * @param columns the columns of the sheet that the table covers, from zero
  * @param uses what each of these columns is read as; a column that is not read is missing

@@ -352,12 +352,15 @@ public final class ReadingSheet {
         return columns;
     }
 
-    /** The headers that are not to be read, by the names of their sheets in small letters, as keys of {@link AsTyped}. */
+    /**
+     * The headers that are not to be read, by the names of their sheets in small letters, as keys of {@link AsTyped}.
+     */
     Map<String, Set<String>> leftOut() {
         Map<String, Set<String>> leftOut = new HashMap<>();
         for (Said row : rows) {
             if (!row.isAnswer() && !row.isOfSheet() && row.isIgnored()) {
-                leftOut.computeIfAbsent(row.sheet().toLowerCase(Locale.ROOT), any -> new HashSet<>()).add(AsTyped.key(row.there()));
+                leftOut.computeIfAbsent(row.sheet().toLowerCase(Locale.ROOT), any -> new HashSet<>())
+                        .add(AsTyped.key(row.there()));
             }
         }
         return leftOut;

@@ -122,6 +122,12 @@ public final class AccountMessages {
         return "The name is blank, so it is not a row of the table.";
     }
 
+    /** A note that names columns of its table, with their places. */
+    static String figuresInNote(List<String> places) {
+        return "It is a note without a name, so its figures are not read. If they count, type them into "
+                + String.join(", ", places) + ", in the row that they are about.";
+    }
+
     static String struck() {
         return "It is struck through. Remove the line through it if it counts.";
     }
@@ -138,6 +144,13 @@ public final class AccountMessages {
 
     static String lineNotUnderstood() {
         return "It may say something about prices. If it does, type it into a column of the table.";
+    }
+
+    /** A charge in cells of their own beside a table of prices. */
+    static String chargeBesideTable(String header) {
+        return "\"" + header
+                + "\" is beside the table and may change costs, but it is not read. Type it into a column of"
+                + " the table or of Suppliers, or add \"(not needed)\" to it.";
     }
 
     /** Lines beside a table of prices that may change them. */

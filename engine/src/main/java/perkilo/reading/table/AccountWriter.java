@@ -1,5 +1,6 @@
 package perkilo.reading.table;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -143,6 +144,8 @@ public final class AccountWriter {
         private final BitSet readRows = new BitSet();
         private final BitSet ofOthers = new BitSet();
         private final BitSet leftOut = new BitSet();
+        private final BitSet headRows = new BitSet();
+        private final BitSet headColumns = new BitSet();
         private final int first;
         private final int last;
         private @Nullable BitSet headersAndRead;
@@ -194,6 +197,10 @@ public final class AccountWriter {
                 } else {
                     left.computeIfAbsent(state, any -> new BitSet()).set(row);
                 }
+            } else {
+                headRows.set(row);
+                BitSet heads = columns.get(first, end);
+                heads.stream().forEach(column -> headColumns.set(first + column));
             }
             columns.clear(first, end);
         }
@@ -204,7 +211,9 @@ public final class AccountWriter {
             if (rows == null) {
                 rows = (BitSet) readRows.clone();
                 rows.set(Math.max(region.topRow(), 0), table.headerRow() + 1);
+                rows.or(headRows);
                 rows.andNot(ofOthers);
+                rows.andNot(table.grid().aside().hiddenRows());
                 headersAndRead = rows;
             }
             return new CellBlock(rows, columns);
@@ -331,7 +340,7 @@ public final class AccountWriter {
                     entries.add(column(tally, shown, column, Fate.READ, ours, ""));
                 } else if (tally.leftOut.get(column)) {
                     entries.add(column(tally, shown, column, Fate.NOT_NEEDED, "", AccountMessages.leftOut()));
-                } else if (unreadColumn.hasHeader(column) || tally.filled.get(column)) {
+                } else if (tally.headColumns.get(column) || tally.filled.get(column)) {
                     UnreadColumn.Outcome outcome = unreadColumn.of(column, tally.filled.get(column));
                     if (named++ < NAMED_COLUMNS) {
                         entries.add(column(tally, shown, column, outcome.fate(), "", outcome.why()));
@@ -365,7 +374,8 @@ public final class AccountWriter {
                     List.of(tally.column(column)));
         }
 
-        private void addRows(Tally tally, Region.RowState state, BitSet rows) {
+        private void addRows(Tally tally, Region.RowState state, BitSet all) {
+            BitSet rows = (BitSet) all.clone();
             if (state != Region.RowState.NOTE) {
                 entries.add(rows(
                         tally,
@@ -376,6 +386,27 @@ public final class AccountWriter {
                             case STRUCK -> AccountMessages.struck();
                             default -> AccountMessages.withoutKey();
                         }));
+                return;
+            }
+            Map<String, BitSet> figures = new LinkedHashMap<>();
+            rows.stream().forEach(row -> {
+                List<String> places = NoteFigures.places(tally.table, row);
+                boolean costs = words.in(SheetLines.text(grid.row(row).values()))
+                        .filter(about -> about != CostWords.About.PRICE)
+                        .isPresent();
+                if (!places.isEmpty() && !costs) {
+                    figures.computeIfAbsent(AccountMessages.figuresInNote(places), any -> new BitSet())
+                            .set(row);
+                }
+            });
+            figures.forEach((why, noted) -> {
+                entries.add(rows(tally, noted, Fate.NOT_NEEDED, why));
+                noted.stream()
+                        .forEach(row ->
+                                findings.note(grid.origin(row, grid.row(row).firstKey()), why));
+                rows.andNot(noted);
+            });
+            if (rows.isEmpty()) {
                 return;
             }
             BitSet lines = new BitSet();
@@ -436,13 +467,37 @@ public final class AccountWriter {
             unread.add("\"" + cell.text() + "\" in " + grid.origin(row, column).cell());
         }
 
+        /** Whether a cell beside the tables heads figures of a charge, below it or to the right of it. */
+        private boolean isCharge(int row, int column) {
+            Cell cell = grid.at(row, column);
+            boolean charge = cell.kind() == Cell.Kind.TEXT
+                    && !CostWords.isMarked(cell.text())
+                    && words.in(cell.text())
+                            .filter(about -> about == CostWords.About.CHARGE || about == CostWords.About.DISCOUNT)
+                            .isPresent();
+            return charge && (isFigure(row, column + 1) || isFigure(row + 1, column));
+        }
+
+        /** Whether a cell beside the tables holds a number other than zero. */
+        private boolean isFigure(int row, int column) {
+            BigDecimal number = grid.at(row, column).number();
+            boolean inTable =
+                    tallies.stream().anyMatch(tally -> tally.has(row) && column >= tally.first && column <= tally.last);
+            return number != null && number.signum() != 0 && !inTable;
+        }
+
         private void addOtherCells() {
             matters.forEach((row, columns) -> {
                 int column = telling(row, columns);
                 boolean line = tallies.stream()
                         .flatMap(tally -> tally.region.priceLines().values().stream())
                         .anyMatch(known -> known.row() == row);
-                if (!line) {
+                if (!line && isCharge(row, column)) {
+                    findings.error(
+                            grid.origin(row, column),
+                            AccountMessages.chargeBesideTable(
+                                    grid.at(row, column).text()));
+                } else if (!line) {
                     note(row, column);
                 }
                 BitSet rows = new BitSet();

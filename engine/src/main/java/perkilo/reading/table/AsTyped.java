@@ -11,7 +11,8 @@ import perkilo.xlsx.grid.Grid;
  * The sheets of a file as a person typed them, and what they said of columns; the account shows their own headers.
  *
  * @param sheets the sheets of the file
- * @param leftOut for a sheet's name in small letters, the keys of the headers that are not to be read, as {@link HeaderText#key} has them
+ * @param leftOut for a sheet's name in small letters, the keys of the headers that are not to be read, as
+ *     {@link HeaderText#key} has them
  */
 public record AsTyped(List<Grid> sheets, Map<String, Set<String>> leftOut) {
 

@@ -50,8 +50,7 @@ final class UnreadColumn {
      * @param rows those that were read
      * @param columns those that were not read and hold something
      */
-    UnreadColumn(
-            FoundTable table, FoundTable shown, BitSet rows, BitSet columns, CostWords words, Findings findings) {
+    UnreadColumn(FoundTable table, FoundTable shown, BitSet rows, BitSet columns, CostWords words, Findings findings) {
         this.table = table;
         this.shown = shown;
         this.grid = table.grid();
@@ -91,11 +90,6 @@ final class UnreadColumn {
                 one ? Cell.BLANK : above.getOrDefault(column, Cell.BLANK),
                 headers.getOrDefault(column, Cell.BLANK),
                 column);
-    }
-
-    /** Whether a column has a header. */
-    boolean hasHeader(int column) {
-        return headers.containsKey(column) || above.containsKey(column);
     }
 
     /**

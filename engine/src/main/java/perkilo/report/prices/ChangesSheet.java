@@ -3,9 +3,11 @@ package perkilo.report.prices;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostEffect;
+import perkilo.costing.RunAnswer;
 import perkilo.offers.history.PriceChange;
 import perkilo.offers.history.PriceChanges;
 import perkilo.origin.Figure;
+import perkilo.origin.Origin;
 import perkilo.report.part.Lines;
 import perkilo.report.part.QuoteDates;
 import perkilo.sheet.Chart;
@@ -13,6 +15,7 @@ import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.ResultSheet;
 import perkilo.sheet.SheetBuilder;
+import perkilo.sheet.Sign;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Placed;
 
@@ -20,10 +23,12 @@ import perkilo.sheet.table.Placed;
 final class ChangesSheet {
 
     private static final int MOST_DRAWN = 12;
+    private static final int NAMED = 5;
     private static final int CHART_ROWS = 17;
 
     private final PriceChanges changes;
     private final @Nullable CostEffect effect;
+    private final List<RunAnswer> incomplete;
     private final Figure ageLimit;
     private final int drawnPrices;
     private final SheetBuilder sheet = new SheetBuilder("Price changes");
@@ -32,6 +37,7 @@ final class ChangesSheet {
     ChangesSheet(PriceChanges changes, @Nullable CostEffect effect, Figure ageLimit) {
         this.changes = changes;
         this.effect = effect == null || effect.runs().isEmpty() ? null : effect;
+        this.incomplete = effect == null ? List.of() : effect.incomplete();
         this.ageLimit = ageLimit;
         this.drawnPrices = (int) changes.changed().stream()
                 .filter(change -> change.fraction().isPresent())
@@ -64,7 +70,18 @@ final class ChangesSheet {
         boolean anyChart = drawnPrices > 0 || cost != null;
         next += anyChart ? CHART_ROWS + 1 : 0;
         Chart.Series runs = cost == null ? null : runs(cost);
+        leftOut();
         prices(dates, runs, top);
+    }
+
+    /** The runs that cannot be compared, each with what it lacks. */
+    private void leftOut() {
+        for (RunAnswer answer : incomplete) {
+            String words = Sign.ATTENTION + " " + answer.title() + ": " + answer.lacks(NAMED);
+            Origin first = answer.missing().get(0).origin();
+            sheet.text(next++, SheetBuilder.FIRST_COLUMN, words, Look.ERROR, first);
+        }
+        next += incomplete.isEmpty() ? 0 : 1;
     }
 
     private Chart.Series runs(CostEffect cost) {
