@@ -28,7 +28,7 @@ final class CostText {
     private static final Pattern WITH = Pattern.compile(
             "ttc|inkl|incl|einschl|compris|compres|with|con iva|mit |avec|ivato|brutto|gross|lordo|toutes taxes");
     private static final Pattern PER_UNIT = Pattern.compile(
-            "(\\d{1,4}(?:[.,]\\d{1,3})?) ?(?:€|\\$|£|eur|usd|gbp|chf|euro)? ?(?:/|per |pro |je |par |al |por )\\s?(kg|l|litre|liter|pack|drum|100 kg|to|t|tonne|piece|stuck)(?!\\p{L})");
+            "(\\d{1,4}(?:[.,]\\d{1,3})?) ?(?:€|\\$|£|eur|usd|gbp|chf|euro)? ?(?:/|per |pro |je |par |al |por )\\s?(kg|l|litre|liter|pack|100 kg|to|t|tonne|piece|stuck)(?!\\p{L})");
     private static final Pattern CHARGE = Pattern.compile(
             "fracht|freight|transport|shipping|versand|(?<!\\p{L})port(?!\\p{L})|trasporto|flete|carriage|maut|energ|pfand|deposit"
                     + "|consigne|handling");
@@ -178,7 +178,6 @@ final class CostText {
 
     private static String unit(String word) {
         return switch (word) {
-            case "drum" -> "pack";
             case "stuck" -> "piece";
             default -> word;
         };
@@ -219,6 +218,11 @@ final class CostText {
         return SURCHARGE.matcher(folded).find()
                 || DISCOUNT.matcher(folded).find()
                 || CHARGE.matcher(folded).find();
+    }
+
+    /** Whether a sentence names a sum of money. */
+    static boolean saysMoney(String clause) {
+        return MONEY.matcher(ListDates.folded(clause)).find();
     }
 
     /** Where the answer to a sentence is kept. */

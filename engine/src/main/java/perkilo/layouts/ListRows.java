@@ -419,16 +419,22 @@ public final class ListRows {
                 findings.warning(
                         line.origin(),
                         RowMessages.withoutPrice(line.item(), line.pack().toString(), shortened(why)));
-            } else if (pack != null
-                    && own.stream()
-                            .anyMatch(one -> one.item().equals(line.item())
-                                    && one.pack().equals(line.pack())
-                                    && !one.origin().equals(line.origin()))) {
+            } else if (pack != null && hasOnlyBreaks(line, own)) {
                 findings.note(
                         line.origin(),
                         RowMessages.otherPricesOfPack(line.item(), line.pack().toString(), shortened(why)));
             }
         });
+    }
+
+    /** Whether the prices of a pack begin at larger quantities, so that it has none for the smallest. */
+    private static boolean hasOnlyBreaks(ListLine unpriced, List<ListLine> lines) {
+        List<ListLine> same = lines.stream()
+                .filter(one ->
+                        one.item().equals(unpriced.item()) && one.pack().equals(unpriced.pack()))
+                .toList();
+        return !same.isEmpty()
+                && same.stream().allMatch(one -> one.price() != null && one.price().from() != null);
     }
 
     private static boolean isNoPrice(Cell cell) {

@@ -313,7 +313,7 @@ public record TitleFacts(
         }
 
         private static boolean speaksOfMore(String clause) {
-            return clause.indexOf('%') >= 0 || ListWords.speaksOfCost(clause);
+            return clause.indexOf('%') >= 0 || ListWords.speaksOfCost(clause) || CostText.saysMoney(clause);
         }
 
         /** A heading between rows that says nothing of prices, below one that does: does the first still hold? */

@@ -359,11 +359,6 @@ final class AnsweredReading {
         return said || (last.layouts.isEmpty() && last.tables.guesses().isEmpty() && !headerRows.isEmpty());
     }
 
-    /** Whether no table of prices was found, so that all else depends on what a person says of the sheets. */
-    boolean isWithoutTable() {
-        return last.layouts.isEmpty();
-    }
-
     List<Finding> findings() {
         return last.findings.list();
     }

@@ -28,6 +28,8 @@ public record ListFolder(Path path) {
     private static final String ANSWERS = PriceFiles.ANSWERS_ENDING;
     private static final String BACKUP = ".bak";
 
+    private static final String NO_ROWS = "none";
+
     /** The name of the file that says which files are no price lists, without its ending. */
     private static final String NO_LISTS = "no-price-lists";
 
@@ -107,7 +109,7 @@ public record ListFolder(Path path) {
         }
         Memory memory = Files.exists(noLists()) ? MemoryFile.read(noLists()) : new Memory("");
         if (noList) {
-            memory.putFile(file, SheetTables.NO_LIST, digest, "");
+            memory.putFile(file, SheetTables.NO_LIST, digest, NO_ROWS);
         } else {
             memory.forget(Memory.FILE, file, "");
         }

@@ -105,10 +105,6 @@ final class OneList {
             return taken(new Days(null, null), null, List.of(), reading, new PriceJumps(arrived.name(), Map.of(), answers));
         }
         open.addAll(reading.open());
-        if (reading.isWithoutTable() && !open.isEmpty()) {
-            asked.addAll(reading.asked());
-            return taken(new Days(null, null), null, List.of(), reading, new PriceJumps(arrived.name(), Map.of(), answers));
-        }
         askWhose();
         asked.addAll(reading.asked());
         List<ListLine> lines = new ArrayList<>(reading.lines());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ColumnUse;
 import perkilo.layouts.ListDates;
@@ -39,6 +40,11 @@ record Supplier(
     private static final int LINES_LOOKED_AT = 15;
     private static final int LONGEST = 60;
     private static final int LONG_WORD = 4;
+
+    /** Words of titles, which no supplier's name has; common practice, no source. */
+    private static final Pattern OF_LISTS = Pattern.compile(
+            "(?iu)\\b(?:\\p{L}*list[ea]?n?|offers?|quotations?|catalog(?:ue)?|angebote?|katalog|offres?|catalogue|offert[ae]|catalogo"
+                    + "|ofertas?|catálogo|orders?|bestellung(?:en)?)\\b");
 
     private static Supplier of(String name) {
         return new Supplier(name, "", null, "", "");
@@ -143,6 +149,7 @@ record Supplier(
 
         private static boolean speaksOfLists(String line) {
             return TitleFacts.saysPrices(line)
+                    || OF_LISTS.matcher(line).find()
                     || ListWords.speaksOfCost(line)
                     || line.codePoints().anyMatch(Character::isDigit);
         }
@@ -168,7 +175,7 @@ record Supplier(
             String text = first.map(line -> ListMessages.noSupplier(ListRows.shortened(line)))
                     .orElseGet(ListMessages::noSupplier);
             List<String> choices = new ArrayList<>();
-            first.filter(line -> line.length() <= LONGEST).ifPresent(line -> {
+            first.filter(line -> line.length() <= LONGEST && !layouts.isEmpty()).ifPresent(line -> {
                 int dash = dash(line);
                 choices.add(dash > 0 ? line.substring(0, dash).strip() : line);
             });

@@ -75,8 +75,8 @@ final class SendersTest {
         String text = "Open orders of week 49\nOrder;Article;Amount kg;Day;Carrier\nB-1;Almond oil;190;2026-12-03;Fern\n";
         Intake intake = new Intake(folder, null);
         TakenIn asked = intake.take("orders.csv", text);
-        assertThat(asked.questions()).hasSize(1);
-        assertThat(asked.questions().get(0).choices()).contains("this is no price list");
+        assertThat(Intake.choices(asked, "No price table")).contains("this is no price list");
+        assertThat(Intake.choices(asked, "Who is it from")).doesNotContain("Open orders of week 49");
         intake.answer("No price table", "this is no price list");
 
         TakenIn dismissed = intake.take("orders.csv", text);
