@@ -153,7 +153,7 @@ public final class ListRows {
                 findings.warning(
                         grid.origin(Math.max(0, columns.layout().lastHeader()), column),
                         RowMessages.chargesPerOrder(
-                                columns.layout().headers().getOrDefault(column, ""),
+                                header(column),
                                 chargesPerOrder.keySet().iterator().next(),
                                 chargesPerOrder.values().stream().mapToInt(Integer::intValue).sum()));
             }
@@ -341,6 +341,10 @@ public final class ListRows {
         }
     }
 
+    private String header(int column) {
+        return columns.layout().headers().getOrDefault(column, "");
+    }
+
     /** Says that an item has no price for the smallest quantity of the list. */
     private void firstPrice(int row, String item, List<Integer> inColumns, List<Integer> priced) {
         int first = inColumns.get(0);
@@ -350,8 +354,7 @@ public final class ListRows {
         if (inColumns.size() > 1 && breaks && at(row, first).isBlank()) {
             findings.warning(
                     grid.origin(row, first),
-                    RowMessages.noFirstPrice(
-                            item, columns.layout().headers().getOrDefault(priced.get(0), "")));
+                    RowMessages.noFirstPrice(item, header(priced.get(0))));
         }
     }
 

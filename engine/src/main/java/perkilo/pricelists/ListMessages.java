@@ -33,7 +33,11 @@ final class ListMessages {
     }
 
     static String readAsTyped() {
-        return "read as you typed";
+        return "Read as you typed.";
+    }
+
+    static String readAsTypedBefore() {
+        return "Read as you typed last time.";
     }
 
     static String linesNotUsed(int lines, List<String> some) {

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import perkilo.layouts.CellFault;
 import perkilo.layouts.ListWords;
-import perkilo.review.Asked;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -136,7 +135,7 @@ final class TypedCells {
                         typed.fault().where(),
                         typed.fault().text(),
                         typed.answer(),
-                        ListMessages.readAsTyped() + (remark.isEmpty() ? "" : ", " + Asked.AS_LAST_TIME),
+                        remark.isEmpty() ? ListMessages.readAsTyped() : ListMessages.readAsTypedBefore(),
                         List.of(RowNotRead.IGNORE),
                         true));
             }

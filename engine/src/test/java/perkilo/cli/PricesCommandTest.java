@@ -69,6 +69,15 @@ final class PricesCommandTest {
         return run(arguments.toArray(String[]::new));
     }
 
+    @Test
+    void a_kept_list_is_not_warned_about() throws IOException {
+        Path list = write("list.csv", "Stand: 2026-11-02\nArtikel;Gebinde;EUR/kg;Fracht je kg\nShea butter;25 kg;6,10;0,20\n");
+        assertThat(take(list).exit()).as(err).isZero();
+
+        run("check", book.toString(), "--prices", kept.toString());
+        assertThat(err).doesNotContain("From file", "\"Note\"");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

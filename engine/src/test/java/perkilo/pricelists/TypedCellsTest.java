@@ -34,7 +34,7 @@ final class TypedCellsTest {
         assertThat(LayoutsProperties.rows(taken))
                 .containsExactly(
                         "A|10|kg||9|kg|EUR", "B|10|kg||14|kg|EUR", "C|25|kg||3|kg|EUR", "D|25|kg||4|kg|EUR");
-        assertThat(taken.seen().notRead()).hasSize(2).allMatch(row -> row.remark().startsWith("read as you typed"));
+        assertThat(taken.seen().notRead()).hasSize(2).allMatch(row -> row.remark().startsWith("Read as you typed"));
     }
 
     @Test
