@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param meaning what its cells hold
  * @param from for a price: the quantity that it applies from; null if the column does not say
  * @param packText for a price: the pack that it is for, as typed; empty if the column does not say
- * @param note for a price: what else the header says about it; for a surcharge: what it is for; nothing if
- *     it is for as much as the price
+ * @param note for a price: what else the header says about it; for a surcharge: what it is for; nothing if it is for as
+ *     much as the price
  * @param vat for a price: the per cent of VAT that it includes; null if it includes none
  */
 public record ColumnUse(
@@ -90,9 +90,8 @@ public record ColumnUse(
                     .filter(PriceNote::saysWhatFor)
                     .map(ColumnUse::surcharge);
         }
-        return known
-                .map(meaning ->
-                        new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE, null));
+        return known.map(
+                meaning -> new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE, null));
     }
 
     /** The words for a mapping file. */

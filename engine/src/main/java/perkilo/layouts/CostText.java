@@ -39,8 +39,8 @@ final class CostText {
     static final String NOT_IN_PRICE = "(not in the price)";
 
     private static final String N = "(\\d{1,6}(?:[.,]\\d{1,3})?)";
-    private static final Pattern MONEY =
-            Pattern.compile("(?:€|\\$|£|\\b(?:eur|usd|gbp|chf|euro)\\b) ?" + N + "|" + N + " ?(?:€|\\$|£|(?:euro?|usd|gbp|chf)(?!\\p{L}))");
+    private static final Pattern MONEY = Pattern.compile("(?:€|\\$|£|\\b(?:eur|usd|gbp|chf|euro)\\b) ?" + N + "|" + N
+            + " ?(?:€|\\$|£|(?:euro?|usd|gbp|chf)(?!\\p{L}))");
     private static final Pattern FEE = Pattern.compile(
             "charge|(?<!\\p{L})fee|gebuhr|pauschale|contribut|contribuc|kostenbeitrag|frais|(?<!\\p{L})spese|gastos|forfait|fianza|cauzione");
     private static final Pattern PER_ORDER = Pattern.compile(
@@ -52,8 +52,8 @@ final class CostText {
                     + "|small.order|mindermenge|anbruch|kleinmenge|kleinauftrag");
     private static final Pattern FREE = Pattern.compile(
             "frei haus|frachtfrei|franko|franco|free (?:delivery|shipping|carriage|freight)|carriage paid|porto franco|portes pagados");
-    private static final Pattern PER_WORD =
-            Pattern.compile(N + " ?(?:€|\\$|£|eur|usd|gbp|chf|euro)? ?(?:/|per |pro |je |par |al |por )\\s?(\\p{L}{3,})");
+    private static final Pattern PER_WORD = Pattern.compile(
+            N + " ?(?:€|\\$|£|eur|usd|gbp|chf|euro)? ?(?:/|per |pro |je |par |al |por )\\s?(\\p{L}{3,})");
     private static final int MOST_SCOPES = 2;
     private static final int LONG_WORD = 6;
     private static final int ENDING = 2;
@@ -66,7 +66,10 @@ final class CostText {
     static Optional<Question> question(String clause, LooseLine line, Predicate<String> onList) {
         String folded = ListDates.folded(clause);
         String field = field(clause);
-        if (VAT.matcher(folded).find() && !SURCHARGE.matcher(folded.replaceAll("(?:plus|zzgl\\.?|\\+) ?" + P, "")).find()) {
+        if (VAT.matcher(folded).find()
+                && !SURCHARGE
+                        .matcher(folded.replaceAll("(?:plus|zzgl\\.?|\\+) ?" + P, ""))
+                        .find()) {
             return includesVat(folded)
                     ? Optional.of(Question.of(
                             field,
@@ -138,8 +141,12 @@ final class CostText {
         while (money.find()) {
             String figure = (money.group(1) == null ? money.group(2) : money.group(1)).replace(',', '.');
             boolean limit = lastBefore(SMALL, folded, money.start()) >= 0
-                    && folded.substring(lastBefore(SMALL, folded, money.start()), money.start()).length() <= LONGEST_LIMIT;
-            if (limit && below.isEmpty() && !SMALL_NAME.matcher(folded.substring(0, money.start())).find()) {
+                    && folded.substring(lastBefore(SMALL, folded, money.start()), money.start())
+                                    .length()
+                            <= LONGEST_LIMIT;
+            if (limit
+                    && below.isEmpty()
+                    && !SMALL_NAME.matcher(folded.substring(0, money.start())).find()) {
                 below = figure;
             } else if (sum.isEmpty()) {
                 sum = figure;
@@ -152,7 +159,8 @@ final class CostText {
             return choices;
         }
         if (small) {
-            choices.add(sum + (below.isEmpty() ? " for small orders " : " for orders below " + below + " ") + NOT_IN_PRICE);
+            choices.add(
+                    sum + (below.isEmpty() ? " for small orders " : " for orders below " + below + " ") + NOT_IN_PRICE);
         }
         if (perOrder || !small) {
             choices.add(sum + " per order " + NOT_IN_PRICE);
@@ -161,14 +169,16 @@ final class CostText {
     }
 
     private static final int LONGEST_LIMIT = 16;
-    private static final Pattern SMALL_NAME = Pattern.compile("(?:small.order|mindermenge|anbruch|kleinmenge|kleinauftrag)\\S* ?$");
+    private static final Pattern SMALL_NAME =
+            Pattern.compile("(?:small.order|mindermenge|anbruch|kleinmenge|kleinauftrag)\\S* ?$");
 
     /** Words of a sentence that items, packs or headings of the list have too, without their endings. */
     private static List<String> scopes(String clause, Predicate<String> onList) {
         List<String> words = new ArrayList<>();
         for (String word : clause.split("[^\\p{L}]+", -1)) {
             String stem = word.length() < LONG_WORD ? "" : word.substring(0, word.length() - ENDING);
-            boolean cost = ListWords.speaksOfCost(word) || SURCHARGE.matcher(ListDates.folded(word)).find();
+            boolean cost = ListWords.speaksOfCost(word)
+                    || SURCHARGE.matcher(ListDates.folded(word)).find();
             if (!stem.isEmpty() && !cost && words.size() < MOST_SCOPES && onList.test(stem)) {
                 words.add(stem);
             }

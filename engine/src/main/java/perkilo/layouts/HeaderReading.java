@@ -156,7 +156,8 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
         for (int end = words.length; end > 0; end--) {
             String first = String.join(" ", List.of(words).subList(0, end));
             String rest = String.join(" ", List.of(words).subList(end, words.length));
-            boolean known = isWord(words[end - 1]) && !CURRENCY_SIGN.matcher(first).find();
+            boolean known =
+                    isWord(words[end - 1]) && !CURRENCY_SIGN.matcher(first).find();
             String kind = known ? ListWords.header(first).orElse("") : "";
             Optional<HeaderReading> reading = kind.isEmpty()
                     ? Optional.empty()

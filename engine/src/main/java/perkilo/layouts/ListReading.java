@@ -81,8 +81,10 @@ public record ListReading(
             questions.addAll(rows.questions());
             items.addAll(rows.items());
             faults.addAll(rows.faults());
-            one.facts().adjustments().forEach(line -> found.computeIfAbsent(line, any -> new HashSet<>())
-                    .addAll(rows.found(line)));
+            one.facts()
+                    .adjustments()
+                    .forEach(line ->
+                            found.computeIfAbsent(line, any -> new HashSet<>()).addAll(rows.found(line)));
             tables.add(new Table(one.columns(), one.facts(), List.copyOf(questions)));
         }
         askAgain(found, tables);
@@ -92,8 +94,7 @@ public record ListReading(
             }
         }
         check(first, layouts.get(0), findings);
-        return new ListReading(
-                lines, first, tables, List.copyOf(notRead), List.copyOf(items), List.copyOf(faults));
+        return new ListReading(lines, first, tables, List.copyOf(notRead), List.copyOf(items), List.copyOf(faults));
     }
 
     /** A change of some items' prices is asked about again if the answer names an item that is not on the list. */

@@ -155,7 +155,9 @@ public final class ListRows {
                         RowMessages.chargesPerOrder(
                                 header(column),
                                 chargesPerOrder.keySet().iterator().next(),
-                                chargesPerOrder.values().stream().mapToInt(Integer::intValue).sum()));
+                                chargesPerOrder.values().stream()
+                                        .mapToInt(Integer::intValue)
+                                        .sum()));
             }
         });
         return lines;
@@ -349,12 +351,10 @@ public final class ListRows {
     private void firstPrice(int row, String item, List<Integer> inColumns, List<Integer> priced) {
         int first = inColumns.get(0);
         boolean breaks = inColumns.stream()
-                .allMatch(column -> Objects.requireNonNull(columns.uses().get(column)).from() != null
-                        || column == first);
+                .allMatch(column ->
+                        Objects.requireNonNull(columns.uses().get(column)).from() != null || column == first);
         if (inColumns.size() > 1 && breaks && at(row, first).isBlank()) {
-            findings.warning(
-                    grid.origin(row, first),
-                    RowMessages.noFirstPrice(item, header(priced.get(0))));
+            findings.warning(grid.origin(row, first), RowMessages.noFirstPrice(item, header(priced.get(0))));
         }
     }
 
@@ -369,7 +369,8 @@ public final class ListRows {
             if (line.isPresent()) {
                 findings.note(
                         grid.origin(row, said.column()),
-                        RowMessages.remarkIsBreak(shortened(at(row, said.column()).text())));
+                        RowMessages.remarkIsBreak(
+                                shortened(at(row, said.column()).text())));
             }
         }
     }
@@ -433,11 +434,11 @@ public final class ListRows {
     /** Whether the prices of a pack begin at larger quantities, so that it has none for the smallest. */
     private static boolean hasOnlyBreaks(ListLine unpriced, List<ListLine> lines) {
         List<ListLine> same = lines.stream()
-                .filter(one ->
-                        one.item().equals(unpriced.item()) && one.pack().equals(unpriced.pack()))
+                .filter(one -> one.item().equals(unpriced.item()) && one.pack().equals(unpriced.pack()))
                 .toList();
         return !same.isEmpty()
-                && same.stream().allMatch(one -> one.price() != null && one.price().from() != null);
+                && same.stream()
+                        .allMatch(one -> one.price() != null && one.price().from() != null);
     }
 
     private static boolean isNoPrice(Cell cell) {
@@ -755,7 +756,7 @@ public final class ListRows {
             return Optional.empty();
         }
         List<Adjustment> adjustments = adjustments(row, item, use, price);
-        BigDecimal amount = adjusted(price, pack, adjustments, origin);
+        BigDecimal amount = adjusted(price, pack, adjustments);
         if (amount == null) {
             return Optional.empty();
         }
@@ -850,8 +851,7 @@ public final class ListRows {
         }
         PriceNote basis = Objects.requireNonNull(columns.uses().get(column)).note();
         BigDecimal extra = cell.kind() == Cell.Kind.NUMBER ? cell.number() : null;
-        NumberWords words =
-                extra != null ? null : NumberWords.of(cell.text()).orElse(null);
+        NumberWords words = extra != null ? null : NumberWords.of(cell.text()).orElse(null);
         if (words != null) {
             extra = sense.mark().number(words.digits()).orElse(null);
             if (words.words().equals("%")) {
@@ -904,7 +904,7 @@ public final class ListRows {
     }
 
     private @Nullable BigDecimal adjusted(
-            PriceCell.Price price, Quantity pack, List<Adjustment> adjustments, Origin origin) {
+            PriceCell.Price price, Quantity pack, List<Adjustment> adjustments) {
         BigDecimal amount = price.amount();
         for (Adjustment one : adjustments) {
             Optional<BigDecimal> next = one.applied(amount, price.per(), pack);
@@ -994,7 +994,9 @@ public final class ListRows {
         return bare(row, Meaning.FROM);
     }
 
-    /** The minimum order of a row, in its column or in words beside the price; what is not understood is asked about. */
+    /**
+     * The minimum order of a row, in its column or in words beside the price; what is not understood is asked about.
+     */
     private @Nullable Bare minimum(int row) {
         Integer column = places.get(Meaning.MINIMUM);
         Cell cell = column == null ? Cell.BLANK : at(row, column);
@@ -1028,14 +1030,16 @@ public final class ListRows {
         if (saidMinimums.add(row)) {
             findings.note(
                     grid.origin(row, remarked.getKey()),
-                    RowMessages.remarkIsMinimum(shortened(at(row, remarked.getKey()).text())));
+                    RowMessages.remarkIsMinimum(
+                            shortened(at(row, remarked.getKey()).text())));
         }
         return Bare.of(remarked.getValue());
     }
 
     private String minimumField(int row) {
-        return MINIMUM_ORDER + shortened(at(row, Objects.requireNonNull(places.get(Meaning.MINIMUM))).text())
-                + "\"";
+        return MINIMUM_ORDER
+                + shortened(at(row, Objects.requireNonNull(places.get(Meaning.MINIMUM)))
+                        .text()) + "\"";
     }
 
     private @Nullable BreakText minimum(String text) {
@@ -1050,7 +1054,10 @@ public final class ListRows {
     /** A minimum order that does not fit the pack costs the row its minimum, until a person says what it is. */
     private void askForMinimum(int row, String pack) {
         Integer column = places.get(Meaning.MINIMUM);
-        if (column == null || mapping.answer(minimumField(row)).filter(NO_MINIMUM::equalsIgnoreCase).isPresent()) {
+        if (column == null
+                || mapping.answer(minimumField(row))
+                        .filter(NO_MINIMUM::equalsIgnoreCase)
+                        .isPresent()) {
             return;
         }
         ask(Question.of(
@@ -1076,10 +1083,7 @@ public final class ListRows {
         }
         Optional<BreakText> text = BreakText.of(cell.text()).filter(from -> from.kind() != BreakText.Kind.ABOVE);
         if (text.isEmpty()) {
-            fault(
-                    row,
-                    column,
-                    RowMessages.quantityNotUnderstood(meaning.word(), shortened(cell.text())));
+            fault(row, column, RowMessages.quantityNotUnderstood(meaning.word(), shortened(cell.text())));
         }
         return text.map(Bare::of).orElse(null);
     }

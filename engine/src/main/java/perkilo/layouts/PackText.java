@@ -14,10 +14,11 @@ import perkilo.units.Measure;
  *
  * @param content everything in it
  * @param pieces how many smaller packs it is made of; 1 for a single pack
- * @param weight what the content weighs, if it is given as a volume and the weight stands beside it:
- *     {@code 5 gal pail (36 lb)}; null otherwise
+ * @param weight what the content weighs, if it is given as a volume and the weight stands beside it: {@code 5 gal pail
+ *     (36 lb)}; null otherwise
  */
-public record PackText(Quantity content, int pieces, @Nullable Quantity weight) {
+public record PackText(
+        Quantity content, int pieces, @Nullable Quantity weight) {
 
     private static final Pattern WITH_BRACKET = Pattern.compile("([^()]*\\S)\\s*\\(([^()]*\\d[^()]*)\\)([^()\\d]*)");
     private static final BigDecimal ALMOST = new BigDecimal("0.02");

@@ -264,7 +264,9 @@ public final class PriceCell {
             row, per, around.section().currency(), around.header().currency(), title.currency()
         };
         for (CurrencySign other : nearest) {
-            if (other != null && other.isClear() && sign.canMean(other.meanings().get(0))) {
+            if (other != null
+                    && other.isClear()
+                    && sign.canMean(other.meanings().get(0))) {
                 return other;
             }
         }
@@ -387,8 +389,7 @@ public final class PriceCell {
             Quantity content = pack.content();
             BigDecimal holds = note.content().in(content.measure()).orElse(BigDecimal.ZERO);
             if (holds.compareTo(content.amount()) != 0) {
-                wrong.accept(
-                        origin, RowMessages.priceOfOtherPack(note.content().toString(), content.toString()));
+                wrong.accept(origin, RowMessages.priceOfOtherPack(note.content().toString(), content.toString()));
                 return null;
             }
         }

@@ -91,13 +91,14 @@ public final class QuestionMessages {
     }
 
     static String changesSomePrices(String line) {
-        return changesPrices(line) + " If it does so for some items only, add \"only to\" and words of their names, packs,"
+        return changesPrices(line)
+                + " If it does so for some items only, add \"only to\" and words of their names, packs,"
                 + " codes or headings, parted by \";\".";
     }
 
     static String changesPricesHow(String line) {
-        return changesPrices(line) + " If it does, type add or subtract with the figure and % or per kg, per pack and so"
-                + " on.";
+        return changesPrices(line)
+                + " If it does, type add or subtract with the figure and % or per kg, per pack and so" + " on.";
     }
 
     static String pricesWithVat(String line) {

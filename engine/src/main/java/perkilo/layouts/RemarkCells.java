@@ -108,7 +108,10 @@ final class RemarkCells {
                 findings.warning(where, RowMessages.textsLeftOut(header, some, texts.size() - some.size()));
             } else {
                 ask.accept(Question.of(
-                        field, where, QuestionMessages.textsLikePrices(header, some, texts.size() - some.size()), WITHOUT));
+                        field,
+                        where,
+                        QuestionMessages.textsLikePrices(header, some, texts.size() - some.size()),
+                        WITHOUT));
             }
         });
     }

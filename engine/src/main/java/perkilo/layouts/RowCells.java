@@ -93,8 +93,8 @@ final class RowCells {
     void goOn() {
         columns.uses().forEach((column, use) -> {
             Cell before = above.get(column);
-            boolean blank = !cells.containsKey(column)
-                    && grid.mergedAt(row, column).isEmpty();
+            boolean blank =
+                    !cells.containsKey(column) && grid.mergedAt(row, column).isEmpty();
             if (before == null || !blank) {
                 return;
             }
@@ -122,9 +122,7 @@ final class RowCells {
         boolean zero = cell.kind() == Cell.Kind.NUMBER
                 && cell.number() != null
                 && cell.number().signum() == 0;
-        return !zero
-                && !ListWords.is("nothing said", cell.text())
-                && !ListWords.is("free of charge", cell.text());
+        return !zero && !ListWords.is("nothing said", cell.text()) && !ListWords.is("free of charge", cell.text());
     }
 
     private void take(int column, Cell before) {

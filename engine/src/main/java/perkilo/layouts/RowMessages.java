@@ -156,8 +156,7 @@ final class RowMessages {
     }
 
     static String otherPricesOfPack(String item, String pack, String why) {
-        return "\"" + item + "\" in packs of " + pack + " has no price here (" + why
-                + "). Its other prices are used.";
+        return "\"" + item + "\" in packs of " + pack + " has no price here (" + why + "). Its other prices are used.";
     }
 
     static String noFirstPrice(String item, String from) {
@@ -189,7 +188,8 @@ final class RowMessages {
     }
 
     static String chargeOfOrders(String line) {
-        return "The list says \"" + line + "\". As you answered, the prices are without it. Add it to your workbook, on the"
+        return "The list says \"" + line
+                + "\". As you answered, the prices are without it. Add it to your workbook, on the"
                 + " sheet Suppliers, as \"Freight per order\" or \"Small-order charge\".";
     }
 

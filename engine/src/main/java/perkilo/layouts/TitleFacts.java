@@ -99,8 +99,9 @@ public record TitleFacts(
             List<String> texts = new ArrayList<>();
             texts.add(heading);
             for (Meaning meaning : List.of(Meaning.ITEM, Meaning.PACK)) {
-                columns.of(meaning).ifPresent(column -> texts.add(
-                        cells.getOrDefault(column, Cell.BLANK).text()));
+                columns.of(meaning)
+                        .ifPresent(column ->
+                                texts.add(cells.getOrDefault(column, Cell.BLANK).text()));
             }
             if (LineAdjustment.isIn(word, texts)) {
                 return true;

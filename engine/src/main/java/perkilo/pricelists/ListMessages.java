@@ -42,7 +42,8 @@ final class ListMessages {
 
     static String linesNotUsed(int lines, List<String> some) {
         return Counted.of(lines, "line") + " beside the prices " + (lines == 1 ? "speaks" : "speak")
-                + " of money and " + (lines == 1 ? "is" : "are") + " not used: " + listed(some, "; ", lines - some.size())
+                + " of money and " + (lines == 1 ? "is" : "are") + " not used: "
+                + listed(some, "; ", lines - some.size())
                 + ".";
     }
 

@@ -12,15 +12,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import perkilo.layouts.ListDates;
 import perkilo.layouts.CellFault;
+import perkilo.layouts.ListDates;
 import perkilo.layouts.ListLine;
 import perkilo.layouts.ListRows;
 import perkilo.layouts.ListWords;
 import perkilo.layouts.ListedItem;
 import perkilo.layouts.Mapping;
-import perkilo.layouts.NotRead;
 import perkilo.layouts.Meaning;
+import perkilo.layouts.NotRead;
 import perkilo.layouts.Question;
 import perkilo.layouts.QuestionMessages;
 import perkilo.layouts.TitleFacts;
@@ -102,7 +102,8 @@ final class OneList {
         if (reading.isNoList()) {
             asked.addAll(reading.asked());
             findings.note(arrived.whole(), ListMessages.noList());
-            return taken(new Days(null, null), null, List.of(), reading, new PriceJumps(arrived.name(), Map.of(), answers));
+            return taken(
+                    new Days(null, null), null, List.of(), reading, new PriceJumps(arrived.name(), Map.of(), answers));
         }
         open.addAll(reading.open());
         askWhose();
@@ -168,8 +169,7 @@ final class OneList {
     private void sayLines(List<NotRead> all) {
         List<String> lines = all.stream()
                 .filter(NotRead::isOfMoney)
-                .map(line -> "\"" + ListRows.shortened(line.what()) + "\" ("
-                        + placeOf(line.where()) + ")")
+                .map(line -> "\"" + ListRows.shortened(line.what()) + "\" (" + placeOf(line.where()) + ")")
                 .distinct()
                 .toList();
         if (!lines.isEmpty()) {
@@ -205,8 +205,7 @@ final class OneList {
             if (fault != null && failed.isPresent()) {
                 findings.addAll(List.of(finding));
                 String remark = ListMessages.notUnderstood(failed.get());
-                notRead.add(new RowNotRead(
-                        typed.key(fault), where, finding.text(), "", remark, choices(fault), false));
+                notRead.add(new RowNotRead(typed.key(fault), where, finding.text(), "", remark, choices(fault), false));
                 continue;
             }
             String about = fault == null ? where.where() + " " + finding.text() : typed.about(fault);
@@ -217,7 +216,11 @@ final class OneList {
             }
             String answer = memory.answer(Memory.ROW, about).orElse("");
             RowNotRead row = new RowNotRead(
-                    key, where, finding.text(), answer, answer.isEmpty() ? "" : answers.remark(Memory.ROW, about, ""),
+                    key,
+                    where,
+                    finding.text(),
+                    answer,
+                    answer.isEmpty() ? "" : answers.remark(Memory.ROW, about, ""),
                     choices(fault),
                     false);
             notRead.add(row);
@@ -235,8 +238,8 @@ final class OneList {
 
     /** A cell that is blank may say the same as the one above it. */
     private static List<String> choices(@Nullable CellFault fault) {
-        boolean blank = fault != null
-                && fault.grid().at(fault.row(), fault.column()).isBlank();
+        boolean blank =
+                fault != null && fault.grid().at(fault.row(), fault.column()).isBlank();
         return blank ? List.of(TypedCells.AS_ABOVE, RowNotRead.IGNORE) : List.of(RowNotRead.IGNORE);
     }
 

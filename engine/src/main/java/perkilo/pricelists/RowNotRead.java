@@ -15,13 +15,7 @@ import perkilo.origin.Origin;
  * @param settled whether what a person typed is read in its place
  */
 public record RowNotRead(
-        String key,
-        Origin where,
-        String why,
-        String said,
-        String remark,
-        List<String> choices,
-        boolean settled) {
+        String key, Origin where, String why, String said, String remark, List<String> choices, boolean settled) {
 
     public RowNotRead {
         choices = List.copyOf(choices);

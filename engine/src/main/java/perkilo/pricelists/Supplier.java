@@ -202,8 +202,7 @@ record Supplier(
             Optional<String> same = known(name).or(() -> Optional.ofNullable(alsoCalled.get(ListWords.key(name))));
             if (same.isPresent()) {
                 boolean other = !ListWords.key(same.get()).equals(ListWords.key(name));
-                return new Supplier(
-                        same.get(), "", null, "", other ? ListMessages.sameSupplier(name, same.get()) : "");
+                return new Supplier(same.get(), "", null, "", other ? ListMessages.sameSupplier(name, same.get()) : "");
             }
             List<String> alike =
                     known.stream().filter(one -> SupplierNames.alike(one, name)).toList();

@@ -96,9 +96,8 @@ final class SupplierNames {
 
     private static List<String> keys(String name) {
         List<String> keys = new ArrayList<>();
-        for (String word : DOTTED.matcher(name.toLowerCase(Locale.ROOT))
-                .replaceAll("")
-                .split("[^\\p{L}\\p{N}]+", -1)) {
+        for (String word :
+                DOTTED.matcher(name.toLowerCase(Locale.ROOT)).replaceAll("").split("[^\\p{L}\\p{N}]+", -1)) {
             String key = word.isEmpty() ? "" : ListWords.key(word);
             if (!key.isEmpty()) {
                 keys.add(key);

@@ -71,7 +71,8 @@ final class PricesCommandTest {
 
     @Test
     void a_kept_list_is_not_warned_about() throws IOException {
-        Path list = write("list.csv", "Stand: 2026-11-02\nArtikel;Gebinde;EUR/kg;Fracht je kg\nShea butter;25 kg;6,10;0,20\n");
+        Path list = write(
+                "list.csv", "Stand: 2026-11-02\nArtikel;Gebinde;EUR/kg;Fracht je kg\nShea butter;25 kg;6,10;0,20\n");
         assertThat(take(list).exit()).as(err).isZero();
 
         run("check", book.toString(), "--prices", kept.toString());

@@ -92,10 +92,10 @@ final class ListCorpusTest {
                         .forEach(field -> asked.merge(field, 1, Integer::sum));
             }
         }
-        String all =
-                atOnce + " at once and " + afterRounds + " after answers (" + later + " of them after two rounds or three) of " + LISTS + ", which asked for " + asked
-                        + "; waiting:\n"
-                        + String.join("\n", waiting);
+        String all = atOnce + " at once and " + afterRounds + " after answers (" + later
+                + " of them after two rounds or three) of " + LISTS + ", which asked for " + asked
+                + "; waiting:\n"
+                + String.join("\n", waiting);
         System.out.println(all);
         assertThat(wrong).isEmpty();
         assertThat(atOnce + afterRounds - later).as(all).isGreaterThanOrEqualTo(LISTS * 9 / 10);

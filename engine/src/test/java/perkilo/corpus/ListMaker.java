@@ -247,7 +247,11 @@ final class ListMaker {
         footer(paper);
         String name = "list" + (dated == Dated.FILE_NAME ? "-" + day : "");
         Truth truth = new Truth(
-                supplier, day, until, currency, prices.stream().map(this::charged).toList());
+                supplier,
+                day,
+                until,
+                currency,
+                prices.stream().map(this::charged).toList());
         return switch (kind) {
             case XLSX -> new ListCase(name + ".xlsx", paper.xlsx(false), truth, described());
             case XLSX_AS_TEXT -> new ListCase(name + ".xlsx", paper.xlsx(true), truth, described());
@@ -336,16 +340,16 @@ final class ListMaker {
 
     /** A row of a further break, with blank cells or ditto marks for what the one above says. */
     private void goOn(Map<String, Val> row, Set<String> own) {
-        String ditto =
-                switch (tongue) {
-                    case ENGLISH -> "ditto";
-                    case GERMAN -> "wie oben";
-                    case FRENCH, ITALIAN -> "idem";
-                    case SPANISH -> "ídem";
-                };
-        row.replaceAll((head, val) -> own.contains(head) || goesOn == GoesOn.SAYING_ALL || val.text().isEmpty()
-                ? val
-                : goesOn == GoesOn.DITTO ? Val.of(ditto) : Val.BLANK);
+        String ditto = switch (tongue) {
+            case ENGLISH -> "ditto";
+            case GERMAN -> "wie oben";
+            case FRENCH, ITALIAN -> "idem";
+            case SPANISH -> "ídem";
+        };
+        row.replaceAll((head, val) ->
+                own.contains(head) || goesOn == GoesOn.SAYING_ALL || val.text().isEmpty()
+                        ? val
+                        : goesOn == GoesOn.DITTO ? Val.of(ditto) : Val.BLANK);
     }
 
     private void titles(Paper paper) {

@@ -88,6 +88,7 @@ final class Intake {
     /** A taker-in that knows suppliers. */
     TakenIn takeKnowing(String file, String text, Set<String> suppliers) throws IOException {
         Path list = Files.writeString(folder.resolve(file), text);
-        return new TakeIn(new ListFolder(kept()), List.of(), suppliers).take(list, new TakeIn.Said(supplier, null, null));
+        return new TakeIn(new ListFolder(kept()), List.of(), suppliers)
+                .take(list, new TakeIn.Said(supplier, null, null));
     }
 }

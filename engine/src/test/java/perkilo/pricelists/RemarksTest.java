@@ -13,7 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Columns of remarks are read cell by cell: price breaks and minimum orders in words, and prices that are not clear. */
+/**
+ * Columns of remarks are read cell by cell: price breaks and minimum orders in words, and prices that are not clear.
+ */
 final class RemarksTest {
 
     @TempDir
@@ -29,7 +31,10 @@ final class RemarksTest {
     private TakenIn take(String header, String... remarks) throws IOException {
         StringBuilder list = new StringBuilder("Prices as of 2026-10-05\nArticle;Pack;EUR/pack;" + header + "\n");
         for (int at = 0; at < remarks.length; at++) {
-            list.append((char) ('A' + at)).append(";190 kg;1.235,50;").append(remarks[at]).append('\n');
+            list.append((char) ('A' + at))
+                    .append(";190 kg;1.235,50;")
+                    .append(remarks[at])
+                    .append('\n');
         }
         return intake.take("list.csv", list.toString());
     }

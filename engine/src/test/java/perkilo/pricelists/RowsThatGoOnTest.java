@@ -37,8 +37,9 @@ final class RowsThatGoOnTest {
         answerAbove();
         TakenIn asked = intake.take("list.csv", BREAKS);
         assertThat(Intake.asked(asked))
-                .containsExactly("In the column \"Discount\" the cell is blank below \"2 %\", in a row that goes on with the"
-                        + " item above. Does the same hold there (as above), or nothing (none)?");
+                .containsExactly(
+                        "In the column \"Discount\" the cell is blank below \"2 %\", in a row that goes on with the"
+                                + " item above. Does the same hold there (as above), or nothing (none)?");
         intake.answer("cell is blank below", "as above");
 
         assertThat(LayoutsProperties.rows(intake.take("list.csv", BREAKS)))

@@ -39,13 +39,16 @@ final class SendersTest {
         assertThat(taken.supplier()).isEqualTo(name);
         assertThat(taken.isKept()).isTrue();
         assertThat(Intake.said(taken))
-                .contains("The list seems to be from \"" + name + "\", so it is taken in for them. If it is from somebody"
-                        + " else, correct it on the sheet \"Lists\" of the review.");
+                .contains(
+                        "The list seems to be from \"" + name + "\", so it is taken in for them. If it is from somebody"
+                                + " else, correct it on the sheet \"Lists\" of the review.");
     }
 
     @Test
     void the_first_line_is_taken_if_the_name_of_the_file_says_the_same() throws IOException {
-        assertThat(new Intake(folder, null).take("tarif_larch.csv", "MAISON LARCH" + TABLE).supplier())
+        assertThat(new Intake(folder, null)
+                        .take("tarif_larch.csv", "MAISON LARCH" + TABLE)
+                        .supplier())
                 .isEqualTo("MAISON LARCH");
     }
 
@@ -72,7 +75,8 @@ final class SendersTest {
 
     @Test
     void a_file_that_is_no_list_is_dismissed_once_and_for_all() throws IOException {
-        String text = "Open orders of week 49\nOrder;Article;Amount kg;Day;Carrier\nB-1;Almond oil;190;2026-12-03;Fern\n";
+        String text =
+                "Open orders of week 49\nOrder;Article;Amount kg;Day;Carrier\nB-1;Almond oil;190;2026-12-03;Fern\n";
         Intake intake = new Intake(folder, null);
         TakenIn asked = intake.take("orders.csv", text);
         assertThat(Intake.choices(asked, "No price table")).contains("this is no price list");
@@ -93,7 +97,8 @@ final class SendersTest {
 
     @Test
     void it_can_be_called_a_list_again() throws IOException {
-        String text = "Open orders of week 49\nOrder;Article;Amount kg;Day;Carrier\nB-1;Almond oil;190;2026-12-03;Fern\n";
+        String text =
+                "Open orders of week 49\nOrder;Article;Amount kg;Day;Carrier\nB-1;Almond oil;190;2026-12-03;Fern\n";
         Intake intake = new Intake(folder, null);
         intake.take("orders.csv", text);
         intake.answer("No price table", "this is no price list");
@@ -132,15 +137,19 @@ final class SendersTest {
     @Test
     void a_title_says_which_dollar_it_is() throws IOException {
         TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take("list.csv", "Prices as of 2026-10-05 - All prices CAD\nArticle;Pack;Price per lb\nA;36 lb;$9.50\n");
+                .take(
+                        "list.csv",
+                        "Prices as of 2026-10-05 - All prices CAD\nArticle;Pack;Price per lb\nA;36 lb;$9.50\n");
         assertThat(LayoutsProperties.rows(taken)).containsExactly("A|36|lb||9.5|lb|CAD");
     }
 
     @Test
     void a_pack_that_is_given_twice_is_a_weight_where_the_price_is_for_one() throws IOException {
         TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take("list.csv", "Prices as of 2026-10-05 - All prices USD\nArticle;Container;Price per lb\n"
-                        + "A;5 gal pail (36 lb);$9.50\nB;55 gal drum (400 lb);$8.50\nC;25 kg (55 lb);$7.50\n");
+                .take(
+                        "list.csv",
+                        "Prices as of 2026-10-05 - All prices USD\nArticle;Container;Price per lb\n"
+                                + "A;5 gal pail (36 lb);$9.50\nB;55 gal drum (400 lb);$8.50\nC;25 kg (55 lb);$7.50\n");
         assertThat(LayoutsProperties.rows(taken))
                 .containsExactly("A|36|lb||9.5|lb|USD", "B|400|lb||8.5|lb|USD", "C|25|kg||7.5|lb|USD");
     }
@@ -148,8 +157,10 @@ final class SendersTest {
     @Test
     void a_strength_in_one_name_is_no_pack() throws IOException {
         TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take("list.csv", "Prices as of 2026-10-05\nArticle;EUR/kg\nPanthenol D 75 L;9,00\nAllantoin;8,00\n"
-                        + "Bisabolol;7,00\n");
+                .take(
+                        "list.csv",
+                        "Prices as of 2026-10-05\nArticle;EUR/kg\nPanthenol D 75 L;9,00\nAllantoin;8,00\n"
+                                + "Bisabolol;7,00\n");
         assertThat(taken.questions()).extracting(one -> one.field()).containsExactly("pack column");
         assertThat(Intake.said(taken)).doesNotContain("75 L");
     }
@@ -157,8 +168,10 @@ final class SendersTest {
     @Test
     void prices_on_request_and_blank_first_prices_are_named() throws IOException {
         TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take("list.csv", "Prices as of 2026-10-05\nArticle;Pack;EUR/kg from 25 kg;EUR/kg from 100 kg\n"
-                        + "A;25 kg;9,00;POA\nB;25 kg;;8,00\n");
+                .take(
+                        "list.csv",
+                        "Prices as of 2026-10-05\nArticle;Pack;EUR/kg from 25 kg;EUR/kg from 100 kg\n"
+                                + "A;25 kg;9,00;POA\nB;25 kg;;8,00\n");
         assertThat(taken.isKept()).isTrue();
         assertThat(Intake.said(taken))
                 .contains(

@@ -51,8 +51,9 @@ final class SurchargesTest {
                 .containsExactly("Natriumbenzoat|25|kg||" + price + "|kg|EUR", "Xanthan|25|kg||11.2|kg|EUR");
         if (answer.contains("order")) {
             assertThat(Intake.said(taken))
-                    .contains("The column \"Fracht\" holds 1 charge per order, such as 4,50. The prices are without them."
-                            + " Add them to your workbook, on the sheet Suppliers, as \"Freight per order\".");
+                    .contains(
+                            "The column \"Fracht\" holds 1 charge per order, such as 4,50. The prices are without them."
+                                    + " Add them to your workbook, on the sheet Suppliers, as \"Freight per order\".");
         }
     }
 
@@ -65,8 +66,10 @@ final class SurchargesTest {
 
         TakenIn taken = intake.take("list.csv", list);
         assertThat(LayoutsProperties.rows(taken))
-                .containsExactly("A|25|kg||3.1|kg|EUR", "B|25|kg||3.2|kg|EUR", "C|25|kg||3.1|kg|EUR", "D|25|kg||3.193|kg|EUR");
-        assertThat(Intake.said(taken)).contains("\"€ 18 per order\" is a charge per order, so the price is without it.");
+                .containsExactly(
+                        "A|25|kg||3.1|kg|EUR", "B|25|kg||3.2|kg|EUR", "C|25|kg||3.1|kg|EUR", "D|25|kg||3.193|kg|EUR");
+        assertThat(Intake.said(taken))
+                .contains("\"€ 18 per order\" is a charge per order, so the price is without it.");
     }
 
     private TakenIn note(String line) throws IOException {
@@ -116,7 +119,8 @@ final class SurchargesTest {
 
     @Test
     void the_whole_line_is_shown() throws IOException {
-        String line = "Energy surcharge until further notice because of the prices of gas: 0,12 €/kg on all refined oils";
+        String line =
+                "Energy surcharge until further notice because of the prices of gas: 0,12 €/kg on all refined oils";
         assertThat(Intake.asked(note(line))).anyMatch(text -> text.contains(line));
     }
 

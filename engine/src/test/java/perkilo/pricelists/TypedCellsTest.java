@@ -32,9 +32,10 @@ final class TypedCellsTest {
 
         TakenIn taken = intake.take("list.csv", PACKS);
         assertThat(LayoutsProperties.rows(taken))
-                .containsExactly(
-                        "A|10|kg||9|kg|EUR", "B|10|kg||14|kg|EUR", "C|25|kg||3|kg|EUR", "D|25|kg||4|kg|EUR");
-        assertThat(taken.seen().notRead()).hasSize(2).allMatch(row -> row.remark().startsWith("Read as you typed"));
+                .containsExactly("A|10|kg||9|kg|EUR", "B|10|kg||14|kg|EUR", "C|25|kg||3|kg|EUR", "D|25|kg||4|kg|EUR");
+        assertThat(taken.seen().notRead())
+                .hasSize(2)
+                .allMatch(row -> row.remark().startsWith("Read as you typed"));
     }
 
     @Test
@@ -44,11 +45,10 @@ final class TypedCellsTest {
 
         TakenIn taken = intake.take("list.csv", PACKS);
         assertThat(taken.isKept()).isFalse();
-        assertThat(taken.seen().notRead())
-                .anySatisfy(row -> {
-                    assertThat(row.remark()).isEqualTo("The answer \"as usual\" does not settle it.");
-                    assertThat(row.isOpen()).isTrue();
-                });
+        assertThat(taken.seen().notRead()).anySatisfy(row -> {
+            assertThat(row.remark()).isEqualTo("The answer \"as usual\" does not settle it.");
+            assertThat(row.isOpen()).isTrue();
+        });
         intake.fill("Not read", "\"as usual\"", "It is the …", "10 kg");
         intake.fill("Not read", "gives no pack size", "It is the …", "ignore");
 
@@ -74,7 +74,8 @@ final class TypedCellsTest {
         TakenIn taken = intake.take("list.csv", list.replace("EUR/kg", "EUR/pack"));
         assertThat(taken.isKept()).isTrue();
         assertThat(taken.seen().prices()).hasSize(3);
-        assertThat(java.nio.file.Files.readString(java.util.Objects.requireNonNull(taken.kept()).file()))
+        assertThat(java.nio.file.Files.readString(
+                        java.util.Objects.requireNonNull(taken.kept()).file()))
                 .contains("A,25,kg,,9,pack,EUR,200,", "B,25,kg,,14,pack,EUR,50,", "C,20,L,,3,pack,EUR,,");
     }
 }

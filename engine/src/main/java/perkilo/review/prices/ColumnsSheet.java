@@ -62,14 +62,7 @@ record ColumnsSheet(List<TakenIn> lists) {
                 parts.putIfAbsent(
                         row.key(),
                         new Part(
-                                row.key(),
-                                row.where(),
-                                "row",
-                                "",
-                                row.why(),
-                                row.said(),
-                                row.remark(),
-                                row.choices()));
+                                row.key(), row.where(), "row", "", row.why(), row.said(), row.remark(), row.choices()));
             }
         }
         addColumns(ListColumn::isNotRead, parts);

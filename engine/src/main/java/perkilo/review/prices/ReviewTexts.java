@@ -26,7 +26,8 @@ public final class ReviewTexts {
     }
 
     static String notRead() {
-        return "Columns, rows and sheets that are not used. For a column say what it is, for a row type what its cell shall say, or ignore." + AGAIN;
+        return "Columns, rows and sheets that are not used. For a column say what it is, for a row type what its cell shall say, or ignore."
+                + AGAIN;
     }
 
     static String readAs() {
