@@ -49,7 +49,7 @@ final class RemarkCells {
      * A price break in words.
      *
      * @param column of the cell
-     * @param break what it says
+     * @param broken what it says
      */
     record Said(int column, BreakPrices broken) {}
 
