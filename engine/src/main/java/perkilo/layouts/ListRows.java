@@ -903,8 +903,7 @@ public final class ListRows {
         return Optional.of(percent);
     }
 
-    private @Nullable BigDecimal adjusted(
-            PriceCell.Price price, Quantity pack, List<Adjustment> adjustments) {
+    private @Nullable BigDecimal adjusted(PriceCell.Price price, Quantity pack, List<Adjustment> adjustments) {
         BigDecimal amount = price.amount();
         for (Adjustment one : adjustments) {
             Optional<BigDecimal> next = one.applied(amount, price.per(), pack);

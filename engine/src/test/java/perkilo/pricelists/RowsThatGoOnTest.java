@@ -13,8 +13,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Rows that go on with the item above say only what differs; nothing else may get lost, or be taken over unasked. */
 final class RowsThatGoOnTest {
 
-    private static final String BREAKS = "Prices as of 2026-10-05\nArticle;Pack;From kg;EUR/100 kg;Discount\n"
-            + "Citric acid;25 kg;25;169,00;2 %\n;;500;148,00;\nXanthan;25 kg;25;1.120,00;-\n;;100;1.045,00;\n";
+    private static final String BREAKS = """
+                        Prices as of 2026-10-05
+                        Article;Pack;From kg;EUR/100 kg;Discount
+                        Citric acid;25 kg;25;169,00;2 %
+                        ;;500;148,00;
+                        Xanthan;25 kg;25;1.120,00;-
+                        ;;100;1.045,00;
+                        """;
 
     @TempDir
     private Path folder = Path.of("");

@@ -112,10 +112,12 @@ final class SendersTest {
     void all_that_can_be_asked_is_asked_at_once() throws IOException {
         Path book = Files.writeString(
                 folder.resolve("materials.csv"), "Material,INCI\nAlmond oil sweet,Prunus Amygdalus Dulcis Oil\n");
-        Path list = Files.writeString(
-                folder.resolve("list.csv"),
-                "Larch Oils Ltd\nPrices as of 2026-10-05\nArticle;INCI;Pack;Price per kg\nMandelöl raff.;Prunus Amygdalus"
-                        + " Dulcis Oil;25 kg;9,00\n");
+        Path list = Files.writeString(folder.resolve("list.csv"), """
+                        Larch Oils Ltd
+                        Prices as of 2026-10-05
+                        Article;INCI;Pack;Price per kg
+                        Mandelöl raff.;Prunus Amygdalus Dulcis Oil;25 kg;9,00
+                        """);
         TakenIn taken = new TakeIn(
                         new ListFolder(folder.resolve("kept")),
                         perkilo.xlsx.grid.Grids.ofPriceFile(book).sheets(),
@@ -145,33 +147,38 @@ final class SendersTest {
 
     @Test
     void a_pack_that_is_given_twice_is_a_weight_where_the_price_is_for_one() throws IOException {
-        TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take(
-                        "list.csv",
-                        "Prices as of 2026-10-05 - All prices USD\nArticle;Container;Price per lb\n"
-                                + "A;5 gal pail (36 lb);$9.50\nB;55 gal drum (400 lb);$8.50\nC;25 kg (55 lb);$7.50\n");
+        TakenIn taken = new Intake(folder, "Fen & Moor").take("list.csv", """
+                        Prices as of 2026-10-05 - All prices USD
+                        Article;Container;Price per lb
+                        A;5 gal pail (36 lb);$9.50
+                        B;55 gal drum (400 lb);$8.50
+                        C;25 kg (55 lb);$7.50
+                        """);
         assertThat(LayoutsProperties.rows(taken))
                 .containsExactly("A|36|lb||9.5|lb|USD", "B|400|lb||8.5|lb|USD", "C|25|kg||7.5|lb|USD");
     }
 
     @Test
     void a_strength_in_one_name_is_no_pack() throws IOException {
-        TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take(
-                        "list.csv",
-                        "Prices as of 2026-10-05\nArticle;EUR/kg\nPanthenol D 75 L;9,00\nAllantoin;8,00\n"
-                                + "Bisabolol;7,00\n");
+        TakenIn taken = new Intake(folder, "Fen & Moor").take("list.csv", """
+                        Prices as of 2026-10-05
+                        Article;EUR/kg
+                        Panthenol D 75 L;9,00
+                        Allantoin;8,00
+                        Bisabolol;7,00
+                        """);
         assertThat(taken.questions()).extracting(one -> one.field()).containsExactly("pack column");
         assertThat(Intake.said(taken)).doesNotContain("75 L");
     }
 
     @Test
     void prices_on_request_and_blank_first_prices_are_named() throws IOException {
-        TakenIn taken = new Intake(folder, "Fen & Moor")
-                .take(
-                        "list.csv",
-                        "Prices as of 2026-10-05\nArticle;Pack;EUR/kg from 25 kg;EUR/kg from 100 kg\n"
-                                + "A;25 kg;9,00;POA\nB;25 kg;;8,00\n");
+        TakenIn taken = new Intake(folder, "Fen & Moor").take("list.csv", """
+                        Prices as of 2026-10-05
+                        Article;Pack;EUR/kg from 25 kg;EUR/kg from 100 kg
+                        A;25 kg;9,00;POA
+                        B;25 kg;;8,00
+                        """);
         assertThat(taken.isKept()).isTrue();
         assertThat(Intake.said(taken))
                 .contains(

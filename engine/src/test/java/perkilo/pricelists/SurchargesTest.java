@@ -13,8 +13,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What a list adds to its prices: for as much as the prices, for a pack, for an order, for some items. */
 final class SurchargesTest {
 
-    private static final String FREIGHT = "Preise vom 05.10.2026\nArtikel;Gebinde;EUR/100 kg;Fracht\n"
-            + "Natriumbenzoat;25 kg;342,00;4,50\nXanthan;25 kg;1.120,00;frei\n";
+    private static final String FREIGHT = """
+                        Preise vom 05.10.2026
+                        Artikel;Gebinde;EUR/100 kg;Fracht
+                        Natriumbenzoat;25 kg;342,00;4,50
+                        Xanthan;25 kg;1.120,00;frei
+                        """;
 
     @TempDir
     private Path folder = Path.of("");
@@ -59,8 +63,14 @@ final class SurchargesTest {
 
     @Test
     void a_cell_may_say_itself_what_its_charge_is_for() throws IOException {
-        String list = "Prices as of 2026-10-05\nArticle;Pack;EUR/kg;Freight\nA;25 kg;3,10;€ 18 per order\n"
-                + "B;25 kg;3,10;2,50 per pack\nC;25 kg;3,10;included\nD;25 kg;3,10;3 %\n";
+        String list = """
+                        Prices as of 2026-10-05
+                        Article;Pack;EUR/kg;Freight
+                        A;25 kg;3,10;€ 18 per order
+                        B;25 kg;3,10;2,50 per pack
+                        C;25 kg;3,10;included
+                        D;25 kg;3,10;3 %
+                        """;
         intake.take("list.csv", list);
         intake.answer("Freight", "surcharge per kg");
 

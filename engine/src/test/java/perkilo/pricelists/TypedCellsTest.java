@@ -11,8 +11,14 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a person types on the sheet of what is not read is used; what they cannot mean is told. */
 final class TypedCellsTest {
 
-    private static final String PACKS = "Prices as of 2026-10-05\nArticle;Pack;EUR/kg\nA;standard xy;9,00\n"
-            + "B;standard xy;14,00\nC;25 kg;3,00\nD;;4,00\n";
+    private static final String PACKS = """
+                        Prices as of 2026-10-05
+                        Article;Pack;EUR/kg
+                        A;standard xy;9,00
+                        B;standard xy;14,00
+                        C;25 kg;3,00
+                        D;;4,00
+                        """;
 
     @TempDir
     private Path folder = Path.of("");
@@ -58,8 +64,13 @@ final class TypedCellsTest {
 
     @Test
     void a_minimum_order_that_is_not_understood_costs_no_price() throws IOException {
-        String list = "Prices as of 2026-10-05\nArticle;Pack;EUR/kg;Minimum order\nA;25 kg;9,00;1 layer\n"
-                + "B;25 kg;14,00;2 Geb.\nC;20 L;3,00;10 kg\n";
+        String list = """
+                        Prices as of 2026-10-05
+                        Article;Pack;EUR/kg;Minimum order
+                        A;25 kg;9,00;1 layer
+                        B;25 kg;14,00;2 Geb.
+                        C;20 L;3,00;10 kg
+                        """;
         TakenIn asked = intake.take("list.csv", list.replace("EUR/kg", "EUR/pack"));
         assertThat(Intake.asked(asked))
                 .containsExactly(
