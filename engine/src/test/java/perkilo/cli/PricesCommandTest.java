@@ -71,8 +71,7 @@ final class PricesCommandTest {
 
     @Test
     void a_kept_list_is_not_warned_about() throws IOException {
-        Path list = write(
-                "list.csv", "Stand: 2026-11-02\nArtikel;Gebinde;EUR/kg;Rabatt %\nVanillin;25 kg;6,10;2\n");
+        Path list = write("list.csv", "Stand: 2026-11-02\nArtikel;Gebinde;EUR/kg;Rabatt %\nVanillin;25 kg;6,10;2\n");
         assertThat(take(list).exit()).as(err).isZero();
 
         Ran checked = run("check", book.toString(), "--prices", kept.toString());
