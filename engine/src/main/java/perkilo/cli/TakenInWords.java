@@ -51,6 +51,9 @@ final class TakenInWords {
     private void say(TakenIn list) {
         console.findings(list.findings());
         ListFolder.Kept kept = list.kept();
+        if (list.noList()) {
+            return;
+        }
         if (kept == null) {
             console.complain(
                     list.waitsFor() > 0

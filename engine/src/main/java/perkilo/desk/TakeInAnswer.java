@@ -20,9 +20,9 @@ public record TakeInAnswer(List<TakenIn> lists, List<Path> notBegun, List<Path> 
         missing = List.copyOf(missing);
     }
 
-    /** Whether every list is kept now. */
+    /** Whether every list is kept now, apart from files that are no price lists. */
     public boolean allKept() {
-        return notBegun.isEmpty() && lists.stream().allMatch(TakenIn::isKept);
+        return notBegun.isEmpty() && lists.stream().allMatch(list -> list.isKept() || list.noList());
     }
 
     /** Whether some list is kept now. */

@@ -75,6 +75,23 @@ record BreakPrices(@Nullable BreakText from, String price) {
         return Optional.of(all);
     }
 
+    /** The prices of a text beside others, each with the quantity that it begins at; empty if it holds none. */
+    static Optional<List<BreakPrices>> inWords(String text) {
+        List<BreakPrices> all = new ArrayList<>();
+        for (String words : PARTS.split(ListWords.tidy(text), -1)) {
+            BreakPrices one = part(words.strip()).orElse(null);
+            boolean from = one != null
+                    && one.from() != null
+                    && one.from().kind() == BreakText.Kind.FROM
+                    && one.from().saysUnit();
+            if (one == null || !from) {
+                return Optional.empty();
+            }
+            all.add(one);
+        }
+        return Optional.of(all);
+    }
+
     private static Optional<BreakPrices> part(String text) {
         Matcher sign = SIGN.matcher(text);
         if (sign.find()) {

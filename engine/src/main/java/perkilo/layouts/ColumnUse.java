@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param meaning what its cells hold
  * @param from for a price: the quantity that it applies from; null if the column does not say
  * @param packText for a price: the pack that it is for, as typed; empty if the column does not say
- * @param note for a price: what else the header says about it; for a surcharge: what it is for
+ * @param note for a price: what else the header says about it; for a surcharge: what it is for; nothing if it is for as
+ *     much as the price
  * @param vat for a price: the per cent of VAT that it includes; null if it includes none
  */
 public record ColumnUse(
@@ -24,6 +25,9 @@ public record ColumnUse(
         @Nullable BigDecimal vat) {
 
     private static final Pattern WITH_VAT = Pattern.compile("price with (\\d+(?:[.,]\\d+)?) ?% vat");
+
+    /** The end of the words for amounts that are for as much as the price beside them. */
+    static final String LIKE_PRICE = ", like the price";
 
     private static final String SURCHARGE = "surcharge per ";
     private static final String FROM = "price from ";
@@ -76,14 +80,18 @@ public record ColumnUse(
             BigDecimal per = new BigDecimal(vat.group(1).replace(',', '.'));
             return Optional.of(new ColumnUse(Meaning.PRICE, null, "", note, per));
         }
-        if (text.regionMatches(true, 0, SURCHARGE, 0, SURCHARGE.length())) {
+        Optional<Meaning> known = Meaning.of(text);
+        if (text.toLowerCase(Locale.ROOT).startsWith("surcharge")
+                && text.toLowerCase(Locale.ROOT).endsWith(LIKE_PRICE)) {
+            return Optional.of(surcharge(PriceNote.NONE));
+        }
+        if (known.isEmpty() && text.regionMatches(true, 0, SURCHARGE, 0, SURCHARGE.length())) {
             return PriceNote.of("per " + text.substring(SURCHARGE.length()).strip())
                     .filter(PriceNote::saysWhatFor)
                     .map(ColumnUse::surcharge);
         }
-        return Meaning.of(text)
-                .map(meaning ->
-                        new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE, null));
+        return known.map(
+                meaning -> new ColumnUse(meaning, null, "", meaning == Meaning.PRICE ? note : PriceNote.NONE, null));
     }
 
     /** The words for a mapping file. */
@@ -98,7 +106,7 @@ public record ColumnUse(
             return "price with " + Quantity.plain(vat) + " % VAT";
         }
         if (meaning == Meaning.SURCHARGE) {
-            return SURCHARGE + note.basisWords();
+            return note.saysWhatFor() ? SURCHARGE + note.basisWords() : meaning.word() + LIKE_PRICE;
         }
         return packText.isEmpty() ? meaning.word() : OF + packText;
     }

@@ -78,8 +78,10 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
                 noteIn(header),
                 List.of(
                         "price",
+                        Meaning.SURCHARGE.word() + ColumnUse.LIKE_PRICE,
                         "surcharge per kg",
                         "surcharge per pack",
+                        Meaning.ORDER_CHARGE.word(),
                         "surcharge %",
                         "discount %",
                         "minimum order",
@@ -154,7 +156,9 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
         for (int end = words.length; end > 0; end--) {
             String first = String.join(" ", List.of(words).subList(0, end));
             String rest = String.join(" ", List.of(words).subList(end, words.length));
-            String kind = isWord(words[end - 1]) ? ListWords.header(first).orElse("") : "";
+            boolean known =
+                    isWord(words[end - 1]) && !CURRENCY_SIGN.matcher(first).find();
+            String kind = known ? ListWords.header(first).orElse("") : "";
             Optional<HeaderReading> reading = kind.isEmpty()
                     ? Optional.empty()
                     : ofKind(kind, rest, inside, insideBreak, first.indexOf('%') >= 0);
@@ -164,6 +168,9 @@ public record HeaderReading(@Nullable ColumnUse use, PriceNote note, List<String
         }
         return Optional.empty();
     }
+
+    /** Keys of words have no such signs: {@code Preis €/kg} is not only {@code Preis/kg}. */
+    private static final Pattern CURRENCY_SIGN = Pattern.compile("\\p{Sc}");
 
     private static boolean isWord(String word) {
         return word.codePoints().anyMatch(letter -> Character.isLetterOrDigit(letter) || letter == '%');

@@ -99,7 +99,22 @@ public record ListColumns(
             case VALIDITY -> QuestionMessages.whichDay(header);
             case NONE, QUANTITY -> QuestionMessages.whatColumn(header);
         };
-        questions.add(new Question(Mapping.COLUMNS, header, where(column), text, reading.choices()));
+        questions.add(new Question(Mapping.COLUMNS, header, where(column), text, named(reading.choices())));
+    }
+
+    /** The choices, in which a surcharge like the price says what the prices of the table are for. */
+    private List<String> named(List<String> choices) {
+        Optional<PriceNote> price = prices().values().stream()
+                .map(ColumnUse::note)
+                .filter(PriceNote::saysWhatFor)
+                .findFirst();
+        return price.isEmpty()
+                ? choices
+                : choices.stream()
+                        .map(choice -> choice.endsWith(ColumnUse.LIKE_PRICE)
+                                ? "surcharge per " + price.get().basisWords() + ColumnUse.LIKE_PRICE
+                                : choice)
+                        .toList();
     }
 
     private String header(int column) {

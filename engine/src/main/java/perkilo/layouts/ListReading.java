@@ -1,8 +1,11 @@
 package perkilo.layouts;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import perkilo.offers.Validity;
@@ -16,8 +19,16 @@ import perkilo.xlsx.grid.Grid;
  * @param facts what the lines around its first table say; the days of other tables are in their own lines
  * @param tables each table with what it leaves open
  * @param notRead columns, lines and sheets that are not used
+ * @param items what its rows with prices name, whether their prices can be read yet or not
+ * @param faults cells with which something is wrong
  */
-public record ListReading(List<ListLine> lines, TitleFacts facts, List<Table> tables, List<NotRead> notRead) {
+public record ListReading(
+        List<ListLine> lines,
+        TitleFacts facts,
+        List<Table> tables,
+        List<NotRead> notRead,
+        List<ListedItem> items,
+        List<CellFault> faults) {
 
     /**
      * One table.
@@ -45,7 +56,7 @@ public record ListReading(List<ListLine> lines, TitleFacts facts, List<Table> ta
             ListColumns columns = ListColumns.of(layout, mapping);
             List<LooseLine> loose = LooseLine.of(columns);
             ListDates dates = TitleFacts.dates(mapping, columns, loose);
-            TitleFacts own = TitleFacts.of(loose, dates, mapping, findings);
+            TitleFacts own = TitleFacts.of(loose, dates, mapping, findings, columns);
             notRead.addAll(columns.notRead());
             notRead.addAll(own.notRead());
             begun.add(new Begun(columns, mapping, withOthers(own, layout, begun), dates));
@@ -56,6 +67,9 @@ public record ListReading(List<ListLine> lines, TitleFacts facts, List<Table> ta
         }
         List<ListLine> lines = new ArrayList<>();
         List<Table> tables = new ArrayList<>();
+        List<ListedItem> items = new ArrayList<>();
+        List<CellFault> faults = new ArrayList<>();
+        Map<LineAdjustment, Set<String>> found = new LinkedHashMap<>();
         for (Begun one : begun) {
             ListSense sense = ListSense.of(one.columns(), one.mapping());
             ListRows rows = new ListRows(
@@ -65,15 +79,34 @@ public record ListReading(List<ListLine> lines, TitleFacts facts, List<Table> ta
             questions.addAll(one.facts().questions());
             questions.addAll(sense.questions());
             questions.addAll(rows.questions());
+            items.addAll(rows.items());
+            faults.addAll(rows.faults());
+            one.facts()
+                    .adjustments()
+                    .forEach(line ->
+                            found.computeIfAbsent(line, any -> new HashSet<>()).addAll(rows.found(line)));
             tables.add(new Table(one.columns(), one.facts(), List.copyOf(questions)));
         }
+        askAgain(found, tables);
         for (Grid grid : layouts.get(0).others()) {
             if (!grid.rows().isEmpty()) {
                 notRead.add(new NotRead(grid.origin(), grid.sheet(), NotReadMessages.sheetNotUnderstood()));
             }
         }
         check(first, layouts.get(0), findings);
-        return new ListReading(lines, first, tables, List.copyOf(notRead));
+        return new ListReading(lines, first, tables, List.copyOf(notRead), List.copyOf(items), List.copyOf(faults));
+    }
+
+    /** A change of some items' prices is asked about again if the answer names an item that is not on the list. */
+    private static void askAgain(Map<LineAdjustment, Set<String>> found, List<Table> tables) {
+        found.forEach((line, words) -> {
+            if (!words.containsAll(line.only())) {
+                Table first = tables.get(0);
+                List<Question> questions = new ArrayList<>(first.questions());
+                questions.add(line.asked());
+                tables.set(0, new Table(first.columns(), first.facts(), List.copyOf(questions)));
+            }
+        });
     }
 
     /**

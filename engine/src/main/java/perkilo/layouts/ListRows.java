@@ -12,7 +12,7 @@ import java.util.NavigableMap;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -37,6 +37,9 @@ public final class ListRows {
     private static final int LONGEST_NAME = 200;
     static final String STRUCK = "prices that are struck through";
     private static final int LONGEST_REMARK = 40;
+    private static final int NAMED = 12;
+    private static final String NO_MINIMUM = "none";
+    static final String MINIMUM_ORDER = "minimum order \"";
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final Pattern FIRST_DIGIT_ZERO = Pattern.compile("[^1-9]*0");
     private static final Pattern ZERO = Pattern.compile("0+(?:[.,]0+)?");
@@ -59,13 +62,23 @@ public final class ListRows {
     private final Map<String, Optional<Quantity>> units = new HashMap<>();
     private final Map<String, Optional<ListDates.Read>> days = new HashMap<>();
     private final Map<Meaning, Integer> places = new HashMap<>();
+    private final RowCells cells;
+    private final RemarkCells remarks;
+    private final List<CellFault> faults = new ArrayList<>();
+    private final Map<String, ListedItem> items = new LinkedHashMap<>();
+    private final List<String> onRequest = new ArrayList<>();
+    private final Map<String, Integer> chargesPerOrder = new LinkedHashMap<>();
+    private @Nullable Boolean namesHoldPacks;
+    private String heading = "";
+    private final Set<String> foundWords = new HashSet<>();
+    private final Set<Integer> saidMinimums = new HashSet<>();
+    private int priceRow;
+    private int priceColumn;
     private final Map<ListLine, String> unpriced = new LinkedHashMap<>();
     private final DoubtedPrices doubted = new DoubtedPrices();
     private Validity lastValidity = Validity.UNKNOWN;
     private String above = "";
     private int left;
-    private int currentRow = -1;
-    private NavigableMap<Integer, Cell> current = new TreeMap<>();
 
     /**
      * Ready to read.
@@ -91,22 +104,32 @@ public final class ListRows {
         this.findings = findings;
         this.priceColumns = columns.prices().keySet();
         this.gallons = new ListGallons(mapping, this::ask);
-        this.prices = new PriceCell(mapping, facts, this::ask, gallons, findings);
+        this.prices = new PriceCell(
+                mapping, facts, this::ask, gallons, (place, text) -> fault(priceRow, priceColumn, text), findings);
+        this.cells = new RowCells(columns, mapping, this::ask);
+        this.remarks = new RemarkCells(columns, mapping);
         for (Meaning meaning : Meaning.values()) {
             columns.of(meaning).ifPresent(column -> places.put(meaning, column));
         }
     }
 
+    /** The cells of the row that is read, with what it takes over from the one above. */
     private NavigableMap<Integer, Cell> at(int row) {
-        if (row != currentRow) {
-            currentRow = row;
-            current = grid.row(row);
-        }
-        return current;
+        return cells.of(row);
     }
 
     private Cell at(int row, int column) {
         return at(row).getOrDefault(column, Cell.BLANK);
+    }
+
+    /** Something is wrong with a cell. */
+    private void fault(int row, int column, String text) {
+        Origin where = grid.origin(row, column);
+        findings.error(where, text);
+        if (row <= columns.layout().lastHeader()) {
+            return;
+        }
+        faults.add(new CellFault(grid, row, column, where, text));
     }
 
     /** The lines of all rows. */
@@ -121,10 +144,40 @@ public final class ListRows {
         }
         addUnpriced(lines);
         doubted.report(findings);
+        remarks.report(this::ask, findings);
         if (left > 0) {
-            findings.note(grid.origin(), RowMessages.onRequest(left));
+            findings.note(grid.origin(), RowMessages.onRequest(left, onRequest));
         }
+        places.forEach((meaning, column) -> {
+            if (meaning == Meaning.ORDER_CHARGE && !chargesPerOrder.isEmpty()) {
+                findings.warning(
+                        grid.origin(Math.max(0, columns.layout().lastHeader()), column),
+                        RowMessages.chargesPerOrder(
+                                header(column),
+                                chargesPerOrder.keySet().iterator().next(),
+                                chargesPerOrder.values().stream()
+                                        .mapToInt(Integer::intValue)
+                                        .sum()));
+            }
+        });
         return lines;
+    }
+
+    /** The cells with which something is wrong. */
+    public List<CellFault> faults() {
+        return List.copyOf(faults);
+    }
+
+    /** The words of a change of some items' prices that are on the list. */
+    Set<String> found(LineAdjustment line) {
+        Set<String> found = new HashSet<>(line.only());
+        found.retainAll(foundWords);
+        return found;
+    }
+
+    /** The items that rows with a price name, whether their prices can be read yet or not. */
+    public List<ListedItem> items() {
+        return List.copyOf(items.values());
     }
 
     /** What the rows leave open. */
@@ -137,6 +190,7 @@ public final class ListRows {
     }
 
     private void read(int row, List<ListLine> lines) {
+        cells.begin(row);
         Map<Integer, Cell> asked = new LinkedHashMap<>();
         for (int column : priceColumns) {
             Cell cell = at(row, column);
@@ -145,7 +199,12 @@ public final class ListRows {
             }
         }
         if (!asked.isEmpty() && isStruckOut(row, asked.keySet())) {
+            Integer named = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+            above = named == null || at(row, named).isBlank() ? above : "";
             return;
+        }
+        if (asked.isEmpty() && at(row).size() == 1) {
+            heading = at(row).firstEntry().getValue().text();
         }
         if (!asked.isEmpty() && isTotalOrNote(row)) {
             findings.warning(grid.origin(row, at(row).firstKey()), RowMessages.totalOrNote(shortened(words(row))));
@@ -155,6 +214,7 @@ public final class ListRows {
         if (item.isEmpty()) {
             return;
         }
+        cells.end();
         item = withGrade(item, row);
         Map<String, List<Integer>> byPack = new LinkedHashMap<>();
         for (int column : priceColumns) {
@@ -166,6 +226,9 @@ public final class ListRows {
         }
         String named = item;
         byPack.forEach((pack, inColumns) -> read(row, named, pack, inColumns, lines));
+        if (!asked.isEmpty()) {
+            remarks.doubt(row, at(row));
+        }
     }
 
     /** Whether a row is struck through, so that it is left out or a person has to say whether it is. */
@@ -207,8 +270,31 @@ public final class ListRows {
     private Optional<PackInName> packInName(String item) {
         return places.containsKey(Meaning.PACK)
                         || mapping.answer(Mapping.PACK_COLUMN).isPresent()
+                        || !namesHoldPacks()
                 ? Optional.empty()
                 : namePacks.computeIfAbsent(item, name -> PackInName.of(name, sense.mark()));
+    }
+
+    /** Whether at least half of the names hold a pack; in a single one it may be a strength, as in Panthenol 75 L. */
+    private boolean namesHoldPacks() {
+        Integer column = places.getOrDefault(Meaning.ITEM, places.get(Meaning.INCI));
+        if (namesHoldPacks == null) {
+            Set<String> names = new HashSet<>();
+            for (int row : columns.layout().rows()) {
+                boolean priced = priceColumns.stream()
+                        .anyMatch(price -> !grid.at(row, price).isBlank());
+                if (column != null && priced && !grid.at(row, column).isBlank()) {
+                    names.add(grid.at(row, column).text());
+                }
+            }
+            long packs = names.stream()
+                    .filter(name -> namePacks
+                            .computeIfAbsent(name, text -> PackInName.of(text, sense.mark()))
+                            .isPresent())
+                    .count();
+            namesHoldPacks = 2 * packs >= names.size();
+        }
+        return namesHoldPacks;
     }
 
     /** The prices of one pack of a row; the pack is named in a cell of the row or in a header. */
@@ -222,8 +308,11 @@ public final class ListRows {
             withoutPrice(row, item, packText, inName.map(PackInName::pack).orElse(null), inColumns);
             return;
         }
-        left += (int)
-                inColumns.stream().filter(column -> isNoPrice(at(row, column))).count();
+        if (places.containsKey(Meaning.ITEM)) {
+            items.putIfAbsent(item, new ListedItem(listed(row, item), grid.origin(row, priced.get(0))));
+        }
+        inColumns.stream().filter(column -> isNoPrice(at(row, column))).forEach(column -> leftOut(row, column, item));
+        firstPrice(row, item, inColumns, priced);
         PackText pack = packText.isEmpty()
                 ? inName.map(PackInName::pack).orElseGet(() -> pack(row))
                 : packOfHeader(inColumns.get(0), packText);
@@ -242,6 +331,46 @@ public final class ListRows {
             for (int column : priced) {
                 ColumnUse use = Objects.requireNonNull(columns.uses().get(column));
                 lines(row, item, column, use, pack, lines);
+            }
+            remarkedBreaks(row, item, priced.get(0), pack, lines);
+        }
+    }
+
+    private void leftOut(int row, int column, String item) {
+        left++;
+        if (onRequest.size() < NAMED) {
+            onRequest.add("\"" + item + "\" (" + grid.origin(row, column).cell() + ")");
+        }
+    }
+
+    private String header(int column) {
+        return columns.layout().headers().getOrDefault(column, "");
+    }
+
+    /** Says that an item has no price for the smallest quantity of the list. */
+    private void firstPrice(int row, String item, List<Integer> inColumns, List<Integer> priced) {
+        int first = inColumns.get(0);
+        boolean breaks = inColumns.stream()
+                .allMatch(column ->
+                        Objects.requireNonNull(columns.uses().get(column)).from() != null || column == first);
+        if (inColumns.size() > 1 && breaks && at(row, first).isBlank()) {
+            findings.warning(grid.origin(row, first), RowMessages.noFirstPrice(item, header(priced.get(0))));
+        }
+    }
+
+    /** The price breaks in remarks beside a price: {@code a partir de 4 bidones: 1.180,00 €}. */
+    private void remarkedBreaks(int row, String item, int column, PackText pack, List<ListLine> lines) {
+        ColumnUse use = Objects.requireNonNull(columns.uses().get(column));
+        for (RemarkCells.Said said : remarks.breaks(at(row))) {
+            Bare from = Bare.of(Objects.requireNonNull(said.broken().from()));
+            Optional<ListLine> line =
+                    line(row, item, said.column(), Cell.text(said.broken().price()), from, use, pack);
+            line.ifPresent(lines::add);
+            if (line.isPresent()) {
+                findings.note(
+                        grid.origin(row, said.column()),
+                        RowMessages.remarkIsBreak(
+                                shortened(at(row, said.column()).text())));
             }
         }
     }
@@ -280,6 +409,7 @@ public final class ListRows {
 
     /** Adds the packs that have no price anywhere in the list, and warns about each. */
     private void addUnpriced(List<ListLine> lines) {
+        List<ListLine> own = List.copyOf(lines);
         Set<List<Object>> priced = new HashSet<>();
         if (!unpriced.isEmpty()) {
             lines.forEach(line -> priced.add(List.of(Names.key(line.item()), line.pack())));
@@ -293,8 +423,22 @@ public final class ListRows {
                 findings.warning(
                         line.origin(),
                         RowMessages.withoutPrice(line.item(), line.pack().toString(), shortened(why)));
+            } else if (pack != null && hasOnlyBreaks(line, own)) {
+                findings.note(
+                        line.origin(),
+                        RowMessages.otherPricesOfPack(line.item(), line.pack().toString(), shortened(why)));
             }
         });
+    }
+
+    /** Whether the prices of a pack begin at larger quantities, so that it has none for the smallest. */
+    private static boolean hasOnlyBreaks(ListLine unpriced, List<ListLine> lines) {
+        List<ListLine> same = lines.stream()
+                .filter(one -> one.item().equals(unpriced.item()) && one.pack().equals(unpriced.pack()))
+                .toList();
+        return !same.isEmpty()
+                && same.stream()
+                        .allMatch(one -> one.price() != null && one.price().from() != null);
     }
 
     private static boolean isNoPrice(Cell cell) {
@@ -366,29 +510,39 @@ public final class ListRows {
         }
         Cell cell = at(row, column);
         if (cell.kind() == Cell.Kind.ERROR) {
-            findings.error(grid.origin(row, column), RowMessages.itemFault(cell.text()));
+            fault(row, column, RowMessages.itemFault(cell.text()));
             return "";
         }
         String own = cell.text();
         if (own.length() > LONGEST_NAME) {
-            findings.error(grid.origin(row, column), RowMessages.longItem(own.length(), LONGEST_NAME));
+            fault(row, column, RowMessages.longItem(own.length(), LONGEST_NAME));
             return "";
         }
         if (!own.isEmpty()) {
+            if (cells.isDitto(column)) {
+                cells.goOn();
+            }
             above = own;
             return own;
         }
-        if (asked.values().stream().allMatch(ListRows::isNoPrice)) {
-            return "";
-        }
         Optional<String> merged = grid.mergedAt(row, column)
                 .map(block -> grid.at(block.firstRow(), block.firstColumn()).text());
-        return merged.orElseGet(() -> blankItem(row, column));
+        if (asked.isEmpty()) {
+            return "";
+        }
+        boolean noPrice = asked.values().stream().allMatch(ListRows::isNoPrice);
+        boolean answered = mapping.answer(Mapping.BLANK_ITEMS).isPresent();
+        return merged.orElseGet(() -> noPrice && !answered ? "" : blankItem(row, column));
     }
 
     private String blankItem(int row, int column) {
         String answer = mapping.answer(Mapping.BLANK_ITEMS).orElse("");
         if (answer.equalsIgnoreCase("as above")) {
+            if (above.isEmpty()) {
+                findings.warning(grid.origin(row, column), RowMessages.noItemAbove());
+            } else {
+                cells.goOn();
+            }
             return above;
         }
         if (!answer.equalsIgnoreCase("skip")) {
@@ -407,7 +561,7 @@ public final class ListRows {
         if (column == null) {
             return packOfAll();
         }
-        return pack(packCell(row), grid.origin(row, column), packUnit(row));
+        return pack(packCell(row), row, column, packUnit(row));
     }
 
     /** The pack of all rows, as a person answered. */
@@ -473,20 +627,19 @@ public final class ListRows {
     }
 
     private @Nullable PackText packOfHeader(int column, String packText) {
-        Origin header = grid.origin(columns.layout().lastHeader(), column);
-        return pack(Cell.text(packText), header, null);
+        return pack(Cell.text(packText), columns.layout().lastHeader(), column, null);
     }
 
-    private @Nullable PackText pack(Cell cell, Origin origin, @Nullable Quantity unit) {
+    private @Nullable PackText pack(Cell cell, int row, int column, @Nullable Quantity unit) {
         if (cell.isBlank()) {
-            findings.error(origin, RowMessages.noPack());
+            fault(row, column, RowMessages.noPack());
             return null;
         }
         PackText pack = packIn(cell, unit);
         if (pack == null) {
             boolean doubtful = sense.mark() == DecimalMark.UNKNOWN && PackText.isAmbiguous(cell.text());
             if (!doubtful) {
-                findings.error(origin, RowMessages.packNotUnderstood(shortened(cell.text())));
+                fault(row, column, RowMessages.packNotUnderstood(shortened(cell.text())));
             }
         }
         return pack;
@@ -566,6 +719,8 @@ public final class ListRows {
     private Optional<ListLine> line(
             int row, String item, int column, Cell cell, @Nullable Bare from, ColumnUse use, PackText packed) {
         Origin origin = grid.origin(row, column);
+        priceRow = row;
+        priceColumn = column;
         String per = text(row, Meaning.PER);
         String currency = text(row, Meaning.CURRENCY);
         PriceCell.Price price = prices.read(
@@ -576,21 +731,32 @@ public final class ListRows {
                 currency,
                 packed,
                 remark(row, PriceNote::saysWhatFor));
-        Quantity pack = price == null ? packed.content() : gallons.settled(packed.content(), price.currency(), origin);
+        Quantity content = price == null ? packed.content() : packed.content(price.per());
+        Quantity pack = price == null ? content : gallons.settled(content, price.currency(), origin);
         if (pack == null) {
             return Optional.empty();
         }
         CurrencyUnit priced = price == null ? null : price.currency();
-        Optional<BigDecimal> quantity =
-                quantity(from, counted(Mapping.BREAKS_IN, from, pack, origin), pack, priced, origin);
+        Optional<BigDecimal> quantity = quantity(
+                from,
+                counted(Mapping.BREAKS_IN, from, pack, origin),
+                pack,
+                priced,
+                origin,
+                unit -> fault(row, placeOfFrom(column), RowMessages.quantityDoesNotFit(unit, symbol(pack))));
         Bare least = minimum(row);
-        Optional<BigDecimal> minimum =
-                quantity(least, counted(Mapping.MINIMUMS_IN, least, pack, origin), pack, priced, origin);
+        Optional<BigDecimal> minimum = quantity(
+                least,
+                counted(Mapping.MINIMUMS_IN, least, pack, origin),
+                pack,
+                priced,
+                origin,
+                unit -> askForMinimum(row, symbol(pack)));
         if (price == null || (from != null && quantity.isEmpty())) {
             return Optional.empty();
         }
-        List<Adjustment> adjustments = adjustments(row, use);
-        BigDecimal amount = adjusted(price, pack, adjustments, origin);
+        List<Adjustment> adjustments = adjustments(row, item, use, price);
+        BigDecimal amount = adjusted(price, pack, adjustments);
         if (amount == null) {
             return Optional.empty();
         }
@@ -610,6 +776,16 @@ public final class ListRows {
                 adjustments.isEmpty() ? "" : note(price.amount(), adjustments)));
     }
 
+    private static String symbol(Quantity pack) {
+        return pack.measure().symbol();
+    }
+
+    /** The column in which the quantity stands that a price begins at; that of the price if it is in its cell. */
+    private int placeOfFrom(int column) {
+        Integer pair = columns.layout().pairs().get(column);
+        return pair != null ? pair : places.getOrDefault(Meaning.FROM, column);
+    }
+
     private static String note(BigDecimal listed, List<Adjustment> adjustments) {
         StringBuilder note = new StringBuilder("list price " + Quantity.plain(listed));
         adjustments.forEach(one -> note.append(", ").append(one.words()));
@@ -617,9 +793,10 @@ public final class ListRows {
     }
 
     /** What the row, its columns and the lines around the table add to a price or take off. */
-    private List<Adjustment> adjustments(int row, ColumnUse use) {
+    private List<Adjustment> adjustments(int row, String item, ColumnUse use, PriceCell.Price price) {
         boolean none = use.vat() == null
                 && facts.adjustments().isEmpty()
+                && !places.containsKey(Meaning.ORDER_CHARGE)
                 && !places.containsKey(Meaning.DISCOUNT)
                 && !places.containsKey(Meaning.SURCHARGE_PERCENT)
                 && !places.containsKey(Meaning.SURCHARGE);
@@ -633,20 +810,83 @@ public final class ListRows {
         percent(row, Meaning.DISCOUNT).map(Adjustment::discount).ifPresent(all::add);
         percent(row, Meaning.SURCHARGE_PERCENT).map(Adjustment::surcharge).ifPresent(all::add);
         Integer surcharge = places.get(Meaning.SURCHARGE);
-        if (surcharge != null && !isOnRequest(at(row, surcharge))) {
-            BigDecimal extra = number(row, Meaning.SURCHARGE);
-            ColumnUse of = Objects.requireNonNull(columns.uses().get(surcharge));
-            if (extra != null && extra.signum() != 0) {
-                all.add(Adjustment.amount(extra, of.note()));
+        if (surcharge != null) {
+            surcharge(row, surcharge, price).ifPresent(all::add);
+        }
+        Integer perOrder = places.get(Meaning.ORDER_CHARGE);
+        if (perOrder != null && !at(row, perOrder).isBlank() && !isNothing(at(row, perOrder))) {
+            chargesPerOrder.merge(shortened(at(row, perOrder).text()), 1, Integer::sum);
+        }
+        if (!facts.adjustments().isEmpty()) {
+            Integer pack = places.get(Meaning.PACK);
+            List<String> texts = List.of(
+                    item,
+                    text(row, Meaning.CODE),
+                    text(row, Meaning.INCI),
+                    pack == null ? use.packText() : packCell(row).text(),
+                    heading);
+            for (LineAdjustment one : facts.adjustments()) {
+                if (one.holdsFor(texts)) {
+                    all.add(one.what());
+                }
+                for (String word : one.only()) {
+                    if (LineAdjustment.isIn(word, texts)) {
+                        foundWords.add(word);
+                    }
+                }
             }
         }
-        all.addAll(facts.adjustments());
         return all;
+    }
+
+    private static boolean isNothing(Cell cell) {
+        return isOnRequest(cell) || ListWords.is("free of charge", cell.text());
+    }
+
+    /** The surcharge in a cell: for as much as its column says, or as the cell itself says. */
+    private Optional<Adjustment> surcharge(int row, int column, PriceCell.Price price) {
+        Cell cell = at(row, column);
+        if (cell.isBlank() || isNothing(cell)) {
+            return Optional.empty();
+        }
+        PriceNote basis = Objects.requireNonNull(columns.uses().get(column)).note();
+        BigDecimal extra = cell.kind() == Cell.Kind.NUMBER ? cell.number() : null;
+        NumberWords words = extra != null ? null : NumberWords.of(cell.text()).orElse(null);
+        if (words != null) {
+            extra = sense.mark().number(words.digits()).orElse(null);
+            if (words.words().equals("%")) {
+                return Optional.ofNullable(extra).map(Adjustment::surcharge);
+            }
+            if (ListWords.holds("whole order", words.words())) {
+                findings.warning(grid.origin(row, column), RowMessages.chargePerOrder(shortened(cell.text())));
+                return Optional.empty();
+            }
+            Optional<PriceNote> own = PriceNote.of(words.words());
+            extra = own.isEmpty() ? null : extra;
+            basis = own.filter(PriceNote::saysWhatFor).orElse(basis);
+        }
+        if (extra == null) {
+            fault(row, column, RowMessages.notANumber(Meaning.SURCHARGE.word(), shortened(cell.text())));
+            return Optional.empty();
+        }
+        if (extra.signum() == 0) {
+            return Optional.empty();
+        }
+        if (cell.isPercentFormat()) {
+            return Optional.of(Adjustment.surcharge(extra.movePointRight(2)));
+        }
+        if (basis.saysWhatFor()) {
+            return Optional.of(Adjustment.amount(extra, basis));
+        }
+        PriceNote listed = price.per() == null
+                ? PriceNote.of("pack").orElseThrow()
+                : new PriceNote(null, new Quantity(BigDecimal.ONE, price.per()), false, null);
+        return Optional.of(Adjustment.amount(extra.multiply(price.factor()), listed));
     }
 
     private Optional<BigDecimal> percent(int row, Meaning meaning) {
         Integer column = places.get(meaning);
-        if (column == null || isOnRequest(at(row, column))) {
+        if (column == null || isNothing(at(row, column))) {
             return Optional.empty();
         }
         BigDecimal percent = number(row, meaning);
@@ -658,20 +898,20 @@ public final class ListRows {
                 && cell.kind() == Cell.Kind.NUMBER
                 && !cell.isPercentFormat();
         if (percent.signum() < 0 || percent.compareTo(HUNDRED) >= 0 || fraction) {
-            findings.error(
-                    grid.origin(row, column), RowMessages.percentOutOfRange(meaning.word(), Quantity.plain(percent)));
+            fault(row, column, RowMessages.percentOutOfRange(meaning.word(), Quantity.plain(percent)));
         }
         return Optional.of(percent);
     }
 
-    private @Nullable BigDecimal adjusted(
-            PriceCell.Price price, Quantity pack, List<Adjustment> adjustments, Origin origin) {
+    private @Nullable BigDecimal adjusted(PriceCell.Price price, Quantity pack, List<Adjustment> adjustments) {
         BigDecimal amount = price.amount();
         for (Adjustment one : adjustments) {
             Optional<BigDecimal> next = one.applied(amount, price.per(), pack);
             if (next.isEmpty()) {
-                findings.error(
-                        origin, RowMessages.surchargeDoesNotFit(one.basis().basisWords(), pack.toString()));
+                fault(
+                        priceRow,
+                        priceColumn,
+                        RowMessages.surchargeDoesNotFit(one.basis().basisWords(), pack.toString()));
                 return null;
             }
             amount = next.get();
@@ -692,9 +932,19 @@ public final class ListRows {
         BigDecimal multiple = number(row, Meaning.MULTIPLE);
         BigDecimal duty = number(row, Meaning.DUTY);
         return LineTerms.of(
-                minimum == null ? null : figure(minimum, origin(row, Meaning.MINIMUM)),
+                minimum == null ? null : figure(minimum, minimumOrigin(row)),
                 multiple == null ? null : figure(multiple, origin(row, Meaning.MULTIPLE)),
                 duty == null ? null : figure(duty.movePointLeft(2), origin(row, Meaning.DUTY)));
+    }
+
+    /** Where the minimum order of a row stands: in its column, or in words beside the price. */
+    private Origin minimumOrigin(int row) {
+        Integer column = places.get(Meaning.MINIMUM);
+        return column != null
+                ? grid.origin(row, column)
+                : remarks.minimum(at(row))
+                        .map(said -> grid.origin(row, said.getKey()))
+                        .orElse(Origin.NONE);
     }
 
     private Origin origin(int row, Meaning meaning) {
@@ -712,8 +962,9 @@ public final class ListRows {
         lastValidity =
                 lastValidity.orOf(quoted == null ? own.quotedOn() : quoted, until == null ? own.validUntil() : until);
         if (lastValidity.isEmpty()) {
-            findings.error(
-                    grid.origin(row, at(row).firstKey()),
+            fault(
+                    row,
+                    places.getOrDefault(Meaning.VALID_UNTIL, at(row).firstKey()),
                     RowMessages.endBeforeBegin(
                             String.valueOf(lastValidity.validUntil()), String.valueOf(lastValidity.quotedOn())));
         }
@@ -724,7 +975,7 @@ public final class ListRows {
         Integer column = places.get(meaning);
         String text = column == null ? "" : merged(row, column).text();
         if (text.length() > LONGEST_NAME && column != null) {
-            findings.error(grid.origin(row, column), RowMessages.longText(meaning.word(), text.length(), LONGEST_NAME));
+            fault(row, column, RowMessages.longText(meaning.word(), text.length(), LONGEST_NAME));
             return "";
         }
         return text;
@@ -742,8 +993,78 @@ public final class ListRows {
         return bare(row, Meaning.FROM);
     }
 
+    /**
+     * The minimum order of a row, in its column or in words beside the price; what is not understood is asked about.
+     */
     private @Nullable Bare minimum(int row) {
-        return bare(row, Meaning.MINIMUM);
+        Integer column = places.get(Meaning.MINIMUM);
+        Cell cell = column == null ? Cell.BLANK : at(row, column);
+        if (cell.kind() == Cell.Kind.TEXT && !isNothing(cell)) {
+            BreakText said = minimum(cell.text());
+            if (said != null) {
+                return Bare.of(said);
+            }
+            boolean settled = mapping.answer(minimumField(row))
+                            .filter(NO_MINIMUM::equalsIgnoreCase)
+                            .isPresent()
+                    || BreakPrices.inWords(cell.text()).isPresent();
+            if (!settled) {
+                ask(Question.of(
+                        minimumField(row),
+                        grid.origin(row, Objects.requireNonNull(column)),
+                        QuestionMessages.whatMinimum(shortened(cell.text())),
+                        NO_MINIMUM,
+                        "1 pack",
+                        "a quantity such as 100 kg"));
+            }
+            return null;
+        }
+        if (!cell.isBlank()) {
+            return bare(row, Meaning.MINIMUM);
+        }
+        Map.Entry<Integer, BreakText> remarked = remarks.minimum(at(row)).orElse(null);
+        if (remarked == null) {
+            return null;
+        }
+        if (saidMinimums.add(row)) {
+            findings.note(
+                    grid.origin(row, remarked.getKey()),
+                    RowMessages.remarkIsMinimum(
+                            shortened(at(row, remarked.getKey()).text())));
+        }
+        return Bare.of(remarked.getValue());
+    }
+
+    private String minimumField(int row) {
+        return MINIMUM_ORDER
+                + shortened(at(row, Objects.requireNonNull(places.get(Meaning.MINIMUM)))
+                        .text()) + "\"";
+    }
+
+    private @Nullable BreakText minimum(String text) {
+        String answer = mapping.answer(MINIMUM_ORDER + shortened(text) + "\"").orElse("");
+        String words = answer.isEmpty() ? text : answer;
+        return BreakText.of(words)
+                .filter(from -> from.kind() != BreakText.Kind.ABOVE)
+                .or(() -> RemarkCells.minimum(words))
+                .orElse(null);
+    }
+
+    /** A minimum order that does not fit the pack costs the row its minimum, until a person says what it is. */
+    private void askForMinimum(int row, String pack) {
+        Integer column = places.get(Meaning.MINIMUM);
+        if (column == null
+                || mapping.answer(minimumField(row))
+                        .filter(NO_MINIMUM::equalsIgnoreCase)
+                        .isPresent()) {
+            return;
+        }
+        ask(Question.of(
+                minimumField(row),
+                grid.origin(row, column),
+                QuestionMessages.whatMinimumOfPack(shortened(at(row, column).text()), pack),
+                NO_MINIMUM,
+                "1 pack"));
     }
 
     private @Nullable Bare bare(int row, Meaning meaning) {
@@ -761,9 +1082,7 @@ public final class ListRows {
         }
         Optional<BreakText> text = BreakText.of(cell.text()).filter(from -> from.kind() != BreakText.Kind.ABOVE);
         if (text.isEmpty()) {
-            findings.error(
-                    grid.origin(row, column),
-                    RowMessages.quantityNotUnderstood(meaning.word(), shortened(cell.text())));
+            fault(row, column, RowMessages.quantityNotUnderstood(meaning.word(), shortened(cell.text())));
         }
         return text.map(Bare::of).orElse(null);
     }
@@ -774,7 +1093,8 @@ public final class ListRows {
             ListSense.@Nullable Counted counted,
             Quantity pack,
             @Nullable CurrencyUnit currency,
-            Origin origin) {
+            Origin origin,
+            Consumer<String> doesNotFit) {
         if (bare == null) {
             return Optional.empty();
         }
@@ -800,10 +1120,7 @@ public final class ListRows {
         }
         Optional<BigDecimal> converted = clear.in(pack.measure());
         if (converted.isEmpty()) {
-            findings.error(
-                    origin,
-                    RowMessages.quantityDoesNotFit(
-                            unit.measure().symbol(), pack.measure().symbol()));
+            doesNotFit.accept(unit.measure().symbol());
         }
         return converted;
     }
@@ -821,7 +1138,7 @@ public final class ListRows {
                 .filter(parts -> parts.words().isEmpty() || parts.words().equals("%"))
                 .flatMap(parts -> sense.mark().number(parts.digits()));
         if (number.isEmpty()) {
-            findings.error(grid.origin(row, column), RowMessages.notANumber(meaning.word(), shortened(cell.text())));
+            fault(row, column, RowMessages.notANumber(meaning.word(), shortened(cell.text())));
         }
         return number.orElse(null);
     }
@@ -848,7 +1165,7 @@ public final class ListRows {
             if (last != null) {
                 return last;
             }
-            findings.error(grid.origin(row, column), RowMessages.notADate(meaning.word(), shortened(cell.text())));
+            fault(row, column, RowMessages.notADate(meaning.word(), shortened(cell.text())));
         }
         if (read.isPresent() && read.get().isRough()) {
             LocalDate day = meaning == Meaning.VALID_UNTIL

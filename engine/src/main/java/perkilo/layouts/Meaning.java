@@ -23,6 +23,7 @@ public enum Meaning {
     DISCOUNT("discount %"),
     SURCHARGE_PERCENT("surcharge %"),
     SURCHARGE("surcharge"),
+    ORDER_CHARGE("surcharge per order (not in the price)"),
     QUOTED_ON("quoted on"),
     VALID_UNTIL("valid until"),
     NOTHING("nothing");

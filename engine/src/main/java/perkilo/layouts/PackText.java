@@ -7,14 +7,36 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import perkilo.units.Measure;
 
 /**
  * A pack as suppliers write it: {@code 25 kg drum}, {@code 5 × 5 kg}, {@code Fass à 190 kg}, {@code 1 lb}.
  *
  * @param content everything in it
  * @param pieces how many smaller packs it is made of; 1 for a single pack
+ * @param weight what the content weighs, if it is given as a volume and the weight stands beside it: {@code 5 gal pail
+ *     (36 lb)}; null otherwise
  */
-public record PackText(Quantity content, int pieces) {
+public record PackText(
+        Quantity content, int pieces, @Nullable Quantity weight) {
+
+    private static final Pattern WITH_BRACKET = Pattern.compile("([^()]*\\S)\\s*\\(([^()]*\\d[^()]*)\\)([^()\\d]*)");
+    private static final BigDecimal ALMOST = new BigDecimal("0.02");
+
+    /** A pack of which only one content is given. */
+    public PackText(Quantity content, int pieces) {
+        this(content, pieces, null);
+    }
+
+    /**
+     * The content as a price for so much counts it: the weight if it is known and the price is for a weight or a pack.
+     *
+     * @param per what the price is for; null for a pack
+     */
+    public Quantity content(@Nullable Measure per) {
+        boolean volume = per != null && per.kind() == content.measure().kind();
+        return weight == null || volume ? content : weight;
+    }
 
     private static final String NUMBER = "(\\d(?:[\\d.,'’]|[ \\u00A0](?=\\d{3}(?!\\d)))*)";
     private static final Pattern TIMES = Pattern.compile(
@@ -84,6 +106,38 @@ public record PackText(Quantity content, int pieces) {
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
+        return plain(text, mark, unit).or(() -> twice(text, mark, unit));
+    }
+
+    /** A pack whose content is given twice, the second time in brackets: as a weight, or in another unit. */
+    private static Optional<PackText> twice(String text, DecimalMark mark, @Nullable Quantity unit) {
+        Matcher both = WITH_BRACKET.matcher(ListWords.tidy(text));
+        if (!both.matches()) {
+            return Optional.empty();
+        }
+        PackText first = plain(both.group(1) + both.group(3), mark, unit).orElse(null);
+        PackText second = plain(both.group(2), mark, null).orElse(null);
+        if (first == null || second == null) {
+            return Optional.empty();
+        }
+        Measure.Kind kind = first.content().measure().kind();
+        Measure.Kind other = second.content().measure().kind();
+        if (kind == Measure.Kind.VOLUME && other == Measure.Kind.MASS) {
+            return Optional.of(new PackText(first.content(), first.pieces(), second.content()));
+        }
+        if (kind == Measure.Kind.MASS && other == Measure.Kind.VOLUME) {
+            return Optional.of(first);
+        }
+        return second.content()
+                .in(first.content().measure())
+                .filter(amount -> amount.subtract(first.content().amount())
+                                .abs()
+                                .compareTo(first.content().amount().multiply(ALMOST))
+                        <= 0)
+                .map(same -> first);
+    }
+
+    private static Optional<PackText> plain(String text, DecimalMark mark, @Nullable Quantity unit) {
         String tidy = HYPHEN.matcher(ListWords.tidy(text)).replaceAll(" ");
         tidy = PER_PACK.matcher(GLUED_BRACKET.matcher(tidy).replaceAll(" (")).replaceAll(" ");
         String words = BRACKETS.matcher(tidy).replaceAll(" ").strip();

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,6 +37,7 @@ public final class PriceCell {
     private final PriceNote title;
     private final Consumer<Question> ask;
     private final ListGallons gallons;
+    private final BiConsumer<Origin, String> wrong;
     private final Findings findings;
     private final Map<String, String> footnotes;
     private final Map<String, Optional<PriceNote>> notes = new HashMap<>();
@@ -43,7 +45,21 @@ public final class PriceCell {
     private final Map<String, Format> formats = new HashMap<>();
     private final Map<String, Optional<CurrencySign>> signs = new HashMap<>();
 
-    PriceCell(Mapping mapping, TitleFacts facts, Consumer<Question> ask, ListGallons gallons, Findings findings) {
+    /**
+     * Ready to read.
+     *
+     * @param ask takes questions
+     * @param wrong takes what is wrong with a cell
+     * @param findings takes warnings
+     */
+    PriceCell(
+            Mapping mapping,
+            TitleFacts facts,
+            Consumer<Question> ask,
+            ListGallons gallons,
+            BiConsumer<Origin, String> wrong,
+            Findings findings) {
+        this.wrong = wrong;
         this.gallons = gallons;
         this.mapping = mapping;
         this.title = facts.note();
@@ -57,8 +73,9 @@ public final class PriceCell {
      *
      * @param amount above zero
      * @param per null for one pack
+     * @param factor by which the figure on the list was multiplied, such as 0.01 for a price per 100 kg
      */
-    public record Price(BigDecimal amount, @Nullable Measure per, CurrencyUnit currency) {}
+    public record Price(BigDecimal amount, @Nullable Measure per, CurrencyUnit currency, BigDecimal factor) {}
 
     /** What the list says of a price apart from its cell: the nearest heading between the rows, then its header. */
     record Around(PriceNote section, PriceNote header, DecimalMark mark, boolean markIsAsked) {}
@@ -128,7 +145,7 @@ public final class PriceCell {
                 ? cell.number()
                 : parts == null ? null : mark.number(parts.digits()).orElse(null);
         if (beside == null || (number == null && !doubtful)) {
-            findings.error(origin, wrong(cell));
+            wrong.accept(origin, wrong(cell));
             return null;
         }
         if (number != null && number.signum() <= 0) {
@@ -145,7 +162,7 @@ public final class PriceCell {
         boolean used = said == null || isUsed(said, cell, origin);
         return number == null || currency == null || basis == null || !used
                 ? null
-                : new Price(basis.scaled(number), basis.per(), currency);
+                : new Price(basis.scaled(number), basis.per(), currency, basis.factor());
     }
 
     /** Whether a price with a mark or a word such as "about" is used; a person decides what a mark means. */
@@ -209,7 +226,7 @@ public final class PriceCell {
                 ? null
                 : signs.computeIfAbsent(currencyCell, CurrencySign::parse).orElse(null);
         if (!currencyCell.isEmpty() && row == null) {
-            findings.error(origin, RowMessages.unknownCurrency(currencyCell));
+            wrong.accept(origin, RowMessages.unknownCurrency(currencyCell));
             return null;
         }
         CurrencySign per = perCell.isEmpty()
@@ -223,15 +240,37 @@ public final class PriceCell {
                 around.header().currency());
         CurrencySign format = shown.currency();
         if (beside.currency() != null && row != null && !overlap(beside.currency(), row)) {
-            findings.error(
+            wrong.accept(
                     origin, RowMessages.otherCurrencyInRow(beside.currency().text(), row.text()));
             return null;
         }
         if (said != null && format != null && !overlap(said, format)) {
             findings.warning(origin, RowMessages.otherCurrencyShown(format.text(), said.text()));
         }
-        CurrencySign sign = first(said, format, title.currency());
-        return settled(origin, sign);
+        return settled(origin, narrowed(first(said, format, title.currency()), per, row, around, title));
+    }
+
+    /** A sign that several currencies share, as the nearest place says that names one of them. */
+    private static @Nullable CurrencySign narrowed(
+            @Nullable CurrencySign sign,
+            @Nullable CurrencySign per,
+            @Nullable CurrencySign row,
+            Around around,
+            PriceNote title) {
+        if (sign == null || sign.isClear()) {
+            return sign;
+        }
+        CurrencySign[] nearest = {
+            row, per, around.section().currency(), around.header().currency(), title.currency()
+        };
+        for (CurrencySign other : nearest) {
+            if (other != null
+                    && other.isClear()
+                    && sign.canMean(other.meanings().get(0))) {
+                return other;
+            }
+        }
+        return sign;
     }
 
     private @Nullable CurrencyUnit settled(Origin origin, @Nullable CurrencySign sign) {
@@ -290,7 +329,7 @@ public final class PriceCell {
         if (!perCell.isEmpty()) {
             row = basis(perCell).orElse(null);
             if (row == null) {
-                findings.error(origin, RowMessages.basisNotUnderstood(ListRows.shortened(perCell)));
+                wrong.accept(origin, RowMessages.basisNotUnderstood(ListRows.shortened(perCell)));
                 return null;
             }
         }
@@ -350,8 +389,7 @@ public final class PriceCell {
             Quantity content = pack.content();
             BigDecimal holds = note.content().in(content.measure()).orElse(BigDecimal.ZERO);
             if (holds.compareTo(content.amount()) != 0) {
-                findings.error(
-                        origin, RowMessages.priceOfOtherPack(note.content().toString(), content.toString()));
+                wrong.accept(origin, RowMessages.priceOfOtherPack(note.content().toString(), content.toString()));
                 return null;
             }
         }
@@ -379,12 +417,12 @@ public final class PriceCell {
             return null;
         }
         if (per.measure().isCount() != pack.measure().isCount()) {
-            findings.error(origin, RowMessages.priceOfOtherKind(per.measure().symbol(), pack.toString()));
+            wrong.accept(origin, RowMessages.priceOfOtherKind(per.measure().symbol(), pack.toString()));
             return null;
         }
         PriceBasis one = PriceBasis.of(per.amount(), per.measure()).orElse(null);
         if (one == null) {
-            findings.error(origin, RowMessages.oddAmount(per.toString()));
+            wrong.accept(origin, RowMessages.oddAmount(per.toString()));
             return null;
         }
         return new For(one.per(), one.factor());

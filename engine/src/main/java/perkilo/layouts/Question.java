@@ -38,7 +38,10 @@ public record Question(String field, String key, Origin where, String text, List
             TitleFacts.DATE_AFTER + "\"",
             CostText.field(""),
             TitleFacts.BELOW,
-            PriceCell.PRICES_WITH);
+            PriceCell.PRICES_WITH,
+            RowCells.beginning(),
+            RemarkCells.beginning(),
+            ListRows.MINIMUM_ORDER);
 
     public Question {
         choices = List.copyOf(choices);

@@ -90,6 +90,17 @@ public final class QuestionMessages {
         return "The list says \"" + line + "\". Does that change its prices?";
     }
 
+    static String changesSomePrices(String line) {
+        return changesPrices(line)
+                + " If it does so for some items only, add \"only to\" and words of their names, packs,"
+                + " codes or headings, parted by \";\".";
+    }
+
+    static String changesPricesHow(String line) {
+        return changesPrices(line)
+                + " If it does, type add or subtract with the figure and % or per kg, per pack and so" + " on.";
+    }
+
     static String pricesWithVat(String line) {
         return "The list says \"" + line + "\". How much VAT do its prices include?";
     }
@@ -113,6 +124,27 @@ public final class QuestionMessages {
 
     static String rowWithoutItem() {
         return "The row has a price but no item. Does it belong to the item above, or should such rows be skipped?";
+    }
+
+    static String blankBelow(String header, String above) {
+        return "In the column \"" + header + "\" the cell is blank below \"" + above
+                + "\", in a row that goes on with the item above. Does the same hold there (as above), or nothing (none)?";
+    }
+
+    static String textsLikePrices(String header, List<String> some, int more) {
+        return "The column \"" + header + "\" holds texts that look like prices and are not understood: "
+                + String.join(", ", some) + (more > 0 ? " and " + more + " more" : "")
+                + ". Leave them out? Or say on the sheet \"Not read\" what the column is.";
+    }
+
+    static String whatMinimum(String text) {
+        return "The minimum order \"" + text + "\" is not understood. What is it? Answer with a quantity such as 100 kg"
+                + " or 5 packs, or with none.";
+    }
+
+    static String whatMinimumOfPack(String text, String pack) {
+        return "The minimum order \"" + text + "\" does not fit a pack in " + pack
+                + ". What is it? Answer with a quantity such as 5 packs, or with none.";
     }
 
     static String whatBreaksCount(String quantity) {

@@ -148,10 +148,54 @@ final class RowMessages {
 
     // rows that are left out, or kept with a doubt
 
-    static String onRequest(int prices) {
+    static String onRequest(int prices, List<String> some) {
+        String which = listed(some, ", ", prices - some.size()) + ".";
         return prices == 1
-                ? "1 price is on request, so it is left out."
-                : Counted.of(prices, "price") + " are on request, so they are left out.";
+                ? "1 price is on request, so it is left out: " + which
+                : Counted.of(prices, "price") + " are on request, so they are left out: " + which;
+    }
+
+    static String otherPricesOfPack(String item, String pack, String why) {
+        return "\"" + item + "\" in packs of " + pack + " has no price here (" + why + "). Its other prices are used.";
+    }
+
+    static String noFirstPrice(String item, String from) {
+        return "\"" + item + "\" has no price for less than \"" + from + "\": the cell is blank."
+                + " Ask the supplier if you need less.";
+    }
+
+    static String noItemAbove() {
+        return "The row has no item, and the one above it is left out. So it is left out too.";
+    }
+
+    static String remarkIsBreak(String text) {
+        return "\"" + text + "\" is read as a price break of its row.";
+    }
+
+    static String remarkIsMinimum(String text) {
+        return "\"" + text + "\" is read as the minimum order of its row.";
+    }
+
+    static String textsLeftOut(String header, List<String> some, int more) {
+        return "Texts in the column \"" + header + "\" look like prices. As you answered, they are left out: "
+                + listed(some, ", ", more) + ".";
+    }
+
+    static String chargesPerOrder(String header, String example, int cells) {
+        return "The column \"" + header + "\" holds " + Counted.of(cells, "charge") + " per order, such as " + example
+                + ". The prices are without them. Add them to your workbook, on the sheet Suppliers, as"
+                + " \"Freight per order\".";
+    }
+
+    static String chargeOfOrders(String line) {
+        return "The list says \"" + line
+                + "\". As you answered, the prices are without it. Add it to your workbook, on the"
+                + " sheet Suppliers, as \"Freight per order\" or \"Small-order charge\".";
+    }
+
+    static String chargePerOrder(String text) {
+        return "\"" + text + "\" is a charge per order, so the price is without it. Add it to your workbook, on the"
+                + " sheet Suppliers, as \"Freight per order\".";
     }
 
     static String struckOut(String words) {

@@ -8,16 +8,19 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
+import perkilo.xlsx.grid.Cell;
 
 /**
  * What the lines around a table say: its date, its validity, the currency, what prices are for, and what changes them.
@@ -43,8 +46,8 @@ public record TitleFacts(
         @Nullable Origin ambiguous,
         PriceNote note,
         NavigableMap<Integer, PriceNote> sections,
-        List<Adjustment> adjustments,
-        List<Adjustment> shared,
+        List<LineAdjustment> adjustments,
+        List<LineAdjustment> shared,
         Map<String, String> footnotes,
         List<Question> questions,
         List<NotRead> notRead) {
@@ -67,7 +70,7 @@ public record TitleFacts(
 
     /** What the lines above the headers of a layout say. */
     public static TitleFacts of(ListLayout layout, ListDates dates) {
-        return new Reading(Mapping.empty(""), new Findings(), dates).read(LooseLine.above(layout));
+        return new Reading(Mapping.empty(""), new Findings(), dates, word -> false).read(LooseLine.above(layout));
     }
 
     /** The rows above the headers, each as one text. */
@@ -76,8 +79,35 @@ public record TitleFacts(
     }
 
     /** What all lines around a table say. */
-    static TitleFacts of(List<LooseLine> lines, ListDates dates, Mapping mapping, Findings findings) {
-        return new Reading(mapping, findings, dates).read(lines);
+    static TitleFacts of(
+            List<LooseLine> lines, ListDates dates, Mapping mapping, Findings findings, ListColumns columns) {
+        return new Reading(mapping, findings, dates, word -> isOnList(word, columns)).read(lines);
+    }
+
+    /** Whether an item or pack of the table has a word, or a heading above some of its prices. */
+    private static boolean isOnList(String word, ListColumns columns) {
+        Set<Integer> prices = columns.prices().keySet();
+        String heading = "";
+        for (int row : columns.layout().rows()) {
+            NavigableMap<Integer, Cell> cells = columns.layout().grid().row(row);
+            if (cells.size() == 1) {
+                heading = cells.firstEntry().getValue().text();
+            }
+            if (cells.keySet().stream().noneMatch(prices::contains)) {
+                continue;
+            }
+            List<String> texts = new ArrayList<>();
+            texts.add(heading);
+            for (Meaning meaning : List.of(Meaning.ITEM, Meaning.PACK)) {
+                columns.of(meaning)
+                        .ifPresent(column ->
+                                texts.add(cells.getOrDefault(column, Cell.BLANK).text()));
+            }
+            if (LineAdjustment.isIn(word, texts)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** How the dates of a table are written, as far as its own dates show. */
@@ -109,7 +139,7 @@ public record TitleFacts(
                 note.saysWhatFor() ? note.pack() : other.note.pack(),
                 note.saysWhatFor() ? note.content() : other.note.content());
         boolean ownEnd = validUntil != null || duration != null;
-        Set<Adjustment> all = new LinkedHashSet<>(adjustments);
+        Set<LineAdjustment> all = new LinkedHashSet<>(adjustments);
         all.addAll(other.shared);
         return new TitleFacts(
                 lines,
@@ -138,6 +168,11 @@ public record TitleFacts(
             return validUntil;
         }
         return day.plus(duration);
+    }
+
+    /** Whether a line has a word for prices or for a list of them. */
+    public static boolean saysPrices(String line) {
+        return speaksOfPrices(ListDates.folded(line));
     }
 
     /** Whether a sentence has a word for prices. */
@@ -184,21 +219,23 @@ public record TitleFacts(
         private final Mapping mapping;
         private final Findings findings;
         private final ListDates dates;
+        private final Predicate<String> onList;
         private final Map<String, Question> questions = new LinkedHashMap<>();
         private final List<NotRead> notRead = new ArrayList<>();
         private final Map<LocalDate, LooseLine> firsts = new LinkedHashMap<>();
         private final Map<LocalDate, LooseLine> lasts = new LinkedHashMap<>();
         private final List<LocalDate> listDays = new ArrayList<>();
         private final NavigableMap<Integer, PriceNote> sections = new TreeMap<>();
-        private final Set<Adjustment> adjustments = new LinkedHashSet<>();
-        private final Set<Adjustment> shared = new LinkedHashSet<>();
+        private final Set<LineAdjustment> adjustments = new LinkedHashSet<>();
+        private final Set<LineAdjustment> shared = new LinkedHashSet<>();
         private final Map<String, String> footnotes = new LinkedHashMap<>();
         private final List<PriceNote> notes = new ArrayList<>();
         private @Nullable Period duration;
         private @Nullable Origin ambiguous;
         private @Nullable LooseLine heading;
 
-        private Reading(Mapping mapping, Findings findings, ListDates dates) {
+        private Reading(Mapping mapping, Findings findings, ListDates dates, Predicate<String> onList) {
+            this.onList = onList;
             this.mapping = mapping;
             this.findings = findings;
             this.dates = dates;
@@ -254,15 +291,17 @@ public record TitleFacts(
             } else if (noted) {
                 notes.add(note);
             }
-            Question question = CostText.question(clause, line).orElse(null);
+            Question question = CostText.question(clause, line, onList).orElse(null);
             if (question != null) {
                 String answer = mapping.answer(question.field()).orElse("");
-                Optional<Adjustment> adjustment = Adjustment.of(answer);
+                Optional<LineAdjustment> adjustment = LineAdjustment.of(answer, question);
                 if (adjustment.isPresent()) {
                     adjustments.add(adjustment.get());
                     if (line.place() == LooseLine.Place.ELSEWHERE || line.place() == LooseLine.Place.ABOVE) {
                         shared.add(adjustment.get());
                     }
+                } else if (answer.toLowerCase(Locale.ROOT).endsWith(CostText.NOT_IN_PRICE)) {
+                    findings.warning(line.origin(), RowMessages.chargeOfOrders(clause));
                 } else if (answer.equalsIgnoreCase("ignore") || answer.equalsIgnoreCase("prices are without VAT")) {
                     notRead.add(new NotRead(line.origin(), clause, NotReadMessages.answeredIgnore()));
                 } else {
@@ -275,7 +314,7 @@ public record TitleFacts(
         }
 
         private static boolean speaksOfMore(String clause) {
-            return clause.indexOf('%') >= 0 || ListWords.speaksOfCost(clause);
+            return clause.indexOf('%') >= 0 || ListWords.speaksOfCost(clause) || CostText.saysMoney(clause);
         }
 
         /** A heading between rows that says nothing of prices, below one that does: does the first still hold? */

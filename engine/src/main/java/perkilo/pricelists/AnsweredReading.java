@@ -11,12 +11,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.CellFault;
 import perkilo.layouts.ColumnUse;
 import perkilo.layouts.ListLayout;
 import perkilo.layouts.ListLine;
 import perkilo.layouts.ListReading;
 import perkilo.layouts.ListRows;
 import perkilo.layouts.ListWords;
+import perkilo.layouts.ListedItem;
 import perkilo.layouts.Mapping;
 import perkilo.layouts.Meaning;
 import perkilo.layouts.NotRead;
@@ -62,6 +64,8 @@ final class AnsweredReading {
         private final List<ListColumn> columns = new ArrayList<>();
         private final List<ListLayout> layouts = new ArrayList<>();
         private final List<NotRead> notRead = new ArrayList<>();
+        private final List<ListedItem> items = new ArrayList<>();
+        private final List<CellFault> faults = new ArrayList<>();
         private @Nullable TitleFacts title;
         private SheetTables tables = new SheetTables(List.of(), List.of());
     }
@@ -137,7 +141,10 @@ final class AnsweredReading {
             choices.add("row " + SheetTables.called(grid, guess.lastHeader()));
         }
         choices.add(SheetTables.NONE);
-        choices.add(RowNotRead.IGNORE);
+        choices.add(pass.tables.guesses().size() == 1 ? SheetTables.NO_LIST : RowNotRead.IGNORE);
+        if (pass.tables.guesses().size() > 1) {
+            choices.add(SheetTables.NO_LIST);
+        }
         String headings = ListRows.shortened(String.join(" | ", guess.headers().values()));
         Question question = new Question(
                 Memory.HEADER_ROW,
@@ -153,6 +160,8 @@ final class AnsweredReading {
         pass.lines.addAll(reading.lines());
         pass.title = reading.facts();
         pass.notRead.addAll(reading.notRead());
+        pass.items.addAll(reading.items());
+        pass.faults.addAll(reading.faults());
         for (ListReading.Table table : reading.tables()) {
             ListLayout layout = table.columns().layout();
             String id = headings(layout);
@@ -332,6 +341,22 @@ final class AnsweredReading {
 
     List<ListLine> lines() {
         return last.lines;
+    }
+
+    /** What rows with prices name, whether their prices can be read yet or not. */
+    List<ListedItem> items() {
+        return last.items;
+    }
+
+    /** Cells with which something is wrong. */
+    List<CellFault> faults() {
+        return last.faults;
+    }
+
+    /** Whether a person says that the file is no price list. */
+    boolean isNoList() {
+        boolean said = headerRows.values().stream().anyMatch(SheetTables.NO_LIST::equalsIgnoreCase);
+        return said || (last.layouts.isEmpty() && last.tables.guesses().isEmpty() && !headerRows.isEmpty());
     }
 
     List<Finding> findings() {

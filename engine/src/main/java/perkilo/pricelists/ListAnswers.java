@@ -116,6 +116,11 @@ final class ListAnswers {
                 .isPresent();
     }
 
+    /** Whether a person took out or changed the answer to a question. */
+    boolean isAnswerTakenOut(String key) {
+        return filledIn.row(key).filter(FilledIn.FilledRow::changed).isPresent();
+    }
+
     /** What a person says that the names on this list mean, by the keys of the names; empty to forget it. */
     Map<String, String> names() {
         Map<String, String> names = new HashMap<>();

@@ -27,6 +27,12 @@ public record ListFolder(Path path) {
     private static final String MAPPING = PriceFiles.MAPPING_ENDING;
     private static final String ANSWERS = PriceFiles.ANSWERS_ENDING;
     private static final String BACKUP = ".bak";
+
+    private static final String NO_ROWS = "none";
+
+    /** The name of the file that says which files are no price lists, without its ending. */
+    private static final String NO_LISTS = "no-price-lists";
+
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     /** A supplier's name as it is used in file names. */
@@ -73,7 +79,9 @@ public record ListFolder(Path path) {
     List<Memory> memories() throws IOException {
         List<Memory> all = new ArrayList<>();
         for (Path file : files(ANSWERS)) {
-            all.add(MemoryFile.read(file));
+            if (!file.equals(noLists())) {
+                all.add(MemoryFile.read(file));
+            }
         }
         for (Path file : files(MAPPING)) {
             Memory memory = Memory.of(MappingFile.read(file));
@@ -82,6 +90,31 @@ public record ListFolder(Path path) {
             }
         }
         return all;
+    }
+
+    private Path noLists() {
+        return path.resolve(NO_LISTS + ANSWERS);
+    }
+
+    /** Whether a person said that a file with this content is no price list. */
+    boolean isNoList(String file, String digest) throws IOException {
+        return Files.exists(noLists())
+                && MemoryFile.read(noLists()).dayOf(file, digest).isPresent();
+    }
+
+    /** Remembers whether a file is no price list. */
+    void keepNoList(String file, String digest, boolean noList) throws IOException {
+        if (noList == isNoList(file, digest)) {
+            return;
+        }
+        Memory memory = Files.exists(noLists()) ? MemoryFile.read(noLists()) : new Memory("");
+        if (noList) {
+            memory.putFile(file, SheetTables.NO_LIST, digest, NO_ROWS);
+        } else {
+            memory.forget(Memory.FILE, file, "");
+        }
+        Files.createDirectories(path);
+        MemoryFile.write(noLists(), memory);
     }
 
     private List<Path> files(String ending) throws IOException {

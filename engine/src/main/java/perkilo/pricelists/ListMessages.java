@@ -14,10 +14,10 @@ final class ListMessages {
     static String noTable(String headings) {
         return headings.isBlank()
                 ? "No price table was recognised here. Say on the sheet \"Not read\" what each column holds, at least the"
-                        + " item and the price. If this is no price list, answer \"ignore\"."
+                        + " item and the price. If this is no price list, say so."
                 : "No price table was recognised here. Its headings may be: " + headings
                         + ". Say on the sheet \"Not read\" what each column holds, at least the item and the price. If"
-                        + " another row holds the headings, answer with its number.";
+                        + " another row holds the headings, answer with its number. If this is no price list, say so.";
     }
 
     static String whichHeaderRow() {
@@ -28,8 +28,23 @@ final class ListMessages {
         return "This sheet holds no price table, so it is not read.";
     }
 
-    static String ignored() {
-        return "No price list is left in this file, because you answered to ignore it.";
+    static String noList() {
+        return "This file is no price list, as you answered. It is not read.";
+    }
+
+    static String readAsTyped() {
+        return "Read as you typed.";
+    }
+
+    static String readAsTypedBefore() {
+        return "Read as you typed last time.";
+    }
+
+    static String linesNotUsed(int lines, List<String> some) {
+        return Counted.of(lines, "line") + " beside the prices " + (lines == 1 ? "speaks" : "speak")
+                + " of money and " + (lines == 1 ? "is" : "are") + " not used: "
+                + listed(some, "; ", lines - some.size())
+                + ".";
     }
 
     static String noSupplier() {
@@ -49,6 +64,15 @@ final class ListMessages {
 
     static String alikeSupplier(String name, String known) {
         return "The list is from \"" + name + "\". Is that the supplier \"" + known + "\" that you know?";
+    }
+
+    static String sender(String name) {
+        return "The list seems to be from \"" + name + "\", so it is taken in for them. If it is from somebody else,"
+                + " correct it on the sheet \"Lists\" of the review.";
+    }
+
+    static String sameSupplier(String name, String known) {
+        return "The list is from \"" + name + "\". That is taken to be your supplier \"" + known + "\".";
     }
 
     static String noDate() {

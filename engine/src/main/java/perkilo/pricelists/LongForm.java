@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import perkilo.names.Names;
+import perkilo.schema.OffersSheet;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;
@@ -35,8 +36,8 @@ final class LongForm {
             "Duty %",
             "Quoted on",
             "Valid until",
-            "Note",
-            "From file");
+            OffersSheet.NOTE,
+            OffersSheet.FROM_FILE);
     private static final String HEADER = String.join(",", HEADINGS) + "\n";
 
     private LongForm() {}

@@ -3,6 +3,7 @@ package perkilo.pricelists;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,11 +12,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.CellFault;
 import perkilo.layouts.ListDates;
 import perkilo.layouts.ListLine;
+import perkilo.layouts.ListRows;
 import perkilo.layouts.ListWords;
+import perkilo.layouts.ListedItem;
 import perkilo.layouts.Mapping;
 import perkilo.layouts.Meaning;
+import perkilo.layouts.NotRead;
 import perkilo.layouts.Question;
 import perkilo.layouts.QuestionMessages;
 import perkilo.layouts.TitleFacts;
@@ -25,12 +30,18 @@ import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
 import perkilo.review.Asked;
 import perkilo.review.Key;
+import perkilo.xlsx.grid.Grid;
 
 /** One list of one supplier, from its sheets to the folder of lists. */
 final class OneList {
 
     /** How many prices a person looks through at most. */
     private static final int MOST_SHOWN = 5_000;
+
+    /** A typed value may show another thing that is wrong. */
+    private static final int MOST_ROUNDS = 3;
+
+    private static final int LINES_NAMED = 4;
 
     /** How many digits of a digest tell contents apart. */
     private static final int DIGITS = 12;
@@ -81,20 +92,25 @@ final class OneList {
     /** Reads the list, and keeps it if nothing is open and nothing is wrong. */
     TakenIn take() throws IOException {
         findings.addAll(arrived.grids().findings());
-        Question whose = supplier.question();
-        if (whose != null && supplier.answer().isEmpty()) {
-            ask(whose);
-        } else if (whose != null) {
-            asked.add(asked(whose).answered(supplier.answer(), ""));
-        }
+        rememberNoList();
+        TypedCells typed = new TypedCells(answers, arrived.digest());
         AnsweredReading reading = AnsweredReading.of(arrived.grids().sheets(), answers);
+        for (int round = 0; round < MOST_ROUNDS && typed.take(reading.faults()); round++) {
+            reading = AnsweredReading.of(typed.in(arrived.grids().sheets()), answers);
+        }
+        folder.keepNoList(arrived.name(), arrived.digest(), reading.isNoList());
+        if (reading.isNoList()) {
+            asked.addAll(reading.asked());
+            findings.note(arrived.whole(), ListMessages.noList());
+            return taken(
+                    new Days(null, null), null, List.of(), reading, new PriceJumps(arrived.name(), Map.of(), answers));
+        }
         open.addAll(reading.open());
+        askWhose();
         asked.addAll(reading.asked());
         List<ListLine> lines = new ArrayList<>(reading.lines());
-        leaveRowsOut(reading.findings(), lines);
-        if (reading.layouts().isEmpty() && reading.open().isEmpty()) {
-            findings.error(arrived.whole(), ListMessages.ignored());
-        }
+        leaveRowsOut(reading, typed, lines);
+        sayLines(reading.notRead());
         String name = supplier.name();
         if (name != null) {
             lines.stream()
@@ -103,9 +119,9 @@ final class OneList {
             lines.removeIf(line -> isOfAnother(line, name));
         }
         Days days = days(lines, reading.title(), reading.columns());
-        NameMatcher names = names(lines);
+        NameMatcher names = names(lines, reading.items());
         new ListCheck(names, !known.isEmpty(), findings)
-                .check(lines, open.isEmpty() && notRead.stream().allMatch(RowNotRead::isIgnored));
+                .check(lines, open.isEmpty() && notRead.stream().noneMatch(RowNotRead::isOpen));
         List<Row> rows = rows(lines, names, days);
         boolean complete = name != null && days.quotedOn() != null;
         PriceJumps jumps = new PriceJumps(
@@ -126,6 +142,42 @@ final class OneList {
         return taken(days, where, kept, reading, jumps);
     }
 
+    /** A file that is no price list stays so, unless a person answers otherwise now. */
+    private void rememberNoList() throws IOException {
+        if (folder.isNoList(arrived.name(), arrived.digest())) {
+            for (Grid sheet : arrived.grids().sheets()) {
+                if (!answers.isAnswerTakenOut(answers.keyOf(Memory.HEADER_ROW, sheet.sheet()))) {
+                    memory.put(Memory.HEADER_ROW, sheet.sheet(), SheetTables.NO_LIST, "");
+                }
+            }
+        }
+    }
+
+    private void askWhose() {
+        Question whose = supplier.question();
+        if (whose != null && supplier.answer().isEmpty()) {
+            ask(whose);
+        } else if (whose != null) {
+            asked.add(asked(whose).answered(supplier.answer(), ""));
+        }
+        if (!supplier.note().isEmpty()) {
+            findings.note(arrived.whole(), supplier.note());
+        }
+    }
+
+    /** Says which lines about money change no price. */
+    private void sayLines(List<NotRead> all) {
+        List<String> lines = all.stream()
+                .filter(NotRead::isOfMoney)
+                .map(line -> "\"" + ListRows.shortened(line.what()) + "\" (" + placeOf(line.where()) + ")")
+                .distinct()
+                .toList();
+        if (!lines.isEmpty()) {
+            List<String> some = lines.subList(0, Math.min(LINES_NAMED, lines.size()));
+            findings.note(arrived.whole(), ListMessages.linesNotUsed(lines.size(), some));
+        }
+    }
+
     private void ask(Question question) {
         open.add(question);
         asked.add(asked(question));
@@ -137,15 +189,26 @@ final class OneList {
     }
 
     /** Rows with something wrong: they are left out if a person says so. */
-    private void leaveRowsOut(List<Finding> found, List<ListLine> lines) {
+    private void leaveRowsOut(AnsweredReading reading, TypedCells typed, List<ListLine> lines) {
+        Map<String, CellFault> faults = new HashMap<>();
+        reading.faults().forEach(fault -> faults.put(fault.where().where() + " " + fault.text(), fault));
+        notRead.addAll(typed.settled(reading.faults()));
         Set<String> ignored = new HashSet<>();
-        for (Finding finding : found) {
+        for (Finding finding : reading.findings()) {
             Origin where = finding.origin();
             if (!finding.isError() || where.cell().isEmpty()) {
                 findings.addAll(List.of(finding));
                 continue;
             }
-            String about = where.where() + " " + finding.text();
+            CellFault fault = faults.get(where.where() + " " + finding.text());
+            Optional<String> failed = fault == null ? Optional.empty() : typed.failed(fault);
+            if (fault != null && failed.isPresent()) {
+                findings.addAll(List.of(finding));
+                String remark = ListMessages.notUnderstood(failed.get());
+                notRead.add(new RowNotRead(typed.key(fault), where, finding.text(), "", remark, choices(fault), false));
+                continue;
+            }
+            String about = fault == null ? where.where() + " " + finding.text() : typed.about(fault);
             String key = answers.keyOf(Memory.ROW, about);
             answers.said(key).ifPresent(answer -> memory.put(Memory.ROW, about, answer, ""));
             if (answers.isTakenOut(key)) {
@@ -153,7 +216,13 @@ final class OneList {
             }
             String answer = memory.answer(Memory.ROW, about).orElse("");
             RowNotRead row = new RowNotRead(
-                    key, where, finding.text(), answer, answer.isEmpty() ? "" : answers.remark(Memory.ROW, about, ""));
+                    key,
+                    where,
+                    finding.text(),
+                    answer,
+                    answer.isEmpty() ? "" : answers.remark(Memory.ROW, about, ""),
+                    choices(fault),
+                    false);
             notRead.add(row);
             if (row.isIgnored()) {
                 ignored.add(where.sheet() + "!" + rowOf(where));
@@ -165,6 +234,17 @@ final class OneList {
         if (!ignored.isEmpty()) {
             lines.removeIf(line -> ignored.contains(line.origin().sheet() + "!" + rowOf(line.origin())));
         }
+    }
+
+    /** A cell that is blank may say the same as the one above it. */
+    private static List<String> choices(@Nullable CellFault fault) {
+        boolean blank =
+                fault != null && fault.grid().at(fault.row(), fault.column()).isBlank();
+        return blank ? List.of(TypedCells.AS_ABOVE, RowNotRead.IGNORE) : List.of(RowNotRead.IGNORE);
+    }
+
+    private static String placeOf(Origin where) {
+        return where.sheet().isEmpty() ? where.cell() : where.sheet() + "!" + where.cell();
     }
 
     private static String rowOf(Origin where) {
@@ -239,16 +319,23 @@ final class OneList {
     }
 
     private static boolean isOfAnother(ListLine line, String supplier) {
-        String named = line.listed().supplier();
+        return isOfAnother(line.listed(), supplier);
+    }
+
+    private static boolean isOfAnother(ListLine.Listed listed, String supplier) {
+        String named = listed.supplier();
         return !named.isEmpty()
                 && !named.equals(supplier)
                 && !ListWords.key(named).equals(ListWords.key(supplier));
     }
 
     /** The names of a list, with what a person answered about them; asks about names that resemble known ones. */
-    private NameMatcher names(List<ListLine> lines) {
-        Map<String, ListLine> items = new LinkedHashMap<>();
-        lines.forEach(line -> items.putIfAbsent(line.item(), line));
+    private NameMatcher names(List<ListLine> lines, List<ListedItem> listed) {
+        Map<String, ListedItem> items = new LinkedHashMap<>();
+        lines.forEach(line -> items.putIfAbsent(line.item(), new ListedItem(line.listed(), line.origin())));
+        listed.stream()
+                .filter(item -> supplier.name() == null || !isOfAnother(item.listed(), supplier.name()))
+                .forEach(item -> items.putIfAbsent(item.listed().item(), item));
         Map<String, String> typed = answers.names();
         if (!typed.isEmpty()) {
             for (String item : items.keySet()) {
@@ -262,7 +349,7 @@ final class OneList {
         }
         NameMatcher names = new NameMatcher(known, memory.mapping(""));
         boolean answered = false;
-        for (ListLine line : items.values()) {
+        for (ListedItem line : items.values()) {
             NameMatcher.Match match = names.of(line.listed());
             boolean similar = match.by() == NameMatcher.By.LIKE
                     || match.by() == NameMatcher.By.OTHER_GRADE
@@ -294,8 +381,8 @@ final class OneList {
         }
     }
 
-    private boolean answerName(ListLine line, NameMatcher.Match match) {
-        String item = line.item();
+    private boolean answerName(ListedItem line, NameMatcher.Match match) {
+        String item = line.listed().item();
         String text = switch (match.by()) {
             case OTHER_GRADE -> ListMessages.otherGrade(item, match.perhaps());
             case LOOKS_THE_SAME -> ListMessages.looksTheSame(item, match.perhaps());
@@ -316,8 +403,8 @@ final class OneList {
     }
 
     /** Asks about a name that a person typed and that is not known; whether they answered that before. */
-    private boolean checkAnswer(ListLine line, NameMatcher.Match match) {
-        String item = line.item();
+    private boolean checkAnswer(ListedItem line, NameMatcher.Match match) {
+        String item = line.listed().item();
         boolean confirmed = memory.get(Memory.NAME, item, "")
                 .filter(one -> one.how().equals(CONFIRMED))
                 .isPresent();
@@ -512,6 +599,7 @@ final class OneList {
                 days.validUntil(),
                 new TakenIn.Count(priced, items.size()),
                 kept,
+                reading.isNoList(),
                 open,
                 new TakenIn.Seen(
                         asked.stream()
@@ -557,6 +645,7 @@ final class OneList {
                 taken.validUntil(),
                 taken.count(),
                 taken.kept(),
+                taken.noList(),
                 taken.questions(),
                 taken.seen(),
                 all);

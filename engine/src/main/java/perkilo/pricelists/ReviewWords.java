@@ -22,5 +22,8 @@ public final class ReviewWords {
     /** The beginning of the state of a list that is kept. */
     public static final String TAKEN_IN = "Taken in";
 
+    /** The beginning of the state of a file that is no price list, as a person says. */
+    public static final String NO_LIST = "No price list";
+
     private ReviewWords() {}
 }

@@ -24,6 +24,9 @@ record SheetTables(List<ListLayout> tables, List<ListLayout> guesses) {
     /** The answer that a table has no row of headings. */
     static final String NONE = "none";
 
+    /** The answer that a file without a table is no price list. */
+    static final String NO_LIST = "this is no price list";
+
     private static final int ROWS_LOOKED_AT = 80;
     private static final int SAMPLES = 3;
     private static final double MOSTLY = 0.7;
@@ -43,7 +46,7 @@ record SheetTables(List<ListLayout> tables, List<ListLayout> guesses) {
                 continue;
             }
             String said = headerRows.getOrDefault(sheet.sheet(), "");
-            if (said.equalsIgnoreCase(RowNotRead.IGNORE)) {
+            if (said.equalsIgnoreCase(RowNotRead.IGNORE) || said.equalsIgnoreCase(NO_LIST)) {
                 continue;
             }
             Optional<ListLayout> named = said.isEmpty() ? Optional.empty() : said(sheet, said);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.ColumnUse;
 import perkilo.layouts.ListDates;
@@ -27,9 +28,10 @@ import perkilo.xlsx.grid.Grid;
  * @param read the name on the list, if it is another; empty for none
  * @param question null if there was none
  * @param answer to the question; empty if it is open or there was none
+ * @param note what was concluded without a question, for the person to see; empty for nothing
  */
 record Supplier(
-        @Nullable String name, String read, @Nullable Question question, String answer) {
+        @Nullable String name, String read, @Nullable Question question, String answer, String note) {
 
     /** The answer that a list with several suppliers is taken in for each of them. */
     static final String EACH = "each of them";
@@ -37,14 +39,20 @@ record Supplier(
     private static final int NAMED = 5;
     private static final int LINES_LOOKED_AT = 15;
     private static final int LONGEST = 60;
+    private static final int LONG_WORD = 4;
+
+    /** Words of titles, which no supplier's name has; common practice, no source. */
+    private static final Pattern OF_LISTS = Pattern.compile(
+            "(?iu)\\b(?:\\p{L}*list[ea]?n?|offers?|quotations?|catalog(?:ue)?|angebote?|katalog|offres?|catalogue|offert[ae]|catalogo"
+                    + "|ofertas?|catálogo|orders?|bestellung(?:en)?)\\b");
 
     private static Supplier of(String name) {
-        return new Supplier(name, "", null, "");
+        return new Supplier(name, "", null, "", "");
     }
 
     /** The same list from a supplier that a person named in answer to the question. */
     Supplier answered(Supplier named, String words) {
-        return new Supplier(named.name(), read, question, words);
+        return new Supplier(named.name(), read, question, words, "");
     }
 
     /** Finds out who a list is from. */
@@ -60,13 +68,18 @@ record Supplier(
             this.file = file;
             this.sheets = sheets;
             this.layouts = layouts;
-            known.addAll(suppliers);
+            suppliers.forEach(this::know);
             for (Memory memory : memories) {
-                known.add(memory.supplier());
+                know(memory.supplier());
                 memory.all(Memory.ALSO_CALLED)
                         .forEach(name -> alsoCalled.put(ListWords.key(name.listed()), memory.supplier()));
             }
-            known.removeIf(String::isBlank);
+        }
+
+        private void know(String name) {
+            if (!name.isBlank() && known(name).isEmpty()) {
+                known.add(name);
+            }
         }
 
         /** The supplier that a person names. */
@@ -106,7 +119,54 @@ record Supplier(
             List<String> inName = known.stream()
                     .filter(supplier -> name.startsWith(ListWords.key(supplier)))
                     .toList();
-            return inName.size() == 1 ? Supplier.of(inName.get(0)) : unknown(titles, whole);
+            if (inName.size() == 1) {
+                return Supplier.of(inName.get(0));
+            }
+            return sender(titles).map(sender -> concluded(sender, whole)).orElseGet(() -> unknown(titles, whole));
+        }
+
+        /**
+         * The one that the lines above the table can be from: a line that begins with the name of a company, or a first
+         * line of which the file's name has a word too. Empty if there is none, or more than one.
+         */
+        private Optional<String> sender(List<String> titles) {
+            List<String> companies = new ArrayList<>();
+            for (String line : titles) {
+                SupplierNames.company(line)
+                        .filter(name -> !speaksOfLists(name))
+                        .filter(name -> companies.stream().noneMatch(one -> SupplierNames.same(one, name)))
+                        .ifPresent(companies::add);
+            }
+            if (!companies.isEmpty()) {
+                return companies.size() == 1 ? Optional.of(companies.get(0)) : Optional.empty();
+            }
+            return titles.stream()
+                    .filter(line -> !line.isBlank())
+                    .findFirst()
+                    .map(line -> dash(line) > 0 ? line.substring(0, dash(line)).strip() : line)
+                    .filter(line -> line.length() <= LONGEST && !speaksOfLists(line) && isInName(line));
+        }
+
+        private static boolean speaksOfLists(String line) {
+            return TitleFacts.saysPrices(line)
+                    || OF_LISTS.matcher(line).find()
+                    || ListWords.speaksOfCost(line)
+                    || line.codePoints().anyMatch(Character::isDigit);
+        }
+
+        private boolean isInName(String line) {
+            String name = ListWords.key(file);
+            return Arrays.stream(line.split("[^\\p{L}]+", -1))
+                    .anyMatch(word -> word.length() >= LONG_WORD && name.contains(ListWords.key(word)));
+        }
+
+        private Supplier concluded(String sender, Origin whole) {
+            Supplier found = checked(sender, whole);
+            String name = found.name();
+            if (name == null || !found.note().isEmpty()) {
+                return found;
+            }
+            return new Supplier(name, found.read(), null, "", ListMessages.sender(name));
         }
 
         private Supplier unknown(List<String> titles, Origin whole) {
@@ -115,11 +175,11 @@ record Supplier(
             String text = first.map(line -> ListMessages.noSupplier(ListRows.shortened(line)))
                     .orElseGet(ListMessages::noSupplier);
             List<String> choices = new ArrayList<>();
-            first.filter(line -> line.length() <= LONGEST).ifPresent(line -> {
+            first.filter(line -> line.length() <= LONGEST && !layouts.isEmpty()).ifPresent(line -> {
                 int dash = dash(line);
                 choices.add(dash > 0 ? line.substring(0, dash).strip() : line);
             });
-            choices.addAll(known);
+            known.stream().filter(name -> !choices.contains(name)).forEach(choices::add);
             return asking(whole, text, choices);
         }
 
@@ -134,14 +194,15 @@ record Supplier(
         }
 
         private static Supplier asking(Origin where, String text, List<String> choices) {
-            return new Supplier(null, "", new Question(Memory.SUPPLIER, "", where, text, choices), "");
+            return new Supplier(null, "", new Question(Memory.SUPPLIER, "", where, text, choices), "", "");
         }
 
         /** A name on the list; asked about if it resembles that of a known supplier. */
         private Supplier checked(String name, Origin whole) {
             Optional<String> same = known(name).or(() -> Optional.ofNullable(alsoCalled.get(ListWords.key(name))));
             if (same.isPresent()) {
-                return Supplier.of(same.get());
+                boolean other = !ListWords.key(same.get()).equals(ListWords.key(name));
+                return new Supplier(same.get(), "", null, "", other ? ListMessages.sameSupplier(name, same.get()) : "");
             }
             List<String> alike =
                     known.stream().filter(one -> SupplierNames.alike(one, name)).toList();
@@ -154,13 +215,20 @@ record Supplier(
                     null,
                     name,
                     new Question(Memory.SUPPLIER, "", whole, ListMessages.alikeSupplier(name, alike.get(0)), choices),
+                    "",
                     "");
         }
 
         private Optional<String> known(String name) {
             return known.stream()
                     .filter(other -> ListWords.key(other).equals(ListWords.key(name)))
-                    .findFirst();
+                    .findFirst()
+                    .or(() -> {
+                        List<String> same = known.stream()
+                                .filter(other -> SupplierNames.same(other, name))
+                                .toList();
+                        return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
+                    });
         }
 
         private static Set<String> inRows(List<ListLayout> layouts) {

@@ -19,6 +19,7 @@ import perkilo.review.Asked;
  * @param validUntil its last day; null if none is known
  * @param count what it holds
  * @param kept where it is kept; null if it is not taken in
+ * @param noList whether a person says that the file is no price list
  * @param questions what a person has to answer first
  * @param seen what a person can look through
  * @param findings errors, warnings and notes
@@ -31,6 +32,7 @@ public record TakenIn(
         @Nullable LocalDate validUntil,
         Count count,
         ListFolder.@Nullable Kept kept,
+        boolean noList,
         List<Question> questions,
         Seen seen,
         List<Finding> findings) {
@@ -86,6 +88,7 @@ public record TakenIn(
                 null,
                 new Count(0, 0),
                 null,
+                false,
                 List.of(),
                 Seen.NOTHING,
                 List.of(why));
@@ -109,6 +112,6 @@ public record TakenIn(
     /** How many answers it waits for: questions, and rows to be ignored or corrected. */
     public int waitsFor() {
         return questions.size()
-                + (int) seen.notRead().stream().filter(row -> !row.isIgnored()).count();
+                + (int) seen.notRead().stream().filter(RowNotRead::isOpen).count();
     }
 }

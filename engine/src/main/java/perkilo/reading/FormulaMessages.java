@@ -25,7 +25,8 @@ final class FormulaMessages {
 
     static String secondBalance(String first) {
         return "This is a second q.s. line; the first is in " + first
-                + ". Only one line can take the balance, so type a percentage here, such as 0.3.";
+                + ". Only one line can take the balance, so type a percentage here, such as 0.3. If the sheet holds several formulas,"
+                + " head the column with their names \"Formula\".";
     }
 
     static String nothingLeft(String formula, String sum) {

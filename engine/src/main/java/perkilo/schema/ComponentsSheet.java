@@ -13,12 +13,27 @@ public final class ComponentsSheet {
 
     public static final InputColumn COMPONENT = InputColumn.of(
                     "Component", TEXT, "jar, lid, label, carton …", "Jar 50 mL amber glass")
-            .also("Packaging", "Packaging component", "Component name", "Part", "Item", "Pack component")
+            .also(
+                    "Packaging",
+                    "Packaging component",
+                    "Packaging item",
+                    "Component name",
+                    "Part",
+                    "Item",
+                    "Pack component")
             .needed();
 
     public static final InputColumn PER_UNIT = InputColumn.of(
                     "Units per product", NUMBER, "pieces for one unit; 0.05 for a case of 20", "1")
-            .also("Per unit", "Per product", "Pieces per unit", "Qty per unit", "Quantity per unit", "Quantity", "Qty")
+            .also(
+                    "Per unit",
+                    "Per product",
+                    "Pieces per unit",
+                    "Qty per unit",
+                    "Quantity per unit",
+                    "Quantity",
+                    "Qty",
+                    "Pieces")
             .limited(Limits.ABOVE_ZERO)
             .orElse("1");
 

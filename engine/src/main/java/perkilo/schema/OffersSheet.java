@@ -137,6 +137,12 @@ public final class OffersSheet {
     /** The word in a kept list for an item without a price, such as one on request or discontinued. */
     public static final String NO_PRICE = "no price";
 
+    /** The heading in a kept list of how a price follows from the one on the list. */
+    public static final String NOTE = "Note";
+
+    /** The heading in a kept list of the file that a price came from. */
+    public static final String FROM_FILE = "From file";
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Offers",
             List.of(

@@ -25,6 +25,7 @@ public final class ProductsSheet {
     public static final InputColumn FILL = InputColumn.of("Fill", QUANTITY, "the nominal fill of one unit", "200")
             .also(
                     "Fill size",
+                    "Filling",
                     "Fill quantity",
                     "Nominal fill",
                     "Net content",

@@ -69,6 +69,16 @@ final class PricesCommandTest {
         return run(arguments.toArray(String[]::new));
     }
 
+    @Test
+    void a_kept_list_is_not_warned_about() throws IOException {
+        Path list = write("list.csv", "Stand: 2026-11-02\nArtikel;Gebinde;EUR/kg;Rabatt %\nVanillin;25 kg;6,10;2\n");
+        assertThat(take(list).exit()).as(err).isZero();
+
+        Ran checked = run("check", book.toString(), "--prices", kept.toString());
+        assertThat(checked.out()).contains("wending-supplies-2026-11-02.csv");
+        assertThat(err).doesNotContain("\"From file\"", "\"Note\"");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

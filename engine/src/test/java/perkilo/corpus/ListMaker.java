@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.Question;
@@ -73,6 +74,23 @@ final class ListMaker {
         DAYS
     }
 
+    /** What the rows of further breaks say again of their item and pack. */
+    enum GoesOn {
+        SAYING_ALL,
+        BLANK,
+        DITTO
+    }
+
+    /** What a column adds to prices, or takes off. */
+    enum Charge {
+        NONE,
+        DISCOUNT,
+        FREIGHT
+    }
+
+    private static final BigDecimal DISCOUNT = new BigDecimal("2");
+    private static final BigDecimal FREIGHT = new BigDecimal("0.5");
+
     /** How it is saved. */
     enum Kind {
         XLSX,
@@ -121,6 +139,8 @@ final class ListMaker {
     private final String supplier;
     private final int dateStyle;
     private final int word;
+    private final GoesOn goesOn;
+    private final Charge charge;
 
     ListMaker(long seed) {
         random = new Random(seed * 7919 + 17);
@@ -146,6 +166,11 @@ final class ListMaker {
         supplier = SUPPLIERS.get(random.nextInt(SUPPLIERS.size()));
         dateStyle = random.nextInt(4);
         word = random.nextInt(100);
+        Random more = new Random(seed * 6367 + 5);
+        GoesOn going = GoesOn.values()[more.nextInt(GoesOn.values().length)];
+        goesOn = layout == Layout.A_ROW_A_BREAK ? going : GoesOn.SAYING_ALL;
+        boolean charged = layout == Layout.A_ROW_A_BREAK || layout == Layout.A_ROW_A_PACK;
+        charge = charged && more.nextInt(3) == 0 ? Charge.values()[more.nextInt(Charge.values().length)] : Charge.NONE;
         invent();
     }
 
@@ -221,7 +246,12 @@ final class ListMaker {
         table(paper);
         footer(paper);
         String name = "list" + (dated == Dated.FILE_NAME ? "-" + day : "");
-        Truth truth = new Truth(supplier, day, until, currency, prices);
+        Truth truth = new Truth(
+                supplier,
+                day,
+                until,
+                currency,
+                prices.stream().map(this::charged).toList());
         return switch (kind) {
             case XLSX -> new ListCase(name + ".xlsx", paper.xlsx(false), truth, described());
             case XLSX_AS_TEXT -> new ListCase(name + ".xlsx", paper.xlsx(true), truth, described());
@@ -240,17 +270,26 @@ final class ListMaker {
             case "currency" -> Optional.of(currency);
             case "breaks in" -> Optional.of(breaksInPacks ? "packs" : unit);
             case "price per" -> Optional.of(basis == Basis.PACK ? "pack" : perText());
+            case "blank items" -> Optional.of("as above");
             case "first day" -> Optional.of(day.toString());
             case "last day" -> Optional.of(until == null ? "none" : until.toString());
             case "quoted on" -> Optional.of(day.toString());
             case "columns of quantities" -> Optional.of("packs");
             case "columns" -> column(question);
-            default -> question.choices().contains("case") ? Optional.of("case") : Optional.empty();
+            default ->
+                question.choices().contains("as above")
+                        ? Optional.of("as above")
+                        : question.choices().contains("case") ? Optional.of("case") : Optional.empty();
         };
     }
 
     private Optional<String> column(Question question) {
         String header = question.key();
+        if (header.equals(chargeHead())) {
+            return question.choices().stream()
+                    .filter(choice -> choice.endsWith("like the price"))
+                    .findFirst();
+        }
         String begin = layout == Layout.PACKS_AS_COLUMNS ? "price of" : "price from";
         if (layout == Layout.PAIRS && header.startsWith(one(tongue.heads("quantity")))) {
             begin = "from quantity";
@@ -273,7 +312,44 @@ final class ListMaker {
                 "dated in " + dated,
                 "valid " + validity,
                 breaksInPacks ? "breaks in packs" : "breaks in " + unit,
-                currency);
+                currency,
+                "goes on " + goesOn,
+                "charge " + charge);
+    }
+
+    /** The price with what the list adds or takes off. */
+    private Truth.Price charged(Truth.Price one) {
+        BigDecimal price = switch (charge) {
+            case NONE -> one.price();
+            case DISCOUNT -> one.price().multiply(BigDecimal.ONE.subtract(DISCOUNT.movePointLeft(2)));
+            case FREIGHT -> one.price().add(FREIGHT);
+        };
+        return new Truth.Price(one.item(), one.size(), one.unit(), one.from(), price, one.per());
+    }
+
+    private String chargeHead() {
+        boolean discount = charge == Charge.DISCOUNT;
+        return switch (tongue) {
+            case ENGLISH -> discount ? "Discount %" : "Freight";
+            case GERMAN -> discount ? "Rabatt %" : "Fracht";
+            case FRENCH -> discount ? "Remise %" : "Frais de port";
+            case ITALIAN -> discount ? "Sconto %" : "Trasporto";
+            case SPANISH -> discount ? "Descuento %" : "Portes";
+        };
+    }
+
+    /** A row of a further break, with blank cells or ditto marks for what the one above says. */
+    private void goOn(Map<String, Val> row, Set<String> own) {
+        String ditto = switch (tongue) {
+            case ENGLISH -> "ditto";
+            case GERMAN -> "wie oben";
+            case FRENCH, ITALIAN -> "idem";
+            case SPANISH -> "ídem";
+        };
+        row.replaceAll((head, val) ->
+                own.contains(head) || goesOn == GoesOn.SAYING_ALL || val.text().isEmpty()
+                        ? val
+                        : goesOn == GoesOn.DITTO ? Val.of(ditto) : Val.BLANK);
     }
 
     private void titles(Paper paper) {
@@ -477,6 +553,10 @@ final class ListMaker {
         if (validity == Validity.COLUMN && until != null) {
             row.put(one(tongue.heads("until")), Val.day(until, written(until)));
         }
+        if (charge != Charge.NONE) {
+            BigDecimal figure = charge == Charge.DISCOUNT ? DISCOUNT : FREIGHT;
+            row.put(chargeHead(), Val.number(figure, local(figure), ""));
+        }
         if (word % 7 < 3) {
             row.put(one(tongue.heads("remark")), Val.of(word % 2 == 0 ? "EU" : ""));
         }
@@ -515,6 +595,9 @@ final class ListMaker {
                     }
                     row.put(priceHead(), priceCell(breaks.get(at)));
                     afterPrices(row);
+                    if (at > 0) {
+                        goOn(row, Set.of(head, priceHead()));
+                    }
                     rows.add(row);
                 }
             }

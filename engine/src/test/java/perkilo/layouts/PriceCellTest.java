@@ -47,6 +47,7 @@ final class PriceCellTest {
                         none,
                         questions::add,
                         new ListGallons(Mapping.empty("X"), questions::add),
+                        findings::error,
                         findings)
                 .read(cell, HERE, new PriceCell.Around(PriceNote.NONE, note, mark, false), "", "", PACK, "");
     }

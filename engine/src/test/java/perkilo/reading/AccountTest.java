@@ -238,6 +238,29 @@ final class AccountTest {
                         + "Rename the headers and it is read.");
     }
 
+    @ParameterizedTest
+    @CsvSource({"how many, true", "batches planned, false", "Ansätze, false", "number of lots, false"})
+    void batches_are_no_units(String header, boolean units) {
+        List<String> findings = TestBook.sound()
+                .drop("Runs")
+                .sheet("Plan", List.of("what", header), List.of("Balm 30", 4), List.of("Balm 30", 3))
+                .findings();
+        assertThat(findings.stream().anyMatch(text -> text.contains("→ Units"))).isEqualTo(units);
+    }
+
+    @Test
+    void usual_headers_of_packaging_and_of_the_fill_are_known() {
+        assertThat(TestBook.sound()
+                        .drop("Components")
+                        .sheet(
+                                "Packaging per product",
+                                List.of("Product", "Packaging item", "Pieces"),
+                                List.of("Balm 30", "Jar", 1))
+                        .set("Products", "C1", "Filling")
+                        .findings())
+                .isEmpty();
+    }
+
     @Test
     void a_book_without_offers_names_the_sheets_that_were_not_recognised() {
         assertThat(TestBook.sound()

@@ -116,7 +116,8 @@ final class FormulasTest {
                         .findings())
                 .containsExactly(
                         "error Balm!C3: This is a second q.s. line; the first is in Balm!C2. Only one line can take the "
-                                + "balance, so type a percentage here, such as 0.3.");
+                                + "balance, so type a percentage here, such as 0.3. If the sheet holds several formulas, "
+                                + "head the column with their names \"Formula\".");
     }
 
     @Test

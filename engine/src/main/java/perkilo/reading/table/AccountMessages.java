@@ -60,6 +60,10 @@ public final class AccountMessages {
         return "All its values are zero.";
     }
 
+    static String ofKeptList() {
+        return "It says where a kept price comes from. It changes no price.";
+    }
+
     static String marked() {
         return "Its header says that it is not needed.";
     }

@@ -74,6 +74,8 @@ public final class PackWords {
             "carboy",
             // German
             "gebinde",
+            "geb",
+            "gbd",
             "fass",
             "fässer",
             "faß",
@@ -91,6 +93,8 @@ public final class PackWords {
             "dose",
             "dosen",
             "hobbock",
+            "kolli",
+            "kollo",
             "packung",
             "packungen",
             "container",
@@ -110,6 +114,7 @@ public final class PackWords {
             "deckelfass",
             // French
             "fût",
+            "colis",
             "fûts",
             "fut",
             "futs",
@@ -144,6 +149,8 @@ public final class PackWords {
             "cuve",
             // Italian
             "fusto",
+            "collo",
+            "colli",
             "fusti",
             "fustino",
             "fustini",

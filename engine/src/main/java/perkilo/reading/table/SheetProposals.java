@@ -38,6 +38,10 @@ public final class SheetProposals {
     private static final int KNOWN_ROWS = 2_000;
     private static final int FEWEST = 2;
 
+    /** Headers of how many batches are made, which are no units; words of the trade, common practice, no source. */
+    private static final java.util.regex.Pattern BATCHES =
+            java.util.regex.Pattern.compile("(?iu)batch|ansatz|ansätze|charge|lotto|lotti|\\blots?\\b|\\blotes?\\b");
+
     /** What the values of a column are. */
     private enum Kind {
         SUPPLIER,
@@ -264,7 +268,9 @@ public final class SheetProposals {
                 return;
             }
             kinds.forEach((column, kind) -> {
-                if (!columns.containsKey(wanted) && !taken.contains(column) && allowed.contains(kind)) {
+                boolean batches = kind == Kind.NUMBER
+                        && BATCHES.matcher(grid.at(header, column).text()).find();
+                if (!batches && !columns.containsKey(wanted) && !taken.contains(column) && allowed.contains(kind)) {
                     columns.put(wanted, column);
                     taken.add(column);
                 }

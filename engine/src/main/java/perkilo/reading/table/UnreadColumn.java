@@ -99,6 +99,15 @@ final class UnreadColumn {
      */
     record Outcome(Fate fate, String why) {}
 
+    /** Whether a kept price list has the column to say where a price comes from: what it says is in the price. */
+    private boolean isOfKeptList(String header) {
+        boolean ours = header.equals(OffersSheet.FROM_FILE) || header.equals(OffersSheet.NOTE);
+        return ours
+                && !grid.ofBook()
+                && table.schema().equals(OffersSheet.SCHEMA)
+                && headers.values().stream().anyMatch(cell -> cell.text().equals(OffersSheet.FROM_FILE));
+    }
+
     /** What becomes of a column that is not read. */
     Outcome of(int column, boolean filled) {
         if (!filled) {
@@ -107,6 +116,9 @@ final class UnreadColumn {
         String header = header(column);
         if (CostWords.isMarked(header)) {
             return new Outcome(Fate.NOT_NEEDED, AccountMessages.marked());
+        }
+        if (isOfKeptList(header)) {
+            return new Outcome(Fate.NOT_NEEDED, AccountMessages.ofKeptList());
         }
         Optional<InputColumn> named = index.match(HeaderText.of(header))
                 .map(HeaderIndex.HeaderMatch::column)

@@ -25,8 +25,6 @@ import perkilo.sheet.table.Column;
  */
 record ColumnsSheet(List<TakenIn> lists) {
 
-    private static final List<String> IGNORE = List.of(RowNotRead.IGNORE);
-
     /**
      * A column, a row or a sheet.
      *
@@ -63,7 +61,8 @@ record ColumnsSheet(List<TakenIn> lists) {
             for (RowNotRead row : list.seen().notRead()) {
                 parts.putIfAbsent(
                         row.key(),
-                        new Part(row.key(), row.where(), "row", "", row.why(), row.said(), row.remark(), IGNORE));
+                        new Part(
+                                row.key(), row.where(), "row", "", row.why(), row.said(), row.remark(), row.choices()));
             }
         }
         addColumns(ListColumn::isNotRead, parts);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import perkilo.pricelists.ReviewWords;
+import perkilo.pricelists.RowNotRead;
 import perkilo.pricelists.TakenIn;
 import perkilo.review.Asked;
 import perkilo.review.ChoiceLists;
@@ -65,7 +66,7 @@ public record PriceReview(List<TakenIn> lists, List<String> items) {
                 String name = row.under(ReviewWords.FILE);
                 Path file = Path.of(row.under(ReviewWords.FOLDER)).resolve(name);
                 files.put(name, file);
-                if (row.changed() || !row.under(ReviewWords.STATE).startsWith(ReviewWords.TAKEN_IN)) {
+                if (row.changed() || isWaiting(row.under(ReviewWords.STATE))) {
                     again.add(file);
                 }
             }
@@ -77,6 +78,10 @@ public record PriceReview(List<TakenIn> lists, List<String> items) {
             }
         }
         return again;
+    }
+
+    private static boolean isWaiting(String state) {
+        return !state.startsWith(ReviewWords.TAKEN_IN) && !state.startsWith(ReviewWords.NO_LIST);
     }
 
     /** The sheets. */
@@ -101,7 +106,7 @@ public record PriceReview(List<TakenIn> lists, List<String> items) {
         long open = byKey.values().stream().filter(Asked::isOpen).count();
         long rows = lists.stream()
                 .flatMap(list -> list.seen().notRead().stream())
-                .filter(row -> !row.isIgnored())
+                .filter(RowNotRead::isOpen)
                 .count();
         return QuestionsSheet.of("Price lists: questions", ReviewTexts.questions(open, rows), sorted, choices);
     }

@@ -26,7 +26,8 @@ public final class ReviewTexts {
     }
 
     static String notRead() {
-        return "Columns, rows and sheets that are not used. Say what a column is, or ignore." + AGAIN;
+        return "Columns, rows and sheets that are not used. For a column say what it is, for a row type what its cell shall say, or ignore."
+                + AGAIN;
     }
 
     static String readAs() {
@@ -45,6 +46,9 @@ public final class ReviewTexts {
             String merged = kept.how() == ListFolder.Kept.How.MERGED ? ", together with another list of the day" : "";
             return ReviewWords.TAKEN_IN + how + ": " + Counted.of(list.prices(), "price") + " of "
                     + Counted.of(list.items(), "item") + merged;
+        }
+        if (list.noList()) {
+            return ReviewWords.NO_LIST + ", as you answered";
         }
         return list.waitsFor() > 0
                 ? "Waits for " + Counted.of(list.waitsFor(), "answer")

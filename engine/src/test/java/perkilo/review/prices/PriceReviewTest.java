@@ -269,10 +269,10 @@ final class PriceReviewTest {
     @Test
     void a_supplier_with_nearly_the_name_of_a_known_one_is_asked_about_once() throws IOException {
         take(arrived("a.csv", NOVEMBER + HEADINGS + "Wax;25 kg;4.50\n"));
-        String other = DECEMBER.replace("Alpha", "Alpha GmbH") + HEADINGS + "Wax;25 kg;4.60\n";
+        String other = DECEMBER.replace("Alpha", "Alpha Chemie") + HEADINGS + "Wax;25 kg;4.60\n";
 
         assertThat(texts(take(arrived("b.csv", other))))
-                .containsExactly("The list is from \"Alpha GmbH\". Is that the supplier \"Alpha\" that you know?");
+                .containsExactly("The list is from \"Alpha Chemie\". Is that the supplier \"Alpha\" that you know?");
         try (FilledReview review = filling()) {
             review.answer("Is that the supplier", "Alpha");
         }
