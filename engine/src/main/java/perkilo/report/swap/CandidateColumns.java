@@ -123,8 +123,8 @@ final class CandidateColumns<R> {
     }
 
     /** The closeness if every unknown fact is alike. */
-    Column<R> closenessAtBest() {
-        return Column.<R>of("closenessAtBest", "Closeness at best")
+    Column<R> closenessBest() {
+        return Column.<R>of("closenessBest", "Closeness at best")
                 .value(row -> closeness.apply(row).best())
                 .format(SCORE)
                 .width(10)

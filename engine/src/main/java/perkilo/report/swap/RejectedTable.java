@@ -25,7 +25,7 @@ public final class RejectedTable {
             LINE.candidate(),
             empty().width(9),
             LINE.closeness(),
-            LINE.closenessAtBest(),
+            LINE.closenessBest(),
             LINE.shares(),
             LINE.gates(),
             Column.<Rejected>of("reason", "Why not")

@@ -61,7 +61,7 @@ public final class SwapTable {
             .json(row -> row.entry().newLevel().movePointRight(2))
             .terminal(row -> Decimals.readable(row.entry().newLevel().movePointRight(2), 3) + " %");
     final Column<Numbered<Swap>> closeness = line.closeness();
-    final Column<Numbered<Swap>> closenessAtBest = line.closenessAtBest();
+    final Column<Numbered<Swap>> closenessBest = line.closenessBest();
     private final Column<Numbered<Swap>> naturalNow =
             natural("Natural origin now", row -> row.entry().trial().before().naturalOrigin());
     private final Column<Numbered<Swap>> naturalThen =
@@ -152,8 +152,8 @@ public final class SwapTable {
 
     /** The table on a sheet. */
     Placed<Numbered<Swap>> at(SheetBuilder sheet, int headRow) {
-        List<Column<Numbered<Swap>>> columns = new ArrayList<>(List.of(
-                number, formula, phase, material, role, level, candidate, newLevel, closeness, closenessAtBest));
+        List<Column<Numbered<Swap>>> columns = new ArrayList<>(
+                List.of(number, formula, phase, material, role, level, candidate, newLevel, closeness, closenessBest));
         runs.forEach(run -> columns.addAll(run.all()));
         columns.addAll(List.of(naturalNow, naturalThen, allergens, enters, leaves, cautions, byTrait));
         return new Table<>(columns).at(sheet, headRow, rows);
@@ -170,7 +170,7 @@ public final class SwapTable {
                         level,
                         candidate,
                         closeness,
-                        closenessAtBest,
+                        closenessBest,
                         line.shares(),
                         line.gates(),
                         newLevel,

@@ -1,12 +1,16 @@
 package perkilo.swaps.gate;
 
+import perkilo.names.Names;
 import perkilo.swaps.role.Role;
 import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.FormulaSystem;
 import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
 
-/** The gate that keeps an emulsion what it is: oil in water or water in oil, with an emulsifier that carries it. */
+/**
+ * The gate that keeps an emulsion what it is: oil in water or water in oil, with an emulsifier that carries it, and of
+ * the charge that it had.
+ */
 final class EmulsionGate implements Gate {
 
     @Override
@@ -21,6 +25,16 @@ final class EmulsionGate implements Gate {
 
     @Override
     public Verdict judge(Trial trial) {
+        String old = Names.key(trial.from().traits().charge());
+        String now = Names.key(trial.to().traits().charge());
+        boolean isEmulsifier = trial.role() != null && Roles.isEmulsifier(trial.role());
+        // unknown charges are the closeness's matter
+        if (isEmulsifier && !old.isEmpty() && !now.isEmpty() && !old.equals(now)) {
+            return Verdict.fail(
+                    this,
+                    GateMessages.otherChargeOfEmulsifier(
+                            trial.to().name(), now, trial.from().name(), old));
+        }
         FormulaSystem before = trial.before().system();
         FormulaSystem after = trial.after().system();
         if (!before.isEmulsion() || !hasEmulsifier(trial.before())) {

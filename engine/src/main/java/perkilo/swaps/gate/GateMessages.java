@@ -222,6 +222,37 @@ final class GateMessages {
         return "The emulsion is " + type(before) + ", and with these emulsifiers it becomes " + type(after) + ".";
     }
 
+    static String otherChargeOfEmulsifier(String material, String charge, String replaced, String oldCharge) {
+        return material + " is " + charge + ", and " + replaced + " is " + oldCharge
+                + ", so the emulsion would be of another kind.";
+    }
+
+    static String noOil() {
+        return "Not an oil.";
+    }
+
+    static String solidForLiquid(String material, String replaced) {
+        return "Of " + material + " and " + replaced + ", one is solid and the other liquid at room temperature.";
+    }
+
+    static String viscosityNotCompared() {
+        return "The viscosity is not known of both.";
+    }
+
+    static String otherThickness(String material, BigDecimal now, BigDecimal old) {
+        return material + " has a viscosity of " + plain(now) + " mPa·s instead of " + plain(old)
+                + " mPa·s: more than ten times as thick or as thin.";
+    }
+
+    static String likeThickness(BigDecimal now, BigDecimal old) {
+        return "A viscosity of " + plain(now) + " mPa·s instead of " + plain(old) + " mPa·s.";
+    }
+
+    static String oneOfSeveral(String replaced, List<String> others) {
+        return replaced + " preserves together with " + String.join(", ", others)
+                + ". Only a whole preservative system, with a challenge test of its own, can take their place.";
+    }
+
     static String noEmulsifierLeft() {
         return "No emulsifier is left that can carry the emulsion.";
     }
@@ -410,5 +441,9 @@ final class GateMessages {
 
     private static String celsius(BigDecimal degrees) {
         return TrialWords.plain(degrees) + " °C";
+    }
+
+    private static String plain(BigDecimal figure) {
+        return figure.stripTrailingZeros().toPlainString();
     }
 }

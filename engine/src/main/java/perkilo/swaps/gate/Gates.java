@@ -35,6 +35,7 @@ public final class Gates {
             PHASE,
             new HeatGate(),
             new MeltingGate(),
+            new TextureGate(),
             COMPATIBILITY,
             new DoseGate(),
             USE_RANGE,
@@ -69,7 +70,7 @@ public final class Gates {
     /**
      * What the gates say that do not depend on the level: whether a material fits the phase at all.
      *
-     * @return the verdicts of role, phase, heat, melting, compatibility, pH and tags
+     * @return the verdicts of role, phase, heat, melting, texture, compatibility, pH and tags
      */
     public static List<Verdict> judgeAtAnyLevel(Trial trial) {
         return judge(trial, gate -> !gate.dependsOnLevel());

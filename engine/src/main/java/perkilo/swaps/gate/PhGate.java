@@ -25,7 +25,7 @@ final class PhGate implements Gate {
         Figure max = trial.to().traits().phMax();
         Figure ph = trial.before().formula().batching().finalPh();
         if (min == null && max == null) {
-            return Roles.preserves(trial.from())
+            return trial.role() != null && Roles.isPreserving(trial.role())
                     ? Verdict.passWithCaution(
                             this, GateMessages.preservingPhUnknown(trial.to().name()))
                     : Verdict.pass(this, GateMessages.noPhRange());

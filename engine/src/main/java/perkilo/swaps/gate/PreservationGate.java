@@ -1,19 +1,23 @@
 package perkilo.swaps.gate;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Material;
 import perkilo.model.Traits;
 import perkilo.origin.Figure;
 import perkilo.swaps.facts.Functions;
 import perkilo.swaps.facts.Spectrum;
 import perkilo.swaps.role.Role;
 import perkilo.swaps.role.Roles;
+import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Trial;
 
 /**
- * The gate for what replaces a preservative: it has to protect against everything that the other protects against, in
- * the same pH range, and the lowest level at which it does has to be known. A challenge test is needed whatever the
- * figures say.
+ * The gate for what replaces a preservative: where several preserve, only a whole system can take their place, so none
+ * is replaced alone. A single one is replaced by what protects against everything that it protects against, in the same
+ * pH range, where the lowest level at which the other does so is known. A challenge test is needed whatever the figures
+ * say.
  */
 final class PreservationGate implements Gate {
 
@@ -40,6 +44,10 @@ final class PreservationGate implements Gate {
         }
         String from = trial.from().name();
         String to = trial.to().name();
+        List<String> others = others(trial);
+        if (!others.isEmpty()) {
+            return Verdict.fail(this, GateMessages.oneOfSeveral(from, others));
+        }
         if (trial.to().traits().useMin() == null) {
             return Verdict.fail(this, GateMessages.preservingLevelUnknown(to));
         }
@@ -51,6 +59,19 @@ final class PreservationGate implements Gate {
             return Verdict.fail(this, GateMessages.otherPreservingPh(to, from));
         }
         return Verdict.passWithCaution(this, GateMessages.challengeTestNeeded());
+    }
+
+    /** What preserves beside the line that is replaced: together they are the system that was tested. */
+    private static List<String> others(Trial trial) {
+        List<Portion> portions = trial.before().portions();
+        return IntStream.range(0, portions.size())
+                .filter(line ->
+                        line != trial.line() && portions.get(line).level().signum() > 0)
+                .mapToObj(line -> portions.get(line).material())
+                .filter(Roles::preserves)
+                .map(Material::name)
+                .distinct()
+                .toList();
     }
 
     /** Whether both pH ranges are known, and the new one does not hold all of the old. */

@@ -63,7 +63,7 @@ public final class Preserved {
     private static boolean preserves(Material material) {
         return Roles.preserves(material)
                 || Functions.does(material, Functions.PRESERVATIVE)
-                || Functions.does(material, "antimicrobial")
+                || (Functions.does(material, "antimicrobial") && !isAlcohol(material)) // alcohol preserves by its level
                 || MaterialClass.inci(material).stream()
                         .anyMatch(name -> PRESERVES.matcher(name).matches());
     }

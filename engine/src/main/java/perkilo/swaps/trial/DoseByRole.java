@@ -96,13 +96,18 @@ record DoseByRole(BigDecimal level, String why, List<String> cautions) {
                 middle.compareTo(otherMiddle) == 0 ? List.of() : List.of(why));
     }
 
-    /** By usual levels, and never below the lowest level at which the other preserves. */
+    /**
+     * By usual levels, but never less than there was, so that no preservative is cheaper by a lower level; where the
+     * highest usual level of the other is lower still, that level.
+     */
     private static DoseByRole bySystem(BigDecimal now, Material from, Material to) {
         DoseByRole usual = byMidpoint(now, from, to);
-        BigDecimal least = positive(to, Fact.USE_MIN);
-        return least == null || usual.level.compareTo(least) >= 0
-                ? usual
-                : new DoseByRole(least, DoseMessages.leastThatPreserves(least), usual.cautions);
+        if (usual.level.compareTo(now) >= 0) {
+            return usual;
+        }
+        BigDecimal most = positive(to, Fact.USE_MAX);
+        BigDecimal level = most == null ? now : now.min(most);
+        return new DoseByRole(level, DoseMessages.notLessPreservative(level), List.of());
     }
 
     private static DoseByRole unknown(BigDecimal now, String caution) {

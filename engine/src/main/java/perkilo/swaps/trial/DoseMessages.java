@@ -66,8 +66,9 @@ final class DoseMessages {
                         + ", by the usual levels of both.";
     }
 
-    static String leastThatPreserves(BigDecimal least) {
-        return "The new level is " + TrialWords.percent(least) + ", the lowest at which it preserves.";
+    static String notLessPreservative(BigDecimal level) {
+        return "The new level is " + TrialWords.percent(level)
+                + ": as much as before, but no more than its highest usual level. No preservative becomes cheaper by a lower level.";
     }
 
     static String sameActiveMatter() {

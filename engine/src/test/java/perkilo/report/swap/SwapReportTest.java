@@ -130,7 +130,7 @@ final class SwapReportTest {
                         "candidate",
                         "role",
                         "closeness",
-                        "closenessAtBest",
+                        "closenessBest",
                         "gates",
                         "newPercent",
                         "perKgChange",

@@ -15,11 +15,17 @@ record Measure(Of of, int vendor, double enough, double worthBuying) {
     /** What is counted, in the vendor's currency. */
     enum Of {
         /** The goods, up to a minimum order value. */
-        MINIMUM,
+        MINIMUM(0),
         /** All goods: the more, the lower the average rate of duty that the others cause. */
-        GOODS,
+        GOODS(1),
         /** The duty on the goods, as a loss. */
-        DUTY
+        DUTY(2);
+
+        private final int key;
+
+        Of(int key) {
+            this.key = key;
+        }
     }
 
     /** The goods that count towards a minimum order value. */
@@ -39,7 +45,7 @@ record Measure(Of of, int vendor, double enough, double worthBuying) {
 
     /** Adds numbers to a key that no other measure in a market adds. */
     void addTo(List<Number> key) {
-        key.add(of.ordinal());
+        key.add(of.key);
         key.add(vendor);
         key.add(worthBuying);
     }
