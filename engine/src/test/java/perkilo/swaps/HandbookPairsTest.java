@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -98,7 +99,7 @@ final class HandbookPairsTest {
 
     /** Who refuses; nobody if it is offered. */
     private static Set<String> refusedBy(Pair pair, List<String> reasons) {
-        Recipe recipe = recipe(BASES.get(pair.base()), pair);
+        Recipe recipe = recipe(Objects.requireNonNull(BASES.get(pair.base()), pair.base()), pair);
         int line = -1;
         for (int at = 0; at < recipe.portions().size(); at++) {
             line = recipe.portions().get(at).material().name().equals(pair.line()) ? at : line;

@@ -103,7 +103,7 @@ public final class SameSwapTable {
 
     private static Column<Entry> amount(
             String key, String heading, Function<Entry, BigDecimal> amount, NumberFormat money) {
-        Column<Entry> column = Column.<Entry>of(key, heading).value(amount::apply);
+        Column<Entry> column = Column.<Entry>of(key, heading).value(amount);
         return column.formula(row -> row.entry().isSum() ? sumAbove(row, column) : Expr.of(amount.apply(row.entry())))
                 .format(money)
                 .width(15);
