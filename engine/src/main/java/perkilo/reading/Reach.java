@@ -301,7 +301,7 @@ final class Reach {
     private void formulaRow(TableRow row, @Nullable InputColumn column, Origin origin) {
         String formula = formulaOf(row);
         String material = row.text(FormulaSheet.MATERIAL);
-        if (PLACE_IN_FORMULA.contains(column)) {
+        if (column != null && PLACE_IN_FORMULA.contains(column)) {
             add(Kind.FACT, formula, formula, origin);
         } else if (FormulaSheet.MATERIAL.equals(column) && !material.isEmpty()) {
             add(Kind.NO_OFFER, material, material, origin);

@@ -149,13 +149,13 @@ final class PartialAnswerTest {
         RawBook book = twoBalms()
                 .set("Offers", "H2", RawBook.text("USD"))
                 .set("Offers", "H3", RawBook.text("USD"))
-                .sheet("Gel", List.of("Phase", "Material", "% w/w"), List.of("A", "Water", 100))
-                .sheet("Materials", List.of("Material", "INCI name", "House price"), List.of("Water", "Aqua", 0.01))
+                .sheet("Powder", List.of("Phase", "Material", "% w/w"), List.of("A", "Talc", 100))
+                .sheet("Materials", List.of("Material", "INCI name", "House price"), List.of("Talc", "Talc", 0.01))
                 .sheet(
                         "Products",
                         List.of("Product", "Formula", "Fill", "Fill unit"),
                         List.of("Balm 30", "Balm", 30, "g"),
-                        List.of("Balm 60", "Gel", 60, "g"))
+                        List.of("Balm 60", "Powder", 60, "g"))
                 .sheet("Components", List.of("Product", "Component"));
         CommandLineRun cost = cost(book);
 

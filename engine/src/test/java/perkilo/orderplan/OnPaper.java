@@ -31,20 +31,46 @@ final class OnPaper {
     private static final LocalDate DISTANT_PAST = LocalDate.of(1, 1, 1);
 
     private final Book book;
+    private final Unmet unmet;
 
-    OnPaper(Book book) {
+    /**
+     * Paper for a plan.
+     *
+     * @param unmet what the plan says it meets later or not at all
+     */
+    OnPaper(Book book, Unmet unmet) {
         this.book = book;
+        this.unmet = unmet;
     }
 
     /** What is needed of an item in a month; units are of one kilogram, and nothing is lost but in handling. */
     BigDecimal needed(String item, YearMonth month) {
         BigDecimal needed = ZERO;
         for (Demand demand : book.demand()) {
-            if (YearMonth.from(demand.neededBy().date()).equals(month)) {
+            if (plannedFor(item, YearMonth.from(demand.neededBy().date())).equals(month)) {
                 needed = needed.add(needed(item, demand));
             }
         }
+        for (NotCovered need : unmet.notCovered()) {
+            LocalDate by = need.neededBy();
+            BigDecimal quantity = need.quantity();
+            boolean here = need.item().equals(item)
+                    && by != null
+                    && quantity != null
+                    && YearMonth.from(by).equals(month);
+            needed = here ? needed.subtract(quantity) : needed;
+        }
         return needed;
+    }
+
+    /** The month itself, or the later one for which the plan says that a late need is planned. */
+    private YearMonth plannedFor(String item, YearMonth month) {
+        return unmet.late().stream()
+                .filter(late -> late.item().equals(item)
+                        && YearMonth.from(late.neededBy()).equals(month))
+                .map(late -> YearMonth.from(late.possibleOn()))
+                .findFirst()
+                .orElse(month);
     }
 
     private BigDecimal needed(String item, Demand demand) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -28,13 +29,13 @@ final class OrderBookProperties {
     @Property(tries = 40)
     void a_plan_adds_up(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
         Book book = RandomTrades.of(seed).book();
-        OrderOutcome outcome = new OrderBook(new CheapestPlan(), Steps.most(200)).plan(book);
+        OrderOutcome outcome = new OrderBook(new CheapestPlan(), Steps.most(40)).plan(book);
         if (outcome instanceof OrderOutcome.Planned planned) {
             OrderPlan plan = planned.plan();
             assertThat(PlanCheck.violations(plan.basis().problem(), plan.plan()))
                     .isEmpty();
-            needsAreThoseOnPaper(book, plan);
-            stockIsThatOnPaper(book, plan);
+            needsAreThoseOnPaper(new OnPaper(book, planned.unmet()), plan);
+            stockIsThatOnPaper(new OnPaper(book, planned.unmet()), plan);
             ordersCostWhatTheyDoOnPaper(book, planned);
             ordersAreInTime(book, plan);
             // each figure on the sheets is compared with the engine's as it is written
@@ -45,8 +46,13 @@ final class OrderBookProperties {
         }
     }
 
-    private static void needsAreThoseOnPaper(Book book, OrderPlan plan) {
-        OnPaper paper = new OnPaper(book);
+    /** Needs that are late are planned for another month. */
+    @Example
+    void a_plan_with_late_needs_adds_up() {
+        a_plan_adds_up(43_416);
+    }
+
+    private static void needsAreThoseOnPaper(OnPaper paper, OrderPlan plan) {
         for (HorizonItem item : plan.basis().items()) {
             for (int period = 0; period < plan.months().size(); period++) {
                 assertThat(item.needed().get(period))
@@ -56,8 +62,7 @@ final class OrderBookProperties {
         }
     }
 
-    private static void stockIsThatOnPaper(Book book, OrderPlan plan) {
-        OnPaper paper = new OnPaper(book);
+    private static void stockIsThatOnPaper(OnPaper paper, OrderPlan plan) {
         for (int index = 0; index < plan.stock().size(); index++) {
             StockFlow flow = plan.stock().get(index);
             List<OnPaper.Lot> bought = new ArrayList<>();
@@ -104,7 +109,7 @@ final class OrderBookProperties {
     }
 
     private static void ordersCostWhatTheyDoOnPaper(Book book, OrderOutcome.Planned planned) {
-        OnPaper paper = new OnPaper(book);
+        OnPaper paper = new OnPaper(book, planned.unmet());
         BigDecimal all = ZERO;
         for (SupplierOrder order : planned.plan().orders()) {
             boolean foreign =

@@ -71,6 +71,12 @@ final class AccountProperties {
         each_cell_of_a_disturbed_workbook_is_in_one_entry(3523);
     }
 
+    /** An error beside a formula's table, which belongs to none of its columns. */
+    @Example
+    void each_cell_beside_a_formula_is_in_one_entry() throws IOException {
+        each_cell_of_a_disturbed_workbook_is_in_one_entry(818);
+    }
+
     @Example
     void each_cell_of_the_templates_is_in_one_entry() throws IOException {
         for (String template : List.of("minimal", "launch", "orders", "emollients")) {
