@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.OwnColumn;
+import perkilo.model.Formula;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
@@ -114,7 +115,7 @@ public final class FindSwaps {
         leftBlank(swap, columns).ifPresent(findings::add);
         NextSteps next = next(found, request);
         BigDecimal grams = request.benchGrams();
-        List<BenchBatch> benches = grams == null ? List.of() : List.of(BenchBatch.of(swap, grams));
+        List<BenchBatch> benches = grams == null ? List.of() : List.of(BenchBatch.of(swap, grams, checked(found, swap.formula())));
         return new SwapAnswer.Found(
                 found, next.with(benches), Optional.of(new SwapReport.Applied(swap, columns)), findings);
     }
@@ -129,6 +130,11 @@ public final class FindSwaps {
                 grams == null ? BenchBatch.USUAL_GRAMS : grams);
     }
 
+    /** What a laboratory has to know of a formula, as its sheet goes there alone. */
+    private static List<String> checked(SwapOutcome.Found found, Formula formula) {
+        return RecipeCheck.of(found.book(), formula).stream().map(Finding::text).distinct().toList();
+    }
+
     /** A batch of each formula as it is. */
     private static List<BenchBatch> benches(SwapOutcome.Found found, SwapRequest request) {
         BigDecimal grams = request.benchGrams();
@@ -136,7 +142,7 @@ public final class FindSwaps {
                 ? List.of()
                 : found.base().keySet().stream()
                         .flatMap(name -> found.book().formula(name).stream())
-                        .map(formula -> BenchBatch.of(found.book(), formula, grams))
+                        .map(formula -> BenchBatch.of(found.book(), formula, grams, checked(found, formula)))
                         .toList();
     }
 

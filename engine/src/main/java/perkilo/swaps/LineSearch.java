@@ -214,6 +214,8 @@ final class LineSearch {
         Set<String> cautions = new LinkedHashSet<>();
         verdicts.forEach(verdict -> cautions.addAll(verdict.cautions()));
         Cautions.boughtAlready(book, trial.before().formula(), trial.to()).ifPresent(cautions::add);
+        Cautions.givesItsName(book, trial.before().formula(), trial.from(), trial.to())
+                .ifPresent(cautions::add);
         return List.copyOf(cautions);
     }
 }

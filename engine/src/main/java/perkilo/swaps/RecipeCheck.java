@@ -27,11 +27,16 @@ public final class RecipeCheck {
     public static List<Finding> of(Book book) {
         List<Finding> findings = new ArrayList<>();
         for (Formula formula : book.formulas().values()) {
-            if (isAnythingKnown(book, formula) && unreadable(book, formula).isEmpty()) {
-                findings.addAll(Checks.of(Recipe.of(book, formula)));
-            }
+            findings.addAll(of(book, formula));
         }
         return findings.stream().distinct().toList();
+    }
+
+    /** The same for one formula of these materials, which may be a changed one. */
+    public static List<Finding> of(Book book, Formula formula) {
+        return isAnythingKnown(book, formula) && unreadable(book, formula).isEmpty()
+                ? Checks.of(Recipe.of(book, formula))
+                : List.of();
     }
 
     /** The first cell with an error that keeps a formula from being judged; empty for none. */

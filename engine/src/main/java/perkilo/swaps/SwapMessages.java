@@ -135,6 +135,11 @@ final class SwapMessages {
         return "Saves less than " + least + " of the raw material cost at every run size (Least saving on Settings).";
     }
 
+    static String givesItsName(List<String> products, String material) {
+        return quoted(products) + " seems to be named after " + material
+                + ". If it leaves, the name and the label may mislead.";
+    }
+
     static String boughtAlready(List<String> formulas) {
         return "Already bought for " + quoted(formulas)
                 + ". Ordered together it may cost less than here, because each run is planned alone.";

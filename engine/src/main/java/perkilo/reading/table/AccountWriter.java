@@ -274,7 +274,10 @@ public final class AccountWriter {
             }
         }
 
-        /** Gives the cells of a row to their tables; where tables overlap, to the one that begins higher up. */
+        /**
+         * Gives the cells of a row to their tables; where tables overlap, to the one that begins higher up, and what
+         * is left of the row to none.
+         */
         private void take(int row, BitSet columns) {
             for (int at = 0; at < tallies.size(); at++) {
                 Tally tally = tallies.get(at);
@@ -287,7 +290,9 @@ public final class AccountWriter {
                         tally.ofOthers.set(row);
                     }
                 }
-                tally.take(row, columns);
+                if (!tally.ofOthers.get(row)) {
+                    tally.take(row, columns);
+                }
             }
         }
 

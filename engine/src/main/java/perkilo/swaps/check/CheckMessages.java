@@ -90,4 +90,10 @@ final class CheckMessages {
         int more = names.size() - first.size();
         return String.join(", ", first) + (more > 0 ? " and " + more + " more" : "");
     }
+
+    static String separatesFromOil(String material, String formula) {
+        return "Check \"" + material + "\" in " + formula
+                + " (phase). It dissolves in water only, and the product is of oils without water or an emulsifier, so it would"
+                + " separate.";
+    }
 }

@@ -25,6 +25,12 @@ final class PlaceCheck implements FormulaCheck {
             if (portion.level().signum() <= 0) {
                 continue;
             }
+            if (separatesFromOil(portion.material(), formula)) {
+                findings.add(Finding.warning(
+                        portion.line().origin(),
+                        CheckMessages.separatesFromOil(portion.material().name(), formula.name())));
+                continue;
+            }
             for (Verdict verdict : Gates.judgePlace(Trial.ofNothing(formula.recipe(), line))) {
                 if (!verdict.ok() && !(verdict.gate().equals(Gates.PHASE) && mayBeThere(portion.material(), formula))) {
                     String about = CheckMessages.about(
@@ -50,9 +56,18 @@ final class PlaceCheck implements FormulaCheck {
         if (formula.recipe().hasWater()) {
             return false;
         }
+        return true;
+    }
+
+    /** Whether a liquid that dissolves in water only, such as glycerin, is in a product of oils, in whatever phase. */
+    private static boolean separatesFromOil(Material material, Checked formula) {
         boolean inOil = formula.level(one -> Names.key(one.traits().solubleIn()).equals("oil"))
                         .compareTo(MOSTLY)
                 >= 0;
-        return !inOil || !Checked.hasRole(material, "humectant", "solvent");
+        return inOil
+                && !formula.recipe().hasWater()
+                && !formula.has("O/W emulsifier", "W/O emulsifier", "solubiliser")
+                && Names.key(material.traits().solubleIn()).equals("water")
+                && Checked.hasRole(material, "humectant", "solvent");
     }
 }

@@ -37,7 +37,9 @@ final class DifferenceGuide implements Gate {
         List<String> cautions = new ArrayList<>();
         Material from = trial.from();
         Material to = trial.to();
-        viscosity(from, to, cautions);
+        if (isOfOils(from) && isOfOils(to)) {
+            viscosity(from, to, cautions);
+        }
         solidity(from, to, cautions);
         List<String> looks = entering(from, to, Fact.COLOUR_AND_ODOUR);
         looks.remove("none");
@@ -86,7 +88,7 @@ final class DifferenceGuide implements Gate {
         }
     }
 
-    /** The melting point of what dissolves in water says nothing about the product. */
+    /** The melting point and the viscosity of what dissolves in water say nothing about the product. */
     private static boolean isOfOils(Material material) {
         return Names.key(material.traits().solubleIn()).equals("oil");
     }

@@ -17,6 +17,9 @@ final class HeatGate implements Gate {
     /** What evaporates from the skin is lost from a phase that is hotter than this. Common practice. */
     private static final BigDecimal HOT = new BigDecimal(60);
 
+    /** Few phases become hotter than this. Common practice. */
+    private static final BigDecimal USUAL = new BigDecimal(75);
+
     @Override
     public String name() {
         return "heat";
@@ -56,7 +59,7 @@ final class HeatGate implements Gate {
 
     private Verdict withoutPhase(Trial trial, @Nullable Figure max) {
         Figure old = trial.from().traits().maxProcessC();
-        if (max == null || (old != null && max.value().compareTo(old.value()) >= 0)) {
+        if (max == null || max.value().compareTo(USUAL) >= 0 || (old != null && max.value().compareTo(old.value()) >= 0)) {
             return Verdict.pass(this, GateMessages.phaseTemperatureUnknown());
         }
         return Verdict.passWithCaution(this, GateMessages.maybeTooHot(trial.to().name(), max.value()));

@@ -14,7 +14,7 @@ import perkilo.swaps.trial.Trial;
 /**
  * The gate that keeps the HLB of the emulsifiers within 1.5 of what the oils require.
  *
- * <p>It shuts only where both are known of all materials, all emulsifiers are nonionic, and the swap leaves the band or
+ * <p>It shuts only where the HLB is known of all emulsifiers and what is required of most oils, all emulsifiers are nonionic, and the swap leaves the band or
  * moves farther away from it. Otherwise it shows how the figures move.
  */
 final class HlbGate implements Gate {
@@ -24,6 +24,9 @@ final class HlbGate implements Gate {
 
     /** Outside the band already, a move away by no more than this is none. Own choice: as exact as HLB is stated. */
     private static final BigDecimal FARTHER = new BigDecimal("0.5");
+
+    /** What is known weighs at least so many times as much as what is not. Own choice. */
+    private static final BigDecimal NEARLY = BigDecimal.valueOf(4);
 
     /** A move by more than this brings a caution. Own choice. */
     private static final BigDecimal WORTH_A_LOOK = BigDecimal.ONE;
@@ -62,7 +65,7 @@ final class HlbGate implements Gate {
         Hlb emulsifiers = recipe.emulsifierHlb();
         boolean known = recipe.system().isEmulsion()
                 && !recipe.system().waterInOil()
-                && required.unknown().signum() == 0
+                && isNearlyKnown(required)
                 && emulsifiers.unknown().signum() == 0
                 && recipe.portions().stream().noneMatch(HlbGate::isChargedEmulsifier);
         return known
@@ -70,6 +73,11 @@ final class HlbGate implements Gate {
                         .flatMap(oils ->
                                 emulsifiers.mean().map(own -> own.subtract(oils).abs()))
                 : Optional.empty();
+    }
+
+    /** Whether the required HLB is known of so much of the oils that the rest moves it little. */
+    private static boolean isNearlyKnown(Hlb required) {
+        return required.unknown().multiply(NEARLY).compareTo(required.mass()) <= 0;
     }
 
     private static boolean isChargedEmulsifier(Portion portion) {
@@ -97,7 +105,24 @@ final class HlbGate implements Gate {
                 trial.after().emulsifierHlb(),
                 words,
                 cautions);
-        return new Verdict(this, true, words.isEmpty() ? GateMessages.noChange() : String.join(" ", words), cautions);
+        return new Verdict(
+                this,
+                true,
+                words.isEmpty() ? GateMessages.noChange() : String.join(" ", words),
+                comesNearer(trial) ? List.of() : cautions);
+    }
+
+    /** Whether the emulsifiers come nearer to what the oils require, so far as both are known. */
+    private static boolean comesNearer(Trial trial) {
+        Optional<BigDecimal> before = apart(trial.before());
+        Optional<BigDecimal> after = apart(trial.after());
+        return before.isPresent() && after.isPresent() && after.get().compareTo(before.get()) <= 0;
+    }
+
+    private static Optional<BigDecimal> apart(Recipe recipe) {
+        return recipe.requiredHlb().mean().flatMap(oils -> recipe.emulsifierHlb()
+                .mean()
+                .map(own -> own.subtract(oils).abs()));
     }
 
     private static void compare(Wording wording, Hlb before, Hlb after, List<String> words, List<String> cautions) {

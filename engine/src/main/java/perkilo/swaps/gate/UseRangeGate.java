@@ -38,6 +38,18 @@ final class UseRangeGate implements Gate {
             "primary surfactant",
             "propellant");
 
+    /** What may make up a product without water although it does not yet; other oils keep their usual level. */
+    private static final Set<String> CARRIERS =
+            Set.of(
+            "triglyceride oil",
+            "volatile emollient",
+            "butter",
+            "wax",
+            "powder",
+            "abrasive",
+            "primary surfactant",
+            "propellant");
+
     @Override
     public String name() {
         return "use range";
@@ -99,6 +111,9 @@ final class UseRangeGate implements Gate {
                 || trial.after().kind().is(ProductKind.Word.SPRAY);
         if (perfume && roles.contains("solvent")) {
             return true;
+        }
+        if (!trial.from().equals(trial.to()) && roles.stream().noneMatch(CARRIERS::contains)) {
+            return false;
         }
         boolean isOil = Functions.work(trial.to()).equals(Functions.EMOLLIENT);
         return !trial.after().hasWater()

@@ -21,7 +21,7 @@ import perkilo.swaps.ChangedLine;
  * @param grams the size of the batch
  * @param weights one per line, in the order of the formula
  * @param out materials that went out, with their levels in words
- * @param cautions of the swap, each in full sentences
+ * @param cautions of the check of the formula and of the swap, each in full sentences
  */
 public record BenchBatch(
         Formula formula,
@@ -62,22 +62,32 @@ public record BenchBatch(
         }
     }
 
-    /** The batch of a formula as it is. */
-    public static BenchBatch of(Book book, Formula formula, BigDecimal grams) {
+    /**
+     * The batch of a formula as it is.
+     *
+     * @param checked what the check of the formula warns of, each in full sentences
+     */
+    public static BenchBatch of(Book book, Formula formula, BigDecimal grams, List<String> checked) {
         List<ChangedLine> lines = ChangedLine.ofUnchanged(formula);
         return new BenchBatch(
-                formula, "", grams, weights(lines, materials(book, formula), grams), List.of(), List.of());
+                formula, "", grams, weights(lines, materials(book, formula), grams), List.of(), checked);
     }
 
-    /** The batch of a formula with a swap or blend. */
-    public static BenchBatch of(AppliedSwap applied, BigDecimal grams) {
+    /**
+     * The batch of a formula with a swap or blend.
+     *
+     * @param checked what the check of the new formula warns of, each in full sentences
+     */
+    public static BenchBatch of(AppliedSwap applied, BigDecimal grams, List<String> checked) {
+        List<String> cautions = new ArrayList<>(checked);
+        cautions.addAll(applied.cautions());
         return new BenchBatch(
                 applied.formula(),
                 applied.original().name(),
                 grams,
                 weights(applied.lines(), applied.materials(), grams),
                 applied.out(),
-                applied.cautions());
+                cautions);
     }
 
     /** The index of the line that takes what rounding leaves. */

@@ -3,6 +3,7 @@ package perkilo.swaps.trial;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -37,6 +38,9 @@ public record Recipe(
         Set<String> requiredTags,
         @Nullable BigDecimal naturalOriginTarget,
         LocalDate day) {
+
+    /** At most so much is in a phase that is added last. Own choice. */
+    private static final BigDecimal SMALL_PHASE = new BigDecimal("0.15");
 
     private static final String[] OILS = {
         "emollient ester",
@@ -94,7 +98,7 @@ public record Recipe(
         Formula.Line at = portions.get(line).line();
         boolean both = PhaseNature.weightOf(portions, "water").signum() > 0
                 && PhaseNature.weightOf(portions, "oil").signum() > 0;
-        if (both && isCooler(at)) {
+        if (both && (isCooler(at) || isAddedLast(line))) {
             return PhaseNature.EMULSION;
         }
         if (both && at.phase().isBlank()) {
@@ -196,6 +200,35 @@ public record Recipe(
         return portions.stream()
                 .filter(portion -> Names.key(portion.line().phase()).equals(phase))
                 .toList();
+    }
+
+    /**
+     * Whether a phase without a temperature is a small one, without process water, that follows a water phase and an
+     * oil phase: it is added to the finished emulsion. Common practice.
+     */
+    private boolean isAddedLast(int line) {
+        Formula.Line at = portions.get(line).line();
+        if (at.phaseC() != null || at.phase().isBlank()) {
+            return false;
+        }
+        List<Portion> phase = phaseOf(at);
+        boolean isSmall = phase.stream()
+                                .map(Portion::level)
+                                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                                .compareTo(SMALL_PHASE)
+                        <= 0
+                && phase.stream().noneMatch(portion -> portion.material().isWater());
+        if (!isSmall) {
+            return false;
+        }
+        Set<PhaseNature> before = EnumSet.noneOf(PhaseNature.class);
+        for (Portion portion : portions) {
+            if (phase.contains(portion)) {
+                break;
+            }
+            before.add(PhaseNature.of(phaseOf(portion.line())));
+        }
+        return before.contains(PhaseNature.WATER) && before.contains(PhaseNature.OIL);
     }
 
     private boolean isCooler(Formula.Line line) {
