@@ -92,8 +92,8 @@ final class CheckMessages {
     }
 
     static String separatesFromOil(String material, String formula) {
-        return "Check \"" + material + "\" in " + formula
-                + " (phase). It dissolves in water only, and the product is of oils without water or an emulsifier, so it would"
+        return about(material, formula, "phase")
+                + " It dissolves in water only, and the product is of oils without water or an emulsifier, so it would"
                 + " separate.";
     }
 }

@@ -292,6 +292,30 @@ final class GateMessages {
                 + " is solid, so the product becomes harder.";
     }
 
+    static String isHarder(String material, String replaced) {
+        return material + " is harder than " + replaced + ", so the product may become harder.";
+    }
+
+    static String isSofter(String material, String replaced) {
+        return material + " is softer than " + replaced + ", so the product may become softer.";
+    }
+
+    static String meltsElsewhere(String material, BigDecimal rise) {
+        return material + " melts " + TrialWords.oneDecimal(rise.abs()) + " °C "
+                + (rise.signum() > 0
+                        ? "higher, so the product may become harder."
+                        : "lower, so the product may become softer.");
+    }
+
+    static String oxidisesSooner(String material, String replaced) {
+        return material + " oxidises sooner than " + replaced
+                + ": check the antioxidant, and how long the product keeps.";
+    }
+
+    static String becomesCloudy(String material, String replaced) {
+        return material + " is less clear than " + replaced + ", so the product may become cloudy.";
+    }
+
     static String looksOrSmells(String material, List<String> words) {
         return material + " brings colour or odour: " + String.join(", ", words) + ".";
     }

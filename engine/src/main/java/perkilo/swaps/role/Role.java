@@ -11,9 +11,19 @@ import java.util.Locale;
  * @param fits the formulas in which it can be played
  * @param dosed how much of one material takes the place of another
  * @param kept whether materials in this role are not swapped unless a person opens them: they carry the claim
+ * @param watch what changes with any other substance in this role, a sentence without its full stop; empty for nothing
+ * @param watchIn the formulas in which that is so
  * @param facts what two materials in this role are compared by; the weights add up to 100
  */
-public record Role(String name, Place place, Fits fits, Dosed dosed, boolean kept, List<RoleFact> facts) {
+public record Role(
+        String name,
+        Place place,
+        Fits fits,
+        Dosed dosed,
+        boolean kept,
+        String watch,
+        Fits watchIn,
+        List<RoleFact> facts) {
 
     public Role {
         facts = List.copyOf(facts);
@@ -31,7 +41,8 @@ public record Role(String name, Place place, Fits fits, Dosed dosed, boolean kep
         ANY("any formula"),
         EMULSION("formulas with water and oil"),
         SURFACTANT_SYSTEM("formulas with cleansing surfactants"),
-        OILY_SYSTEM("formulas without water and water-in-oil emulsions");
+        OILY_SYSTEM("formulas without water and water-in-oil emulsions"),
+        POWDER_PRODUCT("formulas that are mostly powder");
 
         private final String words;
 

@@ -111,6 +111,8 @@ public final class Roles {
                     Role.word(Role.Fits.class, row.get(2)),
                     Role.word(Role.Dosed.class, row.get(3)),
                     Set.of("yes").contains(row.get(4)),
+                    row.get(5),
+                    row.get(6).isEmpty() ? Role.Fits.ANY : Role.word(Role.Fits.class, row.get(6)),
                     facts.getOrDefault(name, List.of()));
             roles.put(Names.withoutMarks(name), role);
         }

@@ -35,7 +35,10 @@ record DoseByRole(BigDecimal level, String why, List<String> cautions) {
      */
     static DoseByRole of(@Nullable Role role, BigDecimal now, Material from, Material to) {
         boolean sameSubstance = !from.inci().isBlank() && Names.key(from.inci()).equals(Names.key(to.inci()));
-        Role.Dosed dosed = role == null || sameSubstance ? Role.Dosed.EQUAL_ACTIVE : role.dosed();
+        boolean asGrades = sameSubstance && (positive(from, Fact.ACTIVE) != null || positive(to, Fact.ACTIVE) != null);
+        Role.Dosed dosed = role == null || asGrades || (sameSubstance && role.dosed() != Role.Dosed.EQUAL_LEVEL)
+                ? Role.Dosed.EQUAL_ACTIVE
+                : role.dosed();
         return switch (dosed) {
             case EQUAL_ACTIVE -> byActive(now, from, to);
             case EQUIVALENTS, MOLES -> byEquivalents(now, from, to, dosed);

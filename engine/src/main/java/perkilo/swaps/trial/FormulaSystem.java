@@ -16,14 +16,17 @@ import perkilo.swaps.role.Roles;
  * @param water process water
  * @param oils what dissolves or melts in the oil phase; unknown solubility does not count
  * @param surfactants cleansing surfactants, as active matter; unknown active matter counts in full
+ * @param powders what stays a powder in the formula
  * @param waterInOil whether its emulsifiers make water-in-oil emulsions: their mean HLB is below 7 where it is known of
  *     all; else there are only water-in-oil emulsifiers
  */
-public record FormulaSystem(BigDecimal water, BigDecimal oils, BigDecimal surfactants, boolean waterInOil) {
+public record FormulaSystem(
+        BigDecimal water, BigDecimal oils, BigDecimal surfactants, BigDecimal powders, boolean waterInOil) {
 
     private static final BigDecimal LEAST_WATER = new BigDecimal("0.05");
     private static final BigDecimal LEAST_OILS = new BigDecimal("0.02");
     private static final BigDecimal LEAST_SURFACTANTS = new BigDecimal("0.03");
+    private static final BigDecimal MOSTLY = new BigDecimal("0.5");
     private static final BigDecimal BORDER_HLB = BigDecimal.valueOf(7);
 
     /** The system of a recipe. */
@@ -31,18 +34,21 @@ public record FormulaSystem(BigDecimal water, BigDecimal oils, BigDecimal surfac
         BigDecimal water = BigDecimal.ZERO;
         BigDecimal oils = BigDecimal.ZERO;
         BigDecimal surfactants = BigDecimal.ZERO;
+        BigDecimal powders = BigDecimal.ZERO;
         for (Portion portion : recipe.portions()) {
             Material material = portion.material();
             if (material.isWater()) {
                 water = water.add(portion.level());
             } else if (Names.key(material.traits().solubleIn()).equals("oil")) {
                 oils = oils.add(portion.level());
+            } else if (Names.key(material.traits().solubleIn()).equals("powder")) {
+                powders = powders.add(portion.level());
             }
             if (Roles.first(material).filter(Roles::isSurfactant).isPresent()) {
                 surfactants = surfactants.add(active(portion));
             }
         }
-        return new FormulaSystem(water, oils, surfactants, isWaterInOil(recipe.portions()));
+        return new FormulaSystem(water, oils, surfactants, powders, isWaterInOil(recipe.portions()));
     }
 
     /** Whether it holds water and oil. */
@@ -60,13 +66,24 @@ public record FormulaSystem(BigDecimal water, BigDecimal oils, BigDecimal surfac
         return water.signum() == 0 || waterInOil;
     }
 
+    /** Whether most of it is powder. */
+    public boolean isPowder() {
+        return powders.compareTo(MOSTLY) > 0;
+    }
+
     /** Whether a role can be played in it. */
     public boolean fits(Role role) {
-        return switch (role.fits()) {
+        return is(role.fits());
+    }
+
+    /** Whether it is one of some formulas. */
+    public boolean is(Role.Fits formulas) {
+        return switch (formulas) {
             case ANY -> true;
             case EMULSION -> isEmulsion();
             case SURFACTANT_SYSTEM -> isSurfactantSystem();
             case OILY_SYSTEM -> isOily();
+            case POWDER_PRODUCT -> isPowder();
         };
     }
 
