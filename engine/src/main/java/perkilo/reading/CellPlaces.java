@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,7 @@ final class CellPlaces {
 
     private final Tables tables;
     private final Map<FoundTable, Map<String, Integer>> lines = new HashMap<>();
+    private final Map<FoundTable, Map<String, List<Spot>>> spots = new HashMap<>();
 
     CellPlaces(Tables tables) {
         this.tables = tables;
@@ -46,19 +48,84 @@ final class CellPlaces {
         }
     }
 
-    /** The places of an origin in all tables that hold it; none if no table does. */
+    /**
+     * A cell of an arranged table.
+     *
+     * @param row its row in the table
+     * @param column null for what stands for the whole row
+     */
+    private record Spot(int row, @Nullable InputColumn column) {}
+
+    /**
+     * The places of an origin in all tables that hold it; none if no table does. Where a sheet was arranged in another
+     * way, a cell that became part of no table stands for the headers of all tables that were made of the sheet.
+     */
     List<Place> of(Origin origin) {
         List<Place> places = new ArrayList<>();
+        List<Place> arranged = new ArrayList<>();
         for (FoundTable table : tables.all()) {
             Grid grid = table.grid();
-            if (grid.file().equals(origin.file()) && grid.sheet().equals(origin.sheet())) {
+            if (!grid.file().equals(origin.file()) || !grid.sheet().equals(origin.sheet())) {
+                continue;
+            }
+            if (grid.isArranged()) {
+                places.addAll(inArranged(table, origin.cell()));
+                arranged.add(new Place(table, List.of(), null));
+            } else {
                 Place place = in(table, origin.cell());
                 if (place != null) {
                     places.add(place);
                 }
             }
         }
-        return places;
+        return places.isEmpty() && !origin.cell().isEmpty() ? arranged : places;
+    }
+
+    /** The rows of an arranged table that a cell of the person's sheet became part of, by column; else its headers. */
+    private List<Place> inArranged(FoundTable table, String cell) {
+        List<Spot> found = spots(table).getOrDefault(cell, List.of());
+        boolean oneCell = CELL.matcher(cell).matches();
+        List<Place> places = new ArrayList<>();
+        List<@Nullable InputColumn> columns = new ArrayList<>();
+        for (Spot spot : found) {
+            InputColumn column = oneCell ? spot.column() : null;
+            if (!columns.contains(column)) {
+                columns.add(column);
+            }
+        }
+        for (InputColumn column : columns) {
+            List<TableRow> rows = found.stream()
+                    .filter(spot -> !oneCell || Objects.equals(spot.column(), column))
+                    .map(Spot::row)
+                    .filter(row -> row > table.headerRow())
+                    .distinct()
+                    .map(row -> table.row(row, new Findings()))
+                    .toList();
+            if (!rows.isEmpty()) {
+                places.add(new Place(table, rows, column));
+            }
+        }
+        return places.isEmpty() && !found.isEmpty()
+                ? List.of(new Place(table, List.of(), found.get(0).column()))
+                : places;
+    }
+
+    /** The cells of an arranged table by those of the person's sheet. */
+    private Map<String, List<Spot>> spots(FoundTable table) {
+        return spots.computeIfAbsent(table, any -> {
+            Map<String, List<Spot>> byCell = new HashMap<>();
+            Grid grid = table.grid();
+            for (int row : grid.rows().between(table.headerRow() - 1, table.lastRow() + 1)) {
+                table.columns()
+                        .forEach((column, place) -> byCell.computeIfAbsent(
+                                        grid.origin(row, place.index()).cell(), cell -> new ArrayList<>())
+                                .add(new Spot(row, column)));
+                grid.rowPlace(row)
+                        .ifPresent(place -> byCell.computeIfAbsent(
+                                place.cell(), cell -> new ArrayList<>(List.of(new Spot(row, null)))));
+            }
+            return byCell;
+        });
     }
 
     private @Nullable Place in(FoundTable table, String cell) {

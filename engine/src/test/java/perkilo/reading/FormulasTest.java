@@ -6,6 +6,7 @@ import java.util.List;
 import org.apache.poi.xssf.usermodel.XSSFName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import perkilo.model.Book;
 import perkilo.model.Formula;
@@ -246,6 +247,116 @@ final class FormulasTest {
         assertThat(TestBook.sound().drop("Offers").findings())
                 .contains("error book.xlsx: No price sheet was recognised. It needs the columns Supplier, Item, Pack "
                         + "size, Pack unit, Price and Price per: add such a sheet, or rename your headers.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Formula,Grams", "Recipe,g", "Product,Grams per pot", "Produkt,Gramm", "Product,kg"})
+    void weights_are_parts_of_their_own_formula(String names, String weights) {
+        TestBook book = recipes(
+                List.of(names, "Ingredient", weights),
+                List.of("Balm", "Shea butter", 900),
+                List.of("", "Sunflower oil", 100),
+                List.of("Butter bar", "Shea butter", 1000),
+                List.of("Butter bar", "Sunflower oil", 3000));
+
+        assertThat(levels(book, "Balm")).containsExactly("90", "10");
+        assertThat(levels(book, "Butter bar")).containsExactly("25", "75");
+        assertThat(book.findings())
+                .contains(
+                        "note Recipes!C1: The column \"" + weights + "\" is converted to per cent, for each formula by "
+                                + "itself: \"Balm\" of 1000, \"Butter bar\" of 4000. Costs follow its cells when the command runs "
+                                + "again.");
+    }
+
+    @Test
+    void each_formula_has_its_own_total_of_weights_and_its_own_balance() {
+        TestBook book = recipes(
+                List.of("Formula", "Ingredient", "Grams"),
+                List.of("Balm", "Shea butter", 50),
+                List.of("Balm", "Sunflower oil", "q.s."),
+                List.of("Balm", "Total", 200),
+                List.of("Butter bar", "Shea butter", "ad 400"),
+                List.of("Butter bar", "Sunflower oil", 100));
+
+        assertThat(levels(book, "Balm")).containsExactly("25", "75");
+        assertThat(levels(book, "Butter bar")).containsExactly("75", "25");
+    }
+
+    @Test
+    void products_beside_levels_name_recipes_too() {
+        TestBook book = recipes(
+                List.of("Product", "Ingredient", "% w/w"),
+                List.of("Balm", "Shea butter", 40),
+                List.of("Balm", "Sunflower oil", 60),
+                List.of("Butter bar", "Shea butter", 70),
+                List.of("Butter bar", "Sunflower oil", 30));
+
+        assertThat(levels(book, "Balm")).containsExactly("40", "60");
+        assertThat(levels(book, "Butter bar")).containsExactly("70", "30");
+        assertThat(book.findings())
+                .contains(
+                        "note Recipes!A1: The column \"Product\" names several recipes, so each is read as a formula of "
+                                + "that name.");
+    }
+
+    @Test
+    void a_product_on_each_line_is_no_recipe() {
+        TestBook book = TestBook.sound()
+                .sheet(
+                        "Balm",
+                        List.of("Product", "Ingredient", "% w/w"),
+                        List.of("Karilux", "Shea butter", 40),
+                        List.of("Solvane", "Sunflower oil", 60));
+        assertThat(book.read().value().formulas().values())
+                .extracting(Formula::name)
+                .containsExactly("Balm");
+        assertThat(levels(book, "Balm")).containsExactly("40", "60");
+        TestBook another = recipes(
+                List.of("Product", "Ingredient", "% w/w"),
+                List.of("Karilux", "Shea butter", 40),
+                List.of("Solvane", "Sunflower oil", 60));
+        assertThat(another.read().value().formula("Recipes")).isPresent();
+    }
+
+    @Test
+    void a_formula_of_weights_that_does_not_add_up_has_no_figure_and_the_others_have() {
+        Reading<Book> reading = recipes(
+                        List.of("Product", "Ingredient", "Grams"),
+                        List.of("Balm", "Shea butter", 50),
+                        List.of("Balm", "Sunflower oil", 60),
+                        List.of("Balm", "Total", 100),
+                        List.of("Butter bar", "Shea butter", 100),
+                        List.of("Butter bar", "Sunflower oil", 300),
+                        List.of("Scrub", "Shea butter", 10),
+                        List.of("Scrub", "Sunflower oil", "q.s."))
+                .read();
+
+        assertThat(reading.findings())
+                .extracting(Finding::toString)
+                .contains(
+                        "error Recipes!A2: \"Balm\" adds up to 110 %, which is 10 % too much. Correct its lines so that "
+                                + "they add up to 100 %.",
+                        "error Recipes!A7: \"Scrub\" has a q.s. line in the column \"Grams\" but no total, so its "
+                                + "percentages are not known. Add a row Total with the weight of the batch, or type "
+                                + "q.s. to 1000 g.");
+        Book book = reading.value();
+        assertThat(book.gaps().isEverything()).isFalse();
+        assertThat(book.formula("Balm").orElseThrow().lines()).isEmpty();
+        assertThat(book.formula("Scrub").orElseThrow().lines()).isEmpty();
+        assertThat(book.formula("Butter bar").orElseThrow().lines()).hasSize(2);
+    }
+
+    /** The sound book with its formulas on a sheet of recipes. */
+    private static TestBook recipes(List<?>... rows) {
+        return TestBook.sound().drop("Balm").sheet("Recipes", rows);
+    }
+
+    /** The levels of a formula in per cent. */
+    private static List<String> levels(TestBook book, String name) {
+        Formula formula = book.read().value().formula(name).orElseThrow();
+        return formula.lines().stream()
+                .map(line -> Percents.words(formula.levelOf(line)))
+                .toList();
     }
 
     /** The oils of the balm at some levels, in water. */

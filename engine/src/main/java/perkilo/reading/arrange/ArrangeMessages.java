@@ -1,5 +1,7 @@
 package perkilo.reading.arrange;
 
+import java.util.List;
+
 /** What a person reads about a sheet that is laid out in their own way. */
 final class ArrangeMessages {
 
@@ -16,6 +18,25 @@ final class ArrangeMessages {
     static String weights(String header, String whole) {
         return "The column \"" + header + "\" is converted to per cent of " + whole
                 + ". Costs follow its cells when the command runs again.";
+    }
+
+    static String weightsOfEach(String header, List<String> wholes) {
+        return "The column \"" + header + "\" is converted to per cent, for each formula by itself: "
+                + String.join(", ", wholes) + ". Costs follow its cells when the command runs again.";
+    }
+
+    static String partOf(String formula, String whole) {
+        return "\"" + formula + "\" of " + whole;
+    }
+
+    static String noTotal(String formula, String header) {
+        return "\"" + formula + "\" has a q.s. line in the column \"" + header
+                + "\" but no total, so its percentages are not known."
+                + " Add a row Total with the weight of the batch, or type q.s. to 1000 g.";
+    }
+
+    static String namedByProducts(String header) {
+        return "The column \"" + header + "\" names several recipes, so each is read as a formula of that name.";
     }
 
     static String noTotal(String header) {

@@ -7,16 +7,19 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.Meaning;
+import perkilo.names.Names;
 import perkilo.origin.Decimals;
 import perkilo.origin.Origin;
 import perkilo.reading.table.ColumnNames;
@@ -24,6 +27,7 @@ import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
+import perkilo.schema.ProductsSheet;
 import perkilo.schema.Schemas;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -42,6 +46,8 @@ final class FormulaArranger {
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal ROUGHLY = new BigDecimal("0.05");
     private static final ColumnNames COLUMNS = new ColumnNames(FormulaSheet.SCHEMA.columns());
+
+    private static final ColumnNames PRODUCT = new ColumnNames(List.of(ProductsSheet.PRODUCT));
 
     private static final Pattern WEIGHT = Pattern.compile(
             "(?iu)(?:(?:batch|charge|ansatz|weight|amount|qty|quantity|menge|einwaage|gewicht|quantité|qté|poids|cantidad|peso|quantità)\\s*)?"
@@ -104,8 +110,15 @@ final class FormulaArranger {
         }
     }
 
-    /** A line of a formula. */
-    private record Line(int row, Phase phase) {}
+    /**
+     * A line of a formula.
+     *
+     * @param formula the formula's name in the line or above it; empty where no column names formulas
+     */
+    private record Line(int row, Phase phase, String formula) {}
+
+    /** A formula's part of a column of weights, by {@link Names#key} of its name. */
+    private record Weighed(int column, String formula) {}
 
     /** The name and the temperature of a phase, with the places that say them. */
     private record Phase(
@@ -121,13 +134,13 @@ final class FormulaArranger {
         int above = -1;
         List<Runnable> reports = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
-            Head head = heads.get(i);
-            Title title = title(head, above);
+            Title title = title(heads.get(i), above);
             int below = grid.rows().last();
             if (i + 1 < heads.size()) {
-                Title next = title(heads.get(i + 1), head.row());
+                Title next = title(heads.get(i + 1), heads.get(i).row());
                 below = (next == null ? heads.get(i + 1).row() : next.row()) - 1;
             }
+            Head head = byProducts(heads.get(i), title, below, reports);
             parts.add(part(head, title, below, reports));
             above = below;
         }
@@ -233,6 +246,58 @@ final class FormulaArranger {
             last++;
         }
         return Optional.of(new Head(row, columns, levels, weight, first, Math.max(last, material)));
+    }
+
+    /** The same headers, with the products as the formulas if nothing else names those. */
+    private Head byProducts(Head head, @Nullable Title title, int below, List<Runnable> reports) {
+        boolean named = head.columns().containsKey(FormulaSheet.FORMULA)
+                || title != null
+                || head.levels().size() > 1
+                || head.levels().values().stream().anyMatch(name -> !name.isEmpty())
+                || names.isFormula(grid.title());
+        if (named) {
+            return head;
+        }
+        for (Map.Entry<Integer, Cell> cell : grid.row(head.row()).entrySet()) {
+            int column = cell.getKey();
+            boolean free = column != head.material() && !head.levels().containsKey(column);
+            boolean product = SheetCells.isText(cell.getValue())
+                    && PRODUCT.find(cell.getValue().text()).isPresent();
+            if (free && product && namesRecipes(head, column, below)) {
+                Map<InputColumn, Integer> columns = new LinkedHashMap<>(head.columns());
+                columns.put(FormulaSheet.FORMULA, column);
+                String header = cell.getValue().text();
+                reports.add(
+                        () -> findings.note(grid.origin(head.row(), column), ArrangeMessages.namedByProducts(header)));
+                odd = true;
+                return new Head(head.row(), columns, head.levels(), head.weight(), head.first(), head.last());
+            }
+        }
+        return head;
+    }
+
+    /**
+     * Whether a column of products names the recipes: each stands for two lines or more in the mean. A column that
+     * names the goods of single lines, such as their trade names, does not.
+     */
+    private boolean namesRecipes(Head head, int column, int below) {
+        Set<String> products = new HashSet<>();
+        int lines = 0;
+        for (int row : grid.rows().between(head.row(), below + 1)) {
+            Cell material = SheetCells.merged(grid, row, head.material());
+            if (material.isBlank() || SheetCells.isTotal(material)) {
+                continue;
+            }
+            Cell product = SheetCells.merged(grid, row, column);
+            if (!product.isBlank()) {
+                products.add(Names.key(product.text()));
+            } else if (products.isEmpty()) {
+                return false;
+            }
+            lines++;
+        }
+        boolean known = products.stream().allMatch(names::isProduct);
+        return !products.isEmpty() && lines >= 2 * products.size() && (known || column < head.material());
     }
 
     /** Whether columns may be weights of formulas: the sheet is called nothing else, and the row heads no prices. */
@@ -343,7 +408,10 @@ final class FormulaArranger {
         rows.set(head.row());
         List<Line> lines = new ArrayList<>();
         Phase phase = new Phase("", Origin.NONE, null);
-        Map<Integer, BigDecimal> totals = new HashMap<>();
+        Map<Weighed, BigDecimal> totals = new HashMap<>();
+        Map<String, Origin> named = new LinkedHashMap<>();
+        String formula = "";
+        Integer formulas = head.columns().get(FormulaSheet.FORMULA);
         Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
         for (int row : grid.rows().between(head.row(), below + 1)) {
             Cell material = SheetCells.merged(grid, row, head.material());
@@ -356,12 +424,18 @@ final class FormulaArranger {
                 odd = true;
                 continue;
             }
+            Cell name = formulas == null ? Cell.BLANK : SheetCells.merged(grid, row, formulas);
+            boolean ownName = formulas != null && !name.isBlank() && !SheetCells.isTotal(name);
+            if (formulas != null && ownName) {
+                formula = name.text();
+                named.putIfAbsent(Names.key(formula), SheetCells.origin(grid, row, formulas));
+            }
             if (isTotal(head, row, material)) {
                 rows.set(row);
                 for (int column : head.levels().keySet()) {
                     BigDecimal total = SheetCells.number(grid.at(row, column));
                     if (total != null) {
-                        totals.put(column, total);
+                        totals.put(new Weighed(column, Names.key(formula)), total);
                     }
                 }
                 continue;
@@ -373,20 +447,13 @@ final class FormulaArranger {
             if (!material.isBlank() || filled) {
                 rows.set(row);
                 odd |= phaseColumn != null && own.isBlank() && !phase.name().isEmpty() && !material.isBlank();
-                lines.add(new Line(row, phase));
+                lines.add(new Line(row, phase, formula));
             }
         }
         BitSet columns = new BitSet();
         columns.set(head.first(), head.last() + 1);
-        Map<Integer, BigDecimal> wholes = new HashMap<>();
-        if (head.weight() != null) {
-            for (int column : head.levels().keySet()) {
-                BigDecimal whole = whole(head, column, lines, totals.get(column), reports);
-                if (whole != null) {
-                    wholes.put(column, whole);
-                }
-            }
-        }
+        Map<Weighed, BigDecimal> wholes =
+                head.weight() == null ? Map.of() : wholes(head, lines, totals, named, reports);
         Map<Integer, String> uses = new LinkedHashMap<>();
         head.columns().forEach((column, place) -> uses.put(place, column.header()));
         head.levels().keySet().forEach(place -> uses.put(place, FormulaSheet.LEVEL_OF.header()));
@@ -439,10 +506,55 @@ final class FormulaArranger {
 
     // weights
 
+    /** What the weights are parts of, for each formula by itself. */
+    private Map<Weighed, BigDecimal> wholes(
+            Head head,
+            List<Line> lines,
+            Map<Weighed, BigDecimal> totals,
+            Map<String, Origin> named,
+            List<Runnable> reports) {
+        Map<Weighed, BigDecimal> wholes = new HashMap<>();
+        for (int column : head.levels().keySet()) {
+            Map<String, List<Line>> formulas = new LinkedHashMap<>();
+            lines.forEach(line -> formulas.computeIfAbsent(Names.key(line.formula()), any -> new ArrayList<>())
+                    .add(line));
+            Origin header = grid.origin(head.row(), column);
+            String text = grid.at(head.row(), column).text();
+            List<String> said = new ArrayList<>();
+            formulas.forEach((key, own) -> {
+                Weighed weighed = new Weighed(column, key);
+                Whole whole = whole(head, column, own, totals.get(weighed));
+                String name = own.get(0).formula();
+                if (whole.isUnknown()) {
+                    Origin place = named.getOrDefault(key, header);
+                    String message =
+                            name.isEmpty() ? ArrangeMessages.noTotal(text) : ArrangeMessages.noTotal(name, text);
+                    reports.add(() -> findings.error(place, message));
+                } else if (whole.weight().signum() > 0) {
+                    wholes.put(weighed, whole.weight());
+                    String plain = Decimals.plain(whole.weight());
+                    said.add(formulas.size() == 1 ? plain : ArrangeMessages.partOf(name, plain));
+                }
+            });
+            if (!said.isEmpty()) {
+                String message = formulas.size() == 1
+                        ? ArrangeMessages.weights(text, said.get(0))
+                        : ArrangeMessages.weightsOfEach(text, said);
+                reports.add(() -> findings.note(header, message));
+            }
+        }
+        return wholes;
+    }
+
+    /**
+     * What weights are parts of.
+     *
+     * @param isUnknown whether a line takes the balance to a weight that is said nowhere
+     */
+    private record Whole(BigDecimal weight, boolean isUnknown) {}
+
     /** What the weights of a formula are parts of: its total, the amount in its header, or their sum. */
-    private @Nullable BigDecimal whole(
-            Head head, int column, List<Line> lines, @Nullable BigDecimal total, List<Runnable> reports) {
-        String header = grid.at(head.row(), column).text();
+    private Whole whole(Head head, int column, List<Line> lines, @Nullable BigDecimal total) {
         BigDecimal sum = BigDecimal.ZERO;
         BigDecimal to = null;
         boolean balance = false;
@@ -458,17 +570,7 @@ final class FormulaArranger {
             }
         }
         BigDecimal whole = to != null ? to : total != null ? total : inHeader(head);
-        if (whole == null && balance) {
-            reports.add(() -> findings.error(grid.origin(head.row(), column), ArrangeMessages.noTotal(header)));
-            return null;
-        }
-        whole = whole == null ? sum : whole;
-        if (whole.signum() <= 0) {
-            return null;
-        }
-        String said = Decimals.plain(whole);
-        reports.add(() -> findings.note(grid.origin(head.row(), column), ArrangeMessages.weights(header, said)));
-        return whole;
+        return new Whole(whole == null ? sum : whole, whole == null && balance);
     }
 
     private static @Nullable BigDecimal inHeader(Head head) {
@@ -486,7 +588,7 @@ final class FormulaArranger {
     private static final int ESTIMATE = 4;
     private static final int FORMULA = 5;
 
-    private Grid table(Head head, @Nullable Title title, List<Line> lines, Map<Integer, BigDecimal> wholes) {
+    private Grid table(Head head, @Nullable Title title, List<Line> lines, Map<Weighed, BigDecimal> wholes) {
         GridBuilder builder = new GridBuilder(grid, grid.title());
         Integer formulas = head.columns().get(FormulaSheet.FORMULA);
         boolean named = formulas != null
@@ -513,7 +615,11 @@ final class FormulaArranger {
                 }
                 builder.row(grid.origin(line.row(), column));
                 line(builder, head, line);
-                level(builder, level, grid.origin(line.row(), column), wholes.get(column));
+                level(
+                        builder,
+                        level,
+                        grid.origin(line.row(), column),
+                        wholes.get(new Weighed(column, Names.key(line.formula()))));
                 if (formulas != null) {
                     builder.typed(
                             FORMULA,
@@ -531,8 +637,10 @@ final class FormulaArranger {
 
     private void header(GridBuilder builder, int place, InputColumn column, Head head) {
         Integer theirs = head.columns().get(column);
-        String text =
-                theirs == null ? column.header() : grid.at(head.row(), theirs).text();
+        String typed = theirs == null ? "" : grid.at(head.row(), theirs).text();
+        boolean known =
+                COLUMNS.find(typed).filter(name -> name.column().equals(column)).isPresent();
+        String text = known ? typed : column.header();
         builder.said(place, Cell.text(text), grid.origin(head.row(), theirs == null ? head.material() : theirs));
     }
 
