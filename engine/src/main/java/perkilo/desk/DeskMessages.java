@@ -83,7 +83,7 @@ final class DeskMessages {
     }
 
     static String ofOtherFile() {
-        return "of another file";
+        return "This is about another file.";
     }
 
     static String ratesWait(int open, Path review) {
