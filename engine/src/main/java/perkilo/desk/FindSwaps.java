@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
-import perkilo.model.OwnColumn;
 import perkilo.model.Formula;
+import perkilo.model.OwnColumn;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
@@ -115,7 +115,8 @@ public final class FindSwaps {
         leftBlank(swap, columns).ifPresent(findings::add);
         NextSteps next = next(found, request);
         BigDecimal grams = request.benchGrams();
-        List<BenchBatch> benches = grams == null ? List.of() : List.of(BenchBatch.of(swap, grams, checked(found, swap.formula())));
+        List<BenchBatch> benches =
+                grams == null ? List.of() : List.of(BenchBatch.of(swap, grams, checked(found, swap.formula())));
         return new SwapAnswer.Found(
                 found, next.with(benches), Optional.of(new SwapReport.Applied(swap, columns)), findings);
     }
@@ -132,7 +133,10 @@ public final class FindSwaps {
 
     /** What a laboratory has to know of a formula, as its sheet goes there alone. */
     private static List<String> checked(SwapOutcome.Found found, Formula formula) {
-        return RecipeCheck.of(found.book(), formula).stream().map(Finding::text).distinct().toList();
+        return RecipeCheck.of(found.book(), formula).stream()
+                .map(Finding::text)
+                .distinct()
+                .toList();
     }
 
     /** A batch of each formula as it is. */

@@ -30,8 +30,18 @@ public final class Cautions {
     private static final int SHORTEST_NAME = 4;
 
     /** Words in the names of materials that name no material. */
-    private static final Set<String> NO_NAMES =
-            Set.of("seed", "kernel", "butter", "refined", "golden", "white", "extract", "water", "solution", "powder", "alcohol");
+    private static final Set<String> NO_NAMES = Set.of(
+            "seed",
+            "kernel",
+            "butter",
+            "refined",
+            "golden",
+            "white",
+            "extract",
+            "water",
+            "solution",
+            "powder",
+            "alcohol");
 
     /**
      * The products that are named after a material that leaves them.

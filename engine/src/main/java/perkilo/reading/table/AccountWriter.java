@@ -275,8 +275,8 @@ public final class AccountWriter {
         }
 
         /**
-         * Gives the cells of a row to their tables; where tables overlap, to the one that begins higher up, and what
-         * is left of the row to none.
+         * Gives the cells of a row to their tables; where tables overlap, to the one that begins higher up, and what is
+         * left of the row to none.
          */
         private void take(int row, BitSet columns) {
             for (int at = 0; at < tallies.size(); at++) {

@@ -59,7 +59,9 @@ final class HeatGate implements Gate {
 
     private Verdict withoutPhase(Trial trial, @Nullable Figure max) {
         Figure old = trial.from().traits().maxProcessC();
-        if (max == null || max.value().compareTo(USUAL) >= 0 || (old != null && max.value().compareTo(old.value()) >= 0)) {
+        if (max == null
+                || max.value().compareTo(USUAL) >= 0
+                || (old != null && max.value().compareTo(old.value()) >= 0)) {
             return Verdict.pass(this, GateMessages.phaseTemperatureUnknown());
         }
         return Verdict.passWithCaution(this, GateMessages.maybeTooHot(trial.to().name(), max.value()));

@@ -14,8 +14,8 @@ import perkilo.swaps.trial.Trial;
 /**
  * The gate that keeps the HLB of the emulsifiers within 1.5 of what the oils require.
  *
- * <p>It shuts only where the HLB is known of all emulsifiers and what is required of most oils, all emulsifiers are nonionic, and the swap leaves the band or
- * moves farther away from it. Otherwise it shows how the figures move.
+ * <p>It shuts only where the HLB is known of all emulsifiers and what is required of most oils, all emulsifiers are
+ * nonionic, and the swap leaves the band or moves farther away from it. Otherwise it shows how the figures move.
  */
 final class HlbGate implements Gate {
 
@@ -120,9 +120,11 @@ final class HlbGate implements Gate {
     }
 
     private static Optional<BigDecimal> apart(Recipe recipe) {
-        return recipe.requiredHlb().mean().flatMap(oils -> recipe.emulsifierHlb()
+        return recipe.requiredHlb()
                 .mean()
-                .map(own -> own.subtract(oils).abs()));
+                .flatMap(oils -> recipe.emulsifierHlb()
+                        .mean()
+                        .map(own -> own.subtract(oils).abs()));
     }
 
     private static void compare(Wording wording, Hlb before, Hlb after, List<String> words, List<String> cautions) {

@@ -39,8 +39,7 @@ final class UseRangeGate implements Gate {
             "propellant");
 
     /** What may make up a product without water although it does not yet; other oils keep their usual level. */
-    private static final Set<String> CARRIERS =
-            Set.of(
+    private static final Set<String> CARRIERS = Set.of(
             "triglyceride oil",
             "volatile emollient",
             "butter",

@@ -69,8 +69,7 @@ public record BenchBatch(
      */
     public static BenchBatch of(Book book, Formula formula, BigDecimal grams, List<String> checked) {
         List<ChangedLine> lines = ChangedLine.ofUnchanged(formula);
-        return new BenchBatch(
-                formula, "", grams, weights(lines, materials(book, formula), grams), List.of(), checked);
+        return new BenchBatch(formula, "", grams, weights(lines, materials(book, formula), grams), List.of(), checked);
     }
 
     /**
