@@ -25,10 +25,6 @@ final class ArrangeMessages {
                 + String.join(", ", wholes) + ". Costs follow its cells when the command runs again.";
     }
 
-    static String partOf(String formula, String whole) {
-        return "\"" + formula + "\" of " + whole;
-    }
-
     static String noTotal(String formula, String header) {
         return "\"" + formula + "\" has a q.s. line in the column \"" + header
                 + "\" but no total, so its percentages are not known."

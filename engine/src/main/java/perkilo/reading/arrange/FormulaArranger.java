@@ -533,7 +533,7 @@ final class FormulaArranger {
                 } else if (whole.weight().signum() > 0) {
                     wholes.put(weighed, whole.weight());
                     String plain = Decimals.plain(whole.weight());
-                    said.add(formulas.size() == 1 ? plain : ArrangeMessages.partOf(name, plain));
+                    said.add(formulas.size() == 1 ? plain : '"' + name + "\" of " + plain);
                 }
             });
             if (!said.isEmpty()) {
