@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.CellFault;
 import perkilo.layouts.ColumnUse;
@@ -169,13 +168,7 @@ final class AnsweredReading {
             table.questions()
                     .forEach(question -> pass.open.putIfAbsent(
                             id + "|" + question.field() + "|" + question.key(), new Open(question, id)));
-            Set<String> asked = table.questions().stream()
-                    .filter(question -> question.field().equals(Mapping.COLUMNS))
-                    .map(question -> keyOfColumn(layout, question.key()))
-                    .collect(Collectors.toSet());
-            columns(layout, table.columns().uses()).stream()
-                    .filter(column -> !column.isNotRead() || !asked.contains(column.key()))
-                    .forEach(pass.columns::add);
+            pass.columns.addAll(columns(layout, table.columns().uses()));
         }
     }
 
