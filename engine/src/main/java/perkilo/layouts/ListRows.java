@@ -25,6 +25,7 @@ import perkilo.offers.Validity;
 import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Findings;
+import perkilo.units.Measure;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -33,6 +34,11 @@ public final class ListRows {
 
     /** The pack of goods that are sold one by one. */
     public static final String ONE_PIECE = "1 piece";
+
+    /** The units of packs to choose from; others may be typed. */
+    private static final List<String> PACK_UNITS = List.of("kg", "g", "L", "mL", "lb", "oz", "US gal", "t", "pieces");
+
+    private static final Quantity ANY_UNIT = new Quantity(BigDecimal.ONE, Measure.KG);
 
     private static final int LONGEST_NAME = 200;
     static final String STRUCK = "prices that are struck through";
@@ -636,6 +642,9 @@ public final class ListRows {
             return null;
         }
         PackText pack = packIn(cell, unit);
+        if (pack == null && packIn(cell, ANY_UNIT) != null) {
+            return packWithoutUnit(cell, row, column);
+        }
         if (pack == null) {
             boolean doubtful = sense.mark() == DecimalMark.UNKNOWN && PackText.isAmbiguous(cell.text());
             if (!doubtful) {
@@ -643,6 +652,23 @@ public final class ListRows {
             }
         }
         return pack;
+    }
+
+    /** A pack that is a bare number: in the unit that a person says the column is in, else asked about once. */
+    private @Nullable PackText packWithoutUnit(Cell cell, int row, int column) {
+        Quantity unit = unit(mapping.answer(Mapping.PACK_UNIT).orElse(""));
+        if (unit == null) {
+            String header = columns.layout().headers().getOrDefault(column, "");
+            String named = header.isBlank() ? ListLayout.withoutHeading(column) : ListWords.tidy(header);
+            ask(new Question(
+                    Mapping.PACK_UNIT,
+                    "",
+                    grid.origin(row, column),
+                    QuestionMessages.unitOfPacks(named, shortened(cell.text())),
+                    PACK_UNITS));
+            return null;
+        }
+        return packIn(cell, unit);
     }
 
     private @Nullable PackText packIn(Cell cell, @Nullable Quantity unit) {

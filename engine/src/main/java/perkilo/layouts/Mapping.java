@@ -36,6 +36,7 @@ public record Mapping(
     public static final String FIRST_DAY = "first day";
     public static final String LAST_DAY = "last day";
     public static final String PACK_COLUMN = "pack column";
+    public static final String PACK_UNIT = "unit of packs";
 
     public Mapping {
         answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));

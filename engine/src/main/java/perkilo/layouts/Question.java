@@ -30,6 +30,7 @@ public record Question(String field, String key, Origin where, String text, List
             Mapping.FIRST_DAY,
             Mapping.LAST_DAY,
             Mapping.PACK_COLUMN,
+            Mapping.PACK_UNIT,
             ListRows.STRUCK);
 
     /** How the fields begin that quote what they are about. */

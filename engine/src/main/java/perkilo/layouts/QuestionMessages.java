@@ -54,6 +54,11 @@ public final class QuestionMessages {
                 + "? If none does and all packs are alike, answer with the pack, such as 25 kg.";
     }
 
+    static String unitOfPacks(String header, String pack) {
+        return "In which unit are the packs of the column \"" + header + "\"? The first one is only \"" + pack
+                + "\". The answer counts for every pack of the column without a unit.";
+    }
+
     static String noPackColumn() {
         return "No column seems to hold the pack size. If all packs are alike, answer with the pack, such as 25 kg."
                 + " Otherwise add a column to the list.";

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.CellFault;
 import perkilo.layouts.ColumnUse;
@@ -168,7 +169,13 @@ final class AnsweredReading {
             table.questions()
                     .forEach(question -> pass.open.putIfAbsent(
                             id + "|" + question.field() + "|" + question.key(), new Open(question, id)));
-            pass.columns.addAll(columns(layout, table.columns().uses()));
+            Set<String> asked = table.questions().stream()
+                    .filter(question -> question.field().equals(Mapping.COLUMNS))
+                    .map(question -> keyOfColumn(layout, question.key()))
+                    .collect(Collectors.toSet());
+            columns(layout, table.columns().uses()).stream()
+                    .filter(column -> !column.isNotRead() || !asked.contains(column.key()))
+                    .forEach(pass.columns::add);
         }
     }
 

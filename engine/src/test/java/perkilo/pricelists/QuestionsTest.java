@@ -84,6 +84,26 @@ final class QuestionsTest {
     }
 
     @Test
+    void the_unit_of_bare_packs_is_asked_once_for_the_column() throws IOException {
+        String list = "Product;Pack;EUR/kg\nA;25;4.50\nB;200;3.90\nC;500 g;6.20\n";
+
+        asks(list, "unit of packs", "lb", "A|25|lb||4.5|kg|EUR");
+
+        assertThat(LayoutsProperties.rows(take(list, List.of())))
+                .contains("B|200|lb||3.9|kg|EUR", "C|500|g||6.2|kg|EUR");
+    }
+
+    @Test
+    void a_column_that_speaks_of_cost_is_asked_about_in_one_place() throws IOException {
+        TakenIn asked = take("Product;Pack;EUR/kg;Energy surcharge\nA;25 kg;4.50;0.20\n", List.of());
+
+        assertThat(asked.questions()).extracting(Question::key).containsExactly("Energy surcharge");
+        assertThat(asked.seen().columns())
+                .extracting(column -> column.heading())
+                .containsExactly("Product", "Pack", "EUR/kg");
+    }
+
+    @Test
     void another_price_of_the_list_can_settle_it() throws IOException {
         TakenIn taken = take("Product;Pack;EUR/kg\nA;25 kg;1.250\nB;25 kg;12,50\n", List.of());
 
