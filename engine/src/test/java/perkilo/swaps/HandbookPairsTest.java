@@ -198,8 +198,12 @@ final class HandbookPairsTest {
         assertThat(all).filteredOn(pair -> pair.verdict().equals("offered")).hasSizeGreaterThan(30);
         assertThat(all).filteredOn(pair -> pair.verdict().equals("caution")).hasSizeGreaterThan(30);
         assertThat(all).allSatisfy(pair -> {
-            assertThat(pair.by().isBlank()).as(pair.toString()).isEqualTo(!pair.verdict().equals("refused"));
-            assertThat(pair.about().isBlank()).as(pair.toString()).isEqualTo(!pair.verdict().equals("caution"));
+            assertThat(pair.by().isBlank())
+                    .as(pair.toString())
+                    .isEqualTo(!pair.verdict().equals("refused"));
+            assertThat(pair.about().isBlank())
+                    .as(pair.toString())
+                    .isEqualTo(!pair.verdict().equals("caution"));
         });
         assertThat(all.stream().map(Pair::base).distinct()).hasSizeGreaterThan(10);
         assertThat(all).allSatisfy(pair -> assertThat(pair.source()).isNotBlank());

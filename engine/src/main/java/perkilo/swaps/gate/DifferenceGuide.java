@@ -102,8 +102,8 @@ final class DifferenceGuide implements Gate {
                 && isSolubleIn(to, "water")
                 && trial.after().hasWater();
         double share = trial.dose().to().doubleValue();
-        double ofProduct = Math.exp(
-                share * Math.abs(Math.log(now.value().doubleValue() / old.value().doubleValue())));
+        double ofProduct = Math.exp(share
+                * Math.abs(Math.log(now.value().doubleValue() / old.value().doubleValue())));
         if (inWater && ofProduct <= THICKNESS_IN_WATER) {
             return;
         }
@@ -141,7 +141,10 @@ final class DifferenceGuide implements Gate {
         BigDecimal rise =
                 old == null || now == null ? BigDecimal.ZERO : now.value().subtract(old.value());
         if (steps != 0) {
-            cautions.add(steps > 0 ? GateMessages.isHarder(to.name(), from.name()) : GateMessages.isSofter(to.name(), from.name()));
+            cautions.add(
+                    steps > 0
+                            ? GateMessages.isHarder(to.name(), from.name())
+                            : GateMessages.isSofter(to.name(), from.name()));
         } else if (rise.abs().compareTo(HARDENS) > 0) {
             cautions.add(GateMessages.meltsElsewhere(to.name(), rise));
         }
@@ -149,7 +152,8 @@ final class DifferenceGuide implements Gate {
 
     /** Cloudiness shows where nothing else is as cloudy: not in emulsions. */
     private static void clarity(Trial trial, List<String> cautions) {
-        if (steps(trial.from(), trial.to(), Fact.CLARITY) <= 0 || trial.after().system().isEmulsion()) {
+        if (steps(trial.from(), trial.to(), Fact.CLARITY) <= 0
+                || trial.after().system().isEmulsion()) {
             return;
         }
         boolean cloudy = false;
@@ -159,7 +163,8 @@ final class DifferenceGuide implements Gate {
                             >= place(trial.to(), Fact.CLARITY);
         }
         if (!cloudy) {
-            cautions.add(GateMessages.becomesCloudy(trial.to().name(), trial.from().name()));
+            cautions.add(
+                    GateMessages.becomesCloudy(trial.to().name(), trial.from().name()));
         }
     }
 
