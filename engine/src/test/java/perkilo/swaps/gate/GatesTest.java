@@ -166,6 +166,22 @@ final class GatesTest {
     }
 
     @Test
+    void a_thick_liquid_in_water_counts_by_its_share() {
+        // 1400 to 45 mPa·s: exp(0.05 ln 31.1) = 1.19, exp(0.3 ln 31.1) = 2.8
+        Verdict little = of("other changes", gel("5").trial(1, Kit.catalogued("Propylene glycol")));
+        Verdict much = of("other changes", gel("30").trial(1, Kit.catalogued("Propylene glycol")));
+
+        assertThat(little.cautions()).isEmpty();
+        assertThat(much.cautions().get(0)).contains("thinner");
+    }
+
+    private static Kit gel(String glycerin) {
+        return new Kit()
+                .line("A", "25", "q.s.", Kit.catalogued("Water"))
+                .line("A", "25", glycerin, Kit.catalogued("Glycerin"));
+    }
+
+    @Test
     void it_has_to_melt_in_the_phase() {
         Kit cold = new Kit().line("A", "25", "q.s.", PALMITATE).line("A", "25", "10", Kit.catalogued("Decyl oleate"));
 
