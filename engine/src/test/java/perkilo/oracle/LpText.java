@@ -7,6 +7,10 @@ import java.util.Set;
 
 /** A linear program being written: least cost, rows, and which variables are whole numbers. */
 public final class LpText {
+
+    /** What a difference of equal numbers leaves: a solver that scales such a factor up gives false answers. */
+    private static final double ROUNDING = 1e-12;
+
     private final StringBuilder cost = new StringBuilder();
     private final StringBuilder rows = new StringBuilder();
     private final Set<String> integers = new LinkedHashSet<>();
@@ -65,7 +69,7 @@ public final class LpText {
 
         /** Adds a term. */
         public Row plus(double factor, String variable) {
-            if (factor != 0) {
+            if (Math.abs(factor) > ROUNDING) {
                 terms.append(term(factor, variable)).append('\n');
             }
             return this;

@@ -3,12 +3,15 @@ package perkilo.swaps.blend;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Material;
 import perkilo.origin.Figure;
 import perkilo.swaps.Kit;
 import perkilo.swaps.Varied;
+import perkilo.swaps.role.Role;
+import perkilo.swaps.role.Roles;
 import perkilo.swaps.trial.Portion;
 import perkilo.swaps.trial.Recipe;
 
@@ -16,7 +19,8 @@ import perkilo.swaps.trial.Recipe;
  * A formula with a blend in it, and what might come in: materials of the catalogue, some of whose facts are taken away.
  * Levels, ranges and prices are invented, and so are facts where the catalogue has too few of a kind.
  *
- * @param recipe the formula; without water in one case of four, with a natural origin target in every second
+ * @param recipe the formula; without water in one case of four, but for emulsifiers; with a natural origin target in
+ *     every second
  * @param group the lines of the blend
  * @param pantry what is in the blend, then what might come in, whether or not enough is known of it
  */
@@ -24,6 +28,7 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
 
     private static final int HELD = 4;
     private static final int PANTRY = 14;
+    private static final int MOST_TRIES = 100;
     private static final BlendFinder.Bounds BOUNDS =
             new BlendFinder.Bounds(3, new BigDecimal("0.1"), BigDecimal.ONE, BigDecimal.ZERO);
 
@@ -50,36 +55,64 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
         private final Kind kind;
         private final int number;
         private final Random random;
-        private final List<Material> catalogue;
+        private final List<Material> ofKind;
 
         Maker(Kind kind, int number) {
             this.kind = kind;
             this.number = number;
             this.random = new Random(31L * kind.name().hashCode() + number);
-            this.catalogue = Kit.catalogue().stream()
+            this.ofKind = Kit.catalogue().stream()
                     .filter(material -> Kind.of(material).filter(kind::equals).isPresent())
                     .toList();
         }
 
+        /**
+         * A case in which all that is held is one blend: what a line is there for depends on the rest of its formula.
+         */
         BlendCase make() {
+            for (int tries = 0; tries < MOST_TRIES; tries++) {
+                Optional<BlendCase> made = tried();
+                if (made.isPresent()) {
+                    return made.get();
+                }
+            }
+            throw new IllegalStateException("no formula holds a blend of " + kind);
+        }
+
+        private Optional<BlendCase> tried() {
+            List<Material> catalogue = playersOfOneRole();
             List<Material> materials = new ArrayList<>();
             List<BigDecimal> levels = new ArrayList<>();
             for (int i = 0; i < PANTRY; i++) {
-                Material material = known(i);
+                Material material = known(catalogue, i);
                 materials.add(i == 0 ? material : lessKnown(material, i < HELD));
                 levels.add(i < HELD ? BigDecimal.valueOf(10 + random.nextInt(50), 3) : BigDecimal.ZERO);
             }
             Recipe recipe = recipe(materials, levels);
-            Group group = new Groups(recipe, null, null)
+            Optional<Group> group = new Groups(recipe, null, null)
                     .sought().stream()
-                            .filter(one -> one.kind() == kind)
-                            .findFirst()
-                            .orElseThrow();
+                            .filter(one -> one.kind() == kind && one.lines().size() == HELD)
+                            .findFirst();
+            if (group.isEmpty()) {
+                return Optional.empty();
+            }
             List<Ingredient> pantry = new ArrayList<>();
             for (int i = 0; i < PANTRY; i++) {
                 pantry.add(ingredient(materials.get(i), levels.get(i)));
             }
-            return new BlendCase(recipe, group, pantry);
+            return Optional.of(new BlendCase(recipe, group.get(), pantry));
+        }
+
+        /** Materials of the kind; of one role where only such are blended together. */
+        private List<Material> playersOfOneRole() {
+            if (!kind.byRole()) {
+                return ofKind;
+            }
+            Role role = Roles.first(ofKind.get(random.nextInt(ofKind.size()))).orElseThrow();
+            return ofKind.stream()
+                    .filter(material ->
+                            Roles.first(material).filter(role::equals).isPresent())
+                    .toList();
         }
 
         private Recipe recipe(List<Material> materials, List<BigDecimal> levels) {
@@ -92,7 +125,8 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
             } else {
                 kit.line("B", "", "6", oil("Sweet almond oil"));
             }
-            kit.line("C", "", "q.s.", Kit.catalogued(number % 4 == 3 ? "Sodium chloride" : "Water"));
+            boolean dry = number % 4 == 3 && kind != Kind.EMULSIFIERS;
+            kit.line("C", "", "q.s.", Kit.catalogued(dry ? "Sodium chloride" : "Water"));
             Recipe recipe = kit.recipe();
             return number / 4 % 2 == 1
                     ? recipe
@@ -112,7 +146,7 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
                     : Varied.trait(Kit.catalogued(name), "requiredHlb", figure(70 + random.nextInt(60), 1));
         }
 
-        private Material known(int place) {
+        private Material known(List<Material> catalogue, int place) {
             Material one = catalogue.get(random.nextInt(catalogue.size()));
             Material other = Varied.of(one, "name", one.name() + " " + place);
             other = Varied.trait(other, "useMin", random.nextInt(4) == 0 ? null : figure(1 + random.nextInt(10), 3));
@@ -140,6 +174,10 @@ record BlendCase(Recipe recipe, Group group, List<Ingredient> pantry) {
             }
             for (String trait : List.of("spreadingClass", "charge")) {
                 less = random.nextInt(8) == 0 ? Varied.trait(less, trait, "") : less;
+            }
+            if (kind == Kind.OILS && random.nextInt(8) == 0) {
+                less = Varied.trait(Varied.trait(less, "meltsAtC", null), "viscosity", null);
+                less = Varied.trait(less, "spreadingClass", "");
             }
             return held && random.nextInt(8) == 0 ? Varied.trait(less, "useMax", null) : less;
         }
