@@ -11,6 +11,7 @@ import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Material;
@@ -78,11 +79,29 @@ final class BlendSearchTest {
 
     /** What leaves no room but for the levels as they are is no contradiction. */
     @ParameterizedTest
-    @CsvSource("OILS, 256, 0")
+    @CsvSource({
+        "OILS, 12, 0",
+        "BODY, 160, 0",
+        "EMULSIFIERS, 0, 0",
+        "HUMECTANTS, 168, 0",
+        "THICKENERS, 48, 0",
+        "ANTIOXIDANTS, 16, 0",
+        "CHELATORS, 132, 0",
+        "SURFACTANTS, 0, 0"
+    })
     void the_levels_as_they_are_are_an_answer(Kind kind, int number, int mostChanged) {
         BlendCase blend = BlendCase.of(kind, number);
         double now = new BlendModel(blend).costNow();
 
         assertThat(blend.solved(new OjalgoSolver(), mostChanged).cost()).isCloseTo(now, within(1e-5 * now));
+    }
+
+    /** Bounds that leave hardly any room beside the levels as they are: a solver is not to find that there is none. */
+    @Test
+    void narrow_bounds_have_an_answer() {
+        BlendCase blend = BlendCase.of(Kind.OILS, 264);
+
+        assertThat(blend.solved(new OjalgoSolver(), 0).cost())
+                .isLessThanOrEqualTo(new BlendModel(blend).costNow() * (1 + 1e-5));
     }
 }
