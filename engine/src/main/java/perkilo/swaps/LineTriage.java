@@ -59,15 +59,7 @@ final class LineTriage {
             return keep(recipe, portion, role, SwapMessages.keptByWish());
         }
         if (role == null) {
-            return keep(
-                    recipe,
-                    portion,
-                    null,
-                    ofLine.materials().isEmpty()
-                            ? SwapMessages.roleUnknown(portion.material().name())
-                            : SwapMessages.roleDoesNotFit(
-                                    portion.material().name(),
-                                    ofLine.materials().stream().map(Role::name).toList()));
+            return keep(recipe, portion, null, whyNoRole(portion, ofLine));
         }
         boolean opened = role.kept();
         if (opened && portion.keep() == null && !actives) {
@@ -82,6 +74,17 @@ final class LineTriage {
             return keep(recipe, portion, role, SwapMessages.ownFactMissing(lacking));
         }
         return new Open(role, opened);
+    }
+
+    private static String whyNoRole(Portion portion, RoleOfLine ofLine) {
+        if (ofLine.typed()) {
+            return SwapMessages.typedRoleUnknown(portion.line().wish().role());
+        }
+        String material = portion.material().name();
+        return ofLine.materials().isEmpty()
+                ? SwapMessages.roleUnknown(material)
+                : SwapMessages.roleDoesNotFit(
+                        material, ofLine.materials().stream().map(Role::name).toList());
     }
 
     /** Whether all is known that a candidate has to be ranked by; what is not is kept as missing. */

@@ -86,6 +86,10 @@ final class SwapMessages {
                 + " is not known. Type it in the column Role, of this line or of the material.";
     }
 
+    static String typedRoleUnknown(String word) {
+        return "\"" + word + "\" is not a known role. Correct the column Role of this line.";
+    }
+
     static String roleDoesNotFit(String material, List<String> roles) {
         return material + " is known as " + String.join(", ", roles)
                 + ", which does not fit this phase and this kind of formula. Type its role in the column Role of this"

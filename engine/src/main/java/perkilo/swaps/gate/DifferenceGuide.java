@@ -10,6 +10,7 @@ import perkilo.model.Fact;
 import perkilo.model.Material;
 import perkilo.names.Names;
 import perkilo.origin.Figure;
+import perkilo.swaps.facts.Functions;
 import perkilo.swaps.facts.Solids;
 import perkilo.swaps.role.Role;
 import perkilo.swaps.trial.Trial;
@@ -34,6 +35,9 @@ final class DifferenceGuide implements Gate {
 
     /** Less active matter than this share of before. Own choice: rounding to a balance is no difference. */
     private static final BigDecimal AS_ACTIVE = new BigDecimal("0.98");
+
+    /** In the words of the EU glossary. */
+    private static final String ABSORBENT = "absorbent";
 
     @Override
     public String name() {
@@ -69,6 +73,7 @@ final class DifferenceGuide implements Gate {
             cautions.add(GateMessages.isSensitiveTo(to.name(), sensitive));
         }
         activeMatter(trial, cautions);
+        absorption(trial, cautions);
         Role role = trial.role();
         if (role != null
                 && !role.watch().isEmpty()
@@ -165,6 +170,23 @@ final class DifferenceGuide implements Gate {
         if (!cloudy) {
             cautions.add(
                     GateMessages.becomesCloudy(trial.to().name(), trial.from().name()));
+        }
+    }
+
+    /** Of powders: starch and clay dry the skin, and metal soaps repel water. */
+    private static void absorption(Trial trial, List<String> cautions) {
+        Role role = trial.role();
+        if (role == null || !role.isOneOf("powder")) {
+            return;
+        }
+        String from = trial.from().name();
+        String to = trial.to().name();
+        boolean old = Functions.does(trial.from(), ABSORBENT);
+        boolean now = Functions.does(trial.to(), ABSORBENT);
+        if (now && !old) {
+            cautions.add(GateMessages.absorbsNow(to, from));
+        } else if (old && !now) {
+            cautions.add(GateMessages.absorbsNoMore(to, from));
         }
     }
 

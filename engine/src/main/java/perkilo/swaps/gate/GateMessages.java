@@ -307,6 +307,16 @@ final class GateMessages {
                         : "lower, so the product may become softer.");
     }
 
+    static String absorbsNow(String material, String replaced) {
+        return material + " takes up oil and moisture, and " + replaced
+                + " does not: the feel and the flow of the product change.";
+    }
+
+    static String absorbsNoMore(String material, String replaced) {
+        return replaced + " takes up oil and moisture, and " + material
+                + " does not: the feel and the flow of the product change.";
+    }
+
     static String oxidisesSooner(String material, String replaced) {
         return material + " oxidises sooner than " + replaced
                 + ": check the antioxidant, and how long the product keeps.";
@@ -346,6 +356,12 @@ final class GateMessages {
     static String onlyAsSystem(String material, String replaced, List<String> lost) {
         return material + " is not known to protect against " + String.join(", ", lost) + ", and " + replaced
                 + " does. Only a whole preservative system that protects against the same can take its place.";
+    }
+
+    static String releasesFormaldehyde(String material, String replaced) {
+        return material
+                + " preserves by releasing formaldehyde, which some skins react to and the label has to warn of."
+                + " It does not take the place of " + replaced + ", which releases none.";
     }
 
     static String otherPreservingPh(String material, String replaced) {

@@ -21,6 +21,9 @@ import perkilo.swaps.trial.Trial;
  */
 final class PreservationGate implements Gate {
 
+    /** Their label warns of formaldehyde, and people react to it: only another such one takes their place. */
+    private static final String FORMALDEHYDE_DONOR = "formaldehyde donor";
+
     @Override
     public String name() {
         return "preservation";
@@ -48,6 +51,9 @@ final class PreservationGate implements Gate {
         if (!others.isEmpty()) {
             return Verdict.fail(this, GateMessages.oneOfSeveral(from, others));
         }
+        if (releasesFormaldehyde(trial.to()) && !releasesFormaldehyde(trial.from())) {
+            return Verdict.fail(this, GateMessages.releasesFormaldehyde(to, from));
+        }
         if (trial.to().traits().useMin() == null) {
             return Verdict.fail(this, GateMessages.preservingLevelUnknown(to));
         }
@@ -59,6 +65,10 @@ final class PreservationGate implements Gate {
             return Verdict.fail(this, GateMessages.otherPreservingPh(to, from));
         }
         return Verdict.passWithCaution(this, GateMessages.challengeTestNeeded());
+    }
+
+    private static boolean releasesFormaldehyde(Material material) {
+        return MaterialClass.of(material).contains(FORMALDEHYDE_DONOR);
     }
 
     /** What preserves beside the line that is replaced: together they are the system that was tested. */

@@ -17,7 +17,9 @@ import perkilo.model.Material;
 import perkilo.model.Settings;
 import perkilo.names.Names;
 import perkilo.origin.Decimals;
+import perkilo.origin.Figure;
 import perkilo.purchasing.LineCost;
+import perkilo.purchasing.Quote;
 import perkilo.swaps.Swap;
 import perkilo.swaps.SwapOutcome;
 import perkilo.swaps.blend.Blend;
@@ -114,13 +116,35 @@ final class TrialCosts {
         List<String> packs = new ArrayList<>();
         for (LineCost line : purchase.cost().lines()) {
             Listing listing = purchase.listing(line);
-            packs.add("%s × %s of %s from %s"
+            packs.add("%s × %s of %s from %s%s"
                     .formatted(
                             Decimals.readable(BigDecimal.valueOf(line.line().packs()), 0),
                             listing.offer().pack(),
                             listing.offer().item(),
-                            listing.supplier().name()));
+                            listing.supplier().name(),
+                            whySoMany(purchase, line)));
         }
         return packs;
+    }
+
+    /** Why a trial buys more packs than it takes; empty if it does not. */
+    private static String whySoMany(Purchase purchase, LineCost line) {
+        Quote quote = purchase.problem().quotes().get(line.line().quote());
+        BigDecimal needed = purchase.problem().needs().get(quote.item()).total();
+        if (line.line().packs() <= quote.packsFor(needed.max(quote.packSize()))) {
+            return "";
+        }
+        if (line.line().packs() <= quote.packsFor(quote.smallestLine())) {
+            return ", the least that they sell";
+        }
+        Listing listing = purchase.listing(line);
+        Figure smallest = listing.supplier().minimumOrderValue();
+        if (smallest == null) {
+            return "";
+        }
+        String amount = listing.supplier().currency().getCurrencyCode() + " " + Decimals.readable(smallest.value(), 2);
+        return listing.supplier().smallOrderCharge() == null
+                ? ", because they take orders from " + amount
+                : ", because they charge extra for orders below " + amount;
     }
 }

@@ -9,8 +9,9 @@ import perkilo.swaps.role.Roles;
 /**
  * What the material of a line is in the formula for.
  *
- * <p>The role typed in the line counts; else the first role of the material that can be played in this phase and in
- * this kind of formula. The level does not decide: usual levels are known of materials, not of roles.
+ * <p>The role typed in the line counts, and a word that is no role leaves the line without one; else the first role of
+ * the material that can be played in this phase and in this kind of formula. The level does not decide: usual levels
+ * are known of materials, not of roles.
  *
  * @param role null if it is not known
  * @param materials all roles of the material, the most usual first; none if none is known
@@ -27,9 +28,8 @@ public record RoleOfLine(@Nullable Role role, List<Role> materials, boolean type
         Portion portion = recipe.portions().get(line);
         LineWish wish = portion.line().wish();
         List<Role> materials = Roles.of(portion.material());
-        Role typed = wish.role().isBlank() ? null : Roles.named(wish.role()).orElse(null);
-        if (typed != null) {
-            return new RoleOfLine(typed, materials, true);
+        if (!wish.role().isBlank()) {
+            return new RoleOfLine(Roles.named(wish.role()).orElse(null), materials, true);
         }
         PhaseNature nature = recipe.natureOf(line);
         for (Role role : materials) {
