@@ -108,8 +108,8 @@ public final class TakeInRates {
         void take(String file, Reading<List<DatedRate>> read) {
             findings.addAll(read.findings());
             Findings odd = new Findings();
-            List<DatedRate> near = new RateJumps(odd, answers).settled(read.value(), rates.rates());
-            List<DatedRate> settled = LegacyRates.settled(near, odd, answers);
+            List<DatedRate> settled = new RateJumps(odd, answers).settled(read.value(), rates.rates());
+            LegacyRates.check(settled, odd);
             findings.addAll(odd.list());
             RatesTable.Taken taken = rates.take(settled, replace);
             List<RatesTable.Differing> differing = taken.differing();

@@ -20,10 +20,12 @@ import org.jspecify.annotations.Nullable;
 import perkilo.origin.Figure;
 import perkilo.reading.table.Findings;
 import perkilo.units.DatedRate;
+import perkilo.units.EuroFixedRates;
 
 /**
  * Asks about a rate that is far from the one before: a slip of the keys, or the rate in the other direction. Rates of
- * the European Central Bank are taken as they are.
+ * the European Central Bank are taken as they are, and rates of a currency that the euro had replaced by then are not
+ * used at all.
  */
 public final class RateJumps {
 
@@ -187,7 +189,12 @@ public final class RateJumps {
 
     private static boolean isFar(DatedRate before, DatedRate rate) {
         double ratio = value(rate) / value(before);
-        return ratio > 1 + FAR || ratio < 1 - FAR;
+        return (ratio > 1 + FAR || ratio < 1 - FAR) && !isReplaced(rate);
+    }
+
+    private static boolean isReplaced(DatedRate rate) {
+        return EuroFixedRates.on(rate.date(), rate.from()).isPresent()
+                || EuroFixedRates.on(rate.date(), rate.to()).isPresent();
     }
 
     /** A rate that is far from the one before. */

@@ -144,17 +144,19 @@ final class RatesReviewTest {
         assertThat(Files.readAllLines(table)).contains("EUR,JPY,0.8,2026-11-19,me");
     }
 
+    /** The law's rate counts, whatever is typed: 1.95583 marks for 1 euro, Council Regulation (EC) No 2866/98. */
     @Test
-    void rates_of_a_replaced_currency_can_be_left_out() throws IOException {
-        Path file = file("own.csv", "From,To,Rate,Date,Source\nEUR,DEM,2.1,2026-11-19,me\nEUR,USD,1.1,2026-11-19,me\n");
-        take(file);
-        assertThat(table).doesNotExist();
-        answer("the euro has replaced DEM", "leave them out");
+    void rates_of_a_replaced_currency_are_told_and_not_asked_about() throws IOException {
+        Path file = file(
+                "own.csv",
+                "From,To,Rate,Date,Source\nEUR,DEM,2.1,2026-11-19,me\nEUR,DEM,0.48,2026-11-20,me\nEUR,USD,1.1,2026-11-19,me\n");
 
-        assertThat(take(file).exit()).isZero();
-        assertThat(Files.readAllLines(table))
-                .contains("EUR,USD,1.1,2026-11-19,me")
-                .noneMatch(line -> line.contains("DEM"));
+        CommandLineRun taken = take(file);
+
+        assertThat(taken.exit()).isZero();
+        assertThat(taken.err())
+                .containsOnlyOnce("DEM from then on are not used. The rate is 1.95583 DEM for 1 EUR, fixed by law");
+        assertThat(review).doesNotExist();
     }
 
     /** What was filled in for one file is not lost when another one is taken in first. */
