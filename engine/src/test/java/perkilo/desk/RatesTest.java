@@ -83,8 +83,9 @@ final class RatesTest {
                         waits -> assertThat(waits.open()).isEqualTo(1));
         assertThat(jump.findings())
                 .extracting(Finding::toString)
-                .contains("warning three.csv line 2: The rate from EUR to USD is 12.6 on 2026-11-20, which is 908 % more"
-                        + " than the 1.25 of 2026-11-19 (table.csv line 2). Check whether it is right.");
+                .contains(
+                        "warning three.csv line 2: The rate from EUR to USD is 12.6 on 2026-11-20, which is 908 % more"
+                                + " than the 1.25 of 2026-11-19 (table.csv line 2). Check whether it is right.");
         assertThat(new RatesReader().read(table()).value()).hasSize(1);
     }
 

@@ -88,7 +88,7 @@ public final class Arranger {
                 .flatMap(look -> look.tables().stream())
                 .toList();
         List<Grid> read = looks.stream().map(Look::grid).toList();
-        return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
+        return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open, said.materials());
     }
 
     private static boolean isResult(Grid grid) {
