@@ -1,23 +1,18 @@
 package perkilo.review.rates;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import perkilo.origin.Counted;
 import perkilo.review.Asked;
 import perkilo.review.ChoiceLists;
 import perkilo.review.FilledIn;
 import perkilo.review.Key;
 import perkilo.review.QuestionsSheet;
+import perkilo.review.ReviewFile;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
-import perkilo.xlsx.author.Links;
-import perkilo.xlsx.author.ResultPackage;
-import perkilo.xlsx.write.SavedFile;
 
 /**
  * The workbook in which a person answers what files of exchange rates leave open.
@@ -50,20 +45,12 @@ public record RatesReview(List<Asked> questions) {
      * @throws perkilo.xlsx.write.UnwritableFileException if it cannot be written, with the reason and what to do
      */
     public void write(Path file) throws IOException {
-        List<Asked> sorted = new ArrayList<>();
-        questions.stream().filter(Asked::isOpen).forEach(sorted::add);
-        int open = sorted.size();
-        questions.stream().filter(asked -> !asked.isOpen()).forEach(sorted::add);
+        int open = (int) questions.stream().filter(Asked::isOpen).count();
         ChoiceLists choices = new ChoiceLists();
         List<ResultSheet> sheets = new ArrayList<>();
-        sheets.add(QuestionsSheet.of("Exchange rates: questions", hint(open), sorted, choices));
+        sheets.add(QuestionsSheet.of("Exchange rates: questions", hint(open), questions, choices));
         choices.sheet().ifPresent(sheets::add);
-        Report report = new Report(sheets);
-        Map<String, String> names = new LinkedHashMap<>();
-        sheets.forEach(sheet -> names.put(sheet.name(), sheet.name()));
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        new ResultPackage(report, new Links("", List.of(), names)).writeTo(bytes);
-        SavedFile.write(file, bytes.toByteArray());
+        ReviewFile.write(file, new Report(sheets));
     }
 
     private static String hint(int open) {
