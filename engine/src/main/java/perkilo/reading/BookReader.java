@@ -13,6 +13,7 @@ import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.arrange.Arrangement;
 import perkilo.reading.arrange.Arranger;
+import perkilo.reading.arrange.PlanLosses;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -88,6 +89,7 @@ public final class BookReader {
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());
         List<FoundTable> onSheets = arranged.onSheets(own, findings);
+        PlanLosses.check(onSheets, findings);
         Map<Grid, String> proposals = SheetProposals.of(arranged.sheets(), onSheets, findings);
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
         Tables found = new Tables(tables);

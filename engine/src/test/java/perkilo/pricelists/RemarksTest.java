@@ -78,12 +78,15 @@ final class RemarksTest {
                 .containsExactly("A|190|kg||1235.5|pack|EUR", "B|190|kg||1235.5|pack|EUR");
         assertThat(taken.findings())
                 .extracting(Object::toString)
-                .contains("warning list.csv line 3: The list says that more costs less, but not how much: \"" + remark
-                        + "\" (line 3). It is not used. Ask the supplier for the price and the quantity that it begins at.");
+                .contains(
+                        "warning list.csv line 3: The list says that more costs less, but not how much: \"" + remark
+                                + "\" (line 3). It is not used. Ask the supplier for the price and the quantity that it begins at.");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"from 4 weeks", "ab 2027", "made from 3 plants", "ab Werk", "mind. 380 kg", "ab 4 Fass 6,20 €/kg"})
+    @ValueSource(
+            strings = {"from 4 weeks", "ab 2027", "made from 3 plants", "ab Werk", "mind. 380 kg", "ab 4 Fass 6,20 €/kg"
+            })
     void other_remarks_are_no_such_breaks(String remark) throws IOException {
         assertThat(Intake.said(take("Conditions", remark, "fresh"))).doesNotContain("not how much");
     }

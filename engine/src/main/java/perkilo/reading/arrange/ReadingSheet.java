@@ -57,6 +57,7 @@ public final class ReadingSheet {
     public static final String IGNORE = "ignore";
 
     private static final String MATERIAL_OF = "material of ";
+    private static final String UNITS_PER_BATCH = "units per batch of ";
 
     private static final Pattern NAMES = Pattern.compile("(?i)Reading(?: ?\\(?\\d+\\)?)?");
     private static final int ROWS_LOOKED_AT = 80;
@@ -182,8 +183,7 @@ public final class ReadingSheet {
                                 words,
                                 grid.at(row, like).text(),
                                 text,
-                                (Question.isField(words) || isOfMaterial(words))
-                                        && !isHeader(sheets, name, place, words),
+                                (Question.isField(words) || isOfBook(words)) && !isHeader(sheets, name, place, words),
                                 grid.origin(row, as)));
                     }
                 }
@@ -214,6 +214,16 @@ public final class ReadingSheet {
 
     private static boolean isOfMaterial(String words) {
         return words.regionMatches(true, 0, MATERIAL_OF, 0, MATERIAL_OF.length());
+    }
+
+    /** What stands there for the question how many units a batch of a product gives. */
+    static String unitsPerBatch(String product) {
+        return UNITS_PER_BATCH + product;
+    }
+
+    /** Whether words are a question that only workbooks raise. */
+    private static boolean isOfBook(String words) {
+        return isOfMaterial(words) || words.regionMatches(true, 0, UNITS_PER_BATCH, 0, UNITS_PER_BATCH.length());
     }
 
     /** Which materials lines of formulas mean. */
