@@ -50,7 +50,7 @@ final class CheckCommand extends Command {
         }
         CheckWords.say(console, checked);
         if (Options.isOn(review)) {
-            Report report = new ReviewReading().propose(book.file());
+            Report report = new ReviewReading().propose(options.sources(), today());
             console.written(new Destination(target, within, false).write(book, Destination.REVIEW, report, today()));
         }
         return checked.hasErrors() ? Exit.BAD_INPUT : Exit.DONE;

@@ -74,6 +74,24 @@ final class DeskMessages {
                 + " in another way and take it in with \"perkilo rates FILE\".";
     }
 
+    static String asAnswered(String answer) {
+        return "This is read with your answer \"" + answer + "\".";
+    }
+
+    static String noAnswer(String answer) {
+        return "The answer \"" + answer + "\" is not understood. Choose one of the list.";
+    }
+
+    static String ofOtherFile() {
+        return "This is about another file.";
+    }
+
+    static String ratesWait(int open, Path review) {
+        return "Nothing is taken in yet: " + Counted.of(open, "question") + " about these rates "
+                + (open == 1 ? "is" : "are") + " open. Open " + review
+                + ", answer in the yellow cells, save and close it, and run the same command again.";
+    }
+
     // portfolios
 
     static String noBookIn(Path folder) {

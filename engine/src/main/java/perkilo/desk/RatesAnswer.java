@@ -1,5 +1,6 @@
 package perkilo.desk;
 
+import java.nio.file.Path;
 import java.util.List;
 import perkilo.origin.Finding;
 import perkilo.origin.SameCause;
@@ -34,6 +35,20 @@ public sealed interface RatesAnswer {
     record BadInput(List<Finding> findings) implements RatesAnswer {
 
         public BadInput {
+            findings = SameCause.once(findings);
+        }
+    }
+
+    /**
+     * Nothing was written because questions are open.
+     *
+     * @param open how many
+     * @param review the workbook in which they are answered
+     * @param findings everything that a person should know; the last one says where to answer
+     */
+    record Waits(int open, Path review, List<Finding> findings) implements RatesAnswer {
+
+        public Waits {
             findings = SameCause.once(findings);
         }
     }

@@ -1,8 +1,10 @@
 package perkilo.desk;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 import perkilo.reading.arrange.Proposals;
 import perkilo.reading.arrange.ReadingSheet;
 import perkilo.review.reading.ReadingReview;
@@ -16,10 +18,13 @@ public final class ReviewReading {
     /**
      * The sheet Reading of a workbook.
      *
+     * @param sources the workbook, and what is read with it
+     * @param today the costing date if none is set
      * @throws IOException if the file cannot be read
      */
-    public Report propose(Path book) throws IOException {
-        List<Grid> sheets = Grids.ofBook(book).sheets();
-        return ReadingReview.of(Proposals.of(sheets), ReadingSheet.earlier(sheets));
+    public Report propose(Sources sources, LocalDate today) throws IOException {
+        List<Grid> sheets = Grids.ofBook(sources.book()).sheets();
+        return ReadingReview.of(
+                Proposals.of(sheets, new BookReader().open(sources, today)), ReadingSheet.earlier(sheets));
     }
 }

@@ -4,20 +4,26 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.rates.Bank;
 import perkilo.rates.RatesTable;
 import perkilo.reading.LegacyRates;
+import perkilo.reading.RateAnswers;
 import perkilo.reading.RateJumps;
 import perkilo.reading.RatesReader;
 import perkilo.reading.table.Findings;
 import perkilo.units.DatedRate;
 import perkilo.xlsx.grid.UnreadableFileException;
 
-/** Service that adds exchange rates of files and of the bank to a table: all of them, or none if one has errors. */
+/**
+ * Service that adds exchange rates of files and of the bank to a table: all of them, or none if one has errors or open
+ * questions.
+ */
 public final class TakeInRates {
 
     /** How many differing rates of a file are listed one by one. */
@@ -41,20 +47,33 @@ public final class TakeInRates {
      */
     public RatesAnswer take(RatesRequest request, Watch watch) throws IOException {
         Reading<RatesTable> before = RatesTable.read(request.table());
-        Intake intake = new Intake(before.value(), request.replace(), new ArrayList<>(before.findings()));
+        RateReplies replies = RateReplies.of(request.table());
+        List<Finding> known = new ArrayList<>(before.findings());
+        Intake intake = new Intake(before.value(), request.replace(), known, replies.answers());
+        Set<String> names = new HashSet<>();
         int done = 0;
         for (Path file : request.files()) {
             watch.at(Stage.TAKING_IN, done++, request.files().size());
             if (watch.isCancelled()) {
                 return new RatesAnswer.Stopped(intake.findings);
             }
-            intake.take(file.toString(), new RatesReader().read(file));
+            names.add(String.valueOf(file.getFileName()));
+            intake.take(file.toString(), new RatesReader(replies.answers()).read(file));
         }
         Bank.Span span = request.fetched();
         if (span != null) {
             watch.at(Stage.FETCHING, 0, 1);
             intake.take(bank.address(span).toString(), fetched(span));
             watch.at(Stage.FETCHING, 1, 1);
+        }
+        intake.findings.addAll(replies.findings());
+        if (!replies.answers().replies().isEmpty()) {
+            makeUsualFolder(request.table());
+        }
+        replies.keep(names);
+        if (replies.open() > 0) {
+            intake.findings.add(Finding.error(Origin.NONE, DeskMessages.ratesWait(replies.open(), replies.review())));
+            return new RatesAnswer.Waits(replies.open(), replies.review(), intake.findings);
         }
         if (intake.findings.stream().anyMatch(Finding::isError)) {
             return new RatesAnswer.BadInput(intake.findings);
@@ -75,10 +94,12 @@ public final class TakeInRates {
         private final RatesTable rates;
         private final boolean replace;
         private final List<Finding> findings;
+        private final RateAnswers answers;
         private final List<RatesAnswer.OfFile> files = new ArrayList<>();
         private boolean changed;
 
-        Intake(RatesTable rates, boolean replace, List<Finding> findings) {
+        Intake(RatesTable rates, boolean replace, List<Finding> findings, RateAnswers answers) {
+            this.answers = answers;
             this.rates = rates;
             this.replace = replace;
             this.findings = findings;
@@ -87,10 +108,10 @@ public final class TakeInRates {
         void take(String file, Reading<List<DatedRate>> read) {
             findings.addAll(read.findings());
             Findings odd = new Findings();
-            new RateJumps(odd).check(read.value(), rates.rates());
-            LegacyRates.check(read.value(), odd);
+            List<DatedRate> settled = new RateJumps(odd, answers).settled(read.value(), rates.rates());
+            LegacyRates.check(settled, odd);
             findings.addAll(odd.list());
-            RatesTable.Taken taken = rates.take(read.value(), replace);
+            RatesTable.Taken taken = rates.take(settled, replace);
             List<RatesTable.Differing> differing = taken.differing();
             differing.stream().limit(NAMED).map(RatesTable.Differing::finding).forEach(findings::add);
             if (differing.size() > NAMED) {

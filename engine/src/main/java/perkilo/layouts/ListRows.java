@@ -232,6 +232,7 @@ public final class ListRows {
         }
         String named = item;
         byPack.forEach((pack, inColumns) -> read(row, named, pack, inColumns, lines));
+        remarks.noteUnpriced(row, at(row));
         if (!asked.isEmpty()) {
             remarks.doubt(row, at(row));
         }

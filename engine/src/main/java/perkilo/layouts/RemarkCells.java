@@ -33,6 +33,8 @@ final class RemarkCells {
     private final Mapping mapping;
     private final Map<Integer, List<String>> doubtful = new LinkedHashMap<>();
     private final Map<Integer, Integer> first = new LinkedHashMap<>();
+    private final Map<Integer, List<String>> unpriced = new LinkedHashMap<>();
+    private final Map<Integer, Integer> firstUnpriced = new LinkedHashMap<>();
 
     RemarkCells(ListColumns columns, Mapping mapping) {
         this.columns = columns;
@@ -97,8 +99,29 @@ final class RemarkCells {
         });
     }
 
-    /** Asks about such remarks, once for each column; says which a person leaves out. */
+    /** Notes the remarks of a row that name a price break without its price. */
+    void noteUnpriced(int rowNumber, Map<Integer, Cell> row) {
+        row.forEach((column, cell) -> {
+            if (isRemark(column, cell)
+                    && minimum(cell.text()).isEmpty()
+                    && BreakPrices.inWords(cell.text()).isEmpty()
+                    && UnpricedBreak.is(cell.text())) {
+                firstUnpriced.putIfAbsent(column, rowNumber);
+                unpriced.computeIfAbsent(column, any -> new ArrayList<>())
+                        .add("\"" + ListRows.shortened(cell.text()) + "\" ("
+                                + grid.origin(rowNumber, column).cell() + ")");
+            }
+        });
+    }
+
+    /** Asks about such remarks, once for each column; says which a person leaves out, and which lack a price. */
     void report(Consumer<Question> ask, Findings findings) {
+        unpriced.forEach((column, texts) -> {
+            List<String> some = texts.subList(0, Math.min(NAMED, texts.size()));
+            findings.warning(
+                    grid.origin(firstUnpriced.getOrDefault(column, 0), column),
+                    RowMessages.breaksWithoutPrice(some, texts.size() - some.size()));
+        });
         doubtful.forEach((column, texts) -> {
             String header = columns.layout().headers().getOrDefault(column, "");
             String field = TEXTS + "\"" + header + "\"";

@@ -176,6 +176,11 @@ final class RowMessages {
         return "\"" + text + "\" is read as the minimum order of its row.";
     }
 
+    static String breaksWithoutPrice(List<String> some, int more) {
+        return "The list says that more costs less, but not how much: " + listed(some, ", ", more)
+                + ". It is not used. Ask the supplier for the price and the quantity that it begins at.";
+    }
+
     static String textsLeftOut(String header, List<String> some, int more) {
         return "Texts in the column \"" + header + "\" look like prices. As you answered, they are left out: "
                 + listed(some, ", ", more) + ".";

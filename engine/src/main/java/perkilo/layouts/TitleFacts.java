@@ -307,6 +307,9 @@ public record TitleFacts(
                 } else {
                     ask(question);
                 }
+            } else if (!dated && UnpricedBreak.is(clause)) {
+                String quoted = "\"" + ListRows.shortened(clause) + "\"";
+                findings.warning(line.origin(), RowMessages.breaksWithoutPrice(List.of(quoted), 0));
             } else if (!noted && !dated && line.place() != LooseLine.Place.WITHIN && speaksOfMore(clause)) {
                 notRead.add(new NotRead(line.origin(), clause, NotReadMessages.lineNotUnderstood()));
             }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import perkilo.layouts.Grades;
 import perkilo.layouts.ListLine;
 import perkilo.layouts.Mapping;
 import perkilo.names.Names;

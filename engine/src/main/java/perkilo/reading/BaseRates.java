@@ -42,6 +42,11 @@ import perkilo.xlsx.grid.Grid;
 final class BaseRates {
 
     private static final int LAST_HEADER_ROW = 40;
+
+    /** The currencies that are offered first (common practice, no source); others are typed. */
+    private static final List<String> USUAL = List.of("EUR", "USD", "GBP", "CHF", "JPY", "CNY");
+
+    private static final String OF_ROW = "the currency of the row";
     private static final ColumnNames NAMES = new ColumnNames(List.of(FROM, TO, RATE, DATE_OF, UNITS, SOURCE, CURRENCY));
 
     private final Grid grid;
@@ -50,6 +55,7 @@ final class BaseRates {
     private final NavigableMap<Integer, RateColumn> currencies;
     private final RateCells cells;
     private final Findings findings;
+    private final RateAnswers answers;
     private final Map<Integer, BigDecimal> units = new HashMap<>();
     private final UniqueRates rates;
     private final List<Origin> notRead = new ArrayList<>();
@@ -63,7 +69,9 @@ final class BaseRates {
             int headerRow,
             Map<InputColumn, Integer> named,
             NavigableMap<Integer, RateColumn> currencies,
-            Findings findings) {
+            Findings findings,
+            RateAnswers answers) {
+        this.answers = answers;
         this.grid = grid;
         this.headerRow = headerRow;
         this.named = named;
@@ -75,11 +83,12 @@ final class BaseRates {
                 headerRow,
                 grid.rows().last(),
                 named.getOrDefault(DATE_OF, 0),
-                currencies.isEmpty() ? List.of(named.getOrDefault(RATE, 0)) : currencies.keySet());
+                currencies.isEmpty() ? List.of(named.getOrDefault(RATE, 0)) : currencies.keySet(),
+                answers);
     }
 
     /** The table of a sheet; empty if it holds none of this kind. */
-    static Optional<BaseRates> find(Grid grid, Findings findings) {
+    static Optional<BaseRates> find(Grid grid, Findings findings, RateAnswers answers) {
         int looked = 0;
         for (int row : grid.rows().numbers()) {
             if (++looked > LAST_HEADER_ROW) {
@@ -101,7 +110,7 @@ final class BaseRates {
             boolean listed = named.containsKey(RATE) && one && !both;
             boolean wide = !named.containsKey(RATE) && !currencies.isEmpty();
             if (named.containsKey(DATE_OF) && (listed || wide)) {
-                return Optional.of(new BaseRates(grid, row, named, currencies, findings));
+                return Optional.of(new BaseRates(grid, row, named, currencies, findings, answers));
             }
         }
         return Optional.empty();
@@ -138,7 +147,7 @@ final class BaseRates {
     /** Whether both currencies of each pair are known; if not, that is asked. */
     private boolean isClear() {
         titled = title();
-        if (named.containsKey(FROM) && named.containsKey(TO)) {
+        if (named.containsKey(FROM) && named.containsKey(TO) && !isChosen()) {
             findings.error(grid.origin(headerRow, place(TO)), RateTableMessages.twoBases());
             return false;
         }
@@ -153,6 +162,11 @@ final class BaseRates {
         if (currencies.isEmpty()) {
             InputColumn key = named.containsKey(FROM) ? FROM : named.containsKey(TO) ? TO : CURRENCY;
             String code = firstText(place(key));
+            titled =
+                    key.equals(CURRENCY) ? askedBase(place(RATE), code, firstText(place(RATE))) : askedOther(key, code);
+            if (titled != null) {
+                return true;
+            }
             findings.error(
                     grid.origin(headerRow, place(RATE)),
                     key.equals(CURRENCY)
@@ -165,10 +179,62 @@ final class BaseRates {
                 .filter(entry -> entry.getValue().per() == null)
                 .findFirst()
                 .orElseThrow();
+        titled = askedBase(first.getKey(), first.getValue().currency().getCurrencyCode(), firstText(first.getKey()));
+        if (titled != null) {
+            return true;
+        }
         findings.error(
                 grid.origin(headerRow, first.getKey()),
                 RateTableMessages.noBase(first.getValue().currency().getCurrencyCode(), firstText(first.getKey())));
         return false;
+    }
+
+    /** Whether a person says which of the columns From and To counts. */
+    private boolean isChosen() {
+        Origin where = grid.origin(headerRow, place(TO));
+        String both = FROM.header() + ", " + TO.header();
+        Optional<InputColumn> counts = answers.ask(
+                question(
+                        "From or To",
+                        where,
+                        both,
+                        RateTableMessages.whichColumn(),
+                        List.of(FROM.header(), TO.header())),
+                words -> words.equalsIgnoreCase(FROM.header())
+                        ? Optional.of(FROM)
+                        : words.equalsIgnoreCase(TO.header()) ? Optional.of(TO) : Optional.empty());
+        counts.ifPresent(one -> named.remove(one.equals(FROM) ? TO : FROM));
+        return counts.isPresent();
+    }
+
+    /** What a person says the rates are for; null if they have not. */
+    private @Nullable RateBase askedBase(int column, String currency, String rate) {
+        List<String> choices = new ArrayList<>();
+        for (String code : USUAL) {
+            if (!code.equals(currency)) {
+                choices.add("1 " + code + " =");
+                choices.add(code + " per unit");
+            }
+        }
+        String text = RateTableMessages.whichBase(currency, rate);
+        return answers.ask(question("base", grid.origin(headerRow, column), currency, text, choices), RateBase::in)
+                .orElse(null);
+    }
+
+    /** The currency that a person says the table leaves out; null if they have not. */
+    private @Nullable RateBase askedOther(InputColumn key, String currency) {
+        List<String> choices =
+                USUAL.stream().filter(code -> !code.equals(currency)).toList();
+        String text = RateTableMessages.whichOther(key.header(), currency);
+        return answers.ask(
+                        question("other currency", grid.origin(headerRow, place(key)), key.header(), text, choices),
+                        Currencies::find)
+                .map(other -> new RateBase(other, key.equals(TO)))
+                .orElse(null);
+    }
+
+    private RateAnswers.Question question(String what, Origin where, String says, String text, List<String> choices) {
+        return new RateAnswers.Question(what, RateAnswers.formOf(grid, headerRow), where, says, text, choices);
     }
 
     private String firstText(int column) {
@@ -262,15 +328,31 @@ final class BaseRates {
                             key.header(), base.currency().getCurrencyCode()));
             return;
         }
-        if (base.first() && count.compareTo(BigDecimal.ONE) != 0 && !named.containsKey(FROM)) {
+        boolean isOpen = base.first() && count.compareTo(BigDecimal.ONE) != 0 && !named.containsKey(FROM);
+        Optional<Boolean> unitsOfBase =
+                isOpen ? areUnitsOfBase(row, base, currency, count, number) : Optional.of(base.first());
+        if (unitsOfBase.isEmpty()) {
             findings.error(
                     grid.origin(row, place(UNITS)),
                     RateTableMessages.unitsOfWhich(
                             count, base.currency().getCurrencyCode(), currency.getCurrencyCode(), number));
             return;
         }
-        boolean ofBase = base.first();
-        add(base, currency, number, count, ofBase, row, place(RATE), day, source);
+        boolean turned = base.first() && !unitsOfBase.get();
+        RateBase used = turned ? new RateBase(base.currency(), false) : base;
+        add(used, currency, number, count, unitsOfBase.get(), row, place(RATE), day, source);
+    }
+
+    /** Whether the units of the table are those of its shared currency; empty if a person has not said so. */
+    private Optional<Boolean> areUnitsOfBase(
+            int row, RateBase base, CurrencyUnit currency, BigDecimal count, BigDecimal number) {
+        String code = base.currency().getCurrencyCode();
+        String text = RateTableMessages.whichUnits(count, code, currency.getCurrencyCode(), number);
+        return answers.ask(
+                question("units", grid.origin(row, place(UNITS)), count.toPlainString(), text, List.of(code, OF_ROW)),
+                words -> words.equalsIgnoreCase(code)
+                        ? Optional.of(true)
+                        : words.equalsIgnoreCase(OF_ROW) ? Optional.of(false) : Optional.empty());
     }
 
     private @Nullable BigDecimal count(int row, Cell cell) {

@@ -22,6 +22,7 @@ import perkilo.offers.Offer;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.reading.arrange.Arrangement;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
 import perkilo.schema.BatchesSheet;
@@ -42,6 +43,8 @@ final class BookAssembler {
     private final Findings findings;
     private final Origin file;
     private final List<String> unrecognised;
+    private final List<Arrangement.MaterialAnswer> answers;
+    private final List<Arrangement.Open> open = new ArrayList<>();
     private final LookAlikeCheck lookAlikes;
 
     /**
@@ -50,13 +53,21 @@ final class BookAssembler {
      * @param fileRates the rates of a file
      * @param file the workbook as a whole
      * @param unrecognised the names of its sheets that hold no table
+     * @param answers which materials lines of formulas mean, as a person said
      */
-    BookAssembler(Tables tables, List<DatedRate> fileRates, Findings findings, Origin file, List<String> unrecognised) {
+    BookAssembler(
+            Tables tables,
+            List<DatedRate> fileRates,
+            Findings findings,
+            Origin file,
+            List<String> unrecognised,
+            List<Arrangement.MaterialAnswer> answers) {
         this.tables = tables;
         this.fileRates = fileRates;
         this.findings = findings;
         this.file = file;
         this.unrecognised = List.copyOf(unrecognised);
+        this.answers = List.copyOf(answers);
         this.lookAlikes = new LookAlikeCheck(tables, findings);
     }
 
@@ -74,6 +85,9 @@ final class BookAssembler {
         Map<String, Product> products = products(home);
         Map<String, Material> materials = materials(home);
         Set<String> described = new LinkedHashSet<>(materials.keySet());
+        InciLinks links = InciLinks.of(tables, materials, answers, findings);
+        formulas = links.in(formulas);
+        open.addAll(links.open());
         addFromFormulas(materials, formulas);
         PlanRows plan = new PlanRows(tables, findings);
         Book book = new Book(
@@ -94,7 +108,12 @@ final class BookAssembler {
         }
         Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
         WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, settings.costingDate());
-        return new BookChecks(book, described, tables, lookAlikes, withdrawn, reports, findings).run();
+        return new BookChecks(book, described, links, tables, lookAlikes, withdrawn, reports, findings).run();
+    }
+
+    /** What a person must say before the book is complete. */
+    List<Arrangement.Open> open() {
+        return List.copyOf(open);
     }
 
     private LocalDate costingDate(SettingRows rows, @Nullable LocalDate given, LocalDate today) {

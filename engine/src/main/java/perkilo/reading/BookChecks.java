@@ -21,6 +21,7 @@ final class BookChecks {
 
     private final Book book;
     private final Set<String> described;
+    private final InciLinks links;
     private final Tables tables;
     private final LookAlikeCheck lookAlikes;
     private final WithdrawnPacks withdrawn;
@@ -32,6 +33,7 @@ final class BookChecks {
      *
      * @param book as read
      * @param described materials that have a row of their own, by {@link Names#key}
+     * @param links which materials lines of formulas mean
      * @param lookAlikes has already seen the offers
      * @param withdrawn knows which packs newer lists no longer have
      * @param reports the cell of the report currencies
@@ -39,12 +41,14 @@ final class BookChecks {
     BookChecks(
             Book book,
             Set<String> described,
+            InciLinks links,
             Tables tables,
             LookAlikeCheck lookAlikes,
             WithdrawnPacks withdrawn,
             Origin reports,
             Findings findings) {
         this.lookAlikes = lookAlikes;
+        this.links = links;
         this.withdrawn = withdrawn;
         this.reports = reports;
         this.book = book;
@@ -56,7 +60,7 @@ final class BookChecks {
     /** Reports what does not fit together; returns the book without offers that cannot be measured or converted. */
     Book run() {
         Items items = Items.of(book);
-        new NameCheck(book, described, tables, findings).run();
+        new NameCheck(book, described, links, tables, findings).run();
         lookAlikes.run();
         new SeveralSheets(tables, findings).run();
         new SupplierCheck(book, findings).run();

@@ -13,6 +13,7 @@ import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.arrange.Arrangement;
 import perkilo.reading.arrange.Arranger;
+import perkilo.reading.arrange.PlanLosses;
 import perkilo.reading.table.AccountWriter;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -54,6 +55,28 @@ public final class BookReader {
      */
     public Reading<Book> read(Path file, SharedSources shared, @Nullable LocalDate costingDate, LocalDate today)
             throws IOException {
+        return read(file, shared, costingDate, today, new ArrayList<>());
+    }
+
+    /**
+     * What a workbook leaves open once it is read with its price lists: questions for the sheet Reading.
+     *
+     * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
+     */
+    public List<Arrangement.Open> open(Sources sources, LocalDate today) throws IOException {
+        List<Arrangement.Open> open = new ArrayList<>();
+        SharedSources shared = SharedSources.read(sources.priceFiles(), sources.rates());
+        read(sources.book(), shared, sources.costingDate(), today, open);
+        return open;
+    }
+
+    private static Reading<Book> read(
+            Path file,
+            SharedSources shared,
+            @Nullable LocalDate costingDate,
+            LocalDate today,
+            List<Arrangement.Open> open)
+            throws IOException {
         Findings findings = new Findings();
         Grids book = Grids.ofBook(file);
         List<Grid> grids = new ArrayList<>(book.sheets());
@@ -66,12 +89,15 @@ public final class BookReader {
         tables.addAll(shared.tables());
         findings.addAll(shared.findings());
         List<FoundTable> onSheets = arranged.onSheets(own, findings);
+        PlanLosses.check(onSheets, findings);
         Map<Grid, String> proposals = SheetProposals.of(arranged.sheets(), onSheets, findings);
         Origin whole = new Origin(String.valueOf(file.getFileName()), "", "");
         Tables found = new Tables(tables);
         List<String> unknown = unrecognised(arranged.sheets(), onSheets);
-        Book assembled =
-                new BookAssembler(found, shared.rates(), findings, whole, unknown).assemble(costingDate, today);
+        BookAssembler assembler =
+                new BookAssembler(found, shared.rates(), findings, whole, unknown, arranged.materials());
+        Book assembled = assembler.assemble(costingDate, today);
+        open.addAll(assembler.open());
         AccountWriter writer = new AccountWriter(proposals, findings);
         arranged.account(book, onSheets, writer);
         SharedSources.Accounted others = shared.accounted();

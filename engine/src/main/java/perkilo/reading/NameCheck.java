@@ -34,13 +34,15 @@ final class NameCheck {
 
     private final Book book;
     private final Set<String> described;
+    private final InciLinks links;
     private final Tables tables;
     private final Findings findings;
     private final Vocabulary offered;
     private final Vocabulary products;
     private final Vocabulary formulas;
 
-    NameCheck(Book book, Set<String> described, Tables tables, Findings findings) {
+    NameCheck(Book book, Set<String> described, InciLinks links, Tables tables, Findings findings) {
+        this.links = links;
         this.book = book;
         this.described = described;
         this.tables = tables;
@@ -69,8 +71,8 @@ final class NameCheck {
                 .toList();
         Vocabulary known = new Vocabulary(joined(offered.names(), rows), this::inOffers);
         for (TableRow row : tables.rows(FormulaSheet.SCHEMA, new Findings())) {
-            String name = row.text(FormulaSheet.MATERIAL);
-            if (!known.has(name) && !Material.of(name).isWater()) {
+            String name = links.material(row);
+            if (!known.has(name) && !Material.of(name).isWater() && !links.isAsked(row)) {
                 unknown(row.origin(FormulaSheet.MATERIAL), name, known, NameMessages::unknownMaterial);
             }
         }
@@ -126,7 +128,9 @@ final class NameCheck {
     private List<String> whatIsOfferedOrUsed() {
         List<String> used = joined(
                 names(ComponentsSheet.SCHEMA, ComponentsSheet.COMPONENT),
-                names(FormulaSheet.SCHEMA, FormulaSheet.MATERIAL));
+                tables.stream(FormulaSheet.SCHEMA, new Findings())
+                        .map(links::material)
+                        .toList());
         return joined(inOffers(), used);
     }
 

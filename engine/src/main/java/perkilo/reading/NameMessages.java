@@ -1,6 +1,7 @@
 package perkilo.reading;
 
 import java.util.List;
+import java.util.StringJoiner;
 import perkilo.names.Spelling;
 
 /**
@@ -64,6 +65,46 @@ final class NameMessages {
     static String didYouMean(String name, String meant) {
         boolean lookAlike = Spelling.skeleton(meant).equals(Spelling.skeleton(name));
         return "Did you mean \"" + meant + "\"?" + (lookAlike ? " The two only look alike" + OTHER_LETTERS : "");
+    }
+
+    // names that are found by their INCI names
+
+    /** Which material each name is. */
+    static String byInci(List<String> names, List<String> materials) {
+        StringJoiner all = new StringJoiner("; ");
+        for (int i = 0; i < names.size(); i++) {
+            all.add("\"" + names.get(i) + "\" is \"" + materials.get(i) + "\"");
+        }
+        return "Found by " + (names.size() == 1 ? "its INCI name" : "their INCI names") + ": " + all
+                + ". If one of them is not meant, type the material's own name.";
+    }
+
+    static String severalGrades(String name, String inci, List<String> materials) {
+        return "Nothing is called \"" + name + "\", and several materials have the INCI name " + inci + ": "
+                + quoted(materials) + ". Which one is meant?";
+    }
+
+    static String otherGrade(String name, String inci, String material) {
+        return "Nothing is called \"" + name + "\". \"" + material + "\" has its INCI name, " + inci
+                + ", but by its name it may be another grade. Is it meant?";
+    }
+
+    /** A question about a material, where it is not on the sheet on which it is answered. */
+    static String withAnswer(String question) {
+        return question + " Type its name, or answer on the sheet that \"perkilo check BOOK --review\" writes.";
+    }
+
+    static String unknownAnswer(String material) {
+        return "The material \"" + material + "\" has neither an offer nor a row in Materials. Choose one of the list.";
+    }
+
+    static String otherInci(String name, String inci, String other, String where) {
+        return "The INCI name of \"" + name + "\" is " + inci + " here, but " + other + " in " + where
+                + ". Check which material is meant.";
+    }
+
+    private static String quoted(List<String> names) {
+        return "\"" + String.join("\", \"", names) + "\"";
     }
 
     // names that are there twice, or only seem to be

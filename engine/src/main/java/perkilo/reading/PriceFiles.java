@@ -18,6 +18,9 @@ public final class PriceFiles {
     /** The ending of files with the answers about a supplier's lists; they are not price lists. */
     public static final String ANSWERS_ENDING = "-answers.csv";
 
+    /** The ending of files with the answers about a table of exchange rates; they are not price lists. */
+    public static final String RATE_ANSWERS_ENDING = ".answers.csv";
+
     /** The ending of workbooks with questions about price lists; they are not price lists. */
     public static final String REVIEW_ENDING = "-review.xlsx";
 
@@ -56,6 +59,7 @@ public final class PriceFiles {
     public static boolean isOurOwn(String name) {
         return name.endsWith(MAPPING_ENDING)
                 || name.endsWith(ANSWERS_ENDING)
+                || name.endsWith(RATE_ANSWERS_ENDING)
                 || name.endsWith(REVIEW_ENDING)
                 || name.contains(BACKUP_OF_REVIEW);
     }

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import perkilo.reading.table.DateText;
 import perkilo.reading.table.NumberText;
@@ -16,11 +18,17 @@ import perkilo.xlsx.grid.Grid;
  */
 final class RateCells {
 
+    private static final String DAY_FIRST = "the day comes first";
+    private static final String MONTH_FIRST = "the month comes first";
+    private static final String POINT = "a point is the decimal mark";
+    private static final String COMMA = "a comma is the decimal mark";
+
     private final Grid grid;
     private final int headerRow;
     private final int lastRow;
     private final int dateColumn;
     private final List<Integer> rateColumns;
+    private final RateAnswers answers;
     private DateText.@Nullable Order order;
     private @Nullable Character mark;
 
@@ -29,13 +37,21 @@ final class RateCells {
      *
      * @param lastRow the last row of the table
      * @param rateColumns columns whose numbers are written alike
+     * @param answers for what no cell tells
      */
-    RateCells(Grid grid, int headerRow, int lastRow, int dateColumn, Collection<Integer> rateColumns) {
+    RateCells(
+            Grid grid,
+            int headerRow,
+            int lastRow,
+            int dateColumn,
+            Collection<Integer> rateColumns,
+            RateAnswers answers) {
         this.grid = grid;
         this.headerRow = headerRow;
         this.lastRow = lastRow;
         this.dateColumn = dateColumn;
         this.rateColumns = List.copyOf(rateColumns);
+        this.answers = answers;
     }
 
     /** The day in a cell; null if it is none, or can be two. */
@@ -82,7 +98,7 @@ final class RateCells {
                 contradicted |= here != DateText.Order.UNKNOWN && order != DateText.Order.UNKNOWN && here != order;
                 order = here == DateText.Order.UNKNOWN ? order : here;
             }
-            order = contradicted ? DateText.Order.UNKNOWN : order;
+            order = contradicted || order == DateText.Order.UNKNOWN ? askedOrder() : order;
         }
         return order;
     }
@@ -99,9 +115,61 @@ final class RateCells {
                     found = here == ' ' ? found : here;
                 }
             }
-            mark = contradicted ? ' ' : found;
+            mark = contradicted || found == ' ' ? askedMark() : found;
         }
         return mark;
+    }
+
+    private DateText.Order askedOrder() {
+        for (int row : rows()) {
+            String text = grid.at(row, dateColumn).text();
+            if (DateText.parse(text) instanceof DateText.Ambiguous two) {
+                RateAnswers.Question question = new RateAnswers.Question(
+                        "order of day and month",
+                        RateAnswers.formOf(grid, headerRow),
+                        grid.origin(row, dateColumn),
+                        text,
+                        RateTableMessages.whichDay(two.one(), two.other()),
+                        List.of(DAY_FIRST, MONTH_FIRST));
+                return answers.ask(question, RateCells::orderOf).orElse(DateText.Order.UNKNOWN);
+            }
+        }
+        return DateText.Order.UNKNOWN;
+    }
+
+    private static Optional<DateText.Order> orderOf(String answer) {
+        return switch (answer.toLowerCase(Locale.ROOT)) {
+            case DAY_FIRST -> Optional.of(DateText.Order.DAY_FIRST);
+            case MONTH_FIRST -> Optional.of(DateText.Order.MONTH_FIRST);
+            default -> Optional.empty();
+        };
+    }
+
+    private char askedMark() {
+        for (int row : rows()) {
+            for (int column : rateColumns) {
+                String text = grid.at(row, column).text();
+                if (NumberText.parse(text) instanceof NumberText.Ambiguous two) {
+                    RateAnswers.Question question = new RateAnswers.Question(
+                            "decimal mark",
+                            RateAnswers.formOf(grid, headerRow),
+                            grid.origin(row, column),
+                            text,
+                            RateTableMessages.whichNumber(two.small(), two.large()),
+                            List.of(POINT, COMMA));
+                    return answers.ask(question, RateCells::markOf).orElse(' ');
+                }
+            }
+        }
+        return ' ';
+    }
+
+    private static Optional<Character> markOf(String answer) {
+        return switch (answer.toLowerCase(Locale.ROOT)) {
+            case POINT -> Optional.of('.');
+            case COMMA -> Optional.of(',');
+            default -> Optional.empty();
+        };
     }
 
     private int[] rows() {

@@ -29,14 +29,21 @@ import perkilo.xlsx.grid.Cell;
 final class RateRows {
 
     private final Findings findings;
+    private final RateAnswers answers;
     private final UniqueRates rates;
     private @Nullable FoundTable table;
     private @Nullable RateCells cells;
     private boolean askedDay;
     private boolean askedNumber;
 
+    /** For tables of a workbook, about which nothing is asked. */
     RateRows(Findings findings) {
+        this(findings, RateAnswers.none());
+    }
+
+    RateRows(Findings findings, RateAnswers answers) {
         this.findings = findings;
+        this.answers = answers;
         this.rates = new UniqueRates(findings);
     }
 
@@ -48,8 +55,7 @@ final class RateRows {
                 rates.add(rate);
             }
         }
-        new RateJumps(findings).check(rates.list());
-        return rates.list();
+        return new RateJumps(findings, answers).settled(rates.list());
     }
 
     private @Nullable DatedRate rate(TableRow row) {
@@ -74,7 +80,7 @@ final class RateRows {
         if (cells == null || !of.equals(table)) {
             table = of;
             cells = new RateCells(
-                    of.grid(), of.headerRow(), of.lastRow(), column(of, DATE_OF), List.of(column(of, RATE)));
+                    of.grid(), of.headerRow(), of.lastRow(), column(of, DATE_OF), List.of(column(of, RATE)), answers);
             askedDay = false;
             askedNumber = false;
         }

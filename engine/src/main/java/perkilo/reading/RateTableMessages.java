@@ -39,6 +39,43 @@ final class RateTableMessages {
         return file + " is a ZIP file that unpacks to more than " + megabytes + " MB. Unpack it first.";
     }
 
+    static String notAnswers(Path file) {
+        return file + " does not hold answers about exchange rates. Move it elsewhere, and answer again.";
+    }
+
+    // questions whose answers are kept
+
+    static String whichDay(LocalDate one, LocalDate other) {
+        return "The dates of this column do not tell the day from the month. Is this " + one + " or " + other + "?";
+    }
+
+    static String whichNumber(BigDecimal small, BigDecimal large) {
+        return "The rates of this column do not tell which mark is the decimal mark. Is this " + small.toPlainString()
+                + " or " + large.toPlainString() + "?";
+    }
+
+    static String whichBase(String currency, String rate) {
+        return "What are the rates of this table for? \"1 EUR =\" means that 1 EUR costs " + rate + " " + currency
+                + ". \"EUR per unit\" means that 1 " + currency + " costs " + rate
+                + " EUR. Choose, or type the same with another currency.";
+    }
+
+    static String whichOther(String column, String currency) {
+        return "This table has " + currency + " in its column " + column
+                + " and does not name the other currency. Which one is it?";
+    }
+
+    static String whichColumn() {
+        return "The table has columns From and To as well as a column for each currency. Which of the two counts?";
+    }
+
+    static String whichUnits(BigDecimal units, String base, String currency, BigDecimal rate) {
+        String count = units.toPlainString();
+        String price = rate.toPlainString();
+        return "Does " + count + " " + base + " = " + price + " " + currency + " hold, or " + count + " " + currency
+                + " = " + price + " " + base + "? Choose the currency that the units of this table are of.";
+    }
+
     // rows
 
     static String sameCurrency(String currency) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
+import org.jspecify.annotations.Nullable;
 import perkilo.origin.Reading;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
@@ -24,6 +25,18 @@ import perkilo.xlsx.grid.UnreadableFileException;
  */
 public final class RatesReader {
 
+    private final @Nullable RateAnswers answers;
+
+    /** A reader that uses the answers kept beside a file, and asks nothing. */
+    public RatesReader() {
+        this.answers = null;
+    }
+
+    /** A reader that asks what a file leaves open. */
+    public RatesReader(RateAnswers answers) {
+        this.answers = answers;
+    }
+
     /**
      * Reads all rates of a file.
      *
@@ -32,16 +45,16 @@ public final class RatesReader {
      */
     public Reading<List<DatedRate>> read(Path file) throws IOException {
         try (ZippedRates zipped = ZippedRates.open(file)) {
-            return readUnpacked(zipped.file());
+            return readUnpacked(
+                    zipped.file(), answers == null ? new RateAnswers(RateMemory.of(file)::answer) : answers);
         }
     }
 
-    private static Reading<List<DatedRate>> readUnpacked(Path file) throws IOException {
+    private static Reading<List<DatedRate>> readUnpacked(Path file, RateAnswers answers) throws IOException {
         Findings findings = new Findings();
         Optional<List<DatedRate>> plain = PlainRates.read(file);
         if (plain.isPresent()) {
-            new RateJumps(findings).check(plain.get());
-            return new Reading<>(plain.get(), findings.list());
+            return new Reading<>(new RateJumps(findings, answers).settled(plain.get()), findings.list());
         }
         Optional<byte[]> xml = Grids.xml(file);
         if (xml.isPresent()) {
@@ -56,15 +69,16 @@ public final class RatesReader {
         List<DatedRate> rates = new ArrayList<>();
         List<Grid> others = new ArrayList<>();
         for (Grid grid : grids.sheets()) {
-            BaseRates.find(grid, findings).ifPresentOrElse(found -> rates.addAll(found.read()), () -> others.add(grid));
+            BaseRates.find(grid, findings, answers)
+                    .ifPresentOrElse(found -> rates.addAll(found.read()), () -> others.add(grid));
         }
-        new RateJumps(findings).check(rates);
+        List<DatedRate> all = new ArrayList<>(new RateJumps(findings, answers).settled(rates));
         List<FoundTable> tables = new TableFinder(List.of(RatesSheet.SCHEMA), findings).find(others);
         if (tables.isEmpty() && others.size() == grids.sheets().size()) {
             throw new UnreadableFileException(RateTableMessages.noRates(file));
         }
-        rates.addAll(new RateRows(findings).read(new Tables(tables)));
-        return new Reading<>(rates, findings.list());
+        all.addAll(new RateRows(findings, answers).read(new Tables(tables)));
+        return new Reading<>(all, findings.list());
     }
 
     private static List<DatedRate> xmlRates(Path file, byte[] content, Findings findings) throws IOException {

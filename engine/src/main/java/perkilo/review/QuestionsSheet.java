@@ -1,5 +1,7 @@
 package perkilo.review;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import perkilo.origin.Origin;
@@ -19,7 +21,7 @@ public final class QuestionsSheet {
     private QuestionsSheet() {}
 
     /**
-     * The sheet.
+     * The sheet, with open questions first.
      *
      * @param title at its top
      * @param hint what to do, in a sentence
@@ -46,7 +48,13 @@ public final class QuestionsSheet {
                         .words(asked -> filled(asked.remark()))
                         .look(Look.HINT)
                         .width(22));
-        return new ReviewSheet<>(NAME, title, hint, columns, Asked::key).with(questions);
+        return new ReviewSheet<>(NAME, title, hint, columns, Asked::key).with(openFirst(questions));
+    }
+
+    private static List<Asked> openFirst(List<Asked> questions) {
+        List<Asked> sorted = new ArrayList<>(questions);
+        sorted.sort(Comparator.comparing(asked -> !asked.isOpen()));
+        return sorted;
     }
 
     private static @Nullable String filled(String words) {

@@ -31,6 +31,13 @@ public final class FormulaSheet {
                     "Component")
             .needed();
 
+    public static final InputColumn INCI = InputColumn.of(
+                    "INCI name",
+                    TEXT,
+                    "the material's name in the ingredient list; finds the material if its own name is not known",
+                    "Glycerin")
+            .also(MaterialsSheet.INCI_HEADERS);
+
     public static final InputColumn LEVEL_OF = InputColumn.of(
                     "% w/w", LEVEL, "of the material as supplied; q.s. for the one that takes the balance", "4")
             .also(
@@ -101,7 +108,7 @@ public final class FormulaSheet {
                     "Fórmulas"),
             List.of(MATERIAL),
             List.of(List.of(MATERIAL, LEVEL_OF)),
-            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE, ROLE, KEEP),
+            List.of(PHASE, MATERIAL, LEVEL_OF, PHASE_TEMPERATURE, FORMULA, ESTIMATE, ROLE, KEEP, INCI),
             "One formula per sheet, named after the sheet; the levels add up to 100.");
 
     private FormulaSheet() {}

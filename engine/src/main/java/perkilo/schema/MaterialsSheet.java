@@ -21,9 +21,12 @@ public final class MaterialsSheet {
             .also("Raw material", "Ingredient", "Trade name", "Material name", "Raw material name", "Ingredient name")
             .needed();
 
+    /** Other headers of a column of INCI names, on any sheet. */
+    static final String[] INCI_HEADERS = {"INCI", "INCI nomenclature", "INCI designation"};
+
     public static final InputColumn INCI = InputColumn.of(
                     "INCI name", TEXT, "its name in the ingredient list", "Glycerin")
-            .also("INCI", "INCI nomenclature", "INCI designation");
+            .also(INCI_HEADERS);
 
     public static final InputColumn FUNCTIONS = InputColumn.of(
                     "Functions", LIST, "what it does, in the words of the EU glossary", "humectant; solvent")

@@ -130,6 +130,13 @@ public final class OffersSheet {
 
     public static final InputColumn LEAD_TIME = SuppliersSheet.LEAD_TIME.orElse("the supplier's");
 
+    public static final InputColumn INCI = InputColumn.of(
+                    "INCI name",
+                    TEXT,
+                    "the item's name in the ingredient list; finds it for a line of a formula that has the INCI name alone",
+                    "Glycerin")
+            .also(MaterialsSheet.INCI_HEADERS);
+
     /** Columns that belong to the supplier: what is in them holds for all orders from that supplier. */
     public static final List<InputColumn> OF_SUPPLIER = List.of(
             TERMS, MINIMUM_ORDER_VALUE, SMALL_ORDER_CHARGE, FREIGHT_PER_ORDER, FREIGHT_PER_KG, INSURANCE, LEAD_TIME);
@@ -191,7 +198,8 @@ public final class OffersSheet {
                     FREIGHT_PER_ORDER,
                     FREIGHT_PER_KG,
                     INSURANCE,
-                    LEAD_TIME),
+                    LEAD_TIME,
+                    INCI),
             "Suppliers' prices: one row per supplier, item, pack size and price break.");
 
     private OffersSheet() {}

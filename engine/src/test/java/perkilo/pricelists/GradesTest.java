@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import perkilo.layouts.Grades;
 import perkilo.layouts.Question;
 import perkilo.xlsx.grid.Grid;
 import perkilo.xlsx.grid.Grids;

@@ -13,6 +13,7 @@ import java.util.Set;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import perkilo.Scratch;
 import perkilo.xlsx.grid.Csv;
 
 /**
@@ -34,7 +35,7 @@ final class LayoutsProperties {
             throws IOException {
         ListWriter writer = new ListWriter(layout, language, kind, basis, money, comma, seed);
         Assume.that(writer.exists());
-        Path folder = Files.createTempDirectory("lists");
+        Path folder = Scratch.folder();
         Path list = writer.write(folder);
 
         TakenIn taken = new TakeIn(new ListFolder(folder.resolve("kept")), List.of(), Set.of())
@@ -43,6 +44,7 @@ final class LayoutsProperties {
         assertThat(taken.questions()).as(described(list)).isEmpty();
         assertThat(taken.isKept()).as(taken.findings() + described(list)).isTrue();
         assertThat(rows(taken)).as(described(list)).containsExactlyInAnyOrderElementsOf(writer.expected());
+        Scratch.delete(folder);
     }
 
     private static String described(Path list) throws IOException {

@@ -60,6 +60,50 @@ final class RemarksTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "ab 4 Fass billiger",
+                "from 4 drums cheaper on request",
+                "ab 4 Fass auf Anfrage",
+                "Mengenrabatt auf Anfrage",
+                "à partir de 4 fûts nous consulter",
+                "moins cher à partir de 4 fûts",
+                "sconto quantità su richiesta",
+                "más barato desde 760 kg",
+                "volume discount",
+            })
+    void a_price_break_without_a_price_is_told_and_the_rest_is_kept(String remark) throws IOException {
+        TakenIn taken = take("Conditions", remark, "fresh");
+        assertThat(LayoutsProperties.rows(taken))
+                .containsExactly("A|190|kg||1235.5|pack|EUR", "B|190|kg||1235.5|pack|EUR");
+        assertThat(taken.findings())
+                .extracting(Object::toString)
+                .contains(
+                        "warning list.csv line 3: The list says that more costs less, but not how much: \"" + remark
+                                + "\" (line 3). It is not used. Ask the supplier for the price and the quantity that it begins at.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"from 4 weeks", "ab 2027", "made from 3 plants", "ab Werk", "mind. 380 kg", "ab 4 Fass 6,20 €/kg"
+            })
+    void other_remarks_are_no_such_breaks(String remark) throws IOException {
+        assertThat(Intake.said(take("Conditions", remark, "fresh"))).doesNotContain("not how much");
+    }
+
+    @Test
+    void a_line_below_the_list_with_a_break_without_a_price_is_told() throws IOException {
+        TakenIn taken = intake.take(
+                "list.csv",
+                "Prices as of 2026-10-05\nArticle;Pack;EUR/pack\nA;190 kg;1.235,50\n\nAb 4 Fass günstiger\n");
+        assertThat(taken.findings())
+                .extracting(Object::toString)
+                .contains("warning list.csv line 5: The list says that more costs less, but not how much: \"Ab 4 Fass"
+                        + " günstiger\". It is not used. Ask the supplier for the price and the quantity that it begins"
+                        + " at.");
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"mín. 2 garrafas", "min. 2 drums", "mind. 380 kg", "mindestens 2 Fass", "al menos 2 latas"})
     void a_minimum_order_in_words_is_read(String remark) throws IOException {
         TakenIn taken = take("Conditions", remark, "ab 4 Fass 6,20 €/kg");

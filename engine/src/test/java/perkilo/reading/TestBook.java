@@ -19,6 +19,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
+import perkilo.Scratch;
 import perkilo.model.Book;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
@@ -130,10 +131,10 @@ final class TestBook {
         return this;
     }
 
-    /** Saved in a temporary file. */
+    /** Saved in a file that is deleted when the tests end. */
     Path save() {
         try {
-            Path file = Files.createTempDirectory("perkilo").resolve("book.xlsx");
+            Path file = Scratch.folder().resolve("book.xlsx");
             try (OutputStream out = Files.newOutputStream(file)) {
                 book.write(out);
             }

@@ -3,9 +3,9 @@ package perkilo.review;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import perkilo.Scratch;
 
 /** A workbook as LibreOffice saves it. */
 public final class SavedByOffice {
@@ -14,7 +14,7 @@ public final class SavedByOffice {
 
     /** Opens a workbook in LibreOffice, saves it, and returns the saved copy. */
     public static Path of(Path workbook) throws IOException, InterruptedException {
-        Path folder = Files.createTempDirectory("saved-by-office");
+        Path folder = Scratch.folder();
         Process office = new ProcessBuilder(
                         "soffice",
                         "-env:UserInstallation=" + folder.resolve("profile").toUri(),

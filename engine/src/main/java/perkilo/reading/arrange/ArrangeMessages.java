@@ -1,6 +1,8 @@
 package perkilo.reading.arrange;
 
+import java.math.BigDecimal;
 import java.util.List;
+import perkilo.origin.Decimals;
 
 /** What a person reads about a sheet that is laid out in their own way. */
 final class ArrangeMessages {
@@ -11,6 +13,12 @@ final class ArrangeMessages {
 
     static String noProduct() {
         return "This row has units but no product, so it is not read. Type the product's name if the row counts.";
+    }
+
+    static String lossOnPlan(String header) {
+        return "\"" + header + "\" is not read: a plan counts good units, and losses belong to what they are lost at."
+                + " For bulk that stays in the kettle, fill \"Hold-up kg\" on Batches; for bulk lost in filling, \"Fill"
+                + " loss %\" on Products; for parts spoiled on the line, \"Loss %\" on Components.";
     }
 
     // formulas
@@ -43,13 +51,30 @@ final class ArrangeMessages {
     // lists of prices
 
     static String question(String text, String choices, String asked) {
-        return text + " " + choices + " Write the answer on a sheet Reading, at \"" + asked + "\"."
-                + " perkilo check --review makes that sheet.";
+        return text + (choices.isEmpty() ? "" : " " + choices) + " Write the answer on a sheet Reading, at \"" + asked
+                + "\"." + " perkilo check --review makes that sheet.";
     }
 
     static String forOrFrom(String header, String quantity) {
         return "Does \"" + header + "\" hold the price for " + quantity + ", or the price from " + quantity
                 + " upwards?";
+    }
+
+    /** How many units a batch gives is not known. */
+    static String unitsOfBatch(String product) {
+        return "\"" + product + "\" is planned in batches here, and purchases are planned in units. How many units does"
+                + " one batch give?";
+    }
+
+    /** The same, where the size of a batch is known, or else the largest one. */
+    static String unitsOfBatch(String product, BigDecimal kg, BigDecimal units, boolean isSize) {
+        return unitsOfBatch(product) + " " + (isSize ? "A batch of " : "The largest batch, ") + Decimals.plain(kg)
+                + " kg" + (isSize ? "" : ",") + " fills " + units.toPlainString() + " if nothing is lost.";
+    }
+
+    static String perBatch(String product, BigDecimal units) {
+        return "Batches of \"" + product + "\" are read as " + Decimals.plain(units)
+                + " units each, as the sheet Reading says.";
     }
 
     static String noSupplier() {

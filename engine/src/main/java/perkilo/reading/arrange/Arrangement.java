@@ -23,6 +23,7 @@ import perkilo.xlsx.grid.Grids;
  * @param leftOut the headers that it says to leave out, by the names of their sheets
  * @param asIs the tables in the first rows of the sheets that are read as they are laid out
  * @param open what the sheets leave open
+ * @param materials which materials lines of formulas mean, as the sheet Reading says
  */
 public record Arrangement(
         List<Grid> grids,
@@ -31,7 +32,8 @@ public record Arrangement(
         List<Grid> left,
         Map<String, Set<String>> leftOut,
         List<FoundTable> asIs,
-        List<Open> open) {
+        List<Open> open,
+        List<MaterialAnswer> materials) {
 
     /**
      * What a sheet leaves open.
@@ -48,7 +50,18 @@ public record Arrangement(
         }
     }
 
+    /**
+     * The answer which material is meant.
+     *
+     * @param sheet the sheet of the formula
+     * @param of the name in the formula
+     * @param material the answer
+     * @param origin the cell of the answer
+     */
+    public record MaterialAnswer(String sheet, String of, String material, Origin origin) {}
+
     public Arrangement {
+        materials = List.copyOf(materials);
         grids = List.copyOf(grids);
         parts = List.copyOf(parts);
         sheets = List.copyOf(sheets);

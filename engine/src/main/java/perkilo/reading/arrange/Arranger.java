@@ -71,12 +71,13 @@ public final class Arranger {
         for (Grid sheet : said.applied(sheets)) {
             looks.add(look(sheet));
         }
-        BookNames names = BookNames.of(
-                looks.stream().flatMap(look -> whole(look).stream()).toList());
+        List<FoundTable> known =
+                looks.stream().flatMap(look -> whole(look).stream()).toList();
+        BookNames names = BookNames.of(known);
         List<Grid> grids = new ArrayList<>();
         List<ArrangedPart> parts = new ArrayList<>();
         for (Look look : looks) {
-            List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, names, said);
+            List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, known, names, said);
             arranged.forEach(part -> grids.add(part.arranged()));
             parts.addAll(arranged);
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
@@ -88,7 +89,7 @@ public final class Arranger {
                 .flatMap(look -> look.tables().stream())
                 .toList();
         List<Grid> read = looks.stream().map(Look::grid).toList();
-        return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
+        return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open, said.materials());
     }
 
     private static boolean isResult(Grid grid) {
@@ -235,7 +236,7 @@ public final class Arranger {
 
     // layouts
 
-    private List<ArrangedPart> parts(Look look, BookNames names, ReadingSheet said) {
+    private List<ArrangedPart> parts(Look look, List<FoundTable> known, BookNames names, ReadingSheet said) {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
         boolean all = schemas.contains(FormulaSheet.SCHEMA);
@@ -255,6 +256,12 @@ public final class Arranger {
                 .anyMatch(table -> isComplete(table) && !table.schema().equals(OffersSheet.SCHEMA));
         if (all && !others) {
             new MonthArranger(grid, look.head(), look.tables(), names, findings)
+                    .part()
+                    .filter(part -> grid.mayHold(part.schema().name()))
+                    .ifPresent(parts::add);
+        }
+        if (parts.isEmpty() && all && !others) {
+            new PlanArranger(grid, look.head(), known, said, open, findings)
                     .part()
                     .filter(part -> grid.mayHold(part.schema().name()))
                     .ifPresent(parts::add);

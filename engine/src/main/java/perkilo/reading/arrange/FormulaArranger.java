@@ -44,6 +44,9 @@ final class FormulaArranger {
     private static final int TITLE_ROWS = 8;
     private static final int LONGEST_NAME = 80;
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    /** How far the sum of a formula with an error in it may be from 100 %; common practice, no source. */
+    private static final BigDecimal NEARLY = BigDecimal.TEN;
+
     private static final BigDecimal ROUGHLY = new BigDecimal("0.05");
     private static final ColumnNames COLUMNS = new ColumnNames(FormulaSheet.SCHEMA.columns());
 
@@ -107,6 +110,11 @@ final class FormulaArranger {
 
         int material() {
             return requireNonNull(columns.get(FormulaSheet.MATERIAL));
+        }
+
+        /** Whether the materials have INCI names and no other. */
+        boolean isByInci() {
+            return requireNonNull(columns.get(FormulaSheet.MATERIAL)).equals(columns.get(FormulaSheet.INCI));
         }
     }
 
@@ -197,10 +205,13 @@ final class FormulaArranger {
                 columns.putIfAbsent(named.column(), cell.getKey());
             }
         }
-        Integer material = columns.get(FormulaSheet.MATERIAL);
-        if (material == null) {
+        Integer inci = columns.get(FormulaSheet.INCI);
+        boolean byInci = !columns.containsKey(FormulaSheet.MATERIAL);
+        Integer material = columns.getOrDefault(FormulaSheet.MATERIAL, inci);
+        if (material == null || (byInci && isCalledOtherwise())) {
             return Optional.empty();
         }
+        columns.put(FormulaSheet.MATERIAL, material);
         boolean plain = levels.size() == 1 && levels.values().iterator().next().isEmpty();
         String weight = null;
         for (Map.Entry<Integer, Cell> cell : cells.entrySet()) {
@@ -235,6 +246,12 @@ final class FormulaArranger {
             }
         }
         if (levels.isEmpty() || (levels.size() > 1 && levels.containsValue(""))) {
+            return Optional.empty();
+        }
+        boolean formula = weight != null
+                || names.isFormula(grid.title())
+                || levels.keySet().stream().anyMatch(column -> isNearlyWhole(row, column, material));
+        if (byInci && !formula) {
             return Optional.empty();
         }
         int first = material;
@@ -302,13 +319,19 @@ final class FormulaArranger {
 
     /** Whether columns may be weights of formulas: the sheet is called nothing else, and the row heads no prices. */
     private boolean mayWeigh(Map<Integer, Cell> cells) {
+        return !isCalledOtherwise()
+                && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PRICE));
+    }
+
+    /** Whether the sheet has the name of another kind of table. */
+    private boolean isCalledOtherwise() {
         boolean other = SheetWords.sheet(grid.title())
                 .filter(name -> !name.equals(FormulaSheet.SCHEMA.name()))
                 .isPresent();
         boolean ours = Schemas.ALL.stream()
                 .filter(schema -> !schema.equals(FormulaSheet.SCHEMA))
                 .anyMatch(schema -> grid.title().equalsIgnoreCase(schema.name()));
-        return !other && !ours && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PRICE));
+        return other || ours;
     }
 
     /** Whether a column ends with a row of totals that is the sum of the column. */
@@ -369,6 +392,29 @@ final class FormulaArranger {
                 || fractions.movePointRight(2).subtract(HUNDRED).abs().compareTo(ROUGHLY) <= 0;
     }
 
+    /**
+     * Whether the lines below a header add up to about 100, or one takes the balance, up to a total or a new header.
+     */
+    private boolean isNearlyWhole(int header, int column, int material) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int row : grid.rows().below(header)) {
+            Cell cell = grid.at(row, column);
+            Cell name = grid.at(row, material);
+            if (SheetCells.isText(cell) && LevelWords.isBalance(cell.text())) {
+                return true;
+            }
+            BigDecimal number = SheetCells.number(cell);
+            boolean end = SheetCells.isTotal(name) || named(name).isPresent();
+            if (end) {
+                break;
+            }
+            boolean fraction = cell.isPercentFormat();
+            sum = number == null || name.isBlank() ? sum : sum.add(fraction ? number.movePointRight(2) : number);
+        }
+        return sum.subtract(HUNDRED).abs().compareTo(NEARLY) <= 0
+                || sum.movePointRight(2).subtract(HUNDRED).abs().compareTo(NEARLY) <= 0;
+    }
+
     // titles
 
     /** The name in the rows above a formula: {@code Formula: Day cream}, or the label and the name in two cells. */
@@ -403,6 +449,7 @@ final class FormulaArranger {
         odd |= title != null
                 || head.levels().size() > 1
                 || head.weight() != null
+                || head.isByInci()
                 || head.levels().values().stream().anyMatch(name -> !name.isEmpty());
         BitSet rows = new BitSet();
         rows.set(head.row());
@@ -414,7 +461,8 @@ final class FormulaArranger {
         Integer formulas = head.columns().get(FormulaSheet.FORMULA);
         Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
         for (int row : grid.rows().between(head.row(), below + 1)) {
-            Cell material = SheetCells.merged(grid, row, head.material());
+            Cell material = SheetCells.merged(grid, row, place(head, row));
+            odd |= place(head, row) != head.material();
             boolean filled = head.levels().keySet().stream()
                     .anyMatch(column -> !grid.at(row, column).isBlank());
             Phase heading = filled ? null : heading(head, row);
@@ -456,6 +504,7 @@ final class FormulaArranger {
                 head.weight() == null ? Map.of() : wholes(head, lines, totals, named, reports);
         Map<Integer, String> uses = new LinkedHashMap<>();
         head.columns().forEach((column, place) -> uses.put(place, column.header()));
+        uses.put(head.material(), FormulaSheet.MATERIAL.header());
         head.levels().keySet().forEach(place -> uses.put(place, FormulaSheet.LEVEL_OF.header()));
         if (title != null) {
             rows.set(title.row());
@@ -587,6 +636,7 @@ final class FormulaArranger {
     private static final int TEMPERATURE = 3;
     private static final int ESTIMATE = 4;
     private static final int FORMULA = 5;
+    private static final int INCI = 6;
 
     private Grid table(Head head, @Nullable Title title, List<Line> lines, Map<Weighed, BigDecimal> wholes) {
         GridBuilder builder = new GridBuilder(grid, grid.title());
@@ -605,6 +655,9 @@ final class FormulaArranger {
         }
         if (named) {
             header(builder, FORMULA, FormulaSheet.FORMULA, head);
+        }
+        if (head.columns().containsKey(FormulaSheet.INCI)) {
+            header(builder, INCI, FormulaSheet.INCI, head);
         }
         boolean several = head.levels().size() > 1;
         head.levels().forEach((column, name) -> {
@@ -644,12 +697,25 @@ final class FormulaArranger {
         builder.said(place, Cell.text(text), grid.origin(head.row(), theirs == null ? head.material() : theirs));
     }
 
+    /** The column of a line's name: its INCI name is its name where it has no other. */
+    private int place(Head head, int row) {
+        Integer inci = head.columns().get(FormulaSheet.INCI);
+        if (inci == null || !SheetCells.merged(grid, row, head.material()).isBlank()) {
+            return head.material();
+        }
+        return SheetCells.isText(SheetCells.merged(grid, row, inci)) ? inci : head.material();
+    }
+
     private void line(GridBuilder builder, Head head, Line line) {
         Phase phase = line.phase();
         if (!phase.name().isEmpty()) {
             builder.said(PHASE, Cell.text(phase.name()), phase.origin());
         }
-        int material = head.material();
+        int material = place(head, line.row());
+        Integer inci = head.columns().get(FormulaSheet.INCI);
+        if (inci != null) {
+            builder.typed(INCI, SheetCells.merged(grid, line.row(), inci), SheetCells.origin(grid, line.row(), inci));
+        }
         builder.typed(
                 MATERIAL, SheetCells.merged(grid, line.row(), material), SheetCells.origin(grid, line.row(), material));
         Integer temperature = head.columns().get(FormulaSheet.PHASE_TEMPERATURE);

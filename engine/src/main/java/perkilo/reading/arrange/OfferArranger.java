@@ -394,6 +394,9 @@ final class OfferArranger {
 
     private void line(GridBuilder builder, ListColumns columns, ListLine line, TitleFacts title) {
         builder.said(place(OffersSheet.ITEM), Cell.text(line.item()), place(columns, line, Meaning.ITEM));
+        if (!line.listed().inci().isEmpty()) {
+            builder.said(place(OffersSheet.INCI), Cell.text(line.listed().inci()), place(columns, line, Meaning.INCI));
+        }
         number(
                 builder,
                 columns,

@@ -52,18 +52,25 @@ public final class Proposals {
     private final ContentGuess guess;
     private final List<Proposal> all = new ArrayList<>();
     private final ReadingSheet said;
+    private final List<Arrangement.Open> open;
 
-    private Proposals(List<Grid> sheets) {
+    private Proposals(List<Grid> sheets, List<Arrangement.Open> others) {
         this.said = ReadingSheet.of(sheets, new Findings());
         TableFinder finder = new TableFinder(Schemas.ALL, new Findings());
         this.arranged = new Arranger(finder, new Findings()).arrange(sheets);
         List<FoundTable> known = finder.find(arranged.grids());
         this.guess = new ContentGuess(BookNames.of(known));
+        this.open = new ArrayList<>(arranged.open());
+        open.addAll(others);
     }
 
-    /** The rows for all sheets of a workbook. */
-    public static List<Proposal> of(List<Grid> sheets) {
-        Proposals proposals = new Proposals(sheets);
+    /**
+     * The rows for all sheets of a workbook.
+     *
+     * @param others what the workbook leaves open once it is read together with its price lists
+     */
+    public static List<Proposal> of(List<Grid> sheets, List<Arrangement.Open> others) {
+        Proposals proposals = new Proposals(sheets, others);
         for (Grid sheet : sheets) {
             boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(sheet.sheet()::equalsIgnoreCase);
             if (!result && !ReadingSheet.isOne(sheet) && !sheet.rows().isEmpty()) {
@@ -102,7 +109,7 @@ public final class Proposals {
         if (looks != null) {
             headers(sheet, looks);
         }
-        arranged.open().stream()
+        open.stream()
                 .filter(open -> open.where().sheet().equals(sheet.sheet()))
                 .forEach(open -> all.add(new Proposal(
                         open.where(),

@@ -56,6 +56,9 @@ public final class ReadingSheet {
     /** The answer for what is not to be read. */
     public static final String IGNORE = "ignore";
 
+    private static final String MATERIAL_OF = "material of ";
+    private static final String UNITS_PER_BATCH = "units per batch of ";
+
     private static final Pattern NAMES = Pattern.compile("(?i)Reading(?: ?\\(?\\d+\\)?)?");
     private static final int ROWS_LOOKED_AT = 80;
 
@@ -180,7 +183,7 @@ public final class ReadingSheet {
                                 words,
                                 grid.at(row, like).text(),
                                 text,
-                                Question.isField(words) && !isHeader(sheets, name, place, words),
+                                (Question.isField(words) || isOfBook(words)) && !isHeader(sheets, name, place, words),
                                 grid.origin(row, as)));
                     }
                 }
@@ -202,6 +205,34 @@ public final class ReadingSheet {
                                         head.origin(row, cell.getKey()).cell().equalsIgnoreCase(place)
                                                 && ListWords.key(cell.getValue().text())
                                                         .equals(ListWords.key(words)))));
+    }
+
+    /** What stands in the column {@link #THERE} for the question which material a name in a formula means. */
+    public static String ofMaterial(String name) {
+        return MATERIAL_OF + name;
+    }
+
+    private static boolean isOfMaterial(String words) {
+        return words.regionMatches(true, 0, MATERIAL_OF, 0, MATERIAL_OF.length());
+    }
+
+    /** What stands there for the question how many units a batch of a product gives. */
+    static String unitsPerBatch(String product) {
+        return UNITS_PER_BATCH + product;
+    }
+
+    /** Whether words are a question that only workbooks raise. */
+    private static boolean isOfBook(String words) {
+        return isOfMaterial(words) || words.regionMatches(true, 0, UNITS_PER_BATCH, 0, UNITS_PER_BATCH.length());
+    }
+
+    /** Which materials lines of formulas mean. */
+    List<Arrangement.MaterialAnswer> materials() {
+        return rows.stream()
+                .filter(row -> row.isAnswer() && isOfMaterial(row.there()) && !row.isIgnored())
+                .map(row -> new Arrangement.MaterialAnswer(
+                        row.sheet(), row.there().substring(MATERIAL_OF.length()).strip(), row.as(), row.origin()))
+                .toList();
     }
 
     /** The answers for a sheet, by what was asked. */

@@ -50,6 +50,16 @@ final class SheetWords {
         return meaning("total", word).isPresent();
     }
 
+    /** Whether words head a number of batches. */
+    static boolean isBatches(String words) {
+        return meaning("batches", words).isPresent();
+    }
+
+    /** Whether words head what is lost in making or filling. */
+    static boolean isLoss(String words) {
+        return meaning("loss", words).isPresent();
+    }
+
     /** Whether a word means a phase. */
     static boolean isPhase(String word) {
         return meaning("phase", word).isPresent();

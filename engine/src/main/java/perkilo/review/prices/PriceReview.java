@@ -1,6 +1,5 @@
 package perkilo.review.prices;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,11 +16,9 @@ import perkilo.review.Asked;
 import perkilo.review.ChoiceLists;
 import perkilo.review.FilledIn;
 import perkilo.review.QuestionsSheet;
+import perkilo.review.ReviewFile;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
-import perkilo.xlsx.author.Links;
-import perkilo.xlsx.author.ResultPackage;
-import perkilo.xlsx.write.SavedFile;
 import perkilo.xlsx.write.WorkbookWriter;
 
 /**
@@ -100,15 +97,13 @@ public record PriceReview(List<TakenIn> lists, List<String> items) {
     private ResultSheet questions(ChoiceLists choices) {
         Map<String, Asked> byKey = new LinkedHashMap<>();
         lists.forEach(list -> list.seen().asked().forEach(asked -> byKey.putIfAbsent(asked.key(), asked)));
-        List<Asked> sorted = new ArrayList<>();
-        byKey.values().stream().filter(Asked::isOpen).forEach(sorted::add);
-        byKey.values().stream().filter(asked -> !asked.isOpen()).forEach(sorted::add);
         long open = byKey.values().stream().filter(Asked::isOpen).count();
         long rows = lists.stream()
                 .flatMap(list -> list.seen().notRead().stream())
                 .filter(RowNotRead::isOpen)
                 .count();
-        return QuestionsSheet.of("Price lists: questions", ReviewTexts.questions(open, rows), sorted, choices);
+        return QuestionsSheet.of(
+                "Price lists: questions", ReviewTexts.questions(open, rows), List.copyOf(byKey.values()), choices);
     }
 
     /**
@@ -126,10 +121,6 @@ public record PriceReview(List<TakenIn> lists, List<String> items) {
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        Map<String, String> names = new LinkedHashMap<>();
-        report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        new ResultPackage(report, new Links("", List.of(), names)).writeTo(bytes);
-        SavedFile.write(file, bytes.toByteArray());
+        ReviewFile.write(file, report);
     }
 }

@@ -1,4 +1,4 @@
-package perkilo.pricelists;
+package perkilo.layouts;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import perkilo.layouts.ListWords;
 
 /**
  * What tells one material from another of the same kind: its strength, viscosity, form, origin, and any number in its
@@ -19,7 +18,7 @@ import perkilo.layouts.ListWords;
  * @param numbers the numbers, in order
  * @param words the words, one for all spellings and languages
  */
-record Grades(List<String> numbers, Set<String> words) {
+public record Grades(List<String> numbers, Set<String> words) {
 
     private static final Pattern NOT_A_GRADE = Pattern.compile(
             "(?<!\\p{L})e ?-?\\d{3,4}[a-z]?(?![\\p{L}\\d])|\\d{2,7}-\\d{2}-\\d(?!\\d)|(?<![\\d.,])\\d[\\d.,]* ?(?:kg|lbs?)(?!\\p{L})");
@@ -31,7 +30,7 @@ record Grades(List<String> numbers, Set<String> words) {
     private static final Map<String, String> WORDS = spellings();
 
     /** The grades that a name gives. */
-    static Grades of(String name) {
+    public static Grades of(String name) {
         String folded = ListWords.tidy(name).toLowerCase(java.util.Locale.ROOT);
         String plain = NOT_A_GRADE.matcher(folded).replaceAll(" ");
         List<String> numbers = new ArrayList<>();
@@ -70,12 +69,12 @@ record Grades(List<String> numbers, Set<String> words) {
     }
 
     /** Whether two names are of one grade: the same numbers and the same words for a grade. */
-    boolean isSame(Grades other) {
+    public boolean isSame(Grades other) {
         return equals(other);
     }
 
     /** Whether the words are the same, whatever the numbers. */
-    boolean hasSameWords(Grades other) {
+    public boolean hasSameWords(Grades other) {
         return words.equals(other.words);
     }
 
