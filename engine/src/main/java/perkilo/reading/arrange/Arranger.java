@@ -58,6 +58,11 @@ public final class Arranger {
     /** A sheet while it is looked at. */
     private record Look(Grid grid, Grid head, List<FoundTable> tables) {
 
+        /** The same, of a block without headers. */
+        static Look loose(Grid block) {
+            return new Look(block, block.head(0), List.of());
+        }
+
         /** Whether the sheet stays as it is, whatever is on it. */
         boolean isLeft() {
             return head.rows().isEmpty();
@@ -68,27 +73,36 @@ public final class Arranger {
     public Arrangement arrange(List<Grid> sheets) {
         ReadingSheet said = ReadingSheet.of(sheets, findings);
         List<Look> looks = new ArrayList<>();
+        List<Grid> read = new ArrayList<>();
         for (Grid sheet : said.applied(sheets)) {
-            looks.add(look(sheet));
+            List<SheetBlocks.SheetBlock> blocks =
+                    isOfFormulas() && !isResult(sheet) ? SheetBlocks.of(sheet, finder::knows) : List.of();
+            if (blocks.size() > 1) {
+                read.add(sheet);
+                blocks.forEach(block -> looks.add(block.isTable() ? look(block.grid()) : Look.loose(block.grid())));
+            } else {
+                Look look = look(sheet);
+                read.add(look.grid());
+                looks.add(look);
+            }
         }
         BookNames names = BookNames.of(
                 looks.stream().flatMap(look -> whole(look).stream()).toList());
         List<Grid> grids = new ArrayList<>();
         List<ArrangedPart> parts = new ArrayList<>();
+        List<FoundTable> asIs = new ArrayList<>();
         for (Look look : looks) {
             List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, names, said);
             arranged.forEach(part -> grids.add(part.arranged()));
             parts.addAll(arranged);
+            asIs.addAll(arranged.isEmpty() ? look.tables() : List.of());
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
         }
-        List<FoundTable> asIs = looks.stream()
-                .filter(look -> parts.stream()
-                        .noneMatch(
-                                part -> part.from().sheet().equals(look.grid().sheet())))
-                .flatMap(look -> look.tables().stream())
-                .toList();
-        List<Grid> read = looks.stream().map(Look::grid).toList();
         return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
+    }
+
+    private boolean isOfFormulas() {
+        return schemas.contains(FormulaSheet.SCHEMA);
     }
 
     private static boolean isResult(Grid grid) {
@@ -238,7 +252,7 @@ public final class Arranger {
     private List<ArrangedPart> parts(Look look, BookNames names, ReadingSheet said) {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
-        boolean all = schemas.contains(FormulaSheet.SCHEMA);
+        boolean all = isOfFormulas();
         if (all) {
             new SettingsArranger(grid, look.head(), look.tables()).part().ifPresent(parts::add);
             if (!parts.isEmpty()) {

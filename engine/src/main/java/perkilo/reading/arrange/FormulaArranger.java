@@ -153,6 +153,20 @@ final class FormulaArranger {
 
     // headers
 
+    /** Whether cells beside each other head a formula: materials, and levels or weights, in any language. */
+    static boolean isHead(Map<Integer, Cell> cells) {
+        boolean material = false;
+        boolean level = false;
+        for (Cell cell : cells.values()) {
+            String text = SheetWords.header(cell.text()).orElse(cell.text());
+            Optional<InputColumn> ours = COLUMNS.find(text).map(ColumnNames.Named::column);
+            material |= ours.filter(FormulaSheet.MATERIAL::equals).isPresent();
+            level |= ours.filter(FormulaSheet.LEVEL_OF::equals).isPresent()
+                    || WEIGHT.matcher(cell.text()).matches();
+        }
+        return material && level && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PACK));
+    }
+
     private List<Head> heads() {
         List<Head> heads = new ArrayList<>();
         int[] rows = grid.rows().numbers();

@@ -33,7 +33,12 @@ final class Headings {
                 .map(ColumnUse::meaning);
     }
 
-    /** Whether a header has a meaning on a price list. */
+    /** Whether a header has any meaning on a price list. */
+    static boolean isKnown(String header) {
+        return onList(header).isPresent();
+    }
+
+    /** Whether a header has a certain meaning on a price list. */
     static boolean means(String header, Meaning meaning) {
         return onList(header).filter(meaning::equals).isPresent();
     }

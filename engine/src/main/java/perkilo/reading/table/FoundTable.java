@@ -40,6 +40,7 @@ public record FoundTable(
      *
      * @param grid the person's sheet
      * @param headerRow from zero
+     * @param lastRow the last row that may belong to it, from zero
      * @param read the rows that were read, and lines above the headers that say something of all rows
      * @param uses what each column is read as; other columns with a header are not read
      * @param covered the columns that the part takes
@@ -49,14 +50,14 @@ public record FoundTable(
             SheetSchema schema,
             Grid grid,
             int headerRow,
+            int lastRow,
             BitSet read,
             Map<Integer, String> uses,
             BitSet covered,
             Findings findings) {
         int first = covered.nextSetBit(0);
         int last = covered.length() - 1;
-        int end = Math.max(
-                headerRow, grid.rows().isEmpty() ? headerRow : grid.rows().last());
+        int end = Math.max(headerRow, lastRow);
         List<Integer> unknown = grid.row(headerRow).keySet().stream()
                 .filter(column -> covered.get(column) && !uses.containsKey(column))
                 .toList();
