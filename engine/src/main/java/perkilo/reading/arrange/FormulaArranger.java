@@ -158,13 +158,23 @@ final class FormulaArranger {
         boolean material = false;
         boolean level = false;
         for (Cell cell : cells.values()) {
-            String text = SheetWords.header(cell.text()).orElse(cell.text());
-            Optional<InputColumn> ours = COLUMNS.find(text).map(ColumnNames.Named::column);
+            Optional<InputColumn> ours = columnOf(cell);
             material |= ours.filter(FormulaSheet.MATERIAL::equals).isPresent();
-            level |= ours.filter(FormulaSheet.LEVEL_OF::equals).isPresent()
-                    || WEIGHT.matcher(cell.text()).matches();
+            level |= ours.filter(FormulaSheet.LEVEL_OF::equals).isPresent();
         }
-        return material && level && cells.values().stream().noneMatch(cell -> Headings.means(cell.text(), Meaning.PACK));
+        return material && level;
+    }
+
+    /** The column of a formula that a header names, in any language; a weight is a level. */
+    static Optional<InputColumn> columnOf(Cell header) {
+        if (!SheetCells.isText(header)) {
+            return Optional.empty();
+        }
+        String text = header.text();
+        if (WEIGHT.matcher(text).matches()) {
+            return Optional.of(FormulaSheet.LEVEL_OF);
+        }
+        return COLUMNS.find(SheetWords.header(text).orElse(text)).map(ColumnNames.Named::column);
     }
 
     private List<Head> heads() {

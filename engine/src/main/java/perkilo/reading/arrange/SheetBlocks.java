@@ -96,7 +96,14 @@ final class SheetBlocks {
             int tail = band.isFormula() ? tail(band, last) : last + 1;
             Grid block = grid.part(new Grid.Block(top, tail - 1, left, right));
             String title = band.isFormula() && formulas > 1 ? title(band, top) : null;
-            tables.add(new SheetBlock(title == null ? block : block.titled(title), true));
+            Grid named = title == null ? block : block.titled(title);
+            FormulaWithPrices both = band.isFormula() ? FormulaWithPrices.of(named, band.row()) : null;
+            if (both == null) {
+                tables.add(new SheetBlock(named, true));
+            } else {
+                tables.add(new SheetBlock(both.formula(), true));
+                tables.add(new SheetBlock(both.prices(), true));
+            }
             if (tail <= last) {
                 Grid rest = grid.part(new Grid.Block(tail, last, left, right)).titled("");
                 others.add(new SheetBlock(rest, false));

@@ -286,7 +286,8 @@ public final class AccountWriter {
                 }
                 for (int before = 0; before < at; before++) {
                     Tally other = tallies.get(before);
-                    if (other.has(row) && other.overlaps(tally)) {
+                    boolean shared = other.table.headerRow() == tally.table.headerRow(); // as a formula with prices
+                    if (!shared && other.has(row) && other.overlaps(tally)) {
                         tally.ofOthers.set(row);
                     }
                 }
