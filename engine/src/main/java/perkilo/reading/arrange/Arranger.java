@@ -63,6 +63,13 @@ public final class Arranger {
             return new Look(block, block.head(0), List.of());
         }
 
+        /** Its tables of offers with all their columns. */
+        List<FoundTable> offers() {
+            return tables.stream()
+                    .filter(table -> table.schema().equals(OffersSheet.SCHEMA) && isComplete(table))
+                    .toList();
+        }
+
         /** Whether the sheet stays as it is, whatever is on it. */
         boolean isLeft() {
             return head.rows().isEmpty();
@@ -79,9 +86,10 @@ public final class Arranger {
                     isOfFormulas() && !isResult(sheet) ? SheetBlocks.of(sheet, finder::knows) : List.of();
             if (blocks.size() > 1) {
                 read.add(sheet);
-                blocks.forEach(block -> looks.add(block.isTable() ? look(block.grid()) : Look.loose(block.grid())));
+                blocks.forEach(block ->
+                        looks.add(block.isTable() ? answered(look(block.grid()), said) : Look.loose(block.grid())));
             } else {
-                Look look = look(sheet);
+                Look look = answered(look(sheet), said);
                 read.add(look.grid());
                 looks.add(look);
             }
@@ -91,14 +99,53 @@ public final class Arranger {
         List<Grid> grids = new ArrayList<>();
         List<ArrangedPart> parts = new ArrayList<>();
         List<FoundTable> asIs = new ArrayList<>();
+        List<Grid> bare = new ArrayList<>();
         for (Look look : looks) {
             List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, names, said);
+            if (arranged.isEmpty() && mayBeFacts(look)) {
+                bare.add(look.grid()); // once all tables are known
+                continue;
+            }
             arranged.forEach(part -> grids.add(part.arranged()));
             parts.addAll(arranged);
-            asIs.addAll(arranged.isEmpty() ? look.tables() : List.of());
+            if (arranged.isEmpty()) {
+                asIs.addAll(look.tables());
+                look.offers().forEach(table -> open.addAll(new OpenPrices(look.grid(), table).open()));
+                whole(look).forEach(this::askAboutLevels);
+            }
+            arranged.forEach(part -> finder.find(List.of(part.arranged())).forEach(this::askAboutLevels));
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
         }
+        ProductFacts facts = new ProductFacts(finder, grids, said, open, findings);
+        for (Grid grid : bare) {
+            List<ArrangedPart> arranged = isOfFormulas() ? facts.parts(grid) : List.of();
+            arranged.forEach(part -> grids.add(part.arranged()));
+            parts.addAll(arranged);
+            grids.add(arranged.isEmpty() ? grid : ArrangedPart.rest(grid, arranged));
+        }
         return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
+    }
+
+    /** Whether a sheet, or a part of one, holds no table, so that it may hold facts about a product. */
+    private boolean mayBeFacts(Look look) {
+        boolean block = look.isLeft() && !isResult(look.grid()) && !isWide(look.grid().head(1));
+        return isOfFormulas()
+                && look.grid().ofBook()
+                && !look.grid().rows().isEmpty()
+                && look.grid().kind().isEmpty()
+                && !isOfOurs(look.grid())
+                && (block || (!look.isLeft() && look.tables().isEmpty()));
+    }
+
+    /** Whether a sheet has the name of one of our tables, which then should hold it. */
+    private boolean isOfOurs(Grid grid) {
+        return schemas.stream().anyMatch(schema -> schema.name().equalsIgnoreCase(grid.title()));
+    }
+
+    private void askAboutLevels(FoundTable table) {
+        if (table.schema().equals(FormulaSheet.SCHEMA)) {
+            open.addAll(OpenLevels.of(table));
+        }
     }
 
     private boolean isOfFormulas() {
@@ -127,6 +174,17 @@ public final class Arranger {
         }
         Grid again = translated.get().head(ROWS_LOOKED_AT);
         return new Look(translated.get(), again, tables(again));
+    }
+
+    /** A sheet with the answers for all its prices in the headers of its offers. */
+    private Look answered(Look look, ReadingSheet said) {
+        Map<String, String> answers = look.isLeft() ? Map.of() : said.answers(look.grid().sheet());
+        if (answers.isEmpty()) {
+            return look;
+        }
+        Map<Integer, Map<Integer, Cell>> headers = new HashMap<>();
+        look.offers().forEach(table -> headers.putAll(new OpenPrices(look.grid(), table).completed(answers)));
+        return headers.isEmpty() ? look : look(look.grid().with(headers));
     }
 
     /** The tables of a sheet, without those that are a price list with more columns than such a table has. */

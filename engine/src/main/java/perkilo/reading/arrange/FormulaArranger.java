@@ -61,6 +61,9 @@ final class FormulaArranger {
     private static final Pattern TO_AMOUNT = Pattern.compile(
             "(?iu)(?:q\\.?\\s*s\\.?\\s*p?\\.?|ad|to|up to|auf|zu|add|c\\.?\\s*[sb]\\.?\\s*p\\.?|q\\.?\\s*b\\.?)\\s*(?:to|ad|auf|a|à)?\\s*"
                     + "(\\d[\\d.,]*)\\s*(?:g|kg)?");
+    private static final String TO_HUNDRED = "q.s. to 100";
+    /** Names that a program gives to sheets; what programs do in the five languages, from memory. */
+    private static final Pattern UNNAMED = Pattern.compile("(?iu)(?:sheet|tabelle|table|feuil|feuille|hoja|foglio)\\s*\\d*");
     private static final Pattern SHARE =
             Pattern.compile("(?iu)\\bw/w\\b|\\bp/p\\b|\\bm/m\\b|%|[()\\[\\]]|\\bin\\s*$|[-–:]\\s*$");
     private static final Pattern ENGLISH_TOTAL =
@@ -416,7 +419,35 @@ final class FormulaArranger {
                 }
             }
         }
-        return null;
+        return untitled(head, rows);
+    }
+
+    /**
+     * A line above a formula as its name, without a label: one that products or batches name, or the first one if the
+     * sheet itself has no name of its own.
+     */
+    private @Nullable Title untitled(Head head, int[] rows) {
+        Title first = null;
+        for (int row : rows) {
+            NavigableMap<Integer, Cell> cells = grid.row(row).subMap(0, true, head.last(), true);
+            Cell cell = cells.isEmpty() ? Cell.BLANK : cells.firstEntry().getValue();
+            if (cells.size() != 1 || !SheetCells.isText(cell) || cell.text().length() > LONGEST_NAME) {
+                continue;
+            }
+            String text = cell.text().strip();
+            Title title = new Title(text, grid.origin(row, cells.firstKey()), row);
+            if (names.isFormula(text) || names.isProduct(text)) {
+                return title;
+            }
+            boolean name = !SheetWords.isFormulaLabel(text) && SheetWords.sheet(text).isEmpty();
+            first = first == null && name ? title : first;
+        }
+        boolean unnamed = UNNAMED.matcher(grid.title().strip()).matches()
+                || FormulaSheet.SCHEMA.name().equalsIgnoreCase(grid.title())
+                || SheetWords.sheet(grid.title())
+                        .filter(FormulaSheet.SCHEMA.name()::equals)
+                        .isPresent();
+        return unnamed && !names.isFormula(grid.title()) ? first : null;
     }
 
     // lines
@@ -522,10 +553,20 @@ final class FormulaArranger {
         boolean inPhases =
                 phaseColumn != null && phaseColumn.equals(texts.get(0).getKey());
         Optional<String> name =
-                PhaseText.name(whole).or(() -> inPhases && texts.size() == 1 ? Optional.of(text) : Optional.empty());
+                PhaseText.name(whole).or(() -> texts.size() == 1 && (inPhases || isAcross(head, row, texts.get(0).getKey()))
+                        ? Optional.of(text)
+                        : Optional.empty());
         return name.map(found ->
                         new Phase(found, grid.origin(row, texts.get(0).getKey()), PhaseText.temperature(whole)))
                 .orElse(null);
+    }
+
+    /** Whether a cell is merged across the levels, so that it can have none. */
+    private boolean isAcross(Head head, int row, int column) {
+        return grid.mergedAt(row, column)
+                .filter(block -> head.levels().keySet().stream()
+                        .allMatch(level -> level > column && block.contains(row, level)))
+                .isPresent();
     }
 
     // weights
@@ -694,7 +735,7 @@ final class FormulaArranger {
         if (whole == null) {
             builder.typed(LEVEL, level, place);
         } else if (TO_AMOUNT.matcher(level.text()).matches()) {
-            builder.said(LEVEL, Cell.text("q.s."), place);
+            builder.said(LEVEL, Cell.text(TO_HUNDRED), place);
         } else if (number != null) {
             builder.said(LEVEL, Cell.number(number.multiply(HUNDRED).divide(whole, MathContext.DECIMAL128)), place);
         } else {

@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import perkilo.layouts.ColumnUse;
 import perkilo.layouts.HeaderReading;
 import perkilo.layouts.Meaning;
+import perkilo.layouts.PriceNote;
 import perkilo.reading.table.ColumnNames;
 import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
@@ -31,6 +32,11 @@ final class Headings {
         return HeaderReading.of(header)
                 .flatMap(reading -> Optional.ofNullable(reading.use()))
                 .map(ColumnUse::meaning);
+    }
+
+    /** What a header says of the prices below it; nothing if it heads none. */
+    static PriceNote note(String header) {
+        return HeaderReading.of(header).map(HeaderReading::note).orElse(PriceNote.NONE);
     }
 
     /** Whether a header has any meaning on a price list. */

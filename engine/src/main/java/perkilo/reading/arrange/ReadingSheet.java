@@ -1,5 +1,6 @@
 package perkilo.reading.arrange;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -55,6 +56,12 @@ public final class ReadingSheet {
 
     /** The answer for what is not to be read. */
     public static final String IGNORE = "ignore";
+
+    /** What an answer about a line that is added to effect begins with; the material follows. */
+    static final String ESTIMATE = "estimate % of ";
+
+    /** What is asked about a product whose fill is a volume. */
+    static final String DENSITY = "density g/mL";
 
     private static final Pattern NAMES = Pattern.compile("(?i)Reading(?: ?\\(?\\d+\\)?)?");
     private static final int ROWS_LOOKED_AT = 80;
@@ -180,7 +187,9 @@ public final class ReadingSheet {
                                 words,
                                 grid.at(row, like).text(),
                                 text,
-                                Question.isField(words) && !isHeader(sheets, name, place, words),
+                                words.startsWith(ESTIMATE)
+                                        || words.equals(DENSITY)
+                                        || (Question.isField(words) && !isHeader(sheets, name, place, words)),
                                 grid.origin(row, as)));
                     }
                 }
@@ -271,7 +280,7 @@ public final class ReadingSheet {
                 rename(head, row, schema, renamed);
             }
         }
-        return answered(grid.with(renamed), answers(sheet.sheet()), here);
+        return answered(estimated(grid.with(renamed), here), answers(sheet.sheet()), here);
     }
 
     /** The kind of table that a sheet is said to be; empty if that is not said. */
@@ -388,6 +397,34 @@ public final class ReadingSheet {
     }
 
     // answers
+
+    /** Writes the estimates for lines that are added to effect into their levels. */
+    private Grid estimated(Grid grid, List<Said> here) {
+        Map<Integer, Map<Integer, Cell>> levels = new HashMap<>();
+        for (Said row : here) {
+            if (!row.there().startsWith(ESTIMATE)) {
+                continue;
+            }
+            BigDecimal about = SheetCells.number(Cell.text(row.as()));
+            if (about == null) {
+                findings.error(row.origin(), ArrangeMessages.unknownAnswer(row.there(), row.as()));
+                continue;
+            }
+            String material = ListWords.key(row.there().substring(ESTIMATE.length()));
+            for (int number : grid.rows().numbers()) {
+                boolean named = grid.row(number).values().stream()
+                        .anyMatch(cell -> ListWords.key(cell.text()).equals(material));
+                grid.row(number).forEach((column, cell) -> {
+                    boolean atCell = grid.origin(number, column).cell().equalsIgnoreCase(row.cell());
+                    if (named && atCell && SheetCells.isText(cell)) {
+                        String text = cell.text() + " (~ " + about.stripTrailingZeros().toPlainString() + " %)";
+                        levels.computeIfAbsent(number, any -> new HashMap<>()).put(column, Cell.text(text));
+                    }
+                });
+            }
+        }
+        return grid.with(levels);
+    }
 
     /** Writes numbers and dates that can mean two things as an answer says that they are meant. */
     private Grid answered(Grid grid, Map<String, String> answers, List<Said> here) {

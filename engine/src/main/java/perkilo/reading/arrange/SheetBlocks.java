@@ -2,6 +2,7 @@ package perkilo.reading.arrange;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -72,7 +73,7 @@ final class SheetBlocks {
         }
         long formulas = bands.stream().filter(Band::isFormula).count();
         List<SheetBlock> tables = new ArrayList<>();
-        List<SheetBlock> others = new ArrayList<>();
+        Map<Integer, Map<Integer, Cell>> taken = new HashMap<>();
         int sheetLast = grid.rows().last();
         for (Band band : bands) {
             Band below = bands.stream()
@@ -97,23 +98,36 @@ final class SheetBlocks {
             Grid block = grid.part(new Grid.Block(top, tail - 1, left, right));
             String title = band.isFormula() && formulas > 1 ? title(band, top) : null;
             Grid named = title == null ? block : block.titled(title);
+            take(block, taken);
             FormulaWithPrices both = band.isFormula() ? FormulaWithPrices.of(named, band.row()) : null;
-            if (both == null) {
+            if (both == null && band.isFormula()) {
                 tables.add(new SheetBlock(named, true));
+            } else if (both == null) {
+                PiecesWithPrices pieces = PiecesWithPrices.of(named, band.row(), band.first(), band.last());
+                tables.add(new SheetBlock(pieces.prices(), true));
+                pieces.counts().forEach((row, columns) -> columns.forEach(
+                        column -> taken.getOrDefault(row, new HashMap<>()).remove(column)));
             } else {
                 tables.add(new SheetBlock(both.formula(), true));
                 tables.add(new SheetBlock(both.prices(), true));
             }
-            if (tail <= last) {
-                Grid rest = grid.part(new Grid.Block(tail, last, left, right)).titled("");
-                others.add(new SheetBlock(rest, false));
-            }
         }
-        if (tables.size() + others.size() < 2) {
+        Grid rest = grid.with(taken).titled("");
+        boolean more = Arrays.stream(rest.rows().numbers()).anyMatch(row -> !rest.row(row).isEmpty());
+        if (tables.size() < 2 && !more) {
             return List.of();
         }
-        tables.addAll(others);
+        if (more) {
+            tables.add(new SheetBlock(rest, false));
+        }
         return tables;
+    }
+
+    private static void take(Grid block, Map<Integer, Map<Integer, Cell>> taken) {
+        for (int row : block.rows().numbers()) {
+            block.row(row).keySet().forEach(column -> taken.computeIfAbsent(row, any -> new HashMap<>())
+                    .put(column, Cell.BLANK));
+        }
     }
 
     // rows of headers

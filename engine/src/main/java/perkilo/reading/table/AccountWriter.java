@@ -171,8 +171,16 @@ public final class AccountWriter {
         }
 
         boolean has(int row) {
+            if (isOfLines()) {
+                return region.arrangedRows().get(row); // lines without headers, with others between them
+            }
             boolean above = row < region.topRow() && region.arrangedRows().get(row);
             return above || (row >= region.topRow() && row <= table.lastRow());
+        }
+
+        /** Whether it was made of lines of a label and a value, which stand between other lines. */
+        boolean isOfLines() {
+            return region.topRow() > table.headerRow() && !region.arrangedRows().isEmpty();
         }
 
         boolean overlaps(Tally other) {
@@ -251,6 +259,7 @@ public final class AccountWriter {
             this.tallies = tables.stream()
                     .sorted(Comparator.comparingInt(FoundTable::headerRow))
                     .map(table -> new Tally(table, typed))
+                    .sorted(Comparator.comparing(tally -> !tally.isOfLines()))
                     .toList();
             this.priced = tables.stream().anyMatch(table -> PRICED.contains(table.schema()));
         }
@@ -286,7 +295,8 @@ public final class AccountWriter {
                 }
                 for (int before = 0; before < at; before++) {
                     Tally other = tallies.get(before);
-                    boolean shared = other.table.headerRow() == tally.table.headerRow(); // as a formula with prices
+                    boolean shared = other.isOfLines()
+                            || other.table.headerRow() == tally.table.headerRow(); // as a formula with prices
                     if (!shared && other.has(row) && other.overlaps(tally)) {
                         tally.ofOthers.set(row);
                     }

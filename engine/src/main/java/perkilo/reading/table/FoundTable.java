@@ -61,7 +61,8 @@ public record FoundTable(
         List<Integer> unknown = grid.row(headerRow).keySet().stream()
                 .filter(column -> covered.get(column) && !uses.containsKey(column))
                 .toList();
-        Region region = new Region(headerRow, headerRow, end, first, last, unknown);
+        int top = headerRow >= 0 && read.get(headerRow) ? headerRow : headerRow + 1; // there may be no headers
+        Region region = new Region(top, headerRow, end, first, last, unknown);
         region.arranged(read, uses);
         for (int row = headerRow + 1; row <= end; row++) {
             region.note(row, read.get(row) ? Region.RowState.READ : Region.RowState.NOTE);

@@ -54,7 +54,8 @@ final class HeaderIndex {
     Optional<HeaderMatch> match(HeaderText header) {
         Spelling whole = spellings.get(header.key());
         if (whole != null) {
-            String unit = whole.unit().isEmpty() ? sign(whole, header) : whole.unit();
+            String sign = sign(whole, header);
+            String unit = sign.isEmpty() || whole.unit().isEmpty() ? sign + whole.unit() : sign + "/" + whole.unit();
             return Optional.of(new HeaderMatch(whole.column(), whole.rank(), unit, ""));
         }
         Spelling named = header.name().isEmpty() ? null : spellings.get(header.name());
