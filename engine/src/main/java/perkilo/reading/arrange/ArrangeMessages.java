@@ -66,6 +66,14 @@ final class ArrangeMessages {
         return "Are the prices in the column \"" + header + "\" for one pack, or for 1 kg or 1 piece?";
     }
 
+    static String areSuppliers(List<String> headers) {
+        return "Are \"" + String.join("\", \"", headers) + "\" suppliers, with their prices below?";
+    }
+
+    static String whatSuppliersPricesAreFor() {
+        return "Are the prices below the suppliers for one pack, or for 1 kg (for pieces: 1 piece)?";
+    }
+
     static String whatCurrency(String header) {
         return "In which currency are the prices in the column \"" + header + "\"? Type its code, such as EUR.";
     }

@@ -83,7 +83,9 @@ public final class Arranger {
         List<Grid> read = new ArrayList<>();
         for (Grid sheet : said.applied(sheets)) {
             List<SheetBlocks.SheetBlock> blocks =
-                    isOfFormulas() && !isResult(sheet) ? SheetBlocks.of(sheet, finder::knows) : List.of();
+                    isOfFormulas() && !isResult(sheet) && !isWide(sheet.head(ROWS_LOOKED_AT))
+                            ? SheetBlocks.of(sheet, finder::knows)
+                            : List.of();
             if (blocks.size() > 1) {
                 read.add(sheet);
                 blocks.forEach(block ->
@@ -333,6 +335,11 @@ public final class Arranger {
         }
         if (parts.isEmpty() && all && grid.mayHold(RunsSheet.SCHEMA.name())) {
             new RunArranger(grid, look.head(), look.tables(), names).part().ifPresent(parts::add);
+        }
+        if (parts.isEmpty() && all && !others && grid.ofBook() && grid.mayHold(OffersSheet.SCHEMA.name())) {
+            new SupplierColumns(grid, look.head(), finder::knows, names, said, open, findings)
+                    .part()
+                    .ifPresent(parts::add);
         }
         if (parts.isEmpty() && !others && grid.mayHold(OffersSheet.SCHEMA.name())) {
             new OfferArranger(grid, look.head(), look.tables(), names, said, open, findings)

@@ -34,6 +34,11 @@ final class Headings {
                 .map(ColumnUse::meaning);
     }
 
+    /** Our column of Offers that a header names; empty if it names none for sure. */
+    static Optional<InputColumn> column(String header) {
+        return onList(header).flatMap(Meanings::column);
+    }
+
     /** What a header says of the prices below it; nothing if it heads none. */
     static PriceNote note(String header) {
         return HeaderReading.of(header).map(HeaderReading::note).orElse(PriceNote.NONE);

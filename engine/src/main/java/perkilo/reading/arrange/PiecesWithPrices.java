@@ -80,7 +80,9 @@ record PiecesWithPrices(Grid prices, Map<Integer, Set<Integer>> counts) {
                 return false;
             }
         }
-        return UnitText.parse(block.at(header, column).text()).isEmpty();
+        return UnitText.parse(block.at(header, column).text())
+                .filter(unit -> unit.measure() != null)
+                .isEmpty();
     }
 
     private static boolean any(NavigableMap<Integer, Cell> heads, Meaning meaning) {

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -59,6 +60,9 @@ public final class ReadingSheet {
 
     /** What an answer about a line that is added to effect begins with; the material follows. */
     static final String ESTIMATE = "estimate % of ";
+
+    /** What is asked about columns with the names of suppliers. */
+    static final String SUPPLIER_COLUMNS = "columns of suppliers";
 
     /** What is asked about a product whose fill is a volume. */
     static final String DENSITY = "density g/mL";
@@ -189,6 +193,7 @@ public final class ReadingSheet {
                                 text,
                                 words.startsWith(ESTIMATE)
                                         || words.equals(DENSITY)
+                                        || words.equals(SUPPLIER_COLUMNS)
                                         || (Question.isField(words) && !isHeader(sheets, name, place, words)),
                                 grid.origin(row, as)));
                     }
@@ -240,8 +245,10 @@ public final class ReadingSheet {
                 applied.add(applied(sheet, here));
             }
         }
+        Set<String> gone = new LinkedHashSet<>();
         for (Said row : rows) {
-            if (sheets.stream().noneMatch(sheet -> sheet.sheet().equalsIgnoreCase(row.sheet()))) {
+            if (sheets.stream().noneMatch(sheet -> sheet.sheet().equalsIgnoreCase(row.sheet()))
+                    && gone.add(row.sheet().toLowerCase(Locale.ROOT))) {
                 findings.warning(row.origin(), ArrangeMessages.noSuchSheet(row.sheet()));
             }
         }
