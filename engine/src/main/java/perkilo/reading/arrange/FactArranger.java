@@ -101,6 +101,7 @@ final class FactArranger {
 
     private @Nullable Line line(int row) {
         List<Integer> columns = new ArrayList<>(grid.row(row).keySet());
+        columns.removeIf(grid.hiddenColumns()::get);
         if (columns.size() < LEAST) {
             return null;
         }

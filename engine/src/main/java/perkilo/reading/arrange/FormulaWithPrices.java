@@ -11,10 +11,13 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.Meaning;
+import perkilo.layouts.Quantity;
+import perkilo.reading.table.CurrencySign;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
 import perkilo.schema.MaterialsSheet;
 import perkilo.schema.OffersSheet;
+import perkilo.units.Measure;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
 
@@ -77,9 +80,10 @@ record FormulaWithPrices(Grid formula, Grid prices) {
             kept.add(material);
             Grid alone = only(block, formula, false);
             Grid priced = only(block, kept, true);
-            return pack != null
-                    ? new FormulaWithPrices(alone, priced.titled(OffersSheet.SCHEMA.name()))
-                    : new FormulaWithPrices(alone, perKg(priced, own.get(0)));
+            if (pack != null) {
+                return new FormulaWithPrices(alone, priced.titled(OffersSheet.SCHEMA.name()));
+            }
+            return isPerKg(own.get(0)) ? new FormulaWithPrices(alone, perKg(priced, own.get(0))) : null;
         }
 
         private static boolean isPrice(Cell cell) {
@@ -162,14 +166,19 @@ record FormulaWithPrices(Grid formula, Grid prices) {
                                     && !block.at(row, column).isBlank());
         }
 
+        /** Whether a header says that its prices are for one kilogram. */
+        private boolean isPerKg(int price) {
+            Quantity per = Headings.note(block.at(header, price).text()).per();
+            return per != null && per.amount().compareTo(BigDecimal.ONE) == 0 && per.measure() == Measure.KG;
+        }
+
         /** The materials with a price per kilogram each. */
         private Grid perKg(Grid priced, int price) {
             Map<Integer, Cell> heads = new HashMap<>();
             heads.put(material, Cell.text(MaterialsSheet.MATERIAL.header()));
-            heads.put(
-                    price,
-                    Cell.text(ReadingSheet.withUnit(
-                            MaterialsSheet.HOUSE_PRICE.header(), block.at(header, price).text())));
+            CurrencySign sign = Headings.note(block.at(header, price).text()).currency();
+            String money = sign == null ? "" : " (" + sign.text() + ")";
+            heads.put(price, Cell.text(MaterialsSheet.HOUSE_PRICE.header() + money));
             return priced.with(Map.of(header, heads)).titled(MaterialsSheet.SCHEMA.name());
         }
     }

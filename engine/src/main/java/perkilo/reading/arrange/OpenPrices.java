@@ -8,6 +8,7 @@ import perkilo.layouts.Mapping;
 import perkilo.layouts.PriceNote;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.FoundTable;
+import perkilo.reading.table.UnitText;
 import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.units.Measure;
@@ -81,8 +82,10 @@ final class OpenPrices {
                 continue;
             }
             any = true;
-            basis &= price.kind() == Cell.Kind.NUMBER;
-            currency &= price.kind() == Cell.Kind.NUMBER
+            UnitText above = UnitText.parse(table.priceUnit(rows[at])).orElse(UnitText.NONE);
+            basis &= price.kind() == Cell.Kind.NUMBER && above.measure() == null && !above.pack();
+            currency &= above.currency() == null
+                    && price.kind() == Cell.Kind.NUMBER
                     && CurrencySign.ofFormat(price.format()).isEmpty();
         }
         List<Arrangement.Open> open = new ArrayList<>();

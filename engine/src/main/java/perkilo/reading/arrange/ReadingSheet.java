@@ -390,7 +390,7 @@ public final class ReadingSheet {
     }
 
     /** Our header with the unit that theirs ends with: {@code Price (€/kg)}. */
-    static String withUnit(String ours, String theirs) {
+    private static String withUnit(String ours, String theirs) {
         String text = theirs.strip();
         for (int at = Math.max(text.indexOf('('), text.indexOf(' ')); at > 0; at = text.indexOf(' ', at + 1)) {
             String rest = text.substring(at).replaceAll("[()\\[\\]]", " ").strip();

@@ -18,6 +18,7 @@ import perkilo.origin.CellBlock;
 import perkilo.origin.Counted;
 import perkilo.origin.Origin;
 import perkilo.schema.ComponentsSheet;
+import perkilo.schema.FormulaSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
@@ -257,7 +258,8 @@ public final class AccountWriter {
             this.grid = grid;
             this.typed = typed;
             this.tallies = tables.stream()
-                    .sorted(Comparator.comparingInt(FoundTable::headerRow))
+                    .sorted(Comparator.comparingInt(FoundTable::headerRow)
+                            .thenComparing(table -> !table.schema().equals(FormulaSheet.SCHEMA)))
                     .map(table -> new Tally(table, typed))
                     .sorted(Comparator.comparing(tally -> !tally.isOfLines()))
                     .toList();

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import perkilo.origin.Origin;
 import perkilo.schema.InputColumn;
+import perkilo.schema.OffersSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -152,6 +153,12 @@ public record FoundTable(
     /** The leftmost column that was found, from zero. */
     int firstColumn() {
         return columns.values().stream().mapToInt(Place::index).min().orElse(0);
+    }
+
+    /** What the header of prices says of their unit, with what a line above a row adds. */
+    public String priceUnit(int row) {
+        Place price = columns.get(OffersSheet.PRICE);
+        return price == null ? "" : region.priceUnit(row, price.unit());
     }
 
     /** Whether the table has a column. */
