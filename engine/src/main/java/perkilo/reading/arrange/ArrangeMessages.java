@@ -44,6 +44,11 @@ final class ArrangeMessages {
         return "About how much \"" + material + "\" is used, in per cent of the formula? Type a figure such as 0.2.";
     }
 
+    static String pricesPerKg() {
+        return "The prices beside the levels count per kilogram, because no packs are given. So nothing is bought in"
+                + " whole packs, and no stock is left over.";
+    }
+
     // facts as lines
 
     static String whatDensity(String product) {

@@ -13,6 +13,7 @@ import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.FormulaSheet;
+import perkilo.schema.MaterialsSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.RunsSheet;
 import perkilo.schema.Schemas;
@@ -88,6 +89,7 @@ public final class Arranger {
                             : List.of();
             if (blocks.size() > 1) {
                 read.add(sheet);
+                blocks.forEach(block -> notePricesPerKg(sheet, block.grid()));
                 blocks.forEach(block ->
                         looks.add(block.isTable() ? answered(look(block.grid()), said) : Look.loose(block.grid())));
             } else {
@@ -126,6 +128,14 @@ public final class Arranger {
             grids.add(arranged.isEmpty() ? grid : ArrangedPart.rest(grid, arranged));
         }
         return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open);
+    }
+
+    /** Says that prices beside levels count without packs, if no column of packs is there. */
+    private void notePricesPerKg(Grid sheet, Grid block) {
+        String ours = MaterialsSheet.SCHEMA.name();
+        if (block.title().equals(ours) && !sheet.title().equalsIgnoreCase(ours)) {
+            findings.note(block.origin(), ArrangeMessages.pricesPerKg());
+        }
     }
 
     /** Whether a sheet, or a part of one, holds no table, so that it may hold facts about a product. */
