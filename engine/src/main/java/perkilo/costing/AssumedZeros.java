@@ -31,9 +31,11 @@ final class AssumedZeros {
             }
         }
         Figure rate = settings.labourRate();
-        boolean works = cost.work().makingHours().signum() > 0 || cost.work().fillingHours().signum() > 0;
+        boolean works = cost.work().makingHours().signum() > 0
+                || cost.work().fillingHours().signum() > 0;
         if (works && isNotTyped(rate)) {
-            Origin hours = Optional.of(cost.needs().formula().batching().hoursPerBatch().origin())
+            Origin hours = Optional.of(
+                            cost.needs().formula().batching().hoursPerBatch().origin())
                     .filter(origin -> !origin.equals(Origin.NONE))
                     .orElseGet(() -> cost.needs().run().origin());
             notes.add(Finding.note(hours, CostMessages.workWithoutRate()));

@@ -24,8 +24,7 @@ final class OwnQuotes {
         files.add(cost.needs().formula().origin().file());
         for (int need = 0; need < purchase.problem().needs().size(); need++) {
             List<LineCost> lines = purchase.linesOf(need);
-            boolean others = !lines.isEmpty()
-                    && lines.stream().noneMatch(line -> isOwn(purchase.listing(line), files));
+            boolean others = !lines.isEmpty() && lines.stream().noneMatch(line -> isOwn(purchase.listing(line), files));
             if (others) {
                 note(purchase, need, lines, files, cost, notes);
             }
@@ -40,8 +39,8 @@ final class OwnQuotes {
     private static void note(
             Purchase purchase, int need, List<LineCost> lines, Set<String> files, RunCost cost, List<Finding> notes) {
         BigDecimal paid = lines.stream().map(LineCost::landed).reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal amount = purchase.problem().needs().get(need).perPeriod().stream()
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal amount =
+                purchase.problem().needs().get(need).perPeriod().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         Listing own = null;
         BigDecimal least = BigDecimal.ZERO;
         for (int at = 0; at < purchase.listings().size(); at++) {

@@ -39,11 +39,42 @@ public record Material(
 
     /** How such water is treated, in words beside its name; words of the trade, common practice, no source. */
     private static final Set<String> TREATED = Set.of(
-            "dest", "destilliert", "destilliertes", "demin", "demineralisiert", "demineralisiertes", "vollentsalzt",
-            "vollentsalztes", "ve", "gereinigt", "gereinigtes", "deionised", "deionized", "demineralised",
-            "demineralized", "distilled", "purified", "di", "ro", "distillée", "distillee", "déminéralisée",
-            "demineralisee", "purifiée", "purifiee", "destilada", "desionizada", "desmineralizada", "purificada",
-            "distillata", "demineralizzata", "deionizzata", "depurata", "purificata", "osmose", "abgekocht");
+            "dest",
+            "destilliert",
+            "destilliertes",
+            "demin",
+            "demineralisiert",
+            "demineralisiertes",
+            "vollentsalzt",
+            "vollentsalztes",
+            "ve",
+            "gereinigt",
+            "gereinigtes",
+            "deionised",
+            "deionized",
+            "demineralised",
+            "demineralized",
+            "distilled",
+            "purified",
+            "di",
+            "ro",
+            "distillée",
+            "distillee",
+            "déminéralisée",
+            "demineralisee",
+            "purifiée",
+            "purifiee",
+            "destilada",
+            "desionizada",
+            "desmineralizada",
+            "purificada",
+            "distillata",
+            "demineralizzata",
+            "deionizzata",
+            "depurata",
+            "purificata",
+            "osmose",
+            "abgekocht");
 
     public Material {
         functions = List.copyOf(functions);
@@ -64,9 +95,7 @@ public record Material(
      * own name decides.
      */
     public boolean isWater() {
-        return inci.isBlank()
-                ? isWaterOfLabels(name) || isWaterOfFormulas(Names.key(name))
-                : isWaterOfLabels(inci);
+        return inci.isBlank() ? isWaterOfLabels(name) || isWaterOfFormulas(Names.key(name)) : isWaterOfLabels(inci);
     }
 
     /** Whether all words mean water, or how it is treated: {@code dest. Wasser}. */

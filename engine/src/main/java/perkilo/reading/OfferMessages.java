@@ -49,7 +49,8 @@ final class OfferMessages {
     }
 
     static String unknownBasisOfColumn(String header) {
-        return "Are the prices in the column \"" + header + "\" for one pack, or for 1 kg or 1 piece? Add a column Price"
+        return "Are the prices in the column \"" + header
+                + "\" for one pack, or for 1 kg or 1 piece? Add a column Price"
                 + " per with pack, kg or each, or answer at \"price per\" on the sheet that perkilo check --review makes.";
     }
 

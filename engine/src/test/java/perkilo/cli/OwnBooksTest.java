@@ -193,12 +193,14 @@ final class OwnBooksTest {
         Path file = saved();
         CommandLineRun check = CommandLineRun.of("check", file);
         assertThat(check.err().lines().filter(line -> line.startsWith("error")))
-                .containsExactly("error Hoja1!H3: Are the prices in the column \"Precio €\" for one pack, or for 1 kg or 1"
-                        + " piece? Add a column Price per with pack, kg or each, or answer at \"price per\" on the sheet"
-                        + " that perkilo check --review makes.");
+                .containsExactly(
+                        "error Hoja1!H3: Are the prices in the column \"Precio €\" for one pack, or for 1 kg or 1"
+                                + " piece? Add a column Price per with pack, kg or each, or answer at \"price per\" on the sheet"
+                                + " that perkilo check --review makes.");
         assertThat(check.err())
-                .contains("warning Hoja1!A9: These lines hold a figure but are not read: \"Cajita\". If one counts, give"
-                        + " it a row on the sheet of its kind, such as Offers, Components or Settings.");
+                .contains(
+                        "warning Hoja1!A9: These lines hold a figure but are not read: \"Cajita\". If one counts, give"
+                                + " it a row on the sheet of its kind, such as Offers, Components or Settings.");
         Map<String, Double> bulk = bulk(answered(file, Map.of("price per", "pack")), "--batch-kg", "20");
         assertThat(bulk).hasSize(1).allSatisfy((title, cost) -> {
             assertThat(title).contains("Champú sólido");
@@ -270,11 +272,11 @@ final class OwnBooksTest {
         Files.write(
                 others,
                 List.of("Supplier,Item,Pack size,Pack unit,Price,Price per,Currency", "Shop,Rapsöl,1,kg,9,kg,EUR"));
-        CommandLineRun cost = CommandLineRun.of(
-                "cost", saved(), "--prices", others, "--batch-kg", "1", "--date", DAY);
+        CommandLineRun cost = CommandLineRun.of("cost", saved(), "--prices", others, "--batch-kg", "1", "--date", DAY);
         assertThat(cost.err())
-                .contains("\"Rapsöl\" for 1 kg of Balm is not bought at your own quote from Nordchem: its smallest"
-                        + " purchase costs 100.00 EUR for the goods alone, and Shop comes to 9.00 EUR with all charges.");
+                .contains(
+                        "\"Rapsöl\" for 1 kg of Balm is not bought at your own quote from Nordchem: its smallest"
+                                + " purchase costs 100.00 EUR for the goods alone, and Shop comes to 9.00 EUR with all charges.");
     }
 
     @Test
@@ -287,8 +289,10 @@ final class OwnBooksTest {
         XSSFSheet batches = sheet("Batches");
         put(batches, "A1", "Formula", "Hours per batch");
         put(batches, "A2", "Balm", 5);
-        assertThat(CommandLineRun.of("cost", saved(), "--batch-kg", "10", "--date", DAY).err())
-                .contains("note Batches!B2: Hours of work are given but no labour rate, so the work is counted as 0. Type"
-                        + " \"Labour rate\" on the Settings sheet.");
+        assertThat(CommandLineRun.of("cost", saved(), "--batch-kg", "10", "--date", DAY)
+                        .err())
+                .contains(
+                        "note Batches!B2: Hours of work are given but no labour rate, so the work is counted as 0. Type"
+                                + " \"Labour rate\" on the Settings sheet.");
     }
 }

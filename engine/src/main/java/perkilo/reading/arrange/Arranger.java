@@ -140,7 +140,8 @@ public final class Arranger {
 
     /** Whether a sheet, or a part of one, holds no table, so that it may hold facts about a product. */
     private boolean mayBeFacts(Look look) {
-        boolean block = look.isLeft() && !isResult(look.grid()) && !isWide(look.grid().head(1));
+        boolean block =
+                look.isLeft() && !isResult(look.grid()) && !isWide(look.grid().head(1));
         return isOfFormulas()
                 && look.grid().ofBook()
                 && !look.grid().rows().isEmpty()
@@ -190,7 +191,8 @@ public final class Arranger {
 
     /** A sheet with the answers for all its prices in the headers of its offers. */
     private Look answered(Look look, ReadingSheet said) {
-        Map<String, String> answers = look.isLeft() ? Map.of() : said.answers(look.grid().sheet());
+        Map<String, String> answers =
+                look.isLeft() ? Map.of() : said.answers(look.grid().sheet());
         if (answers.isEmpty()) {
             return look;
         }

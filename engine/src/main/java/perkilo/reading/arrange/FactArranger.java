@@ -212,8 +212,7 @@ final class FactArranger {
             left.sort(Comparator.comparingInt(Line::row));
             findings.warning(
                     grid.origin(left.get(0).row(), left.get(0).at()),
-                    ArrangeMessages.factsNotRead(
-                            left.stream().map(Line::text).toList()));
+                    ArrangeMessages.factsNotRead(left.stream().map(Line::text).toList()));
         }
     }
 
@@ -247,9 +246,8 @@ final class FactArranger {
 
     private boolean products(String formula, String name, Set<Line> read, List<ArrangedPart> parts) {
         Line filled = facts.getOrDefault(FactWord.FILL, facts.get(FactWord.PACK));
-        Quantity fill = filled == null
-                ? null
-                : fill(filled.number(), filled.unit()).orElse(null);
+        Quantity fill =
+                filled == null ? null : fill(filled.number(), filled.unit()).orElse(null);
         if (filled == null || fill == null) {
             return false;
         }
@@ -308,10 +306,11 @@ final class FactArranger {
             table.row().said(RunsSheet.PRODUCT, Cell.text(product), place(units));
             number(table, RunsSheet.UNITS, units, read);
         }
-        BigDecimal kg = batch == null || batch.number() == null
+        BigDecimal weight = batch == null ? null : batch.number();
+        BigDecimal kg = batch == null || weight == null
                 ? null
                 : Quantity.unit(batch.unit())
-                        .map(quantity -> quantity.times(batch.number()))
+                        .map(quantity -> quantity.times(weight))
                         .flatMap(quantity -> quantity.in(Measure.KG))
                         .orElse(null);
         if (batch != null && kg != null) {

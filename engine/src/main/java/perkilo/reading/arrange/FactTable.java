@@ -66,10 +66,8 @@ final class FactTable {
 
     ArrangedPart part() {
         GridBuilder builder = new GridBuilder(grid, schema.name());
-        List<InputColumn> all = rows.stream()
-                .flatMap(row -> row.keySet().stream())
-                .distinct()
-                .toList();
+        List<InputColumn> all =
+                rows.stream().flatMap(row -> row.keySet().stream()).distinct().toList();
         int first = used.nextSetBit(0);
         Origin begin = grid.origin(first, columns.nextSetBit(0));
         builder.row(begin);

@@ -78,6 +78,7 @@ enum FactWord {
 
     /** Whether a value can be one of this fact. */
     boolean isPlausible(@Nullable BigDecimal number) {
-        return this == PRODUCT || this == FORMULA ? number == null : number != null && number.signum() >= 0;
+        boolean name = this == PRODUCT || this == FORMULA;
+        return number == null ? name : !name && number.signum() >= 0;
     }
 }

@@ -63,7 +63,9 @@ final class FormulaArranger {
                     + "(\\d[\\d.,]*)\\s*(?:g|kg)?");
     private static final String TO_HUNDRED = "q.s. to 100";
     /** Names that a program gives to sheets; what programs do in the five languages, from memory. */
-    private static final Pattern UNNAMED = Pattern.compile("(?iu)(?:sheet|tabelle|table|feuil|feuille|hoja|foglio)\\s*\\d*");
+    private static final Pattern UNNAMED =
+            Pattern.compile("(?iu)(?:sheet|tabelle|table|feuil|feuille|hoja|foglio)\\s*\\d*");
+
     private static final Pattern SHARE =
             Pattern.compile("(?iu)\\bw/w\\b|\\bp/p\\b|\\bm/m\\b|%|[()\\[\\]]|\\bin\\s*$|[-–:]\\s*$");
     private static final Pattern ENGLISH_TOTAL =
@@ -439,7 +441,8 @@ final class FormulaArranger {
             if (names.isFormula(text) || names.isProduct(text)) {
                 return title;
             }
-            boolean name = !SheetWords.isFormulaLabel(text) && SheetWords.sheet(text).isEmpty();
+            boolean name =
+                    !SheetWords.isFormulaLabel(text) && SheetWords.sheet(text).isEmpty();
             first = first == null && name ? title : first;
         }
         boolean unnamed = UNNAMED.matcher(grid.title().strip()).matches()
@@ -552,8 +555,9 @@ final class FormulaArranger {
         Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
         boolean inPhases =
                 phaseColumn != null && phaseColumn.equals(texts.get(0).getKey());
-        Optional<String> name =
-                PhaseText.name(whole).or(() -> texts.size() == 1 && (inPhases || isAcross(head, row, texts.get(0).getKey()))
+        Optional<String> name = PhaseText.name(whole)
+                .or(() -> texts.size() == 1
+                                && (inPhases || isAcross(head, row, texts.get(0).getKey()))
                         ? Optional.of(text)
                         : Optional.empty());
         return name.map(found ->
@@ -564,8 +568,8 @@ final class FormulaArranger {
     /** Whether a cell is merged across the levels, so that it can have none. */
     private boolean isAcross(Head head, int row, int column) {
         return grid.mergedAt(row, column)
-                .filter(block -> head.levels().keySet().stream()
-                        .allMatch(level -> level > column && block.contains(row, level)))
+                .filter(block ->
+                        head.levels().keySet().stream().allMatch(level -> level > column && block.contains(row, level)))
                 .isPresent();
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.layouts.Meaning;
@@ -71,7 +72,8 @@ record FormulaWithPrices(Grid formula, Grid prices) {
                 return null;
             }
             Integer pack = others.stream()
-                    .filter(column -> Headings.means(heads.getOrDefault(column, Cell.BLANK).text(), Meaning.PACK))
+                    .filter(column -> Headings.means(
+                            heads.getOrDefault(column, Cell.BLANK).text(), Meaning.PACK))
                     .findFirst()
                     .orElse(null);
             List<Integer> own = withoutComputed(prices, pack);
@@ -121,7 +123,12 @@ record FormulaWithPrices(Grid formula, Grid prices) {
                 BigDecimal size = pack == null ? BigDecimal.ONE : SheetCells.number(block.at(row, pack));
                 BigDecimal share = level < 0 ? null : SheetCells.number(block.at(row, level));
                 boolean line = !block.at(row, material).isBlank() && !SheetCells.isTotal(block.at(row, material));
-                if (line && figure != null && paid != null && size != null && size.signum() != 0 && paid.signum() != 0) {
+                if (line
+                        && figure != null
+                        && paid != null
+                        && size != null
+                        && size.signum() != 0
+                        && paid.signum() != 0) {
                     BigDecimal one = figure.multiply(size).divide(paid, MathContext.DECIMAL64);
                     perKg.add(one);
                     if (share != null && share.signum() != 0) {
@@ -143,7 +150,7 @@ record FormulaWithPrices(Grid formula, Grid prices) {
         }
 
         /** The block with some columns alone; priced rows alone if they are the prices. */
-        private Grid only(Grid grid, TreeSet<Integer> columns, boolean priced) {
+        private Grid only(Grid grid, Set<Integer> columns, boolean priced) {
             Map<Integer, Map<Integer, Cell>> blank = new HashMap<>();
             for (int row : grid.rows().numbers()) {
                 boolean dropped = priced && row != header && !isPriced(row, columns);
@@ -157,13 +164,13 @@ record FormulaWithPrices(Grid formula, Grid prices) {
             return grid.with(blank);
         }
 
-        private boolean isPriced(int row, TreeSet<Integer> columns) {
+        private boolean isPriced(int row, Set<Integer> columns) {
             return row > header
                     && !block.at(row, material).isBlank()
                     && !SheetCells.isTotal(block.at(row, material))
                     && columns.stream()
-                            .anyMatch(column -> column != material
-                                    && !block.at(row, column).isBlank());
+                            .anyMatch(column ->
+                                    column != material && !block.at(row, column).isBlank());
         }
 
         /** Whether a header says that its prices are for one kilogram. */

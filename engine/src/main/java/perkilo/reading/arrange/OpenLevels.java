@@ -28,7 +28,8 @@ final class OpenLevels {
         int[] rows = grid.rows().between(table.headerRow(), table.lastRow() + 1);
         Map<String, Boolean> whole = new HashMap<>();
         Arrays.stream(rows)
-                .filter(row -> LevelWords.isToHundred(grid.at(row, level.index()).text()))
+                .filter(row ->
+                        LevelWords.isToHundred(grid.at(row, level.index()).text()))
                 .forEach(row -> whole.put(formula(table, row), true));
         for (int row : rows) {
             Cell cell = grid.at(row, level.index());

@@ -63,7 +63,11 @@ final class OpenPrices {
         }
         CurrencySign sign = note().currency();
         String money = !currency.isEmpty() ? currency : sign == null ? "" : sign.text();
-        String basis = !per.isEmpty() ? per : note().pack() ? "pack" : note().per() == null ? "" : note().per().toString();
+        String basis = !per.isEmpty()
+                ? per
+                : note().pack()
+                        ? "pack"
+                        : note().per() == null ? "" : note().per().toString();
         String unit = money.isEmpty() || basis.isEmpty() ? money + basis : money + "/" + basis;
         Map<Integer, Map<Integer, Cell>> cells = new HashMap<>();
         cells.put(table.headerRow(), Map.of(column(), Cell.text(OffersSheet.PRICE.header() + " (" + unit + ")")));

@@ -25,8 +25,7 @@ record PiecesWithPrices(Grid prices, Map<Integer, Set<Integer>> counts) {
             "(?iu)(?:qty|quantity|no\\.?|number|pcs|pieces|menge|anzahl|stück|stk\\.?|quantité|qté|nombre|cantidad|cant\\.?"
                     + "|unidades|quantità|qtà|pezzi|units)(?:\\s*(?:per|/|je|pro|par|por|a)\\s*.*)?");
 
-    private static final String PIECES =
-            OffersSheet.PACK_SIZE.header() + " (" + Measure.EACH.symbol() + ")";
+    private static final String PIECES = OffersSheet.PACK_SIZE.header() + " (" + Measure.EACH.symbol() + ")";
 
     /** The table as its prices and its counts; unchanged if it holds no prices of packs. */
     static PiecesWithPrices of(Grid block, int header, int first, int last) {
@@ -43,8 +42,7 @@ record PiecesWithPrices(Grid prices, Map<Integer, Set<Integer>> counts) {
                                 .isPresent());
         int item = heads.firstKey();
         if (itemless) {
-            changed.computeIfAbsent(header, any -> new HashMap<>())
-                    .put(item, Cell.text(OffersSheet.ITEM.header()));
+            changed.computeIfAbsent(header, any -> new HashMap<>()).put(item, Cell.text(OffersSheet.ITEM.header()));
         }
         Map<Integer, Set<Integer>> counts = new HashMap<>();
         heads.forEach((column, cell) -> {

@@ -38,11 +38,7 @@ final class ProductFacts {
      * @param open receives what the facts leave open
      */
     ProductFacts(
-            TableFinder finder,
-            List<Grid> grids,
-            ReadingSheet said,
-            List<Arrangement.Open> open,
-            Findings findings) {
+            TableFinder finder, List<Grid> grids, ReadingSheet said, List<Arrangement.Open> open, Findings findings) {
         this.said = said;
         this.open = open;
         this.findings = findings;
@@ -61,7 +57,8 @@ final class ProductFacts {
                     : table.grid().title().strip();
             if (!typed.isEmpty()) {
                 formulas.putIfAbsent(Names.key(typed), typed);
-                bySheet.computeIfAbsent(table.grid().sheet(), any -> new HashSet<>()).add(typed);
+                bySheet.computeIfAbsent(table.grid().sheet(), any -> new HashSet<>())
+                        .add(typed);
             }
         }
     }
@@ -80,7 +77,9 @@ final class ProductFacts {
         String byProduct = formulas.getOrDefault(Names.key(facts.product()), "");
         String only = here.size() == 1
                 ? here.iterator().next()
-                : here.isEmpty() && formulas.size() == 1 ? formulas.values().iterator().next() : "";
+                : here.isEmpty() && formulas.size() == 1
+                        ? formulas.values().iterator().next()
+                        : "";
         String formula = !named.isEmpty() ? named : !byProduct.isEmpty() ? byProduct : only;
         List<ArrangedPart> parts = facts.parts(formula, facts.product(), taken);
         parts.forEach(part -> taken.add(part.schema()));

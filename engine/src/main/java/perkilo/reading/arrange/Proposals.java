@@ -174,7 +174,8 @@ public final class Proposals {
             Map<Integer, ContentGuess.ColumnGuess> guessed) {
         Set<InputColumn> taken = new HashSet<>();
         sheet.row(row).forEach((column, cell) -> {
-            boolean beside = block.at(row, column).isBlank() && !sheet.at(row, column).isBlank();
+            boolean beside =
+                    block.at(row, column).isBlank() && !sheet.at(row, column).isBlank();
             if (cell.kind() != Cell.Kind.TEXT || beside || isListed(sheet.origin(row, column), cell.text())) {
                 return;
             }

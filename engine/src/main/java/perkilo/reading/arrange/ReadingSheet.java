@@ -424,7 +424,8 @@ public final class ReadingSheet {
                 grid.row(number).forEach((column, cell) -> {
                     boolean atCell = grid.origin(number, column).cell().equalsIgnoreCase(row.cell());
                     if (named && atCell && SheetCells.isText(cell)) {
-                        String text = cell.text() + " (~ " + about.stripTrailingZeros().toPlainString() + " %)";
+                        String text = cell.text() + " (~ "
+                                + about.stripTrailingZeros().toPlainString() + " %)";
                         levels.computeIfAbsent(number, any -> new HashMap<>()).put(column, Cell.text(text));
                     }
                 });

@@ -59,10 +59,9 @@ final class SheetBlocks {
      */
     static List<SheetBlock> of(Grid grid, Predicate<Cell> isHeader) {
         int rows = grid.rows().numbers().length;
-        List<SheetBlock> blocks =
-                rows == 0 || rows > MOST_ROWS || !grid.ofBook() || grid.isArranged()
-                        ? List.of()
-                        : new SheetBlocks(grid, isHeader).blocks();
+        List<SheetBlock> blocks = rows == 0 || rows > MOST_ROWS || !grid.ofBook() || grid.isArranged()
+                ? List.of()
+                : new SheetBlocks(grid, isHeader).blocks();
         return blocks.isEmpty() ? List.of(new SheetBlock(grid, true)) : blocks;
     }
 
@@ -85,9 +84,7 @@ final class SheetBlocks {
             int left = 0;
             int right = Integer.MAX_VALUE - 1;
             for (Band other : bands) {
-                boolean beside = !other.overlaps(band)
-                        && other.row() <= last
-                        && end(bands, other) >= top;
+                boolean beside = !other.overlaps(band) && other.row() <= last && end(bands, other) >= top;
                 if (beside && other.last() < band.first()) {
                     left = Math.max(left, other.last() + 1);
                 } else if (beside && other.first() > band.last()) {
@@ -105,15 +102,17 @@ final class SheetBlocks {
             } else if (both == null) {
                 PiecesWithPrices pieces = PiecesWithPrices.of(named, band.row(), band.first(), band.last());
                 tables.add(new SheetBlock(pieces.prices(), true));
-                pieces.counts().forEach((row, columns) -> columns.forEach(
-                        column -> taken.getOrDefault(row, new HashMap<>()).remove(column)));
+                pieces.counts()
+                        .forEach((row, columns) -> columns.forEach(column ->
+                                taken.getOrDefault(row, new HashMap<>()).remove(column)));
             } else {
                 tables.add(new SheetBlock(both.formula(), true));
                 tables.add(new SheetBlock(both.prices(), true));
             }
         }
         Grid rest = grid.with(taken).titled("");
-        boolean more = Arrays.stream(rest.rows().numbers()).anyMatch(row -> !rest.row(row).isEmpty());
+        boolean more = Arrays.stream(rest.rows().numbers())
+                .anyMatch(row -> !rest.row(row).isEmpty());
         if (tables.size() < 2 && !more) {
             return List.of();
         }
@@ -125,8 +124,10 @@ final class SheetBlocks {
 
     private static void take(Grid block, Map<Integer, Map<Integer, Cell>> taken) {
         for (int row : block.rows().numbers()) {
-            block.row(row).keySet().forEach(column -> taken.computeIfAbsent(row, any -> new HashMap<>())
-                    .put(column, Cell.BLANK));
+            block.row(row)
+                    .keySet()
+                    .forEach(column ->
+                            taken.computeIfAbsent(row, any -> new HashMap<>()).put(column, Cell.BLANK));
         }
     }
 
@@ -185,14 +186,18 @@ final class SheetBlocks {
         if (known < LEAST_HEADERS) {
             return false;
         }
-        return grid.row(row + 1).subMap(run.firstKey(), true, run.lastKey(), true).size() > 0
-                || grid.row(row + 2).subMap(run.firstKey(), true, run.lastKey(), true).size() > 1;
+        return grid.row(row + 1)
+                                .subMap(run.firstKey(), true, run.lastKey(), true)
+                                .size()
+                        > 0
+                || grid.row(row + 2)
+                                .subMap(run.firstKey(), true, run.lastKey(), true)
+                                .size()
+                        > 1;
     }
 
     private boolean isKnown(Cell cell) {
-        return isHeader.test(cell)
-                || SheetWords.header(cell.text()).isPresent()
-                || Headings.isKnown(cell.text());
+        return isHeader.test(cell) || SheetWords.header(cell.text()).isPresent() || Headings.isKnown(cell.text());
     }
 
     // titles
@@ -248,7 +253,9 @@ final class SheetBlocks {
         boolean words = cells.size() == 1 && SheetCells.isText(first) && !SheetCells.isTotal(first);
         boolean labelled = cells.size() == 2
                 && SheetWords.isFormulaLabel(
-                        first.text().endsWith(":") ? first.text().substring(0, first.text().length() - 1) : first.text());
+                        first.text().endsWith(":")
+                                ? first.text().substring(0, first.text().length() - 1)
+                                : first.text());
         return (words && !first.text().startsWith("*")) || labelled;
     }
 

@@ -10,10 +10,10 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import perkilo.layouts.DecimalMark;
 import perkilo.layouts.Mapping;
 import perkilo.layouts.Meaning;
 import perkilo.layouts.PackText;
-import perkilo.layouts.DecimalMark;
 import perkilo.origin.Origin;
 import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
@@ -173,10 +173,7 @@ final class SupplierColumns {
                     .map(Map.Entry::getKey)
                     .findFirst()
                     .orElse(null);
-            builder.said(
-                    place,
-                    Cell.text(column.header()),
-                    theirs == null ? header : grid.origin(heads.row(), theirs));
+            builder.said(place, Cell.text(column.header()), theirs == null ? header : grid.origin(heads.row(), theirs));
         });
         BitSet rows = new BitSet();
         rows.set(heads.row());
@@ -193,10 +190,11 @@ final class SupplierColumns {
                         place(places, OffersSheet.SUPPLIER),
                         Cell.text(names.supplier(supplier).orElse(supplier)),
                         grid.origin(heads.row(), column));
-                heads.known().forEach((theirs, ours) -> builder.typed(
-                        place(places, ours),
-                        SheetCells.merged(grid, row, theirs),
-                        SheetCells.origin(grid, row, theirs)));
+                heads.known()
+                        .forEach((theirs, ours) -> builder.typed(
+                                place(places, ours),
+                                SheetCells.merged(grid, row, theirs),
+                                SheetCells.origin(grid, row, theirs)));
                 builder.typed(place(places, OffersSheet.PRICE), price, grid.origin(row, column));
                 if (!per.isEmpty()) {
                     String basis = isPieces(heads, row) && !per.equals(PACK) ? Measure.EACH.symbol() : per;

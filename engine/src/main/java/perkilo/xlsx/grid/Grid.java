@@ -129,9 +129,8 @@ public record Grid(
         for (int row : cut.rows.numbers()) {
             cut.row(row).keySet().stream()
                     .filter(column -> column < block.firstColumn() || column > block.lastColumn())
-                    .forEach(column -> outside
-                            .computeIfAbsent(row, any -> new HashMap<>())
-                            .put(column, Cell.BLANK));
+                    .forEach(column ->
+                            outside.computeIfAbsent(row, any -> new HashMap<>()).put(column, Cell.BLANK));
         }
         return cut.with(outside);
     }

@@ -86,8 +86,7 @@ public final class GridRows {
         int from = placeFrom(first);
         int to = Math.max(from, placeFrom(last + 1));
         int[] some = lines.length == 0 ? NONE : Arrays.copyOfRange(lines, from, to);
-        return new GridRows(
-                Arrays.copyOfRange(numbers, from, to), Arrays.copyOfRange(packed, from, to), some, maker);
+        return new GridRows(Arrays.copyOfRange(numbers, from, to), Arrays.copyOfRange(packed, from, to), some, maker);
     }
 
     /** The same rows with other cells in some places; a row stays even if all its cells are blank now. */
