@@ -104,6 +104,30 @@ public final class CostMessages {
                 + " per kg, because it has no offer and no house price.";
     }
 
+    static String ladderWithout(String product, List<String> without) {
+        return "The price ladder of \"" + product + "\" is without " + String.join(" and without ", without)
+                + ", because nothing is typed there. Fill it in where the product is described, or type 0.";
+    }
+
+    static String workWithoutRate() {
+        return "Hours of work are given but no labour rate, so the work is counted as 0. Type \"Labour rate\" on the"
+                + " Settings sheet.";
+    }
+
+    static String ownQuoteDearer(String item, String own, String run, String least, String supplier, String paid) {
+        return "\"" + item + "\" for " + run + " is not bought at your own quote from " + own
+                + ": its smallest purchase costs " + least + " for the goods alone, and " + supplier + " comes to "
+                + paid
+                + " with all charges.";
+    }
+
+    static String ownQuoteWithCharges(String item, String own, String run, String supplier) {
+        return "\"" + item + "\" for " + run + " is not bought at your own quote from " + own
+                + ": with freight, duty and the charges of one more order it would cost more in all than from "
+                + supplier
+                + ".";
+    }
+
     static String notUsedAndNotOffered(String item) {
         return "None of \"" + item + "\" is used. It has no offer, so its price is unknown.";
     }

@@ -105,7 +105,7 @@ public final class CostRuns {
                 return unknown(run, missing);
             }
             RunCost cost = adding.cost(needs, sources, purchase, known.unsold().keySet());
-            notes.addAll(RunNotes.of(cost));
+            notes.addAll(RunNotes.of(cost, market.book().settings()));
             return RunAnswer.partly(cost, missing);
         }
 

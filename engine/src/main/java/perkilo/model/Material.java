@@ -37,6 +37,45 @@ public record Material(
     /** Process water, as people name it in their formulas. */
     private static final Set<String> WATER_OF_FORMULAS = Set.of("wasser", "acqua", "agua");
 
+    /** How such water is treated, in words beside its name; words of the trade, common practice, no source. */
+    private static final Set<String> TREATED = Set.of(
+            "dest",
+            "destilliert",
+            "destilliertes",
+            "demin",
+            "demineralisiert",
+            "demineralisiertes",
+            "vollentsalzt",
+            "vollentsalztes",
+            "ve",
+            "gereinigt",
+            "gereinigtes",
+            "deionised",
+            "deionized",
+            "demineralised",
+            "demineralized",
+            "distilled",
+            "purified",
+            "di",
+            "ro",
+            "distillée",
+            "distillee",
+            "déminéralisée",
+            "demineralisee",
+            "purifiée",
+            "purifiee",
+            "destilada",
+            "desionizada",
+            "desmineralizada",
+            "purificada",
+            "distillata",
+            "demineralizzata",
+            "deionizzata",
+            "depurata",
+            "purificata",
+            "osmose",
+            "abgekocht");
+
     public Material {
         functions = List.copyOf(functions);
     }
@@ -56,9 +95,33 @@ public record Material(
      * own name decides.
      */
     public boolean isWater() {
-        return inci.isBlank()
-                ? isWaterOfLabels(name) || WATER_OF_FORMULAS.contains(Names.key(name))
-                : isWaterOfLabels(inci);
+        return inci.isBlank() ? isWaterOfLabels(name) || isWaterOfFormulas(Names.key(name)) : isWaterOfLabels(inci);
+    }
+
+    /** Whether all words mean water, or how it is treated: {@code dest. Wasser}. */
+    private static boolean isWaterOfFormulas(String key) {
+        if (WATER_OF_FORMULAS.contains(key)) {
+            return true;
+        }
+        boolean mayBe = key.contains("wa") || key.contains("acqua") || key.contains("aqua") || key.contains("eau");
+        if (!mayBe && !key.contains("agua")) {
+            return false; // nearly all materials; called very often
+        }
+        boolean water = false;
+        int from = 0;
+        for (int at = 0; at <= key.length(); at++) {
+            if (at < key.length() && Character.isLetter(key.charAt(at))) {
+                continue;
+            }
+            String word = key.substring(from, at);
+            boolean named = WATER.contains(word) || WATER_OF_FORMULAS.contains(word);
+            if (!word.isEmpty() && !named && !TREATED.contains(word)) {
+                return false;
+            }
+            water |= named;
+            from = at + 1;
+        }
+        return water;
     }
 
     /** Whether a name of an ingredient list means water, in one or several languages of labels. */

@@ -23,8 +23,11 @@ import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.reading.arrange.Arrangement;
+import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
+import perkilo.reading.table.UnitText;
 import perkilo.schema.BatchesSheet;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.MaterialsSheet;
@@ -140,6 +143,9 @@ final class BookAssembler {
         if (used.isEmpty()) {
             offers.forEach(offer -> used.add(offer.offer().currency()));
         }
+        if (used.isEmpty()) {
+            ofHousePrices().forEach(used::add);
+        }
         if (used.size() == 1 && !rows.hasHome()) {
             return used.iterator().next();
         }
@@ -149,6 +155,21 @@ final class BookAssembler {
             findings.error(file, used.isEmpty() ? SettingMessages.noHome() : SettingMessages.noHome(codes(used)));
         }
         return Currencies.UNKNOWN;
+    }
+
+    /** The currencies that headers of house prices say. */
+    private Set<CurrencyUnit> ofHousePrices() {
+        Set<CurrencyUnit> said = new LinkedHashSet<>();
+        for (FoundTable table : tables.of(MaterialsSheet.SCHEMA)) {
+            FoundTable.Place place = table.columns().get(MaterialsSheet.HOUSE_PRICE);
+            CurrencySign sign = place == null
+                    ? null
+                    : UnitText.parse(place.unit()).map(UnitText::currency).orElse(null);
+            if (sign != null && sign.isClear()) {
+                said.add(sign.meanings().get(0));
+            }
+        }
+        return said;
     }
 
     /** Whether a finding is an error in an offer: an offer without errors would have shown the currency. */
@@ -268,7 +289,8 @@ final class BookAssembler {
         if (book.formulas().isEmpty() && FormulaTables.names(tables).isEmpty()) {
             findings.error(file, FormulaMessages.none());
         }
-        if (tables.of(OffersSheet.SCHEMA).isEmpty()) {
+        boolean priced = book.materials().values().stream().anyMatch(material -> material.housePrice() != null);
+        if (tables.of(OffersSheet.SCHEMA).isEmpty() && !priced) {
             findings.error(file, OfferMessages.none(unrecognised));
         }
     }

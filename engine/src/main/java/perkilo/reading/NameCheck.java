@@ -72,7 +72,10 @@ final class NameCheck {
         Vocabulary known = new Vocabulary(joined(offered.names(), rows), this::inOffers);
         for (TableRow row : tables.rows(FormulaSheet.SCHEMA, new Findings())) {
             String name = links.material(row);
-            if (!known.has(name) && !Material.of(name).isWater() && !links.isAsked(row)) {
+            boolean unknown = !known.has(name) && !Material.of(name).isWater() && !links.isAsked(row);
+            if (unknown && !name.isEmpty() && known.names().isEmpty()) {
+                findings.error(row.origin(FormulaSheet.MATERIAL), NameMessages.noPricesOfMaterials());
+            } else if (unknown) {
                 unknown(row.origin(FormulaSheet.MATERIAL), name, known, NameMessages::unknownMaterial);
             }
         }
@@ -82,7 +85,9 @@ final class NameCheck {
         for (Product product : book.products().values()) {
             for (Product.Component component : product.components()) {
                 String name = component.name();
-                if (!offered.has(name)) {
+                if (!offered.has(name) && offered.names().isEmpty()) {
+                    findings.error(component.origin(), NameMessages.noPricesOfComponents());
+                } else if (!offered.has(name)) {
                     unknown(component.origin(), name, offered, NameMessages::unknownComponent);
                 } else if (described.contains(Names.key(name))) {
                     findings.error(component.origin(), NameMessages.componentAndMaterial(name));

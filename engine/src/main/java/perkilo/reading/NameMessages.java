@@ -17,6 +17,16 @@ final class NameMessages {
 
     // unknown names
 
+    /** One sentence for all of them, because they have one cause. */
+    static String noPricesOfMaterials() {
+        return "This material has no price, because no offer was read. See what became of your price sheet.";
+    }
+
+    /** One sentence for all of them, because they have one cause. */
+    static String noPricesOfComponents() {
+        return "This component has no price, because no offer was read. See what became of your price sheet.";
+    }
+
     static String unknownMaterial(String name, String meant) {
         return unknown(
                 "The material \"" + name + "\" has neither an offer nor a row in Materials.",

@@ -48,6 +48,12 @@ final class OfferMessages {
                 + " in a column Price per.";
     }
 
+    static String unknownBasisOfColumn(String header) {
+        return "Are the prices in the column \"" + header
+                + "\" for one pack, or for 1 kg or 1 piece? Add a column Price"
+                + " per with pack, kg or each, or answer at \"price per\" on the sheet that perkilo check --review makes.";
+    }
+
     static String notABasis(String text) {
         return "Price per is \"" + text
                 + "\", which is not recognised. Use pack, kg, 100 g, g, lb, oz, L, US gal, imp gal or each.";
@@ -69,7 +75,7 @@ final class OfferMessages {
 
     static String noCurrency() {
         return "The currency of the price is unknown. Fill Currency here, or in the supplier's row in Suppliers, with a"
-                + " code such as EUR.";
+                + " code such as EUR, or answer at \"currency\" on the sheet that perkilo check --review makes.";
     }
 
     static String dollars(String sign) {

@@ -25,6 +25,7 @@ import perkilo.origin.Figure;
 import perkilo.origin.Origin;
 import perkilo.reading.table.Amount;
 import perkilo.reading.table.Findings;
+import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.PriceBasis;
 import perkilo.reading.table.TableRow;
 import perkilo.reading.table.UnitText;
@@ -210,9 +211,14 @@ final class OfferRowReader {
             if (size.figure().value().compareTo(BigDecimal.ONE) == 0) {
                 return Priced.PACK;
             }
-            findings.error(
-                    row.origin(PRICE_PER),
-                    OfferMessages.unknownBasis(row.cell(PRICE).text(), packUnit.symbol()));
+            FoundTable table = row.table();
+            if (table.has(PRICE_PER)) {
+                findings.error(
+                        row.origin(PRICE_PER),
+                        OfferMessages.unknownBasis(row.cell(PRICE).text(), packUnit.symbol()));
+            } else {
+                findings.error(table.header(PRICE), OfferMessages.unknownBasisOfColumn(table.headerText(PRICE)));
+            }
             return null;
         }
         Measure measure = said.measure();

@@ -249,7 +249,7 @@ final class Reach {
 
     private void batchRow(TableRow row, @Nullable InputColumn column, Origin origin) {
         String name = row.text(BatchesSheet.FORMULA);
-        if (KIND_OF_FORMULA.contains(column)) {
+        if (column != null && KIND_OF_FORMULA.contains(column)) {
             add(Kind.FACT, name, name, origin);
         } else if (book.formula(name).isPresent() || !BatchesSheet.FORMULA.equals(column)) {
             add(Kind.MAKING, name, name, origin);

@@ -48,11 +48,47 @@ final class ArrangeMessages {
                 + " Add a row Total with the weight of the batch, or type q.s. to 1000 g.";
     }
 
+    static String howMuch(String material) {
+        return "About how much \"" + material + "\" is used, in per cent of the formula? Type a figure such as 0.2.";
+    }
+
+    static String pricesPerKg() {
+        return "The prices beside the levels count per kilogram, because no packs are given. So nothing is bought in"
+                + " whole packs, and no stock is left over.";
+    }
+
+    // facts as lines
+
+    static String whatDensity(String product) {
+        return "The fill of \"" + product + "\" is a volume. What is the density of the bulk, in g/mL?";
+    }
+
+    static String factsNotRead(List<String> lines) {
+        return "These lines hold a figure but are not read: \"" + String.join("\", \"", lines)
+                + "\". If one counts, give it a row on the sheet of its kind, such as Offers, Components or Settings.";
+    }
+
     // lists of prices
 
     static String question(String text, String choices, String asked) {
         return text + (choices.isEmpty() ? "" : " " + choices) + " Write the answer on a sheet Reading, at \"" + asked
                 + "\"." + " perkilo check --review makes that sheet.";
+    }
+
+    static String whatPricesAreFor(String header) {
+        return "Are the prices in the column \"" + header + "\" for one pack, or for 1 kg or 1 piece?";
+    }
+
+    static String areSuppliers(List<String> headers) {
+        return "Are \"" + String.join("\", \"", headers) + "\" suppliers, with their prices below?";
+    }
+
+    static String whatSuppliersPricesAreFor() {
+        return "Are the prices below the suppliers for one pack, or for 1 kg (for pieces: 1 piece)?";
+    }
+
+    static String whatCurrency(String header) {
+        return "In which currency are the prices in the column \"" + header + "\"? Type its code, such as EUR.";
     }
 
     static String forOrFrom(String header, String quantity) {

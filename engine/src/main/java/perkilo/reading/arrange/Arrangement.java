@@ -90,6 +90,7 @@ public record Arrangement(
                             part.schema(),
                             sheet,
                             part.headerRow(),
+                            part.from().rows().last(),
                             part.rows(),
                             part.uses(),
                             part.columns(),

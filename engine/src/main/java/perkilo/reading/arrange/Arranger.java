@@ -13,6 +13,7 @@ import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableFinder;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.FormulaSheet;
+import perkilo.schema.MaterialsSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.RunsSheet;
 import perkilo.schema.Schemas;
@@ -58,6 +59,18 @@ public final class Arranger {
     /** A sheet while it is looked at. */
     private record Look(Grid grid, Grid head, List<FoundTable> tables) {
 
+        /** The same, of a block without headers. */
+        static Look loose(Grid block) {
+            return new Look(block, block.head(0), List.of());
+        }
+
+        /** Its tables of offers with all their columns. */
+        List<FoundTable> offers() {
+            return tables.stream()
+                    .filter(table -> table.schema().equals(OffersSheet.SCHEMA) && isComplete(table))
+                    .toList();
+        }
+
         /** Whether the sheet stays as it is, whatever is on it. */
         boolean isLeft() {
             return head.rows().isEmpty();
@@ -68,28 +81,89 @@ public final class Arranger {
     public Arrangement arrange(List<Grid> sheets) {
         ReadingSheet said = ReadingSheet.of(sheets, findings);
         List<Look> looks = new ArrayList<>();
+        List<Grid> read = new ArrayList<>();
         for (Grid sheet : said.applied(sheets)) {
-            looks.add(look(sheet));
+            List<SheetBlocks.SheetBlock> blocks =
+                    isOfFormulas() && !isResult(sheet) && !isWide(sheet.head(ROWS_LOOKED_AT))
+                            ? SheetBlocks.of(sheet, finder::knows)
+                            : List.of();
+            if (blocks.size() > 1) {
+                read.add(sheet);
+                blocks.forEach(block -> notePricesPerKg(sheet, block.grid()));
+                blocks.forEach(block ->
+                        looks.add(block.isTable() ? answered(look(block.grid()), said) : Look.loose(block.grid())));
+            } else {
+                Look look = answered(look(sheet), said);
+                read.add(look.grid());
+                looks.add(look);
+            }
         }
         List<FoundTable> known =
                 looks.stream().flatMap(look -> whole(look).stream()).toList();
         BookNames names = BookNames.of(known);
         List<Grid> grids = new ArrayList<>();
         List<ArrangedPart> parts = new ArrayList<>();
+        List<FoundTable> asIs = new ArrayList<>();
+        List<Grid> bare = new ArrayList<>();
         for (Look look : looks) {
             List<ArrangedPart> arranged = look.isLeft() ? List.of() : parts(look, known, names, said);
+            if (arranged.isEmpty() && mayBeFacts(look)) {
+                bare.add(look.grid()); // once all tables are known
+                continue;
+            }
             arranged.forEach(part -> grids.add(part.arranged()));
             parts.addAll(arranged);
+            if (arranged.isEmpty()) {
+                asIs.addAll(look.tables());
+                look.offers().forEach(table -> open.addAll(new OpenPrices(look.grid(), table).open()));
+                whole(look).forEach(this::askAboutLevels);
+            }
+            arranged.forEach(part -> finder.find(List.of(part.arranged())).forEach(this::askAboutLevels));
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
         }
-        List<FoundTable> asIs = looks.stream()
-                .filter(look -> parts.stream()
-                        .noneMatch(
-                                part -> part.from().sheet().equals(look.grid().sheet())))
-                .flatMap(look -> look.tables().stream())
-                .toList();
-        List<Grid> read = looks.stream().map(Look::grid).toList();
+        ProductFacts facts = new ProductFacts(finder, grids, said, open, findings);
+        for (Grid grid : bare) {
+            List<ArrangedPart> arranged = isOfFormulas() ? facts.parts(grid) : List.of();
+            arranged.forEach(part -> grids.add(part.arranged()));
+            parts.addAll(arranged);
+            grids.add(arranged.isEmpty() ? grid : ArrangedPart.rest(grid, arranged));
+        }
         return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open, said.materials());
+    }
+
+    /** Says that prices beside levels count without packs, if no column of packs is there. */
+    private void notePricesPerKg(Grid sheet, Grid block) {
+        String ours = MaterialsSheet.SCHEMA.name();
+        if (block.title().equals(ours) && !sheet.title().equalsIgnoreCase(ours)) {
+            findings.note(block.origin(), ArrangeMessages.pricesPerKg());
+        }
+    }
+
+    /** Whether a sheet, or a part of one, holds no table, so that it may hold facts about a product. */
+    private boolean mayBeFacts(Look look) {
+        boolean block =
+                look.isLeft() && !isResult(look.grid()) && !isWide(look.grid().head(1));
+        return isOfFormulas()
+                && look.grid().ofBook()
+                && !look.grid().rows().isEmpty()
+                && look.grid().kind().isEmpty()
+                && !isOfOurs(look.grid())
+                && (block || (!look.isLeft() && look.tables().isEmpty()));
+    }
+
+    /** Whether a sheet has the name of one of our tables, which then should hold it. */
+    private boolean isOfOurs(Grid grid) {
+        return schemas.stream().anyMatch(schema -> schema.name().equalsIgnoreCase(grid.title()));
+    }
+
+    private void askAboutLevels(FoundTable table) {
+        if (table.schema().equals(FormulaSheet.SCHEMA)) {
+            open.addAll(OpenLevels.of(table));
+        }
+    }
+
+    private boolean isOfFormulas() {
+        return schemas.contains(FormulaSheet.SCHEMA);
     }
 
     private static boolean isResult(Grid grid) {
@@ -114,6 +188,18 @@ public final class Arranger {
         }
         Grid again = translated.get().head(ROWS_LOOKED_AT);
         return new Look(translated.get(), again, tables(again));
+    }
+
+    /** A sheet with the answers for all its prices in the headers of its offers. */
+    private Look answered(Look look, ReadingSheet said) {
+        Map<String, String> answers =
+                look.isLeft() ? Map.of() : said.answers(look.grid().sheet());
+        if (answers.isEmpty()) {
+            return look;
+        }
+        Map<Integer, Map<Integer, Cell>> headers = new HashMap<>();
+        look.offers().forEach(table -> headers.putAll(new OpenPrices(look.grid(), table).completed(answers)));
+        return headers.isEmpty() ? look : look(look.grid().with(headers));
     }
 
     /** The tables of a sheet, without those that are a price list with more columns than such a table has. */
@@ -239,7 +325,7 @@ public final class Arranger {
     private List<ArrangedPart> parts(Look look, List<FoundTable> known, BookNames names, ReadingSheet said) {
         List<ArrangedPart> parts = new ArrayList<>();
         Grid grid = withoutStruck(look.grid());
-        boolean all = schemas.contains(FormulaSheet.SCHEMA);
+        boolean all = isOfFormulas();
         if (all) {
             new SettingsArranger(grid, look.head(), look.tables()).part().ifPresent(parts::add);
             if (!parts.isEmpty()) {
@@ -268,6 +354,11 @@ public final class Arranger {
         }
         if (parts.isEmpty() && all && grid.mayHold(RunsSheet.SCHEMA.name())) {
             new RunArranger(grid, look.head(), look.tables(), names).part().ifPresent(parts::add);
+        }
+        if (parts.isEmpty() && all && !others && grid.ofBook() && grid.mayHold(OffersSheet.SCHEMA.name())) {
+            new SupplierColumns(grid, look.head(), finder::knows, names, said, open, findings)
+                    .part()
+                    .ifPresent(parts::add);
         }
         if (parts.isEmpty() && !others && grid.mayHold(OffersSheet.SCHEMA.name())) {
             new OfferArranger(grid, look.head(), look.tables(), names, said, open, findings)

@@ -64,6 +64,11 @@ final class FormulaArranger {
     private static final Pattern TO_AMOUNT = Pattern.compile(
             "(?iu)(?:q\\.?\\s*s\\.?\\s*p?\\.?|ad|to|up to|auf|zu|add|c\\.?\\s*[sb]\\.?\\s*p\\.?|q\\.?\\s*b\\.?)\\s*(?:to|ad|auf|a|à)?\\s*"
                     + "(\\d[\\d.,]*)\\s*(?:g|kg)?");
+    private static final String TO_HUNDRED = "q.s. to 100";
+    /** Names that a program gives to sheets; what programs do in the five languages, from memory. */
+    private static final Pattern UNNAMED =
+            Pattern.compile("(?iu)(?:sheet|tabelle|table|feuil|feuille|hoja|foglio)\\s*\\d*");
+
     private static final Pattern SHARE =
             Pattern.compile("(?iu)\\bw/w\\b|\\bp/p\\b|\\bm/m\\b|%|[()\\[\\]]|\\bin\\s*$|[-–:]\\s*$");
     private static final Pattern ENGLISH_TOTAL =
@@ -160,6 +165,30 @@ final class FormulaArranger {
     }
 
     // headers
+
+    /** Whether cells beside each other head a formula: materials, and levels or weights, in any language. */
+    static boolean isHead(Map<Integer, Cell> cells) {
+        boolean material = false;
+        boolean level = false;
+        for (Cell cell : cells.values()) {
+            Optional<InputColumn> ours = columnOf(cell);
+            material |= ours.filter(FormulaSheet.MATERIAL::equals).isPresent();
+            level |= ours.filter(FormulaSheet.LEVEL_OF::equals).isPresent();
+        }
+        return material && level;
+    }
+
+    /** The column of a formula that a header names, in any language; a weight is a level. */
+    static Optional<InputColumn> columnOf(Cell header) {
+        if (!SheetCells.isText(header)) {
+            return Optional.empty();
+        }
+        String text = header.text();
+        if (WEIGHT.matcher(text).matches()) {
+            return Optional.of(FormulaSheet.LEVEL_OF);
+        }
+        return COLUMNS.find(SheetWords.header(text).orElse(text)).map(ColumnNames.Named::column);
+    }
 
     private List<Head> heads() {
         List<Head> heads = new ArrayList<>();
@@ -438,7 +467,36 @@ final class FormulaArranger {
                 }
             }
         }
-        return null;
+        return untitled(head, rows);
+    }
+
+    /**
+     * A line above a formula as its name, without a label: one that products or batches name, or the first one if the
+     * sheet itself has no name of its own.
+     */
+    private @Nullable Title untitled(Head head, int[] rows) {
+        Title first = null;
+        for (int row : rows) {
+            NavigableMap<Integer, Cell> cells = grid.row(row).subMap(0, true, head.last(), true);
+            Cell cell = cells.isEmpty() ? Cell.BLANK : cells.firstEntry().getValue();
+            if (cells.size() != 1 || !SheetCells.isText(cell) || cell.text().length() > LONGEST_NAME) {
+                continue;
+            }
+            String text = cell.text().strip();
+            Title title = new Title(text, grid.origin(row, cells.firstKey()), row);
+            if (names.isFormula(text) || names.isProduct(text)) {
+                return title;
+            }
+            boolean name =
+                    !SheetWords.isFormulaLabel(text) && SheetWords.sheet(text).isEmpty();
+            first = first == null && name ? title : first;
+        }
+        boolean unnamed = UNNAMED.matcher(grid.title().strip()).matches()
+                || FormulaSheet.SCHEMA.name().equalsIgnoreCase(grid.title())
+                || SheetWords.sheet(grid.title())
+                        .filter(FormulaSheet.SCHEMA.name()::equals)
+                        .isPresent();
+        return unnamed && !names.isFormula(grid.title()) ? first : null;
     }
 
     // lines
@@ -546,11 +604,22 @@ final class FormulaArranger {
         Integer phaseColumn = head.columns().get(FormulaSheet.PHASE);
         boolean inPhases =
                 phaseColumn != null && phaseColumn.equals(texts.get(0).getKey());
-        Optional<String> name =
-                PhaseText.name(whole).or(() -> inPhases && texts.size() == 1 ? Optional.of(text) : Optional.empty());
+        Optional<String> name = PhaseText.name(whole)
+                .or(() -> texts.size() == 1
+                                && (inPhases || isAcross(head, row, texts.get(0).getKey()))
+                        ? Optional.of(text)
+                        : Optional.empty());
         return name.map(found ->
                         new Phase(found, grid.origin(row, texts.get(0).getKey()), PhaseText.temperature(whole)))
                 .orElse(null);
+    }
+
+    /** Whether a cell is merged across the levels, so that it can have none. */
+    private boolean isAcross(Head head, int row, int column) {
+        return grid.mergedAt(row, column)
+                .filter(block ->
+                        head.levels().keySet().stream().allMatch(level -> level > column && block.contains(row, level)))
+                .isPresent();
     }
 
     // weights
@@ -736,7 +805,7 @@ final class FormulaArranger {
         if (whole == null) {
             builder.typed(LEVEL, level, place);
         } else if (TO_AMOUNT.matcher(level.text()).matches()) {
-            builder.said(LEVEL, Cell.text("q.s."), place);
+            builder.said(LEVEL, Cell.text(TO_HUNDRED), place);
         } else if (number != null) {
             builder.said(LEVEL, Cell.number(number.multiply(HUNDRED).divide(whole, MathContext.DECIMAL128)), place);
         } else {

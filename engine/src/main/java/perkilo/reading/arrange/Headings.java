@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import perkilo.layouts.ColumnUse;
 import perkilo.layouts.HeaderReading;
 import perkilo.layouts.Meaning;
+import perkilo.layouts.PriceNote;
 import perkilo.reading.table.ColumnNames;
 import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
@@ -33,7 +34,22 @@ final class Headings {
                 .map(ColumnUse::meaning);
     }
 
-    /** Whether a header has a meaning on a price list. */
+    /** Our column of Offers that a header names; empty if it names none for sure. */
+    static Optional<InputColumn> column(String header) {
+        return onList(header).flatMap(Meanings::column);
+    }
+
+    /** What a header says of the prices below it; nothing if it heads none. */
+    static PriceNote note(String header) {
+        return HeaderReading.of(header).map(HeaderReading::note).orElse(PriceNote.NONE);
+    }
+
+    /** Whether a header has any meaning on a price list. */
+    static boolean isKnown(String header) {
+        return onList(header).isPresent();
+    }
+
+    /** Whether a header has a certain meaning on a price list. */
     static boolean means(String header, Meaning meaning) {
         return onList(header).filter(meaning::equals).isPresent();
     }

@@ -71,12 +71,13 @@ public final class Proposals {
      */
     public static List<Proposal> of(List<Grid> sheets, List<Arrangement.Open> others) {
         Proposals proposals = new Proposals(sheets, others);
-        for (Grid sheet : sheets) {
-            boolean result = Schemas.RESULT_SHEETS.stream().anyMatch(sheet.sheet()::equalsIgnoreCase);
-            if (!result && !ReadingSheet.isOne(sheet) && !sheet.rows().isEmpty()) {
-                proposals.add(sheet);
-            }
-        }
+        List<Grid> shown = sheets.stream()
+                .filter(sheet -> Schemas.RESULT_SHEETS.stream().noneMatch(sheet.sheet()::equalsIgnoreCase)
+                        && !ReadingSheet.isOne(sheet)
+                        && !sheet.rows().isEmpty())
+                .toList();
+        shown.forEach(proposals::questions); // first, because nothing goes on without their answers
+        shown.forEach(proposals::add);
         proposals.all.addAll(proposals.said.others(List.copyOf(proposals.all)));
         return proposals.all;
     }
@@ -109,6 +110,11 @@ public final class Proposals {
         if (looks != null) {
             headers(sheet, looks);
         }
+        doubts(sheet);
+    }
+
+    /** What is asked about a sheet. */
+    private void questions(Grid sheet) {
         open.stream()
                 .filter(open -> open.where().sheet().equals(sheet.sheet()))
                 .forEach(open -> all.add(new Proposal(
@@ -118,7 +124,6 @@ public final class Proposals {
                         open.text(),
                         said.as(open.where(), open.asked()).orElse(""),
                         open.choices())));
-        doubts(sheet);
     }
 
     /** Choices that fit into a cell's own list; the last columns, which are rare, are left out. */
@@ -151,26 +156,34 @@ public final class Proposals {
     private void headers(Grid sheet, FoundTable table) {
         Map<Integer, String> known = new TreeMap<>();
         table.columns().forEach((column, place) -> known.put(place.index(), column.header()));
-        headers(sheet, table.headerRow(), table.schema(), known, Map.of());
+        headers(sheet, table.grid(), table.headerRow(), table.schema(), known, Map.of());
     }
 
     private void headers(Grid sheet, ArrangedPart part) {
-        headers(sheet, part.headerRow(), part.schema(), part.uses(), Map.of());
+        headers(sheet, part.from(), part.headerRow(), part.schema(), part.uses(), Map.of());
     }
 
     private void headers(Grid sheet, ContentGuess.SheetGuess looks) {
-        headers(sheet, looks.headerRow(), looks.schema(), Map.of(), looks.columns());
+        headers(sheet, sheet, looks.headerRow(), looks.schema(), Map.of(), looks.columns());
     }
 
+    /**
+     * Adds the headers of a table.
+     *
+     * @param block the part of the sheet that holds it
+     */
     private void headers(
             Grid sheet,
+            Grid block,
             int row,
             SheetSchema schema,
             Map<Integer, String> known,
             Map<Integer, ContentGuess.ColumnGuess> guessed) {
         Set<InputColumn> taken = new HashSet<>();
         sheet.row(row).forEach((column, cell) -> {
-            if (cell.kind() != Cell.Kind.TEXT) {
+            boolean beside =
+                    block.at(row, column).isBlank() && !sheet.at(row, column).isBlank();
+            if (cell.kind() != Cell.Kind.TEXT || beside || isListed(sheet.origin(row, column), cell.text())) {
                 return;
             }
             ContentGuess.ColumnGuess found = guessed.get(column);
@@ -193,6 +206,12 @@ public final class Proposals {
                     said.as(where, cell.text()).orElse(sure ? like : ""),
                     columnChoices(schema)));
         });
+    }
+
+    /** Whether a header is among the rows, as that of a column which two tables share. */
+    private boolean isListed(Origin where, String text) {
+        return all.stream()
+                .anyMatch(row -> row.where().equals(where) && row.there().equals(text));
     }
 
     /** Numbers and dates that can mean two things. */

@@ -1,10 +1,12 @@
 package perkilo.reading.arrange;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -58,6 +60,14 @@ public final class ReadingSheet {
 
     private static final String MATERIAL_OF = "material of ";
     private static final String UNITS_PER_BATCH = "units per batch of ";
+    /** What an answer about a line that is added to effect begins with; the material follows. */
+    static final String ESTIMATE = "estimate % of ";
+
+    /** What is asked about columns with the names of suppliers. */
+    static final String SUPPLIER_COLUMNS = "columns of suppliers";
+
+    /** What is asked about a product whose fill is a volume. */
+    static final String DENSITY = "density g/mL";
 
     private static final Pattern NAMES = Pattern.compile("(?i)Reading(?: ?\\(?\\d+\\)?)?");
     private static final int ROWS_LOOKED_AT = 80;
@@ -183,7 +193,11 @@ public final class ReadingSheet {
                                 words,
                                 grid.at(row, like).text(),
                                 text,
-                                (Question.isField(words) || isOfBook(words)) && !isHeader(sheets, name, place, words),
+                                words.startsWith(ESTIMATE)
+                                        || words.equals(DENSITY)
+                                        || words.equals(SUPPLIER_COLUMNS)
+                                        || ((Question.isField(words) || isOfBook(words))
+                                                && !isHeader(sheets, name, place, words)),
                                 grid.origin(row, as)));
                     }
                 }
@@ -262,8 +276,10 @@ public final class ReadingSheet {
                 applied.add(applied(sheet, here));
             }
         }
+        Set<String> gone = new LinkedHashSet<>();
         for (Said row : rows) {
-            if (sheets.stream().noneMatch(sheet -> sheet.sheet().equalsIgnoreCase(row.sheet()))) {
+            if (sheets.stream().noneMatch(sheet -> sheet.sheet().equalsIgnoreCase(row.sheet()))
+                    && gone.add(row.sheet().toLowerCase(Locale.ROOT))) {
                 findings.warning(row.origin(), ArrangeMessages.noSuchSheet(row.sheet()));
             }
         }
@@ -302,7 +318,7 @@ public final class ReadingSheet {
                 rename(head, row, schema, renamed);
             }
         }
-        return answered(grid.with(renamed), answers(sheet.sheet()), here);
+        return answered(estimated(grid.with(renamed), here), answers(sheet.sheet()), here);
     }
 
     /** The kind of table that a sheet is said to be; empty if that is not said. */
@@ -419,6 +435,35 @@ public final class ReadingSheet {
     }
 
     // answers
+
+    /** Writes the estimates for lines that are added to effect into their levels. */
+    private Grid estimated(Grid grid, List<Said> here) {
+        Map<Integer, Map<Integer, Cell>> levels = new HashMap<>();
+        for (Said row : here) {
+            if (!row.there().startsWith(ESTIMATE)) {
+                continue;
+            }
+            BigDecimal about = SheetCells.number(Cell.text(row.as()));
+            if (about == null) {
+                findings.error(row.origin(), ArrangeMessages.unknownAnswer(row.there(), row.as()));
+                continue;
+            }
+            String material = ListWords.key(row.there().substring(ESTIMATE.length()));
+            for (int number : grid.rows().numbers()) {
+                boolean named = grid.row(number).values().stream()
+                        .anyMatch(cell -> ListWords.key(cell.text()).equals(material));
+                grid.row(number).forEach((column, cell) -> {
+                    boolean atCell = grid.origin(number, column).cell().equalsIgnoreCase(row.cell());
+                    if (named && atCell && SheetCells.isText(cell)) {
+                        String text = cell.text() + " (~ "
+                                + about.stripTrailingZeros().toPlainString() + " %)";
+                        levels.computeIfAbsent(number, any -> new HashMap<>()).put(column, Cell.text(text));
+                    }
+                });
+            }
+        }
+        return grid.with(levels);
+    }
 
     /** Writes numbers and dates that can mean two things as an answer says that they are meant. */
     private Grid answered(Grid grid, Map<String, String> answers, List<Said> here) {

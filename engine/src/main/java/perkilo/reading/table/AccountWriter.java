@@ -18,6 +18,7 @@ import perkilo.origin.CellBlock;
 import perkilo.origin.Counted;
 import perkilo.origin.Origin;
 import perkilo.schema.ComponentsSheet;
+import perkilo.schema.FormulaSheet;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
@@ -171,8 +172,16 @@ public final class AccountWriter {
         }
 
         boolean has(int row) {
+            if (isOfLines()) {
+                return region.arrangedRows().get(row); // lines without headers, with others between them
+            }
             boolean above = row < region.topRow() && region.arrangedRows().get(row);
             return above || (row >= region.topRow() && row <= table.lastRow());
+        }
+
+        /** Whether it was made of lines of a label and a value, which stand between other lines. */
+        boolean isOfLines() {
+            return region.topRow() > table.headerRow() && !region.arrangedRows().isEmpty();
         }
 
         boolean overlaps(Tally other) {
@@ -249,8 +258,10 @@ public final class AccountWriter {
             this.grid = grid;
             this.typed = typed;
             this.tallies = tables.stream()
-                    .sorted(Comparator.comparingInt(FoundTable::headerRow))
+                    .sorted(Comparator.comparingInt(FoundTable::headerRow)
+                            .thenComparing(table -> !table.schema().equals(FormulaSheet.SCHEMA)))
                     .map(table -> new Tally(table, typed))
+                    .sorted(Comparator.comparing(tally -> !tally.isOfLines()))
                     .toList();
             this.priced = tables.stream().anyMatch(table -> PRICED.contains(table.schema()));
         }
@@ -286,7 +297,9 @@ public final class AccountWriter {
                 }
                 for (int before = 0; before < at; before++) {
                     Tally other = tallies.get(before);
-                    if (other.has(row) && other.overlaps(tally)) {
+                    boolean shared = other.isOfLines()
+                            || other.table.headerRow() == tally.table.headerRow(); // as a formula with prices
+                    if (!shared && other.has(row) && other.overlaps(tally)) {
                         tally.ofOthers.set(row);
                     }
                 }

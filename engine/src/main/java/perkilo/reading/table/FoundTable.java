@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import perkilo.origin.Origin;
 import perkilo.schema.InputColumn;
+import perkilo.schema.OffersSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.xlsx.grid.Cell;
 import perkilo.xlsx.grid.Grid;
@@ -40,6 +41,7 @@ public record FoundTable(
      *
      * @param grid the person's sheet
      * @param headerRow from zero
+     * @param lastRow the last row that may belong to it, from zero
      * @param read the rows that were read, and lines above the headers that say something of all rows
      * @param uses what each column is read as; other columns with a header are not read
      * @param covered the columns that the part takes
@@ -49,18 +51,19 @@ public record FoundTable(
             SheetSchema schema,
             Grid grid,
             int headerRow,
+            int lastRow,
             BitSet read,
             Map<Integer, String> uses,
             BitSet covered,
             Findings findings) {
         int first = covered.nextSetBit(0);
         int last = covered.length() - 1;
-        int end = Math.max(
-                headerRow, grid.rows().isEmpty() ? headerRow : grid.rows().last());
+        int end = Math.max(headerRow, lastRow);
         List<Integer> unknown = grid.row(headerRow).keySet().stream()
                 .filter(column -> covered.get(column) && !uses.containsKey(column))
                 .toList();
-        Region region = new Region(headerRow, headerRow, end, first, last, unknown);
+        int top = headerRow >= 0 && read.get(headerRow) ? headerRow : headerRow + 1; // there may be no headers
+        Region region = new Region(top, headerRow, end, first, last, unknown);
         region.arranged(read, uses);
         for (int row = headerRow + 1; row <= end; row++) {
             region.note(row, read.get(row) ? Region.RowState.READ : Region.RowState.NOTE);
@@ -150,6 +153,12 @@ public record FoundTable(
     /** The leftmost column that was found, from zero. */
     int firstColumn() {
         return columns.values().stream().mapToInt(Place::index).min().orElse(0);
+    }
+
+    /** What the header of prices says of their unit, with what a line above a row adds. */
+    public String priceUnit(int row) {
+        Place price = columns.get(OffersSheet.PRICE);
+        return price == null ? "" : region.priceUnit(row, price.unit());
     }
 
     /** Whether the table has a column. */

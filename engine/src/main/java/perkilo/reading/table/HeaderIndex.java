@@ -1,5 +1,6 @@
 package perkilo.reading.table;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +54,9 @@ final class HeaderIndex {
     Optional<HeaderMatch> match(HeaderText header) {
         Spelling whole = spellings.get(header.key());
         if (whole != null) {
-            return Optional.of(new HeaderMatch(whole.column(), whole.rank(), whole.unit(), ""));
+            String sign = sign(whole, header);
+            String unit = sign.isEmpty() || whole.unit().isEmpty() ? sign + whole.unit() : sign + "/" + whole.unit();
+            return Optional.of(new HeaderMatch(whole.column(), whole.rank(), unit, ""));
         }
         Spelling named = header.name().isEmpty() ? null : spellings.get(header.name());
         if (named != null) {
@@ -68,6 +71,20 @@ final class HeaderIndex {
             }
         }
         return Optional.empty();
+    }
+
+    /** The sign of a currency after a name, which is no letter of the key: {@code Price (£)}, {@code Price €}. */
+    private static String sign(Spelling whole, HeaderText header) {
+        if (whole.column().kind() != ValueKind.MONEY) {
+            return "";
+        }
+        List<String> ends = new ArrayList<>(List.of(header.inside()));
+        header.cuts().forEach(cut -> ends.add(cut.rest()));
+        return ends.stream()
+                .filter(end -> !end.isEmpty() && HeaderText.key(end).isEmpty())
+                .filter(end -> isUnitOf(whole.column(), end))
+                .findFirst()
+                .orElse("");
     }
 
     /** An amount per unit that has its own column: {@code Freight €/kg} for {@code Freight per kg}. */

@@ -1,6 +1,7 @@
 package perkilo.xlsx.grid;
 
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -109,6 +110,29 @@ public record Grid(
     /** Its first rows alone. */
     public Grid head(int most) {
         return new Grid(file, sheet, title, rows.first(most), merged, hiddenColumns, ofBook, aside, kind, places);
+    }
+
+    /** A part of the sheet: the cells of a block, each at its place. */
+    public Grid part(Block block) {
+        Grid cut = new Grid(
+                file,
+                sheet,
+                title,
+                rows.part(block.firstRow(), block.lastRow()),
+                merged,
+                hiddenColumns,
+                ofBook,
+                aside,
+                kind,
+                places);
+        Map<Integer, Map<Integer, Cell>> outside = new HashMap<>();
+        for (int row : cut.rows.numbers()) {
+            cut.row(row).keySet().stream()
+                    .filter(column -> column < block.firstColumn() || column > block.lastColumn())
+                    .forEach(column ->
+                            outside.computeIfAbsent(row, any -> new HashMap<>()).put(column, Cell.BLANK));
+        }
+        return cut.with(outside);
     }
 
     /** The same sheet with other cells in some places, or blank ones; each place stays where it is. */

@@ -81,6 +81,14 @@ public final class GridRows {
         return new GridRows(Arrays.copyOf(numbers, most), Arrays.copyOf(packed, most), some, maker);
     }
 
+    /** The rows from one to another, both included. */
+    GridRows part(int first, int last) {
+        int from = placeFrom(first);
+        int to = Math.max(from, placeFrom(last + 1));
+        int[] some = lines.length == 0 ? NONE : Arrays.copyOfRange(lines, from, to);
+        return new GridRows(Arrays.copyOfRange(numbers, from, to), Arrays.copyOfRange(packed, from, to), some, maker);
+    }
+
     /** The same rows with other cells in some places; a row stays even if all its cells are blank now. */
     GridRows with(Map<Integer, Map<Integer, Cell>> others) {
         byte[][] all = packed.clone();
