@@ -16,9 +16,9 @@ import perkilo.review.Asked;
 import perkilo.review.ChoiceLists;
 import perkilo.review.FilledIn;
 import perkilo.review.QuestionsSheet;
-import perkilo.review.ReviewFile;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
+import perkilo.xlsx.write.ReportFile;
 import perkilo.xlsx.write.WorkbookWriter;
 
 /**
@@ -121,6 +121,6 @@ public record PriceReview(List<TakenIn> lists, List<String> items) {
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        ReviewFile.write(file, report);
+        ReportFile.write(file, report);
     }
 }

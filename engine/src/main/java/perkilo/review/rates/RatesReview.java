@@ -10,9 +10,9 @@ import perkilo.review.ChoiceLists;
 import perkilo.review.FilledIn;
 import perkilo.review.Key;
 import perkilo.review.QuestionsSheet;
-import perkilo.review.ReviewFile;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
+import perkilo.xlsx.write.ReportFile;
 
 /**
  * The workbook in which a person answers what files of exchange rates leave open.
@@ -50,7 +50,7 @@ public record RatesReview(List<Asked> questions) {
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(QuestionsSheet.of("Exchange rates: questions", hint(open), questions, choices));
         choices.sheet().ifPresent(sheets::add);
-        ReviewFile.write(file, new Report(sheets));
+        ReportFile.write(file, new Report(sheets));
     }
 
     private static String hint(int open) {
