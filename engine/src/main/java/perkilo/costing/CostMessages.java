@@ -114,20 +114,6 @@ public final class CostMessages {
                 + " Settings sheet.";
     }
 
-    static String ownQuoteDearer(String item, String own, String run, String least, String supplier, String paid) {
-        return "\"" + item + "\" for " + run + " is not bought at your own quote from " + own
-                + ": its smallest purchase costs " + least + " for the goods alone, and " + supplier + " comes to "
-                + paid
-                + " with all charges.";
-    }
-
-    static String ownQuoteWithCharges(String item, String own, String run, String supplier) {
-        return "\"" + item + "\" for " + run + " is not bought at your own quote from " + own
-                + ": with freight, duty and the charges of one more order it would cost more in all than from "
-                + supplier
-                + ".";
-    }
-
     static String notUsedAndNotOffered(String item) {
         return "None of \"" + item + "\" is used. It has no offer, so its price is unknown.";
     }

@@ -50,7 +50,6 @@ final class RunNotes {
 
     static List<Finding> of(RunCost cost, Settings settings) {
         List<Finding> notes = new ArrayList<>(AssumedZeros.of(cost, settings));
-        notes.addAll(OwnQuotes.notBought(cost));
         BigDecimal over = cost.needs().batches().over();
         if (over.signum() > 0) {
             String run = cost.needs().title();

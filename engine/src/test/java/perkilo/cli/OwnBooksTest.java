@@ -11,7 +11,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
@@ -258,25 +257,6 @@ final class OwnBooksTest {
         assertThat(bulk(answered, "--batch-kg", "10"))
                 .hasSize(1)
                 .allSatisfy((title, cost) -> assertThat(cost).isCloseTo(0.6 * 4.1 + 0.4 * 9.8, within(1e-6)));
-    }
-
-    @Test
-    void an_own_quote_that_is_not_bought_is_explained() throws IOException {
-        XSSFSheet balm = sheet("Balm");
-        put(balm, "A1", "Material", "%");
-        put(balm, "A2", "Rapsöl", 100);
-        XSSFSheet offers = sheet("Offers");
-        put(offers, "A1", "Supplier", "Item", "Pack size", "Pack unit", "Price", "Price per", "Currency");
-        put(offers, "A2", "Nordchem", "Rapsöl", 25, "kg", 4, "kg", "EUR");
-        Path others = folder.resolve("shop.csv");
-        Files.write(
-                others,
-                List.of("Supplier,Item,Pack size,Pack unit,Price,Price per,Currency", "Shop,Rapsöl,1,kg,9,kg,EUR"));
-        CommandLineRun cost = CommandLineRun.of("cost", saved(), "--prices", others, "--batch-kg", "1", "--date", DAY);
-        assertThat(cost.err())
-                .contains(
-                        "\"Rapsöl\" for 1 kg of Balm is not bought at your own quote from Nordchem: its smallest"
-                                + " purchase costs 100.00 EUR for the goods alone, and Shop comes to 9.00 EUR with all charges.");
     }
 
     @Test

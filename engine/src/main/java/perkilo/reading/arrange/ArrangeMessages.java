@@ -70,6 +70,10 @@ final class ArrangeMessages {
 
     // lists of prices
 
+    static String question(String text, List<String> choices, String asked) {
+        return question(text, "Possible answers: " + String.join(", ", choices) + ".", asked);
+    }
+
     static String question(String text, String choices, String asked) {
         return text + (choices.isEmpty() ? "" : " " + choices) + " Write the answer on a sheet Reading, at \"" + asked
                 + "\"." + " perkilo check --review makes that sheet.";

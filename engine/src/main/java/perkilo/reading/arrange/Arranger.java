@@ -141,8 +141,7 @@ public final class Arranger {
 
     /** Whether a sheet, or a part of one, holds no table, so that it may hold facts about a product. */
     private boolean mayBeFacts(Look look) {
-        boolean block =
-                look.isLeft() && !isResult(look.grid()) && !isWide(look.grid().head(1));
+        boolean block = look.isLeft() && look.grid().title().isEmpty(); // beside the tables of its sheet
         return isOfFormulas()
                 && look.grid().ofBook()
                 && !look.grid().rows().isEmpty()

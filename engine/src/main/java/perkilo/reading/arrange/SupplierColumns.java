@@ -90,7 +90,7 @@ final class SupplierColumns {
 
     private void ask(Origin where, String asked, String text, List<String> choices) {
         open.add(new Arrangement.Open(where, asked, text, choices));
-        findings.error(where, ArrangeMessages.question(text, String.join(", ", choices) + ".", asked));
+        findings.error(where, ArrangeMessages.question(text, choices, asked));
     }
 
     private boolean hasSigns(Heads heads) {
