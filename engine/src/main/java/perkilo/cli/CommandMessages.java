@@ -40,6 +40,10 @@ final class CommandMessages {
                 + String.join(" and ", labels) + ".";
     }
 
+    static String reasonsNotAdded(String why) {
+        return "The plan is written, but Why these orders could not be added to it. " + why;
+    }
+
     // options of every kind
 
     static String unknownOption(String option, String command) {

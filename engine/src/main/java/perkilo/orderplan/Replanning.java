@@ -26,12 +26,14 @@ final class Replanning {
     private final OrderPlan chosen;
     private final HorizonProblem basis;
     private final long end;
+    private long stepsLeft;
 
     Replanning(PlanPurchases planner, WhyThis.Limits limits, OrderPlan chosen) {
         this.planner = planner;
         this.limits = limits;
         this.chosen = chosen;
         this.basis = chosen.basis();
+        this.stepsLeft = limits.steps();
         this.end = System.nanoTime() + limits.inAll().toNanos();
     }
 
@@ -93,13 +95,16 @@ final class Replanning {
 
     private Answer ask(PurchaseProblem problem, List<Integer> quotes) {
         Duration left = Duration.ofNanos(end - System.nanoTime());
-        if (left.isNegative() || left.isZero() || limits.each().cancelled().getAsBoolean()) {
+        if (left.isNegative()
+                || left.isZero()
+                || stepsLeft <= 0
+                || limits.each().cancelled().getAsBoolean()) {
             return new Answer(Optional.empty(), new Difference.NotKnown());
         }
         Duration each = limits.each().time();
-        SearchLimits search = new SearchLimits(
-                left.compareTo(each) < 0 ? left : each, limits.each().cancelled());
-        PlanOutcome outcome = planner.plan(problem, search);
+        Steps steps = new Steps(Math.min(stepsLeft, limits.stepsOfEach()), limits.each().cancelled());
+        PlanOutcome outcome = planner.plan(problem, new SearchLimits(left.compareTo(each) < 0 ? left : each, steps));
+        stepsLeft -= steps.taken();
         if (outcome instanceof PlanOutcome.Proven proven) {
             return answer(proven.plan(), proven.cost(), quotes, true);
         }

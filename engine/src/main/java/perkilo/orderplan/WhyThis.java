@@ -17,8 +17,8 @@ import perkilo.purchasing.SearchLimits;
  * Finds the reasons for a plan by computing its alternatives.
  *
  * <p>To cost a plan without an offer, supplier or minimum, it plans again. The cost of a change, with everything else
- * unchanged, is computed exactly. The same book gets the same questions on every machine; if time runs out, some stay
- * without an answer.
+ * unchanged, is computed exactly. The same book gets the same questions on every machine, and, if the work is limited in
+ * steps instead of by the clock, the same answers. What is not answered within the limits stays without an answer.
  */
 public final class WhyThis {
 
@@ -44,11 +44,44 @@ public final class WhyThis {
      *
      * @param each for one new plan
      * @param inAll for all new plans together
+     * @param steps the most steps of all searches together; one new plan gets at most a sixth of them
      * @param items the most items
      * @param suppliers the most suppliers
      * @param minimums the most packs and minimums
      */
-    public record Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
+    public record Limits(
+            SearchLimits each, Duration inAll, long steps, int items, int suppliers, int minimums) {
+
+        /**
+         * The work that is usually enough to answer every question about a plan of a few dozen orders, and that takes a
+         * few seconds at most; measured on the templates, see engine/docs/measurements.md.
+         */
+        public static final long USUAL_STEPS = 60_000;
+
+        /** The parts of the time and of the work; one new plan gets one of them at most. */
+        private static final int PARTS = 6;
+
+        private static final Duration NO_CLOCK = Duration.ofDays(365);
+
+        /** Limits by the clock alone. */
+        public Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
+            this(each, inAll, Long.MAX_VALUE, items, suppliers, minimums);
+        }
+
+        /**
+         * Limits of the work alone: the answers are the same on every machine.
+         *
+         * @param steps the most steps of all searches together
+         * @param cancelled asked now and then; true ends all
+         */
+        public static Limits ofWork(long steps, BooleanSupplier cancelled) {
+            return new Limits(new SearchLimits(NO_CLOCK, cancelled), NO_CLOCK, steps, 25, 15, 20);
+        }
+
+        /** The most steps for one new plan. */
+        long stepsOfEach() {
+            return Math.max(1, steps / PARTS);
+        }
 
         /** The usual limits: each new plan gets at most a sixth of the time. */
         public static Limits within(Duration inAll) {
@@ -61,7 +94,7 @@ public final class WhyThis {
          * @param cancelled asked now and then; true ends all
          */
         public static Limits within(Duration inAll, BooleanSupplier cancelled) {
-            return new Limits(new SearchLimits(inAll.dividedBy(6), cancelled), inAll, 25, 15, 20);
+            return new Limits(new SearchLimits(inAll.dividedBy(PARTS), cancelled), inAll, 25, 15, 20);
         }
     }
 

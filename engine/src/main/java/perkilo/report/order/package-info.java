@@ -1,5 +1,5 @@
 /**
- * The sheets that {@code perkilo order} writes: Order plan, Supplier orders, Stock and leftovers, Why these orders,
+ * The sheets that {@code perkilo order} writes: Order plan, Orders to send, Supplier orders, Stock and leftovers, Why these orders,
  * Runs planned and Messages.
  *
  * <p>How figures are computed: Runs planned computes the need of each run from the person's own cells; Supplier orders

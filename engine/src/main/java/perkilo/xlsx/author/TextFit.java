@@ -43,7 +43,7 @@ final class TextFit {
         return cell != null
                 && switch (cell.look()) {
                     case HEADER -> words(cell) != null;
-                    case TITLE, ANSWER, SECTION, HINT -> false;
+                    case TITLE, ANSWER, SECTION, HINT, LETTER -> false;
                     default -> needsLines(row, column, words(cell));
                 };
     }
