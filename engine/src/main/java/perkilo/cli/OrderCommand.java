@@ -38,9 +38,9 @@ final class OrderCommand extends Command {
     private final OptionSpec reasons = Options.value(
             int.class,
             "N",
-            "Look N times as long as usual for the sheet Why these orders: what else could have been done, and what that"
-                    + " would cost. The work is counted in steps, so the answers are the same on every machine. 0 leaves"
-                    + " it out. Default: 1.",
+            "Do N times the usual work for the sheet Why these orders: what else could have been done, and what that would"
+                    + " cost. The work is counted in steps of the search, so the answers are the same on every machine."
+                    + " 0 leaves it out. Default: 1.",
             "--reasons");
     private final OptionSpec whySeconds = Options.value(
             int.class, "SECONDS", "Let the clock end the work on Why these orders instead. 0 leaves it out.", "--why");
@@ -128,7 +128,7 @@ final class OrderCommand extends Command {
         }
         try {
             Written again = output.destination().write(book, Destination.ORDERED, explained.report(), today());
-            console.say("Added to it: Why these orders");
+            console.say("Why these orders added to " + again.file());
             console.kept("It", again.backup());
         } catch (UnwritableFileException e) {
             console.complain(CommandMessages.reasonsNotAdded(String.valueOf(e.getMessage())));

@@ -27,8 +27,15 @@ final class Replanning {
     private final HorizonProblem basis;
     private final long end;
     private long stepsLeft;
+    private int questionsLeft;
 
-    Replanning(PlanPurchases planner, WhyThis.Limits limits, OrderPlan chosen) {
+    /**
+     * Planning again.
+     *
+     * @param questions how many plans will be asked for, to share out the work
+     */
+    Replanning(PlanPurchases planner, WhyThis.Limits limits, OrderPlan chosen, int questions) {
+        this.questionsLeft = questions;
         this.planner = planner;
         this.limits = limits;
         this.chosen = chosen;
@@ -47,6 +54,7 @@ final class Replanning {
 
     /** A plan that leaves some quotes out. */
     Answer without(IntPredicate forbidden) {
+        questionsLeft--;
         PurchaseProblem problem = basis.problem();
         List<Integer> kept = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
@@ -74,6 +82,7 @@ final class Replanning {
 
     /** A plan for another problem with the same quotes in the same order. */
     Answer with(PurchaseProblem other) {
+        questionsLeft--;
         List<Integer> all = new ArrayList<>();
         for (int quote = 0; quote < other.quotes().size(); quote++) {
             all.add(quote);
@@ -102,7 +111,7 @@ final class Replanning {
             return new Answer(Optional.empty(), new Difference.NotKnown());
         }
         Duration each = limits.each().time();
-        Steps steps = new Steps(Math.min(stepsLeft, limits.stepsOfEach()), limits.each().cancelled());
+        Steps steps = new Steps(share(), limits.each().cancelled());
         PlanOutcome outcome = planner.plan(problem, new SearchLimits(left.compareTo(each) < 0 ? left : each, steps));
         stepsLeft -= steps.taken();
         if (outcome instanceof PlanOutcome.Proven proven) {
@@ -117,6 +126,12 @@ final class Replanning {
                     new Difference.NotPossible(why(impossible.shortfalls().get(0))));
         }
         return new Answer(Optional.empty(), new Difference.NotKnown());
+    }
+
+    /** Twice an even share of the steps that are left: most plans need fewer, and leave the rest to the others. */
+    private long share() {
+        long even = stepsLeft / Math.max(1, questionsLeft + 1);
+        return even > stepsLeft / 2 ? stepsLeft : Math.max(1, 2 * even);
     }
 
     private Answer answer(PurchasePlan plan, PlanCost cost, List<Integer> quotes, boolean proven) {

@@ -71,7 +71,8 @@ final class OrderBlock {
                             lines.ref(line, columns.landed.price),
                             lines.ref(line, columns.landed.landed)));
         }
-        return new SupplierOrdersSheet.OrderCells(sums.goods(), sums.landed(), sheet.inFirstColumn(titleRow));
+        return new SupplierOrdersSheet.OrderCells(
+                sums.goods(), sums.landed(), sums.dutyHome(), sheet.inFirstColumn(titleRow));
     }
 
     private static String terms(Supplier supplier) {

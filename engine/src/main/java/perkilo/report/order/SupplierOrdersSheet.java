@@ -31,9 +31,10 @@ record SupplierOrdersSheet(
      *
      * @param goods in the supplier's currency
      * @param landed in home currency
+     * @param dutyHome the duty in it, in home currency
      * @param title where its block begins
      */
-    record OrderCells(Expr goods, Expr landed, Origin title) {}
+    record OrderCells(Expr goods, Expr landed, Expr dutyHome, Origin title) {}
 
     /**
      * The cells of a line.

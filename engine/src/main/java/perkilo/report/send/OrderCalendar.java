@@ -44,7 +44,7 @@ public final class OrderCalendar {
         for (OrderToSend.Line line : order.lines()) {
             lines.append(line.packs())
                     .append(" × ")
-                    .append(line.listing().offer().pack())
+                    .append(line.pack())
                     .append(' ')
                     .append(line.listing().offer().item())
                     .append(", ")

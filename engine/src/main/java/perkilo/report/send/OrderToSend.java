@@ -15,7 +15,9 @@ import perkilo.model.Supplier;
 import perkilo.orderplan.HorizonProblem;
 import perkilo.orderplan.OrderPlan;
 import perkilo.orderplan.SupplierOrder;
+import perkilo.origin.Decimals;
 import perkilo.purchasing.LineCost;
+import perkilo.units.Measure;
 
 /**
  * An order of a plan as it is sent.
@@ -48,14 +50,21 @@ public record OrderToSend(String number, SupplierOrder order) {
     /** The beginning of a name in capital letters and digits without accents; X for a name without any. */
     private static String code(String name) {
         StringBuilder code = new StringBuilder();
-        String plain = Normalizer.normalize(name.replace("ß", "ss"), Normalizer.Form.NFKD);
+        String plain = Normalizer.normalize(
+                name.toUpperCase(Locale.ROOT)
+                        .replace("Ø", "O")
+                        .replace("Æ", "AE")
+                        .replace("Œ", "OE")
+                        .replace("Ł", "L")
+                        .replace("Đ", "D"),
+                Normalizer.Form.NFKD);
         for (int at = 0; at < plain.length() && code.length() < LETTERS_OF_NAME; at++) {
             char c = plain.charAt(at);
-            if ((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9')) {
+            if ((c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9')) {
                 code.append(c);
             }
         }
-        return code.length() == 0 ? "X" : code.toString().toUpperCase(Locale.ROOT);
+        return code.length() == 0 ? "X" : code.toString();
     }
 
     /** Who gets it. */
@@ -117,6 +126,17 @@ public record OrderToSend(String number, SupplierOrder order) {
         /** What the supplier asks for all packs, in the offer's currency. */
         public BigDecimal goods() {
             return cost.goodsQuoted();
+        }
+
+        /** The unit of the pack in words. */
+        public String unit() {
+            Measure unit = listing.offer().packUnit();
+            return unit.isCount() && unit.isBase() ? "pieces" : unit.symbol();
+        }
+
+        /** The pack in words: {@code 25 kg}. */
+        public String pack() {
+            return Decimals.plain(listing.offer().packSize().value()) + " " + unit();
         }
 
         /** The supplier's number for the item; blank if unknown. */

@@ -77,7 +77,7 @@ final class PurchaseOrderPage {
     private final Column<OrderToSend.Line> item =
             Column.<OrderToSend.Line>of("item", "Item").words(OrderToSend.Line::item).width(37);
     private final Column<OrderToSend.Line> pack = Column.<OrderToSend.Line>of("pack", "Pack")
-            .words(line -> line.listing().offer().pack())
+            .words(OrderToSend.Line::pack)
             .width(12);
     private final Column<OrderToSend.Line> packs;
     private final Column<OrderToSend.Line> quantity;
@@ -277,6 +277,6 @@ final class PurchaseOrderPage {
         int decimals = Math.min(
                 Math.max(0, offer.packSize().value().stripTrailingZeros().scale()), MOST_QUANTITY_DIGITS);
         String number = decimals == 0 ? NumberFormat.WHOLE.code() : NumberFormat.WHOLE.code() + "." + "0".repeat(decimals);
-        return new NumberFormat(number + "\\ \"" + offer.packUnit().symbol() + "\"");
+        return new NumberFormat(number + "\\ \"" + line.unit() + "\"");
     }
 }

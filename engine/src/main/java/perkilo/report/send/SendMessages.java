@@ -8,13 +8,13 @@ final class SendMessages {
     private SendMessages() {}
 
     static String buyerUnknown(List<String> settings) {
-        return "The purchase orders leave room for what Settings do not say: " + String.join(", ", settings)
-                + ". Add these settings, each with its value.";
+        return "The purchase orders leave room for what the settings do not say: " + String.join(", ", settings)
+                + ". Add a row for each to the table of settings.";
     }
 
-    static String suppliersUnknown(String column, List<String> suppliers) {
-        return "The purchase orders to " + String.join(", ", suppliers) + " leave room for what is not known. Fill "
-                + column + " on Suppliers for them.";
+    static String addressesUnknown(List<String> suppliers) {
+        return "The purchase orders to " + String.join(", ", suppliers)
+                + " have no address. Fill the column Address in the table of suppliers for them.";
     }
 
     static String notOfThisPlan(String folder, List<String> files) {

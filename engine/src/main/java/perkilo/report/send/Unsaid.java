@@ -44,7 +44,7 @@ public final class Unsaid {
                 .toList();
         if (!homeless.isEmpty()) {
             Origin first = homeless.get(0).origin();
-            findings.add(Finding.warning(first, SendMessages.suppliersUnknown("Address", names(homeless))));
+            findings.add(Finding.warning(first, SendMessages.addressesUnknown(names(homeless))));
         }
         return findings;
     }
