@@ -41,7 +41,7 @@ final class CommandMessages {
     }
 
     static String reasonsNotAdded(String why) {
-        return "The plan is written, but Why these orders could not be added to it. " + why;
+        return why + " The plan itself is written, without the sheet Why these orders.";
     }
 
     // options of every kind

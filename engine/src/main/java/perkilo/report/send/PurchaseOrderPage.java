@@ -72,7 +72,7 @@ final class PurchaseOrderPage {
             .format(NumberFormat.WHOLE)
             .width(5);
     private final Column<OrderToSend.Line> article = Column.<OrderToSend.Line>of("article", "Article number")
-            .words(OrderToSend.Line::article)
+            .words(line -> line.article().isEmpty() ? null : line.article())
             .width(15);
     private final Column<OrderToSend.Line> item =
             Column.<OrderToSend.Line>of("item", "Item").words(OrderToSend.Line::item).width(37);
@@ -143,9 +143,11 @@ final class PurchaseOrderPage {
                 .words(line -> line)
                 .look(line -> !left.isEmpty() && line.equals(left.get(0)) ? Look.ANSWER : Look.LETTER);
         Table.of(words).withoutHeadings(sheet, row + 1, left).write();
-        Column<Fact> names = Column.<Fact>of("name", "").words(Fact::name).look(Look.HINT);
+        Column<Fact> names = Column.<Fact>of("name", "")
+                .words(fact -> fact.name().isEmpty() ? null : fact.name())
+                .look(Look.HINT);
         Column<Fact> says = Column.<Fact>of("says", "")
-                .words(Fact::words)
+                .words(fact -> fact.words().isEmpty() ? null : fact.words())
                 .formula(fact -> {
                     LocalDate day = fact.entry().day();
                     return day == null ? null : Expr.day(day);
