@@ -140,8 +140,8 @@ final class OrderCommand extends Command {
         if (folder == null) {
             return;
         }
-        console.say("Orders to send, in " + folder + ": " + Counted.of(sent.size() - 1, "workbook")
-                + " and a calendar");
+        console.say(
+                "Orders to send, in " + folder + ": " + Counted.of(sent.size() - 1, "workbook") + " and a calendar");
         for (OrderFiles.WrittenFile file : sent) {
             console.say("  " + file.file().getFileName());
             console.kept(String.valueOf(file.file().getFileName()), file.backup());

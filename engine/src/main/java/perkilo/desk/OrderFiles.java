@@ -54,9 +54,8 @@ public final class OrderFiles {
         if (Files.isDirectory(folder)) {
             try (Stream<Path> files = Files.list(folder)) {
                 files.map(file -> String.valueOf(file.getFileName()))
-                        .filter(name -> PurchaseOrders.isOrderFile(name)
-                                && !name.contains(BACKUP)
-                                && !planning.contains(name))
+                        .filter(name ->
+                                PurchaseOrders.isOrderFile(name) && !name.contains(BACKUP) && !planning.contains(name))
                         .sorted()
                         .forEach(others::add);
             }

@@ -55,9 +55,8 @@ public final class PlanOrders {
         }
         Watched asking = new Watched(watch, Stage.ASKING, 0);
         Duration time = request.time();
-        WhyThis.Limits limits = time == null
-                ? WhyThis.Limits.ofWork(request.times(), asking)
-                : WhyThis.Limits.within(time, asking);
+        WhyThis.Limits limits =
+                time == null ? WhyThis.Limits.ofWork(request.times(), asking) : WhyThis.Limits.within(time, asking);
         return answer.with(new WhyThis(asking.counting(Planners.forOrders()), limits).of(answer.planned()));
     }
 }

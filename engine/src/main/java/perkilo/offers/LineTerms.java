@@ -30,8 +30,7 @@ public record LineTerms(
 
         /** The same, with what another row of the offer knows besides. */
         public Listed or(Listed other) {
-            return new Listed(
-                    article.isEmpty() ? other.article : article, name.isEmpty() ? other.name : name);
+            return new Listed(article.isEmpty() ? other.article : article, name.isEmpty() ? other.name : name);
         }
     }
 

@@ -17,8 +17,8 @@ import perkilo.purchasing.SearchLimits;
  * Finds the reasons for a plan by computing its alternatives.
  *
  * <p>To cost a plan without an offer, supplier or minimum, it plans again. The cost of a change, with everything else
- * unchanged, is computed exactly. The same book gets the same questions on every machine, and, if the work is limited in
- * steps instead of by the clock, the same answers. What is not answered within the limits stays without an answer.
+ * unchanged, is computed exactly. The same book gets the same questions on every machine, and, if the work is limited
+ * in steps instead of by the clock, the same answers. What is not answered within the limits stays without an answer.
  */
 public final class WhyThis {
 
@@ -44,14 +44,13 @@ public final class WhyThis {
      *
      * @param each for one new plan
      * @param inAll for all new plans together
-     * @param steps the most steps of all searches together; one new plan gets at most twice its even share of those that
-     *     are left
+     * @param steps the most steps of all searches together; one new plan gets at most twice its even share of those
+     *     that are left
      * @param items the most items
      * @param suppliers the most suppliers
      * @param minimums the most packs and minimums
      */
-    public record Limits(
-            SearchLimits each, Duration inAll, long steps, int items, int suppliers, int minimums) {
+    public record Limits(SearchLimits each, Duration inAll, long steps, int items, int suppliers, int minimums) {
 
         /** The steps of the usual work. Own choice: a few seconds for a plan of a few dozen orders. */
         private static final long USUAL_STEPS = 600;

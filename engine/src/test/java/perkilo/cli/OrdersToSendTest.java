@@ -47,8 +47,17 @@ final class OrdersToSendTest {
 
     /** Words that only the buyer may see. */
     private static final List<String> INTERNAL = List.of(
-            "landed", "leftover", "needed by", "holding", "supplier orders", "settings", "conversion", "margin",
-            "cheaper", "proven", "book.xlsx");
+            "landed",
+            "leftover",
+            "needed by",
+            "holding",
+            "supplier orders",
+            "settings",
+            "conversion",
+            "margin",
+            "cheaper",
+            "proven",
+            "book.xlsx");
 
     @TempDir
     private Path folder = Path.of("");
@@ -66,8 +75,8 @@ final class OrdersToSendTest {
 
     private void order(OwnTrade trade) throws IOException {
         Path book = trade.save(folder.resolve("book.xlsx"));
-        CommandLineRun run = CommandLineRun.of(
-                "order", book, "--json", "--reasons", "0", "--files", out(), "-o", result());
+        CommandLineRun run =
+                CommandLineRun.of("order", book, "--json", "--reasons", "0", "--files", out(), "-o", result());
         assertThat(run.exit()).as(run.err()).isZero();
         plan = new ObjectMapper().readTree(run.out());
         messages = run.err();
@@ -75,7 +84,9 @@ final class OrdersToSendTest {
 
     private List<Path> files(String ending) throws IOException {
         try (Stream<Path> files = Files.list(out())) {
-            return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -96,8 +107,11 @@ final class OrdersToSendTest {
     /** Each order of the JSON by its day and supplier, for comparison. */
     private Map<String, JsonNode> planned() {
         Map<String, JsonNode> orders = new TreeMap<>();
-        plan.get("orders").forEach(order -> orders.put(
-                order.get("orderBy").asText() + " " + order.get("supplier").asText(), order));
+        plan.get("orders")
+                .forEach(order -> orders.put(
+                        order.get("orderBy").asText() + " "
+                                + order.get("supplier").asText(),
+                        order));
         assertThat(orders).hasSize(plan.get("orders").size());
         return orders;
     }
@@ -114,12 +128,14 @@ final class OrdersToSendTest {
         List<PaperOrder> papers = PaperOrder.read(result(), ALL);
         compare(papers);
         assertThat(papers).extracting(PaperOrder::orderDate).isSorted();
-        assertThat(papers.stream().map(PaperOrder::words)).containsExactlyElementsOf(
-                papers().stream().map(PaperOrder::words).toList());
+        assertThat(papers.stream().map(PaperOrder::words))
+                .containsExactlyElementsOf(
+                        papers().stream().map(PaperOrder::words).toList());
         try (XSSFWorkbook book = open(result())) {
             XSSFSheet sheet = book.getSheet(ALL);
             assertThat(sheet.getRowBreaks()).hasSize(papers.size() - 1);
-            assertThat(sheet.getFooter().getLeft() + sheet.getFooter().getRight()).isEmpty();
+            assertThat(sheet.getFooter().getLeft() + sheet.getFooter().getRight())
+                    .isEmpty();
         }
     }
 
@@ -132,12 +148,14 @@ final class OrdersToSendTest {
             assertThat(numbers.add(paper.number())).as(paper.number()).isTrue();
             JsonNode order = planned.entrySet().stream()
                     .filter(entry -> entry.getKey().startsWith(paper.orderDate().toString())
-                            && paper.words().contains(entry.getValue().get("supplier").asText()))
+                            && paper.words()
+                                    .contains(entry.getValue().get("supplier").asText()))
                     .map(Map.Entry::getValue)
                     .findFirst()
                     .orElseThrow();
             assertThat(paper.deliverBy())
-                    .isEqualTo(paper.orderDate().plusDays(order.get("leadTimeDays").asLong()));
+                    .isEqualTo(
+                            paper.orderDate().plusDays(order.get("leadTimeDays").asLong()));
             assertThat(paper.goods()).isEqualByComparingTo(order.get("goods").asText());
             BigDecimal small = new BigDecimal(
                     order.get("chargesByKind").get("smallOrderCharge").asText());
@@ -169,9 +187,8 @@ final class OrdersToSendTest {
     @Test
     void an_order_names_the_item_as_its_supplier_does() throws IOException {
         order(new OwnTrade());
-        List<PaperOrder.Line> lines = papers().stream()
-                .flatMap(paper -> paper.lines().stream())
-                .toList();
+        List<PaperOrder.Line> lines =
+                papers().stream().flatMap(paper -> paper.lines().stream()).toList();
         assertThat(lines)
                 .anyMatch(line -> line.article().equals("TO-1001")
                         && line.item().equals("Shea refined BIO\n(our name: Shea butter)"))
@@ -202,7 +219,7 @@ final class OrdersToSendTest {
                 .containsSubsequence("Customer number", "10482")
                 .contains("VAT number: DK00000000");
         assertThat(papers().stream().flatMap(one -> one.words().stream()))
-                .containsSubsequence("30 % with the order, the rest 14 days", "after delivery")
+                .containsSubsequence("30 % with the order, the rest 14 days after", "delivery")
                 .contains("50 % with the order, the rest on delivery");
     }
 
@@ -211,17 +228,21 @@ final class OrdersToSendTest {
         order(new OwnTrade());
         for (Path file : files(".xlsx")) {
             String all = everyPart(file).replace("pageMargins", "").toLowerCase(Locale.ROOT);
-            assertThat(all).doesNotContain(INTERNAL).doesNotContain(folder.toString().toLowerCase(Locale.ROOT));
+            assertThat(all)
+                    .doesNotContain(INTERNAL)
+                    .doesNotContain(folder.toString().toLowerCase(Locale.ROOT));
             long named = OwnTrade.SUPPLIERS.stream()
-                    .filter(supplier -> all.contains(
-                            supplier.toLowerCase(Locale.ROOT).replace("&", "&amp;")))
+                    .filter(supplier ->
+                            all.contains(supplier.toLowerCase(Locale.ROOT).replace("&", "&amp;")))
                     .count();
             assertThat(named).as("only its own supplier is on %s", file).isEqualTo(1);
             boolean abroad = all.contains("marrowdale") || all.contains("pemberwick");
-            assertThat(all.contains("\"eur\"") || all.contains("&quot;eur&quot;")).isEqualTo(!abroad);
+            assertThat(all.contains("\"eur\"") || all.contains("&quot;eur&quot;"))
+                    .isEqualTo(!abroad);
         }
         for (PaperOrder paper : PaperOrder.read(result(), ALL)) {
-            assertThat(String.join("\n", paper.words()).toLowerCase(Locale.ROOT)).doesNotContain(INTERNAL);
+            assertThat(String.join("\n", paper.words()).toLowerCase(Locale.ROOT))
+                    .doesNotContain(INTERNAL);
         }
     }
 
@@ -230,7 +251,8 @@ final class OrdersToSendTest {
         try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(file))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 all.append(entry.getName()).append('\n');
-                all.append(new String(zip.readAllBytes(), StandardCharsets.UTF_8)).append('\n');
+                all.append(new String(zip.readAllBytes(), StandardCharsets.UTF_8))
+                        .append('\n');
             }
         }
         return all.toString();
@@ -277,7 +299,9 @@ final class OrdersToSendTest {
     private static double evaluated(XSSFWorkbook book, XSSFSheet sheet) {
         for (Row row : sheet) {
             Cell name = row.getCell(6);
-            if (name != null && name.getCellType() == CellType.STRING && name.getStringCellValue().equals("Goods")) {
+            if (name != null
+                    && name.getCellType() == CellType.STRING
+                    && name.getStringCellValue().equals("Goods")) {
                 return book.getCreationHelper()
                         .createFormulaEvaluator()
                         .evaluate(row.getCell(7))
@@ -314,12 +338,13 @@ final class OrdersToSendTest {
                 .redirectOutput(folder.resolve("suite.log").toFile())
                 .start();
         assertThat(suite.waitFor(10, TimeUnit.MINUTES)).isTrue();
-        PaperOrder after = PaperOrder.read(recalculated.resolve("edited.xlsx"), ONE).get(0);
+        PaperOrder after =
+                PaperOrder.read(recalculated.resolve("edited.xlsx"), ONE).get(0);
         PaperOrder.Line line = after.lines().get(0);
-        assertThat(line.packs()).isEqualByComparingTo(before.lines().get(0).packs().add(BigDecimal.valueOf(3)));
+        assertThat(line.packs())
+                .isEqualByComparingTo(before.lines().get(0).packs().add(BigDecimal.valueOf(3)));
         assertThat(line.total().doubleValue())
-                .isCloseTo(
-                        line.packs().multiply(line.price()).doubleValue(), Offset.offset(0.0051));
+                .isCloseTo(line.packs().multiply(line.price()).doubleValue(), Offset.offset(0.0051));
         assertThat(after.goods().doubleValue())
                 .isCloseTo(
                         after.lines().stream()
@@ -370,16 +395,18 @@ final class OrdersToSendTest {
         Files.writeString(out().resolve("20260101-OLDONE-1 Old one.xlsx"), "");
         order(new OwnTrade());
         assertThat(messages)
-                .contains("The folder " + out() + " has orders that are not in this plan: 20260101-OLDONE-1 Old one.xlsx."
-                        + " Do not send them by mistake; move those that you have sent to another folder.");
+                .contains(
+                        "The folder " + out() + " has orders that are not in this plan: 20260101-OLDONE-1 Old one.xlsx."
+                                + " Do not send them by mistake; move those that you have sent to another folder.");
     }
 
     @Test
     void what_is_missing_on_the_orders_is_said_once() throws IOException {
         order(new OwnTrade());
         assertThat(messages)
-                .containsOnlyOnce("Who we buy from!A3: The purchase orders to Quillfen: Small/Lots* have no address. Fill"
-                        + " the column Address in the table of suppliers for them.")
+                .containsOnlyOnce(
+                        "Who we buy from!A3: The purchase orders to Quillfen: Small/Lots* have no address. Fill"
+                                + " the column Address in the table of suppliers for them.")
                 .doesNotContain("leave room");
         order(new OwnTrade()
                 .set("Who we buy from", "Address", "")
@@ -387,8 +414,9 @@ final class OrdersToSendTest {
                 .setting("Company address", "")
                 .setting("Buyer contact", ""));
         assertThat(messages)
-                .containsOnlyOnce("The purchase orders leave room for what the settings do not say: Company, Company address,"
-                        + " Company contact. Add a row for each to the table of settings.")
+                .containsOnlyOnce(
+                        "The purchase orders leave room for what the settings do not say: Company, Company address,"
+                                + " Company contact. Add a row for each to the table of settings.")
                 .containsOnlyOnce("have no address");
         compare(papers());
     }
@@ -397,7 +425,8 @@ final class OrdersToSendTest {
     void the_calendar_has_a_day_for_each_order_and_each_delivery() throws IOException {
         order(new OwnTrade());
         Path file = out().resolve("orders.ics");
-        List<Map<String, String>> events = Calendar.read(Files.readAllBytes(file)).events();
+        List<Map<String, String>> events =
+                Calendar.read(Files.readAllBytes(file)).events();
         List<String> expected = new ArrayList<>();
         planned().forEach((key, order) -> {
             LocalDate day = LocalDate.parse(order.get("orderBy").asText());
@@ -409,11 +438,11 @@ final class OrdersToSendTest {
         List<String> found = events.stream()
                 .map(event -> requireNonNull(event.get("SUMMARY")).replaceFirst(" \\([^()]*\\)$", "") + " "
                         + LocalDate.parse(
-                                requireNonNull(event.get("DTSTART;VALUE=DATE")),
-                                DateTimeFormatter.BASIC_ISO_DATE))
+                                requireNonNull(event.get("DTSTART;VALUE=DATE")), DateTimeFormatter.BASIC_ISO_DATE))
                 .toList();
         assertThat(found).containsExactlyInAnyOrderElementsOf(expected);
-        List<String> ids = events.stream().map(event -> requireNonNull(event.get("UID"))).toList();
+        List<String> ids =
+                events.stream().map(event -> requireNonNull(event.get("UID"))).toList();
         assertThat(ids).doesNotHaveDuplicates();
 
         order(new OwnTrade());
@@ -435,7 +464,8 @@ final class OrdersToSendTest {
             LocalDate arrival = day.plusDays(order.get("leadTimeDays").asLong());
             byOrder.merge(month(day), all, BigDecimal::add);
             String supplier = order.get("supplier").asText();
-            BigDecimal duty = new BigDecimal(order.get("chargesByKind").get("duty").asText())
+            BigDecimal duty = new BigDecimal(
+                            order.get("chargesByKind").get("duty").asText())
                     .divide(new BigDecimal("1.0912"), MathContext.DECIMAL64);
             BigDecimal rest = all.subtract(duty);
             switch (OwnTrade.SUPPLIERS.indexOf(supplier)) {
@@ -479,8 +509,7 @@ final class OrdersToSendTest {
     private static void same(Map<String, BigDecimal> found, Map<String, BigDecimal> expected) {
         found.forEach((month, amount) -> assertThat(amount)
                 .as(month)
-                .isCloseTo(
-                        expected.getOrDefault(month, BigDecimal.ZERO), Offset.offset(CENT)));
+                .isCloseTo(expected.getOrDefault(month, BigDecimal.ZERO), Offset.offset(CENT)));
         assertThat(found.keySet()).containsAll(expected.keySet());
     }
 
@@ -495,10 +524,10 @@ final class OrdersToSendTest {
     @Test
     void the_files_are_told_and_a_file_in_the_way_is_refused() throws IOException {
         Path book = new OwnTrade().save(folder.resolve("book.xlsx"));
-        CommandLineRun run =
-                CommandLineRun.of("order", book, "--reasons", "1", "--files", out(), "-o", result());
+        CommandLineRun run = CommandLineRun.of("order", book, "--reasons", "1", "--files", out(), "-o", result());
         assertThat(run.exit()).isZero();
-        assertThat(run.out()).containsSubsequence("Written to " + result(), "Orders to send, in " + out(), "orders.ics");
+        assertThat(run.out())
+                .containsSubsequence("Written to " + result(), "Orders to send, in " + out(), "orders.ics");
         for (Path file : files("")) {
             assertThat(run.out()).contains("  " + file.getFileName());
         }
@@ -507,8 +536,7 @@ final class OrdersToSendTest {
             assertThat(result.getSheet("Why these orders")).isNotNull();
         }
 
-        CommandLineRun inTheWay =
-                CommandLineRun.of("order", book, "--reasons", "0", "--files", book, "-o", result());
+        CommandLineRun inTheWay = CommandLineRun.of("order", book, "--reasons", "0", "--files", book, "-o", result());
         assertThat(inTheWay.exit()).isEqualTo(Exit.FILE);
         assertThat(inTheWay.err()).contains(book + " is a file, not a folder. Name another folder.");
     }

@@ -92,8 +92,10 @@ record PaperOrder(
                         words(row, 1), words(row, 2), words(row, 3), known(row, 4), known(row, 6), known(row, 7)));
             }
             switch (words(row, 3)) {
-                case "Order date" -> ordered = row.getCell(5).getLocalDateTimeCellValue().toLocalDate();
-                case "Deliver by" -> deliver = row.getCell(5).getLocalDateTimeCellValue().toLocalDate();
+                case "Order date" ->
+                    ordered = row.getCell(5).getLocalDateTimeCellValue().toLocalDate();
+                case "Deliver by" ->
+                    deliver = row.getCell(5).getLocalDateTimeCellValue().toLocalDate();
                 default -> {}
             }
             switch (words(row, 6)) {
@@ -126,8 +128,8 @@ record PaperOrder(
 
     private static @Nullable BigDecimal number(Row row, int column) {
         Cell cell = row.getCell(column);
-        boolean number = cell != null
-                && (cell.getCellType() == CellType.NUMERIC || cell.getCellType() == CellType.FORMULA);
+        boolean number =
+                cell != null && (cell.getCellType() == CellType.NUMERIC || cell.getCellType() == CellType.FORMULA);
         return number ? BigDecimal.valueOf(cell.getNumericCellValue()) : null;
     }
 }

@@ -83,8 +83,8 @@ final class PlanOrdersTest {
     @Test
     void without_demand_it_is_bad_input() throws IOException {
         Path book = Templates.book(folder, Template.MINIMAL);
-        OrderAnswer answer = new PlanOrders()
-                .plan(new OrderRequest(Templates.alone(book), LONG, Templates.DAY), Watch.NONE);
+        OrderAnswer answer =
+                new PlanOrders().plan(new OrderRequest(Templates.alone(book), LONG, Templates.DAY), Watch.NONE);
 
         assertThat(answer).isInstanceOf(OrderAnswer.BadInput.class);
         assertThat(answer.findings()).anyMatch(finding -> finding.text().contains("no demand to plan for"));

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import perkilo.orderplan.OrderPlan;
 import perkilo.orderplan.Payment;
@@ -146,7 +147,7 @@ final class CashTables {
     }
 
     private List<Month> months(List<Paid> paid) {
-        TreeMap<YearMonth, Month> months = new TreeMap<>();
+        SortedMap<YearMonth, Month> months = new TreeMap<>();
         for (SupplierOrder order : plan.orders()) {
             at(months, order.orderBy()).ordered().add(order);
         }
@@ -159,7 +160,7 @@ final class CashTables {
         return List.copyOf(months.values());
     }
 
-    private static Month at(TreeMap<YearMonth, Month> months, LocalDate day) {
+    private static Month at(SortedMap<YearMonth, Month> months, LocalDate day) {
         return months.computeIfAbsent(
                 YearMonth.from(day), month -> new Month(month, new ArrayList<>(), new ArrayList<>()));
     }

@@ -49,7 +49,10 @@ record Leftover(StockFlow flow, LotUse lot) {
                         .words(leftover -> leftover.flow().item().name())
                         .look(Look.LABEL),
                 quantity,
-                QuoteDates.<Leftover>dates("usableUntil", "Usable until", leftover -> leftover.lot().lastDay())
+                QuoteDates.<Leftover>dates(
+                                "usableUntil",
+                                "Usable until",
+                                leftover -> leftover.lot().lastDay())
                         .words(leftover -> leftover.lot().lastDay() == null ? StockLots.until(leftover.lot()) : null)
                         .json(leftover -> leftover.lot().lastDay()),
                 Column.<Leftover>of("unit", "Unit")

@@ -102,9 +102,7 @@ public record OrderToSend(String number, SupplierOrder order) {
         List<Line> lines = new ArrayList<>();
         for (int index = 0; index < order.listings().size(); index++) {
             lines.add(new Line(
-                    index + 1,
-                    order.listings().get(index),
-                    order.cost().lines().get(index)));
+                    index + 1, order.listings().get(index), order.cost().lines().get(index)));
         }
         return lines;
     }

@@ -12,7 +12,9 @@ final class PaymentWords {
 
     private PaymentWords() {}
 
-    /** The terms as they were typed, else in words made of the prepaid part and the days; blank if nothing is stated. */
+    /**
+     * The terms as they were typed, else in words made of the prepaid part and the days; blank if nothing is stated.
+     */
     static String of(Supplier.Payment payment) {
         if (!payment.terms().isEmpty() || !payment.isKnown()) {
             return payment.terms();

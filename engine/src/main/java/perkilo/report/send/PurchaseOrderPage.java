@@ -24,8 +24,8 @@ import perkilo.sheet.table.Table;
 import perkilo.units.Currencies;
 
 /**
- * One purchase order on a sheet, as the supplier gets it: the two addresses, days and terms, the lines, and the value of
- * the goods.
+ * One purchase order on a sheet, as the supplier gets it: the two addresses, days and terms, the lines, and the value
+ * of the goods.
  *
  * <p>Of the charges it has only the supplier's own charge for a small order. Freight, insurance, duty and taxes are not
  * on it: who invoices them, and how much, depends on the carrier and on the supplier's invoice.
@@ -35,7 +35,7 @@ final class PurchaseOrderPage {
     private static final int MOST_PRICE_DIGITS = 6;
     private static final int MOST_QUANTITY_DIGITS = 3;
     private static final int LETTERS_LEFT = 46;
-    private static final int LETTERS_RIGHT = 40;
+    private static final int LETTERS_RIGHT = 46;
     private static final int LEAST_ADDRESS_ROWS = 3;
 
     /**
@@ -74,8 +74,9 @@ final class PurchaseOrderPage {
     private final Column<OrderToSend.Line> article = Column.<OrderToSend.Line>of("article", "Article number")
             .words(line -> line.article().isEmpty() ? null : line.article())
             .width(15);
-    private final Column<OrderToSend.Line> item =
-            Column.<OrderToSend.Line>of("item", "Item").words(OrderToSend.Line::item).width(37);
+    private final Column<OrderToSend.Line> item = Column.<OrderToSend.Line>of("item", "Item")
+            .words(OrderToSend.Line::item)
+            .width(37);
     private final Column<OrderToSend.Line> pack = Column.<OrderToSend.Line>of("pack", "Pack")
             .words(OrderToSend.Line::pack)
             .width(12);
@@ -110,9 +111,8 @@ final class PurchaseOrderPage {
                 .width(16);
         total = Column.<OrderToSend.Line>of("total", "Total")
                 .value(OrderToSend.Line::goods)
-                .formula(line -> line.ref(packs)
-                        .times(line.ref(price))
-                        .rounded(Currencies.minorDigits(currency(line.entry()))))
+                .formula(line ->
+                        line.ref(packs).times(line.ref(price)).rounded(Currencies.minorDigits(currency(line.entry()))))
                 .format(line -> money(currency(line)))
                 .width(17);
     }
@@ -199,9 +199,8 @@ final class PurchaseOrderPage {
 
     private List<Fact> deliverTo() {
         List<Fact> facts = new ArrayList<>();
-        List<String> address = buyer.deliverTo().isEmpty()
-                ? List.of("")
-                : Letters.address(buyer.deliverTo(), LETTERS_RIGHT);
+        List<String> address =
+                buyer.deliverTo().isEmpty() ? List.of("") : Letters.address(buyer.deliverTo(), LETTERS_RIGHT);
         for (String line : address) {
             facts.add(Fact.of(facts.isEmpty() ? "Deliver to" : "", line));
         }
@@ -226,8 +225,8 @@ final class PurchaseOrderPage {
         boolean one = goods.size() == 1;
         CurrencyUnit charged = order.supplier().currency();
         boolean charge = order.smallOrderCharge().signum() > 0;
-        goods.forEach((currency, terms) -> sums.add(new Sum(
-                "Goods", one ? lines.sum(total) : Expr.sum(terms), currency, charge ? Look.TOTAL : Look.KEY)));
+        goods.forEach((currency, terms) -> sums.add(
+                new Sum("Goods", one ? lines.sum(total) : Expr.sum(terms), currency, charge ? Look.TOTAL : Look.KEY)));
         if (charge) {
             sums.add(new Sum("Small-order charge", Expr.of(order.smallOrderCharge()), charged, Look.PLAIN));
         }
@@ -238,13 +237,17 @@ final class PurchaseOrderPage {
                 .look(Sum::look);
         int column = lines.column(total);
         Placed<Sum> placed = Table.of(figures).withoutHeadings(sheet, lines.next(), column, sums);
-        Table.of(names).withoutHeadings(sheet, lines.next(), lines.column(price), sums).write();
+        Table.of(names)
+                .withoutHeadings(sheet, lines.next(), lines.column(price), sums)
+                .write();
         placed.write();
         if (!charge || !goods.keySet().equals(Set.of(charged))) {
             return placed.next();
         }
         List<Sum> all = List.of(new Sum("Order total", placed.sum(figures), charged, Look.KEY));
-        Table.of(names).withoutHeadings(sheet, placed.next(), lines.column(price), all).write();
+        Table.of(names)
+                .withoutHeadings(sheet, placed.next(), lines.column(price), all)
+                .write();
         return Table.of(figures)
                 .withoutHeadings(sheet, placed.next(), column, all)
                 .write()
@@ -278,7 +281,8 @@ final class PurchaseOrderPage {
         Offer offer = line.listing().offer();
         int decimals = Math.min(
                 Math.max(0, offer.packSize().value().stripTrailingZeros().scale()), MOST_QUANTITY_DIGITS);
-        String number = decimals == 0 ? NumberFormat.WHOLE.code() : NumberFormat.WHOLE.code() + "." + "0".repeat(decimals);
+        String number =
+                decimals == 0 ? NumberFormat.WHOLE.code() : NumberFormat.WHOLE.code() + "." + "0".repeat(decimals);
         return new NumberFormat(number + "\\ \"" + line.unit() + "\"");
     }
 }

@@ -59,10 +59,11 @@ public final class PurchaseOrders {
      * @param packs the cell with the packs of a line
      * @param price the cell with the price of one pack of a line
      */
-    public static ResultSheet all(OrderPlan plan, Buyer buyer, Function<LineCost, Expr> packs, Function<LineCost, Expr> price) {
+    public static ResultSheet all(
+            OrderPlan plan, Buyer buyer, Function<LineCost, Expr> packs, Function<LineCost, Expr> price) {
         SheetBuilder sheet = new SheetBuilder(ALL).unnumbered();
-        PurchaseOrderPage.Figures figures = new PurchaseOrderPage.Figures(
-                line -> packs.apply(line.cost()), line -> price.apply(line.cost()));
+        PurchaseOrderPage.Figures figures =
+                new PurchaseOrderPage.Figures(line -> packs.apply(line.cost()), line -> price.apply(line.cost()));
         List<OrderToSend> orders = OrderToSend.of(plan);
         int row = 0;
         for (OrderToSend order : orders) {

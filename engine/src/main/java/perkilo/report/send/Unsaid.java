@@ -65,9 +65,7 @@ public final class Unsaid {
     private static List<String> firstOf(List<String> names) {
         return names.size() <= MOST_NAMES
                 ? names
-                : Stream.concat(
-                                names.stream().limit(MOST_NAMES),
-                                Stream.of((names.size() - MOST_NAMES) + " more"))
+                : Stream.concat(names.stream().limit(MOST_NAMES), Stream.of((names.size() - MOST_NAMES) + " more"))
                         .toList();
     }
 }

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A reader of calendar files by the grammar of RFC 5545, independent of the writer: content lines end with CR LF
- * (3.1), a line that begins with a space goes on with the one before (3.1), a name may have parameters (3.2), and
- * {@code \\ \; \, \n} are escapes in text (3.3.11). Anything else is refused.
+ * A reader of calendar files by the grammar of RFC 5545, independent of the writer: content lines end with CR LF (3.1),
+ * a line that begins with a space goes on with the one before (3.1), a name may have parameters (3.2), and {@code \\ \;
+ * \, \n} are escapes in text (3.3.11). Anything else is refused.
  *
  * @param properties of the calendar
  * @param events their properties, in order

@@ -35,10 +35,13 @@ final class CalendarTextTest {
 
     @Test
     void special_characters_come_back() {
-        String odd = "Ö & Söhne, \"GmbH\"; a\\b, 3 × 25 kg — 🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴, end\\n";
+        String odd =
+                "Ö & Söhne, \"GmbH\"; a\\b, 3 × 25 kg — 🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴🧴, end\\n";
         Calendar calendar = Calendar.read(bytes(odd, odd + "\n" + odd, NOW));
 
-        assertThat(calendar.events().get(0)).containsEntry("SUMMARY", odd).containsEntry("DESCRIPTION", odd + "\n" + odd);
+        assertThat(calendar.events().get(0))
+                .containsEntry("SUMMARY", odd)
+                .containsEntry("DESCRIPTION", odd + "\n" + odd);
     }
 
     @Property
