@@ -181,13 +181,16 @@ final class OwnTrade {
                 row("EUR", "GBP", 0.8421, LocalDate.of(2026, 11, 27)));
     }
 
-    @SafeVarargs
-    private void sheet(String name, List<Object>... rows) {
-        sheets.put(name, new ArrayList<>(List.of(rows)));
+    private void sheet(String name, List<?>... rows) {
+        List<List<Object>> all = new ArrayList<>();
+        for (List<?> row : rows) {
+            all.add(new ArrayList<>(row));
+        }
+        sheets.put(name, all);
     }
 
     private static List<Object> row(Object... cells) {
-        return new ArrayList<>(List.of(cells));
+        return List.of(cells);
     }
 
     /** Changes the cells below a header. */
