@@ -35,12 +35,13 @@ final class OrderCommand extends Command {
             "SECONDS",
             "Stop the search after this time and use the best plan so far. Default: ${DEFAULT-VALUE}.",
             "--time");
-    private final OptionSpec reasons = Options.value(
+    private final OptionSpec reasons = Options.valueOr(
+            "1",
             int.class,
             "N",
             "Do N times the usual work for the sheet Why these orders: what else could have been done, and what that would"
                     + " cost. The work is counted in steps of the search, so the answers are the same on every machine."
-                    + " 0 leaves it out. Default: 1.",
+                    + " 0 leaves it out. Default: ${DEFAULT-VALUE}.",
             "--reasons");
     private final OptionSpec whySeconds = Options.value(
             int.class, "SECONDS", "Let the clock end the work on Why these orders instead. 0 leaves it out.", "--why");
@@ -83,12 +84,10 @@ final class OrderCommand extends Command {
     }
 
     private WhyRequest why() {
-        Integer times = Options.said(reasons, Integer.class);
         Integer time = Options.said(whySeconds, Integer.class);
-        if (time != null && (times == null || time == 0)) {
-            return WhyRequest.within(Duration.ofSeconds(time));
-        }
-        return WhyRequest.times(times == null ? 1 : times);
+        return time == null
+                ? WhyRequest.times(reasons.<Integer>getValue())
+                : WhyRequest.within(Duration.ofSeconds(time));
     }
 
     private int said(Console console, FileStamp book, OrderAnswer.Planned found) throws IOException {

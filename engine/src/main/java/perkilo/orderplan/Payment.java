@@ -23,11 +23,11 @@ public record Payment(LocalDate day, Kind kind, BigDecimal part, BigDecimal home
     /** What is paid. */
     public enum Kind {
         /** Everything, on the day of the order. */
-        ALL("goods, charges and duty"),
+        ALL("everything"),
         /** Goods and charges with the order. */
-        PREPAID("goods and charges, prepaid"),
+        PREPAID("prepaid part"),
         /** Goods and charges after the goods have arrived. */
-        REST("goods and charges"),
+        REST("the rest"),
         /** Import duty on arrival. */
         DUTY("duty");
 

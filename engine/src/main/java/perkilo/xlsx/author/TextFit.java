@@ -95,7 +95,7 @@ final class TextFit {
             if (cell == null || cell.content() instanceof ResultSheet.Blank) {
                 continue;
             }
-            return cell.content() instanceof ResultSheet.Value;
+            return cell.content() instanceof ResultSheet.Value && cell.look() != Look.LABEL;
         }
         return false;
     }
