@@ -30,6 +30,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
@@ -283,6 +284,19 @@ final class OrdersToSendTest {
         }
     }
 
+    /** So that the office suite can reuse no value. */
+    private static void forgetValues(XSSFSheet sheet) {
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell instanceof XSSFCell formula
+                        && formula.getCellType() == CellType.FORMULA
+                        && formula.getCTCell().isSetV()) {
+                    formula.getCTCell().unsetV();
+                }
+            }
+        }
+    }
+
     private static List<String> sums(XSSFSheet sheet) {
         List<String> formulas = new ArrayList<>();
         for (Row row : sheet) {
@@ -322,6 +336,7 @@ final class OrdersToSendTest {
                 OutputStream out = Files.newOutputStream(edited)) {
             Cell packs = book.getSheet(ONE).getRow(before.headRow() + 1).getCell(4);
             packs.setCellValue(packs.getNumericCellValue() + 3);
+            forgetValues(book.getSheet(ONE));
             book.write(out);
         }
         Path recalculated = Files.createDirectories(folder.resolve("recalculated"));
