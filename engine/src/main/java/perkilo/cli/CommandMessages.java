@@ -40,6 +40,10 @@ final class CommandMessages {
                 + String.join(" and ", labels) + ".";
     }
 
+    static String reasonsNotAdded(String why) {
+        return why + " The plan itself is written, without the sheet Why these orders.";
+    }
+
     // options of every kind
 
     static String unknownOption(String option, String command) {

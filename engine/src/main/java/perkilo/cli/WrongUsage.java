@@ -57,9 +57,14 @@ final class WrongUsage implements IParameterExceptionHandler {
         if (option.type() == int.class) {
             String label = option.paramLabel().toLowerCase(Locale.ROOT);
             String unit = label.length() > 1 ? label : "";
-            return CommandMessages.notAWholeNumber(name, unit, String.valueOf(option.defaultValue()), typed);
+            return CommandMessages.notAWholeNumber(name, unit, example(option), typed);
         }
         return "";
+    }
+
+    /** What may be typed for a number: the usual value if there is one. */
+    private static String example(OptionSpec option) {
+        return option.defaultValue() == null ? "30" : option.defaultValue();
     }
 
     /** Whether a text has the form of a day, such as {@code 2026-02-30}. */

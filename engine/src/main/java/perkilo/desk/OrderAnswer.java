@@ -1,5 +1,6 @@
 package perkilo.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.Reasons;
@@ -31,6 +32,18 @@ public sealed interface OrderAnswer {
 
         public Planned {
             findings = SameCause.once(findings);
+        }
+
+        /** The same plan with its reasons. */
+        public Planned with(Reasons others) {
+            return new Planned(planned, others, findings);
+        }
+
+        /** The same plan with more that a person should know. */
+        public Planned and(List<Finding> more) {
+            List<Finding> all = new ArrayList<>(findings);
+            all.addAll(more);
+            return new Planned(planned, reasons, all);
         }
 
         /** Whether every need is met in time and nothing has an error. */

@@ -9,7 +9,6 @@ import perkilo.reading.Sources;
  *
  * @param sources the workbook, and what is read with it
  * @param search the longest time that the search may take
- * @param why the longest time to look into what else could have been done; zero to leave it out
  * @param today the costing date if none is set
  */
-public record OrderRequest(Sources sources, Duration search, Duration why, LocalDate today) {}
+public record OrderRequest(Sources sources, Duration search, LocalDate today) {}

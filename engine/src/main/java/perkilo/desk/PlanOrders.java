@@ -19,7 +19,7 @@ import perkilo.purchasing.SearchLimits;
 public final class PlanOrders {
 
     /**
-     * Reads a book and plans its orders.
+     * Reads a book and plans its orders; {@link #explain} then finds the reasons.
      *
      * @throws IOException if a file cannot be read
      */
@@ -38,18 +38,25 @@ public final class PlanOrders {
         planning.accept(1);
         findings.addAll(outcome.findings());
         if (outcome instanceof OrderOutcome.Planned planned) {
-            return new OrderAnswer.Planned(planned, reasons(planned, request.why(), watch), findings);
+            return new OrderAnswer.Planned(planned, Reasons.NONE, findings);
         }
         boolean badInput = outcome instanceof OrderOutcome.NoPlan none && none.badInput();
         return badInput ? new OrderAnswer.BadInput(reading.account(), findings) : new OrderAnswer.NoPlan(findings);
     }
 
-    private static Reasons reasons(OrderOutcome.Planned planned, Duration longest, Watch watch) {
-        if (longest.isNegative() || longest.isZero() || watch.isCancelled()) {
-            return Reasons.NONE;
+    /**
+     * Looks into what else could have been done, and what that would cost.
+     *
+     * @param answer a plan, which stays as it is
+     */
+    public OrderAnswer.Planned explain(OrderAnswer.Planned answer, WhyRequest request, Watch watch) {
+        if (request.isNone() || watch.isCancelled()) {
+            return answer;
         }
         Watched asking = new Watched(watch, Stage.ASKING, 0);
-        WhyThis.Limits limits = WhyThis.Limits.within(longest, asking);
-        return new WhyThis(asking.counting(Planners.forOrders()), limits).of(planned);
+        Duration time = request.time();
+        WhyThis.Limits limits =
+                time == null ? WhyThis.Limits.ofWork(request.times(), asking) : WhyThis.Limits.within(time, asking);
+        return answer.with(new WhyThis(asking.counting(Planners.forOrders()), limits).of(answer.planned()));
     }
 }

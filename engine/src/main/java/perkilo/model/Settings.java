@@ -18,6 +18,7 @@ import perkilo.purchasing.DutyBasis;
  * @param cashLimits the most that orders may cost
  * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
  * @param testing what tests of a changed formula cost
+ * @param buyer who orders
  */
 public record Settings(
         Currencies currencies,
@@ -26,7 +27,8 @@ public record Settings(
         Making making,
         CashLimits cashLimits,
         Figure leastSaving,
-        Testing testing) {
+        Testing testing,
+        Buyer buyer) {
 
     /** The usual least saving: half a per cent of the raw material cost. Own choice. */
     public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
@@ -107,6 +109,18 @@ public record Settings(
             CashLimits cashLimits,
             Figure leastSaving) {
         this(currencies, costingDate, buying, making, cashLimits, leastSaving, Testing.UNKNOWN);
+    }
+
+    /** Settings that do not say who orders. */
+    public Settings(
+            Currencies currencies,
+            LocalDate costingDate,
+            Buying buying,
+            Making making,
+            CashLimits cashLimits,
+            Figure leastSaving,
+            Testing testing) {
+        this(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, Buyer.UNKNOWN);
     }
 
     /**

@@ -37,6 +37,9 @@ final class Joining<R extends QuotedRow> {
         List<Offer.PriceBreak> breaks = breaks();
         Figure minimum = figure(Conflict.Field.MINIMUM_ORDER, Offer::minimumOrder);
         Figure duty = figure(Conflict.Field.DUTY, Offer::duty);
+        LineTerms.Listed listed = rows.stream()
+                .map(row -> row.offer().terms().listed())
+                .reduce(LineTerms.Listed.UNKNOWN, LineTerms.Listed::or);
         Validity validity = new Validity(one.quotedOn(), agreed(Conflict.Field.VALID_UNTIL, Offer::validUntil));
         Offer offer = new Offer(
                 one.supplier(),
@@ -45,7 +48,7 @@ final class Joining<R extends QuotedRow> {
                 one.packUnit(),
                 breaks,
                 one.currency(),
-                LineTerms.of(minimum, multiple, duty),
+                LineTerms.of(minimum, multiple, duty).listedAs(listed.article(), listed.name()),
                 validity,
                 one.origin());
         return new JoinedOffer<>(offer, rows, List.copyOf(conflicts));

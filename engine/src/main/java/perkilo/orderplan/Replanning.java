@@ -26,12 +26,21 @@ final class Replanning {
     private final OrderPlan chosen;
     private final HorizonProblem basis;
     private final long end;
+    private long stepsLeft;
+    private int questionsLeft;
 
-    Replanning(PlanPurchases planner, WhyThis.Limits limits, OrderPlan chosen) {
+    /**
+     * Planning again.
+     *
+     * @param questions how many plans will be asked for, to share out the work
+     */
+    Replanning(PlanPurchases planner, WhyThis.Limits limits, OrderPlan chosen, int questions) {
+        this.questionsLeft = questions;
         this.planner = planner;
         this.limits = limits;
         this.chosen = chosen;
         this.basis = chosen.basis();
+        this.stepsLeft = limits.steps();
         this.end = System.nanoTime() + limits.inAll().toNanos();
     }
 
@@ -45,6 +54,7 @@ final class Replanning {
 
     /** A plan that leaves some quotes out. */
     Answer without(IntPredicate forbidden) {
+        questionsLeft--;
         PurchaseProblem problem = basis.problem();
         List<Integer> kept = new ArrayList<>();
         List<Quote> quotes = new ArrayList<>();
@@ -72,6 +82,7 @@ final class Replanning {
 
     /** A plan for another problem with the same quotes in the same order. */
     Answer with(PurchaseProblem other) {
+        questionsLeft--;
         List<Integer> all = new ArrayList<>();
         for (int quote = 0; quote < other.quotes().size(); quote++) {
             all.add(quote);
@@ -93,13 +104,16 @@ final class Replanning {
 
     private Answer ask(PurchaseProblem problem, List<Integer> quotes) {
         Duration left = Duration.ofNanos(end - System.nanoTime());
-        if (left.isNegative() || left.isZero() || limits.each().cancelled().getAsBoolean()) {
+        if (left.isNegative()
+                || left.isZero()
+                || stepsLeft <= 0
+                || limits.each().cancelled().getAsBoolean()) {
             return new Answer(Optional.empty(), new Difference.NotKnown());
         }
         Duration each = limits.each().time();
-        SearchLimits search = new SearchLimits(
-                left.compareTo(each) < 0 ? left : each, limits.each().cancelled());
-        PlanOutcome outcome = planner.plan(problem, search);
+        Steps steps = new Steps(share(), limits.each().cancelled());
+        PlanOutcome outcome = planner.plan(problem, new SearchLimits(left.compareTo(each) < 0 ? left : each, steps));
+        stepsLeft -= steps.taken();
         if (outcome instanceof PlanOutcome.Proven proven) {
             return answer(proven.plan(), proven.cost(), quotes, true);
         }
@@ -112,6 +126,12 @@ final class Replanning {
                     new Difference.NotPossible(why(impossible.shortfalls().get(0))));
         }
         return new Answer(Optional.empty(), new Difference.NotKnown());
+    }
+
+    /** Twice an even share of the steps that are left: most plans need fewer, and leave the rest to the others. */
+    private long share() {
+        long even = stepsLeft / Math.max(1, questionsLeft + 1);
+        return even > stepsLeft / 2 ? stepsLeft : Math.max(1, 2 * even);
     }
 
     private Answer answer(PurchasePlan plan, PlanCost cost, List<Integer> quotes, boolean proven) {

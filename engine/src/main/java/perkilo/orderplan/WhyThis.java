@@ -17,8 +17,8 @@ import perkilo.purchasing.SearchLimits;
  * Finds the reasons for a plan by computing its alternatives.
  *
  * <p>To cost a plan without an offer, supplier or minimum, it plans again. The cost of a change, with everything else
- * unchanged, is computed exactly. The same book gets the same questions on every machine; if time runs out, some stay
- * without an answer.
+ * unchanged, is computed exactly. The same book gets the same questions on every machine, and, if the work is limited
+ * in steps instead of by the clock, the same answers. What is not answered within the limits stays without an answer.
  */
 public final class WhyThis {
 
@@ -44,11 +44,52 @@ public final class WhyThis {
      *
      * @param each for one new plan
      * @param inAll for all new plans together
+     * @param steps the most steps of all searches together; one new plan gets at most twice its even share of those
+     *     that are left
      * @param items the most items
      * @param suppliers the most suppliers
      * @param minimums the most packs and minimums
      */
-    public record Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
+    public record Limits(SearchLimits each, Duration inAll, long steps, int items, int suppliers, int minimums) {
+
+        /** The steps of the usual work. Own choice: a few seconds for a plan of a few dozen orders. */
+        private static final long USUAL_STEPS = 600;
+
+        /** Questions of the usual work; each takes time of its own, however few steps it needs. Own choice. */
+        private static final int USUAL_ITEMS = 8;
+
+        private static final int USUAL_SUPPLIERS = 5;
+        private static final int USUAL_MINIMUMS = 6;
+
+        private static final int MOST_ITEMS = 25;
+        private static final int MOST_SUPPLIERS = 15;
+        private static final int MOST_MINIMUMS = 20;
+
+        /** The parts of the time; one new plan gets one of them at most. */
+        private static final int PARTS = 6;
+
+        private static final Duration NO_CLOCK = Duration.ofDays(365);
+
+        /** Limits by the clock alone. */
+        public Limits(SearchLimits each, Duration inAll, int items, int suppliers, int minimums) {
+            this(each, inAll, Long.MAX_VALUE, items, suppliers, minimums);
+        }
+
+        /**
+         * Limits of the work alone, a number of times the usual: the answers are the same on every machine.
+         *
+         * @param times at least one
+         * @param cancelled asked now and then; true ends all
+         */
+        public static Limits ofWork(int times, BooleanSupplier cancelled) {
+            return new Limits(
+                    new SearchLimits(NO_CLOCK, cancelled),
+                    NO_CLOCK,
+                    USUAL_STEPS * times,
+                    (int) Math.min(MOST_ITEMS, (long) USUAL_ITEMS * times),
+                    (int) Math.min(MOST_SUPPLIERS, (long) USUAL_SUPPLIERS * times),
+                    (int) Math.min(MOST_MINIMUMS, (long) USUAL_MINIMUMS * times));
+        }
 
         /** The usual limits: each new plan gets at most a sixth of the time. */
         public static Limits within(Duration inAll) {
@@ -61,17 +102,27 @@ public final class WhyThis {
          * @param cancelled asked now and then; true ends all
          */
         public static Limits within(Duration inAll, BooleanSupplier cancelled) {
-            return new Limits(new SearchLimits(inAll.dividedBy(6), cancelled), inAll, 25, 15, 20);
+            return new Limits(
+                    new SearchLimits(inAll.dividedBy(PARTS), cancelled),
+                    inAll,
+                    MOST_ITEMS,
+                    MOST_SUPPLIERS,
+                    MOST_MINIMUMS);
         }
     }
 
     /** The reasons for a plan. */
     public Reasons of(OrderOutcome.Planned planned) {
         OrderPlan plan = planned.plan();
-        Replanning replanning = new Replanning(planner, limits, plan);
         List<Integer> items = items(plan);
         List<Integer> vendors = vendors(plan);
         List<Minimums.Candidate> minimums = new Minimums(planned.market(), plan).candidates();
+        int questions = first(vendors, limits.suppliers()).size()
+                + first(minimums, limits.minimums()).size();
+        for (int item : first(items, limits.items())) {
+            questions += plan.basis().packsOf(item, plan.plan()).size();
+        }
+        Replanning replanning = new Replanning(planner, limits, plan, questions);
         int leftOut = beyond(items, limits.items())
                 + beyond(vendors, limits.suppliers())
                 + beyond(minimums, limits.minimums());

@@ -41,8 +41,20 @@ record KeptRow(
 
     private static final String PACK = "pack";
 
-    /** The conditions of a price. */
-    record Terms(String minimum, String multiple, String duty, String validUntil, String note) {
+    /**
+     * The conditions of a price.
+     *
+     * @param article the supplier's number for the item
+     * @param listedAs the supplier's name for the item, if it is another
+     */
+    record Terms(
+            String minimum,
+            String multiple,
+            String duty,
+            String validUntil,
+            String note,
+            String article,
+            String listedAs) {
 
         /** The terms of two rows that say the same price; empty if they contradict each other. */
         Optional<Terms> joined(Terms other) {
@@ -55,7 +67,9 @@ record KeptRow(
                             filled(multiple, other.multiple),
                             filled(duty, other.duty),
                             filled(validUntil, other.validUntil),
-                            filled(note, other.note)))
+                            filled(note, other.note),
+                            filled(article, other.article),
+                            filled(listedAs, other.listedAs)))
                     : Optional.empty();
         }
 
@@ -99,7 +113,9 @@ record KeptRow(
                 number(line.terms().orderMultiple()),
                 percent(line.terms().duty()),
                 date(ownEnd == null ? validUntil : ownEnd),
-                note);
+                note,
+                code,
+                item.equals(line.item()) ? "" : line.item());
         return new KeptRow(
                 supplier,
                 item,

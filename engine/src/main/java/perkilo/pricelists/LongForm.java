@@ -37,7 +37,9 @@ final class LongForm {
             "Quoted on",
             "Valid until",
             OffersSheet.NOTE,
-            OffersSheet.FROM_FILE);
+            OffersSheet.FROM_FILE,
+            OffersSheet.ARTICLE.header(),
+            OffersSheet.LISTED_AS.header());
     private static final String HEADER = String.join(",", HEADINGS) + "\n";
 
     private LongForm() {}
@@ -61,7 +63,9 @@ final class LongForm {
             next(row.quotedOn(), text);
             next(terms.validUntil(), text);
             next(quoted(terms.note()), text);
-            text.append(quoted(row.file())).append('\n');
+            next(quoted(row.file()), text);
+            next(quoted(terms.article()), text);
+            text.append(quoted(terms.listedAs())).append('\n');
         }
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
@@ -121,7 +125,13 @@ final class LongForm {
                 texts.get(6),
                 texts.get(7),
                 new KeptRow.Terms(
-                        point(texts.get(8)), point(texts.get(9)), point(texts.get(10)), texts.get(12), texts.get(13)),
+                        point(texts.get(8)),
+                        point(texts.get(9)),
+                        point(texts.get(10)),
+                        texts.get(12),
+                        texts.get(13),
+                        texts.get(15),
+                        texts.get(16)),
                 texts.get(11),
                 texts.get(14));
     }

@@ -173,6 +173,10 @@ final class ChargesOnOffers {
                         sure(figure(used, OffersSheet.INSURANCE, charges.insurance())),
                         charges.duty()),
                 figure(used, OffersSheet.LEAD_TIME, supplier.leadTimeDays()),
+                supplier.payment(),
+                terms == null
+                        ? supplier.details()
+                        : supplier.details().withDeliveryTerms(terms.text(OffersSheet.TERMS)),
                 supplier.origin());
     }
 

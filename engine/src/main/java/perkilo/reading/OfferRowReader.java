@@ -102,7 +102,8 @@ final class OfferRowReader {
                         unit,
                         List.of(new Offer.PriceBreak(from, each, per.measure(), origin)),
                         currency,
-                        LineTerms.of(minimum, multiple, duty),
+                        LineTerms.of(minimum, multiple, duty)
+                                .listedAs(row.text(OffersSheet.ARTICLE), row.text(OffersSheet.LISTED_AS)),
                         validity,
                         origin)));
     }

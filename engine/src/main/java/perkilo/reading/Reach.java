@@ -199,6 +199,7 @@ final class Reach {
                     .forEach(one -> add(Kind.ITEM, one.name(), one.name(), origin));
         } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES)
                 && !setting.equals(SettingsSheet.LEAST_SAVING)
+                && !SettingsSheet.BUYER.contains(setting)
                 && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
@@ -225,6 +226,9 @@ final class Reach {
         String name = row.text(SuppliersSheet.SUPPLIER);
         if (SuppliersSheet.LEAD_TIME.equals(column)) {
             add(Kind.LEAD_TIME, name, name, origin);
+            return;
+        }
+        if (SuppliersSheet.OF_PURCHASE_ORDERS.contains(column)) {
             return;
         }
         String key = Names.key(name);
@@ -407,7 +411,8 @@ final class Reach {
                 all.making(),
                 all.cashLimits(),
                 all.leastSaving(),
-                all.testing());
+                all.testing(),
+                all.buyer());
     }
 
     private void everything(Origin origin) {

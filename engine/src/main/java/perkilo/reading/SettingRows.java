@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.Buyer;
 import perkilo.model.Settings;
 import perkilo.names.Spelling;
 import perkilo.origin.Figure;
@@ -127,7 +128,24 @@ final class SettingRows {
                 new Settings.Testing(
                         limit(SettingsSheet.STABILITY_TEST, home),
                         limit(SettingsSheet.CHALLENGE_TEST, home),
-                        limit(SettingsSheet.ASSESSMENT, home)));
+                        limit(SettingsSheet.ASSESSMENT, home)),
+                buyer());
+    }
+
+    private Buyer buyer() {
+        return new Buyer(
+                text(SettingsSheet.COMPANY),
+                text(SettingsSheet.COMPANY_ADDRESS),
+                text(SettingsSheet.DELIVERY_ADDRESS),
+                text(SettingsSheet.COMPANY_CONTACT),
+                text(SettingsSheet.COMPANY_EMAIL),
+                text(SettingsSheet.TAX_NUMBER),
+                rows.values().stream().findFirst().map(TableRow::origin).orElse(Origin.NONE));
+    }
+
+    private String text(InputColumn setting) {
+        TableRow row = rows.get(setting);
+        return row == null ? "" : row.lines(setting);
     }
 
     private Figure figure(InputColumn setting, Figure byDefault) {

@@ -57,6 +57,16 @@ record SupplierRow(String name, TableRow row, @Nullable CurrencySign sign) {
                         row.figure(SuppliersSheet.INSURANCE, Figure.ZERO),
                         row.figure(SuppliersSheet.DUTY, Figure.ZERO)),
                 row.figure(SuppliersSheet.LEAD_TIME),
+                new Supplier.Payment(
+                        row.lines(SuppliersSheet.PAYMENT_TERMS),
+                        row.figure(SuppliersSheet.PAYMENT_DAYS),
+                        row.figure(SuppliersSheet.PREPAID)),
+                new Supplier.Details(
+                        row.text(SuppliersSheet.TERMS),
+                        row.lines(SuppliersSheet.ADDRESS),
+                        row.text(SuppliersSheet.CONTACT),
+                        row.text(SuppliersSheet.EMAIL),
+                        row.text(SuppliersSheet.OUR_NUMBER)),
                 origin());
     }
 

@@ -41,6 +41,7 @@ final class SuspectedFractions {
             ProductsSheet.VAT,
             ProductsSheet.NATURAL_ORIGIN_TARGET,
             SuppliersSheet.DUTY,
+            SuppliersSheet.PREPAID,
             OffersSheet.DUTY,
             OffersSheet.DISCOUNT,
             OffersSheet.SURCHARGE,

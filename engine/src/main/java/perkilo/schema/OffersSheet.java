@@ -126,6 +126,21 @@ public final class OffersSheet {
 
     public static final InputColumn INSURANCE = SuppliersSheet.INSURANCE.orElse("the supplier's");
 
+    public static final InputColumn ARTICLE = InputColumn.of(
+                    "Article number", TEXT, "the supplier's number for the item; purchase orders print it", "G-1027")
+            .also("Article no", "Art no", "Supplier article number", "Supplier item number", "Supplier product code")
+            .also("Catalogue number", "Order code", "Artikelnummer", "Artikel-Nr.", "Art.-Nr.", "Bestellnummer")
+            .also("Référence article", "Codice articolo", "Código de artículo");
+
+    public static final InputColumn LISTED_AS = InputColumn.of(
+                    "Supplier's item name",
+                    TEXT,
+                    "what the supplier calls the item; purchase orders print it",
+                    "Glycerine 99.5 % EP")
+            .also("Supplier item name", "Supplier's name for the item", "Listed as", "Supplier description")
+            .also("Supplier product name")
+            .orElse("the item's name");
+
     public static final InputColumn TERMS = SuppliersSheet.TERMS.orElse("the supplier's");
 
     public static final InputColumn LEAD_TIME = SuppliersSheet.LEAD_TIME.orElse("the supplier's");
@@ -192,6 +207,8 @@ public final class OffersSheet {
                     VALID_UNTIL,
                     DISCOUNT,
                     SURCHARGE,
+                    ARTICLE,
+                    LISTED_AS,
                     TERMS,
                     MINIMUM_ORDER_VALUE,
                     SMALL_ORDER_CHARGE,

@@ -79,6 +79,20 @@ final class OtherLanguages {
                         + "|Délai de livraison jours|Tempi di consegna|Tempo di consegna|Giorni di consegna|Consegna giorni"
                         + "|Plazo de entrega|Plazo de entrega días|Plazo días|Days to deliver|Delivery days");
         words.put(
+                "Payment terms",
+                "Zahlungsbedingungen|Zahlungsbedingung|Zahlungskonditionen|Conditions de paiement"
+                        + "|Condizioni di pagamento|Condiciones de pago");
+        words.put(
+                "Payment terms days",
+                "Zahlungsziel Tage|Zahlungsfrist Tage|Délai de paiement jours|Termini di pagamento giorni"
+                        + "|Plazo de pago días");
+        words.put("Address", "Anschrift|Adresse|Indirizzo|Dirección");
+        words.put("Contact", "Ansprechpartner|Kontakt|Interlocuteur|Contatto|Contacto|Persona de contacto");
+        words.put(
+                "Our customer number",
+                "Unsere Kundennummer|Kundennummer|Numéro client|Codice cliente|Número de cliente");
+        words.put("Prepaid %", "Anzahlung %|Vorauszahlung %|Acompte %|Acconto %|Anticipo %");
+        words.put(
                 "Item",
                 "Artikel|Artikelbezeichnung|Bezeichnung|Rohstoff|Ware|Désignation|Matière|Matière première|Ingrédient"
                         + "|Articolo|Materia prima|Ingrediente|Descrizione|Artículo|Descripción|Produktname|Goods"

@@ -31,6 +31,7 @@ public final class Schemas {
             "Price ladder",
             "Order plan",
             "Supplier orders",
+            "Orders to send",
             "Stock and leftovers",
             "Why these orders",
             "Runs planned",

@@ -129,6 +129,40 @@ public final class SettingsSheet {
             .limited(Limits.ZERO_OR_MORE)
             .orElse("not known");
 
+    public static final InputColumn COMPANY = InputColumn.of(
+                    "Company", TEXT, "who orders, as purchase orders print it", "Example Skincare")
+            .also("Company name", "Buyer", "Buyer name", "Our company", "Ordered by")
+            .orElse("purchase orders leave room for it");
+
+    public static final InputColumn COMPANY_ADDRESS = InputColumn.of(
+                    "Company address",
+                    TEXT,
+                    "as purchase orders print it; several lines, or commas",
+                    "Kaigade 12, 8000 Aarhus, Denmark")
+            .also("Buyer address", "Our address", "Address", "Billing address", "Invoice address")
+            .orElse("purchase orders leave room for it");
+
+    public static final InputColumn DELIVERY_ADDRESS = InputColumn.of(
+                    "Delivery address", TEXT, "where goods are delivered", "Kaigade 14, gate 2, 8000 Aarhus")
+            .also("Deliver to", "Ship to", "Shipping address", "Delivery to")
+            .orElse("the company address");
+
+    public static final InputColumn COMPANY_CONTACT = InputColumn.of(
+                    "Company contact", TEXT, "who answers questions about orders", "Jonas Lind")
+            .also("Buyer contact", "Contact", "Contact person", "Our contact");
+
+    public static final InputColumn COMPANY_EMAIL = InputColumn.of(
+                    "Company e-mail", TEXT, "where suppliers answer", "orders@skincare.example")
+            .also("Buyer e-mail", "E-mail", "Our e-mail", "Buyer contact e-mail", "Company mail");
+
+    public static final InputColumn TAX_NUMBER = InputColumn.of(
+                    "VAT number", TEXT, "the number for value added tax", "DK00000000")
+            .also("VAT no", "VAT ID", "Tax number", "Tax ID", "VAT/tax number", "VAT registration number");
+
+    /** Who orders, as purchase orders print it. */
+    public static final List<InputColumn> BUYER =
+            List.of(COMPANY, COMPANY_ADDRESS, DELIVERY_ADDRESS, COMPANY_CONTACT, COMPANY_EMAIL, TAX_NUMBER);
+
     /** What is only needed to see when a trial pays back. */
     public static final List<InputColumn> TESTS = List.of(STABILITY_TEST, CHALLENGE_TEST, ASSESSMENT);
 
@@ -150,7 +184,13 @@ public final class SettingsSheet {
             LEAST_SAVING,
             STABILITY_TEST,
             CHALLENGE_TEST,
-            ASSESSMENT);
+            ASSESSMENT,
+            COMPANY,
+            COMPANY_ADDRESS,
+            DELIVERY_ADDRESS,
+            COMPANY_CONTACT,
+            COMPANY_EMAIL,
+            TAX_NUMBER);
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Settings",

@@ -100,6 +100,50 @@ public final class SuppliersSheet {
             .also("Lead time", "Delivery time", "Delivery time days", "Leadtime")
             .orElse("not known: an order is planned as if delivered on the day it is placed");
 
+    public static final InputColumn PAYMENT_TERMS = InputColumn.of(
+                    "Payment terms",
+                    TEXT,
+                    "as purchase orders print them; the days and the prepaid part have their own columns",
+                    "30 days net")
+            .also("Terms of payment", "Payment conditions")
+            .orElse("orders print Prepaid % and Payment terms days, if they are filled");
+
+    public static final InputColumn PAYMENT_DAYS = InputColumn.of(
+                    "Payment terms days", WHOLE, "from arrival of the goods to payment of what is not prepaid", "30")
+            .in("days")
+            .also("Payment days", "Days to pay", "Credit days", "Net days", "Payment period days", "Payment due days")
+            .orElse("0 if Prepaid % is filled; if both are blank, all is paid on the day of the order");
+
+    public static final InputColumn PREPAID = InputColumn.of(
+                    "Prepaid %", PERCENT, "the part of goods and charges that is paid with the order", "30")
+            .also("Prepaid", "Prepayment %", "Prepayment", "Advance payment %", "Paid in advance %", "Deposit %")
+            .also("Down payment %")
+            .limited(Limits.UP_TO_HUNDRED)
+            .orElse("0 if Payment terms days is filled; if both are blank, all is paid on the day of the order");
+
+    public static final InputColumn ADDRESS = InputColumn.of(
+                    "Address",
+                    TEXT,
+                    "as purchase orders print it; several lines, or commas",
+                    "Hafenweg 4, 20457 Hamburg")
+            .also("Postal address", "Supplier address", "Street address")
+            .orElse("orders leave room for it");
+
+    public static final InputColumn CONTACT = InputColumn.of(
+                    "Contact", TEXT, "the person who takes orders", "Ida Brandt")
+            .also("Contact person", "Contact name", "Sales contact", "Attention");
+
+    public static final InputColumn EMAIL = InputColumn.of("E-mail", TEXT, "where orders go", "orders@tarnholt.example")
+            .also("Order email", "Email address", "E-mail for orders", "Mail", "Contact email");
+
+    public static final InputColumn OUR_NUMBER = InputColumn.of(
+                    "Our customer number", TEXT, "your number at this supplier", "10482")
+            .also("Customer number", "Customer no", "Account number", "Our account number", "Our number");
+
+    /** What only purchase orders and the days of payment depend on. */
+    public static final List<InputColumn> OF_PURCHASE_ORDERS =
+            List.of(PAYMENT_TERMS, PAYMENT_DAYS, PREPAID, ADDRESS, CONTACT, EMAIL, OUR_NUMBER);
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Suppliers",
             List.of(
@@ -131,7 +175,14 @@ public final class SuppliersSheet {
                     FREIGHT_PER_KG,
                     INSURANCE,
                     DUTY,
-                    LEAD_TIME),
+                    LEAD_TIME,
+                    PAYMENT_TERMS,
+                    PAYMENT_DAYS,
+                    PREPAID,
+                    ADDRESS,
+                    CONTACT,
+                    EMAIL,
+                    OUR_NUMBER),
             "Who sells, and the charges on top of the goods; amounts in the supplier's currency.");
 
     private SuppliersSheet() {}

@@ -24,6 +24,8 @@ public enum Look {
     KEY,
     /** Explanations. */
     HINT,
+    /** A line of a letter: an address, a day. It runs on over the empty cells beside it. */
+    LETTER,
     /** Something is wrong. */
     ERROR,
     /** Something needs a look. */

@@ -24,6 +24,9 @@ public record NumberFormat(String code) {
     /** Days, year first. */
     public static final NumberFormat DATE = new NumberFormat("yyyy\\-mm\\-dd");
 
+    /** Months, year first. */
+    public static final NumberFormat MONTH = new NumberFormat("yyyy\\-mm");
+
     /** The general format: the office suite decides. */
     public static final NumberFormat GENERAL = new NumberFormat("General");
 

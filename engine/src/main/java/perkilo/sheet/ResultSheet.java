@@ -59,6 +59,9 @@ public record ResultSheet(
      * @param pages how a sheet that is wider than a page is printed; null to fit it to the width of one page
      * @param hidden whether its tab is hidden
      * @param onePage whether it is printed on one page, however much it holds
+     * @param repeatedRow the row from zero that is printed again at the top of each page after it, if no rows stay in
+     *     sight; null for none
+     * @param numbered whether each printed page shows the sheet's name and the page's number
      */
     public record Layout(
             int frozenRows,
@@ -68,7 +71,9 @@ public record ResultSheet(
             boolean landscape,
             @Nullable Pages pages,
             boolean hidden,
-            boolean onePage) {
+            boolean onePage,
+            @Nullable Integer repeatedRow,
+            boolean numbered) {
 
         public Layout {
             pageBreaksBefore = List.copyOf(pageBreaksBefore);

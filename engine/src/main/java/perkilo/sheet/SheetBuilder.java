@@ -28,6 +28,8 @@ public final class SheetBuilder {
     private final List<ResultSheet.DropDown> dropDowns = new ArrayList<>();
     private ResultSheet.@Nullable Pages pages;
     private int frozenRows;
+    private @Nullable Integer repeatedRow;
+    private boolean numbered = true;
     private int frozenColumns;
     private boolean landscape;
     private boolean hidden;
@@ -264,6 +266,18 @@ public final class SheetBuilder {
         return this;
     }
 
+    /** Prints a row again at the top of each page after it; for a sheet on which no rows stay in sight. */
+    public SheetBuilder repeat(int row) {
+        repeatedRow = row;
+        return this;
+    }
+
+    /** Prints no name and no number on the pages. */
+    public SheetBuilder unnumbered() {
+        numbered = false;
+        return this;
+    }
+
     /** Hides the sheet's tab. */
     public SheetBuilder hidden() {
         hidden = true;
@@ -296,7 +310,16 @@ public final class SheetBuilder {
                 TableRules.drawn(cells),
                 widths,
                 new ResultSheet.Layout(
-                        frozenRows, frozenColumns, filter, pageBreaks, landscape, pages, hidden, onePage),
+                        frozenRows,
+                        frozenColumns,
+                        filter,
+                        pageBreaks,
+                        landscape,
+                        pages,
+                        hidden,
+                        onePage,
+                        repeatedRow,
+                        numbered),
                 charts,
                 highlights,
                 dropDowns);

@@ -68,7 +68,7 @@ final class TableRules {
     private static boolean isRuled(Look look) {
         return switch (look) {
             case LABEL, PLAIN, TOTAL, ERROR, WARNING, NOTICE -> true;
-            case TITLE, ANSWER, SECTION, HEADER, CHOICE, FILL_IN, KEY, HINT -> false;
+            case TITLE, ANSWER, SECTION, HEADER, CHOICE, FILL_IN, KEY, HINT, LETTER -> false;
         };
     }
 

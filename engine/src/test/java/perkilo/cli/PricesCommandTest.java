@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import perkilo.reading.BookReader;
+import perkilo.reading.Sources;
 
 /** {@code perkilo prices} as a person runs it: lists in, costs out, what changed. */
 final class PricesCommandTest {
@@ -77,6 +80,22 @@ final class PricesCommandTest {
         Ran checked = run("check", book.toString(), "--prices", kept.toString());
         assertThat(checked.out()).contains("wending-supplies-2026-11-02.csv");
         assertThat(err).doesNotContain("\"From file\"", "\"Note\"");
+    }
+
+    @Test
+    void the_suppliers_article_number_stays_with_the_price_and_is_read_again() throws IOException {
+        Path list = write("list.csv", "Stand: 2026-11-02\nArt.-Nr.;Artikel;Gebinde;EUR/kg\nW-10;Vanillin;25 kg;6,10\n");
+        assertThat(take(list).exit()).as(err).isZero();
+
+        List<String> lines = Files.readAllLines(kept.resolve("wending-supplies-2026-11-02.csv"));
+        assertThat(lines.get(0)).endsWith(",Note,From file,Article number,Supplier's item name");
+        assertThat(lines.get(1)).endsWith(",W-10,");
+        assertThat(new BookReader()
+                        .read(new Sources(book, List.of(kept), null, null), LocalDate.of(2026, 11, 20))
+                        .value()
+                        .offersFor("Vanillin"))
+                .singleElement()
+                .satisfies(offer -> assertThat(offer.terms().listed().article()).isEqualTo("W-10"));
     }
 
     @ParameterizedTest

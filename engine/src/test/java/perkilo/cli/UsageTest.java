@@ -79,6 +79,7 @@ class UsageTest {
         "check --quite, There is no option --quite for perkilo check. Did you mean --quiet?",
         "-q cost book.xlsx, 'There is no option -q before a command. Type it after the command, as in \"perkilo cost book.xlsx -q\".'",
         "order --time x book.xlsx, '--time takes a whole number of seconds, such as --time 60, but was given \"x\".'",
+        "order --reasons x book.xlsx, '--reasons takes a whole number, such as --reasons 1, but was given \"x\".'",
         "order --why 1.5 book.xlsx, '--why takes a whole number of seconds, such as --why 30, but was given \"1.5\".'",
         "swap --changes two book.xlsx, '--changes takes a whole number, such as --changes 2, but was given \"two\".'",
         "cost --units 5k book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"5k\". Type them'"

@@ -51,11 +51,13 @@ final class PlanOrdersTest {
     @Test
     void questions_about_the_plan_are_counted_and_can_be_stopped() throws IOException {
         Path book = Templates.book(folder, Template.LAUNCH);
-        OrderRequest request = new OrderRequest(Templates.alone(book), LONG, LONG, Templates.DAY);
+        OrderRequest request = new OrderRequest(Templates.alone(book), LONG, Templates.DAY);
         StopAtQuestion watch = new StopAtQuestion();
-        OrderAnswer.Planned planned = (OrderAnswer.Planned) new PlanOrders().plan(request, watch);
+        OrderAnswer.Planned first = (OrderAnswer.Planned) new PlanOrders().plan(request, watch);
+        assertThat(first.reasons()).as("the plan comes before its reasons").isEqualTo(Reasons.NONE);
+        assertThat(plan(first).proven()).isTrue();
 
-        assertThat(plan(planned).proven()).isTrue();
+        OrderAnswer.Planned planned = new PlanOrders().explain(first, WhyRequest.within(LONG), watch);
         assertThat(watch.questions).isEqualTo(2);
         assertThat(planned.reasons().items()).isNotEmpty();
     }
@@ -81,8 +83,8 @@ final class PlanOrdersTest {
     @Test
     void without_demand_it_is_bad_input() throws IOException {
         Path book = Templates.book(folder, Template.MINIMAL);
-        OrderAnswer answer = new PlanOrders()
-                .plan(new OrderRequest(Templates.alone(book), LONG, Duration.ZERO, Templates.DAY), Watch.NONE);
+        OrderAnswer answer =
+                new PlanOrders().plan(new OrderRequest(Templates.alone(book), LONG, Templates.DAY), Watch.NONE);
 
         assertThat(answer).isInstanceOf(OrderAnswer.BadInput.class);
         assertThat(answer.findings()).anyMatch(finding -> finding.text().contains("no demand to plan for"));
@@ -90,8 +92,9 @@ final class PlanOrdersTest {
 
     private OrderAnswer.Planned planned(Duration why, Watch watch) throws IOException {
         Path book = Templates.book(folder, Template.ORDERS);
-        OrderRequest request = new OrderRequest(Templates.alone(book), LONG, why, Templates.DAY);
-        return (OrderAnswer.Planned) new PlanOrders().plan(request, watch);
+        OrderRequest request = new OrderRequest(Templates.alone(book), LONG, Templates.DAY);
+        OrderAnswer.Planned planned = (OrderAnswer.Planned) new PlanOrders().plan(request, watch);
+        return new PlanOrders().explain(planned, WhyRequest.within(why), watch);
     }
 
     private static OrderPlan plan(OrderAnswer.Planned planned) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import org.assertj.core.data.Offset;
@@ -34,8 +35,8 @@ final class OrdersTableTest {
         for (int index = 0; index < json.size(); index++) {
             JsonNode order = json.get(index);
             assertThat(words(index, 0)).isEqualTo(order.path("supplier").textValue());
-            assertThat(words(index, 1)).isEqualTo(order.path("orderBy").textValue());
-            assertThat(words(index, 2)).isEqualTo(order.path("neededBy").textValue());
+            assertThat(day(index, 1)).isEqualTo(order.path("orderBy").textValue());
+            assertThat(day(index, 2)).isEqualTo(order.path("neededBy").textValue());
             assertThat(figure(index, 3))
                     .isEqualByComparingTo(new BigDecimal(order.path("lines").size()));
             assertThat(figure(index, 4))
@@ -71,6 +72,13 @@ final class OrdersTableTest {
 
     private String words(int order, int column) {
         return ((ResultSheet.Text) content(order, column)).text();
+    }
+
+    /** A date cell holds the days since 1899-12-30. */
+    private String day(int order, int column) {
+        return LocalDate.of(1899, 12, 30)
+                .plusDays(figure(order, column).longValueExact())
+                .toString();
     }
 
     private BigDecimal figure(int order, int column) {

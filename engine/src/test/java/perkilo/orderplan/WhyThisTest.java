@@ -128,6 +128,31 @@ final class WhyThisTest {
         assertThat(reasons.leftOut()).isPositive();
     }
 
+    @Test
+    void a_limit_of_work_gives_the_same_answers_each_time() {
+        OrderOutcome.Planned planned = balm();
+        Reasons first = new WhyThis(new CheapestPlan(), WhyThis.Limits.ofWork(1, () -> false)).of(planned);
+        Reasons again = new WhyThis(new CheapestPlan(), WhyThis.Limits.ofWork(1, () -> false)).of(planned);
+        assertThat(again).isEqualTo(first);
+        assertThat(first.items()).isNotEmpty().noneMatch(item -> item.difference() instanceof Difference.NotKnown);
+    }
+
+    @Test
+    void a_plan_that_needs_more_steps_than_its_share_is_not_called_proven() {
+        OrderOutcome.Planned planned = balm();
+        WhyThis.Limits few =
+                new WhyThis.Limits(SearchLimits.within(Duration.ofHours(1)), Duration.ofHours(1), 3, 9, 9, 9);
+        Reasons reasons = new WhyThis(new CheapestPlan(), few).of(planned);
+        assertThat(reasons).isEqualTo(new WhyThis(new CheapestPlan(), few).of(planned));
+        assertThat(reasons.items())
+                .anyMatch(item -> item.difference() instanceof Difference.NotKnown
+                        || (item.difference() instanceof Difference.Costs costs && !costs.proven()));
+    }
+
+    private static OrderOutcome.Planned balm() {
+        return (OrderOutcome.Planned) new OrderBook(new CheapestPlan(), SearchLimits.usual()).plan(Balm.book());
+    }
+
     private static Reasons why(OrderOutcome.Planned planned) {
         return new WhyThis(new CheapestPlan(), WhyThis.Limits.within(Duration.ofHours(1))).of(planned);
     }

@@ -10,11 +10,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.model.Batching;
 import perkilo.model.Book;
+import perkilo.model.Buyer;
 import perkilo.model.Material;
 import perkilo.model.Product;
 import perkilo.model.Run;
 import perkilo.model.Settings;
 import perkilo.model.Supplier;
+import perkilo.origin.Finding;
+import perkilo.origin.Reading;
 import perkilo.purchasing.DutyBasis;
 
 /** Settings, suppliers, materials, batches, products, components, runs, demand and stock. */
@@ -74,6 +77,59 @@ final class SheetsTest {
                         + "currency\" on a Settings sheet.");
     }
 
+    @Test
+    void suppliers_and_the_buyer_have_addresses() {
+        Book book = TestBook.sound()
+                .sheet(
+                        "Settings",
+                        List.of("Setting", "Value"),
+                        List.of("Home currency", "EUR"),
+                        List.of("Company name", "Example Skincare"),
+                        List.of("Company address", "Kaigade 12\n8000 Aarhus"),
+                        List.of("Deliver to", "Gate 2"),
+                        List.of("Contact", "Jonas Lind"),
+                        List.of("E-mail", "orders@skincare.example"),
+                        List.of("VAT no", 12345678))
+                .sheet(
+                        "Suppliers",
+                        List.of(
+                                "Supplier",
+                                "Currency",
+                                "Terms",
+                                "Payment terms",
+                                "Address",
+                                "Contact person",
+                                "Email",
+                                "Customer number"),
+                        List.of(
+                                "Tarnholt Oleo",
+                                "EUR",
+                                "FCA Hamburg",
+                                "30 days net",
+                                "Hafenweg 4, Hamburg",
+                                "Ida Brandt",
+                                "orders@tarnholt.example",
+                                10482))
+                .read()
+                .value();
+
+        assertThat(book.settings().buyer().settings().where()).startsWith("Settings!");
+        assertThat(book.settings().buyer())
+                .isEqualTo(new Buyer(
+                        "Example Skincare",
+                        "Kaigade 12\n8000 Aarhus",
+                        "Gate 2",
+                        "Jonas Lind",
+                        "orders@skincare.example",
+                        "12345678",
+                        book.settings().buyer().settings()));
+        Supplier supplier = book.supplier("Tarnholt Oleo").orElseThrow();
+        assertThat(supplier.details())
+                .isEqualTo(new Supplier.Details(
+                        "FCA Hamburg", "Hafenweg 4, Hamburg", "Ida Brandt", "orders@tarnholt.example", "10482"));
+        assertThat(supplier.payment()).isEqualTo(new Supplier.Payment("30 days net", null, null));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -123,6 +179,57 @@ final class SheetsTest {
         assertThat(supplier.insurance().value()).isEqualByComparingTo("0.002");
         assertThat(supplier.duty().value()).isEqualByComparingTo("0.065");
         assertThat(TestBook.value(supplier.leadTimeDays())).isEqualByComparingTo("14");
+    }
+
+    @ParameterizedTest(name = "days \"{0}\", prepaid \"{1}\": {2} with the order, the rest after {3} days")
+    @CsvSource({
+        "30, 40, 0.4, 30",
+        "30, '', 0, 30",
+        "'', 30 %, 0.3, 0",
+        "0, '', 0, 0",
+        "2 weeks, 100, 1, 14",
+        "'', '', 1, 0"
+    })
+    void suppliers_say_when_they_are_paid(String days, String prepaid, String part, int after) {
+        Supplier supplier = TestBook.sound()
+                .sheet(
+                        "Suppliers",
+                        List.of("Supplier", "Currency", "Payment terms (days)", "Prepaid %"),
+                        List.of("Tarnholt Oleo", "EUR", days, prepaid))
+                .read()
+                .value()
+                .supplier("Tarnholt Oleo")
+                .orElseThrow();
+
+        assertThat(supplier.payment().prepaidPart()).isEqualByComparingTo(part);
+        assertThat(supplier.payment().daysAfterArrival()).isEqualTo(after);
+        assertThat(supplier.payment().isKnown()).isEqualTo(!days.isEmpty() || !prepaid.isEmpty());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "-5 | 30 | Suppliers!C2 | Payment terms days",
+                "30.5 | 30 | Suppliers!C2 | Payment terms days",
+                "30 | 101 | Suppliers!D2 | Prepaid %",
+                "30 | -1 | Suppliers!D2 | Prepaid %"
+            })
+    void terms_of_payment_have_limits(double days, double prepaid, String where, String column) {
+        Reading<Book> reading = TestBook.sound()
+                .sheet(
+                        "Suppliers",
+                        List.of("Supplier", "Currency", "Payment terms days", "Prepaid %"),
+                        List.of("Tarnholt Oleo", "EUR", days, prepaid))
+                .read();
+
+        assertThat(reading.findings())
+                .filteredOn(Finding::isError)
+                .singleElement()
+                .satisfies(error -> {
+                    assertThat(error.origin().where()).endsWith(where);
+                    assertThat(error.text()).startsWith(column);
+                });
     }
 
     @Test

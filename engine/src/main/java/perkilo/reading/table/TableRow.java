@@ -163,6 +163,13 @@ public final class TableRow {
         return isBlank(column) ? "" : cell.text();
     }
 
+    /** The words in a column with their line breaks; empty where it is blank. */
+    public String lines(InputColumn column) {
+        String text = text(column);
+        String lines = cell(column).lines();
+        return text.isEmpty() || lines.isEmpty() ? text : lines;
+    }
+
     /** The words of a list, separated by semicolons, or by commas if there is no semicolon. */
     public List<String> list(InputColumn column) {
         String text = text(column);

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import perkilo.orderplan.Horizon;
 import perkilo.orderplan.LotUse;
 import perkilo.orderplan.StockFlow;
+import perkilo.report.part.QuoteDates;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
@@ -48,8 +49,11 @@ record Leftover(StockFlow flow, LotUse lot) {
                         .words(leftover -> leftover.flow().item().name())
                         .look(Look.LABEL),
                 quantity,
-                Column.<Leftover>of("usableUntil", "Usable until")
-                        .words(leftover -> StockLots.until(leftover.lot()))
+                QuoteDates.<Leftover>dates(
+                                "usableUntil",
+                                "Usable until",
+                                leftover -> leftover.lot().lastDay())
+                        .words(leftover -> leftover.lot().lastDay() == null ? StockLots.until(leftover.lot()) : null)
                         .json(leftover -> leftover.lot().lastDay()),
                 Column.<Leftover>of("unit", "Unit")
                         .words(leftover -> leftover.flow().item().item().unit()),

@@ -68,9 +68,11 @@ final class OrderBlock {
                     new SupplierOrdersSheet.LineCells(
                             lines.ref(line, columns.landed.packs),
                             lines.ref(line, columns.landed.quantity),
+                            lines.ref(line, columns.landed.price),
                             lines.ref(line, columns.landed.landed)));
         }
-        return new SupplierOrdersSheet.OrderCells(sums.goods(), sums.landed(), sheet.inFirstColumn(titleRow));
+        return new SupplierOrdersSheet.OrderCells(
+                sums.goods(), sums.landed(), sums.dutyHome(), sheet.inFirstColumn(titleRow));
     }
 
     private static String terms(Supplier supplier) {

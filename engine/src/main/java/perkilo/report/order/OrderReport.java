@@ -7,6 +7,7 @@ import perkilo.orderplan.Reasons;
 import perkilo.origin.Finding;
 import perkilo.report.cost.MessagesSheet;
 import perkilo.report.cost.WhatWasRead;
+import perkilo.report.send.PurchaseOrders;
 import perkilo.sheet.Report;
 import perkilo.sheet.ResultSheet;
 
@@ -29,6 +30,11 @@ public final class OrderReport {
         LeftoversSheet stock = LeftoversSheet.of(planned, runs.needs(), orders.lines());
         List<ResultSheet> sheets = new ArrayList<>();
         sheets.add(PlanSheet.of(planned, orders, stock));
+        sheets.add(PurchaseOrders.all(
+                planned.plan(),
+                planned.book().settings().buyer(),
+                line -> orders.line(line).packs(),
+                line -> orders.line(line).price()));
         sheets.add(orders.sheet());
         sheets.add(stock.sheet());
         if (!reasons.isEmpty()) {

@@ -42,6 +42,7 @@ final class OrderSums {
     private final Sum goods;
     private final @Nullable Sum small;
     private final Sum perOrder;
+    private final Sum duty;
     private final Sum rate;
     private final Sum landed;
     private final Placed<Sum> names;
@@ -97,7 +98,7 @@ final class OrderSums {
                 cost.goods().add(cost.charges()),
                 Origin.NONE);
         Sum onCharges = add("Duty on charges", () -> lines.sum(columns.dutyOnShare), cost.dutyOnCharges(), Origin.NONE);
-        add(ChargeFacts.DUTY, () -> lines.sum(columns.duty).plus(cell(onCharges)), Origin.NONE);
+        duty = add(ChargeFacts.DUTY, () -> lines.sum(columns.duty).plus(cell(onCharges)), Origin.NONE);
         rate = add(new Sum(
                 "Rate to " + home,
                 Look.LABEL,
@@ -139,6 +140,11 @@ final class OrderSums {
     /** The landed cost of the order, in home currency. */
     Expr landed() {
         return cell(landed);
+    }
+
+    /** The duty on the order, in home currency. */
+    Expr dutyHome() {
+        return Landing.times(cell(duty), cell(rate));
     }
 
     /** The figures that the order's lines share. */

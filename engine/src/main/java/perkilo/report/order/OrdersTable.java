@@ -10,6 +10,7 @@ import perkilo.orderplan.OrderPlan;
 import perkilo.orderplan.SupplierOrder;
 import perkilo.origin.Decimals;
 import perkilo.report.part.PurchaseLine;
+import perkilo.report.part.QuoteDates;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.table.Column;
@@ -83,18 +84,16 @@ public final class OrdersTable {
     }
 
     private static Column<SupplierOrder> orderBy() {
-        return Column.<SupplierOrder>of("orderBy", "Order by")
-                .words(order -> order.orderBy().toString())
+        return QuoteDates.<SupplierOrder>dates("orderBy", "Order by", order -> order.orderBy())
                 .width(15)
-                .json()
+                .json(SupplierOrder::orderBy)
                 .terminal(order -> order.orderBy().toString());
     }
 
     private static Column<SupplierOrder> deliverBy() {
-        return Column.<SupplierOrder>of("neededBy", "Deliver by")
-                .words(order -> order.neededBy().toString())
+        return QuoteDates.<SupplierOrder>dates("neededBy", "Deliver by", order -> order.neededBy())
                 .width(17)
-                .json()
+                .json(SupplierOrder::neededBy)
                 .terminal(order -> order.neededBy().toString());
     }
 

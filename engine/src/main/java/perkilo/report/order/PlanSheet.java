@@ -76,6 +76,7 @@ final class PlanSheet {
                         + " unless another currency is shown.");
         int next = part(FIRST_FIGURE + FIGURES + 2, "Orders by date", OrdersTable.of(planned, orders.orders()))
                 .next();
+        next = new CashTables(sheet, plan, home, orders.orders()).write(next + 1);
         next = part(next + 1, "Packs by item and month", packs()).next();
         Column<PlannedItem> inAll = landedInAll();
         Placed<PlannedItem> landed = part(next + 1, "Landed cost by item and month of arrival", landed(inAll));

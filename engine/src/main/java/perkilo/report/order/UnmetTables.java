@@ -6,6 +6,7 @@ import perkilo.orderplan.LateNeed;
 import perkilo.orderplan.NotCovered;
 import perkilo.orderplan.PlannedRun;
 import perkilo.origin.Decimals;
+import perkilo.report.part.QuoteDates;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
 import perkilo.sheet.table.Column;
@@ -30,14 +31,12 @@ public final class UnmetTables {
                     .look(Look.LABEL)
                     .json()
                     .terminal(LateNeed::item),
-            Column.<LateNeed>of("neededBy", "Needed by")
-                    .words(need -> need.neededBy().toString())
-                    .json()
+            QuoteDates.<LateNeed>dates("neededBy", "Needed by", LateNeed::neededBy)
+                    .json(LateNeed::neededBy)
                     .terminal(need -> need.neededBy().toString()),
-            Column.<LateNeed>of("possibleOn", "Possible on")
-                    .words(need -> need.possibleOn().toString())
+            QuoteDates.<LateNeed>dates("possibleOn", "Possible on", LateNeed::possibleOn)
                     .look(Look.ERROR)
-                    .json()
+                    .json(LateNeed::possibleOn)
                     .terminal(need -> need.possibleOn().toString()),
             Column.<LateNeed>of("daysLate", "Days late")
                     .value(need -> BigDecimal.valueOf(need.daysLate()))
@@ -59,8 +58,8 @@ public final class UnmetTables {
                     .link(NotCovered::origin)
                     .json()
                     .terminal(NotCovered::item),
-            Column.<NotCovered>of("neededBy", "Needed by")
-                    .words(UnmetTables::neededBy)
+            QuoteDates.<NotCovered>dates("neededBy", "Needed by", NotCovered::neededBy)
+                    .words(need -> need.neededBy() == null ? "not known" : null)
                     .json(need -> need.neededBy() == null ? null : neededBy(need))
                     .terminal(UnmetTables::neededBy),
             Column.<NotCovered>of("quantity", "Quantity")

@@ -236,11 +236,11 @@ public final class WhyTables {
         if (difference instanceof Difference.Costs costs) {
             return unproven(costs.proven());
         }
-        return difference instanceof Difference.NotPossible not ? not.why() : "no answer in the time allowed";
+        return difference instanceof Difference.NotPossible not ? not.why() : "no answer within the search allowed";
     }
 
     private static String unproven(boolean proven) {
-        return proven ? "" : "at most: the other plan is the best found in the time allowed";
+        return proven ? "" : "at most: the other plan is the best found within the search allowed";
     }
 
     private static Table<Reasons.Packs> packs() {

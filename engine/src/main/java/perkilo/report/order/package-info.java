@@ -1,6 +1,6 @@
 /**
- * The sheets that {@code perkilo order} writes: Order plan, Supplier orders, Stock and leftovers, Why these orders,
- * Runs planned and Messages.
+ * The sheets that {@code perkilo order} writes: Order plan, Orders to send, Supplier orders, Stock and leftovers, Why
+ * these orders, Runs planned and Messages.
  *
  * <p>How figures are computed: Runs planned computes the need of each run from the person's own cells; Supplier orders
  * computes the cost of each order from the chosen packs; Stock and leftovers uses the lots up, month by month; Order

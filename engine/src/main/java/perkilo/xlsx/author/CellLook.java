@@ -23,6 +23,8 @@ record CellLook(Look look, NumberFormat format, boolean quoted, boolean wrapped,
         USUAL,
         /** Right, like the numbers below them. */
         RIGHT,
+        /** Left, like the words of the lines around it. */
+        LEFT,
         /** Left, with a small gap to the number beside them. */
         INDENTED
     }

@@ -56,7 +56,8 @@ final class NewWorkbookPart {
     private static boolean hasNames(ResultSheet sheet) {
         return sheet.layout().filter() != null
                 || sheet.layout().pages() != null
-                || sheet.layout().frozenRows() > 0;
+                || sheet.layout().frozenRows() > 0
+                || sheet.layout().repeatedRow() != null;
     }
 
     private void names(int place, ResultSheet sheet) {
@@ -85,6 +86,12 @@ final class NewWorkbookPart {
                     before + new CellRange(0, 0, pages.lastRow(), pages.lastColumn()).absolute());
         } else if (sheet.layout().frozenRows() > 0) {
             name("_xlnm.Print_Titles", place, before + "$1:$" + sheet.layout().frozenRows());
+        } else {
+            Integer repeated = sheet.layout().repeatedRow();
+            if (repeated != null) {
+                String row = "$" + (repeated + 1);
+                name("_xlnm.Print_Titles", place, before + row + ":" + row);
+            }
         }
     }
 

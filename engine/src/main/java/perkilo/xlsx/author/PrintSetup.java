@@ -80,7 +80,9 @@ final class PrintSetup {
         }
         xml.set("orientation", sheet.layout().landscape() ? "landscape" : "portrait")
                 .close();
-        xml.open("headerFooter").words("oddFooter", "&L&A&R&P / &N").close();
+        if (sheet.layout().numbered()) {
+            xml.open("headerFooter").words("oddFooter", "&L&A&R&P / &N").close();
+        }
         if (sheet.layout().onePage()) {
             return;
         }

@@ -2,6 +2,7 @@ package perkilo.xlsx.author;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
@@ -19,6 +20,9 @@ public final class ResultPackage {
 
     private static final String WORKBOOK = "/xl/workbook.xml";
     private static final String STYLES = "/xl/styles.xml";
+
+    /** Every part's time, so that the same report gives the same bytes. */
+    private static final LocalDateTime ANY_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private final Report report;
     private final Links links;
@@ -44,7 +48,9 @@ public final class ResultPackage {
     public static void write(Map<String, byte[]> parts, OutputStream out) throws IOException {
         ZipOutputStream zip = new ZipOutputStream(out);
         for (Map.Entry<String, byte[]> part : parts.entrySet()) {
-            zip.putNextEntry(new ZipEntry(part.getKey().substring(1)));
+            ZipEntry entry = new ZipEntry(part.getKey().substring(1));
+            entry.setTimeLocal(ANY_TIME);
+            zip.putNextEntry(entry);
             zip.write(part.getValue());
             zip.closeEntry();
         }

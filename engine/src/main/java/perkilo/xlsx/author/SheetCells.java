@@ -62,7 +62,8 @@ final class SheetCells {
 
     private CellLook.Place placeOf(int row, int column, Cell cell) {
         if (!(cell.content() instanceof ResultSheet.Text || cell.content() instanceof ResultSheet.Sentence)) {
-            return CellLook.Place.USUAL;
+            boolean words = cell.look() == Look.LETTER || cell.look() == Look.LABEL; // a day that names a row
+            return words ? CellLook.Place.LEFT : CellLook.Place.USUAL;
         }
         if (cell.look() == Look.HEADER && fit.standsOverNumbers(row, column)) {
             return CellLook.Place.RIGHT;

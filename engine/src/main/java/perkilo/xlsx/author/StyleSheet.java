@@ -161,6 +161,7 @@ final class StyleSheet {
         switch (look.place()) {
             case USUAL -> {}
             case RIGHT -> xml.set("horizontal", "right");
+            case LEFT -> xml.set("horizontal", "left");
             case INDENTED -> xml.set("horizontal", "left").set("indent", 1);
         }
         if (look.wrapped()) {

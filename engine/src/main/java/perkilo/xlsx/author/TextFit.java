@@ -43,7 +43,7 @@ final class TextFit {
         return cell != null
                 && switch (cell.look()) {
                     case HEADER -> words(cell) != null;
-                    case TITLE, ANSWER, SECTION, HINT -> false;
+                    case TITLE, ANSWER, SECTION, HINT, LETTER -> false;
                     default -> needsLines(row, column, words(cell));
                 };
     }
@@ -95,7 +95,7 @@ final class TextFit {
             if (cell == null || cell.content() instanceof ResultSheet.Blank) {
                 continue;
             }
-            return cell.content() instanceof ResultSheet.Value;
+            return cell.content() instanceof ResultSheet.Value && cell.look() != Look.LABEL;
         }
         return false;
     }

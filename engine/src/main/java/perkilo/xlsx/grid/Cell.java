@@ -2,6 +2,7 @@ package perkilo.xlsx.grid;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,13 +14,19 @@ import org.jspecify.annotations.Nullable;
  * @param number for a number
  * @param date for a date
  * @param format the number format as the spreadsheet spells it; empty if there is none
+ * @param lines words with their line breaks, which {@code text} has as spaces; the same as {@code text} without any
  */
 public record Cell(
         Kind kind,
         String text,
         @Nullable BigDecimal number,
         @Nullable LocalDate date,
-        String format) {
+        String format,
+        String lines) {
+
+    private Cell(Kind kind, String text, @Nullable BigDecimal number, @Nullable LocalDate date, String format) {
+        this(kind, text, number, date, format, text);
+    }
 
     /** The most characters that a spreadsheet can keep in a cell. */
     private static final int LONGEST = 32_767;
@@ -51,7 +58,7 @@ public record Cell(
             return error(CellFaults.tooLong(text.length()));
         }
         String stripped = Spaces.strip(text);
-        return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "");
+        return stripped.isEmpty() ? BLANK : new Cell(Kind.TEXT, stripped, null, null, "", lines(text, stripped));
     }
 
     /** A number without a format. */
@@ -88,6 +95,15 @@ public record Cell(
         return kind == Kind.NUMBER
                 && format.indexOf('%') >= 0
                 && format.replaceAll("\"[^\"]*\"|\\[[^\\]]*]|\\\\.", "").contains("%");
+    }
+
+    private static String lines(String text, String stripped) {
+        return text.indexOf('\n') < 0 && text.indexOf('\r') < 0
+                ? stripped
+                : text.lines()
+                        .map(Spaces::strip)
+                        .filter(line -> !line.isEmpty())
+                        .collect(Collectors.joining("\n"));
     }
 
     private static String plain(BigDecimal number) {

@@ -53,6 +53,10 @@ public final class UnwritableFileException extends IOException {
         return new UnwritableFileException(WritingMessages.noFolder(target));
     }
 
+    static UnwritableFileException notAFolder(Path folder) {
+        return new UnwritableFileException(WritingMessages.notAFolder(folder));
+    }
+
     static UnwritableFileException notAllowed(Path target, Throwable cause) {
         return new UnwritableFileException(WritingMessages.writeProtected(target), cause);
     }

@@ -1,5 +1,6 @@
 package perkilo.xlsx.write;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,6 +112,20 @@ public final class WorkbookWriter {
             }
             return put(draft, target, keeps(target, subject), LocalDate.now(ZoneId.systemDefault()));
         }
+    }
+
+    /**
+     * The bytes of a workbook that holds the result sheets and nothing else; the same report gives the same bytes.
+     *
+     * @param report without formulas over a person's own cells
+     */
+    public byte[] alone(Report report) throws IOException {
+        Map<String, String> names = new LinkedHashMap<>();
+        report.sheets().forEach(sheet -> names.put(sheet.name(), sheet.name()));
+        ResultPackage results = new ResultPackage(report, new Links("", List.of(), names, Set.of()));
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ResultPackage.write(results.parts(), bytes);
+        return bytes.toByteArray();
     }
 
     private static String subject(Report report, @Nullable Path book) {

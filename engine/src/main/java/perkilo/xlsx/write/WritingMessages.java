@@ -44,6 +44,10 @@ final class WritingMessages {
 
     // the place does not take the file
 
+    static String notAFolder(Path folder) {
+        return folder + " is a file, not a folder. Name another folder.";
+    }
+
     static String noFolder(Path target) {
         return target
                 + " cannot be written because its folder does not exist. Make the folder or choose another place.";

@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.report.send;
+
+import org.jspecify.annotations.NullMarked;
