@@ -2,8 +2,8 @@ package perkilo.names;
 
 import java.text.Normalizer;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The likeness of two spellings of a name. */
 public final class Spelling {
@@ -26,14 +26,34 @@ public final class Spelling {
 
     /** The name that is most like another, if it is similar enough to be meant. */
     public static Optional<String> nearest(String name, Collection<String> names) {
+        return nearest(name, names, Spelling::skeleton);
+    }
+
+    /**
+     * The same for many names that are compared with the same others.
+     *
+     * @param skeletons the {@link #skeleton} of each of the others, computed once
+     */
+    public static Optional<String> nearest(String name, Collection<String> names, UnaryOperator<String> skeletons) {
         String key = skeleton(name);
         int most = Math.min(MOST_SLIPS, Math.max(1, key.length() / LETTERS_PER_SLIP));
-        return names.stream()
-                .filter(other -> Math.abs(other.length() - name.length()) <= MOST_SLIPS * 2)
-                .map(other -> new Near(other, distance(key, skeleton(other))))
-                .filter(near -> near.slips() <= most)
-                .min(Comparator.comparingInt(Near::slips).thenComparing(Near::name))
-                .map(Near::name);
+        String nearest = null;
+        int fewest = most + 1;
+        for (String other : names) {
+            if (Math.abs(other.length() - name.length()) > MOST_SLIPS * 2) {
+                continue;
+            }
+            String look = skeletons.apply(other);
+            if (Math.abs(look.length() - key.length()) > most) {
+                continue; // takes as many slips at least
+            }
+            int slips = distance(key, look);
+            if (slips < fewest || (nearest != null && slips == fewest && other.compareTo(nearest) < 0)) {
+                nearest = other;
+                fewest = slips;
+            }
+        }
+        return Optional.ofNullable(nearest);
     }
 
     /** Whether a name can look like a different one, because it differs from its own {@link #skeleton}. */
@@ -123,6 +143,4 @@ public final class Spelling {
         }
         return row[other.length()];
     }
-
-    private record Near(String name, int slips) {}
 }

@@ -2,9 +2,11 @@ package perkilo.reading.table;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import perkilo.names.Spelling;
@@ -47,9 +49,11 @@ final class NearHeaders {
                 .filter(column -> !table.has(column) && !column.required())
                 .toList();
         Map<String, InputColumn> byName = byName(missing);
+        Map<String, String> skeletons = new HashMap<>();
+        byName.keySet().forEach(name -> skeletons.put(name, Spelling.skeleton(name)));
         for (int index : unread) {
             String header = table.grid().at(table.headerRow(), index).text();
-            InputColumn meant = nearest(header, byName);
+            InputColumn meant = nearest(header, byName, skeletons);
             boolean asked = words.in(header)
                     .filter(about -> UnreadColumn.isReported(table.schema(), about))
                     .isPresent();
@@ -63,7 +67,8 @@ final class NearHeaders {
     }
 
     /** The column whose name a header resembles, or has with another unit at its end. */
-    private static @Nullable InputColumn nearest(String header, Map<String, InputColumn> byName) {
+    private static @Nullable InputColumn nearest(
+            String header, Map<String, InputColumn> byName, Map<String, String> skeletons) {
         int slips = Math.min(MOST_SLIPS, 1 + header.length() / LETTERS_PER_SLIP);
         List<String> ofItsLength = new ArrayList<>();
         for (String name : byName.keySet()) {
@@ -71,7 +76,9 @@ final class NearHeaders {
                 ofItsLength.add(name);
             }
         }
-        return Spelling.nearest(header, ofItsLength).map(byName::get).orElseGet(() -> withAnotherUnit(header, byName));
+        return Spelling.nearest(header, ofItsLength, name -> Objects.requireNonNull(skeletons.get(name)))
+                .map(byName::get)
+                .orElseGet(() -> withAnotherUnit(header, byName));
     }
 
     private static Map<String, InputColumn> byName(List<InputColumn> columns) {
