@@ -18,6 +18,7 @@ import perkilo.purchasing.DutyBasis;
  * @param cashLimits the most that orders may cost
  * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
  * @param testing what tests of a changed formula cost
+ * @param sensitivity how far a figure is moved to see what it does to a cost, as a fraction
  */
 public record Settings(
         Currencies currencies,
@@ -26,7 +27,11 @@ public record Settings(
         Making making,
         CashLimits cashLimits,
         Figure leastSaving,
-        Testing testing) {
+        Testing testing,
+        Figure sensitivity) {
+
+    /** The usual move of a figure: ten per cent. Common practice, no source. */
+    public static final Figure USUAL_SENSITIVITY = Figure.of("0.1");
 
     /** The usual least saving: half a per cent of the raw material cost. Own choice. */
     public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
@@ -37,6 +42,29 @@ public record Settings(
     /** Settings with the usual least saving, and no known price of a test. */
     public Settings(Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
         this(currencies, costingDate, buying, making, cashLimits, USUAL_LEAST_SAVING);
+    }
+
+    /** Settings with the usual move of a figure. */
+    public Settings(
+            Currencies currencies,
+            LocalDate costingDate,
+            Buying buying,
+            Making making,
+            CashLimits cashLimits,
+            Figure leastSaving,
+            Testing testing) {
+        this(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, USUAL_SENSITIVITY);
+    }
+
+    /** The same settings with another way of making. */
+    public Settings withMaking(Making other) {
+        return new Settings(
+                currencies, costingDate, buying, other, cashLimits, leastSaving, testing, sensitivity);
+    }
+
+    /** The same settings on another day. */
+    public Settings on(LocalDate day) {
+        return new Settings(currencies, day, buying, making, cashLimits, leastSaving, testing, sensitivity);
     }
 
     /**

@@ -86,7 +86,8 @@ final class BookAssembler {
                 plan.runs(),
                 plan.demand(),
                 plan.stock(),
-                new ExchangeRates(rates(settings)));
+                new ExchangeRates(rates(settings)))
+                .withScenarios(new ScenarioRows(tables, findings).lines());
         checkAnything(book);
         if (Currencies.isUnknown(home)) {
             Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);

@@ -199,6 +199,7 @@ final class Reach {
                     .forEach(one -> add(Kind.ITEM, one.name(), one.name(), origin));
         } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES)
                 && !setting.equals(SettingsSheet.LEAST_SAVING)
+                && !setting.equals(SettingsSheet.SENSITIVITY)
                 && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
@@ -407,7 +408,8 @@ final class Reach {
                 all.making(),
                 all.cashLimits(),
                 all.leastSaving(),
-                all.testing());
+                all.testing(),
+                all.sensitivity());
     }
 
     private void everything(Origin origin) {

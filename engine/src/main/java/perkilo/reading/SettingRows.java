@@ -127,7 +127,8 @@ final class SettingRows {
                 new Settings.Testing(
                         limit(SettingsSheet.STABILITY_TEST, home),
                         limit(SettingsSheet.CHALLENGE_TEST, home),
-                        limit(SettingsSheet.ASSESSMENT, home)));
+                        limit(SettingsSheet.ASSESSMENT, home)),
+                figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY));
     }
 
     private Figure figure(InputColumn setting, Figure byDefault) {

@@ -18,7 +18,8 @@ public final class Schemas {
             RunsSheet.SCHEMA,
             DemandSheet.SCHEMA,
             StockSheet.SCHEMA,
-            RatesSheet.SCHEMA);
+            RatesSheet.SCHEMA,
+            ScenariosSheet.SCHEMA);
 
     /** The tables that a price list may hold. */
     public static final List<SheetSchema> OF_PRICE_LISTS =
@@ -29,6 +30,11 @@ public final class Schemas {
             "Cost summary",
             "Cost detail",
             "Price ladder",
+            "What moves the cost",
+            "Which size",
+            "Scenarios compared",
+            "Target cost",
+            "Why it changed",
             "Order plan",
             "Supplier orders",
             "Stock and leftovers",

@@ -67,8 +67,15 @@ public record Chart(Kind kind, String title, Axes axes, List<Series> series, Pla
      * @param name its name in the legend
      * @param across the cells of the horizontal axis
      * @param up the cells of the vertical axis, as many as {@code across}
+     * @param visible whether it is drawn; if not, it only lifts those that are stacked on it
      */
-    public record Series(String name, Range across, Range up) {}
+    public record Series(String name, Range across, Range up, boolean visible) {
+
+        /** A series that is drawn. */
+        public Series(String name, Range across, Range up) {
+            this(name, across, up, true);
+        }
+    }
 
     /**
      * A rectangle of cells on a result sheet.
