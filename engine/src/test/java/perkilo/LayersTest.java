@@ -167,8 +167,13 @@ final class LayersTest {
                     "perkilo.sheet.."));
 
     @ArchTest
-    static final ArchRule reports_use_all_answers_and_no_library =
-            core("perkilo.report..", "perkilo.costing..", "perkilo.orderplan..", "perkilo.swaps..", "perkilo.decision..", "perkilo.sheet..");
+    static final ArchRule reports_use_all_answers_and_no_library = core(
+            "perkilo.report..",
+            "perkilo.costing..",
+            "perkilo.orderplan..",
+            "perkilo.swaps..",
+            "perkilo.decision..",
+            "perkilo.sheet..");
 
     @ArchTest
     static final ArchRule nothing_but_cli_uses_cli = noClasses()

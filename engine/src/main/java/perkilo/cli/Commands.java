@@ -8,7 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 final class Commands {
 
     /** The names of the commands. */
-    static final List<String> NAMES = List.of("check", "cost", "order", "swap", "target", "compare", "prices", "rates", "new");
+    static final List<String> NAMES =
+            List.of("check", "cost", "order", "swap", "target", "compare", "prices", "rates", "new");
 
     private Commands() {}
 

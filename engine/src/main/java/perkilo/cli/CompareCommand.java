@@ -23,9 +23,16 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class CompareCommand extends Command {
 
     private final PositionalParamSpec other = Options.parameter(
-            1, "0..1", Path.class, "OTHER", "The workbook as it is now; BOOK is how it was. Its result sheets go into a copy of it.");
+            1,
+            "0..1",
+            Path.class,
+            "OTHER",
+            "The workbook as it is now; BOOK is how it was. Its result sheets go into a copy of it.");
     private final OptionSpec dates = Options.listed(
-            String.class, "A,B", "Compare BOOK on two costing dates instead, such as 2026-05-01,2026-11-01.", "--dates");
+            String.class,
+            "A,B",
+            "Compare BOOK on two costing dates instead, such as 2026-05-01,2026-11-01.",
+            "--dates");
     private final BookOptions options;
     private final SourceOptions sources;
     private final OutputOptions output;

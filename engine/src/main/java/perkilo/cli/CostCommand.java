@@ -75,10 +75,13 @@ final class CostCommand extends Command {
         Console console = new Console(this, printing.json(), printing.quiet());
         List<Path> all = Options.allSaid(books, Path.class);
         if (all.size() > 1 || Files.isDirectory(all.get(0))) {
-            for (OptionSpec one : List.of(sensitivity, sizes, what)) {
-                if (Options.isOn(one) || (one == what && !Options.allSaid(what, String.class).isEmpty())) {
+            for (OptionSpec one : List.of(sensitivity, sizes)) {
+                if (Options.isOn(one)) {
                     throw wrong(CommandMessages.onlyForOneBook(one.longestName()));
                 }
+            }
+            if (!Options.allSaid(what, String.class).isEmpty()) {
+                throw wrong(CommandMessages.onlyForOneBook(what.longestName()));
             }
             return new PortfolioWords(this, console).cost(request(all));
         }
@@ -134,7 +137,8 @@ final class CostCommand extends Command {
     }
 
     private CostWishes wishes() {
-        return new CostWishes(Options.isOn(sensitivity), Options.isOn(sizes), WhatIfWords.lines(Options.allSaid(what, String.class)));
+        return new CostWishes(
+                Options.isOn(sensitivity), Options.isOn(sizes), WhatIfWords.lines(Options.allSaid(what, String.class)));
     }
 
     private static List<Finding> without(List<Finding> findings, List<Finding> before) {

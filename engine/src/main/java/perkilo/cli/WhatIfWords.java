@@ -10,7 +10,9 @@ import perkilo.origin.Origin;
 /** Scenarios that are typed on the command line: {@code USD +10 %; Run size 2000}. */
 final class WhatIfWords {
 
-    /** A thing and what becomes of it; the last number belongs to the change, with its sign before and its unit behind. */
+    /**
+     * A thing and what becomes of it; the last number belongs to the change, with its sign before and its unit behind.
+     */
     private static final Pattern CHANGE = Pattern.compile("(.*\\S)\\s*?(\\s[+\\-\u2212]?\\s*\\d[\\d.,]*\\s*%?)");
 
     private WhatIfWords() {}

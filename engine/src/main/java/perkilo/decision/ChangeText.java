@@ -156,8 +156,8 @@ final class ChangeText {
     private static Book labourRate(Book book, BigDecimal value) {
         Settings.Making making = book.settings().making();
         Figure rate = making.labourRate().withValue(value);
-        return book.withSettings(book.settings()
-                .withMaking(new Settings.Making(rate, making.overhead(), making.processWaterPerKg())));
+        return book.withSettings(
+                book.settings().withMaking(new Settings.Making(rate, making.overhead(), making.processWaterPerKg())));
     }
 
     private static Book sized(Book book, BigDecimal factor) {

@@ -23,8 +23,8 @@ import perkilo.units.DatedRate;
 import perkilo.units.ExchangeRates;
 
 /**
- * Books with one thing changed. Every figure keeps its cell. A factor is what the figure is multiplied by: 1.1 for
- * 10 % more.
+ * Books with one thing changed. Every figure keeps its cell. A factor is what the figure is multiplied by: 1.1 for 10 %
+ * more.
  */
 public final class Edits {
 
@@ -73,20 +73,21 @@ public final class Edits {
     /** All freight, per order and per kilogram. */
     public static Book freight(Book book, BigDecimal factor) {
         Map<String, Supplier> suppliers = new LinkedHashMap<>();
-        book.suppliers().forEach((key, old) -> suppliers.put(
-                key,
-                new Supplier(
-                        old.name(),
-                        old.currency(),
-                        old.terms(),
-                        old.minimum(),
-                        new Supplier.Charges(
-                                times(old.freightPerOrder(), factor),
-                                times(old.freightPerKg(), factor),
-                                old.insurance(),
-                                old.duty()),
-                        old.leadTimeDays(),
-                        old.origin())));
+        book.suppliers()
+                .forEach((key, old) -> suppliers.put(
+                        key,
+                        new Supplier(
+                                old.name(),
+                                old.currency(),
+                                old.terms(),
+                                old.minimum(),
+                                new Supplier.Charges(
+                                        times(old.freightPerOrder(), factor),
+                                        times(old.freightPerKg(), factor),
+                                        old.insurance(),
+                                        old.duty()),
+                                old.leadTimeDays(),
+                                old.origin())));
         return book.withSuppliers(suppliers);
     }
 
@@ -217,8 +218,8 @@ public final class Edits {
 
     private static Settings waterPriced(Settings settings, BigDecimal factor) {
         Settings.Making making = settings.making();
-        return settings.withMaking(new Settings.Making(
-                making.labourRate(), making.overhead(), times(making.processWaterPerKg(), factor)));
+        return settings.withMaking(
+                new Settings.Making(making.labourRate(), making.overhead(), times(making.processWaterPerKg(), factor)));
     }
 
     private static Material housePriced(Material old, Figure price) {

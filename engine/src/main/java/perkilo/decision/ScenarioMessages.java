@@ -33,7 +33,8 @@ final class ScenarioMessages {
     }
 
     static String homeCurrency(String currency) {
-        return currency + " is your home currency; every amount is in it, so the scenario is not costed. Change the other"
+        return currency
+                + " is your home currency; every amount is in it, so the scenario is not costed. Change the other"
                 + " currency instead.";
     }
 

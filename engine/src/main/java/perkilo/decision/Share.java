@@ -30,22 +30,26 @@ public record Share(
     /** The kinds of parts. */
     public enum Part {
         ITEM("item"),
-        LABOUR("labour", Head.MAKING, Head.FILLING),
-        OVERHEAD("overhead", Head.OVERHEAD),
-        QUALITY_CONTROL("quality control", Head.QUALITY_CONTROL),
-        ONE_OFFS("one-offs", Head.ONE_OFFS);
+        LABOUR("labour"),
+        OVERHEAD("overhead"),
+        QUALITY_CONTROL("quality control"),
+        ONE_OFFS("one-offs");
 
         private final String words;
-        private final List<Head> heads;
 
-        Part(String words, Head... heads) {
+        Part(String words) {
             this.words = words;
-            this.heads = List.of(heads);
         }
 
         /** The heads that add up to it; none for an item. */
         public List<Head> heads() {
-            return heads;
+            return switch (this) {
+                case ITEM -> List.of();
+                case LABOUR -> List.of(Head.MAKING, Head.FILLING);
+                case OVERHEAD -> List.of(Head.OVERHEAD);
+                case QUALITY_CONTROL -> List.of(Head.QUALITY_CONTROL);
+                case ONE_OFFS -> List.of(Head.ONE_OFFS);
+            };
         }
     }
 
@@ -65,7 +69,7 @@ public record Share(
         Map<Head, BigDecimal> heads = cost.heads();
         for (Part part : Part.values()) {
             BigDecimal whole = BigDecimal.ZERO;
-            for (Head head : part.heads) {
+            for (Head head : part.heads()) {
                 whole = whole.add(heads.getOrDefault(head, BigDecimal.ZERO));
             }
             shares.add(share(part, null, whole, by, total));
@@ -76,8 +80,7 @@ public record Share(
                 .toList();
     }
 
-    private static Share share(
-            Part part, @Nullable ItemCost item, BigDecimal whole, BigDecimal by, BigDecimal total) {
+    private static Share share(Part part, @Nullable ItemCost item, BigDecimal whole, BigDecimal by, BigDecimal total) {
         return new Share(
                 part,
                 item,

@@ -122,9 +122,7 @@ public final class SizeSearch {
         SizeAdvice.Limit limit = limit(product, largest);
         SizeAdvice.Unknown unknown = limit != null
                 ? null
-                : product.yearlyUnits() == null
-                        ? SizeAdvice.Unknown.NO_YEARLY_UNITS
-                        : SizeAdvice.Unknown.NO_SHELF_LIFE;
+                : product.yearlyUnits() == null ? SizeAdvice.Unknown.NO_YEARLY_UNITS : SizeAdvice.Unknown.NO_SHELF_LIFE;
         boolean exact = whole && !isCreditLimited(largest);
         return new SizeAdvice(product, smallest, largest, steps, smaller, limit, unknown, exact);
     }

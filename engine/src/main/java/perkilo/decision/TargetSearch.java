@@ -68,7 +68,9 @@ public final class TargetSearch {
         this.limits = limits;
     }
 
-    /** The complete runs of products that have a target retail price and a target margin and cost more than they may. */
+    /**
+     * The complete runs of products that have a target retail price and a target margin and cost more than they may.
+     */
     public static List<RunCost> open(CostOutcome.Costed costed) {
         return costed.runs().stream()
                 .filter(cost -> {
@@ -134,7 +136,9 @@ public final class TargetSearch {
             Offer others = other.offer;
             return !(units != null && other.units != null)
                     && !(isOfRecipe() && other.isOfRecipe())
-                    && (mine == null || others == null || !Names.key(mine.item()).equals(Names.key(others.item())));
+                    && (mine == null
+                            || others == null
+                            || !Names.key(mine.item()).equals(Names.key(others.item())));
         }
     }
 
@@ -153,8 +157,7 @@ public final class TargetSearch {
             if (alone != null) {
                 BigDecimal effect = Measure.ofOne(alone).subtract(Measure.ofOne(cost));
                 if (effect.signum() < 0) {
-                    TargetMove move =
-                            new TargetMove(change.kind(), change.what(), change.cautions(), alone, effect);
+                    TargetMove move = new TargetMove(change.kind(), change.what(), change.cautions(), alone, effect);
                     tried.add(new Tried(change, move));
                 }
             }
@@ -257,13 +260,16 @@ public final class TargetSearch {
                 && one.packSize().value().compareTo(other.packSize().value()) == 0;
     }
 
-    /** Those that are combined: of each kind the ones with the greatest effect, and the smallest size that is enough. */
+    /**
+     * Those that are combined: of each kind the ones with the greatest effect, and the smallest size that is enough.
+     */
     private static List<Tried> pool(List<Tried> tried, BigDecimal allowed) {
         List<Tried> pool = new ArrayList<>();
         tried.stream()
                 .filter(one -> one.change().units() != null
                         && Measure.ofOne(one.move().alone()).compareTo(allowed) <= 0)
-                .min(Comparator.comparing(one -> Objects.requireNonNull(one.change().units())))
+                .min(Comparator.comparing(
+                        one -> Objects.requireNonNull(one.change().units())))
                 .ifPresent(pool::add);
         int ofSizes = 0;
         int ofRecipes = 0;
@@ -315,9 +321,7 @@ public final class TargetSearch {
             if (set.stream().allMatch(one -> one.change().goesWith(next.change()))) {
                 set.add(next);
                 List<Change> changes = set.stream().map(Tried::change).toList();
-                RunCost together = set.size() == 1
-                        ? next.move().alone()
-                        : cost(best.today, changes);
+                RunCost together = set.size() == 1 ? next.move().alone() : cost(best.today, changes);
                 if (together != null) {
                     best.offer(set, together);
                 }

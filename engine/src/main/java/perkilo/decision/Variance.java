@@ -1,6 +1,7 @@
 package perkilo.decision;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -48,6 +49,9 @@ public record Variance(RunCost before, RunCost after, Map<Part, BigDecimal> part
         }
     }
 
+    /** Decimals of every amount here: far more than shown, and without the last digits of quotients. */
+    static final int DECIMALS = 20;
+
     public Variance {
         parts = Collections.unmodifiableMap(new EnumMap<>(parts));
     }
@@ -57,18 +61,22 @@ public record Variance(RunCost before, RunCost after, Map<Part, BigDecimal> part
         return parts.getOrDefault(part, BigDecimal.ZERO);
     }
 
-    /** The cost of one as it was. */
+    /** The cost of one as it was, to 20 decimals. */
     public BigDecimal ofOneBefore() {
-        return Measure.ofOne(before);
+        return rounded(Measure.ofOne(before));
     }
 
-    /** The cost of one as it is. */
+    /** The cost of one as it is, to 20 decimals. */
     public BigDecimal ofOneAfter() {
-        return Measure.ofOne(after);
+        return rounded(Measure.ofOne(after));
     }
 
     /** The change of the cost of one: what the parts add up to, exactly. */
     public BigDecimal change() {
         return ofOneAfter().subtract(ofOneBefore());
+    }
+
+    static BigDecimal rounded(BigDecimal amount) {
+        return amount.setScale(DECIMALS, RoundingMode.HALF_UP);
     }
 }

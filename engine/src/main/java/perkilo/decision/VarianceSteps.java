@@ -88,8 +88,7 @@ final class VarianceSteps {
         Book prices = earlier.book().withOffers(repriced);
         ExchangeRates newRates = ratesOfBoth();
         Book rates = prices.withRates(newRates)
-                .withSettings(
-                        prices.settings().on(later.book().settings().costingDate()));
+                .withSettings(prices.settings().on(later.book().settings().costingDate()));
         Book charges = withSuppliersOfBoth(later.book()).withRates(newRates).withOffers(withDuty(repriced));
         BigDecimal price = used(after.needs(), again(prices)).add(rest).add(workAfter);
         BigDecimal rate = used(after.needs(), again(rates)).add(rest).add(workAfter);
@@ -99,14 +98,11 @@ final class VarianceSteps {
                 .add(ofOne(after, after.wasted()))
                 .add(oneOffs)
                 .add(workAfter);
-        BigDecimal is = Measure.ofOne(after);
-        parts.put(Variance.Part.RECIPE, recipe.subtract(was));
-        parts.put(Variance.Part.PROCESS, process.subtract(recipe));
-        parts.put(Variance.Part.PRICE, price.subtract(process));
-        parts.put(Variance.Part.EXCHANGE_RATE, rate.subtract(price));
-        parts.put(Variance.Part.CHARGES, charge.subtract(rate));
-        parts.put(Variance.Part.PURCHASE_CHOICE, choice.subtract(charge));
-        parts.put(Variance.Part.ONE_OFFS, is.subtract(choice));
+        List<BigDecimal> states = List.of(was, recipe, process, price, rate, charge, choice, Measure.ofOne(after));
+        Variance.Part[] order = Variance.Part.values();
+        for (int at = 0; at < order.length; at++) {
+            parts.put(order[at], Variance.rounded(states.get(at + 1)).subtract(Variance.rounded(states.get(at))));
+        }
         return new Variance(before, after, parts);
     }
 
@@ -131,7 +127,8 @@ final class VarianceSteps {
     /** Whether none of it was bought before, so that it has no old price. */
     private boolean isNew(Item item) {
         return before.items().stream()
-                .noneMatch(old -> old.item().key().equals(item.key()) && old.item().isNeeded());
+                .noneMatch(
+                        old -> old.item().key().equals(item.key()) && old.item().isNeeded());
     }
 
     /** The new recipe and list of components, made and filled as before. */
@@ -214,8 +211,7 @@ final class VarianceSteps {
             BigDecimal quantity = offer.packSize()
                     .value()
                     .multiply(BigDecimal.valueOf(lines.get(at).line().packs()));
-            boolean priced = now != null
-                    && now.breaks().get(0).fromQuantity().compareTo(quantity) <= 0;
+            boolean priced = now != null && now.breaks().get(0).fromQuantity().compareTo(quantity) <= 0;
             offers.add(now == null || !priced ? offer : with(offer, now.breaks(), offer.terms()));
         }
         return offers;
@@ -273,7 +269,9 @@ final class VarianceSteps {
         return book.withSuppliers(suppliers);
     }
 
-    /** The landed cost of a kilogram or piece of each item in the packs of before, by the prices and charges of a book. */
+    /**
+     * The landed cost of a kilogram or piece of each item in the packs of before, by the prices and charges of a book.
+     */
     private Map<String, BigDecimal> again(Book book) {
         Map<String, BigDecimal> prices = new HashMap<>(priceBefore);
         for (ItemCost item : before.items()) {
@@ -294,13 +292,11 @@ final class VarianceSteps {
             if (listing != null) {
                 needs.add(Need.once(old.offer().item(), line.quantity()));
                 quotes.add(listing.quote(needs.size() - 1, 0, 0));
-                plan.add(new PurchasePlan.Line(
-                        quotes.size() - 1, 0, line.line().packs()));
+                plan.add(new PurchasePlan.Line(quotes.size() - 1, 0, line.line().packs()));
                 keys.add(Names.key(old.offer().item()));
             }
         }
-        PlanCost cost =
-                PlanCost.of(PurchaseProblem.once(needs, market.vendors(), quotes), new PurchasePlan(plan));
+        PlanCost cost = PlanCost.of(PurchaseProblem.once(needs, market.vendors(), quotes), new PurchasePlan(plan));
         Map<String, BigDecimal> paid = new HashMap<>();
         Map<String, BigDecimal> quantity = new HashMap<>();
         for (LineCost line : cost.lines()) {

@@ -122,8 +122,10 @@ public final class WhatMoves {
                         whole,
                         factor -> Edits.currency(book, currency, factor));
             }
-            BigDecimal work =
-                    cost.work().making().add(cost.work().filling()).add(cost.work().overhead());
+            BigDecimal work = cost.work()
+                    .making()
+                    .add(cost.work().filling())
+                    .add(cost.work().overhead());
             inProportion(Factor.of(Factor.Kind.LABOUR_RATE), work, factor -> Edits.wage(book, factor));
             ofMaking();
             return swings.stream()
@@ -164,7 +166,8 @@ public final class WhatMoves {
         private void handlingLosses(Run run) {
             List<Figure> losses = cost.needs().items().stream()
                     .map(Item::material)
-                    .filter(material -> material != null && !material.handlingLoss().isZero())
+                    .filter(material ->
+                            material != null && !material.handlingLoss().isZero())
                     .map(material -> material == null ? Figure.ZERO : material.handlingLoss())
                     .toList();
             if (!losses.isEmpty()) {
@@ -210,8 +213,8 @@ public final class WhatMoves {
         private void changing(Factor.Kind kind, Edit<@Nullable Changed> edit) {
             Changed less = edit.by(less());
             Changed more = edit.by(more());
-            swings.add(new Swing(
-                    Factor.of(kind), today, null, kept(less), kept(more), replanned(less), replanned(more)));
+            swings.add(
+                    new Swing(Factor.of(kind), today, null, kept(less), kept(more), replanned(less), replanned(more)));
         }
 
         private BigDecimal less() {

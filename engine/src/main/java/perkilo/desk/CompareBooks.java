@@ -49,8 +49,7 @@ public final class CompareBooks {
     }
 
     private static String words(Sources sources, CostOutcome.Costed costed) {
-        return sources.book().getFileName() + " on "
-                + costed.book().settings().costingDate();
+        return sources.book().getFileName() + " on " + costed.book().settings().costingDate();
     }
 
     /** The costs of one side; null if there are none. Messages name the side's file, so both can be told apart. */
@@ -62,8 +61,7 @@ public final class CompareBooks {
             Book book = sizes.applyTo(reading.value());
             found.addAll(RunSizes.problems(sources.book(), book));
             if (!RunSizes.isNothing(book)) {
-                Watched costing =
-                        new Watched(watch, Stage.COSTING, book.runs().size());
+                Watched costing = new Watched(watch, Stage.COSTING, book.runs().size());
                 outcome = new CostRuns(Planners.forRuns(), SearchLimits.usual(costing)).cost(book, costing);
                 found.addAll(outcome.findings());
             }

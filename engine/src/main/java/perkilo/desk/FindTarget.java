@@ -49,8 +49,7 @@ public final class FindTarget {
             return new TargetAnswer.Nothing(reading.account(), findings);
         }
         if (without.size() == book.products().size()) {
-            findings.add(Finding.error(
-                    BookReading.whole(request.sources().book()), DeskMessages.noTarget()));
+            findings.add(Finding.error(BookReading.whole(request.sources().book()), DeskMessages.noTarget()));
             return new TargetAnswer.Nothing(reading.account(), findings);
         }
         findings.addAll(without);
@@ -75,8 +74,7 @@ public final class FindTarget {
         Watched comparing = new Watched(watch, Stage.COMPARING, 0);
         Book book = costed.book()
                 .withRuns(open.stream().map(cost -> cost.needs().run()).toList());
-        SwapOutcome outcome = new SwapFinder(
-                        Planners.forWhatIfs(), SearchLimits.usual(comparing), new OjalgoSolver())
+        SwapOutcome outcome = new SwapFinder(Planners.forWhatIfs(), SearchLimits.usual(comparing), new OjalgoSolver())
                 .find(book, SwapOptions.usual().telling(comparing));
         return outcome instanceof SwapOutcome.Found found ? found : null;
     }

@@ -123,8 +123,8 @@ public record Book(
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, scenarios, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, scenarios,
+                gaps, account);
     }
 
     /** The same book with other offers. */
@@ -144,8 +144,8 @@ public record Book(
     /** The same book without what could not be read. */
     public Book withGaps(Gaps others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, others,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                others, account);
     }
 
     /** The same book with other settings. */
@@ -186,8 +186,8 @@ public record Book(
     /** The same book with other rates. */
     public Book withRates(ExchangeRates others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, others, scenarios, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, others, scenarios,
+                gaps, account);
     }
 
     /** The same book with other scenarios. */

@@ -58,8 +58,7 @@ public record Settings(
 
     /** The same settings with another way of making. */
     public Settings withMaking(Making other) {
-        return new Settings(
-                currencies, costingDate, buying, other, cashLimits, leastSaving, testing, sensitivity);
+        return new Settings(currencies, costingDate, buying, other, cashLimits, leastSaving, testing, sensitivity);
     }
 
     /** The same settings on another day. */

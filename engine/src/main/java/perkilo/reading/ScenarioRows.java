@@ -28,9 +28,7 @@ final class ScenarioRows {
             if (row.require(ScenariosSheet.CHANGE)) {
                 String what = row.text(ScenariosSheet.WHAT);
                 String change = change(row);
-                String name = row.isBlank(ScenariosSheet.NAME)
-                        ? what + " " + change
-                        : row.text(ScenariosSheet.NAME);
+                String name = row.isBlank(ScenariosSheet.NAME) ? what + " " + change : row.text(ScenariosSheet.NAME);
                 lines.add(new ScenarioLine(name, what, change, row.origin(ScenariosSheet.CHANGE)));
             }
         }

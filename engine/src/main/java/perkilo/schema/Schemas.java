@@ -27,6 +27,7 @@ public final class Schemas {
 
     /** The sheets that the tool itself adds to a workbook; they are never read as tables. */
     public static final List<String> RESULT_SHEETS = List.of(
+            "At a glance",
             "Cost summary",
             "Cost detail",
             "Price ladder",

@@ -95,9 +95,7 @@ public final class SettingsSheet {
 
     public static final InputColumn SENSITIVITY = InputColumn.of(
                     "Sensitivity %",
-                    PERCENT,
-                    "how far each price, rate and size is moved to see what it does to a cost",
-                    "10")
+                    PERCENT, "how far each price, rate and size is moved to see what it does to a cost", "10")
             .also("Sensitivity", "Sensitivity range %")
             .limited(Limits.BELOW_HUNDRED)
             .orElse("10");

@@ -55,8 +55,7 @@ final class ScenariosTest {
 
     @Test
     void each_scenario_of_the_sheet_is_costed_beside_today() throws IOException {
-        RawBook asked = today()
-                .sheet(
+        RawBook asked = today().sheet(
                         "Scenarios",
                         List.of("Name", "What", "Change"),
                         List.of("Strong dollar", "USD", "+10 %"),
@@ -80,12 +79,10 @@ final class ScenariosTest {
 
     @Test
     void a_percent_cell_means_what_it_shows() throws IOException {
-        RawBook asked = today()
-                .sheet("Scenarios", List.of("Name", "What", "Change"), List.of("Up", "USD", ""))
+        RawBook asked = today().sheet("Scenarios", List.of("Name", "What", "Change"), List.of("Up", "USD", ""))
                 .set("Scenarios", "C2", "<c s=\"2\"><v>0.1</v></c>");
 
-        assertCost(
-                json(run(asked), 0).get("scenarios"), "Up", book(6.5, 3.2, 24, 40, 30, 500, 0.99));
+        assertCost(json(run(asked), 0).get("scenarios"), "Up", book(6.5, 3.2, 24, 40, 30, 500, 0.99));
     }
 
     @Test
@@ -113,8 +110,7 @@ final class ScenariosTest {
                 "Fill loss | 10 % | Type a sign",
             })
     void what_is_not_understood_is_said_with_its_cell(String what, String change, String words) throws IOException {
-        RawBook asked = today()
-                .sheet(
+        RawBook asked = today().sheet(
                         "Scenarios",
                         List.of("Name", "What", "Change"),
                         List.of("One", what, change),
@@ -142,7 +138,8 @@ final class ScenariosTest {
     private void assertCost(JsonNode all, String name, RawBook same) throws IOException {
         for (JsonNode one : all) {
             if (one.get("name").textValue().equals(name)) {
-                JsonNode expected = json(run(same), 0).get("runs").get(0).get("unitCost").get("EUR");
+                JsonNode expected =
+                        json(run(same), 0).get("runs").get(0).get("unitCost").get("EUR");
                 assertThat(one.get("runs").get(0).get("cost")).as(name).isEqualTo(expected);
                 return;
             }

@@ -28,7 +28,13 @@ final class TargetCommandTest {
                 .sheet(
                         "Products",
                         List.of("Product", "Formula", "Fill", "Fill unit", "Target retail price", "Target margin %"),
-                        List.of("Balm 30", "Balm", 30, "g", retail.isEmpty() ? "" : new BigDecimal(retail), margin.isEmpty() ? "" : new BigDecimal(margin)));
+                        List.of(
+                                "Balm 30",
+                                "Balm",
+                                30,
+                                "g",
+                                retail.isEmpty() ? "" : new BigDecimal(retail),
+                                margin.isEmpty() ? "" : new BigDecimal(margin)));
     }
 
     /** 30 g at 4.52 per kg cost 0.1356; at half of 0.40 a unit may cost 0.20. */

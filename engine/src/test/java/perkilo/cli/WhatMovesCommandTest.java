@@ -33,10 +33,7 @@ final class WhatMovesCommandTest {
                         List.of("Supplier", "Item", "Pack size", "Pack unit", "Price", "Price per", "Currency"),
                         List.of("Tarnholt Oleo", "Shea butter", 5, "kg", shea, "kg", "EUR"),
                         List.of("Brayle Traders", "Sunflower oil", 20, "kg", 3.2, "kg", "USD"))
-                .sheet(
-                        "Rates",
-                        List.of("From", "To", "Rate", "Date"),
-                        List.of("USD", "EUR", dollar, "2026-11-20"))
+                .sheet("Rates", List.of("From", "To", "Rate", "Date"), List.of("USD", "EUR", dollar, "2026-11-20"))
                 .sheet("Batches", List.of("Formula", "Hours per batch"), List.of("Balm", 4))
                 .sheet(
                         "Products",

@@ -45,8 +45,7 @@ final class SizeSearchTest {
     private static final long RANGE = 120;
 
     @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
-    void halving_finds_what_trying_every_size_finds(
-            @ForAll @LongRange(min = 0, max = Long.MAX_VALUE - 1) long seed) {
+    void halving_finds_what_trying_every_size_finds(@ForAll @LongRange(min = 0, max = Long.MAX_VALUE - 1) long seed) {
         Book book = RandomBooks.inWholeCents(seed);
         Assume.that(book.settings().leftoverCredit().isZero());
         Assume.that(book.runs().get(0) instanceof Run.OfProduct);
@@ -92,8 +91,8 @@ final class SizeSearchTest {
     }
 
     /**
-     * By hand: 0.1 kg each; a can of 5 kg costs 100, a drum of 25 kg 240. One can is enough up to 50 units, two cans
-     * up to 100, all at 2.00 each. From 101 units on the drum is cheaper than three cans: 0.96 each.
+     * By hand: 0.1 kg each; a can of 5 kg costs 100, a drum of 25 kg 240. One can is enough up to 50 units, two cans up
+     * to 100, all at 2.00 each. From 101 units on the drum is cheaper than three cans: 0.96 each.
      */
     @Test
     void a_drum_in_place_of_cans_by_hand() {
@@ -142,7 +141,8 @@ final class SizeSearchTest {
         Book book = cans(null, null);
         CostOutcome.Costed costed = costed(book.withRuns(List.of(book.runs().get(0))));
 
-        assertThat(SizeSearch.of(costed, new CheapestPlan(), SearchLimits.usual())).isEmpty();
+        assertThat(SizeSearch.of(costed, new CheapestPlan(), SearchLimits.usual()))
+                .isEmpty();
     }
 
     @Test
@@ -154,8 +154,7 @@ final class SizeSearchTest {
     }
 
     /** Oil in cans and drums, 100 g a unit, runs of 10 and 240 units. */
-    private static Book cans(
-            @Nullable String yearly, @Nullable String shelfLife) {
+    private static Book cans(@Nullable String yearly, @Nullable String shelfLife) {
         Offer.PriceBreak can = new Offer.PriceBreak(null, Figure.of("100"), null, Origin.NONE);
         Offer.PriceBreak drum = new Offer.PriceBreak(null, Figure.of("240"), null, Origin.NONE);
         Formula.Line line = new Formula.Line("A", "Oil", Figure.of("1"), null, Origin.NONE);

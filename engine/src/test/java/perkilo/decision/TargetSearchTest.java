@@ -66,8 +66,8 @@ final class TargetSearchTest {
     }
 
     /**
-     * By hand: 60 units of 0.1 kg: two cans of 5 kg at 100 are the least outlay, 2.00 each; a jar costs 1.00. In a drum of
-     * 25 kg at 240 the oil costs 0.96. At 101 units the drum is the cheapest purchase anyway.
+     * By hand: 60 units of 0.1 kg: two cans of 5 kg at 100 are the least outlay, 2.00 each; a jar costs 1.00. In a drum
+     * of 25 kg at 240 the oil costs 0.96. At 101 units the drum is the cheapest purchase anyway.
      *
      * <pre>
      * today                 3.00 each, cash 260     the drum, 60 units      1.96 each, cash 300
@@ -96,7 +96,8 @@ final class TargetSearchTest {
     /** Oil at 20 a kilogram is all the raw material; a unit may cost 1.00 less, all of it on 0.1 kg: 10 a kilogram. */
     @Test
     void what_the_raw_materials_may_cost() {
-        assertThat(requireNonNull(target(cans("2.00")).allowedRawMaterialPerKg())).isEqualByComparingTo("10");
+        assertThat(requireNonNull(target(cans("2.00")).allowedRawMaterialPerKg()))
+                .isEqualByComparingTo("10");
         assertThat(target(cans("0.90")).allowedRawMaterialPerKg()).isNull(); // the jar alone costs more
     }
 
@@ -118,7 +119,10 @@ final class TargetSearchTest {
         assertThat(target.after()).isSameAs(target.cost());
     }
 
-    /** The chosen set, built by hand in the book and costed from the start, costs what is said; no single change beats it. */
+    /**
+     * The chosen set, built by hand in the book and costed from the start, costs what is said; no single change beats
+     * it.
+     */
     @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
     void the_set_holds_in_a_full_fresh_run(
             @ForAll @LongRange(min = 0, max = Long.MAX_VALUE - 1) long seed,
@@ -132,8 +136,7 @@ final class TargetSearchTest {
         BigDecimal cost = before.runs().get(0).unitCost().orElseThrow();
         BigDecimal allowed = cost.multiply(BigDecimal.valueOf(percent)).movePointLeft(2);
         Book wanted = sized.withProducts(Book.byName(
-                List.of(ProductFixture.like(
-                                sized.products().values().iterator().next())
+                List.of(ProductFixture.like(sized.products().values().iterator().next())
                         .pricing(new Product.Pricing(
                                 Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.ZERO, Figure.of(allowed)))
                         .product()),
@@ -151,7 +154,8 @@ final class TargetSearchTest {
             Run changed = run;
             for (TargetMove move : target.chosen()) {
                 if (move.kind() == TargetMove.Kind.RUN_SIZE) {
-                    changed = Edits.sized(run, requireNonNull(move.alone().needs().units()));
+                    changed =
+                            Edits.sized(run, requireNonNull(move.alone().needs().units()));
                 } else {
                     edited = onlyOffer(edited, move.what());
                 }

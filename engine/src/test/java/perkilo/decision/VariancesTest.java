@@ -65,8 +65,8 @@ final class VariancesTest {
     }
 
     /**
-     * By hand, for 100 units of 200 g in one drum of 25 kg at 10 USD a kilogram, 0.90 EUR a dollar, freight of 50 USD an
-     * order, 4 hours at 20 EUR, one-off costs of 300 EUR: oil 20 kg × (250 + 50) × 0.9 / 25 = 216.
+     * By hand, for 100 units of 200 g in one drum of 25 kg at 10 USD a kilogram, 0.90 EUR a dollar, freight of 50 USD
+     * an order, 4 hours at 20 EUR, one-off costs of 300 EUR: oil 20 kg × (250 + 50) × 0.9 / 25 = 216.
      */
     @Test
     void each_change_is_in_its_own_part() {
@@ -96,8 +96,8 @@ final class VariancesTest {
         Formula old = book.formula("F").orElseThrow();
         Settings settings = book.settings();
         Book other = book.withFormula(new Formula("F", List.of(oil, water), old.batching(), Origin.NONE))
-                .withSettings(settings.withMaking(new Settings.Making(
-                        settings.labourRate(), settings.overhead(), Figure.ONE)));
+                .withSettings(settings.withMaking(
+                        new Settings.Making(settings.labourRate(), settings.overhead(), Figure.ONE)));
 
         assertOnly(only(book, other), Variance.Part.RECIPE, "-0.98");
     }
@@ -155,9 +155,9 @@ final class VariancesTest {
     void nothing_changed_is_nothing(@ForAll @LongRange(min = 0, max = Long.MAX_VALUE - 1) long seed) {
         CostOutcome.Costed same = costed(RandomBooks.any(seed));
         for (Variance run : Variances.between(same, same).runs()) {
-            run.parts().forEach((part, amount) -> assertThat(amount)
-                    .as(part.words())
-                    .isCloseTo(BigDecimal.ZERO, within(TINY)));
+            run.parts()
+                    .forEach((part, amount) ->
+                            assertThat(amount).as(part.words()).isCloseTo(BigDecimal.ZERO, within(TINY)));
         }
     }
 
@@ -226,8 +226,7 @@ final class VariancesTest {
                 Origin.NONE);
         Formula.Line line = new Formula.Line("A", "Oil", Figure.of("1"), null, Origin.NONE);
         Product plain = ProductFixture.of("P", "F", "200", Measure.G)
-                .filling(new Product.Filling(
-                        Figure.of("200"), Measure.G, null, null, null, Figure.of(fillLoss)))
+                .filling(new Product.Filling(Figure.of("200"), Measure.G, null, null, null, Figure.of(fillLoss)))
                 .product();
         Product product = new Product(
                 plain.name(),
@@ -247,8 +246,8 @@ final class VariancesTest {
                 new Formula("F", List.of(line), batching, Origin.NONE),
                 product,
                 "100",
-                new ExchangeRates(List.of(new DatedRate(
-                        Currencies.of("USD"), Currencies.of("EUR"), Figure.of(dollar), day, "test"))));
+                new ExchangeRates(List.of(
+                        new DatedRate(Currencies.of("USD"), Currencies.of("EUR"), Figure.of(dollar), day, "test"))));
     }
 
     private static Book book(

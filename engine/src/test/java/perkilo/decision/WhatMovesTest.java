@@ -72,8 +72,7 @@ final class WhatMovesTest {
             assertThat(whole).isCloseTo(moves.cost().total(), within(new BigDecimal("1e-25")));
             assertThat(fractions).isCloseTo(BigDecimal.ONE, within(new BigDecimal("1e-25")));
             BigDecimal unit = moves.cost().unitCost().orElse(null);
-            BigDecimal sum =
-                    moves.shares().stream().map(Share::ofOne).reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal sum = moves.shares().stream().map(Share::ofOne).reduce(BigDecimal.ZERO, BigDecimal::add);
             if (unit != null) {
                 assertThat(sum).isCloseTo(unit, within(new BigDecimal("1e-25")));
             }
@@ -107,8 +106,11 @@ final class WhatMovesTest {
         Book book = RandomBooks.any(seed);
         CostOutcome.Costed costed = costed(book);
         Assume.that(costed.runs().size() == 1);
-        List<CostMoves> all =
-                WhatMoves.replanned(costed, new CheapestPlan(), SearchLimits.usual(), done -> assertThat(done).isOne());
+        List<CostMoves> all = WhatMoves.replanned(
+                costed,
+                new CheapestPlan(),
+                SearchLimits.usual(),
+                done -> assertThat(done).isOne());
         CostMoves moves = all.get(0);
         for (Swing swing : moves.swings()) {
             BigDecimal down = fresh(book, moves.cost(), swing.factor(), DOWN);
@@ -216,11 +218,7 @@ final class WhatMovesTest {
                 List.of(),
                 List.of(),
                 new ExchangeRates(List.of(new DatedRate(
-                        Currencies.of("USD"),
-                        Currencies.of("EUR"),
-                        Figure.of("0.90"),
-                        usual.costingDate(),
-                        "test"))));
+                        Currencies.of("USD"), Currencies.of("EUR"), Figure.of("0.90"), usual.costingDate(), "test"))));
     }
 
     private static void isClose(Swing swing, BigDecimal found, RunCost cost, RunCost again) {
@@ -232,10 +230,7 @@ final class WhatMovesTest {
         assertThat(found).as(swing.toString()).isCloseTo(perkilo.decision.Measure.ofOne(again), within(most));
     }
 
-    private static void isSame(
-            Swing swing,
-            @Nullable BigDecimal found,
-            @Nullable BigDecimal expected) {
+    private static void isSame(Swing swing, @Nullable BigDecimal found, @Nullable BigDecimal expected) {
         if (expected == null) {
             assertThat(found).as(swing.toString()).isNull();
         } else {
@@ -250,8 +245,7 @@ final class WhatMovesTest {
                 .cost());
     }
 
-    private static @Nullable BigDecimal fresh(
-            Book book, RunCost cost, Factor what, BigDecimal factor) {
+    private static @Nullable BigDecimal fresh(Book book, RunCost cost, Factor what, BigDecimal factor) {
         Run run = cost.needs().run();
         Book edited = edited(book, cost, what, factor);
         if (what.kind() == Factor.Kind.RUN_SIZE) {
@@ -274,7 +268,8 @@ final class WhatMovesTest {
             case LABOUR_RATE -> Edits.wage(book, factor);
             case FILL -> Edits.fill(book, made, factor);
             case FILL_LOSS -> Edits.fillLoss(book, made, factor);
-            case HANDLING_LOSSES -> Edits.handlingLosses(book, cost.needs().formula().name(), factor);
+            case HANDLING_LOSSES ->
+                Edits.handlingLosses(book, cost.needs().formula().name(), factor);
             case COMPONENT_LOSSES -> Edits.componentLosses(book, made, factor);
             case RUN_SIZE -> book;
         };
@@ -283,8 +278,8 @@ final class WhatMovesTest {
     private static Book withoutOrderCharges(Book book) {
         Map<String, Supplier> suppliers = new LinkedHashMap<>();
         book.suppliers().forEach((key, old) -> {
-            Supplier.Charges charges = new Supplier.Charges(
-                    Figure.ZERO, old.freightPerKg(), old.insurance(), old.duty());
+            Supplier.Charges charges =
+                    new Supplier.Charges(Figure.ZERO, old.freightPerKg(), old.insurance(), old.duty());
             suppliers.put(
                     key,
                     new Supplier(

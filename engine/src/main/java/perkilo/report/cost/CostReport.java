@@ -46,7 +46,8 @@ public final class CostReport {
         sheets.add(LadderSheet.of(home, detail.runs(), costed.incomplete()));
         List<RunFigures> figures = new ArrayList<>();
         for (RunCells run : detail.runs()) {
-            figures.add(new DecisionCells(run, new Moving(costed.market(), run.cost().purchase())));
+            figures.add(new DecisionCells(
+                    run, new Moving(costed.market(), run.cost().purchase())));
         }
         if (!decisions.moves().isEmpty()) {
             sheets.add(MovesSheet.of(decisions, figures, settings.sensitivity(), costed.incomplete()));
@@ -56,6 +57,10 @@ public final class CostReport {
         }
         if (decisions.scenarios() != null && !figures.isEmpty()) {
             sheets.add(ScenarioSheet.of(decisions.scenarios(), home, figures));
+        }
+        ResultSheet pages = ProductPages.of(costed, detail.runs(), figures, findings);
+        if (pages != null) {
+            sheets.add(0, pages);
         }
         WhatWasRead.add(sheets, costed.book().account());
         Report.Said said = new Report.Said("cost", findings);

@@ -28,13 +28,15 @@ final class DecisionMessages {
     static String steps(int number, List<String> falls) {
         return number == 0
                 ? "No size in between makes a unit really cheaper; its cost falls slowly, as more units share fixed work."
-                : Counted.of(number, "size") + (number == 1 ? " makes" : " make") + " a unit really cheaper. The largest "
-                        + (falls.size() == 1 ? "fall: " : "falls: ") + String.join("; ", falls) + ".";
+                : Counted.of(number, "size") + (number == 1 ? " makes" : " make")
+                        + " a unit really cheaper. The largest " + (falls.size() == 1 ? "fall: " : "falls: ")
+                        + String.join("; ", falls) + ".";
     }
 
     /** Sizes with a small fall. */
     static String smallerSteps(int number) {
-        return Counted.of(number, "more size") + (number == 1 ? " makes" : " make") + " a unit cheaper by less than 0.5 %.";
+        return Counted.of(number, "more size") + (number == 1 ? " makes" : " make")
+                + " a unit cheaper by less than 0.5 %.";
     }
 
     /** What is bought instead. */

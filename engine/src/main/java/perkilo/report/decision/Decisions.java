@@ -15,7 +15,10 @@ import perkilo.decision.SizeAdvice;
  * @param scenarios costed beside today; null if there are none
  */
 public record Decisions(
-        List<CostMoves> moves, boolean replanned, @Nullable List<SizeAdvice> sizes, @Nullable ScenarioCosts scenarios) {
+        List<CostMoves> moves,
+        boolean replanned,
+        @Nullable List<SizeAdvice> sizes,
+        @Nullable ScenarioCosts scenarios) {
 
     public Decisions {
         moves = List.copyOf(moves);

@@ -14,7 +14,7 @@ public final class ScenarioSheet {
 
     private static final String NAME = "Scenarios compared";
     private static final int FIRST = 3;
-    private static final int CHART_ROWS = 19;
+    private static final int CHART_ROWS = 15;
     private static final int CHART_COLUMNS = 5;
 
     private ScenarioSheet() {}
@@ -41,9 +41,8 @@ public final class ScenarioSheet {
                             scenario.scenario().name(), scenario.scenario().changes()));
         }
         ScenarioTable columns = new ScenarioTable(costs, home);
-        Placed<ScenarioTable.Run> rows = columns.onSheet()
-                .at(sheet, next + 1, columns.rows(figures))
-                .write();
+        Placed<ScenarioTable.Run> rows =
+                columns.onSheet().at(sheet, next + 1, columns.rows(figures)).write();
         Chart.Range runs = rows.range(columns.run);
         List<Chart.Series> series = new ArrayList<>();
         series.add(new Chart.Series("Today", runs, rows.range(columns.today)));

@@ -58,9 +58,8 @@ public final class ScenarioTable {
                     .width(WIDTH);
             each.add(cost);
             changes.add(Column.<Run>of(name + " change", name + ", change")
-                    .formula(row -> row.has(cost)
-                            ? row.ref(cost).over(row.ref(today())).minus(Expr.of(1))
-                            : null)
+                    .formula(row ->
+                            row.has(cost) ? row.ref(cost).over(row.ref(today())).minus(Expr.of(1)) : null)
                     .format(NumberFormat.PERCENT)
                     .width(WIDTH));
         }
@@ -108,7 +107,9 @@ public final class ScenarioTable {
                         Column.<InScenario>of("units", "")
                                 .json(row -> row.today().needs().units()),
                         Column.<InScenario>of("unitsInScenario", "")
-                                .json(row -> row.now() == null ? null : row.now().needs().units()),
+                                .json(row -> row.now() == null
+                                        ? null
+                                        : row.now().needs().units()),
                         Column.<InScenario>of("today", "").json(row -> ScenarioCosts.ofOne(row.today())),
                         Column.<InScenario>of("cost", "")
                                 .json(row -> row.now() == null ? null : ScenarioCosts.ofOne(row.now())),

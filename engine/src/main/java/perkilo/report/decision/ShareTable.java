@@ -22,7 +22,8 @@ public final class ShareTable {
     private final Column<Share> item = Column.<Share>of("item", "What it consists of")
             .words(Share::name)
             .look(Look.LABEL)
-            .link(share -> share.item() == null ? Origin.NONE : share.item().item().origin())
+            .link(share ->
+                    share.item() == null ? Origin.NONE : share.item().item().origin())
             .totalWords("Total")
             .json();
 
@@ -58,7 +59,8 @@ public final class ShareTable {
                         : row.ref(ofOne).over(row.table().total(ofOne)))
                 .format(NumberFormat.PERCENT)
                 .sum()
-                .json(share -> share.fraction() == null ? null : share.fraction().movePointRight(2));
+                .json(share ->
+                        share.fraction() == null ? null : share.fraction().movePointRight(2));
     }
 
     /** The table as the sheet shows it. */

@@ -80,8 +80,8 @@ public final class SizesSheet {
         } else {
             boolean over = advice.largest().needs().units() != null
                     && advice.largest().needs().units().longValueExact() > limit.units();
-            String words = (over ? Sign.ATTENTION + " " : "")
-                    + DecisionMessages.largestSize(limit.units(), limit.material());
+            String words =
+                    (over ? Sign.ATTENTION + " " : "") + DecisionMessages.largestSize(limit.units(), limit.material());
             sheet.text(lines.next(), SheetBuilder.FIRST_COLUMN, words, over ? Look.WARNING : Look.PLAIN);
         }
         lines.skip(1);

@@ -90,8 +90,7 @@ public final class SwingTable {
      * @param withReplanned whether purchases were planned anew
      */
     Table<Swing> onSheet(boolean withReplanned) {
-        List<Column<Swing>> columns =
-                new ArrayList<>(List.of(factor, moving, down, up, changeDown, changeUp));
+        List<Column<Swing>> columns = new ArrayList<>(List.of(factor, moving, down, up, changeDown, changeUp));
         if (withReplanned) {
             columns.addAll(List.of(downReplanned, upReplanned));
         }
@@ -140,7 +139,8 @@ public final class SwingTable {
 
     private Column<Swing> change(String key, String heading, Column<Swing> of) {
         return Column.<Swing>of(key, heading)
-                .formula(row -> figures == null || !row.has(of) ? null : row.ref(of).minus(figures.ofOne()))
+                .formula(row ->
+                        figures == null || !row.has(of) ? null : row.ref(of).minus(figures.ofOne()))
                 .format(money)
                 .width(WIDTH);
     }
@@ -162,16 +162,14 @@ public final class SwingTable {
             return null;
         }
         Factor what = swing.factor();
-        Expr whole =
-                switch (what.kind()) {
-                    case ITEM -> cells.withPrice(item(what.name()));
-                    case CURRENCY -> sum(item -> cells.withCurrency(item, what.name()));
-                    case LABOUR_RATE -> cells.head(Head.MAKING)
-                            .plus(cells.head(Head.FILLING))
-                            .plus(cells.head(Head.OVERHEAD));
-                    case FILL, FILL_LOSS, HANDLING_LOSSES, COMPONENT_LOSSES, RUN_SIZE -> throw new IllegalStateException(
-                            what + " does not move in proportion");
-                };
+        Expr whole = switch (what.kind()) {
+            case ITEM -> cells.withPrice(item(what.name()));
+            case CURRENCY -> sum(item -> cells.withCurrency(item, what.name()));
+            case LABOUR_RATE ->
+                cells.head(Head.MAKING).plus(cells.head(Head.FILLING)).plus(cells.head(Head.OVERHEAD));
+            case FILL, FILL_LOSS, HANDLING_LOSSES, COMPONENT_LOSSES, RUN_SIZE ->
+                throw new IllegalStateException(what + " does not move in proportion");
+        };
         return whole.over(cells.measure());
     }
 

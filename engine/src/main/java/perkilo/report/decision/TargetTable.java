@@ -19,13 +19,13 @@ import perkilo.sheet.table.Table;
 /** What a unit may cost, what it costs, and what would bring it there: a row for each run. */
 public final class TargetTable {
 
-    private static final int WIDTH = 14;
+    private static final int WIDTH = 12;
     private static final int DIGITS = 2;
 
     private final Column<TargetCost> product = Column.<TargetCost>of("product", "Product")
             .words(one -> one.cost().needs().name())
             .look(Look.LABEL)
-            .width(28)
+            .width(24)
             .link(one -> one.targetRetail().origin())
             .json()
             .terminal("Run", one -> one.cost().needs().title());
@@ -33,7 +33,7 @@ public final class TargetTable {
     private final Column<TargetCost> units = Column.<TargetCost>of("units", "Units")
             .value(one -> one.cost().needs().units())
             .format(NumberFormat.WHOLE)
-            .width(10)
+            .width(8)
             .json();
 
     private final Column<TargetCost> retail;
@@ -47,9 +47,8 @@ public final class TargetTable {
     private final Column<TargetCost> cash;
     private final Column<TargetCost> cashAfter;
 
-    private final Column<TargetCost> reached = Column.<TargetCost>of("reached", "")
-            .json(TargetCost::isReached)
-            .notOnSheet();
+    private final Column<TargetCost> reached =
+            Column.<TargetCost>of("reached", "").json(TargetCost::isReached).notOnSheet();
 
     private final Column<TargetCost> chosen = Column.<TargetCost>of("moves", "")
             .json(one -> MOVES.with(one.chosen()))
@@ -116,7 +115,7 @@ public final class TargetTable {
                 .json(TargetCost::allowedRawMaterialPerKg);
         moves = Column.<TargetCost>of("what", "What brings it there with the least cash")
                 .words(TargetTable::words)
-                .width(60);
+                .width(44);
         after = Column.<TargetCost>of("unitCostAfter", "Unit cost then")
                 .value(TargetCost::unitCostAfter)
                 .format(fine)
@@ -199,7 +198,8 @@ public final class TargetTable {
         if (one.isMet()) {
             return "reached as it is";
         }
-        String set = String.join(" + ", one.chosen().stream().map(TargetMove::what).toList());
+        String set =
+                String.join(" + ", one.chosen().stream().map(TargetMove::what).toList());
         if (one.isReached()) {
             return set;
         }

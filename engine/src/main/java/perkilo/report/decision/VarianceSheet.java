@@ -1,6 +1,8 @@
 package perkilo.report.decision;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,8 +48,7 @@ public final class VarianceSheet {
                 "The cost of one unit (of one kilogram where nothing is filled). Replaced in this order: recipe, process, price,"
                         + " exchange rate, charges, purchase choice, one-offs. The parts add up to the change.");
         VarianceSheet writer = new VarianceSheet(home, new Lines(sheet, 4));
-        writer.lines.write(
-                writer.lines.place(new VarianceTable(home).onSheet(), variances.runs()));
+        writer.lines.write(writer.lines.place(new VarianceTable(home).onSheet(), variances.runs()));
         for (String title : variances.unmatched()) {
             writer.lines.hint(DecisionMessages.notCompared(title));
         }
@@ -57,7 +58,12 @@ public final class VarianceSheet {
                 whole.put(part, variances.whole(part));
             }
             writer.waterfall(
-                    "All runs together", variances.wholeBefore(), whole, variances.wholeAfter(), MONEY, " for all runs");
+                    "All runs together",
+                    variances.wholeBefore(),
+                    whole,
+                    variances.wholeAfter(),
+                    MONEY,
+                    " for all runs");
         }
         for (Variance run : variances.runs()) {
             boolean filled = run.after().needs().units() != null;
@@ -92,7 +98,7 @@ public final class VarianceSheet {
         sheet.chart(new Chart(
                 Chart.Kind.STACKED_COLUMNS,
                 title,
-                new Chart.Axes("", home + per, new NumberFormat("0.00"), false),
+                new Chart.Axes("", home + per, new NumberFormat("0.00"), false, from(steps)),
                 List.of(
                         new Chart.Series("Not drawn", names, steps.range(columns.base), false),
                         new Chart.Series("Cost", names, steps.range(columns.total)),
@@ -100,5 +106,22 @@ public final class VarianceSheet {
                         new Chart.Series("Less", names, steps.range(columns.less))),
                 new Chart.Place(top, left, top + CHART_ROWS - 1, left + CHART_COLUMNS - 1)));
         lines.skip(CHART_ROWS + 2);
+    }
+
+    /**
+     * Where the axis begins, so that the steps can be seen beside the whole: two times their height below the lowest.
+     */
+    private static BigDecimal from(Placed<VarianceTable.Step> steps) {
+        BigDecimal sum = BigDecimal.ZERO;
+        BigDecimal lowest = null;
+        BigDecimal highest = BigDecimal.ZERO;
+        for (VarianceTable.Step step : steps.rows()) {
+            sum = step.isTotal() ? step.amount() : sum.add(step.amount());
+            lowest = lowest == null ? sum : lowest.min(sum);
+            highest = highest.max(sum);
+        }
+        BigDecimal low = lowest == null ? BigDecimal.ZERO : lowest;
+        BigDecimal begin = low.subtract(highest.subtract(low).multiply(BigDecimal.valueOf(2)));
+        return begin.signum() <= 0 ? BigDecimal.ZERO : begin.round(new MathContext(2, RoundingMode.FLOOR));
     }
 }

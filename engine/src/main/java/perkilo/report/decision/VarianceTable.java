@@ -46,9 +46,8 @@ public final class VarianceTable {
     private final Column<Variance> after;
     private final List<Column<Variance>> parts = new ArrayList<>();
 
-    private final Column<Variance> allParts = Column.<Variance>of("parts", "")
-            .json(VarianceTable::byWords)
-            .notOnSheet();
+    private final Column<Variance> allParts =
+            Column.<Variance>of("parts", "").json(VarianceTable::byWords).notOnSheet();
 
     /**
      * The columns.
@@ -145,9 +144,8 @@ public final class VarianceTable {
                             : row.ref(amount()).plus(previous(row)))
                     .format(money);
             base = Column.<Step>of("base", "Not drawn")
-                    .formula(row -> row.entry().isTotal()
-                            ? Expr.of(0)
-                            : row.ref(end()).min(previous(row)))
+                    .formula(row ->
+                            row.entry().isTotal() ? Expr.of(0) : row.ref(end()).min(previous(row)))
                     .format(money)
                     .look(Look.HINT);
             total = Column.<Step>of("total", "Cost")
