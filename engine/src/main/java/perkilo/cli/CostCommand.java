@@ -38,7 +38,7 @@ final class CostCommand extends Command {
     private final OptionSpec what = Options.values(
             String.class,
             "CHANGE",
-            "Also cost a scenario beside today, such as \"USD +10 %\" or \"Run size 2000; Labour rate +5 %\". Can be given"
+            "Also cost a scenario beside today, such as \"USD +10 %%\" or \"Run size 2000; Labour rate +5 %%\". Can be given"
                     + " several times; for one workbook.",
             "--what");
     private final SourceOptions sources;

@@ -190,7 +190,7 @@ public final class WhatMoves {
         }
 
         /** A factor with which a part of the cost moves in proportion. */
-        private void inProportion(Factor factor, BigDecimal whole, Edit<Book> edit) {
+        private void inProportion(Factor factor, BigDecimal whole, EditOfBook edit) {
             if (whole.signum() == 0) {
                 return;
             }
@@ -210,7 +210,7 @@ public final class WhatMoves {
         }
 
         /** A factor that changes what the run needs. */
-        private void changing(Factor.Kind kind, Edit<@Nullable Changed> edit) {
+        private void changing(Factor.Kind kind, ChangeOfRun edit) {
             Changed less = edit.by(less());
             Changed more = edit.by(more());
             swings.add(
@@ -256,10 +256,17 @@ public final class WhatMoves {
         }
     }
 
-    /** Something changed by a factor. */
+    /** A book changed by a factor. */
     @FunctionalInterface
-    private interface Edit<T extends @Nullable Object> {
+    private interface EditOfBook {
 
-        T by(BigDecimal factor);
+        Book by(BigDecimal factor);
+    }
+
+    /** A run changed by a factor; null if there is no such run. */
+    @FunctionalInterface
+    private interface ChangeOfRun {
+
+        @Nullable Changed by(BigDecimal factor);
     }
 }
