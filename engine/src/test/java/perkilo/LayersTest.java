@@ -65,6 +65,7 @@ final class LayersTest {
         "perkilo.costing..",
         "perkilo.orderplan..",
         "perkilo.swaps..",
+        "perkilo.decision..",
         "perkilo.sheet..",
         "perkilo.report..",
         "perkilo.desk.."
@@ -127,6 +128,10 @@ final class LayersTest {
             core("perkilo.swaps..", "perkilo.costing..", "org.ojalgo..");
 
     @ArchTest
+    static final ArchRule decisions_use_costing_and_swaps_and_know_no_planner =
+            core("perkilo.decision..", "perkilo.costing..", "perkilo.swaps..");
+
+    @ArchTest
     static final ArchRule sheets_know_nothing_of_costing = only("perkilo.sheet..", "perkilo.origin..");
 
     @ArchTest
@@ -162,8 +167,13 @@ final class LayersTest {
                     "perkilo.sheet.."));
 
     @ArchTest
-    static final ArchRule reports_use_all_answers_and_no_library =
-            core("perkilo.report..", "perkilo.costing..", "perkilo.orderplan..", "perkilo.swaps..", "perkilo.sheet..");
+    static final ArchRule reports_use_all_answers_and_no_library = core(
+            "perkilo.report..",
+            "perkilo.costing..",
+            "perkilo.orderplan..",
+            "perkilo.swaps..",
+            "perkilo.decision..",
+            "perkilo.sheet..");
 
     @ArchTest
     static final ArchRule nothing_but_cli_uses_cli = noClasses()

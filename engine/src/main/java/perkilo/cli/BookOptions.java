@@ -32,6 +32,11 @@ final class BookOptions {
         return sources.with(book());
     }
 
+    /** The options for what is read together with a workbook. */
+    SourceOptions more() {
+        return sources;
+    }
+
     /** Whether the answer is printed as JSON. */
     boolean json() {
         return printing.json();

@@ -129,6 +129,30 @@ final class CommandMessages {
         return Counted.of(errors, "error") + "; nothing was written.";
     }
 
+    /** That an option is for one workbook. */
+    static String onlyForOneBook(String option) {
+        return option + " works with one workbook. Leave it out for several workbooks or a folder.";
+    }
+
+    // compare
+
+    static String nothingToCompareWith() {
+        return "Name a second workbook to compare with, as in \"perkilo compare before.xlsx after.xlsx\", or two days with"
+                + " --dates 2026-05-01,2026-11-01.";
+    }
+
+    static String bookOrDates() {
+        return "Compare with a second workbook or with --dates, not with both.";
+    }
+
+    static String notTwoDays(List<String> typed) {
+        return "--dates takes two days, such as --dates 2026-05-01,2026-11-01, but was given " + listed(typed) + ".";
+    }
+
+    static String dateAndDates() {
+        return "--date sets one costing date and --dates sets two. Leave one of them out.";
+    }
+
     // run sizes
 
     static String badUnits(List<String> typed) {

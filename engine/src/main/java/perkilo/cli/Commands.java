@@ -8,7 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 final class Commands {
 
     /** The names of the commands. */
-    static final List<String> NAMES = List.of("check", "cost", "order", "swap", "prices", "rates", "new");
+    static final List<String> NAMES =
+            List.of("check", "cost", "order", "swap", "target", "compare", "prices", "rates", "new");
 
     private Commands() {}
 
@@ -18,6 +19,8 @@ final class Commands {
             case "cost" -> new CostCommand(checkFirst);
             case "order" -> new OrderCommand();
             case "swap" -> new SwapCommand();
+            case "target" -> new TargetCommand();
+            case "compare" -> new CompareCommand();
             case "prices" -> new PricesCommand();
             case "rates" -> new RatesCommand();
             case "new" -> new NewCommand();

@@ -12,12 +12,14 @@ import perkilo.desk.Checked;
 import perkilo.desk.CostAnswer;
 import perkilo.desk.CostBook;
 import perkilo.desk.CostRequest;
+import perkilo.desk.CostWishes;
 import perkilo.desk.Destination;
 import perkilo.desk.PortfolioRequest;
 import perkilo.json.CostJson;
 import perkilo.origin.Finding;
 import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.write.Written;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command {@code cost}: costs every run of every product, of one book or of many. */
@@ -25,6 +27,20 @@ final class CostCommand extends Command {
 
     private final PositionalParamSpec books = Options.parameters(
             "1..*", Path.class, "BOOK", "The workbook, .xlsx or .xlsm. Can be several workbooks, or folders of them.");
+    private final OptionSpec sensitivity = Options.flag(
+            "Also plan the purchase anew for everything that moves a cost, for the sheet What moves the cost. Takes longer;"
+                    + " for one workbook.",
+            "--sensitivity");
+    private final OptionSpec sizes = Options.flag(
+            "Also search all run sizes between the smallest and the largest of each product for those from which a unit"
+                    + " really costs less. Takes longer; for one workbook.",
+            "--sizes");
+    private final OptionSpec what = Options.values(
+            String.class,
+            "CHANGE",
+            "Also cost a scenario beside today, such as \"USD +10 %%\" or \"Run size 2000; Labour rate +5 %%\". Can be given"
+                    + " several times; for one workbook.",
+            "--what");
     private final SourceOptions sources;
     private final PrintOptions printing;
     private final OutputOptions output;
@@ -45,7 +61,7 @@ final class CostCommand extends Command {
                         + " portfolio-costed.xlsx compares them. --out then names a folder. A workbook with errors"
                         + " does not stop the others; the exit code is then 1.");
         this.checkFirst = checkFirst;
-        takes(books);
+        takes(books, sensitivity, sizes, what);
         sources = new SourceOptions(this);
         printing = new PrintOptions(this);
         output = new OutputOptions(this);
@@ -59,6 +75,14 @@ final class CostCommand extends Command {
         Console console = new Console(this, printing.json(), printing.quiet());
         List<Path> all = Options.allSaid(books, Path.class);
         if (all.size() > 1 || Files.isDirectory(all.get(0))) {
+            for (OptionSpec one : List.of(sensitivity, sizes)) {
+                if (Options.isOn(one)) {
+                    throw wrong(CommandMessages.onlyForOneBook(one.longestName()));
+                }
+            }
+            if (!Options.allSaid(what, String.class).isEmpty()) {
+                throw wrong(CommandMessages.onlyForOneBook(what.longestName()));
+            }
             return new PortfolioWords(this, console).cost(request(all));
         }
         FileStamp book = FileStamp.of(all.get(0));
@@ -66,7 +90,7 @@ final class CostCommand extends Command {
     }
 
     private int one(Console console, FileStamp book) throws IOException {
-        CostRequest request = new CostRequest(sources.with(book.file()), runs.sizes(), today());
+        CostRequest request = new CostRequest(sources.with(book.file()), runs.sizes(), wishes(), today());
         CostAnswer answer;
         try (Progress progress = console.progress()) {
             answer = new CostBook().cost(request, progress);
@@ -83,7 +107,7 @@ final class CostCommand extends Command {
         CheckWords.say(console, checked);
         CostAnswer answer;
         try (Progress progress = console.progress()) {
-            answer = new CostBook().cost(book.file(), checked.reading(), runs.sizes(), progress);
+            answer = new CostBook().cost(book.file(), checked.reading(), runs.sizes(), wishes(), progress);
         }
         int exit = said(console, book, answer, checked.findings());
         return exit == Exit.DONE && checked.hasErrors() ? Exit.PARTLY : exit;
@@ -99,7 +123,7 @@ final class CostCommand extends Command {
         }
         Written written = output.destination().write(book, Destination.COSTED, costed.report(), today());
         if (printing.json()) {
-            console.json(CostJson.of(costed.costed(), all));
+            console.json(CostJson.of(costed.costed(), costed.decisions(), all));
         }
         if (!costed.costed().isComplete()) {
             console.say(costed.costed().headline());
@@ -110,6 +134,11 @@ final class CostCommand extends Command {
         console.findings(unsaid);
         console.written(written);
         return costed.isComplete() ? Exit.DONE : Exit.PARTLY;
+    }
+
+    private CostWishes wishes() {
+        return new CostWishes(
+                Options.isOn(sensitivity), Options.isOn(sizes), WhatIfWords.lines(Options.allSaid(what, String.class)));
     }
 
     private static List<Finding> without(List<Finding> findings, List<Finding> before) {

@@ -46,7 +46,8 @@ final class PortfolioWords implements BookView<PortfolioWords.Shown> {
             indented.set(0, "  " + line.get(0));
             lines.add(indented);
         }
-        return new Shown(lines, console.isJson() ? CostJson.of(costed.costed(), costed.findings()) : null);
+        return new Shown(
+                lines, console.isJson() ? CostJson.of(costed.costed(), costed.decisions(), costed.findings()) : null);
     }
 
     /** Costs all books, prints the results and returns the exit code. */

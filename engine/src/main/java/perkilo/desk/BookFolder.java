@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 final class BookFolder {
 
     private static final Pattern BACKUP = Pattern.compile(".*\\.backup-\\d{4}-\\d\\d-\\d\\d-\\d+");
-    private static final List<String> RESULTS = List.of(Destination.COSTED, Destination.ORDERED, Destination.SWAPPED);
+    private static final List<String> RESULTS = List.of(
+            Destination.COSTED, Destination.ORDERED, Destination.SWAPPED, Destination.TARGET, Destination.COMPARED);
 
     private BookFolder() {}
 

@@ -6,6 +6,7 @@ import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.origin.SameCause;
 import perkilo.report.cost.CostReport;
+import perkilo.report.decision.Decisions;
 import perkilo.sheet.Report;
 
 /** The outcome of costing one book. */
@@ -23,9 +24,10 @@ public sealed interface CostAnswer {
      * Something is known of at least one run. If a search was stopped, the purchase of that run is not proven.
      *
      * @param costed the costs, and what is missing of runs that are not complete
+     * @param decisions what was found out to decide by
      * @param findings everything that a person should know
      */
-    record Costed(CostOutcome.Costed costed, List<Finding> findings) implements CostAnswer {
+    record Costed(CostOutcome.Costed costed, Decisions decisions, List<Finding> findings) implements CostAnswer {
 
         public Costed {
             findings = SameCause.once(findings);
@@ -43,7 +45,7 @@ public sealed interface CostAnswer {
 
         /** The result sheets. */
         public Report report() {
-            return CostReport.of(costed, findings);
+            return CostReport.of(costed, decisions, findings);
         }
     }
 

@@ -11,6 +11,29 @@ final class DeskMessages {
 
     private DeskMessages() {}
 
+    /** That amounts in two currencies are not compared. */
+    static String otherHome(String before, String after) {
+        return "The two have different home currencies, " + before + " and " + after
+                + ", so their costs cannot be compared. Set the same Home currency in both.";
+    }
+
+    /** That there is nothing to compare. */
+    static String nothingToCompare() {
+        return "No run of the same product and size is complete on both sides, so nothing can be compared. See Runs, or name"
+                + " sizes with --units.";
+    }
+
+    /** That no product has a target. */
+    static String noTarget() {
+        return "No product has both a target retail price and a target margin. Fill in Target retail price and Target margin %"
+                + " on Products.";
+    }
+
+    /** That a product is left out. */
+    static String noTargetOf(String product, String column) {
+        return product + " has no target cost, because " + column + " is blank.";
+    }
+
     // runs
 
     static String noRun() {

@@ -33,6 +33,12 @@ public record Destination(@Nullable Path out, boolean inPlace, boolean sheetOnly
     /** The ending of a file name for a workbook with the sheet Reading. */
     public static final String REVIEW = "-review";
 
+    /** The ending of a file name for comparisons. */
+    public static final String COMPARED = "-compared";
+
+    /** The ending of a file name for target costs. */
+    public static final String TARGET = "-target";
+
     /** The ending of a file name for price changes. */
     public static final String PRICES = "-prices";
 

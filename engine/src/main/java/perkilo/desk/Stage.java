@@ -4,6 +4,10 @@ package perkilo.desk;
 public enum Stage {
     READING("files read"),
     COSTING("runs costed"),
+    MOVING("runs planned anew"),
+    SIZES("sizes tried"),
+    SCENARIOS("runs of scenarios costed"),
+    TARGETS("runs with targets"),
     BOOKS("books"),
     PLANNING("order plans"),
     ASKING("questions about the plan"),

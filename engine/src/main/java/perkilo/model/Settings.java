@@ -19,6 +19,7 @@ import perkilo.purchasing.DutyBasis;
  * @param leastSaving the smallest saving that a swap is offered for, as a fraction of the raw material cost
  * @param testing what tests of a changed formula cost
  * @param buyer who orders
+ * @param sensitivity how far a figure is moved to see what it does to a cost, as a fraction
  */
 public record Settings(
         Currencies currencies,
@@ -28,7 +29,11 @@ public record Settings(
         CashLimits cashLimits,
         Figure leastSaving,
         Testing testing,
-        Buyer buyer) {
+        Buyer buyer,
+        Figure sensitivity) {
+
+    /** The usual move of a figure: ten per cent. Common practice, no source. */
+    public static final Figure USUAL_SENSITIVITY = Figure.of("0.1");
 
     /** The usual least saving: half a per cent of the raw material cost. Own choice. */
     public static final Figure USUAL_LEAST_SAVING = Figure.of("0.005");
@@ -39,6 +44,22 @@ public record Settings(
     /** Settings with the usual least saving, and no known price of a test. */
     public Settings(Currencies currencies, LocalDate costingDate, Buying buying, Making making, CashLimits cashLimits) {
         this(currencies, costingDate, buying, making, cashLimits, USUAL_LEAST_SAVING);
+    }
+
+    /** The same settings with another way of making. */
+    public Settings withMaking(Making other) {
+        return new Settings(
+                currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, sensitivity);
+    }
+
+    /** The same settings on another day. */
+    public Settings on(LocalDate day) {
+        return new Settings(currencies, day, buying, making, cashLimits, leastSaving, testing, buyer, sensitivity);
+    }
+
+    /** The same settings with another {@link #sensitivity}. */
+    public Settings moving(Figure other) {
+        return new Settings(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, other);
     }
 
     /**
@@ -100,7 +121,7 @@ public record Settings(
         public static final Testing UNKNOWN = new Testing(null, null, null);
     }
 
-    /** Settings of which no price of a test is known. */
+    /** Settings that say nothing of tests and of who orders; figures are moved by the usual part. */
     public Settings(
             Currencies currencies,
             LocalDate costingDate,
@@ -108,19 +129,16 @@ public record Settings(
             Making making,
             CashLimits cashLimits,
             Figure leastSaving) {
-        this(currencies, costingDate, buying, making, cashLimits, leastSaving, Testing.UNKNOWN);
-    }
-
-    /** Settings that do not say who orders. */
-    public Settings(
-            Currencies currencies,
-            LocalDate costingDate,
-            Buying buying,
-            Making making,
-            CashLimits cashLimits,
-            Figure leastSaving,
-            Testing testing) {
-        this(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, Buyer.UNKNOWN);
+        this(
+                currencies,
+                costingDate,
+                buying,
+                making,
+                cashLimits,
+                leastSaving,
+                Testing.UNKNOWN,
+                Buyer.UNKNOWN,
+                USUAL_SENSITIVITY);
     }
 
     /**

@@ -94,16 +94,17 @@ final class BookAssembler {
         addFromFormulas(materials, formulas);
         PlanRows plan = new PlanRows(tables, findings);
         Book book = new Book(
-                settings,
-                suppliers.suppliers(offers, charges),
-                offers,
-                materials,
-                formulas,
-                products,
-                plan.runs(),
-                plan.demand(),
-                plan.stock(),
-                new ExchangeRates(rates(settings)));
+                        settings,
+                        suppliers.suppliers(offers, charges),
+                        offers,
+                        materials,
+                        formulas,
+                        products,
+                        plan.runs(),
+                        plan.demand(),
+                        plan.stock(),
+                        new ExchangeRates(rates(settings)))
+                .withScenarios(new ScenarioRows(tables, findings).lines());
         checkAnything(book);
         if (Currencies.isUnknown(home)) {
             Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);

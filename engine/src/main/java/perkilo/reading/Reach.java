@@ -200,6 +200,7 @@ final class Reach {
         } else if (!setting.equals(SettingsSheet.REPORT_CURRENCIES)
                 && !setting.equals(SettingsSheet.LEAST_SAVING)
                 && !SettingsSheet.BUYER.contains(setting)
+                && !setting.equals(SettingsSheet.SENSITIVITY)
                 && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
@@ -412,7 +413,8 @@ final class Reach {
                 all.cashLimits(),
                 all.leastSaving(),
                 all.testing(),
-                all.buyer());
+                all.buyer(),
+                all.sensitivity());
     }
 
     private void everything(Origin origin) {

@@ -129,7 +129,8 @@ final class SettingRows {
                         limit(SettingsSheet.STABILITY_TEST, home),
                         limit(SettingsSheet.CHALLENGE_TEST, home),
                         limit(SettingsSheet.ASSESSMENT, home)),
-                buyer());
+                buyer(),
+                figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY));
     }
 
     private Buyer buyer() {

@@ -28,7 +28,7 @@ public final class RunsSheet {
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Runs",
-            List.of("Run", "Run sizes", "Scenarios", "Läufe", "Lose", "Chargen", "Production", "Produktion"),
+            List.of("Run", "Run sizes", "Läufe", "Lose", "Chargen", "Production", "Produktion"),
             List.of(PRODUCT, FORMULA),
             List.of(List.of(PRODUCT, UNITS), List.of(FORMULA, BATCH_KG)),
             List.of(PRODUCT, UNITS, FORMULA, BATCH_KG),

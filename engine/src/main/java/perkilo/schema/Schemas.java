@@ -18,7 +18,8 @@ public final class Schemas {
             RunsSheet.SCHEMA,
             DemandSheet.SCHEMA,
             StockSheet.SCHEMA,
-            RatesSheet.SCHEMA);
+            RatesSheet.SCHEMA,
+            ScenariosSheet.SCHEMA);
 
     /** The tables that a price list may hold. */
     public static final List<SheetSchema> OF_PRICE_LISTS =
@@ -26,9 +27,15 @@ public final class Schemas {
 
     /** The sheets that the tool itself adds to a workbook; they are never read as tables. */
     public static final List<String> RESULT_SHEETS = List.of(
+            "At a glance",
             "Cost summary",
             "Cost detail",
             "Price ladder",
+            "What moves the cost",
+            "Which size",
+            "Scenarios compared",
+            "Target cost",
+            "Why it changed",
             "Order plan",
             "Supplier orders",
             "Orders to send",

@@ -93,6 +93,13 @@ public final class SettingsSheet {
             .limited(Limits.UP_TO_HUNDRED)
             .orElse("0.5");
 
+    public static final InputColumn SENSITIVITY = InputColumn.of(
+                    "Sensitivity %",
+                    PERCENT, "how far each price, rate and size is moved to see what it does to a cost", "10")
+            .also("Sensitivity", "Sensitivity range %")
+            .limited(Limits.BELOW_HUNDRED)
+            .orElse("10");
+
     public static final InputColumn CASH_PER_MONTH = InputColumn.of(
                     "Cash limit per month",
                     MONEY,
@@ -182,6 +189,7 @@ public final class SettingsSheet {
             CASH_PER_MONTH,
             CASH_TOTAL,
             LEAST_SAVING,
+            SENSITIVITY,
             STABILITY_TEST,
             CHALLENGE_TEST,
             ASSESSMENT,

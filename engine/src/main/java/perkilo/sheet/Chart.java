@@ -1,6 +1,8 @@
 package perkilo.sheet;
 
+import java.math.BigDecimal;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A chart that an office suite draws from the cells of result sheets.
@@ -24,8 +26,20 @@ public record Chart(Kind kind, String title, Axes axes, List<Series> series, Pla
      * @param up title of the vertical axis, with its unit
      * @param upFormat the number format of the vertical axis
      * @param logarithmicAcross whether the horizontal axis is logarithmic; for scatter charts
+     * @param upFrom where the vertical axis begins; null to let the office suite decide
      */
-    public record Axes(String across, String up, NumberFormat upFormat, boolean logarithmicAcross) {}
+    public record Axes(
+            String across,
+            String up,
+            NumberFormat upFormat,
+            boolean logarithmicAcross,
+            @Nullable BigDecimal upFrom) {
+
+        /** Axes that begin where the office suite decides. */
+        public Axes(String across, String up, NumberFormat upFormat, boolean logarithmicAcross) {
+            this(across, up, upFormat, logarithmicAcross, null);
+        }
+    }
 
     /**
      * The cells that a chart covers.
@@ -67,8 +81,15 @@ public record Chart(Kind kind, String title, Axes axes, List<Series> series, Pla
      * @param name its name in the legend
      * @param across the cells of the horizontal axis
      * @param up the cells of the vertical axis, as many as {@code across}
+     * @param visible whether it is drawn; if not, it only lifts those that are stacked on it
      */
-    public record Series(String name, Range across, Range up) {}
+    public record Series(String name, Range across, Range up, boolean visible) {
+
+        /** A series that is drawn. */
+        public Series(String name, Range across, Range up) {
+            this(name, across, up, true);
+        }
+    }
 
     /**
      * A rectangle of cells on a result sheet.

@@ -39,7 +39,7 @@ class UsageTest {
 
     @ParameterizedTest
     @CsvSource({
-        "frob, 'There is no command \"frob\". The commands are check, cost, order, swap, prices, rates, new.'",
+        "frob, 'There is no command \"frob\". The commands are check, cost, order, swap, target, compare, prices, rates, new.'",
         "cost --frob book.xlsx, 'There is no option --frob for perkilo cost. Type \"perkilo cost --help\" for a list of its options.'",
         "cost --units a book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"a\". Type them without points, '",
         "cost --units 1.000;5.000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"1.000,5.000\". Type'",

@@ -326,7 +326,11 @@ final class CostRunsTest {
                 .containsExactly(Finding.note(
                         cell("Gel", "C2"), "None of \"Mica\" is used. It has no offer, so its price is unknown."));
         List<ResultSheet> sheets = CostReport.of(costed, costed.findings()).sheets();
-        assertThat(sheets.get(1).cells().values().stream()
+        ResultSheet detail = sheets.stream()
+                .filter(sheet -> sheet.name().equals("Cost detail"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(detail.cells().values().stream()
                         .flatMap(row -> row.values().stream())
                         .map(ResultSheet.Cell::content))
                 .contains(new ResultSheet.Text("Mica"), new ResultSheet.Text("Iron oxide"));

@@ -30,7 +30,7 @@ import perkilo.units.Measure;
  * Books of a small maker, drawn at random: a cream of two to four materials, up to two parts of packaging, up to three
  * suppliers in their own currencies and on their own terms. The same seed gives the same book.
  */
-final class RandomBooks {
+public final class RandomBooks {
 
     private static final List<String> CURRENCIES = List.of("EUR", "USD", "GBP", "JPY");
 
@@ -49,12 +49,12 @@ final class RandomBooks {
     }
 
     /** Anything that a book may hold. */
-    static Book any(long seed) {
+    public static Book any(long seed) {
         return new RandomBooks(seed, false).book();
     }
 
     /** All in home currency, every pack priced in whole cents: no line is ever rounded. */
-    static Book inWholeCents(long seed) {
+    public static Book inWholeCents(long seed) {
         return new RandomBooks(seed, true).book();
     }
 

@@ -273,7 +273,8 @@ public final class ItemTable {
         return requireNonNull(making);
     }
 
-    private PurchasePart purchase() {
+    /** The cells of what is bought. */
+    PurchasePart purchase() {
         return requireNonNull(purchase);
     }
 }

@@ -143,6 +143,13 @@ final class PurchasePart {
         return lines.ref(line(line), goodsAtTheRate);
     }
 
+    /** What moves with a line's price: goods, and what is charged in per cent of them; in home currency. */
+    Expr priced(LineCost cost) {
+        PurchaseLine line = line(cost);
+        Expr goods = landed.goods(new Row<>(line, lines.indexOf(line), lines));
+        return line.landing().movesWithPrice(line.listing(), goods, lines.ref(line, landed.insurance));
+    }
+
     private PurchaseLine line(LineCost line) {
         return Objects.requireNonNull(ofCost.get(line));
     }

@@ -131,6 +131,20 @@ public final class Landing {
         return times(paid, rate);
     }
 
+    /**
+     * The part of a line that moves with its price: goods, insurance, the bank's margin, and the duty on goods and
+     * insurance; in home currency.
+     */
+    public Expr movesWithPrice(Listing listing, Expr goods, Expr insurance) {
+        boolean insured = !Inputs.isNone(charges.insurance());
+        Expr paid = insured ? goods.plus(insurance) : goods;
+        Expr dutiable = dutyBasis == DutyBasis.CIF ? paid : goods;
+        Figure duty = listing.duty();
+        Expr landed = times(paid, onePlusMargin);
+        Expr all = Inputs.isNone(duty) ? landed : landed.plus(Expr.input(duty).times(dutiable));
+        return times(all, rate);
+    }
+
     /** The goods value below which an order is charged, or not delivered; zero for none. */
     public Expr minimumOrderValue() {
         return Inputs.orZero(supplier.minimumOrderValue());

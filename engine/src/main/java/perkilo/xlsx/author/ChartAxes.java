@@ -1,5 +1,6 @@
 package perkilo.xlsx.author;
 
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 import perkilo.sheet.Chart;
 import perkilo.sheet.NumberFormat;
@@ -40,7 +41,7 @@ final class ChartAxes {
     /** The vertical axis, with lines across the chart. */
     void up(int number, int other, Chart chart) {
         boolean scatter = chart.kind().isScatter();
-        begin("c:valAx", number, "l", null);
+        begin("c:valAx", number, "l", null, "minMax", chart.axes().upFrom());
         xml.open("c:majorGridlines");
         ink.thinLine(Palette.RULE);
         xml.close();
@@ -79,6 +80,16 @@ final class ChartAxes {
     }
 
     private void begin(String element, int number, String place, @Nullable LogarithmicScale scale, String orientation) {
+        begin(element, number, place, scale, orientation, null);
+    }
+
+    private void begin(
+            String element,
+            int number,
+            String place,
+            @Nullable LogarithmicScale scale,
+            String orientation,
+            @Nullable BigDecimal from) {
         xml.open(element).leaf("c:axId", "val", number).open("c:scaling");
         if (scale != null) {
             xml.leaf("c:logBase", "val", scale.base());
@@ -86,6 +97,9 @@ final class ChartAxes {
         xml.leaf("c:orientation", "val", orientation);
         if (scale != null) {
             xml.leaf("c:max", "val", scale.to()).leaf("c:min", "val", scale.from());
+        }
+        if (from != null) {
+            xml.leaf("c:min", "val", from.toPlainString());
         }
         xml.close().leaf("c:delete", "val", false).leaf("c:axPos", "val", place);
     }

@@ -49,8 +49,14 @@ final class ChartPart {
         }
         xml.close();
         if (chart.series().size() > 1) {
-            xml.open("c:legend").leaf("c:legendPos", "val", "b").leaf("c:overlay", "val", false);
-            xml.close();
+            xml.open("c:legend").leaf("c:legendPos", "val", "b");
+            for (int number = 0; number < chart.series().size(); number++) {
+                if (!chart.series().get(number).visible()) {
+                    xml.open("c:legendEntry").leaf("c:idx", "val", number).leaf("c:delete", "val", true);
+                    xml.close();
+                }
+            }
+            xml.leaf("c:overlay", "val", false).close();
         }
         xml.leaf("c:plotVisOnly", "val", true)
                 .leaf("c:dispBlanksAs", "val", "gap")

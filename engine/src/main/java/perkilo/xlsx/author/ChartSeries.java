@@ -64,7 +64,7 @@ final class ChartSeries {
     private void series(int number, Chart.Series series) {
         xml.open("c:ser").leaf("c:idx", "val", number).leaf("c:order", "val", number);
         xml.open("c:tx").words("c:v", CellText.storable(series.name())).close();
-        look(number);
+        look(number, series.visible());
         if (chart.kind().isScatter()) {
             numbers("c:xVal", series.across(), acrossFormat);
             numbers("c:yVal", series.up(), chart.axes().upFormat());
@@ -78,11 +78,17 @@ final class ChartSeries {
         xml.close();
     }
 
-    private void look(int number) {
+    private void look(int number, boolean visible) {
         String color = Palette.series(number);
         xml.open("c:spPr");
         switch (chart.kind()) {
-            case STACKED_COLUMNS, STACKED_BARS -> ink.fill(color);
+            case STACKED_COLUMNS, STACKED_BARS -> {
+                if (visible) {
+                    ink.fill(color);
+                } else {
+                    xml.leaf("a:noFill");
+                }
+            }
             case SCATTER -> xml.open("a:ln").leaf("a:noFill").close();
             case SCATTER_WITH_LINES, LINES -> ink.line(color, LINE_WIDTH);
         }

@@ -47,7 +47,10 @@ final class SummarySheetTest {
                 units("Face oil", 2000));
         CostOutcome.Costed costed = (CostOutcome.Costed)
                 new CostRuns(new QuickPlanner(new CheapestPlan()), SearchLimits.usual()).cost(book.withRuns(runs));
-        return CostReport.of(costed, List.of()).sheets().get(0);
+        return CostReport.of(costed, List.of()).sheets().stream()
+                .filter(sheet -> sheet.name().equals("Cost summary"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

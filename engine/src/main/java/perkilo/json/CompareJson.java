@@ -1,0 +1,33 @@
+package perkilo.json;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import perkilo.costing.CostOutcome;
+import perkilo.decision.Variance;
+import perkilo.decision.Variances;
+import perkilo.origin.Finding;
+import perkilo.report.decision.VarianceTable;
+
+/** Why costs changed, as JSON. */
+public final class CompareJson {
+
+    private CompareJson() {}
+
+    /** The parts of each run and of all runs together, with everything that was found. */
+    public static ObjectNode of(CostOutcome.Costed after, Variances variances, List<Finding> findings) {
+        String home = after.book().settings().home().getCurrencyCode();
+        ObjectNode answer = Json.object().put("homeCurrency", home);
+        answer.set("products", TableJson.array(new VarianceTable(home).inJson(variances.runs())));
+        ObjectNode all = answer.putObject("all")
+                .put("before", Json.amount(variances.wholeBefore()))
+                .put("after", Json.amount(variances.wholeAfter()));
+        ObjectNode parts = all.putObject("parts");
+        for (Variance.Part part : Variance.Part.values()) {
+            parts.put(part.words(), Json.amount(variances.whole(part)));
+        }
+        answer.set("notCompared", Json.texts(variances.unmatched()));
+        answer.set("reading", Json.reading(after.book().account()));
+        answer.set("messages", Json.messages(findings));
+        return answer;
+    }
+}

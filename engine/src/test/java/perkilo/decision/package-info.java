@@ -1,0 +1,4 @@
+@NullMarked
+package perkilo.decision;
+
+import org.jspecify.annotations.NullMarked;
