@@ -76,18 +76,11 @@ public final class Edits {
         book.suppliers()
                 .forEach((key, old) -> suppliers.put(
                         key,
-                        new Supplier(
-                                old.name(),
-                                old.currency(),
-                                old.terms(),
-                                old.minimum(),
-                                new Supplier.Charges(
-                                        times(old.freightPerOrder(), factor),
-                                        times(old.freightPerKg(), factor),
-                                        old.insurance(),
-                                        old.duty()),
-                                old.leadTimeDays(),
-                                old.origin())));
+                        old.with(new Supplier.Charges(
+                                times(old.freightPerOrder(), factor),
+                                times(old.freightPerKg(), factor),
+                                old.insurance(),
+                                old.duty()))));
         return book.withSuppliers(suppliers);
     }
 
@@ -124,24 +117,10 @@ public final class Edits {
         return product(
                 book,
                 product,
-                old -> new Product(
-                        old.name(),
-                        old.formula(),
-                        old.filling(),
-                        old.work(),
-                        old.pricing(),
-                        old.oneOffs(),
-                        old.yearlyUnits(),
-                        old.claims(),
-                        old.components().stream()
-                                .map(part -> new Product.Component(
-                                        part.name(),
-                                        part.perUnit(),
-                                        times(part.loss(), factor),
-                                        part.weight(),
-                                        part.origin()))
-                                .toList(),
-                        old.origin()));
+                old -> old.with(old.components().stream()
+                        .map(part -> new Product.Component(
+                                part.name(), part.perUnit(), times(part.loss(), factor), part.weight(), part.origin()))
+                        .toList()));
     }
 
     /** The handling loss of every material of a formula. */
@@ -244,20 +223,7 @@ public final class Edits {
     }
 
     private static Book filling(Book book, String product, UnaryOperator<Product.Filling> change) {
-        return product(
-                book,
-                product,
-                old -> new Product(
-                        old.name(),
-                        old.formula(),
-                        change.apply(old.filling()),
-                        old.work(),
-                        old.pricing(),
-                        old.oneOffs(),
-                        old.yearlyUnits(),
-                        old.claims(),
-                        old.components(),
-                        old.origin()));
+        return product(book, product, old -> old.with(change.apply(old.filling())));
     }
 
     private static Book product(Book book, String name, UnaryOperator<Product> change) {

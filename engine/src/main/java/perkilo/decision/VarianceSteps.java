@@ -153,24 +153,14 @@ final class VarianceSteps {
     private static Product withComponents(Product old, Product now) {
         Map<String, Figure> losses = new HashMap<>();
         old.components().forEach(part -> losses.put(Names.key(part.name()), part.loss()));
-        return new Product(
-                old.name(),
-                old.formula(),
-                old.filling(),
-                old.work(),
-                old.pricing(),
-                old.oneOffs(),
-                old.yearlyUnits(),
-                old.claims(),
-                now.components().stream()
-                        .map(part -> new Product.Component(
-                                part.name(),
-                                part.perUnit(),
-                                losses.getOrDefault(Names.key(part.name()), part.loss()),
-                                part.weight(),
-                                part.origin()))
-                        .toList(),
-                old.origin());
+        return old.with(now.components().stream()
+                .map(part -> new Product.Component(
+                        part.name(),
+                        part.perUnit(),
+                        losses.getOrDefault(Names.key(part.name()), part.loss()),
+                        part.weight(),
+                        part.origin()))
+                .toList());
     }
 
     // the packs of before, costed again

@@ -38,6 +38,16 @@ public record Product(
         components = List.copyOf(components);
     }
 
+    /** The same product with another content of a unit. */
+    public Product with(Filling other) {
+        return new Product(name, formula, other, work, pricing, oneOffs, yearlyUnits, claims, components, origin);
+    }
+
+    /** The same product in other packaging. */
+    public Product with(List<Component> others) {
+        return new Product(name, formula, filling, work, pricing, oneOffs, yearlyUnits, claims, others, origin);
+    }
+
     /** {@link Filling#fill}. */
     public Figure fill() {
         return filling.fill();

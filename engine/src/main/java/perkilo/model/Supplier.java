@@ -126,6 +126,11 @@ public record Supplier(
                 Origin.NONE);
     }
 
+    /** The same supplier with other charges. */
+    public Supplier with(Charges others) {
+        return new Supplier(name, currency, terms, minimum, others, leadTimeDays, payment, details, origin);
+    }
+
     /** {@link Minimum#orderValue}. */
     public @Nullable Figure minimumOrderValue() {
         return minimum.orderValue();

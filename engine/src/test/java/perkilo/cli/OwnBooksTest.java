@@ -151,6 +151,27 @@ final class OwnBooksTest {
                 .anySatisfy(one -> assertThat(one).isCloseTo(unit, within(1e-6)));
     }
 
+    /** The first line of a kind counts, and a second one is named instead of being dropped. */
+    @Test
+    void a_fact_that_stands_twice_is_named() throws IOException {
+        XSSFSheet one = book.createSheet("Calculator");
+        put(one, "A1", "Rose balm");
+        put(one, "A3", "Material", "%", "Supplier", "Pack size", "Pack unit", "Price", "Price per", "Currency");
+        put(one, "A4", "Shea butter", 40, "Tarnholt Oleo", 10, "kg", 6.5, "kg", "EUR");
+        put(one, "A5", "Sunflower oil", 60, "Tarnholt Oleo", 10, "kg", 3.2, "kg", "EUR");
+        put(one, "A8", "Fill", 30, "g");
+        put(one, "A9", "VAT %", 20);
+        put(one, "A10", "VAT %", 10);
+        put(one, "A11", "Shop price", 12);
+        put(one, "A12", "Units", 500);
+
+        CommandLineRun check = CommandLineRun.of("check", saved(), "--date", DAY);
+
+        assertThat(check.err())
+                .contains("Calculator!A10")
+                .contains("These lines hold a figure but are not read: \"VAT %\"");
+    }
+
     @Test
     void vat_and_margin_that_are_not_typed_are_said_once() throws IOException {
         Path answered = answered(calculator(), Map.of("density g/mL", "1"));

@@ -73,7 +73,9 @@ final class FactArranger {
         for (int row : grid.rows().numbers()) {
             Line line = line(row);
             if (line != null && line.label() != null) {
-                facts.putIfAbsent(line.label().word(), line);
+                if (facts.putIfAbsent(line.label().word(), line) != null) {
+                    others.add(line); // said before: which of the two counts is not known
+                }
             } else if (line != null && items.contains(Names.key(line.text())) && isPieces(line)) {
                 components.add(line);
             } else if (line != null && line.number() != null) {
