@@ -87,9 +87,9 @@ final class ItemCovers {
         });
     }
 
-    /** Whether leftovers have a value. */
-    boolean creditsLeftovers() {
-        return wanted.credit() != 0;
+    /** The value of one unit left over, in home currency. */
+    double credit() {
+        return wanted.credit();
     }
 
     /** The prices of all vendors. */

@@ -133,10 +133,15 @@ final class MinimumOrders {
             withDuty(set, full, small, fixed, choice.lines() + fixed);
         }
         if (tooSmall >= 0 && choice.lines() + fixed < bestCost - 1e-9) {
-            lookInto(set, full | 1 << tooSmall, small);
-            if (!vendors.get(tooSmall).refusesSmallOrders()) {
-                lookInto(set, full, small | 1 << tooSmall);
-            }
+            decide(tooSmall, set, full, small);
+        }
+    }
+
+    /** Tries both: a vendor gets enough goods, or is paid their charge. */
+    private void decide(int vendor, int set, int full, int small) {
+        lookInto(set, full | 1 << vendor, small);
+        if (!vendors.get(vendor).refusesSmallOrders()) {
+            lookInto(set, full, small | 1 << vendor);
         }
     }
 
@@ -215,14 +220,13 @@ final class MinimumOrders {
 
     /**
      * Looks for what is cheaper with all duty on the charges, in a set whose cheapest purchase at the lowest rates is
-     * known. Any vendor who is not paid for a small order may be brought to their minimum.
+     * known. Where that makes another order too small, both ways are tried for its vendor.
      *
      * @param lowest the cost of the cheapest purchase at the lowest rates
      */
     private void withDuty(int set, int full, int small, double fixed, double lowest) {
         List<Measure> measures = minimums(full);
         double[] least = measures.stream().mapToDouble(Measure::enough).toArray();
-        measures.addAll(minimums(set & ~full & ~small));
         List<DutySearch.Order> orders = chargeDuty.orders(set, small, measures);
         if (orders.isEmpty()) {
             return;
@@ -236,9 +240,14 @@ final class MinimumOrders {
             unsettled = Math.min(unsettled, lowest);
             return;
         }
-        DutySearch search =
-                new DutySearch(orders, least, fixed, chosen -> consider(Choice.of(chosen), 0), this::bestCost);
-        unsettled = Math.min(unsettled, search.search(options));
+        DutySearch search = new DutySearch(
+                orders, least, fixed, chosen -> consider(Choice.of(chosen), full | small), this::bestCost);
+        double settled = search.search(options);
+        if (search.tooSmall() >= 0) {
+            decide(search.tooSmall(), set, full, small);
+        } else {
+            unsettled = Math.min(unsettled, settled);
+        }
     }
 
     /** The options of each item that may be part of a better purchase. */
