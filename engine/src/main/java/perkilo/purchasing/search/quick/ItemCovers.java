@@ -87,6 +87,17 @@ final class ItemCovers {
         });
     }
 
+    /** The landed cost of some picks that cover the need, without the charges of orders, less the value of the leftover. */
+    double cost(List<Cover.Pick> picks) {
+        double cost = 0;
+        double left = wanted.quantity().doubleValue();
+        for (Cover.Pick pick : picks) {
+            cost += pick.price().cost(pick.packs());
+            left -= pick.packs() * pick.price().packSize();
+        }
+        return cost - wanted.worth(left);
+    }
+
     /** The value of one unit left over, in home currency. */
     double credit() {
         return wanted.credit();

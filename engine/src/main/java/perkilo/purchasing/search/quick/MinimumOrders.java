@@ -18,6 +18,9 @@ import perkilo.purchasing.Vendor;
  */
 final class MinimumOrders {
 
+    /** Far below a minor unit, and above what rounding does. */
+    private static final double A_LITTLE = 1e-7;
+
     private final List<Vendor> vendors;
     private final List<ItemCovers> items;
     private final double[] minimum;
@@ -88,11 +91,6 @@ final class MinimumOrders {
         return opening[vendor];
     }
 
-    /** Whether an order has no charges, whatever its value. */
-    boolean isFree(int vendor) {
-        return opening[vendor] == 0 && minimum[vendor] == 0;
-    }
-
     /** Takes the cheapest covers from a set of vendors, one bit each, without changes: a first purchase to beat. */
     void tryOut(int set) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
@@ -106,6 +104,33 @@ final class MinimumOrders {
             picks.add(cover.picks());
         }
         consider(new Choice(picks, lines), 0);
+    }
+
+    /**
+     * Takes what is known of a purchase, and the cheapest covers of the other items, from the vendors bought from if they
+     * sell them: a first purchase to beat. It counts for a little more than it costs, so that the search comes to the
+     * same purchase with it as without.
+     */
+    void startFrom(KnownPurchases.Known known) {
+        List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
+        double lines = 0;
+        for (ItemCovers item : items) {
+            List<Cover.Pick> same = known.picks().get(item);
+            if (same == null) {
+                Cover cover = item.from(known.vendors());
+                cover = cover == null ? item.from(-1) : cover;
+                if (cover == null) {
+                    return;
+                }
+                picks.add(cover.picks());
+                lines += cover.cost();
+            } else {
+                picks.add(same);
+                lines += item.cost(same);
+            }
+        }
+        consider(new Choice(picks, lines), 0);
+        bestCost += A_LITTLE;
     }
 
     /** Tries a set of vendors, one bit each. */
@@ -137,11 +162,17 @@ final class MinimumOrders {
         }
     }
 
-    /** Tries both: a vendor gets enough goods, or is paid their charge. */
+    /**
+     * Tries all ways for a vendor: they get enough goods, or their charge, or no order. The last one is a set of its own,
+     * unless an order of theirs costs nothing to open.
+     */
     private void decide(int vendor, int set, int full, int small) {
         lookInto(set, full | 1 << vendor, small);
         if (!vendors.get(vendor).refusesSmallOrders()) {
             lookInto(set, full, small | 1 << vendor);
+        }
+        if (opening[vendor] == 0) {
+            lookInto(set & ~(1 << vendor), full, small);
         }
     }
 

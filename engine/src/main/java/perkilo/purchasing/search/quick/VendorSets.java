@@ -36,8 +36,16 @@ final class VendorSets {
         return costs.areFew();
     }
 
-    Answer search() {
+    /**
+     * Finds the cheapest purchase.
+     *
+     * @param known a purchase of nearly the same to start from, if there is one
+     */
+    Answer search(KnownPurchases.@Nullable Known known) {
         costs.workOut();
+        if (known != null) {
+            orders.startFrom(known);
+        }
         int cheapest = costs.cheapest();
         if (cheapest >= 0) {
             orders.tryOut(costs.set(cheapest));
