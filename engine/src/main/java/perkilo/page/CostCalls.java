@@ -71,7 +71,7 @@ final class CostCalls {
         TryChanges.Tried tried = new TryChanges().cost(opened, sizes(body), changes(body), work);
         if (!tried.problems().isEmpty()) {
             List<String> why = tried.problems().stream().map(Finding::text).toList();
-            throw new Refusal(Status.NO_ANSWER, PageMessages.notUnderstood(why));
+            throw new Refusal(Status.NO_ANSWER, String.join(" ", why));
         }
         return CostView.of(tried.answer());
     }
@@ -90,7 +90,7 @@ final class CostCalls {
                     .filter(Finding::isError)
                     .map(Finding::text)
                     .toList();
-            throw new Refusal(Status.NO_ANSWER, PageMessages.notCosted(errors));
+            throw new Refusal(Status.NO_ANSWER, String.join(" ", errors));
         }
         Written written = desk.write(opened.book(), () -> Destination.USUAL.write(
                 opened.book(), Destination.COSTED, costed.report(), desk.today()));

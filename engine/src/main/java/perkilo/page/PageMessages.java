@@ -1,7 +1,5 @@
 package perkilo.page;
 
-import java.nio.file.Path;
-import java.util.List;
 
 /** What a person reads when the page could not do what was asked. */
 final class PageMessages {
@@ -14,10 +12,6 @@ final class PageMessages {
 
     static String otherFolder() {
         return "Another page has opened another folder. Load this page again.";
-    }
-
-    static String folderGone(Path folder) {
-        return folder + " does not exist any more.";
     }
 
     static String noTemplate(String name) {
@@ -34,14 +28,6 @@ final class PageMessages {
 
     static String onlyCost(String typed) {
         return "\"" + typed + "\" cannot be saved from the page.";
-    }
-
-    static String notCosted(List<String> reasons) {
-        return String.join(" ", reasons);
-    }
-
-    static String notUnderstood(List<String> problems) {
-        return String.join(" ", problems);
     }
 
     static String tooManyChanges(int most) {

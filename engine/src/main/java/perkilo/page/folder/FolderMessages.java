@@ -1,6 +1,5 @@
 package perkilo.page.folder;
 
-import java.nio.file.Path;
 import java.util.List;
 
 /** What a person reads about files and their names. */
@@ -28,16 +27,8 @@ final class FolderMessages {
         return "Another file called " + name + " is in the folder, so this one is kept as " + used + ".";
     }
 
-    static String tooMany(int most) {
-        return most + " files were added, the most for one session. Close Perkilo and start it again to add more.";
-    }
-
     static String noSuchFolder() {
         return "This folder is not among those that were opened before.";
-    }
-
-    static String folderGone(Path folder) {
-        return folder + " does not exist any more.";
     }
 
     static String noFreeName(String name) {

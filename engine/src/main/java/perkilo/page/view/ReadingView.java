@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import perkilo.desk.Checked;
@@ -60,7 +59,7 @@ public final class ReadingView {
 
     private static ObjectNode question(Proposal row, boolean answered) {
         String answer = row.as();
-        boolean guess = !answered && Objects.equals(answer, row.looksLike());
+        boolean guess = !answered && !answer.isEmpty() && answer.equals(row.looksLike());
         ObjectNode json = Json.object()
                 .put("id", row.id())
                 .put("kind", row.kind().name().toLowerCase(java.util.Locale.ROOT))
