@@ -81,23 +81,23 @@ final class Desktop {
 
     /** Opens an address in the person's browser; false if that is not possible. */
     static boolean show(URI address) {
-        for (List<String> command : commands(address.toString())) {
-            try {
-                Process started = new ProcessBuilder(command)
-                        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                        .redirectError(ProcessBuilder.Redirect.DISCARD)
-                        .start();
-                if (!started.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || started.exitValue() == 0) {
-                    return true; // some openers run as long as the browser does
-                }
-            } catch (IOException failed) {
-                continue;
-            } catch (InterruptedException ended) {
-                Thread.currentThread().interrupt();
-                return false;
-            }
+        return commands(address.toString()).stream().anyMatch(Desktop::isStarted);
+    }
+
+    private static boolean isStarted(List<String> command) {
+        try {
+            Process started = new ProcessBuilder(command)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            // some of these programs run as long as the browser does
+            return !started.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) || started.exitValue() == 0;
+        } catch (IOException failed) {
+            return false;
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return false;
         }
-        return false;
     }
 
     private static List<List<String>> commands(String address) {

@@ -5,10 +5,10 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import perkilo.page.PageServer;
 import perkilo.page.PageSettings;
 import picocli.CommandLine.Model.OptionSpec;
@@ -37,7 +37,12 @@ final class OpenCommand extends Command {
     private final long tick;
 
     OpenCommand() {
-        this(Desktop.home(), Desktop.settings().resolve("recent-folders"), Clock.systemDefaultZone(), TICK, any -> {});
+        this(
+                Desktop.home(),
+                Desktop.settings().resolve("recent-folders"),
+                Clock.system(ZoneId.systemDefault()),
+                TICK,
+                any -> {});
     }
 
     /**
@@ -83,18 +88,25 @@ final class OpenCommand extends Command {
 
     private PageSettings settings(PrintWriter err) throws IOException {
         Path said = Options.said(place, Path.class);
-        Path whole = said == null ? home.resolve("Perkilo") : said.toAbsolutePath().normalize();
-        boolean isBook = said != null && !Files.isDirectory(whole);
-        if (isBook && !Files.exists(whole)) {
+        Path whole =
+                said == null ? home.resolve("Perkilo") : said.toAbsolutePath().normalize();
+        Path folder = whole;
+        String book = null;
+        if (said != null && !Files.isDirectory(whole)) {
+            checkWorkbook(said);
+            folder = whole.getParent() == null ? whole : whole.getParent();
+            book = String.valueOf(whole.getFileName());
+        }
+        return new PageSettings(folder, book, recent, Version.words(), clock, fault -> said(err, fault));
+    }
+
+    private static void checkWorkbook(Path said) throws IOException {
+        if (!Files.exists(said)) {
             throw new IOException(CommandMessages.nothingToOpen(said));
         }
-        if (isBook && !isWorkbook(whole)) {
+        if (!isWorkbook(said)) {
             throw new IOException(CommandMessages.cannotOpen(said));
         }
-        Path folder = isBook ? whole.getParent() : whole;
-        @Nullable String book = isBook ? String.valueOf(whole.getFileName()) : null;
-        return new PageSettings(
-                folder == null ? whole : folder, book, recent, Version.words(), clock, fault -> said(err, fault));
     }
 
     /** Prints what failed; the page itself shows no more than that something did. */

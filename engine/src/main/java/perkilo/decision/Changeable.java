@@ -12,12 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit of the value, such as {@code EUR per kg}; empty if there is no value
  * @param byPercent whether only a change in per cent makes sense, and not a new value
  */
-public record Changeable(
-        String what,
-        Kind kind,
-        @Nullable BigDecimal value,
-        String unit,
-        boolean byPercent) {
+public record Changeable(String what, Kind kind, @Nullable BigDecimal value, String unit, boolean byPercent) {
 
     /** The kinds of numbers. */
     public enum Kind {

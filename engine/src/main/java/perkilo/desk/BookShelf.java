@@ -30,7 +30,9 @@ public final class BookShelf {
         List<FileStamp> stamps = OpenedBook.stampsOf(sources);
         synchronized (kept) {
             for (OpenedBook one : kept) {
-                if (one.sources().equals(sources) && one.today().equals(today) && one.stamps().equals(stamps)) {
+                if (one.sources().equals(sources)
+                        && one.today().equals(today)
+                        && one.stamps().equals(stamps)) {
                     kept.remove(one);
                     kept.add(one); // as the one used last
                     return one;

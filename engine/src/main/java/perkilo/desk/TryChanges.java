@@ -45,9 +45,7 @@ public final class TryChanges {
         for (Scenario one : scenario.scenarios()) {
             book = one.edit().apply(book);
         }
-        Reading<Book> changed =
-                new Reading<>(book.withScenarios(List.of()), reading.findings(), reading.account());
-        return new Tried(
-                service.cost(opened.sources().book(), changed, RunSizes.OF_THE_BOOK, watch), List.of());
+        Reading<Book> changed = new Reading<>(book.withScenarios(List.of()), reading.findings(), reading.account());
+        return new Tried(service.cost(opened.sources().book(), changed, RunSizes.OF_THE_BOOK, watch), List.of());
     }
 }

@@ -92,8 +92,9 @@ final class CostCalls {
                     .toList();
             throw new Refusal(Status.NO_ANSWER, String.join(" ", errors));
         }
-        Written written = desk.write(opened.book(), () -> Destination.USUAL.write(
-                opened.book(), Destination.COSTED, costed.report(), desk.today()));
+        Written written = desk.write(
+                opened.book(),
+                () -> Destination.USUAL.write(opened.book(), Destination.COSTED, costed.report(), desk.today()));
         ObjectNode json = Json.object()
                 .put("written", name(written.file()))
                 .put("place", String.valueOf(written.file().getParent()));
@@ -124,7 +125,8 @@ final class CostCalls {
         }
         List<String> words = new ArrayList<>();
         for (JsonNode one : typed) {
-            words.add(Call.text(one, "what").strip() + " " + Call.text(one, "change").strip());
+            words.add(Call.text(one, "what").strip() + " "
+                    + Call.text(one, "change").strip());
         }
         List<ScenarioLine> changes = new ArrayList<>();
         for (JsonNode one : typed) {

@@ -77,8 +77,7 @@ final class Desk {
     /** A workbook, with the price lists and rates that the request names. */
     Sources sources(Call call, String name, List<String> prices, String rates) throws Refusal {
         OpenFolder here = folder(call);
-        return new Sources(
-                here.file(name), here.files(prices), rates.isEmpty() ? null : here.file(rates), null);
+        return new Sources(here.file(name), here.files(prices), rates.isEmpty() ? null : here.file(rates), null);
     }
 
     /** A workbook, with the price lists and rates that the body of the request names. */

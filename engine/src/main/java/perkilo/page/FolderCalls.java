@@ -43,7 +43,10 @@ final class FolderCalls {
             return start();
         });
         routes.add("POST", "files", (call, name) -> add(call));
-        routes.add("GET", "files/*", (call, name) -> new Answer.Download(desk.folder(call).file(name), name));
+        routes.add(
+                "GET",
+                "files/*",
+                (call, name) -> new Answer.Download(desk.folder(call).file(name), name));
         routes.add("POST", "new", (call, name) -> begin(call));
     }
 
@@ -115,13 +118,15 @@ final class FolderCalls {
             throw new Refusal(Status.NOT_FOUND, PageMessages.noTemplate(word));
         }
         return added(
-                folder.addAnew(word.toLowerCase(Locale.ROOT) + ".xlsx", template.get().content()),
+                folder.addAnew(
+                        word.toLowerCase(Locale.ROOT) + ".xlsx", template.get().content()),
                 FileKinds.Kind.WORKBOOK);
     }
 
     private static Answer added(OpenFolder.Added added, FileKinds.Kind kind) {
-        ObjectNode answer =
-                Json.object().put("name", name(added.file())).put("kind", kind.name().toLowerCase(Locale.ROOT));
+        ObjectNode answer = Json.object()
+                .put("name", name(added.file()))
+                .put("kind", kind.name().toLowerCase(Locale.ROOT));
         if (added.note() != null) {
             answer.put("note", added.note());
         }

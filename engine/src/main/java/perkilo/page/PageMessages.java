@@ -1,6 +1,5 @@
 package perkilo.page;
 
-
 /** What a person reads when the page could not do what was asked. */
 final class PageMessages {
 

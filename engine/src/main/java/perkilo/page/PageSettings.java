@@ -16,9 +16,4 @@ import org.jspecify.annotations.Nullable;
  * @param faults receives what failed unexpectedly
  */
 public record PageSettings(
-        Path folder,
-        @Nullable String book,
-        Path recent,
-        String version,
-        Clock clock,
-        Consumer<Throwable> faults) {}
+        Path folder, @Nullable String book, Path recent, String version, Clock clock, Consumer<Throwable> faults) {}

@@ -38,8 +38,7 @@ final class ReadingCalls {
     void addTo(Routes routes) {
         routes.add("GET", "books/*/reading", (call, name) -> {
             List<String> rates = call.all("rates");
-            Sources sources =
-                    desk.sources(call, name, call.all("prices"), rates.isEmpty() ? "" : rates.get(0));
+            Sources sources = desk.sources(call, name, call.all("prices"), rates.isEmpty() ? "" : rates.get(0));
             return reading(call, sources);
         });
         routes.add("POST", "books/*/answers", this::answers);
@@ -77,8 +76,7 @@ final class ReadingCalls {
         }
         Destination inPlace = new Destination(null, true, false);
         Report report = service.answered(proposed, answers);
-        desk.write(
-                opened.book(), () -> inPlace.write(opened.book(), Destination.REVIEW, report, desk.today()));
+        desk.write(opened.book(), () -> inPlace.write(opened.book(), Destination.REVIEW, report, desk.today()));
         return new Answer.Data(view(desk.open(sources, Watch.NONE)));
     }
 }

@@ -87,7 +87,8 @@ final class OpenCommandTest {
                 server -> {
                     try {
                         JsonNode start = Visitor.entered(server.address()).get("/api/start");
-                        said.add(start.get("folder").asText() + " " + start.get("book").asText());
+                        said.add(start.get("folder").asText() + " "
+                                + start.get("book").asText());
                     } catch (IOException | InterruptedException e) {
                         throw new AssertionError(e);
                     }

@@ -90,7 +90,8 @@ final class PageAnswersTest {
     void a_change_on_trial_costs_what_the_scenario_of_the_command_costs() throws Exception {
         page.post("/api/new", Visitor.object().put("template", "launch"));
         Path same = copy("launch.xlsx");
-        JsonNode controls = page.post("/api/books/launch.xlsx/cost", Visitor.object()).get("controls");
+        JsonNode controls =
+                page.post("/api/books/launch.xlsx/cost", Visitor.object()).get("controls");
         assertThat(controls.size()).isGreaterThan(20);
         int tried = 0;
         for (JsonNode control : controls) {
@@ -112,7 +113,8 @@ final class PageAnswersTest {
     @Test
     void every_number_that_can_be_changed_is_understood() throws Exception {
         page.post("/api/new", Visitor.object().put("template", "launch"));
-        JsonNode controls = page.post("/api/books/launch.xlsx/cost", Visitor.object()).get("controls");
+        JsonNode controls =
+                page.post("/api/books/launch.xlsx/cost", Visitor.object()).get("controls");
         ObjectNode all = Visitor.object();
         for (JsonNode control : controls) {
             all.withArray("changes")
@@ -120,7 +122,8 @@ final class PageAnswersTest {
                     .put("what", control.get("what").textValue())
                     .put("change", "+1 %");
         }
-        assertThat(page.post("/api/books/launch.xlsx/cost", all).at("/answer/runs")).hasSize(9);
+        assertThat(page.post("/api/books/launch.xlsx/cost", all).at("/answer/runs"))
+                .hasSize(9);
         assertThat(page.refused("/api/books/launch.xlsx/cost", changes("Moon dust", "+1 %")))
                 .startsWith("422 The scenario changes \"Moon dust\", which is not in the workbook");
     }
@@ -140,7 +143,8 @@ final class PageAnswersTest {
         byte[] written = Files.readAllBytes(result);
         Files.delete(result);
         Path book = folder.resolve("launch.xlsx");
-        assertThat(CommandLineRun.of("cost", book, "--what", "USD +10 %", "-q").exit()).isEqualTo(Exit.DONE);
+        assertThat(CommandLineRun.of("cost", book, "--what", "USD +10 %", "-q").exit())
+                .isEqualTo(Exit.DONE);
         assertThat(Arrays.equals(Files.readAllBytes(result), written)).isTrue();
     }
 
@@ -153,7 +157,8 @@ final class PageAnswersTest {
         asked.set("stamp", cost.get("stamp"));
 
         assertThat(page.refused("/api/books/minimal.xlsx/save", asked))
-                .isEqualTo("409 minimal.xlsx was changed since the page read it. Read it again, then repeat what you did.");
+                .isEqualTo(
+                        "409 minimal.xlsx was changed since the page read it. Read it again, then repeat what you did.");
         assertThat(page.refused("/api/books/minimal.xlsx/save", Visitor.object().put("what", "cost")))
                 .startsWith("400 ");
         assertThat(folder.resolve("minimal-costed.xlsx")).doesNotExist();

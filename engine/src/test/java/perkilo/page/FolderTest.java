@@ -21,7 +21,8 @@ import perkilo.desk.Template;
 final class FolderTest {
 
     private static final byte[] LIST =
-            "Supplier,Item,Pack size,Pack unit,Price,Currency\nTarnholt Oleo,Shea butter,25,kg,160,EUR\n".getBytes(UTF_8);
+            "Supplier,Item,Pack size,Pack unit,Price,Currency\nTarnholt Oleo,Shea butter,25,kg,160,EUR\n"
+                    .getBytes(UTF_8);
 
     @TempDir
     private Path place = Path.of("");
@@ -64,7 +65,9 @@ final class FolderTest {
         for (JsonNode template : templates) {
             assertThat(template.get("title").textValue()).isNotBlank();
             assertThat(template.get("about").textValue()).isNotBlank();
-            page.post("/api/new", Visitor.object().put("template", template.get("name").textValue()));
+            page.post(
+                    "/api/new",
+                    Visitor.object().put("template", template.get("name").textValue()));
         }
         JsonNode again = page.post("/api/new", Visitor.object().put("template", "minimal"));
         assertThat(again.get("name").textValue()).isEqualTo("minimal (2).xlsx");
@@ -127,9 +130,11 @@ final class FolderTest {
     @Test
     void what_cannot_be_read_is_not_kept() throws Exception {
         assertThat(Visitor.refusal(page.upload("book.xlsx", "words".getBytes(UTF_8))))
-                .isEqualTo("422 book.xlsx is a text file (CSV), not a workbook. Open it in your spreadsheet program and save"
-                        + " it as .xlsx.");
-        assertThat(Visitor.refusal(page.upload("rates.xml", "<a/>".getBytes(UTF_8)))).startsWith("422 rates.xml ");
+                .isEqualTo(
+                        "422 book.xlsx is a text file (CSV), not a workbook. Open it in your spreadsheet program and save"
+                                + " it as .xlsx.");
+        assertThat(Visitor.refusal(page.upload("rates.xml", "<a/>".getBytes(UTF_8))))
+                .startsWith("422 rates.xml ");
         assertThat(Visitor.refusal(page.upload("list.csv", new byte[0]))).startsWith("422 list.csv is empty.");
         assertThat(folder).doesNotExist();
     }
@@ -157,7 +162,8 @@ final class FolderTest {
         try (Served next = new Served(other)) {
             Visitor there = next.visitor();
             JsonNode recent = there.get("/api/start").get("recentFolders");
-            assertThat(recent).extracting(one -> one.get("display").textValue())
+            assertThat(recent)
+                    .extracting(one -> one.get("display").textValue())
                     .containsExactly(other.toString(), folder.toString());
             String id = recent.get(1).get("id").textValue();
             assertThat(id).isEqualTo(here.get("folderId").textValue());
@@ -165,7 +171,8 @@ final class FolderTest {
             assertThat(back.get("folder").textValue()).isEqualTo(folder.toString());
             assertThat(names(back, "lists")).containsExactly("list.csv");
             for (String path : List.of(place.toString(), "/", "", "..")) {
-                assertThat(there.refused("/api/folder", Visitor.object().put("id", path))).startsWith("404 ");
+                assertThat(there.refused("/api/folder", Visitor.object().put("id", path)))
+                        .startsWith("404 ");
             }
         }
     }
@@ -174,7 +181,8 @@ final class FolderTest {
     void a_page_that_means_another_folder_is_told() throws Exception {
         taken("list.csv", LIST);
         String id = page.get("/api/start").get("folderId").textValue();
-        assertThat(page.send(page.own("/api/files/list.csv").header("X-Folder", id)).statusCode())
+        assertThat(page.send(page.own("/api/files/list.csv").header("X-Folder", id))
+                        .statusCode())
                 .isEqualTo(200);
         assertThat(Visitor.refusal(page.send(page.own("/api/files/list.csv").header("X-Folder", "x"))))
                 .startsWith("409 Another page has opened another folder.");

@@ -89,7 +89,8 @@ final class GuardTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "a", "AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA"})
     void a_wrong_key_does_not_let_in(String key) throws Exception {
-        HttpResponse<String> answer = page.send(page.json("/api/enter", Visitor.object().put("token", key)));
+        HttpResponse<String> answer =
+                page.send(page.json("/api/enter", Visitor.object().put("token", key)));
         assertThat(Visitor.refusal(answer)).startsWith("403 The key in the address is not the one of this page.");
         assertThat(answer.headers().firstValue("Set-Cookie")).isEmpty();
     }
@@ -125,7 +126,8 @@ final class GuardTest {
                 "127.0.0.1:PORT | 200",
             })
     void the_host_must_be_this_server(String host, int status) throws IOException {
-        String named = host.replace("PORT", String.valueOf(served.server().address().getPort()));
+        String named =
+                host.replace("PORT", String.valueOf(served.server().address().getPort()));
         String answer = raw("GET /api/start HTTP/1.1\r\nHost: " + named + "\r\nCookie: " + page.cookie()
                 + "\r\nConnection: close\r\n\r\n");
         assertThat(answer).startsWith("HTTP/1.1 " + status);
@@ -153,7 +155,8 @@ final class GuardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"https://evil.example", "null", "http://127.0.0.1", "http://127.0.0.1:1", "http://localhost"})
+    @ValueSource(
+            strings = {"https://evil.example", "null", "http://127.0.0.1", "http://127.0.0.1:1", "http://localhost"})
     void another_origin_is_refused(String origin) throws Exception {
         HttpRequest.Builder request =
                 page.bare("/api/start").header("Origin", origin).header("Cookie", page.cookie());
@@ -199,7 +202,8 @@ final class GuardTest {
                             + " frame-ancestors 'none'");
             assertThat(answer.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
             assertThat(answer.headers().firstValue("Referrer-Policy")).contains("no-referrer");
-            assertThat(answer.headers().firstValue("Access-Control-Allow-Origin")).isEmpty();
+            assertThat(answer.headers().firstValue("Access-Control-Allow-Origin"))
+                    .isEmpty();
             assertThat(answer.headers().firstValue("Cache-Control"))
                     .contains(path.equals("/") ? "no-cache" : "no-store");
         }
@@ -230,7 +234,8 @@ final class GuardTest {
             })
     void no_address_leads_beside_the_page(String path) throws IOException {
         String answer = raw("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:"
-                + served.server().address().getPort() + "\r\nCookie: " + page.cookie() + "\r\nConnection: close\r\n\r\n");
+                + served.server().address().getPort() + "\r\nCookie: " + page.cookie()
+                + "\r\nConnection: close\r\n\r\n");
         assertThat(answer).startsWith("HTTP/1.1 404").contains("{\"error\":");
     }
 
@@ -272,7 +277,8 @@ final class GuardTest {
             assertThat(answer.statusCode()).as(whole).isEqualTo(400);
             assertThat(answer.body()).doesNotContain("not for the page");
         }
-        assertThat(page.upload(name, "Item,Price\nOil,2\n".getBytes(UTF_8)).statusCode()).isEqualTo(400);
+        assertThat(page.upload(name, "Item,Price\nOil,2\n".getBytes(UTF_8)).statusCode())
+                .isEqualTo(400);
         try (var files = Files.list(place)) {
             assertThat(files).hasSizeBetween(2, 3); // the folder, the secret, the settings
         }
@@ -300,7 +306,8 @@ final class GuardTest {
         assertThat(page.send(page.own("/api/start").method("OPTIONS", HttpRequest.BodyPublishers.noBody()))
                         .statusCode())
                 .isEqualTo(405);
-        assertThat(page.send(page.own("/").POST(HttpRequest.BodyPublishers.noBody())).statusCode())
+        assertThat(page.send(page.own("/").POST(HttpRequest.BodyPublishers.noBody()))
+                        .statusCode())
                 .isEqualTo(405);
         assertThat(page.send(page.own("/api/close")).statusCode()).isEqualTo(405);
         HttpRequest.Builder form = page.own("/api/new")

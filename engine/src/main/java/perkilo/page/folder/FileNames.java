@@ -20,8 +20,7 @@ final class FileNames {
     /** What leads to another folder or stream, or what a system keeps for itself. */
     private static final Pattern BAD = Pattern.compile("[\\\\/:*?\"<>|\\p{Cntrl}\\u202A-\\u202E\\u2066-\\u2069]");
 
-    private static final Pattern DEVICE =
-            Pattern.compile("(?i)(con|prn|aux|nul|com\\d|lpt\\d)(\\..*)?");
+    private static final Pattern DEVICE = Pattern.compile("(?i)(con|prn|aux|nul|com\\d|lpt\\d)(\\..*)?");
 
     private FileNames() {}
 

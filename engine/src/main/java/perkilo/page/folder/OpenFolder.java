@@ -15,9 +15,7 @@ import perkilo.page.http.Refusal;
 import perkilo.page.http.Status;
 import perkilo.xlsx.write.SavedFile;
 
-/**
- * The folder that the page works in. Only files directly in it are seen, and no name leads elsewhere. Thread-safe.
- */
+/** The folder that the page works in. Only files directly in it are seen, and no name leads elsewhere. Thread-safe. */
 public final class OpenFolder {
 
     private static final int MOST_ALIKE = 1000;
@@ -125,7 +123,10 @@ public final class OpenFolder {
                 SavedFile.write(file, content);
                 return new Added(file, number == 1 ? null : FolderMessages.otherFile(name, used));
             }
-            if (once && isHere(file) && Files.size(file) == content.length && Arrays.equals(Files.readAllBytes(file), content)) {
+            if (once
+                    && isHere(file)
+                    && Files.size(file) == content.length
+                    && Arrays.equals(Files.readAllBytes(file), content)) {
                 return new Added(file, FolderMessages.sameFile(used));
             }
         }
@@ -144,7 +145,8 @@ public final class OpenFolder {
     /** Whether a file is in this folder, also once links are followed. */
     private boolean isHere(Path file) {
         try {
-            return Files.isRegularFile(file) && folder.toRealPath().equals(file.toRealPath().getParent());
+            return Files.isRegularFile(file)
+                    && folder.toRealPath().equals(file.toRealPath().getParent());
         } catch (IOException e) {
             return false;
         }

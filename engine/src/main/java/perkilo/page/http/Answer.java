@@ -20,12 +20,31 @@ public sealed interface Answer {
      */
     record Download(Path file, String name) implements Answer {}
 
-    /**
-     * A part of the page itself.
-     *
-     * @param type its kind, such as {@code text/css}
-     */
-    record Asset(String type, byte[] content) implements Answer {}
+    /** A part of the page itself. */
+    final class Asset implements Answer {
+
+        private final String type;
+        private final byte[] content;
+
+        /**
+         * A part.
+         *
+         * @param type its kind, such as {@code text/css}
+         * @param content not to be changed
+         */
+        Asset(String type, byte[] content) {
+            this.type = type;
+            this.content = content;
+        }
+
+        String type() {
+            return type;
+        }
+
+        byte[] content() {
+            return content;
+        }
+    }
 
     /** Events, as long as there are any. */
     @FunctionalInterface

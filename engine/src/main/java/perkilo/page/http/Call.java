@@ -91,7 +91,8 @@ public final class Call {
 
     private byte[] bytes(String kind, int most) throws Refusal, IOException {
         String type = header("Content-Type");
-        if (type == null || !type.split(";", -1)[0].strip().toLowerCase(Locale.ROOT).equals(kind)) {
+        if (type == null
+                || !type.split(";", -1)[0].strip().toLowerCase(Locale.ROOT).equals(kind)) {
             throw new Refusal(Status.WRONG_KIND, RequestMessages.wrongKind(kind));
         }
         InputStream in = exchange.getRequestBody();

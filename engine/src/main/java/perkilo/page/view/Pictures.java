@@ -52,14 +52,18 @@ final class Pictures {
             show(sheet.rows().first(), 0, BELOW_HEADING);
         }
         for (Origin place : said) {
-            if (place.sheet().equals(sheet.sheet()) && place.row() >= 0 && place.file().equals(sheet.file())) {
+            if (place.sheet().equals(sheet.sheet())
+                    && place.row() >= 0
+                    && place.file().equals(sheet.file())) {
                 show(place.row(), 1, 1);
             }
         }
     }
 
     private void show(int row, int before, int behind) {
-        for (int at = Math.max(0, row - before); at <= row + behind && at <= sheet.rows().last(); at++) {
+        for (int at = Math.max(0, row - before);
+                at <= row + behind && at <= sheet.rows().last();
+                at++) {
             if (shown.size() < MOST_ROWS) {
                 shown.add(at);
             }

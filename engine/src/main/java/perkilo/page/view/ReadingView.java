@@ -54,7 +54,8 @@ public final class ReadingView {
 
     /** Whether a row is asked about; the others can be corrected. */
     private static boolean isAsked(Proposal row) {
-        return row.kind() == Kind.QUESTION || (row.recognised().isEmpty() && !row.looksLike().isEmpty());
+        return row.kind() == Kind.QUESTION
+                || (row.recognised().isEmpty() && !row.looksLike().isEmpty());
     }
 
     private static ObjectNode question(Proposal row, boolean answered) {

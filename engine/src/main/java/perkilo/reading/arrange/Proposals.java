@@ -131,7 +131,13 @@ public final class Proposals {
                 && !said.isEmptied(sheet.origin(), "", looks.schema().name());
         String as = said.as(sheet.origin(), "").orElse(sure ? like : "");
         all.add(new Proposal(
-                Kind.SHEET, sheet.origin(), ReadingSheet.WHOLE_SHEET, String.join(", ", kinds), like, as, tableChoices()));
+                Kind.SHEET,
+                sheet.origin(),
+                ReadingSheet.WHOLE_SHEET,
+                String.join(", ", kinds),
+                like,
+                as,
+                tableChoices()));
         tables.forEach(table -> headers(sheet, table));
         parts.forEach(part -> headers(sheet, part));
         if (looks != null) {

@@ -54,7 +54,8 @@ public record Glance(String product, String home, List<RunCost> sizes) {
             Column.<Glance>of("product", "").json(Glance::product),
             Column.<Glance>of("sentence", "").json(Glance::sentence),
             Column.<Glance>of("sizes", "").json(page -> SIZES.with(page.sizes())),
-            Column.<Glance>of("items", "").json(page -> SHARES.with(most(page.sizes().get(0)))));
+            Column.<Glance>of("items", "")
+                    .json(page -> SHARES.with(most(page.sizes().get(0)))));
 
     public Glance {
         sizes = List.copyOf(sizes);
