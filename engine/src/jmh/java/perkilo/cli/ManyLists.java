@@ -42,8 +42,9 @@ public final class ManyLists {
         double without = seconds(() -> cost(book));
         double with = seconds(() -> cost(book, "--prices", prices.toString()));
         Writer out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-        out.write("%,d rows: %.1f s of processor with the lists, %.1f s without, %.2f s for their lines alone; peak %,d MB%n"
-                .formatted((long) lists * rows, with, without, floor, peak() / MEGA));
+        out.write(
+                "%,d rows: %.1f s of processor with the lists, %.1f s without, %.2f s for their lines alone; peak %,d MB%n"
+                        .formatted((long) lists * rows, with, without, floor, peak() / MEGA));
         out.flush();
     }
 
@@ -52,7 +53,8 @@ public final class ManyLists {
     }
 
     private static double seconds(Task task) throws IOException {
-        long before = ProcessHandle.current().info().totalCpuDuration().orElseThrow().toNanos();
+        long before =
+                ProcessHandle.current().info().totalCpuDuration().orElseThrow().toNanos();
         task.run();
         return (ProcessHandle.current().info().totalCpuDuration().orElseThrow().toNanos() - before) / NANOS;
     }
@@ -98,7 +100,8 @@ public final class ManyLists {
         for (int list = 0; list < lists; list++) {
             String house = "%03d".formatted(list / LISTS_OF_ONE);
             LocalDate day = DAY.minusMonths(LISTS_OF_ONE - list % LISTS_OF_ONE);
-            StringBuilder text = new StringBuilder("Supplier,Item,Pack size,Pack unit,Price,Price per,Currency,Quoted on\n");
+            StringBuilder text =
+                    new StringBuilder("Supplier,Item,Pack size,Pack unit,Price,Price per,Currency,Quoted on\n");
             for (int row = 0; row < rows; row++) {
                 text.append("House %s,Oil %s-%04d refined,%s,kg,%d.%02d,kg,%s,%s%n"
                         .formatted(

@@ -2,10 +2,7 @@ package perkilo.reading;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import perkilo.model.Book;
@@ -27,7 +24,6 @@ import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
-import perkilo.schema.SuppliersSheet;
 
 /** Checks that every name in use is known, and proposes the nearest known name if it is not. */
 final class NameCheck {

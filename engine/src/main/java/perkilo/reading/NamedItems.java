@@ -56,8 +56,8 @@ final class NamedItems {
         for (FoundTable table : tables.of(FormulaSheet.SCHEMA)) {
             if (table.has(FormulaSheet.INCI)) {
                 table.stream(new Findings())
-                        .forEach(row ->
-                                incis.add(InciKeys.of(row.cell(FormulaSheet.INCI).text())));
+                        .forEach(row -> incis.add(
+                                InciKeys.of(row.cell(FormulaSheet.INCI).text())));
             }
         }
         incis.remove("");

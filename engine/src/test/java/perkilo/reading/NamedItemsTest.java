@@ -118,12 +118,15 @@ final class NamedItemsTest {
         Path one = list("one.csv", "Wending,Beeswax,Cera Alba,25,kg,9.10,kg,EUR,2026-11-01,\n");
         Path two = list("two.csv", "Other House,Beeswax,,25,kg,8.10,kg,EUR,2026-11-01,\n");
 
-        Book named =
-                read(new Sources(book.save(), List.of(one, two), null, null), PricesRead.OF_NAMED_ITEMS).value();
+        Book named = read(new Sources(book.save(), List.of(one, two), null, null), PricesRead.OF_NAMED_ITEMS)
+                .value();
 
-        assertThat(named.offers()).filteredOn(offer -> offer.item().equals("Beeswax")).hasSize(2);
+        assertThat(named.offers())
+                .filteredOn(offer -> offer.item().equals("Beeswax"))
+                .hasSize(2);
         assertThat(named.formulas().values())
-                .anySatisfy(formula -> assertThat(formula.lines().get(0).material()).isEqualTo("Beeswax"));
+                .anySatisfy(
+                        formula -> assertThat(formula.lines().get(0).material()).isEqualTo("Beeswax"));
     }
 
     /** A name typed wrong is still compared with everything that the lists hold. */

@@ -104,10 +104,7 @@ final class CsvGrid {
             return whole;
         }
         int end = afterDigits(text, point + 1);
-        return text.charAt(point) == '.'
-                && end == text.length()
-                && end > point + 1
-                && end - point - 1 <= MOST_DIGITS;
+        return text.charAt(point) == '.' && end == text.length() && end > point + 1 && end - point - 1 <= MOST_DIGITS;
     }
 
     private static int afterDigits(String text, int from) {
