@@ -25,8 +25,8 @@ final class ChargeDuty {
     private final boolean[] byValue;
     /**
      * By vendor: up to goods of this value in a line, more than is needed may pay because it lowers the average rate;
-     * in the vendor's currency. Where leftovers have a value, up to as many times as much as {@link PackPrice#netOfMore}
-     * is below 1.
+     * in the vendor's currency. Where leftovers have a value, up to as many times as much as
+     * {@link PackPrice#netOfMore} is below 1.
      *
      * <p>With goods G and charges K, goods x more lower the duty on K by less than K · (highest − lowest rate) · x / G.
      * They cost x or more, less the value of the leftover, so they pay only where G is below that duty.

@@ -102,8 +102,8 @@ final class DutySearch {
     }
 
     /**
-     * A vendor whose order was too small in a purchase that may else have been the cheapest; the search ended there. −1 if
-     * it came to its end.
+     * A vendor whose order was too small in a purchase that may else have been the cheapest; the search ended there. −1
+     * if it came to its end.
      */
     int tooSmall() {
         return tooSmall;

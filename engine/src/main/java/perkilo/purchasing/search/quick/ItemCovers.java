@@ -92,7 +92,9 @@ final class ItemCovers {
         });
     }
 
-    /** The landed cost of some picks that cover the need, without the charges of orders, less the value of the leftover. */
+    /**
+     * The landed cost of some picks that cover the need, without the charges of orders, less the value of the leftover.
+     */
     double cost(List<Cover.Pick> picks) {
         double cost = 0;
         double left = wanted.quantity().doubleValue();

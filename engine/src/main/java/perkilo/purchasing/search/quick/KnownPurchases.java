@@ -1,6 +1,6 @@
 package perkilo.purchasing.search.quick;
 
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Purchases of a market that others can start from: most of their items are the same.
  *
- * <p>Only a purchase unlike all before is added. So where one purchase is planned before many that differ from it in one
- * item or two, all of these start from it, in whatever order and however many at once.
+ * <p>Only a purchase unlike all before is added. So where one purchase is planned before many that differ from it in
+ * one item or two, all of these start from it, in whatever order and however many at once.
  */
 final class KnownPurchases {
 
@@ -59,7 +59,7 @@ final class KnownPurchases {
         if (all.size() >= MOST || like(items) != null) {
             return;
         }
-        Map<ItemCovers, List<Cover.Pick>> byItem = new IdentityHashMap<>();
+        Map<ItemCovers, List<Cover.Pick>> byItem = new HashMap<>();
         int vendors = 0;
         for (int i = 0; i < items.size(); i++) {
             byItem.put(items.get(i), picks.get(i));

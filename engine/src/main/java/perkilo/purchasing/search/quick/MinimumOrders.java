@@ -107,9 +107,9 @@ final class MinimumOrders {
     }
 
     /**
-     * Takes what is known of a purchase, and the cheapest covers of the other items, from the vendors bought from if they
-     * sell them: a first purchase to beat. It counts for a little more than it costs, so that the search comes to the
-     * same purchase with it as without.
+     * Takes what is known of a purchase, and the cheapest covers of the other items, from the vendors bought from if
+     * they sell them: a first purchase to beat. It counts for a little more than it costs, so that the search comes to
+     * the same purchase with it as without.
      */
     void startFrom(KnownPurchases.Known known) {
         List<List<Cover.Pick>> picks = new ArrayList<>(items.size());
@@ -163,8 +163,8 @@ final class MinimumOrders {
     }
 
     /**
-     * Tries all ways for a vendor: they get enough goods, or their charge, or no order. The last one is a set of its own,
-     * unless an order of theirs costs nothing to open.
+     * Tries all ways for a vendor: they get enough goods, or their charge, or no order. The last one is a set of its
+     * own, unless an order of theirs costs nothing to open.
      */
     private void decide(int vendor, int set, int full, int small) {
         lookInto(set, full | 1 << vendor, small);

@@ -177,8 +177,8 @@ final class PackPrice {
     }
 
     /**
-     * What more goods in a line cost at least, as a part of their value: 1 or more counts as 1; zero or less if they may
-     * be free.
+     * What more goods in a line cost at least, as a part of their value: 1 or more counts as 1; zero or less if they
+     * may be free.
      *
      * @param credit the value of one unit left over, in home currency
      */

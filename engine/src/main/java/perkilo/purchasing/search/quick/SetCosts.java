@@ -9,9 +9,9 @@ import java.util.stream.IntStream;
  * The least possible cost of a purchase from each set of vendors: the cost of opening the orders, and the cheapest
  * covers.
  *
- * <p>A vendor who alone sells an item gets an order in any case, and a vendor whose orders cost nothing to open may always
- * get one ({@link MinimumOrders} sees to their minimum). So only the others are a choice. Choices are numbered; a number
- * has one bit for each of these vendors.
+ * <p>A vendor who alone sells an item gets an order in any case, and a vendor whose orders cost nothing to open may
+ * always get one ({@link MinimumOrders} sees to their minimum). So only the others are a choice. Choices are numbered;
+ * a number has one bit for each of these vendors.
  */
 final class SetCosts {
 

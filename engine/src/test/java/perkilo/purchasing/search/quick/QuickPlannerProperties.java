@@ -179,9 +179,10 @@ final class QuickPlannerProperties {
             PlanOutcome anew = alone().plan(other, Steps.most(20_000));
             if (anew instanceof PlanOutcome.Proven proven) {
                 assertThat(after)
-                        .isInstanceOfSatisfying(PlanOutcome.Proven.class, found -> assertThat(
-                                        found.cost().objective())
-                                .isCloseTo(proven.cost().objective(), within(new BigDecimal("0.005"))));
+                        .isInstanceOfSatisfying(
+                                PlanOutcome.Proven.class,
+                                found -> assertThat(found.cost().objective())
+                                        .isCloseTo(proven.cost().objective(), within(new BigDecimal("0.005"))));
             }
         }
     }
