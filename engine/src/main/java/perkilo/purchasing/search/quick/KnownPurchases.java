@@ -27,6 +27,11 @@ final class KnownPurchases {
      */
     record Known(Map<ItemCovers, List<Cover.Pick>> picks, int vendors) {
 
+        /** Whether no item differs: then there is nothing to start from that the search wouldn't come to anew. */
+        boolean isAllOf(List<ItemCovers> items) {
+            return inCommonWith(items) == items.size();
+        }
+
         private int inCommonWith(List<ItemCovers> items) {
             int same = 0;
             for (ItemCovers item : items) {

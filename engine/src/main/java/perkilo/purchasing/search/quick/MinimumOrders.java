@@ -133,6 +133,11 @@ final class MinimumOrders {
         bestCost += A_LITTLE;
     }
 
+    /** Forgets what is left open, but not the best purchase. */
+    void beginAgain() {
+        unsettled = Double.POSITIVE_INFINITY;
+    }
+
     /** Tries a set of vendors, one bit each. */
     void lookInto(int set) {
         lookInto(set, 0, 0);

@@ -110,7 +110,7 @@ public final class QuickPlanner implements PlanPurchases {
             return new VendorSets.Answer(null, Double.NEGATIVE_INFINITY);
         }
         KnownPurchases.Known like = market.purchases().like(covers);
-        VendorSets.Answer answer = sets.search(like);
+        VendorSets.Answer answer = sets.search(like == null || like.isAllOf(covers) ? null : like);
         if (like == null && answer.picks() != null) {
             market.purchases().add(covers, answer.picks());
         }
