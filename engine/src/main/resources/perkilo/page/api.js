@@ -20,10 +20,18 @@ export function whenGone(listener) {
   gone.add(listener);
 }
 
+let folder = null;
+
+/** From now on every call is about this folder; one about another is refused. */
+export function workIn(folderId) {
+  folder = folderId ?? null;
+}
+
 async function send(path, options) {
   let response;
   try {
-    response = await fetch(path, { credentials: 'same-origin', ...options });
+    const headers = { ...options.headers, ...(folder ? { 'X-Folder': folder } : {}) };
+    response = await fetch(path, { credentials: 'same-origin', ...options, headers });
   } catch (problem) {
     if (problem.name === 'AbortError') {
       throw problem;

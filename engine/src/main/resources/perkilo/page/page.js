@@ -1,6 +1,6 @@
 /** The page: enters with the key, goes by the address, holds what is known, and shows it. */
 import { html, nothing, render } from '/lib/lit-html/lit-html.js';
-import { get, ofBook, post, Refused, stayAlive, upload, whenGone } from './api.js';
+import { get, ofBook, post, Refused, stayAlive, upload, whenGone, workIn } from './api.js';
 import { costView, inView } from './cost.js';
 import { counted } from './figures.js';
 import { printedPages } from './printed.js';
@@ -11,6 +11,7 @@ import { spoken } from './sentence.js';
 import { startView } from './start.js';
 import { whenWorkChanges, work, workInSight } from './work.js';
 
+const NO_USES = { prices: [], rates: null };
 const NO_TRIAL = { what: '', change: '', changes: [], answer: null, error: null };
 
 const state = {
@@ -18,6 +19,7 @@ const state = {
   book: null,
   start: null,
   arrived: [],
+  uses: NO_USES,
   isUploading: false,
   reading: null,
   given: new Map(),
@@ -120,6 +122,7 @@ const actions = {
       }
     }
     const books = state.arrived.filter((one) => one.kind === 'workbook' && !one.error);
+    state.arrived.filter((one) => !one.error).forEach((one) => useNew(one));
     update({ isUploading: false, said: `${counted(state.arrived.filter((one) => !one.error).length, 'file')} arrived.` });
     if (books.length === 1 && state.arrived.length === 1) {
       location.hash = address('reading', books[0].name);
@@ -132,7 +135,19 @@ const actions = {
       const made = await post('/api/new', { template: template.name });
       location.hash = address('cost', made.name);
     }),
-  openFolder: (folder) => tried(async () => update({ start: await post('/api/folder', { id: folder.id }), arrived: [], book: null })),
+  use(type, name, isUsed) {
+    const { prices, rates } = state.uses;
+    const others = prices.filter((one) => one !== name);
+    const uses = type === 'rates' ? { prices, rates: isUsed ? name : rates === name ? null : rates } : { prices: isUsed ? [...others, name] : others, rates };
+    update({ uses, reading: null, cost: null });
+  },
+  openFolder: (folder) =>
+    tried(async () => {
+      workIn(null);
+      const start = await post('/api/folder', { id: folder.id });
+      workIn(start.folderId);
+      update({ start, arrived: [], book: null, uses: NO_USES, said: `Now working in ${start.folder}.` });
+    }),
   close: () =>
     tried(async () => {
       await post('/api/close', {});
@@ -154,7 +169,7 @@ const actions = {
   saveAnswers: () =>
     tried(async () => {
       const answers = [...state.given].map(([id, value]) => ({ id, value }));
-      const body = { stamp: state.reading.stamp, answers };
+      const body = { ...sources(), stamp: state.reading.stamp, answers };
       const reading = await work('Saving the answers', (headers) => post(ofBook(state.book, 'answers'), body, { headers }));
       const open = (reading.questions ?? []).filter((one) => (one.answer ?? null) === null).length;
       update({ reading, given: new Map(), cost: null, said: `Saved. ${open ? `${counted(open, 'question')} left.` : 'Every question has an answer.'}` });
@@ -169,7 +184,7 @@ const actions = {
   tryPrice: (price) => update({ price }),
   save: () =>
     tried(async () => {
-      const body = { stamp: state.cost.stamp, what: 'cost' };
+      const body = { ...sources(), stamp: state.cost.stamp, what: 'cost' };
       const saved = await work('Writing the result workbook', (headers) => post(ofBook(state.book, 'save'), body, { headers }));
       update({ saved, said: `Written: ${saved.written}.` });
     }),
@@ -197,7 +212,7 @@ const actions = {
   dropKept: (one) => update({ kept: state.kept.filter((other) => other !== one) }),
   saveKept: (one) =>
     tried(async () => {
-      const body = { stamp: state.cost.stamp, name: one.name, changes: one.changes };
+      const body = { ...sources(), stamp: state.cost.stamp, name: one.name, changes: one.changes };
       const { stamp } = await work('Saving the what-if', (headers) => post(ofBook(state.book, 'scenarios'), body, { headers }));
       update({
         cost: { ...state.cost, stamp: stamp ?? state.cost.stamp },
@@ -206,6 +221,19 @@ const actions = {
       });
     }),
 };
+
+/** What every question about a workbook says of the files that count with it. */
+function sources() {
+  const { prices, rates } = state.uses;
+  return { prices, ...(rates ? { rates } : {}) };
+}
+
+/** A list that was just dropped is meant to be used. */
+function useNew(file) {
+  if (file.kind === 'list' || file.kind === 'rates') {
+    actions.use(file.kind === 'list' ? 'prices' : 'rates', file.name, true);
+  }
+}
 
 let planned = 0;
 
@@ -219,7 +247,7 @@ async function plan(changes, what, change) {
   update({ trial: { ...state.trial, what, change, error: null } });
   try {
     const from = performance.now();
-    const { answer } = await work('Planning anew', (headers) => post(ofBook(state.book, 'cost'), { stamp: state.cost.stamp, changes }, { headers }));
+    const { answer } = await work('Planning anew', (headers) => post(ofBook(state.book, 'cost'), { ...sources(), stamp: state.cost.stamp, changes }, { headers }));
     if (mine === planned) {
       const { product } = inView(state);
       const after = products(answer).find((one) => one.key === product?.key);
@@ -245,7 +273,7 @@ const loadStart = () => tried(async () => update({ start: await get('/api/start'
 const loadReading = () =>
   tried(async () => {
     const { book } = state;
-    const reading = await work(`Reading ${book}`, (headers) => get(ofBook(book, 'reading'), { headers }));
+    const reading = await work(`Reading ${book}`, (headers) => get(`${ofBook(book, 'reading')}${asQuery(sources())}`, { headers }));
     if (book === state.book) {
       update({ reading, given: new Map(), said: `${book} was read.` });
     }
@@ -254,16 +282,30 @@ const loadReading = () =>
 const loadCost = () =>
   tried(async () => {
     const { book } = state;
-    const cost = await work(`Costing ${book}`, (headers) => post(ofBook(book, 'cost'), { changes: [] }, { headers }));
+    const cost = await work(`Costing ${book}`, (headers) => post(ofBook(book, 'cost'), { ...sources(), changes: [] }, { headers }));
     if (book === state.book) {
       update({ cost, trial: NO_TRIAL, price: null, saved: null, said: `${book} was costed.` });
-      await loadScenarios(book);
+      await Promise.all([loadScenarios(book), loadDecisions(book)]);
     }
   });
 
+/** What takes longer than the cost itself: the sizes between the person's own, targets and variances. */
+async function loadDecisions(book) {
+  const { cost } = state;
+  const more = await post(ofBook(book, 'decide'), sources()).catch((problem) => (problem.status === 404 ? {} : Promise.reject(problem)));
+  if (state.cost === cost) {
+    update({ cost: { ...cost, ...more, stamp: cost.stamp } });
+  }
+}
+
+function asQuery({ prices, rates }) {
+  const query = new URLSearchParams([...prices.map((name) => ['prices', name]), ...(rates ? [['rates', rates]] : [])]);
+  return query.size ? `?${query}` : '';
+}
+
 /** The what-ifs on the sheet Scenarios, beside those that were made on the page. */
 async function loadScenarios(book) {
-  const { scenarios } = await get(ofBook(book, 'scenarios'));
+  const { scenarios } = await get(`${ofBook(book, 'scenarios')}${asQuery(sources())}`);
   if (book === state.book) {
     const saved = (scenarios ?? []).map((one) => ({ ...one, answer: null, isSaved: true }));
     update({ kept: [...saved, ...state.kept.filter((one) => !saved.some((other) => other.name === one.name))] });
@@ -311,6 +353,7 @@ async function begin() {
     return;
   }
   alive = stayAlive();
+  workIn(start.folderId);
   Object.assign(state, { start });
   if (start.book && key) {
     history.replaceState(null, '', address('reading', start.book));

@@ -4,7 +4,7 @@ import { counted, listed, rounded } from './figures.js';
 import { longTable } from './longtable.js';
 import { findingsTable, tally } from './messages.js';
 import { pictures } from './pictures.js';
-import { questionList } from './questions.js';
+import { corrections, questionList } from './questions.js';
 import { address } from './route.js';
 
 const FATES = { read: 'Read', 'not needed': 'Not needed', 'not understood': 'Not understood' };
@@ -41,7 +41,7 @@ export function readingView(state, actions) {
       : nothing}
     <section aria-labelledby="sheets-heading">
       <h2 id="sheets-heading">Sheet by sheet</h2>
-      ${bySheet(reading).map((one, at) => sheetPart(one, at))}
+      ${bySheet(reading).map(sheetPart)} ${reading.more?.length ? corrections(reading.more, state.given, actions) : nothing}
     </section>`;
 }
 
@@ -81,16 +81,20 @@ function bySheet(reading) {
   return [...groups.values()].sort((a, b) => weight(a) - weight(b));
 }
 
-function sheetPart(group, at) {
+function sheetPart(group) {
   const unclear = group.tables.some((table) => table.fate === 'not understood');
   const isRead = group.tables.some((table) => table.fate === 'read');
-  return html`<details class="sheet" data-sheet=${group.sheet ?? ''} ?open=${unclear || group.cells.length > 0}>
+  return html`<details class="sheet" data-sheet=${group.sheet ?? ''} ?open=${unclear || isAsked(group.cells)}>
     <summary>
       <span class="tab">${group.sheet ?? group.file}</span>
       <span class=${unclear ? 'fate unclear' : 'fate'}>${unclear ? 'Not understood' : isRead ? readAs(group.tables) : 'Not needed'}</span>
     </summary>
-    ${pictures(group.sheet, group.cells)} ${group.tables.map((table) => tablePart(table, at))}
+    ${pictures(group.sheet, group.cells)} ${group.tables.map(tablePart)}
   </details>`;
+}
+
+function isAsked(cells) {
+  return cells.flatMap((one) => one.rows ?? [one]).some((row) => row.cells.some((cell) => cell.state === 'question'));
 }
 
 function readAs(tables) {

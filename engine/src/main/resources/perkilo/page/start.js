@@ -1,6 +1,5 @@
 /** Start: drop files, choose a workbook of the folder, another folder, or a template. */
 import { html, nothing } from '/lib/lit-html/lit-html.js';
-import { counted, day, listed } from './figures.js';
 import { address } from './route.js';
 
 const KINDS = { workbook: 'workbook', list: 'price list', rates: 'exchange rates', other: 'other file' };
@@ -26,7 +25,7 @@ export function startView(state, actions) {
     ${books(start, actions)}
     <div class="pair">
       ${templates(start, actions)}
-      <div>${lists(start)} ${recent(start, actions)}</div>
+      <div>${lists(state, actions)} ${recent(start, actions)}</div>
     </div>`;
 }
 
@@ -140,13 +139,30 @@ function templates(start, actions) {
   </section>`;
 }
 
-function lists(start) {
-  return start.lists?.length
-    ? html`<section aria-labelledby="lists-heading">
-        <h2 id="lists-heading">Price lists and rates</h2>
-        <p>${counted(start.lists.length, 'file')} in the folder: ${listed(start.lists.map((one) => one.name))}.</p>
-      </section>`
-    : nothing;
+/** The lists of the folder: several price lists may be used, and one file of rates. */
+function lists(state, actions) {
+  const all = state.start.lists ?? [];
+  const part = (title, kind, type, isUsed) => {
+    const some = all.filter((one) => (one.kind === 'rates') === (kind === 'rates'));
+    return some.length === 0
+      ? nothing
+      : html`<fieldset class="uses">
+          <legend>${title}</legend>
+          ${some.map(
+            (one) => html`<label class="use">
+              <input type="checkbox" .checked=${isUsed(one.name)} @change=${(event) => actions.use(type, one.name, event.target.checked)}> ${one.name}
+            </label>`,
+          )}
+        </fieldset>`;
+  };
+  return all.length === 0
+    ? nothing
+    : html`<section aria-labelledby="lists-heading">
+        <h2 id="lists-heading">Count with these too</h2>
+        <p>Files in the folder that are used beside the workbook's own prices and rates, if you tick them.</p>
+        ${part('Price lists', 'list', 'prices', (name) => state.uses.prices.includes(name))}
+        ${part('Exchange rates', 'rates', 'rates', (name) => state.uses.rates === name)}
+      </section>`;
 }
 
 function recent(start, actions) {
@@ -163,8 +179,8 @@ function recent(start, actions) {
 }
 
 function moment(iso) {
-  const time = /T(\d{2}:\d{2})/.exec(iso ?? '')?.[1];
-  return html`<time datetime=${iso}>${day(iso)}${time ? `, ${time}` : ''}</time>`;
+  const shown = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeStyle: 'short' }).format(new Date(iso));
+  return html`<time datetime=${iso}>${shown}</time>`;
 }
 
 function size(bytes) {
