@@ -268,7 +268,24 @@ async function plan(changes, what, change) {
 
 // ---- what is loaded
 
-const loadStart = () => tried(async () => update({ start: await get('/api/start') }));
+let isFirst = true;
+
+/** A view is there with what it shows. Where the focus was may be gone with the view before. */
+function arrived() {
+  if (document.activeElement === document.body) {
+    focusHeading();
+  }
+  if (isFirst) {
+    isFirst = false;
+    performance.measure('first view', { start: 0 });
+  }
+}
+
+const loadStart = () =>
+  tried(async () => {
+    update({ start: await get('/api/start') });
+    arrived();
+  });
 
 const loadReading = () =>
   tried(async () => {
@@ -276,6 +293,7 @@ const loadReading = () =>
     const reading = await work(`Reading ${book}`, (headers) => get(`${ofBook(book, 'reading')}${asQuery(sources())}`, { headers }));
     if (book === state.book) {
       update({ reading, given: new Map(), said: `${book} was read.` });
+      arrived();
     }
   });
 
@@ -285,6 +303,7 @@ const loadCost = () =>
     const cost = await work(`Costing ${book}`, (headers) => post(ofBook(book, 'cost'), { ...sources(), changes: [] }, { headers }));
     if (book === state.book) {
       update({ cost, trial: NO_TRIAL, price: null, saved: null, said: `${book} was costed.` });
+      arrived();
       await Promise.all([loadScenarios(book), loadDecisions(book)]);
     }
   });
@@ -320,8 +339,7 @@ async function go() {
     Object.assign(state, { reading: null, given: new Map(), cost: null, product: null, run: null, price: null, trial: NO_TRIAL, kept: [], saved: null });
   }
   update({ view, book: book ?? state.book, problem: null });
-  document.querySelector('#main h1')?.setAttribute('tabindex', '-1');
-  document.querySelector('#main h1')?.focus();
+  focusHeading();
   window.scrollTo(0, 0);
   if (view === 'start') {
     await loadStart();
@@ -330,6 +348,13 @@ async function go() {
   } else if (!state.cost) {
     await loadCost();
   }
+}
+
+/** Who does not see the page is at the heading of the view that was opened. */
+function focusHeading() {
+  const heading = document.querySelector('#main h1');
+  heading?.setAttribute('tabindex', '-1');
+  heading?.focus({ preventScroll: true });
 }
 
 let alive = null;

@@ -26,7 +26,7 @@ export function sentence(product, answer, isNamed = true) {
   const costs = complete.map(
     (run, at) => html`${at === 0 ? '' : at === complete.length - 1 ? ' and ' : ', '}<strong>${figure(costOf(run, answer), places, 'cost')}</strong>${at === 0 ? html` ${answer.homeCurrency}` : nothing} at ${size(run)}`,
   );
-  return html`${isNamed ? html`<b class="name">${name}</b> ` : nothing}${complete.length ? html`${isBulk ? 'A kilogram' : 'A unit'} costs ${costs}.` : nothing}
+  return html`${isNamed ? html`<b class="name">${name}.</b> ` : nothing}${complete.length ? html`${isBulk ? 'A kilogram' : 'A unit'} costs ${costs}.` : nothing}
     ${lacking.length ? html`<span class="problem">${lacks(lacking)}</span>` : nothing}`;
 }
 

@@ -166,11 +166,12 @@ function lists(state, actions) {
 }
 
 function recent(start, actions) {
-  return start.recentFolders?.length
+  const others = (start.recentFolders ?? []).filter((one) => one.display !== start.folder);
+  return others.length
     ? html`<section aria-labelledby="recent-heading">
         <h2 id="recent-heading">Folders that you used before</h2>
         <ul class="plain">
-          ${start.recentFolders.map(
+          ${others.map(
             (one) => html`<li><button type="button" class="quiet path" @click=${() => actions.openFolder(one)}>${one.display}</button></li>`,
           )}
         </ul>
