@@ -21,7 +21,7 @@ export function cashPart(run, answer) {
     <h2 id="cash-heading">Cash for ${sizeWords(run)}</h2>
     <p class="sentence">The run takes <strong>${figure(run.cash, minor, 'cash')}</strong> ${answer.homeCurrency} from the bank.
       ${Number(run.stockLeft) > 0 ? html`Of that, <strong>${figure(run.stockLeft, minor, 'stockLeft')}</strong> is material that you still have afterwards.` : nothing}</p>
-    <div class="scroll" role="region" aria-label="What the cash buys" tabindex="0"><table class="cash">
+    <div class="scroll" role="group" aria-label="What the cash buys" tabindex="0"><table class="cash">
       <thead><tr><th scope="col">What it buys</th><th scope="col" class="number">${answer.homeCurrency}</th><th scope="col" class="number">Share</th></tr></thead>
       <tbody>
         ${parts.map(

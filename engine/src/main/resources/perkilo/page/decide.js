@@ -11,7 +11,7 @@ export function targetPart(targets, answer) {
   const places = unitPlaces(answer);
   return html`<section aria-labelledby="target-heading">
     <h2 id="target-heading">What a unit may cost at your shop price</h2>
-    <div class="scroll" role="region" aria-label="Target costs" tabindex="0"><table>
+    <div class="scroll" role="group" aria-label="Target costs" tabindex="0"><table>
       <thead><tr><th scope="col">Product</th><th scope="col" class="number">Run</th><th scope="col" class="number">Shop price</th><th scope="col" class="number">May cost</th><th scope="col" class="number">Costs</th><th scope="col" class="number">Over (+) or under</th><th scope="col" class="wide">What would bring it there</th></tr></thead>
       <tbody>
         ${targets.map(
@@ -48,7 +48,7 @@ export function variancePart(variance, answer) {
   const parts = Object.keys(variance.products[0].parts).filter((part) => variance.products.some((one) => Number(one.parts[part]) !== 0));
   return html`<section aria-labelledby="variance-heading">
     <h2 id="variance-heading">Why the real cost differs</h2>
-    <div class="scroll" role="region" aria-label="Why the real cost differs" tabindex="0"><table>
+    <div class="scroll" role="group" aria-label="Why the real cost differs" tabindex="0"><table>
       <thead><tr><th scope="col">Product</th><th scope="col" class="number">Run</th><th scope="col" class="number">Planned</th>${parts.map((part) => html`<th scope="col" class="number">${part}</th>`)}<th scope="col" class="number">Real</th><th scope="col" class="number">Difference</th></tr></thead>
       <tbody>
         ${variance.products.map(

@@ -36,7 +36,7 @@ export function headsPart(product, answer) {
 export function headTable(product, answer) {
   const heads = headsOf(product.complete);
   const places = Math.max(unitPlaces(answer), 2);
-  return html`<div class="scroll" role="region" aria-label=${`Heads of ${product.name}`} tabindex="0"><table class="heads">
+  return html`<div class="scroll" role="group" aria-label=${`Heads of ${product.name}`} tabindex="0"><table class="heads">
     <thead>
       <tr><th scope="col">${answer.homeCurrency} ${product.isBulk ? 'per kg' : 'per unit'}</th>${product.complete.map((run) => html`<th scope="col" class="number">${size(run)}</th>`)}</tr>
     </thead>

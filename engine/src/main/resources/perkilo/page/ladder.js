@@ -55,7 +55,7 @@ export function ladderPart(run, answer, tried, set) {
       </label>
       ${own ? html`<button type="button" class="quiet" @click=${() => set(null)}>Back to the workbook's price</button>` : nothing}
     </div>
-    <div class="scroll" role="region" aria-label="From the cost to the shop price" tabindex="0"><table class="ladder" aria-live="polite">
+    <div class="scroll" role="group" aria-label="From the cost to the shop price" tabindex="0"><table class="ladder" aria-live="polite">
       <thead>
         <tr><th scope="col" class="number">Unit cost</th><th scope="col" class="number">Your price (wholesale)</th><th scope="col" class="number">Shop price without VAT</th><th scope="col" class="number">Shop price</th><th scope="col" class="number">Your margin</th><th scope="col" class="number">Profit per unit</th><th scope="col" class="number">Profit per run</th></tr>
       </thead>

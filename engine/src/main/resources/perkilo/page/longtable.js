@@ -29,7 +29,7 @@ class LongTable extends HTMLElement {
     this.#from = isLong ? Math.max(0, Math.min(Math.floor(top / this.#height) - BEYOND, rows.length - seen)) : 0;
     const shown = rows.slice(this.#from, this.#from + seen);
     render(
-      html`<div class=${isLong ? 'scroll long' : 'scroll'} role="region" aria-label=${label} tabindex="0" @scroll=${this.#scrolled}>
+      html`<div class=${isLong ? 'scroll long' : 'scroll'} role="group" aria-label=${label} tabindex="0" @scroll=${this.#scrolled}>
         <table aria-rowcount=${isLong ? rows.length + 1 : nothing}>
           <thead><tr>${head}</tr></thead>
           <tbody>

@@ -19,7 +19,7 @@ function picture(sheet, { about, rows }) {
   const states = [...new Set(rows.flatMap((row) => row.cells.map((cell) => cell.state)))].filter((state) => STATES[state]);
   const name = about ?? `Cells of ${sheet} from row ${rows[0]?.row}`;
   return html`<figure class="picture">
-    <div class="scroll" role="region" aria-label=${name} tabindex="0">
+    <div class="scroll" role="group" aria-label=${name} tabindex="0">
       <table>
         <thead>
           <tr><td></td>${letters.map((letter) => html`<th scope="col">${letter}</th>`)}</tr>
@@ -28,7 +28,7 @@ function picture(sheet, { about, rows }) {
       </table>
     </div>
     <figcaption>
-      ${about ? html`${about} ` : nothing}${states.map((state) => html`<span class="key"><span class=${`swatch is-${state}`} aria-hidden="true"></span>${STATES[state]}</span> `)}
+      ${about ? html`${about} ` : nothing}${states.map((state) => html`<span class="key"><span class=${`swatch is-${state}`} aria-hidden="true">${state === 'heading' ? 'Aa' : ''}</span>${STATES[state]}</span> `)}
     </figcaption>
   </figure>`;
 }

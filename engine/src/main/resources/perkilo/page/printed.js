@@ -4,7 +4,7 @@ import { day, figure, minorDigits } from './figures.js';
 import { headBars, headTable } from './heads.js';
 import { itemsByCost, sizeWords, unitPlaces } from './runs.js';
 import { sentence } from './sentence.js';
-import { runTable, sizeCurve } from './sizes.js';
+import { points, runTable, sizeCurve } from './sizes.js';
 
 const RUNS = 6;
 const ITEMS = 5;
@@ -30,7 +30,7 @@ function page(book, product, answer, curves) {
     ${runTable(product, answer, null, null)} ${product.beyond > 0 ? html`<p class="caption">${product.beyond} more sizes are in the workbook.</p>` : nothing}
     ${smallest
       ? html`<div class="columns">
-            <div>${product.isBulk ? nothing : sizeCurve(product, answer, curves, null, WIDTH / 2, 190)}</div>
+            <div>${product.isBulk || points(product, answer, curves).length < 2 ? nothing : sizeCurve(product, answer, curves, null, WIDTH / 2, 190)}</div>
             <div>${headBars(product, answer, WIDTH / 2)}</div>
           </div>
           <div class="columns">${headTable(product, answer)} ${mostCostly(product, smallest, answer)}</div>`

@@ -57,7 +57,7 @@ function question(one, at, given, actions) {
   const isOther = answer !== null && !choices.some((choice) => choice.value === answer);
   return html`<fieldset class=${answer === null ? 'question open' : 'question'} data-question=${one.id}>
     <legend>${one.text}</legend>
-    <p class="place">${one.where}${one.about ? html`. ${one.about}` : nothing}</p>
+    <p class="place">${one.where}</p>
     <div class="choices-row">
       ${choices.length > MOST_BUTTONS ? chooseFrom(choices, answer, isOther, (value) => actions.answer(one.id, value)) : choices.map(
         (choice) => html`<label class="choice">
@@ -66,11 +66,16 @@ function question(one, at, given, actions) {
           <span>${choice.label ?? choice.value}${choice.value === one.proposed ? html` <em>(likely)</em>` : nothing}</span>
         </label>`,
       )}
-      ${one.free
-        ? html`<label class="free">${choices.length ? 'Or type it' : 'Type the answer'}
-            <input type="text" .value=${isOther ? answer : ''} @change=${(event) => actions.answer(one.id, event.target.value.trim() || null)}>
-          </label>`
-        : nothing}
+      ${one.free && choices.length === 0 ? typedAnswer(one, answer, isOther, actions) : nothing}
     </div>
+    ${one.free && choices.length > 0
+      ? html`<details class="other" ?open=${isOther}><summary>Another answer</summary>${typedAnswer(one, answer, isOther, actions)}</details>`
+      : nothing}
   </fieldset>`;
+}
+
+function typedAnswer(one, answer, isOther, actions) {
+  return html`<label class="free">Type the answer
+    <input type="text" .value=${isOther ? answer : ''} @change=${(event) => actions.answer(one.id, event.target.value.trim() || null)}>
+  </label>`;
 }

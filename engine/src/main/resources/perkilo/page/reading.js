@@ -16,7 +16,7 @@ export function readingView(state, actions) {
     return html`<h1>Reading ${book}</h1>`;
   }
   const questions = reading.questions ?? [];
-  const findings = reading.findings ?? [];
+  const findings = notAsked(reading);
   const asked = questions.filter((one) => (one.answer ?? null) === null);
   return html`
     <h1>What was read of ${book}</h1>
@@ -45,6 +45,12 @@ export function readingView(state, actions) {
     </section>`;
 }
 
+/** What was found, without what is asked as a question above it. */
+function notAsked(reading) {
+  const questions = reading.questions ?? [];
+  return (reading.findings ?? []).filter((one) => !questions.some((asked) => one.text.startsWith(asked.text)));
+}
+
 function summary(reading) {
   const account = reading.account ?? [];
   const count = (fate) => account.filter((one) => one.fate === fate).length;
@@ -55,8 +61,14 @@ function summary(reading) {
   if (count('not understood')) {
     parts.push(`${count('not understood')} not understood`);
   }
-  const lost = (reading.findings ?? []).filter((one) => one.level === 'error').length;
-  return `${listed(parts)}. ${lost ? `${counted(lost, 'error')} must be corrected in the workbook; all else is costed without what depends on it.` : 'Nothing has to be corrected.'}`;
+  const lost = notAsked(reading).filter((one) => one.level === 'error').length;
+  const open = (reading.questions ?? []).filter((one) => (one.answer ?? null) === null).length;
+  const next = open
+    ? `${counted(open, 'question')} first: what is read depends on the ${open === 1 ? 'answer' : 'answers'}.`
+    : lost
+      ? `${counted(lost, 'error')} must be corrected in the workbook; all else is costed without what depends on ${lost === 1 ? 'it' : 'them'}.`
+      : 'Nothing has to be corrected.';
+  return `${listed(parts)}. ${next}`;
 }
 
 /** The account and the pictures by sheet, in the order of the account. */

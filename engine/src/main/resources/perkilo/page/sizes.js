@@ -27,8 +27,8 @@ export function sizeCurve(product, answer, curves, chosen, width, height) {
 
 /** The section. */
 export function sizesPart(product, run, answer, curves, choose) {
-  const isDrawn = !product.isBulk && product.complete.length > 0;
-  const drawn = isDrawn ? points(product, answer, curves) : [];
+  const drawn = product.isBulk ? [] : points(product, answer, curves);
+  const isDrawn = drawn.length > 1;
   return html`<section aria-labelledby="sizes-heading">
     <h2 id="sizes-heading">Run sizes of ${product.name}</h2>
     ${isDrawn
@@ -47,7 +47,7 @@ export function runTable(product, answer, chosen, choose) {
   const others = Object.keys(product.complete[0]?.unitCost ?? {}).filter((currency) => currency !== home);
   const ladder = (run, name) => figure(run.ladder?.[name] ?? null, name === 'breakEvenUnits' ? 0 : minor, name);
   const hasLadder = product.complete.some((run) => run.ladder);
-  return html`<div class="scroll" role="region" aria-label=${`Runs of ${product.name}`} tabindex=${choose ? 0 : nothing}><table class="runs">
+  return html`<div class="scroll" role="group" aria-label=${`Runs of ${product.name}`} tabindex=${choose ? 0 : nothing}><table class="runs">
     <thead>
       <tr>
         <th scope="col" class="number">${product.isBulk ? 'Batches' : 'Units'}</th>

@@ -101,7 +101,7 @@ function books(start) {
     <h2 id="books-heading">Workbooks in the folder</h2>
     ${start.books.length === 0
       ? html`<p>None yet. Drop one above, or begin with a template below.</p>`
-      : html`<div class="scroll" role="region" aria-label="Workbooks in the folder" tabindex="0"><table>
+      : html`<div class="scroll" role="group" aria-label="Workbooks in the folder" tabindex="0"><table>
           <thead>
             <tr><th scope="col">Workbook</th><th scope="col">Changed</th><th scope="col" class="number">Size</th><th scope="col">Go to</th></tr>
           </thead>

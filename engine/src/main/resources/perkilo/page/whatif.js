@@ -88,7 +88,7 @@ function outcome(product, run, before, after) {
   const home = before.homeCurrency;
   const other = run && partner(run, before, after);
   return html`<div class="pair outcome">
-    <div class="scroll" role="region" aria-label="Before and after" tabindex="0"><table class="before-after">
+    <div class="scroll" role="group" aria-label="Before and after" tabindex="0"><table class="before-after">
       <caption>Unit cost before and after, ${home}</caption>
       <thead><tr><th scope="col">Product</th><th scope="col" class="number">Run</th><th scope="col" class="number">Before</th><th scope="col" class="number">After</th><th scope="col" class="number">Difference</th></tr></thead>
       <tbody>
@@ -115,7 +115,7 @@ function outcome(product, run, before, after) {
 function byHead(product, run, other, before, after, places) {
   const heads = headsOf([run, other]);
   const of = (one, head) => asText(perUnit(one.heads[head] ?? '0', one));
-  return html`<div class="scroll" role="region" aria-label="Difference by head" tabindex="0"><table class="by-head">
+  return html`<div class="scroll" role="group" aria-label="Difference by head" tabindex="0"><table class="by-head">
     <caption>${product.name} at ${sizeWords(run)}, by head, ${before.homeCurrency} ${product.isBulk ? 'per kg' : 'per unit'}</caption>
     <thead><tr><th scope="col">Head</th><th scope="col" class="number">Before</th><th scope="col" class="number">After</th><th scope="col" class="number">Difference</th></tr></thead>
     <tbody>
@@ -156,7 +156,7 @@ function keepForm(actions) {
 function sideBySide(today, kept, actions) {
   const places = Math.max(unitPlaces(today), ...kept.filter((one) => one.answer).map((one) => unitPlaces(one.answer)));
   return html`<h3>Side by side</h3>
-    <div class="scroll" role="region" aria-label="What-ifs side by side" tabindex="0"><table class="side-by-side">
+    <div class="scroll" role="group" aria-label="What-ifs side by side" tabindex="0"><table class="side-by-side">
       <caption>Unit cost, ${today.homeCurrency}</caption>
       <thead>
         <tr><th scope="col">Product</th><th scope="col" class="number">Run</th><th scope="col" class="number">Today</th>${kept.map((one) => html`<th scope="col" class="number">${one.name}</th>`)}</tr>
