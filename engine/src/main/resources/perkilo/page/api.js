@@ -72,15 +72,26 @@ export function ofBook(name, part) {
   return `/api/books/${encodeURIComponent(name)}/${part}`;
 }
 
-/** Tells the program that a page is open, and is told at once when the program ends. */
+const tabs = new BroadcastChannel('perkilo');
+
+/**
+ * Tells the program that a page is open, and is told at once when the program ends. One tab does so for all, because a
+ * browser keeps few connections; when it is closed, the next one takes over.
+ */
 export function stayAlive() {
+  tabs.onmessage = () => gone.forEach((listener) => listener(GONE));
+  navigator.locks.request('alive', () => new Promise(listen));
+}
+
+function listen(done) {
   const stream = new EventSource('/api/alive');
   stream.onerror = () => {
     get('/api/start').catch((problem) => {
       if (problem.status === 0) {
         stream.close();
+        tabs.postMessage('gone');
+        done();
       }
     });
   };
-  return stream;
 }

@@ -151,7 +151,6 @@ const actions = {
   close: () =>
     tried(async () => {
       await post('/api/close', {});
-      alive?.close();
       update({ isOver: 'Perkilo has ended. You can close this page. Your files are in the folder.' });
     }),
   again: () => (state.view === 'cost' ? actions.costAgain() : actions.readAgain()),
@@ -210,16 +209,6 @@ const actions = {
     update({ kept: [...others, { name, changes, answer, isSaved: false }], trial: NO_TRIAL, said: `${name} is kept beside the others.` });
   },
   dropKept: (one) => update({ kept: state.kept.filter((other) => other !== one) }),
-  saveKept: (one) =>
-    tried(async () => {
-      const body = { ...sources(), stamp: state.cost.stamp, name: one.name, changes: one.changes };
-      const { stamp } = await work('Saving the what-if', (headers) => post(ofBook(state.book, 'scenarios'), body, { headers }));
-      update({
-        cost: { ...state.cost, stamp: stamp ?? state.cost.stamp },
-        kept: state.kept.map((other) => (other === one ? { ...one, isSaved: true } : other)),
-        said: `${one.name} is on the sheet Scenarios of ${state.book}.`,
-      });
-    }),
 };
 
 /** What every question about a workbook says of the files that count with it. */
@@ -290,6 +279,7 @@ const loadStart = () =>
 const loadReading = () =>
   tried(async () => {
     const { book } = state;
+    update({ said: '' });
     const reading = await work(`Reading ${book}`, (headers) => get(`${ofBook(book, 'reading')}${asQuery(sources())}`, { headers }));
     if (book === state.book) {
       update({ reading, given: new Map(), said: `${book} was read.` });
@@ -300,20 +290,23 @@ const loadReading = () =>
 const loadCost = () =>
   tried(async () => {
     const { book } = state;
+    update({ said: '' });
     const cost = await work(`Costing ${book}`, (headers) => post(ofBook(book, 'cost'), { ...sources(), changes: [] }, { headers }));
     if (book === state.book) {
-      update({ cost, trial: NO_TRIAL, price: null, saved: null, said: `${book} was costed.` });
+      update({ cost, kept: withSaved(cost.answer, state.kept), trial: NO_TRIAL, price: null, saved: null, said: `${book} was costed.` });
       arrived();
-      await Promise.all([loadScenarios(book), loadDecisions(book)]);
+      await loadDecisions(book);
     }
   });
 
 /** What takes longer than the cost itself: the sizes between the person's own, targets and variances. */
 async function loadDecisions(book) {
   const { cost } = state;
-  const more = await post(ofBook(book, 'decide'), sources()).catch((problem) => (problem.status === 404 ? {} : Promise.reject(problem)));
-  if (state.cost === cost) {
-    update({ cost: { ...cost, ...more, stamp: cost.stamp } });
+  if (cost?.decides) {
+    const more = await post(ofBook(book, 'decide'), sources());
+    if (state.cost === cost) {
+      update({ cost: { ...cost, ...more, stamp: cost.stamp } });
+    }
   }
 }
 
@@ -322,13 +315,10 @@ function asQuery({ prices, rates }) {
   return query.size ? `?${query}` : '';
 }
 
-/** The what-ifs on the sheet Scenarios, beside those that were made on the page. */
-async function loadScenarios(book) {
-  const { scenarios } = await get(`${ofBook(book, 'scenarios')}${asQuery(sources())}`);
-  if (book === state.book) {
-    const saved = (scenarios ?? []).map((one) => ({ ...one, answer: null, isSaved: true }));
-    update({ kept: [...saved, ...state.kept.filter((one) => !saved.some((other) => other.name === one.name))] });
-  }
+/** The what-ifs on the sheet Scenarios, beside those that were made on the page and not saved. */
+function withSaved(answer, kept) {
+  const saved = (answer.scenarios ?? []).map((one) => ({ ...one, answer: null, isSaved: true }));
+  return [...saved, ...kept.filter((one) => !one.isSaved && !saved.some((other) => other.name === one.name))];
 }
 
 /** Goes where the address says. */
@@ -357,10 +347,8 @@ function focusHeading() {
   heading?.focus({ preventScroll: true });
 }
 
-let alive = null;
-
 async function begin() {
-  whenGone((sentence) => update({ isOver: sentence }));
+  whenGone((sentence) => update({ isOver: state.isOver ?? sentence }));
   whenWorkChanges(show);
   window.addEventListener('hashchange', () => (location.hash.startsWith('#/') ? go() : undefined));
   document.querySelector('.skip').addEventListener('click', (event) => {
@@ -377,10 +365,10 @@ async function begin() {
   if (!start) {
     return;
   }
-  alive = stayAlive();
+  stayAlive();
   workIn(start.folderId);
   Object.assign(state, { start });
-  if (start.book && key) {
+  if (start.book && key && location.hash === '#/') {
     history.replaceState(null, '', address('reading', start.book));
   }
   await go();

@@ -48,7 +48,8 @@ export function readingView(state, actions) {
 /** What was found, without what is asked as a question above it. */
 function notAsked(reading) {
   const questions = reading.questions ?? [];
-  return (reading.findings ?? []).filter((one) => !questions.some((asked) => one.text.startsWith(asked.text)));
+  const isSame = (one, asked) => one.text.startsWith(asked.text) || (one.level === 'error' && one.where === asked.where);
+  return (reading.findings ?? []).filter((one) => !questions.some((asked) => isSame(one, asked)));
 }
 
 function summary(reading) {

@@ -162,7 +162,7 @@ function sideBySide(today, kept, actions) {
         <tr><th scope="col">Product</th><th scope="col" class="number">Run</th><th scope="col" class="number">Today</th>${kept.map((one) => html`<th scope="col" class="number">${one.name}</th>`)}</tr>
       </thead>
       <tbody>
-        <tr class="words"><td></td><td></td><td></td>${kept.map((one) => html`<td>${one.changes.map((change) => html`<span class="line">${change.what} ${change.change}</span>`)}</td>`)}</tr>
+        <tr class="words"><td></td><td></td><td></td>${kept.map((one) => html`<td>${one.changes.map((change) => html`<span class="line">${change.what ? `${change.what} ${change.change}` : change}</span>`)}</td>`)}</tr>
         ${products(today).flatMap((product) =>
           product.runs.map(
             (run) => html`<tr>
@@ -177,16 +177,14 @@ function sideBySide(today, kept, actions) {
           <td></td><td></td><td></td>
           ${kept.map(
             (one) => html`<td class="number">
-              ${one.isSaved
-                ? html`<span>on the sheet Scenarios</span>`
-                : html`<button type="button" class="quiet" @click=${() => actions.saveKept(one)} aria-label=${`Save ${one.name} to the workbook`}>Save to the workbook</button>`}
+              ${one.isSaved ? html`<span>on the sheet Scenarios</span>` : nothing}
               <button type="button" class="small" @click=${() => actions.dropKept(one)} aria-label=${`Drop ${one.name} from this page`}>drop</button>
             </td>`,
           )}
         </tr>
       </tbody>
     </table></div>
-    <p class="caption">Saved what-ifs are on the sheet Scenarios of your workbook, and every later costing shows them. "Drop" takes one off this page only.</p>`;
+    <p class="caption">"Drop" takes one off this page only.</p>`;
 }
 
 function keptCost(one, run, today, places) {

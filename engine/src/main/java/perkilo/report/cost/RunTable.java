@@ -146,10 +146,8 @@ public final class RunTable {
     private final Column<RunCost> cash =
             Column.<RunCost>of("cash", "").value(RunCost::cash).json().notOnSheet();
 
-    private final Column<RunCost> oneOffCosts = Column.<RunCost>of("oneOffCosts", "")
-            .value(RunCost::oneOffs)
-            .json()
-            .notOnSheet();
+    private final Column<RunCost> oneOffCosts =
+            Column.<RunCost>of("oneOffCosts", "").value(RunCost::oneOffs).json().notOnSheet();
 
     final Column<RunCost> stockLeft = money("stockLeft", STOCK_LEFT)
             .value(RunCost::stockLeft)

@@ -90,7 +90,10 @@ final class Browser {
         driver.get(address);
     }
 
-    /** The theme that the person's computer has: light or dark. Nothing moves, so that a click meets what it is meant for. */
+    /**
+     * The theme that the person's computer has: light or dark. Nothing moves, so that a click meets what it is meant
+     * for.
+     */
     void theme(String theme) {
         List<Map<String, String>> features = List.of(
                 Map.of("name", "prefers-color-scheme", "value", theme),

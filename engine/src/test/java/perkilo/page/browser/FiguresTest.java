@@ -81,7 +81,9 @@ final class FiguresTest {
             assertThat(browser.text("data[data-name='tried wholesale']"))
                     .isEqualTo(amount(ladder.get("wholesale").asText()));
             browser.type("#shop-price", "24.90\t");
-            browser.says("data[data-name='tried margin']", percent(ladder.get("margin").asText()));
+            browser.says(
+                    "data[data-name='tried margin']",
+                    percent(ladder.get("margin").asText()));
         }
     }
 
@@ -101,7 +103,8 @@ final class FiguresTest {
     private static String rounded(String name, String value) {
         return switch (name) {
             case "margin" -> percent(value);
-            case "breakEvenUnits" -> String.format(java.util.Locale.ROOT, "%,d", half(value, 0).longValueExact());
+            case "breakEvenUnits" ->
+                String.format(java.util.Locale.ROOT, "%,d", half(value, 0).longValueExact());
             default -> amount(value);
         };
     }

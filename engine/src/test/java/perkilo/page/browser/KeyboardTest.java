@@ -22,7 +22,7 @@ final class KeyboardTest {
     @Test
     void from_a_template_to_a_what_if() {
         try (OpenPage page = OpenPage.of(Scratch.folder())) {
-            browser.shown("#templates-heading");
+            page.browser.shown("#templates-heading");
             String first = browser.text("#templates-heading ~ ul button");
             goTo("button", first);
             press(Keys.ENTER);

@@ -2,6 +2,7 @@ package perkilo.page.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import perkilo.Scratch;
@@ -10,8 +11,7 @@ import perkilo.Scratch;
 @Tag("browser")
 final class LongTableTest {
 
-    private static final String MADE =
-            """
+    private static final String MADE = """
             const done = arguments[0];
             Promise.all([import('/page/longtable.js'), import('/lib/lit-html/lit-html.js')]).then(([table, lit]) => {
               const rows = Array.from({ length: 5000 }, (_, at) => `offer ${at + 1}`);
@@ -30,7 +30,7 @@ final class LongTableTest {
             Browser browser = page.browser;
             browser.shown("#drop-heading");
             Object rows = browser.driver().executeAsyncScript(MADE);
-            assertThat(((Number) rows).intValue()).isBetween(20, 120);
+            assertThat(rows).asInstanceOf(InstanceOfAssertFactories.LONG).isBetween(20L, 120L);
             assertThat(browser.shown("long-table table").getAttribute("aria-rowcount"))
                     .isEqualTo("5001");
             assertThat(browser.text("long-table")).contains("offer 1").doesNotContain("offer 5000");

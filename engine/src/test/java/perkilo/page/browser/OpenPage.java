@@ -69,7 +69,8 @@ final class OpenPage implements AutoCloseable {
 
     /** What the command says about a workbook of the folder, on the same day. */
     JsonNode json(String command, String book, String... options) {
-        List<String> arguments = new ArrayList<>(List.of(command, folder.resolve(book).toString(), "--json"));
+        List<String> arguments =
+                new ArrayList<>(List.of(command, folder.resolve(book).toString(), "--json"));
         arguments.addAll(List.of("--date", TODAY.toString()));
         arguments.addAll(List.of(options));
         try {
@@ -90,13 +91,13 @@ final class OpenPage implements AutoCloseable {
     }
 
     ReadingView reading(String book) {
-        browser.shown("#masthead nav");
+        browser.shown("#foot p");
         browser.script("location.hash = '#/reading/' + encodeURIComponent(arguments[0])", book);
         return new ReadingView(browser).whenRead();
     }
 
     CostView cost(String book) {
-        browser.shown("#masthead nav");
+        browser.shown("#foot p");
         browser.script("location.hash = '#/cost/' + encodeURIComponent(arguments[0])", book);
         return new CostView(browser).whenCosted();
     }

@@ -37,8 +37,11 @@ final class ReadingView {
                 .click();
     }
 
-    /** Types an answer. */
+    /** Types an answer, where the page offers some, too. */
     void type(String question, String answer) {
+        of(question)
+                .findElements(By.cssSelector("details.other:not([open]) > summary"))
+                .forEach(WebElement::click);
         of(question).findElement(By.cssSelector("input[type=text]")).sendKeys(answer + "\t");
     }
 

@@ -36,7 +36,8 @@ final class TroubleStoryTest {
             page.browser.says(".banner", "The file has changed meanwhile. Read it again.");
             page.browser.log(); // the browser notes that the request was refused
             page.browser.click(".banner button");
-            page.browser.until("a page without the banner", any -> !page.browser.has(".banner"));
+            page.browser.says("#status .said", "was read");
+            assertThat(page.browser.has(".banner")).isFalse();
             assertThat(page.browser.all("fieldset.question.open")).isEmpty();
             first.type("density", "1");
             first.save();
