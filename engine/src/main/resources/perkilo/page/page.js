@@ -282,7 +282,7 @@ const loadReading = () =>
     update({ said: '' });
     const reading = await work(`Reading ${book}`, (headers) => get(`${ofBook(book, 'reading')}${asQuery(sources())}`, { headers }));
     if (book === state.book) {
-      update({ reading, given: new Map(), said: `${book} was read.` });
+      update({ reading, given: new Map(), said: state.view === 'reading' ? `${book} was read.` : state.said });
       arrived();
     }
   });
@@ -293,7 +293,7 @@ const loadCost = () =>
     update({ said: '' });
     const cost = await work(`Costing ${book}`, (headers) => post(ofBook(book, 'cost'), { ...sources(), changes: [] }, { headers }));
     if (book === state.book) {
-      update({ cost, kept: withSaved(cost.answer, state.kept), trial: NO_TRIAL, price: null, saved: null, said: `${book} was costed.` });
+      update({ cost, kept: withSaved(cost.answer, state.kept), trial: NO_TRIAL, price: null, saved: null, said: state.view === 'cost' ? `${book} was costed.` : state.said });
       arrived();
       await loadDecisions(book);
     }
