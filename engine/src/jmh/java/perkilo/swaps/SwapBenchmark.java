@@ -14,8 +14,8 @@ import perkilo.swaps.lp.OjalgoSolver;
  * catalogue to choose from: every line with every material that passes the gates, each with a full purchase plan at
  * every size.
  *
- * <p>With an argument {@code whole}, the formula is a cream as a maker has it, with joint swaps, with value for leftovers
- * and with several rates of duty in one order.
+ * <p>With an argument {@code whole}, the formula is a cream as a maker has it, with joint swaps, with value for
+ * leftovers and with several rates of duty in one order.
  *
  * <p>Joint swaps are sought as well if there is an argument {@code blends}. With an argument {@code twins}, and a
  * number of them if not five, each material has twins of other prices, which all pass the gates: many plans of a kind

@@ -134,8 +134,8 @@ final class DemoBook {
     }
 
     /**
-     * A cream of 25 lines as a maker has it (invented), at 5, 50 and 250 kg, with all price lists. Leftovers count for half
-     * of the lowest price, and one supplier's charges pay several rates of duty.
+     * A cream of 25 lines as a maker has it (invented), at 5, 50 and 250 kg, with all price lists. Leftovers count for
+     * half of the lowest price, and one supplier's charges pay several rates of duty.
      */
     static Book wholeCream() {
         Book rich = richCream();

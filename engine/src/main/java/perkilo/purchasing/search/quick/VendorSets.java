@@ -62,7 +62,8 @@ final class VendorSets {
     }
 
     /**
-     * Looks into all sets that may cost less than the best purchase so far. The better that is, the more can be left out.
+     * Looks into all sets that may cost less than the best purchase so far. The better that is, the more can be left
+     * out.
      *
      * @return no purchase costs less than this and than the best
      */
