@@ -201,6 +201,7 @@ final class Reach {
                 && !setting.equals(SettingsSheet.LEAST_SAVING)
                 && !SettingsSheet.BUYER.contains(setting)
                 && !setting.equals(SettingsSheet.SENSITIVITY)
+                && !setting.equals(SettingsSheet.HORIZON_DAYS)
                 && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
@@ -414,7 +415,7 @@ final class Reach {
                 all.leastSaving(),
                 all.testing(),
                 all.buyer(),
-                all.sensitivity());
+                all.outlook());
     }
 
     private void everything(Origin origin) {

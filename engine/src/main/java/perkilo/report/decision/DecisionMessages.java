@@ -1,12 +1,16 @@
 package perkilo.report.decision;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import perkilo.decision.RiskBand;
+import perkilo.decision.RiskBands;
+import perkilo.decision.TargetCost;
 import perkilo.origin.Counted;
 import perkilo.origin.Decimals;
 
 /** Sentences on the sheets to decide by. */
-final class DecisionMessages {
+public final class DecisionMessages {
 
     private DecisionMessages() {}
 
@@ -15,6 +19,75 @@ final class DecisionMessages {
         return done
                 ? "Planned anew: the cheapest purchase is found again for each change. These are values of the last run."
                 : "What a new purchase plan would do after each change is shown by perkilo cost with --sensitivity.";
+    }
+
+    // the risk band
+
+    /** The most items that are named. */
+    private static final int NAMED = 6;
+
+    /** A factor that is moved as it did before. */
+    static String asBefore(String name, int days, BigDecimal low, BigDecimal high) {
+        return name + " (past " + days + " days: " + signed(low) + " to " + signed(high) + " %)";
+    }
+
+    private static String signed(BigDecimal fraction) {
+        BigDecimal percent = fraction.movePointRight(2);
+        return (percent.signum() < 0 ? "\u2212" : "+") + Decimals.amount(percent.abs(), 1);
+    }
+
+    /** What a band is made of. */
+    static String windows(RiskBand band, RiskBand.Figures known) {
+        return Decimals.readable(BigDecimal.valueOf(known.windows()), 0) + " windows of " + band.horizonDays()
+                + " days, " + known.from() + " to " + known.to()
+                + ". They overlap, so they are not independent cases. The past is no forecast. The purchase is kept; these"
+                + " are values of the last run.";
+    }
+
+    /** Which prices do not move. */
+    static String still(RiskBand band) {
+        List<String> items = band.still();
+        return items.isEmpty()
+                ? "All prices move as they did from list to list."
+                : "Prices that stay, because fewer than three dated lists of that pack reach back "
+                        + band.horizonDays() + " days: " + named(items) + ".";
+    }
+
+    /** Why there is no band, and what would give one. */
+    public static String noBand(RiskBand band) {
+        List<String> reasons = new ArrayList<>();
+        for (RiskBand.Lack lack : band.lacking()) {
+            reasons.add(reason(lack, band.horizonDays()));
+        }
+        return "No risk band: " + String.join("; ", reasons) + ".";
+    }
+
+    private static String reason(RiskBand.Lack lack, int horizon) {
+        if (lack instanceof RiskBand.Lack.Rates rates) {
+            return rates.code() + " has rates of " + Counted.of(rates.days(), "day") + ", and " + RiskBands.LEAST_DAYS
+                    + " are needed (add a file with --rates)";
+        }
+        if (lack instanceof RiskBand.Lack.Windows windows) {
+            return "no " + horizon + " days in a row have rates of "
+                    + String.join(" and ", windows.codes());
+        }
+        return "everything is paid in your home currency, and no pack that is bought has three dated price lists that reach"
+                + " back " + horizon + " days";
+    }
+
+    private static String named(List<String> items) {
+        return items.size() <= NAMED
+                ? String.join(", ", items)
+                : String.join(", ", items.subList(0, NAMED)) + " and " + (items.size() - NAMED) + " more";
+    }
+
+    /** The band in one line, for the page of a product. */
+    public static String bandInShort(RiskBand band, RiskBand.Figures known, String units) {
+        String home = band.cost().home().getCurrencyCode();
+        return "In " + band.horizonDays() + " days, moved as in the past: " + Decimals.amount(known.p5(), 2) + " to "
+                + Decimals.amount(known.p95(), 2) + " " + home + " a unit at " + units + " (nine of ten of "
+                + Decimals.readable(BigDecimal.valueOf(known.windows()), 0) + " overlapping windows, " + known.from()
+                + " to " + known.to() + "; no forecast).";
     }
 
     // which size
@@ -72,6 +145,15 @@ final class DecisionMessages {
     /** What a scenario changes. */
     static String scenario(String name, List<String> changes) {
         return name + ": " + String.join("; ", changes) + ".";
+    }
+
+    // the target cost
+
+    /** Not every set was planned. */
+    static String setsLeftOut(String run, TargetCost.Sets sets) {
+        return run + ": " + Decimals.readable(BigDecimal.valueOf(sets.planned()), 0) + " of at most "
+                + Decimals.readable(BigDecimal.valueOf(sets.possible()), 0)
+                + " sets of two or three changes were planned, the most promising ones. A cheaper set can be among the others.";
     }
 
     // why it changed

@@ -30,10 +30,10 @@ public final class SwingTable {
     private final NumberFormat money;
 
     final Column<Swing> factor = Column.<Swing>of("factor", "What is moved")
-            .words(swing -> swing.factor().name())
+            .words(SwingTable::label)
             .look(Look.LABEL)
             .width(36)
-            .json();
+            .json(swing -> swing.factor().name());
 
     private final Column<Swing> kind = Column.<Swing>of("kind", "")
             .json(swing -> swing.factor().kind().name().toLowerCase(Locale.ROOT).replace('_', ' '))
@@ -127,6 +127,12 @@ public final class SwingTable {
                     if (figures == null || move == null || row.entry().moving() == null) {
                         return Expr.of(engine);
                     }
+                    Swing.Past past = row.entry().past();
+                    if (past != null) {
+                        BigDecimal change =
+                                upwards ? past.spread().high() : past.spread().low();
+                        return figures.ofOne().plus(row.ref(moving).times(Expr.of(change)));
+                    }
                     Expr by = row.ref(moving).times(move);
                     return upwards ? figures.ofOne().plus(by) : figures.ofOne().minus(by);
                 })
@@ -135,6 +141,15 @@ public final class SwingTable {
                 .format(money)
                 .width(WIDTH)
                 .json(swing -> value.apply(swing));
+    }
+
+    private static String label(Swing swing) {
+        Swing.Past past = swing.past();
+        String name = swing.factor().name();
+        return past == null
+                ? name
+                : DecisionMessages.asBefore(
+                        name, past.days(), past.spread().low(), past.spread().high());
     }
 
     private Column<Swing> change(String key, String heading, Column<Swing> of) {
@@ -148,7 +163,7 @@ public final class SwingTable {
     private Column<Swing> replanned(String key, String heading, Function<Swing, @Nullable BigDecimal> value) {
         return Column.<Swing>of(key, heading)
                 .value(value)
-                .words(swing -> value.apply(swing) == null ? "not possible" : null)
+                .words(swing -> value.apply(swing) != null ? null : swing.past() == null ? "not possible" : "")
                 .wordsLook(Look.HINT)
                 .format(money)
                 .width(WIDTH)
