@@ -18,7 +18,8 @@ final class PastChanges {
     private PastChanges() {}
 
     /**
-     * A window for each day with a rate, to the last rate at its end; windows whose last rate is old there are left out.
+     * A window for each day with a rate, to the last rate at its end; windows whose last rate is old there are left
+     * out.
      *
      * @param days the value by day
      * @param horizon days from the beginning of a window to its end
@@ -58,8 +59,8 @@ final class PastChanges {
     }
 
     /**
-     * Changes of a list price over windows that begin on given days. Those before the first list have the changes of the
-     * item's own windows, from the newest back, again and again.
+     * Changes of a list price over windows that begin on given days. Those before the first list have the changes of
+     * the item's own windows, from the newest back, again and again.
      *
      * @param starts the first days of the windows, falling
      * @param own all changes of the price, the newest first; at least one

@@ -38,8 +38,8 @@ final class PastPrices {
     }
 
     /**
-     * The prices of one unit of a pack, by day; those in another currency or unit than today's do not count, nor what is
-     * older than such a price.
+     * The prices of one unit of a pack, by day; those in another currency or unit than today's do not count, nor what
+     * is older than such a price.
      *
      * @param now today's quote
      * @param quantity in its pack unit

@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Percentiles of a sample, with straight lines between its values: of n sorted values x, the one at p is x at the place 1
- * + (n − 1) p. Definition 7 of R. J. Hyndman and Y. Fan, Sample Quantiles in Statistical Packages, The American
+ * Percentiles of a sample, with straight lines between its values: of n sorted values x, the one at p is x at the place
+ * 1 + (n − 1) p. Definition 7 of R. J. Hyndman and Y. Fan, Sample Quantiles in Statistical Packages, The American
  * Statistician 50 (1996), 361–365; the function PERCENTILE of spreadsheets.
  */
 final class Percentile {

@@ -42,8 +42,7 @@ public record RiskBand(
      * @param from the day on which the first one begins
      * @param to the day on which the last one ends
      */
-    public record Figures(
-            BigDecimal p5, BigDecimal p50, BigDecimal p95, int windows, LocalDate from, LocalDate to) {}
+    public record Figures(BigDecimal p5, BigDecimal p50, BigDecimal p95, int windows, LocalDate from, LocalDate to) {}
 
     /**
      * How far a factor moved within the horizon.

@@ -191,14 +191,16 @@ public final class RiskBands {
         }
 
         /** What moves alike: the pieces of one currency, and each line whose price moves by itself. */
-        private record Group(@Nullable CurrencyUnit currency, @Nullable LineCost line) {}
+        private record Group(
+                @Nullable CurrencyUnit currency, @Nullable LineCost line) {}
 
         private Map<Group, BigDecimal> groups() {
             Map<Group, BigDecimal> groups = new LinkedHashMap<>();
             for (ItemCost item : cost.items()) {
                 for (Piece piece : moving.pieces(item)) {
                     LineCost line = piece.isPrice() && priced.containsKey(piece.line()) ? piece.line() : null;
-                    if ((piece.currency() != null || line != null) && piece.amount().signum() != 0) {
+                    if ((piece.currency() != null || line != null)
+                            && piece.amount().signum() != 0) {
                         groups.merge(new Group(piece.currency(), line), piece.amount(), BigDecimal::add);
                     }
                 }
@@ -209,9 +211,8 @@ public final class RiskBands {
         private List<BigDecimal> factors(Group group, List<LocalDate> starts) {
             LineCost line = group.line();
             CurrencyUnit currency = group.currency();
-            List<BigDecimal> ofPrice = line == null
-                    ? null
-                    : PastChanges.ofPrice(days(line), horizon, starts, own(line));
+            List<BigDecimal> ofPrice =
+                    line == null ? null : PastChanges.ofPrice(days(line), horizon, starts, own(line));
             List<BigDecimal> all = new ArrayList<>(starts.size());
             for (int at = 0; at < starts.size(); at++) {
                 BigDecimal factor = currency == null
@@ -234,7 +235,8 @@ public final class RiskBands {
         private Map<Factor, RiskBand.Spread> alone() {
             Map<Factor, RiskBand.Spread> all = new LinkedHashMap<>();
             for (CurrencyUnit currency : currencies) {
-                if (rates.of(currency).size() >= LEAST_DAYS && !changes(currency).isEmpty()) {
+                if (rates.of(currency).size() >= LEAST_DAYS
+                        && !changes(currency).isEmpty()) {
                     all.put(
                             new Factor(Factor.Kind.CURRENCY, currency.getCurrencyCode()),
                             spread(List.copyOf(changes(currency).values())));

@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * @param downReplanned the cost with the factor moved down and the purchase planned anew; null if that was not asked
  *     for, or is not possible
  * @param upReplanned the same with the factor moved up
- * @param past how far the factor moved before, which {@code down} and {@code up} are for; null if it is moved by the same
- *     part as all others
+ * @param past how far the factor moved before, which {@code down} and {@code up} are for; null if it is moved by the
+ *     same part as all others
  */
 public record Swing(
         Factor factor,

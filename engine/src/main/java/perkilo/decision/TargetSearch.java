@@ -179,13 +179,7 @@ public final class TargetSearch {
         tried.forEach(one -> best.offer(List.of(one), one.move().alone(), List.of()));
         TargetCost.Sets sets = combine(pool(tried, allowed), best);
         return new TargetCost(
-                cost,
-                retail,
-                allowed,
-                tried.stream().map(Tried::move).toList(),
-                best.moves(),
-                best.after,
-                sets);
+                cost, retail, allowed, tried.stream().map(Tried::move).toList(), best.moves(), best.after, sets);
     }
 
     private List<Change> changes(RunCost cost, Product product) {
@@ -208,8 +202,8 @@ public final class TargetSearch {
             }
             for (Blend blend : swaps.blends()) {
                 if (Names.key(blend.formula().name()).equals(formula)) {
-                    changes.add(new Change(
-                            TargetMove.Kind.BLEND, words(blend), blend.cautions(), null, null, blend, null));
+                    changes.add(
+                            new Change(TargetMove.Kind.BLEND, words(blend), blend.cautions(), null, null, blend, null));
                 }
             }
         }
@@ -337,8 +331,8 @@ public final class TargetSearch {
     private record Guess(List<Tried> set, BigDecimal cost, BigDecimal cash) {}
 
     /**
-     * Plans sets of two and three, each as a whole: first those that seem to reach the allowed cost, with the least cash
-     * first; then the others, with the lowest cost first.
+     * Plans sets of two and three, each as a whole: first those that seem to reach the allowed cost, with the least
+     * cash first; then the others, with the lowest cost first.
      */
     private TargetCost.Sets combine(List<Tried> pool, Best best) {
         List<Guess> guesses = new ArrayList<>();

@@ -119,8 +119,8 @@ public record Book(
     /** The same book with the account of its reading. */
     public Book withAccount(Account other) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past, gaps,
-                other);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, other);
     }
 
     /** The same book with other runs. */
@@ -133,57 +133,57 @@ public record Book(
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
         return new Book(
-                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other demand. */
     public Book withDemand(List<Demand> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios, past, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book without what could not be read. */
     public Book withGaps(Gaps others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
-                past, others, account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                others, account);
     }
 
     /** The same book with other settings. */
     public Book withSettings(Settings others) {
         return new Book(
-                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other formulas. */
     public Book withFormulas(Map<String, Formula> others) {
         return new Book(
-                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other materials. */
     public Book withMaterials(Map<String, Material> others) {
         return new Book(
-                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other products. */
     public Book withProducts(Map<String, Product> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other suppliers. */
     public Book withSuppliers(Map<String, Supplier> others) {
         return new Book(
-                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /** The same book with other rates. */
@@ -196,8 +196,8 @@ public record Book(
     /** The same book with other scenarios. */
     public Book withScenarios(List<ScenarioLine> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, past, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, past,
+                gaps, account);
     }
 
     /** The same book with what is known of earlier days. */
@@ -212,8 +212,8 @@ public record Book(
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
         return new Book(
-                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, past, gaps,
-                account);
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, past,
+                gaps, account);
     }
 
     /**

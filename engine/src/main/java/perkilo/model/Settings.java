@@ -51,8 +51,7 @@ public record Settings(
 
     /** The same settings with another way of making. */
     public Settings withMaking(Making other) {
-        return new Settings(
-                currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, outlook);
+        return new Settings(currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, outlook);
     }
 
     /** The same settings on another day. */

@@ -38,11 +38,7 @@ final class OfferBook {
     List<Offer> offers(List<OfferRow> rows) {
         List<JoinedOffer<OfferRow>> joined = JoinedOffer.of(rows);
         quotes = joined.stream().map(JoinedOffer::offer).toList();
-        OfferHistory history = new OfferHistory(
-                quotes,
-                unpriced,
-                settings.costingDate(),
-                settings.priceAgeLimit());
+        OfferHistory history = new OfferHistory(quotes, unpriced, settings.costingDate(), settings.priceAgeLimit());
         OfferLives lives = new OfferLives(settings, findings);
         List<Offer> offers = new ArrayList<>();
         for (JoinedOffer<OfferRow> quote : joined) {

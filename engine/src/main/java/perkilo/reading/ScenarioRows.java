@@ -30,11 +30,7 @@ final class ScenarioRows {
                 String change = change(row);
                 String name = row.isBlank(ScenariosSheet.NAME) ? what + " " + change : row.text(ScenariosSheet.NAME);
                 lines.add(new ScenarioLine(
-                        name,
-                        what,
-                        change,
-                        row.origin(ScenariosSheet.WHAT),
-                        row.origin(ScenariosSheet.CHANGE)));
+                        name, what, change, row.origin(ScenariosSheet.WHAT), row.origin(ScenariosSheet.CHANGE)));
             }
         }
         return lines;

@@ -15,8 +15,8 @@ import perkilo.swaps.trial.Recipe;
 import perkilo.swaps.trial.Trial;
 
 /**
- * Several swaps, and at most one blend, in one formula together. Each swap must pass every gate in the recipe that has all
- * the others in it.
+ * Several swaps, and at most one blend, in one formula together. Each swap must pass every gate in the recipe that has
+ * all the others in it.
  *
  * @param formula with all of them
  * @param cautions of all of them together, each once

@@ -47,8 +47,8 @@ import perkilo.units.ExchangeRates;
 import perkilo.units.Measure;
 
 /**
- * Risk bands beside a second computation: in doubles, from the text of the European Central Bank's file, and without any
- * class of the engine.
+ * Risk bands beside a second computation: in doubles, from the text of the European Central Bank's file, and without
+ * any class of the engine.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class RiskBandsTest {
@@ -96,9 +96,7 @@ final class RiskBandsTest {
         double today = 80 * rate(TODAY, "GBP") / rate(TODAY, "USD");
         double[] costs = windows(90, List.of("USD", "GBP"), start -> {
             LocalDate end = requireNonNull(published.floorKey(start.plusDays(90)));
-            return today
-                    * (rate(end, "GBP") / rate(end, "USD"))
-                    / (rate(start, "GBP") / rate(start, "USD"));
+            return today * (rate(end, "GBP") / rate(end, "USD")) / (rate(start, "GBP") / rate(start, "USD"));
         });
         assertBand(band, costs);
     }
@@ -140,8 +138,8 @@ final class RiskBandsTest {
                 .withPast(new Past(history, List.of()));
 
         assertThat(only(then).lacking())
-                .containsExactly(new RiskBand.Lack.Rates("USD", published.headMap(early, true)
-                        .size()));
+                .containsExactly(new RiskBand.Lack.Rates(
+                        "USD", published.headMap(early, true).size()));
     }
 
     /** Three lists of a can in home currency: a price holds from its list to the next; a window begins on every day. */
@@ -204,8 +202,8 @@ final class RiskBandsTest {
      */
     @Test
     void a_percentile_lies_on_a_straight_line_between_two_values() {
-        Percentile four = new Percentile(List.of(
-                new BigDecimal("3"), new BigDecimal("1"), new BigDecimal("4"), new BigDecimal("2")));
+        Percentile four = new Percentile(
+                List.of(new BigDecimal("3"), new BigDecimal("1"), new BigDecimal("4"), new BigDecimal("2")));
 
         assertThat(four.at(new BigDecimal("0.25"))).isEqualByComparingTo("1.75");
         assertThat(four.at(Percentile.MIDDLE)).isEqualByComparingTo("2.5");
@@ -227,7 +225,8 @@ final class RiskBandsTest {
                 .filter(entry -> entry.getValue().keySet().containsAll(currencies))
                 .map(Map.Entry::getKey)
                 .filter(day -> !day.plusDays(days).isAfter(TODAY))
-                .filter(day -> requireNonNull(published.floorKey(day.plusDays(days))).isAfter(day))
+                .filter(day ->
+                        requireNonNull(published.floorKey(day.plusDays(days))).isAfter(day))
                 .mapToDouble(cost)
                 .toArray();
     }
@@ -265,23 +264,20 @@ final class RiskBandsTest {
         BigDecimal kg = offers.stream().map(offer -> offer.packSize().value()).reduce(BigDecimal.ZERO, BigDecimal::add);
         List<Formula.Line> lines = new ArrayList<>();
         for (Offer offer : offers) {
-            Figure level = Figure.of(offer.packSize()
-                    .value()
-                    .divide(kg, MathContext.DECIMAL128)
-                    .toPlainString());
-            lines.add(new Formula.Line(
-                    "A", offer.item(), offers.indexOf(offer) == 0 ? null : level, null, Origin.NONE));
+            Figure level = Figure.of(
+                    offer.packSize().value().divide(kg, MathContext.DECIMAL128).toPlainString());
+            lines.add(
+                    new Formula.Line("A", offer.item(), offers.indexOf(offer) == 0 ? null : level, null, Origin.NONE));
         }
         Settings settings = Settings.of(Currencies.of(home), TODAY)
                 .looking(new Settings.Outlook(Settings.USUAL_SENSITIVITY, Figure.of(Integer.toString(days))));
-        Product product = ProductFixture.of("P", "F", kg.toPlainString(), Measure.KG)
-                .product();
+        Product product =
+                ProductFixture.of("P", "F", kg.toPlainString(), Measure.KG).product();
         List<Supplier> suppliers = offers.stream()
                 .map(offer -> Supplier.of(offer.supplier(), offer.currency()))
                 .toList();
-        List<DatedRate> today = history.stream()
-                .filter(rate -> rate.date().equals(TODAY))
-                .toList();
+        List<DatedRate> today =
+                history.stream().filter(rate -> rate.date().equals(TODAY)).toList();
         return new Book(
                 settings,
                 Book.byName(suppliers, Supplier::name),

@@ -49,8 +49,8 @@ public final class DecisionMessages {
         List<String> items = band.still();
         return items.isEmpty()
                 ? "All prices move as they did from list to list."
-                : "Prices that stay, because fewer than three dated lists of that pack reach back "
-                        + band.horizonDays() + " days: " + named(items) + ".";
+                : "Prices that stay, because fewer than three dated lists of that pack reach back " + band.horizonDays()
+                        + " days: " + named(items) + ".";
     }
 
     /** Why there is no band, and what would give one. */
@@ -68,8 +68,7 @@ public final class DecisionMessages {
                     + " are needed (add a file with --rates)";
         }
         if (lack instanceof RiskBand.Lack.Windows windows) {
-            return "no " + horizon + " days in a row have rates of "
-                    + String.join(" and ", windows.codes());
+            return "no " + horizon + " days in a row have rates of " + String.join(" and ", windows.codes());
         }
         return "everything is paid in your home currency, and no pack that is bought has three dated price lists that reach"
                 + " back " + horizon + " days";

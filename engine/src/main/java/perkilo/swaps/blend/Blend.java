@@ -77,7 +77,9 @@ public record Blend(
         return levels;
     }
 
-    /** Whether no level of the blend is kept out by its use range or the law in a recipe that other changes are in too. */
+    /**
+     * Whether no level of the blend is kept out by its use range or the law in a recipe that other changes are in too.
+     */
     public boolean holdsIn(Recipe recipe) {
         return parts.stream()
                 .allMatch(part -> BlendCheck.shut(before, recipe, part).isEmpty());
