@@ -87,7 +87,7 @@ public final class RiskBands {
 
         private final RunCost cost;
         private final Moving moving;
-        private final Map<LineCost, NavigableMap<LocalDate, BigDecimal>> priced = new IdentityHashMap<>();
+        private final IdentityHashMap<LineCost, NavigableMap<LocalDate, BigDecimal>> priced = new IdentityHashMap<>();
         private final Set<CurrencyUnit> currencies = new LinkedHashSet<>();
         private final List<String> still = new ArrayList<>();
 

@@ -48,8 +48,10 @@ public record ChangesTogether(Formula formula, List<String> cautions) {
             cautions.addAll(trial.dose().cautions());
         }
         Recipe all = with(start, swaps);
-        boolean holds = all != null && (blend == null || blend.holdsIn(all));
-        return holds ? new ChangesTogether(all.formula(), List.copyOf(cautions)) : null;
+        if (all == null || (blend != null && !blend.holdsIn(all))) {
+            return null;
+        }
+        return new ChangesTogether(all.formula(), List.copyOf(cautions));
     }
 
     private static boolean isOpen(Trial trial) {

@@ -30,7 +30,8 @@ public record Decisions(
         sizes = sizes == null ? null : List.copyOf(sizes);
     }
 
-    /** The band of a run; null if it was not worked out. */
+    /** The band of a run; null if it was not worked out. The same run is meant, not one with equal figures. */
+    @SuppressWarnings("ReferenceEquality")
     public @Nullable RiskBand band(RunCost cost) {
         for (RiskBand band : bands) {
             if (band.cost() == cost) {
