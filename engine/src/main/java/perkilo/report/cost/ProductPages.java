@@ -20,10 +20,9 @@ import perkilo.decision.RiskBand;
 import perkilo.decision.Share;
 import perkilo.model.Product;
 import perkilo.names.Names;
-import perkilo.origin.Decimals;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
-import perkilo.report.decision.DecisionMessages;
+import perkilo.report.decision.BandWords;
 import perkilo.report.decision.Decisions;
 import perkilo.report.decision.RunFigures;
 import perkilo.report.part.Lines;
@@ -205,12 +204,12 @@ final class ProductPages {
             RiskBand.Figures known = band.figures();
             if (known != null) {
                 BigDecimal units = requireNonNull(band.cost().needs().units());
-                lines.hint(DecisionMessages.bandInShort(band, known, Decimals.readable(units, 0)));
+                lines.hint(BandWords.inShort(band, known, units.longValue()));
                 return;
             }
         }
         for (RiskBand band : bands) {
-            String why = DecisionMessages.noBand(band);
+            String why = BandWords.missing(band);
             if (!(band.lacking().get(0) instanceof RiskBand.Lack.Anything) && said.add(why)) {
                 lines.hint(why);
                 return;

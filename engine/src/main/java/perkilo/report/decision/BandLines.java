@@ -24,7 +24,7 @@ final class BandLines {
     static void write(RiskBand band, RunFigures figures, Lines lines, Set<String> said) {
         RiskBand.Figures known = band.figures();
         if (known == null) {
-            hint(DecisionMessages.noBand(band), lines, said);
+            hint(BandWords.missing(band), lines, said);
             return;
         }
         String home = band.cost().home().getCurrencyCode();
@@ -35,8 +35,8 @@ final class BandLines {
         lines.figure("5 % of the windows: at most", Expr.of(known.p5()), money, unit, "");
         lines.figure("Half of the windows: at most", Expr.of(known.p50()), money, unit, "");
         lines.figure("95 % of the windows: at most", Expr.of(known.p95()), money, unit, "");
-        hint(DecisionMessages.windows(band, known), lines, said);
-        hint(DecisionMessages.still(band), lines, said);
+        hint(BandWords.windows(band, known), lines, said);
+        hint(BandWords.still(band), lines, said);
         lines.skip(1);
     }
 

@@ -41,7 +41,7 @@ public final class BandTable {
                         keys.formula,
                         keys.units,
                         keys.batchKg,
-                        Column.<RiskBand>of("why", "").json(DecisionMessages::noBand))
+                        Column.<RiskBand>of("why", "").json(BandWords::missing))
                 .with(List.of(band));
     }
 }

@@ -1,16 +1,13 @@
 package perkilo.report.decision;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.List;
-import perkilo.decision.RiskBand;
-import perkilo.decision.RiskBands;
-import perkilo.decision.TargetCost;
 import perkilo.origin.Counted;
 import perkilo.origin.Decimals;
 
 /** Sentences on the sheets to decide by. */
-public final class DecisionMessages {
+final class DecisionMessages {
 
     private DecisionMessages() {}
 
@@ -37,41 +34,41 @@ public final class DecisionMessages {
     }
 
     /** What a band is made of. */
-    static String windows(RiskBand band, RiskBand.Figures known) {
-        return Decimals.readable(BigDecimal.valueOf(known.windows()), 0) + " windows of " + band.horizonDays()
-                + " days, " + known.from() + " to " + known.to()
-                + ". They overlap, so they are not independent cases. The past is no forecast. The purchase is kept; these"
-                + " are values of the last run.";
+    static String windows(int windows, int days, LocalDate from, LocalDate to) {
+        return Decimals.readable(BigDecimal.valueOf(windows), 0) + " windows of " + days + " days, " + from + " to "
+                + to
+                + ". They overlap, so they are not independent cases. The past is no forecast. The purchase is kept; these are"
+                + " values of the last run.";
     }
 
     /** Which prices do not move. */
-    static String still(RiskBand band) {
-        List<String> items = band.still();
+    static String still(List<String> items, int days) {
         return items.isEmpty()
                 ? "All prices move as they did from list to list."
-                : "Prices that stay, because fewer than three dated lists of that pack reach back " + band.horizonDays()
-                        + " days: " + named(items) + ".";
+                : "Prices that stay, because fewer than three dated lists of that pack reach back " + days + " days: "
+                        + named(items) + ".";
     }
 
     /** Why there is no band, and what would give one. */
-    public static String noBand(RiskBand band) {
-        List<String> reasons = new ArrayList<>();
-        for (RiskBand.Lack lack : band.lacking()) {
-            reasons.add(reason(lack, band.horizonDays()));
-        }
+    static String noBand(List<String> reasons) {
         return "No risk band: " + String.join("; ", reasons) + ".";
     }
 
-    private static String reason(RiskBand.Lack lack, int horizon) {
-        if (lack instanceof RiskBand.Lack.Rates rates) {
-            return rates.code() + " has rates of " + Counted.of(rates.days(), "day") + ", and " + RiskBands.LEAST_DAYS
-                    + " are needed (add a file with --rates)";
-        }
-        if (lack instanceof RiskBand.Lack.Windows windows) {
-            return "no " + horizon + " days in a row have rates of " + String.join(" and ", windows.codes());
-        }
+    /** A currency has too few days. */
+    static String tooFewRates(String currency, int days, int needed) {
+        return currency + " has rates of " + Counted.of(days, "day") + ", and " + needed
+                + " are needed (add a file with --rates)";
+    }
+
+    /** No window fits. */
+    static String noWindow(int days, List<String> currencies) {
+        return "no window of " + days + " days lies within the rates of " + String.join(" and ", currencies);
+    }
+
+    /** Nothing moves. */
+    static String nothingMoves(int days) {
         return "everything is paid in your home currency, and no pack that is bought has three dated price lists that reach"
-                + " back " + horizon + " days";
+                + " back " + days + " days";
     }
 
     private static String named(List<String> items) {
@@ -80,13 +77,28 @@ public final class DecisionMessages {
                 : String.join(", ", items.subList(0, NAMED)) + " and " + (items.size() - NAMED) + " more";
     }
 
-    /** The band in one line, for the page of a product. */
-    public static String bandInShort(RiskBand band, RiskBand.Figures known, String units) {
-        String home = band.cost().home().getCurrencyCode();
-        return "In " + band.horizonDays() + " days, moved as in the past: " + Decimals.amount(known.p5(), 2) + " to "
-                + Decimals.amount(known.p95(), 2) + " " + home + " a unit at " + units + " (nine of ten of "
-                + Decimals.readable(BigDecimal.valueOf(known.windows()), 0) + " overlapping windows, " + known.from()
-                + " to " + known.to() + "; no forecast).";
+    /**
+     * The band in one line, for the page of a product.
+     *
+     * @param units the size of the run
+     * @param low cost of a unit at the 5th percentile
+     * @param high the same at the 95th
+     */
+    static String bandInShort(
+            int days,
+            BigDecimal low,
+            BigDecimal high,
+            String currency,
+            long units,
+            int windows,
+            LocalDate from,
+            LocalDate to) {
+        return "In " + days + " days, if all moves as in the past: " + Decimals.amount(low, 2) + " to "
+                + Decimals.amount(high, 2) + " " + currency + " a unit at "
+                + Decimals.readable(BigDecimal.valueOf(units), 0)
+                + " (nine of ten of " + Decimals.readable(BigDecimal.valueOf(windows), 0) + " overlapping windows, "
+                + from
+                + " to " + to + "; no forecast).";
     }
 
     // which size
@@ -149,9 +161,9 @@ public final class DecisionMessages {
     // the target cost
 
     /** Not every set was planned. */
-    static String setsLeftOut(String run, TargetCost.Sets sets) {
-        return run + ": " + Decimals.readable(BigDecimal.valueOf(sets.planned()), 0) + " of at most "
-                + Decimals.readable(BigDecimal.valueOf(sets.possible()), 0)
+    static String setsLeftOut(String run, int planned, int possible) {
+        return run + ": " + Decimals.readable(BigDecimal.valueOf(planned), 0) + " of at most "
+                + Decimals.readable(BigDecimal.valueOf(possible), 0)
                 + " sets of two or three changes were planned, the most promising ones. A cheaper set can be among the others.";
     }
 

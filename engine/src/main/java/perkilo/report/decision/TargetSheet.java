@@ -44,7 +44,10 @@ public final class TargetSheet {
         Set<String> cautions = new LinkedHashSet<>();
         for (TargetCost target : targets) {
             if (target.sets().isCut()) {
-                lines.hint(DecisionMessages.setsLeftOut(target.cost().needs().title(), target.sets()));
+                lines.hint(DecisionMessages.setsLeftOut(
+                        target.cost().needs().title(),
+                        target.sets().planned(),
+                        target.sets().possible()));
             }
         }
         for (TargetCost target : targets) {
