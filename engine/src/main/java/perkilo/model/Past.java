@@ -9,14 +9,21 @@ import perkilo.units.DatedRate;
  *
  * @param rates exchange rates of all days, the workbook's own before those of a file
  * @param quotes of all lists, also those that newer ones have replaced
+ * @param actuals what runs really took, in the order of the sheet
  */
-public record Past(List<DatedRate> rates, List<Offer> quotes) {
+public record Past(List<DatedRate> rates, List<Offer> quotes, List<ActualRow> actuals) {
 
     /** Nothing is known. */
     public static final Past UNKNOWN = new Past(List.of(), List.of());
 
+    /** Rates and quotes, and no actuals. */
+    public Past(List<DatedRate> rates, List<Offer> quotes) {
+        this(rates, quotes, List.of());
+    }
+
     public Past {
         rates = List.copyOf(rates);
         quotes = List.copyOf(quotes);
+        actuals = List.copyOf(actuals);
     }
 }

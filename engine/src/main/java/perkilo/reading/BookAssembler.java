@@ -114,7 +114,7 @@ final class BookAssembler {
                         plan.stock(),
                         new ExchangeRates(rates(typed, settings)))
                 .withScenarios(new ScenarioRows(tables, findings).lines())
-                .withPast(new Past(all(typed, fileRates), quotes.quotes()));
+                .withPast(new Past(all(typed, fileRates), quotes.quotes(), new ActualRows(tables, findings).rows()));
         checkAnything(book);
         if (Currencies.isUnknown(home)) {
             Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);
