@@ -11,4 +11,10 @@ import perkilo.origin.Origin;
  * @param whatOrigin the cell of what is changed
  * @param origin the cell of the change
  */
-public record ScenarioLine(String name, String what, String change, Origin whatOrigin, Origin origin) {}
+public record ScenarioLine(String name, String what, String change, Origin whatOrigin, Origin origin) {
+
+    /** A line that is in one place. */
+    public ScenarioLine(String name, String what, String change, Origin origin) {
+        this(name, what, change, origin, origin);
+    }
+}
