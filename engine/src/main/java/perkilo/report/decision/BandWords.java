@@ -1,6 +1,6 @@
 package perkilo.report.decision;
 
-import java.util.List;
+import java.util.stream.Collectors;
 import perkilo.decision.RiskBand;
 import perkilo.decision.RiskBands;
 
@@ -11,10 +11,9 @@ public final class BandWords {
 
     /** Why there is no band, and what would give one. */
     public static String missing(RiskBand band) {
-        List<String> reasons = band.lacking().stream()
+        return band.lacking().stream()
                 .map(lack -> reason(lack, band.horizonDays()))
-                .toList();
-        return DecisionMessages.noBand(reasons);
+                .collect(Collectors.joining(" "));
     }
 
     private static String reason(RiskBand.Lack lack, int days) {

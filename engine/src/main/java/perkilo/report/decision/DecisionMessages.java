@@ -23,16 +23,6 @@ final class DecisionMessages {
     /** The most items that are named. */
     private static final int NAMED = 6;
 
-    /** A factor that is moved as it did before. */
-    static String asBefore(String name, int days, BigDecimal low, BigDecimal high) {
-        return name + " (past " + days + " days: " + signed(low) + " to " + signed(high) + " %)";
-    }
-
-    private static String signed(BigDecimal fraction) {
-        BigDecimal percent = fraction.movePointRight(2);
-        return (percent.signum() < 0 ? "\u2212" : "+") + Decimals.amount(percent.abs(), 1);
-    }
-
     /** What a band is made of. */
     static String windows(int windows, int days, LocalDate from, LocalDate to) {
         return Decimals.readable(BigDecimal.valueOf(windows), 0) + " windows of " + days + " days, " + from + " to "
@@ -49,26 +39,22 @@ final class DecisionMessages {
                         + named(items) + ".";
     }
 
-    /** Why there is no band, and what would give one. */
-    static String noBand(List<String> reasons) {
-        return "No risk band: " + String.join("; ", reasons) + ".";
-    }
-
-    /** A currency has too few days. */
+    /** There is no band, because a currency has too few days. */
     static String tooFewRates(String currency, int days, int needed) {
-        return currency + " has rates of " + Counted.of(days, "day") + ", and " + needed
-                + " are needed (add a file with --rates)";
+        return "No risk band: " + currency + " has rates of " + Counted.of(days, "day") + ", and " + needed
+                + " are needed. Add a file with --rates.";
     }
 
-    /** No window fits. */
+    /** There is no band, because no window fits. */
     static String noWindow(int days, List<String> currencies) {
-        return "no window of " + days + " days lies within the rates of " + String.join(" and ", currencies);
+        return "No risk band: no window of " + days + " days lies within the rates of "
+                + String.join(" and ", currencies) + ".";
     }
 
-    /** Nothing moves. */
+    /** There is no band, because nothing moves. */
     static String nothingMoves(int days) {
-        return "everything is paid in your home currency, and no pack that is bought has three dated price lists that reach"
-                + " back " + days + " days";
+        return "No risk band: everything is paid in your home currency, and no pack that is bought has three dated price lists"
+                + " that reach back " + days + " days.";
     }
 
     private static String named(List<String> items) {

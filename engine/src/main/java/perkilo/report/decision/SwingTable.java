@@ -11,6 +11,7 @@ import perkilo.costing.ItemCost;
 import perkilo.costing.RunCost;
 import perkilo.decision.Factor;
 import perkilo.decision.Swing;
+import perkilo.origin.Decimals;
 import perkilo.sheet.Expr;
 import perkilo.sheet.Look;
 import perkilo.sheet.NumberFormat;
@@ -148,8 +149,13 @@ public final class SwingTable {
         String name = swing.factor().name();
         return past == null
                 ? name
-                : DecisionMessages.asBefore(
-                        name, past.days(), past.spread().low(), past.spread().high());
+                : name + " (past " + past.days() + " days: " + signed(past.spread().low()) + " to "
+                        + signed(past.spread().high()) + " %)";
+    }
+
+    private static String signed(BigDecimal fraction) {
+        BigDecimal percent = fraction.movePointRight(2);
+        return (percent.signum() < 0 ? "\u2212" : "+") + Decimals.amount(percent.abs(), 1);
     }
 
     private Column<Swing> change(String key, String heading, Column<Swing> of) {
