@@ -81,8 +81,8 @@ final class CompareCommand extends Command {
         }
         Written written = output.destination().write(book, Destination.COMPARED, compared.report(), today());
         if (options.json()) {
-            console.json(CompareJson.of(
-                    compared.after(), compared.variances(), compared.actuals(), compared.findings()));
+            console.json(
+                    CompareJson.of(compared.after(), compared.variances(), compared.actuals(), compared.findings()));
         }
         if (!compared.isComplete()) {
             console.say(CommandMessages.answeredWithErrors());

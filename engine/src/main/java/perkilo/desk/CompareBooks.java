@@ -18,7 +18,9 @@ import perkilo.origin.Reading;
 import perkilo.purchasing.SearchLimits;
 import perkilo.reading.Sources;
 
-/** Service that says why costs changed: between two workbooks, two days of one, or the plan and what runs really took. */
+/**
+ * Service that says why costs changed: between two workbooks, two days of one, or the plan and what runs really took.
+ */
 public final class CompareBooks {
 
     /**
@@ -80,10 +82,9 @@ public final class CompareBooks {
         if (held.runs().isEmpty()) {
             return nothingPlanned(sources, reading, findings);
         }
-        String plannedOn = "plan, by prices and rates of "
-                + costed.book().settings().costingDate();
-        return new CompareAnswer.Compared(
-                costed, plannedOn, "Actuals", held.variances(), held.runs(), findings);
+        String plannedOn =
+                "plan, by prices and rates of " + costed.book().settings().costingDate();
+        return new CompareAnswer.Compared(costed, plannedOn, "Actuals", held.variances(), held.runs(), findings);
     }
 
     private static CompareAnswer nothingPlanned(Sources sources, Reading<Book> reading, List<Finding> findings) {

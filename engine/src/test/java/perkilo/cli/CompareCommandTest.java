@@ -77,9 +77,9 @@ final class CompareCommandTest {
     }
 
     /**
-     * By hand: 490 came out of 500 planned. For 490 the plan allows 5.88 kg of shea butter and 8.82 kg of sunflower oil.
-     * Quantity (6.5 − 5.88) × 6.50 + (9 − 8.82) × 3.20 = 4.606, price 40 − 6.5 × 6.50 + 30 − 9 × 3.20 = −1.05, a unit
-     * (40 + 30) / 490.
+     * By hand: 490 came out of 500 planned. For 490 the plan allows 5.88 kg of shea butter and 8.82 kg of sunflower
+     * oil. Quantity (6.5 − 5.88) × 6.50 + (9 − 8.82) × 3.20 = 4.606, price 40 − 6.5 × 6.50 + 30 − 9 × 3.20 = −1.05, a
+     * unit (40 + 30) / 490.
      */
     @Test
     void the_plan_and_what_a_run_really_took() throws IOException {
@@ -124,7 +124,12 @@ final class CompareCommandTest {
         assertThat(answer.get("actuals").get(0).get("run").textValue()).isEqualTo("2");
         assertThat(run.out()).contains("Actuals!E2").contains("is not held against its plan");
         CommandLineRun cost = CommandLineRun.of("cost", file, "--json");
-        assertThat(new ObjectMapper().readTree(cost.out()).get("runs").get(0).get("complete").booleanValue())
+        assertThat(new ObjectMapper()
+                        .readTree(cost.out())
+                        .get("runs")
+                        .get(0)
+                        .get("complete")
+                        .booleanValue())
                 .isTrue();
     }
 

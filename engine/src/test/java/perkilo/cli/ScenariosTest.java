@@ -109,7 +109,8 @@ final class ScenariosTest {
                 "Run size | 1,500 | without marks between thousands | C2",
                 "Fill loss | 10 % | Type a sign | C2",
             })
-    void what_is_not_understood_is_said_with_its_cell(String what, String change, String words, String cell) throws IOException {
+    void what_is_not_understood_is_said_with_its_cell(String what, String change, String words, String cell)
+            throws IOException {
         RawBook asked = today().sheet(
                         "Scenarios",
                         List.of("Name", "What", "Change"),

@@ -47,9 +47,9 @@ final class ActualVariancesTest {
     private static final BigDecimal TINY = new BigDecimal("1e-15");
 
     /**
-     * Price variance = (actual price − standard price) × actual quantity, quantity variance = (actual quantity − standard
-     * quantity) × standard price (OpenStax, Principles of Accounting, Volume 2: Managerial Accounting, chapter 8,
-     * Standard Costs and Variances; formulas from memory). Figures of two published exercises with their solutions:
+     * Price variance = (actual price − standard price) × actual quantity, quantity variance = (actual quantity −
+     * standard quantity) × standard price (OpenStax, Principles of Accounting, Volume 2: Managerial Accounting, chapter
+     * 8, Standard Costs and Variances; formulas from memory). Figures of two published exercises with their solutions:
      * accountingqa.blogspot.com, Ex 23-5 direct materials variances; qammunity.org/8059627.
      */
     @ParameterizedTest
@@ -58,7 +58,13 @@ final class ActualVariancesTest {
         "185000, 6.00, 183200, 1062560, -36640, -10800, -47440",
     })
     void price_and_quantity_variances_are_those_of_standard_costing(
-            String standard, String standardPrice, String actual, String paid, String price, String quantity, String all) {
+            String standard,
+            String standardPrice,
+            String actual,
+            String paid,
+            String price,
+            String quantity,
+            String all) {
         Book book = book(standard, standardPrice, "EUR", "0", "0");
         PlanAndActual run = only(book, use("Material", actual, paid, null, null, "1", null));
 
@@ -90,9 +96,17 @@ final class ActualVariancesTest {
     @Test
     void the_standard_is_the_plan_for_the_units_made() {
         Book book = sized(book("10", "6", "EUR", "0", "0"), "10");
-        PlanAndActual run = only(book, new ActualRow(
-                "", "P", Figure.of("10"), useOf("Material", "100", "580", null, null), Figure.of("8"), null, false,
-                Origin.NONE));
+        PlanAndActual run = only(
+                book,
+                new ActualRow(
+                        "",
+                        "P",
+                        Figure.of("10"),
+                        useOf("Material", "100", "580", null, null),
+                        Figure.of("8"),
+                        null,
+                        false,
+                        Origin.NONE));
 
         assertThat(run.items().get(0).standard()).isEqualByComparingTo("80");
         assertThat(requireNonNull(run.items().get(0).quantityVariance())).isEqualByComparingTo("120");
@@ -104,8 +118,8 @@ final class ActualVariancesTest {
     }
 
     /**
-     * By hand: 100 kg at 5 dollars, planned at 0.90 EUR: 450. Paid 520 dollars on a day of 0.95: price (520 − 500) × 0.90
-     * = 18, exchange rate 520 × 0.05 = 26; together 494 − 450 = 44.
+     * By hand: 100 kg at 5 dollars, planned at 0.90 EUR: 450. Paid 520 dollars on a day of 0.95: price (520 − 500) ×
+     * 0.90 = 18, exchange rate 520 × 0.05 = 26; together 494 − 450 = 44.
      */
     @Test
     void the_exchange_rate_of_the_day_of_payment_is_a_part_of_its_own() {
@@ -139,8 +153,8 @@ final class ActualVariancesTest {
     @Test
     void what_is_not_written_down_counts_as_planned_and_is_named() {
         Book book = book("100", "5", "EUR", "20", "3");
-        ActualVariances held = held(
-                book, List.of(new ActualRow("", "P", Figure.ONE, null, Figure.ONE, null, false, Origin.NONE)));
+        ActualVariances held =
+                held(book, List.of(new ActualRow("", "P", Figure.ONE, null, Figure.ONE, null, false, Origin.NONE)));
 
         assertThat(held.runs().get(0).variance().change()).isEqualByComparingTo("0");
         assertThat(held.findings())
@@ -155,32 +169,54 @@ final class ActualVariancesTest {
         Book book = book("100", "5", "EUR", "0", "0");
 
         assertThat(problems(book, use("Material", "100", "500", "USD", DAY, "1", null)))
-                .contains("There is no exchange rate for USD on or before 2026-11-19, so this run is not held against its"
-                        + " plan. Add one to Rates, or give a file with --rates.");
+                .contains(
+                        "There is no exchange rate for USD on or before 2026-11-19, so this run is not held against its"
+                                + " plan. Add one to Rates, or give a file with --rates.");
         assertThat(problems(
                         book,
                         use("Material", "50", "250", null, null, "1", null),
                         use("Material", "50", "250", null, null, "2", null)))
                 .anyMatch(text -> text.startsWith("Units made of 1 × P differs from "));
-        assertThat(problems(book, new ActualRow(
-                        "", "Q", Figure.ONE, useOf("Material", "1", "5", null, null), null, null, false, Origin.NONE)))
+        assertThat(problems(
+                        book,
+                        new ActualRow(
+                                "",
+                                "Q",
+                                Figure.ONE,
+                                useOf("Material", "1", "5", null, null),
+                                null,
+                                null,
+                                false,
+                                Origin.NONE)))
                 .contains("There is no product \"Q\" on Products, so this row is not held against a plan.");
-        assertThat(problems(book, new ActualRow(
-                        "", "P", null, useOf("Material", "1", "5", null, null), null, null, false, Origin.NONE)))
+        assertThat(problems(
+                        book,
+                        new ActualRow(
+                                "",
+                                "P",
+                                null,
+                                useOf("Material", "1", "5", null, null),
+                                null,
+                                null,
+                                false,
+                                Origin.NONE)))
                 .isEmpty(); // Runs has one size of it
-        assertThat(problems(book, new ActualRow(
-                        "",
-                        "P",
-                        Figure.ONE,
-                        new ActualRow.Use(
-                                "Material", Figure.ONE, Measure.EACH, Figure.ONE, null, null, Origin.NONE),
-                        Figure.ONE,
-                        null,
-                        false,
-                        Origin.NONE)))
+        assertThat(problems(
+                        book,
+                        new ActualRow(
+                                "",
+                                "P",
+                                Figure.ONE,
+                                new ActualRow.Use(
+                                        "Material", Figure.ONE, Measure.EACH, Figure.ONE, null, null, Origin.NONE),
+                                Figure.ONE,
+                                null,
+                                false,
+                                Origin.NONE)))
                 .contains("The quantity of \"Material\" is in each, but it is counted in kg. Type it in kg.");
         assertThat(problems(book, use("Perfume", "2", null, null, null, "1", null)))
-                .contains("\"Perfume\" is not in the plan of 1 × P, and Amount paid is blank, so its cost is not known.");
+                .contains(
+                        "\"Perfume\" is not in the plan of 1 × P, and Amount paid is blank, so its cost is not known.");
     }
 
     @Test
@@ -190,7 +226,9 @@ final class ActualVariancesTest {
 
         ActualVariances held = held(book, rows);
 
-        assertThat(held.runs()).extracting(run -> run.variance().title()).containsExactly("1 × P (July)", "1 × P (August)");
+        assertThat(held.runs())
+                .extracting(run -> run.variance().title())
+                .containsExactly("1 × P (July)", "1 × P (August)");
         assertIs(held.runs().get(0), Variance.Part.PROCESS, "10");
         assertIs(held.runs().get(1), Variance.Part.PROCESS, "20");
         assertThat(held.variances().whole(Variance.Part.PROCESS)).isCloseTo(new BigDecimal("30"), within(TINY));
@@ -251,11 +289,7 @@ final class ActualVariancesTest {
     }
 
     private static ActualRow.Use useOf(
-            String item,
-            String kg,
-            @Nullable String paid,
-            @Nullable String currency,
-            @Nullable LocalDate day) {
+            String item, String kg, @Nullable String paid, @Nullable String currency, @Nullable LocalDate day) {
         return new ActualRow.Use(
                 item,
                 Figure.of(kg),

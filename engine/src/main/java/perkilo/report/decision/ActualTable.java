@@ -106,7 +106,16 @@ public final class ActualTable {
     /** The table as the sheet shows it. */
     Table<OfItem> onSheet() {
         return Table.of(
-                item, unit, standard, actual, standardPrice, paid, actualPrice, quantityVariance, priceVariance, exchange);
+                item,
+                unit,
+                standard,
+                actual,
+                standardPrice,
+                paid,
+                actualPrice,
+                quantityVariance,
+                priceVariance,
+                exchange);
     }
 
     /** The items of a run as JSON shows them. */

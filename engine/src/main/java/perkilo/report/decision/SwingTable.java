@@ -149,7 +149,8 @@ public final class SwingTable {
         String name = swing.factor().name();
         return past == null
                 ? name
-                : name + " (past " + past.days() + " days: " + signed(past.spread().low()) + " to "
+                : name + " (past " + past.days() + " days: "
+                        + signed(past.spread().low()) + " to "
                         + signed(past.spread().high()) + " %)";
     }
 
