@@ -34,6 +34,28 @@ final class DeskMessages {
         return product + " has no target cost, because " + column + " is blank.";
     }
 
+    // cells of the workbook
+
+    static String noSuchCell(String cell) {
+        return "\"" + cell + "\" is not the name of a cell, such as F12.";
+    }
+
+    static String twoMeanings(String typed, String large, String small) {
+        return "\"" + typed + "\" can mean " + large + " or " + small + ". Type it so that it has one meaning.";
+    }
+
+    static String nameOfScenario(int most) {
+        return "Change something first, and give the scenario a name of at most " + most + " letters.";
+    }
+
+    static String scenarioThere(String name) {
+        return "There is a scenario called \"" + name + "\" already. Choose another name.";
+    }
+
+    static String noColumn(String sheet, String column) {
+        return "The table on the sheet \"" + sheet + "\" has no column " + column + ". Add one to it.";
+    }
+
     // runs
 
     static String noRun() {

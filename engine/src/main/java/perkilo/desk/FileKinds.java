@@ -66,7 +66,12 @@ public final class FileKinds {
         return book.rates().rates().isEmpty() ? Kind.WORKBOOK : Kind.RATES;
     }
 
-    private static Kind ofList(Path file) throws IOException {
+    /**
+     * The kind of a file that is no workbook.
+     *
+     * @throws UnreadableFileException if it cannot be read
+     */
+    public static Kind ofList(Path file) throws IOException {
         try {
             if (!new RatesReader().read(file).value().isEmpty()) {
                 return Kind.RATES;

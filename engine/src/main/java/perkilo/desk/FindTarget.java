@@ -1,6 +1,7 @@
 package perkilo.desk;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,12 +33,17 @@ public final class FindTarget {
      */
     public TargetAnswer find(TargetRequest request, Watch watch) throws IOException {
         Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
+        return find(request.sources().book(), reading, request.sizes(), watch);
+    }
+
+    /** Works the target costs of a book out that has been read before. */
+    public TargetAnswer find(Path file, Reading<Book> reading, RunSizes sizes, Watch watch) {
         List<Finding> findings = new ArrayList<>(reading.findings());
         if (reading.value().gaps().isEverything()) {
             return new TargetAnswer.Nothing(reading.account(), findings);
         }
-        Book book = request.sizes().applyTo(reading.value());
-        findings.addAll(RunSizes.problems(request.sources().book(), book));
+        Book book = sizes.applyTo(reading.value());
+        findings.addAll(RunSizes.problems(file, book));
         if (RunSizes.isNothing(book)) {
             return new TargetAnswer.Nothing(reading.account(), findings);
         }
@@ -49,7 +55,7 @@ public final class FindTarget {
             return new TargetAnswer.Nothing(reading.account(), findings);
         }
         if (without.size() == book.products().size()) {
-            findings.add(Finding.error(BookReading.whole(request.sources().book()), DeskMessages.noTarget()));
+            findings.add(Finding.error(BookReading.whole(file), DeskMessages.noTarget()));
             return new TargetAnswer.Nothing(reading.account(), findings);
         }
         findings.addAll(without);

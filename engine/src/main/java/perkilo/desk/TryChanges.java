@@ -1,11 +1,16 @@
 package perkilo.desk;
 
 import java.util.List;
+import perkilo.costing.CostOutcome;
+import perkilo.costing.CostRuns;
+import perkilo.costing.RunCost;
 import perkilo.decision.Scenario;
 import perkilo.model.Book;
+import perkilo.model.Run;
 import perkilo.model.ScenarioLine;
 import perkilo.origin.Finding;
 import perkilo.origin.Reading;
+import perkilo.purchasing.SearchLimits;
 
 /**
  * Service that costs a workbook as if some of its numbers were others: every purchase is planned anew. Nothing is
@@ -26,6 +31,9 @@ public final class TryChanges {
         }
     }
 
+    /** A book with changes, and why some were not understood. */
+    private record Edited(Book book, List<Finding> problems) {}
+
     /**
      * Costs a workbook that was read before.
      *
@@ -34,18 +42,40 @@ public final class TryChanges {
     public Tried cost(OpenedBook opened, RunSizes sizes, List<ScenarioLine> changes, Watch watch) {
         CostBook service = new CostBook();
         Reading<Book> reading = opened.reading();
-        if (changes.isEmpty() || reading.value().gaps().isEverything()) {
-            return new Tried(service.cost(opened.sources().book(), reading, sizes, watch), List.of());
+        Edited edited = edited(opened, sizes, changes);
+        if (changes.isEmpty() || !edited.problems().isEmpty()) {
+            return new Tried(service.cost(opened.sources().book(), reading, sizes, watch), edited.problems());
         }
-        Book book = sizes.applyTo(reading.value());
+        Reading<Book> changed = new Reading<>(edited.book(), reading.findings(), reading.account());
+        return new Tried(
+                service.cost(opened.sources().book(), changed, RunSizes.OF_THE_BOOK, watch), List.of());
+    }
+
+    private static Edited edited(OpenedBook opened, RunSizes sizes, List<ScenarioLine> changes) {
+        Book whole = opened.reading().value();
+        if (whole.gaps().isEverything() || changes.isEmpty()) {
+            return new Edited(sizes.applyTo(whole), List.of());
+        }
+        Book book = sizes.applyTo(whole);
         Scenario.Read scenario = Scenario.of(book.withScenarios(changes));
-        if (!scenario.findings().isEmpty()) {
-            return new Tried(service.cost(opened.sources().book(), reading, sizes, watch), scenario.findings());
-        }
         for (Scenario one : scenario.scenarios()) {
             book = one.edit().apply(book);
         }
-        Reading<Book> changed = new Reading<>(book.withScenarios(List.of()), reading.findings(), reading.account());
-        return new Tried(service.cost(opened.sources().book(), changed, RunSizes.OF_THE_BOOK, watch), List.of());
+        return new Edited(book.withScenarios(List.of()), scenario.findings());
+    }
+
+    /**
+     * Costs the run sizes between the smallest and the largest of each product, for a curve.
+     *
+     * @return the complete ones; none if nothing can be costed
+     */
+    public List<RunCost> between(OpenedBook opened, RunSizes sizes, List<ScenarioLine> changes, Watch watch) {
+        Book book = edited(opened, sizes, changes).book();
+        List<Run> between = SizesBetween.of(book);
+        Watched costing = new Watched(watch, Stage.COSTING, between.size());
+        CostRuns coster = new CostRuns(Planners.forRuns(), SearchLimits.usual(costing));
+        return coster.cost(book.withRuns(between), costing) instanceof CostOutcome.Costed costed
+                ? costed.runs()
+                : List.of();
     }
 }

@@ -8,14 +8,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import perkilo.costing.RunCost;
 import perkilo.desk.CostAnswer;
 import perkilo.desk.CostBook;
 import perkilo.desk.CostWishes;
 import perkilo.desk.Destination;
+import perkilo.desk.FindTarget;
 import perkilo.desk.OpenedBook;
 import perkilo.desk.RunSizes;
+import perkilo.desk.TargetAnswer;
 import perkilo.desk.TryChanges;
 import perkilo.json.Json;
+import perkilo.json.TargetJson;
 import perkilo.model.ScenarioLine;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
@@ -46,6 +50,7 @@ final class CostCalls {
 
     void addTo(Routes routes) {
         routes.add("POST", "books/*/cost", (call, name) -> followed(call, name, this::cost));
+        routes.add("POST", "books/*/decide", (call, name) -> followed(call, name, this::decide));
         routes.add("POST", "books/*/save", (call, name) -> followed(call, name, this::save));
     }
 
@@ -74,6 +79,23 @@ final class CostCalls {
             throw new Refusal(Status.NO_ANSWER, String.join(" ", why));
         }
         return CostView.of(tried.answer());
+    }
+
+    /** What takes longer: the sizes between, and what a unit may cost. */
+    private ObjectNode decide(OpenedBook opened, JsonNode body, Work work) throws Refusal {
+        TryChanges service = new TryChanges();
+        ObjectNode answer = Json.object();
+        if (service.cost(opened, sizes(body), List.of(), work).answer() instanceof CostAnswer.Costed costed) {
+            List<RunCost> between = service.between(opened, sizes(body), List.of(), work);
+            answer.set("curve", CostView.curve(costed.costed(), between));
+            if (CostView.hasTarget(costed.costed())
+                    && new FindTarget().find(opened.sources().book(), opened.reading(), sizes(body), work)
+                            instanceof TargetAnswer.Found found) {
+                ObjectNode targets = TargetJson.of(found.costed(), found.targets(), found.findings());
+                answer.set("targets", targets.get("products"));
+            }
+        }
+        return answer;
     }
 
     private ObjectNode save(OpenedBook opened, JsonNode body, Work work) throws Refusal, IOException {

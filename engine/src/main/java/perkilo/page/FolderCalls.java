@@ -30,6 +30,7 @@ final class FolderCalls {
     private final Desk desk;
     private final String version;
     private final AtomicInteger added = new AtomicInteger();
+    private final ListKinds kinds = new ListKinds();
 
     FolderCalls(Desk desk, String version) {
         this.desk = desk;
@@ -67,7 +68,7 @@ final class FolderCalls {
         }
         ArrayNode lists = start.putArray("lists");
         for (Path list : folder.lists()) {
-            lists.add(file(list));
+            lists.add(file(list).put("kind", kinds.of(list).name().toLowerCase(Locale.ROOT)));
         }
         ArrayNode recent = start.putArray("recentFolders");
         for (Path other : desk.recent().all()) {

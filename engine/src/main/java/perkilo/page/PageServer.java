@@ -48,6 +48,7 @@ public final class PageServer implements AutoCloseable {
         new FolderCalls(desk, settings.version()).addTo(routes);
         new ReadingCalls(desk, works).addTo(routes);
         new CostCalls(desk, works).addTo(routes);
+        new KeepCalls(desk, works).addTo(routes);
         Guard guard = new Guard(server.getAddress().getPort(), keys);
         server.createContext("/", new Front(guard, routes, desk::shown, settings.faults()));
         server.setExecutor(threads);

@@ -209,6 +209,16 @@ const actions = {
     update({ kept: [...others, { name, changes, answer, isSaved: false }], trial: NO_TRIAL, said: `${name} is kept beside the others.` });
   },
   dropKept: (one) => update({ kept: state.kept.filter((other) => other !== one) }),
+  saveKept: (one) =>
+    tried(async () => {
+      const body = { ...sources(), stamp: state.cost.stamp, name: one.name, changes: one.changes };
+      const { stamp } = await work('Saving the what-if', (headers) => post(ofBook(state.book, 'scenarios'), body, { headers }));
+      update({
+        cost: { ...state.cost, stamp: stamp ?? state.cost.stamp },
+        kept: state.kept.map((other) => (other === one ? { ...one, isSaved: true } : other)),
+        said: `${one.name} is on the sheet Scenarios of ${state.book}.`,
+      });
+    }),
 };
 
 /** What every question about a workbook says of the files that count with it. */
@@ -303,7 +313,7 @@ const loadCost = () =>
 async function loadDecisions(book) {
   const { cost } = state;
   if (cost?.decides) {
-    const more = await post(ofBook(book, 'decide'), sources());
+    const more = await work('Trying run sizes between yours', (headers) => post(ofBook(book, 'decide'), sources(), { headers }));
     if (state.cost === cost) {
       update({ cost: { ...cost, ...more, stamp: cost.stamp } });
     }

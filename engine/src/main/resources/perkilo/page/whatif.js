@@ -177,14 +177,16 @@ function sideBySide(today, kept, actions) {
           <td></td><td></td><td></td>
           ${kept.map(
             (one) => html`<td class="number">
-              ${one.isSaved ? html`<span>on the sheet Scenarios</span>` : nothing}
+              ${one.isSaved
+                ? html`<span>on the sheet Scenarios</span>`
+                : html`<button type="button" class="quiet" @click=${() => actions.saveKept(one)} aria-label=${`Save ${one.name} to the workbook`}>Save to the workbook</button>`}
               <button type="button" class="small" @click=${() => actions.dropKept(one)} aria-label=${`Drop ${one.name} from this page`}>drop</button>
             </td>`,
           )}
         </tr>
       </tbody>
     </table></div>
-    <p class="caption">"Drop" takes one off this page only.</p>`;
+    <p class="caption">Saved what-ifs are on the sheet Scenarios of your workbook, and every later costing shows them. "Drop" takes one off this page only.</p>`;
 }
 
 function keptCost(one, run, today, places) {

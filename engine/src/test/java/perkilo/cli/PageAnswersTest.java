@@ -8,7 +8,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -126,6 +128,45 @@ final class PageAnswersTest {
                 .hasSize(9);
         assertThat(page.refused("/api/books/launch.xlsx/cost", changes("Moon dust", "+1 %")))
                 .startsWith("422 The scenario changes \"Moon dust\", which is not in the workbook");
+    }
+
+    @Test
+    void targets_are_those_of_the_command() throws Exception {
+        page.post("/api/new", Visitor.object().put("template", "launch"));
+        assertThat(page.post("/api/books/launch.xlsx/cost", Visitor.object()).get("decides").booleanValue())
+                .isTrue();
+        ObjectNode asked = Visitor.object();
+        asked.putArray("sizes").add("300");
+        JsonNode found = page.post("/api/books/launch.xlsx/decide", asked);
+        JsonNode command = json("target", copy("launch.xlsx"), "--units", "300");
+        assertThat(found.get("targets")).isEqualTo(command.get("products")).isNotEmpty();
+    }
+
+    @Test
+    void without_a_target_there_is_none() throws Exception {
+        page.post("/api/new", Visitor.object().put("template", "minimal"));
+        JsonNode found = page.post("/api/books/minimal.xlsx/decide", Visitor.object());
+        assertThat(found.has("targets")).isFalse();
+        assertThat(found.get("curve")).hasSize(1);
+    }
+
+    @Test
+    void the_points_of_the_curve_are_costs_of_the_command() throws Exception {
+        page.post("/api/new", Visitor.object().put("template", "launch"));
+        JsonNode curve = page.post("/api/books/launch.xlsx/decide", Visitor.object()).get("curve");
+        assertThat(curve).hasSize(3);
+        List<String> between = new ArrayList<>();
+        curve.get(0).get("points").forEach(point -> {
+            if (!point.get("own").booleanValue()) {
+                between.add(point.get("units").textValue());
+            }
+        });
+        assertThat(between).containsExactly("400", "530", "700", "920", "1200", "1600", "2100", "2800", "3800");
+        JsonNode command = json("cost", copy("launch.xlsx"), "--units", String.join(",", between));
+        for (int at = 0; at < between.size(); at++) {
+            assertThat(curve.at("/0/points/" + (at + 3) + "/unitCost"))
+                    .isEqualTo(command.at("/runs/" + at + "/unitCost/EUR"));
+        }
     }
 
     @Test

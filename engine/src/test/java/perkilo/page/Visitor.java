@@ -77,6 +77,11 @@ public final class Visitor {
         return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
     }
 
+    /** What a path answers, whatever it is. */
+    public HttpResponse<String> answer(String path) throws IOException, InterruptedException {
+        return send(own(path));
+    }
+
     HttpResponse<byte[]> download(String path) throws IOException, InterruptedException {
         return client.send(own(path).build(), HttpResponse.BodyHandlers.ofByteArray());
     }
@@ -107,7 +112,8 @@ public final class Visitor {
         return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
-    static JsonNode answered(HttpResponse<String> response) throws IOException {
+    /** The data of an answer; fails unless it is one. */
+    public static JsonNode answered(HttpResponse<String> response) throws IOException {
         assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
         return MAPPER.readTree(response.body());
     }

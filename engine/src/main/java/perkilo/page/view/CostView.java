@@ -13,6 +13,7 @@ import perkilo.desk.CostAnswer;
 import perkilo.json.CostJson;
 import perkilo.json.Json;
 import perkilo.json.TableJson;
+import perkilo.names.Names;
 import perkilo.report.cost.Glance;
 
 /** The costs of a workbook: what the command answers, a page for each product, and what can be changed. */
@@ -36,7 +37,8 @@ public final class CostView {
         if (answer instanceof CostAnswer.Costed costed) {
             view.set("glance", TableJson.array(Glance.JSON.with(Glance.of(costed.costed()))));
             view.set("controls", Json.array(Changeables.of(costed.costed()), CostView::control));
-            view.set("curve", curve(Glance.of(costed.costed()), List.of()));
+            view.set("curve", curve(costed.costed(), List.of()));
+            view.put("decides", true);
         }
         return view;
     }
@@ -62,18 +64,16 @@ public final class CostView {
     /**
      * What a unit costs by run size.
      *
-     * @param own the sizes of the person
-     * @param more sizes between them
+     * @param more costs of sizes between those of the person
      */
-    public static ArrayNode curve(List<Glance> own, List<Glance> more) {
+    public static ArrayNode curve(CostOutcome.Costed costed, List<RunCost> more) {
         ArrayNode curve = Json.object().putArray("curve");
-        for (Glance product : own) {
+        for (Glance product : Glance.of(costed)) {
             ArrayNode points =
                     curve.addObject().put("product", product.product()).putArray("points");
             product.sizes().forEach(run -> points.add(point(run, true)));
             more.stream()
-                    .filter(other -> other.product().equals(product.product()))
-                    .flatMap(other -> other.sizes().stream())
+                    .filter(run -> Names.key(run.needs().name()).equals(Names.key(product.product())))
                     .forEach(run -> points.add(point(run, false)));
         }
         return curve;

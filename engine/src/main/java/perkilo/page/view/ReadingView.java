@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import perkilo.desk.Checked;
 import perkilo.desk.ReviewReading;
 import perkilo.json.Json;
+import perkilo.origin.Account;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.reading.arrange.Proposals.Kind;
@@ -31,8 +32,13 @@ public final class ReadingView {
         view.set("findings", Json.messages(checked.findings()));
         view.set("account", Json.reading(checked.reading().account()));
         boolean answered = ReadingSheet.earlier(proposed.sheets()).isPresent();
-        List<Proposal> asked =
-                proposed.proposals().stream().filter(ReadingView::isAsked).toList();
+        Set<String> unknown = checked.reading().account().entries().stream()
+                .filter(entry -> entry.subject() == Account.Subject.SHEET && entry.fate() == Account.Fate.NOT_UNDERSTOOD)
+                .map(entry -> entry.place().sheet())
+                .collect(Collectors.toSet());
+        List<Proposal> asked = proposed.proposals().stream()
+                .filter(row -> isAsked(row, unknown))
+                .toList();
         ArrayNode sheets = view.putArray("sheets");
         List<Origin> said = new ArrayList<>();
         checked.findings().stream().map(Finding::origin).forEach(said::add);
@@ -48,14 +54,21 @@ public final class ReadingView {
         ArrayNode questions = view.putArray("questions");
         asked.forEach(row -> questions.add(question(row, answered)));
         ArrayNode more = view.putArray("more");
-        proposed.proposals().stream().filter(row -> !isAsked(row)).forEach(row -> more.add(question(row, answered)));
+        proposed.proposals().stream()
+                .filter(row -> !asked.contains(row))
+                .forEach(row -> more.add(question(row, answered)));
         return view;
     }
 
-    /** Whether a row is asked about; the others can be corrected. */
-    private static boolean isAsked(Proposal row) {
+    /**
+     * Whether a row is asked about; the others can be corrected.
+     *
+     * @param unknown the sheets that were not understood
+     */
+    private static boolean isAsked(Proposal row, Set<String> unknown) {
+        boolean isUnknown = row.kind() == Kind.SHEET && unknown.contains(row.where().sheet());
         return row.kind() == Kind.QUESTION
-                || (row.recognised().isEmpty() && !row.looksLike().isEmpty());
+                || (row.recognised().isEmpty() && (isUnknown || !row.looksLike().isEmpty()));
     }
 
     private static ObjectNode question(Proposal row, boolean answered) {

@@ -4,8 +4,11 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** A person's workbook into which result sheets are set. */
@@ -79,6 +82,61 @@ public final class BookSplice implements Closeable {
             String subject)
             throws IOException {
         new Grafting(book, workbook, own).graft(new MemoryParts(workbookOfOurs), names, given, records, subject);
+    }
+
+    /**
+     * Changes cells of the person's own sheets; every other byte of their parts stays.
+     *
+     * @throws UnfitPackageException if a sheet is not the person's, a cell holds a formula, or a formula of the person
+     *     may use it: its saved value would be that of before
+     */
+    public void change(List<CellChange> changes) throws IOException {
+        Map<String, List<CellChange>> bySheet = new LinkedHashMap<>();
+        changes.forEach(change -> bySheet
+                .computeIfAbsent(change.sheet(), any -> new ArrayList<>())
+                .add(change));
+        List<String> sheets = own.tabsOfThePerson();
+        for (String sheet : sheets) {
+            String part = partOf(sheet);
+            List<CellChange> here = bySheet.remove(sheet);
+            if (here != null && book.has(part)) {
+                book.put(part, CellEdits.applied(book.xml(part), here));
+            }
+        }
+        for (String sheet : sheets) {
+            refuseIfUsed(sheet, changes);
+        }
+        if (!bySheet.isEmpty()) {
+            throw new UnfitPackageException(
+                    SpliceMessages.noSheetOfYours(bySheet.keySet().iterator().next()));
+        }
+    }
+
+    private void refuseIfUsed(String sheet, List<CellChange> changes) throws IOException {
+        String part = partOf(sheet);
+        if (!book.has(part)) {
+            return;
+        }
+        XmlElement xml = book.xml(part);
+        for (CellChange change : changes) {
+            Optional<String> formula = FormulaReach.first(sheet, xml, change);
+            if (formula.isPresent()) {
+                throw new UnfitPackageException(SpliceMessages.usedByFormula(change.where(), formula.get()));
+            }
+        }
+    }
+
+    private String partOf(String sheet) throws IOException {
+        String reference = workbook.tabs().stream()
+                .filter(tab -> tab.name().equals(sheet))
+                .map(WorkbookPart.Tab::reference)
+                .findFirst()
+                .orElse("");
+        return Relationship.of(book, workbook.part()).stream()
+                .filter(one -> one.id().equals(reference))
+                .map(Relationship::target)
+                .findFirst()
+                .orElse("");
     }
 
     /**

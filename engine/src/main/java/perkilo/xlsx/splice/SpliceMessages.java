@@ -37,6 +37,25 @@ final class SpliceMessages {
         return "The workbook uses style alternatives that cannot be numbered safely." + SAVE_AGAIN;
     }
 
+    // a cell cannot be changed
+
+    static String noSheetOfYours(String sheet) {
+        return "The workbook has no sheet \"" + sheet + "\" of yours.";
+    }
+
+    static String noCells() {
+        return "The sheet has no cells.";
+    }
+
+    static String holdsFormula(String cell) {
+        return cell + " holds a formula. Change it in your spreadsheet program.";
+    }
+
+    static String usedByFormula(String cell, String formula) {
+        return cell + " may be used by the formula in " + formula
+                + ", whose saved value would then be wrong. Change it in your spreadsheet program, which computes it again.";
+    }
+
     // the workbook is damaged
 
     static String noPart(String part) {

@@ -18,6 +18,7 @@ import perkilo.xlsx.author.Links;
 import perkilo.xlsx.author.ResultPackage;
 import perkilo.xlsx.parts.FileStamp;
 import perkilo.xlsx.splice.BookSplice;
+import perkilo.xlsx.splice.CellChange;
 import perkilo.xlsx.splice.ResultRecord;
 import perkilo.xlsx.splice.UnfitPackageException;
 
@@ -72,6 +73,29 @@ public final class WorkbookWriter {
     public Written writeInPlace(FileStamp book, Report report, LocalDate today) throws IOException {
         try (Draft draft = draft(book, report, book.file())) {
             return put(draft, book.file(), true, today);
+        }
+    }
+
+    /**
+     * Changes cells of the person's own sheets in the workbook itself and keeps a backup beside it.
+     *
+     * @param book the workbook as it was before it was read
+     * @param today used in the name of the backup
+     * @throws UnwritableFileException if it cannot be written, with the reason and what to do; the workbook is then
+     *     unchanged
+     */
+    public Written change(FileStamp book, List<CellChange> changes, LocalDate today) throws IOException {
+        Path file = book.file();
+        try (BookSplice splice = BookSplice.open(file)) {
+            splice.change(changes);
+            Draft written = new Draft(StagedFile.write(file, splice::writeTo), Map.of(), "", book);
+            try (Draft draft = checked(written, splice)) {
+                return put(draft, file, true, today);
+            }
+        } catch (UnfitPackageException e) {
+            throw book.isCurrent()
+                    ? UnwritableFileException.unfitWorkbook(file, e)
+                    : UnwritableFileException.changedMeanwhile(file);
         }
     }
 

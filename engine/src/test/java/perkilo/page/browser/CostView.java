@@ -82,6 +82,12 @@ final class CostView {
         browser.says("table.side-by-side thead", name);
     }
 
+    /** Saves a what-if that was kept. */
+    void saveKept(String name) {
+        browser.click("table.side-by-side button[aria-label='Save " + name + " to the workbook']");
+        browser.says("table.side-by-side", "on the sheet Scenarios");
+    }
+
     /** Writes the result workbook; gives its name. */
     String save() {
         browser.click("main .actions button");

@@ -9,12 +9,12 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** A what-if is planned anewand kept beside others. */
+/** A what-if is planned anew, kept beside others, and saved to the workbook. */
 @Tag("browser")
 final class WhatIfStoryTest {
 
     @Test
-    void planned_anew_and_kept() throws Exception {
+    void planned_anew_kept_and_saved() throws Exception {
         try (OpenPage page = OpenPage.ofTemplate("launch")) {
             Path book = page.folder.resolve("launch.xlsx");
             byte[] before = Files.readAllBytes(book);
@@ -38,6 +38,13 @@ final class WhatIfStoryTest {
             assertThat(Files.readAllBytes(book)).as("the workbook while trying").isEqualTo(before);
 
             cost.keep("Dear butter");
+            cost.saveKept("Dear butter");
+            JsonNode saved = page.json("cost", "launch.xlsx").get("scenarios").get(0);
+            assertThat(saved.get("name").asText()).isEqualTo("Dear butter");
+            assertThat(saved.get("runs")).isEqualTo(scenario.get("runs"));
+            assertThat(page.folder.toFile().list())
+                    .as("a dated copy of the workbook")
+                    .anyMatch(name -> name.startsWith("launch") && !name.equals("launch.xlsx"));
         }
     }
 
