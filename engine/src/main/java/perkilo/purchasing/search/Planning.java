@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import perkilo.purchasing.Need;
 
 /** Plans items one by one, under given terms, and joins the results. */
 final class Planning implements ItemPlans {
@@ -18,13 +17,13 @@ final class Planning implements ItemPlans {
         incumbent = new Incumbent(market.ceiling());
         Workspace work = new Workspace();
         for (int i = 0; i < market.items.size(); i++) {
-            programs.add(program(market.items.get(i), market.problem.needs().get(i), work));
+            programs.add(program(market.items.get(i), work));
         }
     }
 
-    private static ItemProgram program(WantedItem item, Need need, Workspace work) {
-        if (!Outlasting.lots(need).isEmpty()) {
-            return new ShelfProgram(item, need);
+    private static ItemProgram program(WantedItem item, Workspace work) {
+        if (!item.grid().outlasting().lots().isEmpty()) {
+            return new ShelfProgram(item);
         }
         return GridProgram.suits(item) ? new GridProgram(item, work) : new ListProgram(item);
     }
