@@ -158,7 +158,7 @@ final class VarianceSteps {
                         part.name(),
                         part.perUnit(),
                         losses.getOrDefault(Names.key(part.name()), part.loss()),
-                        part.weight(),
+                        part.weight(), part.safetyStock(),
                         part.origin()))
                 .toList());
     }

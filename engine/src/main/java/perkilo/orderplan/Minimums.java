@@ -54,7 +54,7 @@ final class Minimums {
                 .toList();
         used.forEach(quote -> offer(quote, candidates));
         used.stream()
-                .map(quote -> problem.quotes().get(quote).vendor())
+                .map(quote -> plan.basis().supplierOf(problem.quotes().get(quote).vendor()))
                 .distinct()
                 .sorted()
                 .forEach(vendor -> orderValue(vendor, candidates));
@@ -71,7 +71,7 @@ final class Minimums {
         }
         BigDecimal atStake = excess.multiply(listing.lowestPrice());
         if (isHeldUpByMinimum(index, quote)) {
-            String stated = Quantities.of(quote.minimum(), plan.basis().items().get(quote.item()));
+            String stated = Quantities.of(quote.minimum(), plan.basis().items().get(quote.item()).item());
             add(candidates, Reasons.Minimum.Kind.MINIMUM_ORDER, index, stated, withoutMinimum(quote), atStake);
         }
         if (quote.multiple() > 1) {
@@ -89,7 +89,11 @@ final class Minimums {
         if (vendor.minimumOrderValue().signum() > 0) {
             Supplier supplier = market.suppliers().get(index);
             List<Vendor> vendors = new ArrayList<>(problem.vendors());
-            vendors.set(index, withoutMinimum(vendor));
+            for (int one = 0; one < vendors.size(); one++) {
+                if (plan.basis().supplierOf(one) == index) {
+                    vendors.set(one, withoutMinimum(vendor));
+                }
+            }
             candidates.add(new Candidate(
                     Reasons.Minimum.Kind.ORDER_VALUE,
                     supplier,

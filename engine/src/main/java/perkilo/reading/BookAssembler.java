@@ -104,7 +104,8 @@ final class BookAssembler {
                         plan.demand(),
                         plan.stock(),
                         new ExchangeRates(rates(settings)))
-                .withScenarios(new ScenarioRows(tables, findings).lines());
+                .withScenarios(new ScenarioRows(tables, findings).lines())
+                .withDaysOff(plan.daysOff());
         checkAnything(book);
         if (Currencies.isUnknown(home)) {
             Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);
@@ -228,6 +229,7 @@ final class BookAssembler {
                     row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
                     row.figure(ComponentsSheet.LOSS, Figure.ZERO),
                     row.figure(ComponentsSheet.WEIGHT),
+                    row.figure(ComponentsSheet.SAFETY_STOCK),
                     row.origin(ComponentsSheet.COMPONENT));
             String product = row.text(ComponentsSheet.PRODUCT);
             List<Product.Component> others = components.computeIfAbsent(Names.key(product), key -> new ArrayList<>());

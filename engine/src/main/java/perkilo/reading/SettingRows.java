@@ -130,7 +130,8 @@ final class SettingRows {
                         limit(SettingsSheet.CHALLENGE_TEST, home),
                         limit(SettingsSheet.ASSESSMENT, home)),
                 buyer(),
-                figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY));
+                figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY),
+                new Settings.Ordering(money(SettingsSheet.COST_PER_ORDER, home, Figure.ZERO), days()));
     }
 
     private Buyer buyer() {
@@ -142,6 +143,11 @@ final class SettingRows {
                 text(SettingsSheet.COMPANY_EMAIL),
                 text(SettingsSheet.TAX_NUMBER),
                 rows.values().stream().findFirst().map(TableRow::origin).orElse(Origin.NONE));
+    }
+
+    private @Nullable Figure days() {
+        TableRow row = rows.get(SettingsSheet.MAKING_LEAD_DAYS);
+        return row == null ? null : row.figure(SettingsSheet.MAKING_LEAD_DAYS);
     }
 
     private String text(InputColumn setting) {
