@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import perkilo.costing.Listing;
@@ -64,27 +65,35 @@ final class ChangedPlans {
     private Reasons.Shift shift(int index, int by) {
         SupplierOrder order = plan.orders().get(index);
         int to = order.period() + by;
-        int usual = plan.basis().supplierOf(order.cost().vendor());
-        boolean joins = plan.orders().stream()
-                .anyMatch(other -> other.cost().vendor() == usual && other.period() == to);
+        OptionalInt joined = joined(order, to);
         LocalDate day = plan.basis().horizon().day(to);
-        return new Reasons.Shift(index, by, day, joins, moved(order, to));
+        int vendor = joined.orElse(plan.basis().supplierOf(order.cost().vendor()));
+        return new Reasons.Shift(index, by, day, joined.isPresent(), moved(order, vendor, to));
+    }
+
+    /** The vendor of the supplier's order that an order for another day joins: the last one for that day. */
+    private OptionalInt joined(SupplierOrder order, int to) {
+        int supplier = plan.basis().supplierOf(order.cost().vendor());
+        return plan.orders().stream()
+                .filter(other -> other.period() == to
+                        && plan.basis().supplierOf(other.cost().vendor()) == supplier)
+                .mapToInt(other -> other.cost().vendor())
+                .reduce((first, second) -> second);
     }
 
     /**
      * An order for another day, at the prices of the day on which it is placed then, together with the supplier's order
      * of that day if there is one.
      */
-    private Difference moved(SupplierOrder order, int to) {
+    private Difference moved(SupplierOrder order, int usual, int to) {
         int vendor = order.cost().vendor();
-        int usual = plan.basis().supplierOf(vendor);
         Map<Integer, Long> packs = new TreeMap<>();
         List<PurchasePlan.Line> lines = new ArrayList<>();
         for (PurchasePlan.Line line : plan.plan().lines()) {
             int of = problem.quotes().get(line.quote()).vendor();
             boolean moves = of == vendor && line.period() == order.period();
             if (moves || (of == usual && line.period() == to)) {
-                Optional<Integer> then = plan.basis().quoteFor(line.quote(), to, line.packs());
+                Optional<Integer> then = plan.basis().quoteFor(line.quote(), usual, to, line.packs());
                 if (then.isEmpty()) {
                     return new Difference.NotPossible(whyNot(usual, line, to));
                 }

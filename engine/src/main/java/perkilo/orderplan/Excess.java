@@ -23,18 +23,20 @@ final class Excess {
 
     /**
      * A warning for each item of which at least one pack more is bought than the needs and the safety stock take, with
-     * what was there.
+     * what was there, and is left unused.
      */
     List<Finding> warnings() {
         List<Finding> warnings = new ArrayList<>();
         for (StockFlow flow : plan.stock()) {
             List<LotUse> bought = flow.lots().stream().filter(LotUse::isBought).toList();
+            BigDecimal unused = sum(bought.stream().map(LotUse::left).toList());
             BigDecimal left = sum(flow.lots().stream()
                             .filter(lot -> lot.arrivesIn(plan.basis().horizon()))
                             .map(LotUse::quantity)
                             .toList())
                     .subtract(flow.item().total())
-                    .subtract(flow.item().safety().quantity());
+                    .subtract(flow.item().safety().quantity())
+                    .min(unused);
             if (!bought.isEmpty() && left.compareTo(smallestPack(bought)) >= 0) {
                 warnings.add(warning(flow, bought, left));
             }

@@ -9,9 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
@@ -127,15 +125,16 @@ public record HorizonProblem(
     }
 
     /**
-     * The quote for buying packs for another day, on the supplier's usual day of order for it: of the quotes for the
-     * same pack that are valid then, the cheapest for this quantity, and of equal ones the same quote; empty if none is
-     * valid.
+     * The quote for buying packs in another order: of the quotes for the same pack that are valid then, the cheapest for
+     * this quantity, and of equal ones the same quote; empty if none is valid.
+     *
+     * @param vendor of the other order
      */
-    Optional<Integer> quoteFor(int quote, int period, long packs) {
+    Optional<Integer> quoteFor(int quote, int vendor, int period, long packs) {
         PackOffered pack = PackOffered.of(listings.get(quote).offer());
         return IntStream.concat(IntStream.of(quote), IntStream.range(0, listings.size()))
                 .filter(other -> problem.quotes().get(other).isFor(period)
-                        && problem.quotes().get(other).vendor() == supplierOf(problem.quotes().get(quote).vendor()))
+                        && problem.quotes().get(other).vendor() == vendor)
                 .filter(other -> other == quote
                         || PackOffered.of(listings.get(other).offer()).equals(pack))
                 .boxed()
@@ -153,14 +152,23 @@ public record HorizonProblem(
 
     /** The packs of an item that a plan buys, in all. */
     List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
-        Map<Integer, Long> packs = new TreeMap<>();
+        List<Reasons.Packs> all = new ArrayList<>();
         for (PurchasePlan.Line line : plan.lines()) {
             if (problem.quotes().get(line.quote()).item() == item) {
-                packs.merge(line.quote(), line.packs(), Long::sum);
+                Reasons.Packs more =
+                        new Reasons.Packs(listings.get(line.quote()), line.packs(), announcedFor(line.quote()));
+                int same = IntStream.range(0, all.size())
+                        .filter(index -> all.get(index).isOfPriceOf(more))
+                        .findFirst()
+                        .orElse(-1);
+                if (same < 0) {
+                    all.add(more);
+                } else {
+                    all.set(same, all.get(same).and(more));
+                }
             }
         }
-        List<Reasons.Packs> all = new ArrayList<>();
-        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count, announcedFor(quote))));
+        all.sort(Comparator.comparing(packs -> listings.indexOf(packs.listing())));
         return all;
     }
 

@@ -2,9 +2,12 @@ package perkilo.orderplan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Item;
 import perkilo.costing.Listing;
@@ -92,6 +95,21 @@ final class ItemOffers {
             }
         }
         return null;
+    }
+
+    /** The days on which goods may arrive that are bought for some days, or ordered on the last day of a price. */
+    Set<LocalDate> arrivals(Collection<LocalDate> wanted) {
+        Set<LocalDate> arrivals = new TreeSet<>();
+        for (Priced price : prices) {
+            for (LocalDate day : wanted) {
+                arrivals.add(workDays.onOrBefore(day.minusDays(price.lead())).plusDays(price.lead()));
+            }
+            LocalDate last = price.days().last();
+            if (last != null) {
+                arrivals.add(workDays.onOrBefore(last).plusDays(price.lead()));
+            }
+        }
+        return arrivals;
     }
 
     /** Whether goods can be there and good on a day. */

@@ -38,6 +38,12 @@ final class PlanDays {
         SafetyStock safety = new SafetyStock(market, workDays, withoutSafety);
         LocalDate end = days.last();
         items.forEach(item -> days.addAll(safety.days(item, end)));
+        boolean more = true;
+        while (more) {
+            TreeSet<LocalDate> found = new TreeSet<>();
+            items.forEach(item -> found.addAll(safety.daysAfterExpiry(item, days)));
+            more = days.addAll(found);
+        }
         return Horizon.of(today, days);
     }
 }

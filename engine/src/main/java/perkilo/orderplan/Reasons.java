@@ -3,6 +3,7 @@ package perkilo.orderplan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.model.Supplier;
@@ -51,6 +52,16 @@ public record Reasons(
      */
     public record Packs(
             Listing listing, long packs, @Nullable LocalDate from) {
+
+        /** Whether other packs are of the same offer at the same price. */
+        boolean isOfPriceOf(Packs other) {
+            return listing.equals(other.listing) && Objects.equals(from, other.from);
+        }
+
+        /** These packs and others at the same price. */
+        Packs and(Packs more) {
+            return new Packs(listing, packs + more.packs, from);
+        }
 
         /** In words: {@code 3 × 25 kg from Oleo}; {@code at the price of} a day, if the price is announced. */
         public String words() {

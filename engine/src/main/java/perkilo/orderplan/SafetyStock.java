@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Item;
@@ -75,7 +76,24 @@ final class SafetyStock {
                 .orElse(Need.Safety.NONE);
     }
 
-    /** The days on which stock may have to be filled up: the first, and each day after goods expire. */
+    /** The days after those on which goods expire that are bought for some days, before the last of these. */
+    Set<LocalDate> daysAfterExpiry(Wanted wanted, SortedSet<LocalDate> bought) {
+        TreeSet<LocalDate> days = new TreeSet<>();
+        ShelfLife life = ShelfLife.of(wanted.item());
+        LocalDate first = from(wanted).orElse(null);
+        if (life == null || first == null || life.lastDay(first).isAfter(bought.last())) {
+            return days;
+        }
+        for (LocalDate arrival : new ItemOffers(market, workDays, wanted.item()).arrivals(bought)) {
+            LocalDate after = life.lastDay(arrival).plusDays(1);
+            if (!after.isAfter(bought.last())) {
+                days.add(after);
+            }
+        }
+        return days;
+    }
+
+    /** The days on which stock may have to be filled up: the first, and each day after stock expires. */
     Set<LocalDate> days(Wanted wanted, LocalDate end) {
         TreeSet<LocalDate> days = new TreeSet<>();
         LocalDate first = from(wanted).orElse(null);

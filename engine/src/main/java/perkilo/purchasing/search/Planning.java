@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.purchasing.Need;
 
 /** Plans items one by one, under given terms, and joins the results. */
 final class Planning implements ItemPlans {
@@ -17,11 +18,14 @@ final class Planning implements ItemPlans {
         incumbent = new Incumbent(market.ceiling());
         Workspace work = new Workspace();
         for (int i = 0; i < market.items.size(); i++) {
-            programs.add(program(market.items.get(i), work));
+            programs.add(program(market.items.get(i), market.problem.needs().get(i), work));
         }
     }
 
-    private static ItemProgram program(WantedItem item, Workspace work) {
+    private static ItemProgram program(WantedItem item, Need need, Workspace work) {
+        if (RotatingProgram.suits(item, need)) {
+            return new RotatingProgram(item, need);
+        }
         if (!item.grid().outlasting().lots().isEmpty()) {
             return new ShelfProgram(item);
         }

@@ -146,10 +146,20 @@ final class SupplyGrid {
     /** The most that a purchase for a period can add to the effective supply, in steps rounded up. */
     long usefulSteps(int period, int cap, BigDecimal step) {
         BigDecimal before = period == 0 ? BigDecimal.ZERO : covered[period - 1];
-        BigDecimal most = this.cap[cap].subtract(before);
+        BigDecimal most = need.safety().isNone() ? this.cap[cap].subtract(before) : mostWithSafety(period, cap);
         return most.signum() <= 0
                 ? 0
                 : most.divide(step, 0, RoundingMode.CEILING).longValueExact();
+    }
+
+    /** All that is needed until a purchase expires, and the safety stock or the credited leftover on top. */
+    private BigDecimal mostWithSafety(int period, int cap) {
+        BigDecimal most = need.safety().quantity();
+        most = cap == periods && need.creditPerUnit().signum() > 0 ? most.max(need.creditable()) : most;
+        for (int t = period; t <= Math.min(cap, periods - 1); t++) {
+            most = most.add(need.perPeriod().get(t));
+        }
+        return most;
     }
 
     /** Whether a purchase for a period can cover a need or earn a credit. */
