@@ -158,7 +158,8 @@ final class VarianceSteps {
                         part.name(),
                         part.perUnit(),
                         losses.getOrDefault(Names.key(part.name()), part.loss()),
-                        part.weight(), part.safetyStock(),
+                        part.weight(),
+                        part.safetyStock(),
                         part.origin()))
                 .toList());
     }

@@ -120,85 +120,85 @@ public record Book(
     /** The same book with the account of its reading. */
     public Book withAccount(Account other) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                other);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                daysOff, gaps, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, scenarios, daysOff,
-                gaps, account);
+                settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
         return new Book(
-                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book with other demand. */
     public Book withDemand(List<Demand> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book without what could not be read. */
     public Book withGaps(Gaps others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
-                others, account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                daysOff, others, account);
     }
 
     /** The same book with other settings. */
     public Book withSettings(Settings others) {
         return new Book(
-                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book with other formulas. */
     public Book withFormulas(Map<String, Formula> others) {
         return new Book(
-                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book with other materials. */
     public Book withMaterials(Map<String, Material> others) {
         return new Book(
-                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
+                gaps, account);
     }
 
     /** The same book with other products. */
     public Book withProducts(Map<String, Product> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book with other suppliers. */
     public Book withSuppliers(Map<String, Supplier> others) {
         return new Book(
-                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
+                gaps, account);
     }
 
     /** The same book with other rates. */
     public Book withRates(ExchangeRates others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, others, scenarios, daysOff,
-                gaps, account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, others, scenarios,
+                daysOff, gaps, account);
     }
 
     /** The same book with other scenarios. */
     public Book withScenarios(List<ScenarioLine> others) {
         return new Book(
-                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, daysOff, gaps,
-                account);
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, daysOff,
+                gaps, account);
     }
 
     /** The same book with other days off. */
@@ -213,8 +213,8 @@ public record Book(
         Map<String, Formula> others = new LinkedHashMap<>(formulas);
         others.put(Names.key(formula.name()), formula);
         return new Book(
-                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios, daysOff, gaps,
-                account);
+                settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios,
+                daysOff, gaps, account);
     }
 
     /**

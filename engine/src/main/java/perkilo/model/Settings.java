@@ -121,8 +121,7 @@ public record Settings(
      * @param costPerOrder the buyer's own time and bank charges for one order, in home currency
      * @param makingLeadDays how many days before the units materials and components are needed; null if not said
      */
-    public record Ordering(
-            Figure costPerOrder, @Nullable Figure makingLeadDays) {
+    public record Ordering(Figure costPerOrder, @Nullable Figure makingLeadDays) {
 
         /** Orders cost nothing beside what is paid for them, and nothing is said of the time to make units. */
         public static final Ordering USUAL = new Ordering(Figure.ZERO, null);

@@ -60,7 +60,8 @@ final class AnnouncedPrices {
         return Finding.error(
                 offer.packSize().origin(),
                 OrderMessages.announcedNeedsDensity(
-                        offer.item(), String.valueOf(market.prices().orderDays(offer).get(0).first())));
+                        offer.item(),
+                        String.valueOf(market.prices().orderDays(offer).get(0).first())));
     }
 
     /**

@@ -68,7 +68,9 @@ final class Excess {
                 OrderMessages.moreThanNeeded(
                         flow.item().name(),
                         Quantities.of(flow.item().total(), flow.item().item()),
-                        Quantities.of(sum(bought.stream().map(LotUse::quantity).toList()), flow.item().item()),
+                        Quantities.of(
+                                sum(bought.stream().map(LotUse::quantity).toList()),
+                                flow.item().item()),
                         Quantities.of(left, flow.item().item()),
                         Quantities.amount(cost),
                         home,

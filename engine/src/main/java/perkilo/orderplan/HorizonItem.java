@@ -60,12 +60,7 @@ public record HorizonItem(
             }
         }
         return new HorizonItem(
-                wanted.item(),
-                wanted.uses(),
-                List.of(needed),
-                wanted.stock(),
-                ShelfLife.of(wanted.item()),
-                safety);
+                wanted.item(), wanted.uses(), List.of(needed), wanted.stock(), ShelfLife.of(wanted.item()), safety);
     }
 
     /** The item's name. */

@@ -125,8 +125,8 @@ public record HorizonProblem(
     }
 
     /**
-     * The quote for buying packs in another order: of the quotes for the same pack that are valid then, the cheapest for
-     * this quantity, and of equal ones the same quote; empty if none is valid.
+     * The quote for buying packs in another order: of the quotes for the same pack that are valid then, the cheapest
+     * for this quantity, and of equal ones the same quote; empty if none is valid.
      *
      * @param vendor of the other order
      */

@@ -122,6 +122,7 @@ final class ItemOffers {
         LocalDate last = price.days().next() == null ? null : price.days().last();
         LocalDate order = workDays.onOrBefore(last != null && last.isBefore(latest) ? last : latest);
         boolean priced = !order.isBefore(today) && !order.isBefore(price.days().first());
-        return priced && (life == null || !life.lastDay(order.plusDays(price.lead())).isBefore(day));
+        return priced
+                && (life == null || !life.lastDay(order.plusDays(price.lead())).isBefore(day));
     }
 }

@@ -54,7 +54,8 @@ final class Minimums {
                 .toList();
         used.forEach(quote -> offer(quote, candidates));
         used.stream()
-                .map(quote -> plan.basis().supplierOf(problem.quotes().get(quote).vendor()))
+                .map(quote ->
+                        plan.basis().supplierOf(problem.quotes().get(quote).vendor()))
                 .distinct()
                 .sorted()
                 .forEach(vendor -> orderValue(vendor, candidates));
@@ -71,7 +72,8 @@ final class Minimums {
         }
         BigDecimal atStake = excess.multiply(listing.lowestPrice());
         if (isHeldUpByMinimum(index, quote)) {
-            String stated = Quantities.of(quote.minimum(), plan.basis().items().get(quote.item()).item());
+            String stated = Quantities.of(
+                    quote.minimum(), plan.basis().items().get(quote.item()).item());
             add(candidates, Reasons.Minimum.Kind.MINIMUM_ORDER, index, stated, withoutMinimum(quote), atStake);
         }
         if (quote.multiple() > 1) {

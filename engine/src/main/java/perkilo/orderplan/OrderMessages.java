@@ -64,7 +64,8 @@ final class OrderMessages {
 
     static String moreThanNeeded(
             String item, String needed, String bought, String left, String cost, String currency, String until) {
-        return "More of \"" + item + "\" is bought than is needed: " + bought + " bought, " + needed + " needed, " + left
+        return "More of \"" + item + "\" is bought than is needed: " + bought + " bought, " + needed + " needed, "
+                + left
                 + " left at the end. What is left costs " + cost + " " + currency + ". " + until
                 + " A smaller pack or minimum would help.";
     }
@@ -110,8 +111,8 @@ final class OrderMessages {
     // what cannot arrive in time, a sentence each
 
     static String cannotArrive(String item, String days, String missing, boolean isSeveral) {
-        return "\"" + item + "\" cannot be there on " + days + ": " + missing + " are needed" + (isSeveral ? " in all" : "")
-                + ", and the stock does not cover them.";
+        return "\"" + item + "\" cannot be there on " + days + ": " + missing + " are needed"
+                + (isSeveral ? " in all" : "") + ", and the stock does not cover them.";
     }
 
     static String earliest(LocalDate arrival, String supplier, LocalDate ordered) {

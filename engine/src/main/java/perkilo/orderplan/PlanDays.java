@@ -28,9 +28,7 @@ final class PlanDays {
         LocalDate today = market.book().settings().costingDate();
         TreeSet<LocalDate> days = new TreeSet<>();
         for (Wanted item : items) {
-            item.uses().stream()
-                    .filter(use -> use.quantity().signum() > 0)
-                    .forEach(use -> days.add(use.day()));
+            item.uses().stream().filter(use -> use.quantity().signum() > 0).forEach(use -> days.add(use.day()));
         }
         if (days.isEmpty()) {
             return Horizon.of(today, days);

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,8 +32,8 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
 /**
- * What of a book's demand can be planned: nothing is withheld because of something else. What cannot be there on its day
- * is planned for the first day on which it can; what cannot be met at all, or is not known, is left out and named.
+ * What of a book's demand can be planned: nothing is withheld because of something else. What cannot be there on its
+ * day is planned for the first day on which it can; what cannot be met at all, or is not known, is left out and named.
  */
 final class Plannable {
 
@@ -234,7 +235,8 @@ final class Plannable {
     private Wanted timed(Wanted all, ItemOffers offers) {
         List<HorizonItem.Use> needed =
                 all.uses().stream().filter(use -> use.item().isNeeded()).toList();
-        Map<HorizonItem.Use, HorizonItem.Use> planned = new Timing(today, offers, all.stock(), needed).planned();
+        IdentityHashMap<HorizonItem.Use, HorizonItem.Use> planned =
+                new Timing(today, offers, all.stock(), needed).planned();
         List<HorizonItem.Use> uses = new ArrayList<>();
         List<HorizonItem.Use> waiting = new ArrayList<>();
         List<HorizonItem.Use> lacking = new ArrayList<>();
@@ -269,8 +271,9 @@ final class Plannable {
 
     /** Names late needs: one entry for each day on which they are needed, and on which they are possible. */
     private void late(Item item, List<HorizonItem.Use> uses) {
-        Map<List<LocalDate>, List<PlannedRun>> byDay = new TreeMap<>(
-                Comparator.<List<LocalDate>, LocalDate>comparing(days -> days.get(0)).thenComparing(days -> days.get(1)));
+        Map<List<LocalDate>, List<PlannedRun>> byDay =
+                new TreeMap<>(Comparator.<List<LocalDate>, LocalDate>comparing(days -> days.get(0))
+                        .thenComparing(days -> days.get(1)));
         for (HorizonItem.Use use : uses) {
             byDay.computeIfAbsent(List.of(use.run().goodsNeeded(), use.day()), day -> new ArrayList<>())
                     .add(use.run());

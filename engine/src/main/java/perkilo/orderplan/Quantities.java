@@ -12,9 +12,7 @@ final class Quantities {
 
     /** A quantity of an item with its unit: {@code 12.5 kg}, {@code 2,040 pieces}. */
     static String of(BigDecimal quantity, Item item) {
-        return item.isMaterial()
-                ? Decimals.readable(quantity, 3) + " kg"
-                : Decimals.readable(quantity, 0) + " pieces";
+        return item.isMaterial() ? Decimals.readable(quantity, 3) + " kg" : Decimals.readable(quantity, 0) + " pieces";
     }
 
     /** An amount with two decimals: {@code 8,430.00}. */

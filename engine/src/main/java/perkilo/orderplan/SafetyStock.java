@@ -17,8 +17,8 @@ import perkilo.origin.Figure;
 import perkilo.purchasing.Need;
 
 /**
- * The stock of an item that is to be there at all times: from the first day on which an order can be there to the end of
- * the plan. Before that day nothing can be bought for it.
+ * The stock of an item that is to be there at all times: from the first day on which an order can be there to the end
+ * of the plan. Before that day nothing can be bought for it.
  */
 final class SafetyStock {
 

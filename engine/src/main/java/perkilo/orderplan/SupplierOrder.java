@@ -46,8 +46,7 @@ public record SupplierOrder(
      *
      * @param used by line of the plan: the first period in which its goods are used
      */
-    static SupplierOrder of(
-            Market market, HorizonProblem basis, OrderCost cost, Map<PurchasePlan.Line, Integer> used) {
+    static SupplierOrder of(Market market, HorizonProblem basis, OrderCost cost, Map<PurchasePlan.Line, Integer> used) {
         List<Listing> listings = cost.lines().stream()
                 .map(line -> basis.listings().get(line.line().quote()))
                 .toList();

@@ -3,11 +3,10 @@ package perkilo.orderplan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -27,7 +26,8 @@ final class Timing {
     private final ItemOffers offers;
     private final List<StockOnHand> stock;
     private final List<HorizonItem.Use> uses;
-    private final Set<HorizonItem.Use> hopeless = Collections.newSetFromMap(new IdentityHashMap<>());
+    /** The needs that no day can meet, by index. */
+    private final Set<Integer> hopeless = new HashSet<>();
 
     /**
      * The needs of an item.
@@ -42,7 +42,7 @@ final class Timing {
     }
 
     /** By need: with the day it is planned for, and the part that is not covered. */
-    Map<HorizonItem.Use, HorizonItem.Use> planned() {
+    IdentityHashMap<HorizonItem.Use, HorizonItem.Use> planned() {
         while (true) {
             Pass pass = new Pass();
             pass.run();
@@ -59,8 +59,8 @@ final class Timing {
 
     /** One pass through the days. */
     private final class Pass {
-        private final Map<HorizonItem.Use, HorizonItem.Use> planned = new IdentityHashMap<>();
-        private final List<HorizonItem.Use> waiting = new ArrayList<>();
+        private final IdentityHashMap<HorizonItem.Use, HorizonItem.Use> planned = new IdentityHashMap<>();
+        private final List<Integer> waiting = new ArrayList<>();
         private final List<BigDecimal> left =
                 new ArrayList<>(stock.stream().map(StockOnHand::quantity).toList());
 
@@ -75,27 +75,25 @@ final class Timing {
                 }
             }
             for (LocalDate day : days) {
-                for (HorizonItem.Use use : List.copyOf(waiting)) {
-                    if (isMet(use, day)) {
-                        waiting.removeIf(other -> other == use);
-                    }
-                }
-                for (HorizonItem.Use use : uses) {
-                    if (ownDay(use).equals(day) && !isMet(use, day)) {
-                        waiting.add(use);
+                waiting.removeIf(index -> isMet(index, day));
+                for (int index = 0; index < uses.size(); index++) {
+                    if (ownDay(uses.get(index)).equals(day) && !isMet(index, day)) {
+                        waiting.add(index);
                     }
                 }
             }
         }
 
         /** Meets a need on a day, if it can be met then. */
-        private boolean isMet(HorizonItem.Use use, LocalDate day) {
+        private boolean isMet(int index, LocalDate day) {
+            HorizonItem.Use use = uses.get(index);
+            boolean isHopeless = hopeless.contains(index);
             BigDecimal needed = use.item().needed();
-            if (!hopeless.contains(use) && !offers.canBeThere(day) && there(day).compareTo(needed) < 0) {
+            if (!isHopeless && !offers.canBeThere(day) && there(day).compareTo(needed) < 0) {
                 return false;
             }
             BigDecimal missing = take(needed, day);
-            BigDecimal notCovered = hopeless.contains(use) ? missing : BigDecimal.ZERO;
+            BigDecimal notCovered = isHopeless ? missing : BigDecimal.ZERO;
             planned.put(use, new HorizonItem.Use(use.run(), use.item(), day, notCovered));
             return true;
         }

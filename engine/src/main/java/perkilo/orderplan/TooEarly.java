@@ -29,7 +29,8 @@ final class TooEarly {
      */
     Optional<Finding> problem(List<HorizonItem.Use> late) {
         List<HorizonItem.Use> waiting = late.stream()
-                .filter(use -> !use.run().goodsNeeded().isBefore(today) || use.day().isAfter(today))
+                .filter(use ->
+                        !use.run().goodsNeeded().isBefore(today) || use.day().isAfter(today))
                 .toList();
         return waiting.isEmpty() ? Optional.empty() : Optional.of(problemOf(waiting));
     }
@@ -39,8 +40,7 @@ final class TooEarly {
                 .map(use -> use.run().goodsNeeded().toString())
                 .distinct()
                 .collect(Collectors.joining(", "));
-        BigDecimal quantity =
-                waiting.stream().map(use -> use.item().needed()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal quantity = waiting.stream().map(use -> use.item().needed()).reduce(BigDecimal.ZERO, BigDecimal::add);
         LocalDate last = waiting.stream()
                 .map(HorizonItem.Use::day)
                 .max(LocalDate::compareTo)

@@ -19,15 +19,12 @@ public record WorkDays(Set<LocalDate> off) {
 
     /** The working days of a book. */
     public static WorkDays of(Book book) {
-        return new WorkDays(
-                book.daysOff().stream().map(one -> one.day().date()).collect(Collectors.toSet()));
+        return new WorkDays(book.daysOff().stream().map(one -> one.day().date()).collect(Collectors.toSet()));
     }
 
     /** Whether an order can be placed on a day. */
     public boolean contains(LocalDate day) {
-        return day.getDayOfWeek() != DayOfWeek.SATURDAY
-                && day.getDayOfWeek() != DayOfWeek.SUNDAY
-                && !off.contains(day);
+        return day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY && !off.contains(day);
     }
 
     /** The last working day on or before a day. */

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param early by period: how long before the period it arrives, in the unit of a need's holding cost; {@link #NEVER}
  *     if nothing can be ordered for the period
- * @param last by period: the last period in which it can be used; beyond the last period of all, a larger number is
- *     a later end
+ * @param last by period: the last period in which it can be used; beyond the last period of all, a larger number is a
+ *     later end
  */
 public record Deliveries(List<Integer> early, List<Integer> last) {
 

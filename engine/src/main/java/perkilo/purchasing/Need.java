@@ -41,8 +41,8 @@ public record Need(
         lengths = List.copyOf(lengths);
         requireNonNull(safety, "safety");
         if (lengths.size() != perPeriod.size()) {
-            throw new IllegalArgumentException("%s has %s periods, but %s lengths of periods"
-                    .formatted(item, perPeriod.size(), lengths.size()));
+            throw new IllegalArgumentException(
+                    "%s has %s periods, but %s lengths of periods".formatted(item, perPeriod.size(), lengths.size()));
         }
         if (usablePeriods < 1) {
             throw new IllegalArgumentException("usablePeriods must be at least 1, but was " + usablePeriods);

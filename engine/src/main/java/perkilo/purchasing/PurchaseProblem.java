@@ -55,8 +55,7 @@ public record PurchaseProblem(
 
     /** The same problem with other needs. */
     public PurchaseProblem withNeeds(List<Need> others) {
-        return new PurchaseProblem(
-                periods, others, vendors, quotes, cashPerPeriod, cashTotal, orderCost, payments);
+        return new PurchaseProblem(periods, others, vendors, quotes, cashPerPeriod, cashTotal, orderCost, payments);
     }
 
     /** The same problem with other vendors and quotes. */

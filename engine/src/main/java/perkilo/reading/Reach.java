@@ -58,8 +58,7 @@ import perkilo.units.Measure;
  */
 final class Reach {
 
-    private static final Set<InputColumn> ONLY_ORDERS =
-            Set.of(
+    private static final Set<InputColumn> ONLY_ORDERS = Set.of(
             SettingsSheet.HOLDING,
             SettingsSheet.COST_PER_ORDER,
             SettingsSheet.MAKING_LEAD_DAYS,

@@ -8,13 +8,12 @@ import java.util.List;
 /** The Days off sheet: days on which nothing is ordered, besides Saturdays and Sundays. */
 public final class DaysOffSheet {
 
-    public static final InputColumn DAY = InputColumn.of(
-                    "Day", DATE, "nothing is ordered on this day", "2026-12-25")
+    public static final InputColumn DAY = InputColumn.of("Day", DATE, "nothing is ordered on this day", "2026-12-25")
             .also("Date", "Day off", "Holiday", "Closed on")
             .needed();
 
-    public static final InputColumn NOTE = InputColumn.of("Note", TEXT, "why", "Christmas")
-            .also("Reason", "Why", "Name", "Holiday name", "Occasion");
+    public static final InputColumn NOTE =
+            InputColumn.of("Note", TEXT, "why", "Christmas").also("Reason", "Why", "Name", "Holiday name", "Occasion");
 
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Days off",

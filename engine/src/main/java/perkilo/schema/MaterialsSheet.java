@@ -96,8 +96,8 @@ public final class MaterialsSheet {
 
     /** What every run needs of a material, and then the facts that it is compared with others by. */
     private static List<InputColumn> columns() {
-        List<InputColumn> columns =
-                new ArrayList<>(List.of(MATERIAL, INCI, FUNCTIONS, DENSITY, HOUSE_PRICE, HANDLING_LOSS, SHELF_LIFE, SAFETY_STOCK));
+        List<InputColumn> columns = new ArrayList<>(
+                List.of(MATERIAL, INCI, FUNCTIONS, DENSITY, HOUSE_PRICE, HANDLING_LOSS, SHELF_LIFE, SAFETY_STOCK));
         columns.addAll(FACTS.values());
         return columns;
     }

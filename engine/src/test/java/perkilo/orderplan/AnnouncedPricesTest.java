@@ -20,8 +20,8 @@ import perkilo.units.Measure;
 
 /**
  * Prices that are announced for a day within the horizon. Ten kilograms of clay are needed on the first of each of the
- * months that a test names. In 2027 the first of January is a Friday, of February and March a Monday, of April a Thursday
- * and of May a Saturday; the last working day of February is the 26th.
+ * months that a test names. In 2027 the first of January is a Friday, of February and March a Monday, of April a
+ * Thursday and of May a Saturday; the last working day of February is the 26th.
  */
 final class AnnouncedPricesTest {
 
@@ -118,7 +118,8 @@ final class AnnouncedPricesTest {
         // 120 % a year: about 180 + 36 against 40 + 144 + 21.60
         assertThat(lines(planned(breaks("1.2", "40", "4.4").book()).plan()))
                 .containsExactly("2027-01-01 10 at 4", "2027-02-01 40 at 3.6");
-        // a first break that is out of reach: 80 + 30 × 3.80 + 1.09 against 200 and 60 × 3.60; May's is there for 61 days
+        // a first break that is out of reach: 80 + 30 × 3.80 + 1.09 against 200 and 60 × 3.60; May's is there for 61
+        // days
         OrderPlan later = planned(breaks("0.12", "60", "3.8").book()).plan();
         assertThat(lines(later)).containsExactly("2027-01-01 10 at 4", "2027-02-01 10 at 4", "2027-03-01 30 at 3.8");
         assertThat(later.cost().objective()).isCloseTo(held("194", "0.432", 10 * (31 + 61)), NEARLY);

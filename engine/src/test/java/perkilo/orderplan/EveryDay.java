@@ -82,7 +82,9 @@ final class EveryDay {
         Figure own = book.product(demand.product()).orElseThrow().leadDays();
         Figure all = book.settings().ordering().makingLeadDays();
         Figure lead = own == null ? all : own;
-        return demand.neededBy().date().minusDays(lead == null ? 0 : lead.value().intValueExact());
+        return demand.neededBy()
+                .date()
+                .minusDays(lead == null ? 0 : lead.value().intValueExact());
     }
 
     private void readNeeds(int item) {
@@ -92,7 +94,8 @@ final class EveryDay {
                 Figure level = line.level();
                 if (line.material().equals(items.get(item)) && level != null) {
                     double units = demand.units().value().doubleValue();
-                    needs[item][at(goodsNeeded(demand))] += units * level.value().doubleValue();
+                    needs[item][at(goodsNeeded(demand))] +=
+                            units * level.value().doubleValue();
                 }
             }
         }
@@ -139,7 +142,9 @@ final class EveryDay {
             boolean samePack = other.supplier().equals(offer.supplier())
                     && other.item().equals(offer.item())
                     && other.packSize().value().compareTo(offer.packSize().value()) == 0;
-            if (samePack && quoted(other).isAfter(quoted(offer)) && !quoted(other).isAfter(day)) {
+            if (samePack
+                    && quoted(other).isAfter(quoted(offer))
+                    && !quoted(other).isAfter(day)) {
                 return false;
             }
         }
@@ -257,7 +262,8 @@ final class EveryDay {
             Supplier supplier = Objects.requireNonNull(suppliers.get(order.getKey()));
             Figure minimum = supplier.minimumOrderValue();
             Figure charge = supplier.smallOrderCharge();
-            boolean small = minimum != null && order.getValue()[0] < minimum.value().doubleValue() - 1e-9;
+            boolean small =
+                    minimum != null && order.getValue()[0] < minimum.value().doubleValue() - 1e-9;
             if (small && charge == null) {
                 return Double.POSITIVE_INFINITY;
             }

@@ -24,8 +24,7 @@ final class EveryDayProperties {
     @Property(tries = 250)
     void no_plan_on_any_working_days_is_cheaper(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Book book = small(seed);
-        OrderOutcome outcome =
-                new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofHours(1))).plan(book);
+        OrderOutcome outcome = new OrderBook(new CheapestPlan(), SearchLimits.within(Duration.ofHours(1))).plan(book);
         EveryDay every = new EveryDay(book, MOST_PACKS);
         double least = every.least();
         if (outcome instanceof OrderOutcome.Planned planned && planned.unmet().isEmpty()) {
@@ -34,7 +33,8 @@ final class EveryDayProperties {
                     .isEmpty();
             assertThat(plan.proven()).isTrue();
             double cost = plan.cost().objective().doubleValue();
-            long packs = plan.plan().lines().stream().mapToLong(line -> line.packs()).sum();
+            long packs =
+                    plan.plan().lines().stream().mapToLong(line -> line.packs()).sum();
             if (packs <= MOST_PACKS) {
                 assertThat(cost).as("seed " + seed + ": " + every.plan()).isCloseTo(least, Offset.offset(0.005));
             } else {
@@ -65,7 +65,8 @@ final class EveryDayProperties {
             trade.holding(pick("0", "0.3", "2", "6")).costPerOrder(pick("0", "0", "3"));
             boolean two = random.nextInt(3) == 0;
             List<String> items = two ? List.of("Oil", "Wax") : List.of("Oil");
-            trade.supplier("S0", "EUR", random.nextInt(4), pick("0", "5"), pick("30", "60"), pick("4", "9"), "0", "0", "0");
+            trade.supplier(
+                    "S0", "EUR", random.nextInt(4), pick("0", "5"), pick("30", "60"), pick("4", "9"), "0", "0", "0");
             trade.supplier("S1", "EUR", random.nextInt(6), pick("0", "2"), null, null, "0", "0", "0");
             for (String item : items) {
                 trade.safety(random.nextInt(4) == 0 ? pick("2", "5") : null)
@@ -88,7 +89,12 @@ final class EveryDayProperties {
             }
             if (random.nextInt(3) == 0) {
                 LocalDate expected = today.plusDays(random.nextInt(16) - 1L);
-                trade.onOrder("Oil", pick("4", "9"), Measure.KG, orNone(expected.plusDays(random.nextInt(8))), expected.toString());
+                trade.onOrder(
+                        "Oil",
+                        pick("4", "9"),
+                        Measure.KG,
+                        orNone(expected.plusDays(random.nextInt(8))),
+                        expected.toString());
             }
             for (int i = random.nextInt(3); i > 0; i--) {
                 trade.dayOff(today.plusDays(random.nextInt(14)).toString());

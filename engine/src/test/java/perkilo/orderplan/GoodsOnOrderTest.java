@@ -33,10 +33,7 @@ final class GoodsOnOrderTest {
                 .extracting(day -> "%s + %s + %s - %s = %s"
                         .formatted(day.opening(), day.delivered(), day.bought(), day.used(), day.closing()))
                 .containsExactly(
-                        "0 + 0 + 10 - 10 = 0",
-                        "0 + 0 + 10 - 10 = 0",
-                        "0 + 25 + 0 - 10 = 15",
-                        "15 + 0 + 0 - 10 = 5");
+                        "0 + 0 + 10 - 10 = 0", "0 + 0 + 10 - 10 = 0", "0 + 25 + 0 - 10 = 15", "15 + 0 + 0 - 10 = 5");
     }
 
     @Test
@@ -98,7 +95,8 @@ final class GoodsOnOrderTest {
         OrderOutcome.Planned planned = planned(
                 mask().onOrder("Clay", "25", Measure.KG, null, "2027-04-02").book());
 
-        assertThat(bought(planned.plan())).containsExactly("2027-01-01: 10", "2027-02-01: 10", "2027-03-01: 10", "2027-04-01: 10");
+        assertThat(bought(planned.plan()))
+                .containsExactly("2027-01-01: 10", "2027-02-01: 10", "2027-03-01: 10", "2027-04-01: 10");
         assertThat(planned.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
@@ -155,7 +153,8 @@ final class GoodsOnOrderTest {
                 .extracting(Finding::text)
                 .singleElement()
                 .asString()
-                .startsWith("\"Clay\" cannot be there on 2026-11-30: 4 kg are needed, and the stock does not cover them. ")
+                .startsWith(
+                        "\"Clay\" cannot be there on 2026-11-30: 4 kg are needed, and the stock does not cover them. ")
                 .endsWith(" 25 kg are on order, but are expected only on 2026-12-12.");
     }
 

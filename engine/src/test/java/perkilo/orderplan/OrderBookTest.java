@@ -276,9 +276,8 @@ final class OrderBookTest {
                 .plan(book);
         assertThat(outcome.findings())
                 .extracting(Finding::toString)
-                .containsExactly(
-                        "error Demand!A6: \"Clay\" on 2027-01-15: its minimum is above its shelf life. Ask for"
-                                + " less.");
+                .containsExactly("error Demand!A6: \"Clay\" on 2027-01-15: its minimum is above its shelf life. Ask for"
+                        + " less.");
     }
 
     /** One product of one material. */

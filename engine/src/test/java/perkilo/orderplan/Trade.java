@@ -321,21 +321,21 @@ final class Trade {
 
     Book book() {
         Settings settings = new Settings(
-                new Settings.Currencies(EUR, List.of(), margin),
-                today,
-                new Settings.Buying(DutyBasis.CIF, credit, holding, Settings.USUAL_PRICE_AGE_LIMIT),
-                new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
+                        new Settings.Currencies(EUR, List.of(), margin),
+                        today,
+                        new Settings.Buying(DutyBasis.CIF, credit, holding, Settings.USUAL_PRICE_AGE_LIMIT),
+                        new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
                         new Settings.CashLimits(cashPerMonth, cashTotal))
                 .withOrdering(new Settings.Ordering(costPerOrder, makingLeadDays));
         return new Book(
-                settings,
-                suppliers,
-                offers,
-                materials,
-                formulas,
-                products,
-                List.of(),
-                demand,
+                        settings,
+                        suppliers,
+                        offers,
+                        materials,
+                        formulas,
+                        products,
+                        List.of(),
+                        demand,
                         stock,
                         new ExchangeRates(rates))
                 .withDaysOff(daysOff);

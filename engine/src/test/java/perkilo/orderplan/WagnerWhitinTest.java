@@ -19,8 +19,8 @@ import perkilo.units.Measure;
  *
  * <p>Demand of the first: H. M. Wagner and T. M. Whitin, Dynamic Version of the Economic Lot Size Model, Management
  * Science 5(1), 1958, 89–96, here with constant costs. The second: W. Hopp and M. Spearman, Factory Physics, section on
- * dynamic lot sizing. Periods are 70 days, which begin on a Monday; at a price of 1 for a kilogram, holding of h for a kilogram and period is
- * h × 365 / 70 a year.
+ * dynamic lot sizing. Periods are 70 days, which begin on a Monday; at a price of 1 for a kilogram, holding of h for a
+ * kilogram and period is h × 365 / 70 a year.
  */
 final class WagnerWhitinTest {
 
@@ -32,7 +32,8 @@ final class WagnerWhitinTest {
                 "20 50 10 50 50 10 20 40 20 30 | 100 | 1 | 580 | 1 4 8",
             })
     void the_cheapest_lots(String demand, String setUp, BigDecimal holding, BigDecimal cost, String periods) {
-        BigDecimal perYear = holding.multiply(BigDecimal.valueOf(365)).divide(BigDecimal.valueOf(70), MathContext.DECIMAL64);
+        BigDecimal perYear =
+                holding.multiply(BigDecimal.valueOf(365)).divide(BigDecimal.valueOf(70), MathContext.DECIMAL64);
         Trade trade = new Trade("2027-01-04")
                 .holding(perYear.toPlainString())
                 .supplier("Mill", "EUR", 0, setUp, null, null, "0", "0", "0")

@@ -128,7 +128,8 @@ final class Draft {
         lines.set(item, List.copyOf(changed));
         Need need = problem.needs().get(item);
         Shelf shelf = Shelf.withPurchases(
-                need, changed.stream().map(line -> quote(line).bought(need, line)).toList());
+                need,
+                changed.stream().map(line -> quote(line).bought(need, line)).toList());
         possible &= shelf.uncovered().stream().allMatch(missing -> missing.signum() == 0)
                 && need.firstBelowSafety(shelf) < 0;
         BigDecimal before = need.stockCost(shelves.set(item, shelf));

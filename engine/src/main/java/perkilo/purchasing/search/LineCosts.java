@@ -79,10 +79,7 @@ final class LineCosts {
                 * (margin + (onTransport ? duty : 0));
         dutyPerGoods = toHome * duty * (onTransport ? insured : 1);
         dutyPerStep = onTransport
-                ? kg
-                        * vendor.freightPerKg().doubleValue()
-                        * vendor.toHome().doubleValue()
-                        * duty
+                ? kg * vendor.freightPerKg().doubleValue() * vendor.toHome().doubleValue() * duty
                 : 0;
         double minimum = vendor.minimumOrderValue().doubleValue();
         boolean counts = vendor.refusesSmallOrders()

@@ -27,8 +27,7 @@ final class Multipliers {
             use[link.id()] = market.orders.opening[link.order()]
                     / market.linksOf.get(link.order()).size();
         }
-        return new Multipliers(
-                market.orders, use, new double[market.orders.count], new double[market.cash.length]);
+        return new Multipliers(market.orders, use, new double[market.orders.count], new double[market.cash.length]);
     }
 
     Multipliers copy() {

@@ -26,8 +26,9 @@ record Requirement(BigDecimal[] supply, BigDecimal net) {
         for (int t = 0; t < supply.length; t++) {
             net = net.add(uncovered.get(t));
             BigDecimal safety = need.safety().at(t);
-            BigDecimal lacking =
-                    safety.signum() == 0 ? safety : safety.subtract(shelf.usable(t)).max(BigDecimal.ZERO);
+            BigDecimal lacking = safety.signum() == 0
+                    ? safety
+                    : safety.subtract(shelf.usable(t)).max(BigDecimal.ZERO);
             most = most.max(net.add(lacking));
             supply[t] = most;
         }

@@ -183,9 +183,7 @@ final class SearchMarket {
                 lasts.put(quote.vendor(), quote.lastUse(problem.needs().get(item), period));
             }
         }
-        return lasts.keySet().stream()
-                .sorted(Comparator.comparing(lasts::get))
-                .toList();
+        return lasts.keySet().stream().sorted(Comparator.comparing(lasts::get)).toList();
     }
 
     /** Whether a vendor refuses small orders, and has only goods that cost nothing. */

@@ -11,8 +11,9 @@ import perkilo.purchasing.Need;
  * The lots of an item that outlast a purchase, and how they lift its supply.
  *
  * <p>Purchases are gone through in the order in which they expire. Before the first that expires no sooner than a lot,
- * the lot joins the supply, because it is used before what is bought then. A lot that is still on order then covers needs from its arrival on. If the supply does not reach so far yet, the lot
- * waits, and joins as soon as the supply reaches its arrival.
+ * the lot joins the supply, because it is used before what is bought then. A lot that is still on order then covers
+ * needs from its arrival on. If the supply does not reach so far yet, the lot waits, and joins as soon as the supply
+ * reaches its arrival.
  */
 final class ShelfLots {
     private final SupplyGrid grid;

@@ -5,14 +5,13 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import perkilo.purchasing.Need;
 
 /**
  * The dynamic program of one item with stock, or goods on order, that outlast purchases.
  *
  * <p>Besides the effective supply, a position holds the rest of each such lot. In a period that the supply does not
- * cover, lots cover what is missing, the first to expire first. Before the first purchases that expire after a lot,
- * the lot is used before them ({@link ShelfLots}).
+ * cover, lots cover what is missing, the first to expire first. Before the first purchases that expire after a lot, the
+ * lot is used before them ({@link ShelfLots}).
  */
 final class ShelfProgram implements ItemProgram {
     private final WantedItem item;

@@ -16,10 +16,10 @@ import perkilo.purchasing.Need;
  *
  * <p>What has been bought so far and will be used is the <em>effective supply</em>. A purchase raises it by the
  * quantity bought, but never above its <em>cap</em>: the need up to the last period in which the purchase may be used
- * (and what may be credited as leftover after that). Purchases are gone through in the order in which they expire. So the effective supply is always one of a few
- * <em>bases</em> (nothing, or a cap) and a whole number of <em>units</em> on top. The unit is the greatest common
- * divisor of all steps in which the item can be bought. The number of units between a base and a need or a cap is
- * rounded up once, in decimals; after that everything is whole numbers.
+ * (and what may be credited as leftover after that). Purchases are gone through in the order in which they expire. So
+ * the effective supply is always one of a few <em>bases</em> (nothing, or a cap) and a whole number of <em>units</em>
+ * on top. The unit is the greatest common divisor of all steps in which the item can be bought. The number of units
+ * between a base and a need or a cap is rounded up once, in decimals; after that everything is whole numbers.
  */
 final class SupplyGrid {
     final int periods;
@@ -40,6 +40,7 @@ final class SupplyGrid {
     private final BigDecimal net;
     /** By the last period of use; the last is for goods that can be used after all periods. */
     private final BigDecimal[] cap;
+
     private final List<BigDecimal> baseSupply;
     private final Need need;
 

@@ -96,9 +96,7 @@ final class Terms {
         double error = offer.costs.roundingError();
         double rewarded = error * reward[offer.order] / Math.max(1e-9, offer.costs.landedOfWhole());
         double charged = perGoods[offer.id] == 0 ? 0 : Math.abs(perGoods[offer.id]) * offer.costs.roundingOfGoods();
-        double duty = Math.abs(dutyMoney[offer.order])
-                * offer.costs.dutiesPerGoods()
-                * offer.costs.roundingOfGoods();
+        double duty = Math.abs(dutyMoney[offer.order]) * offer.costs.dutiesPerGoods() * offer.costs.roundingOfGoods();
         return error * money[offer.order] + duty + (reward[offer.order] == 0 ? 0 : rewarded) + charged;
     }
 

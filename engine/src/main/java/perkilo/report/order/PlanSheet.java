@@ -77,9 +77,11 @@ final class PlanSheet {
         int next = part(FIRST_FIGURE + FIGURES + 2, "Orders by date", OrdersTable.of(planned, orders.orders()))
                 .next();
         next = new CashTables(sheet, plan, home, orders.orders()).write(next + 1);
-        next = part(next + 1, "Packs by item, for the first day that needs them", packs()).next();
+        next = part(next + 1, "Packs by item, for the first day that needs them", packs())
+                .next();
         Column<PlannedItem> inAll = landedInAll();
-        Placed<PlannedItem> landed = part(next + 1, "Landed cost by item, for the first day that needs it", landed(inAll));
+        Placed<PlannedItem> landed =
+                part(next + 1, "Landed cost by item, for the first day that needs it", landed(inAll));
         Expr outlay = landed.total(inAll);
         int behind = unmet(landed.next() + 1);
         Expr changed = PlanInputs.write(planned, sheet, behind);

@@ -62,10 +62,7 @@ record PlannedRunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
             int title = lines.next();
             lines.skip(1);
             MakingPart making = MakingPart.write(lines, run.needs());
-            sheet.answer(
-                    title,
-                    run.demand().origin(),
-                    RunTitle.of(run.needs(), making, when(run)));
+            sheet.answer(title, run.demand().origin(), RunTitle.of(run.needs(), making, when(run)));
             lines.skip(1);
             lines.section("Needed");
             writeNeeds(run, making);

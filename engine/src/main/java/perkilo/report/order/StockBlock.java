@@ -188,11 +188,7 @@ final class StockBlock {
         for (int each = 0; each < columns.days.size(); each++) {
             int period = each;
             missing.put(
-                    columns.days.get(period),
-                    row -> missing(row.table(), period),
-                    BigDecimal.ZERO,
-                    format,
-                    Look.PLAIN);
+                    columns.days.get(period), row -> missing(row.table(), period), BigDecimal.ZERO, format, Look.PLAIN);
         }
     }
 

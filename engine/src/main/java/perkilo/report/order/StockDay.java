@@ -61,8 +61,7 @@ record StockDay(StockFlow flow, LocalDate day, int period) {
         return flow.days().get(period);
     }
 
-    private static Column<StockDay> figure(
-            String key, String heading, Function<StockDay, @Nullable BigDecimal> value) {
+    private static Column<StockDay> figure(String key, String heading, Function<StockDay, @Nullable BigDecimal> value) {
         return Column.<StockDay>of(key, heading).value(value).json();
     }
 }
