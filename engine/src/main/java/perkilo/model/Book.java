@@ -27,6 +27,7 @@ import perkilo.units.ExchangeRates;
  * @param rates exchange rates
  * @param scenarios what-ifs that are costed beside today
  * @param daysOff days on which nothing is ordered, besides Saturdays and Sundays
+ * @param past what is known of earlier days
  * @param gaps what could not be read
  * @param account what became of everything in the files
  */
@@ -43,6 +44,7 @@ public record Book(
         ExchangeRates rates,
         List<ScenarioLine> scenarios,
         List<DayOff> daysOff,
+        Past past,
         Gaps gaps,
         Account account) {
 
@@ -80,6 +82,7 @@ public record Book(
                 rates,
                 List.of(),
                 List.of(),
+                Past.UNKNOWN,
                 Gaps.NONE,
                 Account.NONE);
     }
@@ -121,55 +124,55 @@ public record Book(
     public Book withAccount(Account other) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
-                daysOff, gaps, other);
+                daysOff, past, gaps, other);
     }
 
     /** The same book with other runs. */
     public Book withRuns(List<Run> others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, others, demand, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book with other offers. */
     public Book withOffers(List<Offer> others) {
         return new Book(
                 settings, suppliers, others, materials, formulas, products, runs, demand, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book with other demand. */
     public Book withDemand(List<Demand> others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, others, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book without what could not be read. */
     public Book withGaps(Gaps others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
-                daysOff, others, account);
+                daysOff, past, others, account);
     }
 
     /** The same book with other settings. */
     public Book withSettings(Settings others) {
         return new Book(
                 others, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book with other formulas. */
     public Book withFormulas(Map<String, Formula> others) {
         return new Book(
                 settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book with other materials. */
     public Book withMaterials(Map<String, Material> others) {
         return new Book(
-                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
+                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, daysOff, past,
                 gaps, account);
     }
 
@@ -177,13 +180,13 @@ public record Book(
     public Book withProducts(Map<String, Product> others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, others, runs, demand, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book with other suppliers. */
     public Book withSuppliers(Map<String, Supplier> others) {
         return new Book(
-                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
+                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff, past,
                 gaps, account);
     }
 
@@ -191,21 +194,28 @@ public record Book(
     public Book withRates(ExchangeRates others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, demand, stock, others, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /** The same book with other scenarios. */
     public Book withScenarios(List<ScenarioLine> others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, others, daysOff,
-                gaps, account);
+                past, gaps, account);
     }
 
     /** The same book with other days off. */
     public Book withDaysOff(List<DayOff> others) {
         return new Book(
                 settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
-                others, gaps, account);
+                others, past, gaps, account);
+    }
+
+    /** The same book with what is known of earlier days. */
+    public Book withPast(Past other) {
+        return new Book(
+                settings, suppliers, offers, materials, formulas, products, runs, demand, stock, rates, scenarios,
+                daysOff, other, gaps, account);
     }
 
     /** The same book with a formula added, or replaced if it has one of that name. */
@@ -214,7 +224,7 @@ public record Book(
         others.put(Names.key(formula.name()), formula);
         return new Book(
                 settings, suppliers, offers, materials, others, products, runs, demand, stock, rates, scenarios,
-                daysOff, gaps, account);
+                daysOff, past, gaps, account);
     }
 
     /**

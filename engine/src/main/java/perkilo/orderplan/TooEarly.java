@@ -51,7 +51,8 @@ final class TooEarly {
         offers.fastest().ifPresent(fastest -> sentences.add(earliest(fastest)));
         sentences.add(OrderMessages.planForLater(last, today));
         sentences.addAll(onOrder(waiting.get(0).run().goodsNeeded()));
-        return Finding.error(waiting.get(0).run().demand().origin(), String.join(" ", sentences));
+        String text = String.join(" ", sentences);
+        return Finding.error(waiting.get(0).run().demand().origin(), text);
     }
 
     private String earliest(ItemOffers.Fastest fastest) {

@@ -32,6 +32,7 @@ import perkilo.reading.table.CurrencySign;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.FoundTable;
 import perkilo.reading.table.TableRow;
+import perkilo.schema.ActualsSheet;
 import perkilo.schema.BatchesSheet;
 import perkilo.schema.ComponentsSheet;
 import perkilo.schema.DaysOffSheet;
@@ -43,6 +44,7 @@ import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.RatesSheet;
 import perkilo.schema.RunsSheet;
+import perkilo.schema.ScenariosSheet;
 import perkilo.schema.SettingsSheet;
 import perkilo.schema.SheetSchema;
 import perkilo.schema.StockSheet;
@@ -177,7 +179,7 @@ final class Reach {
             add(Kind.FACT, row, DaysOffSheet.DAY, origin);
         } else if (schema.equals(SettingsSheet.SCHEMA)) {
             setting(row, origin);
-        } else {
+        } else if (!isNoPartOfAnyCost(schema)) {
             everything(origin);
         }
     }
@@ -193,6 +195,11 @@ final class Reach {
                 .filter(demand -> Names.key(demand.product()).equals(key))
                 .forEach(demand ->
                         gaps.add(new Gap(Kind.DEMAND, Gaps.place(demand.origin()), demand.product(), origin)));
+    }
+
+    /** Whether no cost depends on a table; what is said of it stands beside the costs. */
+    private static boolean isNoPartOfAnyCost(SheetSchema schema) {
+        return schema.equals(ScenariosSheet.SCHEMA) || schema.equals(ActualsSheet.SCHEMA);
     }
 
     /** The runs of a row, or, where none was read, what the row says. */
@@ -225,6 +232,7 @@ final class Reach {
                 && !setting.equals(SettingsSheet.LEAST_SAVING)
                 && !SettingsSheet.BUYER.contains(setting)
                 && !setting.equals(SettingsSheet.SENSITIVITY)
+                && !setting.equals(SettingsSheet.HORIZON_DAYS)
                 && !SettingsSheet.TESTS.contains(setting)) {
             everything(origin);
         }
@@ -442,7 +450,7 @@ final class Reach {
                 all.leastSaving(),
                 all.testing(),
                 all.buyer(),
-                all.sensitivity(),
+                all.outlook(),
                 all.ordering());
     }
 
