@@ -119,7 +119,12 @@ public final class Edits {
                 product,
                 old -> old.with(old.components().stream()
                         .map(part -> new Product.Component(
-                                part.name(), part.perUnit(), times(part.loss(), factor), part.weight(), part.origin()))
+                                part.name(),
+                                part.perUnit(),
+                                times(part.loss(), factor),
+                                part.weight(),
+                                part.safetyStock(),
+                                part.origin()))
                         .toList()));
     }
 
@@ -218,6 +223,7 @@ public final class Edits {
                 housePrice,
                 loss,
                 old.shelfLifeMonths(),
+                old.safetyStock(),
                 old.traits(),
                 old.origin());
     }

@@ -153,6 +153,7 @@ final class VarianceSteps {
                         part.perUnit(),
                         losses.getOrDefault(Names.key(part.name()), part.loss()),
                         part.weight(),
+                        part.safetyStock(),
                         part.origin()))
                 .toList());
     }

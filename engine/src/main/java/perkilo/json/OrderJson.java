@@ -29,7 +29,7 @@ public final class OrderJson {
                 .put("homeCurrency", home)
                 .put("costingDate", planned.book().settings().costingDate().toString())
                 .put("answer", plan.answer(home));
-        answer.set("months", Json.texts(plan.months()));
+        answer.set("days", Json.texts(plan.days()));
         answer.set("orders", TableJson.array(OrdersTable.of(planned)));
         answer.set("late", TableJson.array(UnmetTables.LATE.with(planned.unmet().late())));
         answer.set(

@@ -17,6 +17,7 @@ import perkilo.origin.Origin;
  * @param housePrice in home currency for one kilogram, if it is made in the house; null for none
  * @param handlingLoss what sticks to drums and scoops, as a fraction of what is weighed; below one
  * @param shelfLifeMonths from arrival; null if unknown
+ * @param safetyStock kilograms that are always to be there; null for none
  * @param traits properties for comparing it with others
  * @param origin its row
  */
@@ -28,6 +29,7 @@ public record Material(
         @Nullable Figure housePrice,
         Figure handlingLoss,
         @Nullable Figure shelfLifeMonths,
+        @Nullable Figure safetyStock,
         Traits traits,
         Origin origin) {
 
@@ -78,6 +80,20 @@ public record Material(
 
     public Material {
         functions = List.copyOf(functions);
+    }
+
+    /** A material without safety stock. */
+    public Material(
+            String name,
+            String inci,
+            List<String> functions,
+            @Nullable Figure density,
+            @Nullable Figure housePrice,
+            Figure handlingLoss,
+            @Nullable Figure shelfLifeMonths,
+            Traits traits,
+            Origin origin) {
+        this(name, inci, functions, density, housePrice, handlingLoss, shelfLifeMonths, null, traits, origin);
     }
 
     /** A material of which only the name is known. */

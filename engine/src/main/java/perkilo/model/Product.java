@@ -20,6 +20,7 @@ import perkilo.units.Measure;
  * @param yearlyUnits sold in a year; null if unknown
  * @param claims the claims on its label
  * @param components packaging
+ * @param leadDays how many days before the units its materials and components are needed; null for the usual
  * @param origin its row
  */
 public record Product(
@@ -32,20 +33,38 @@ public record Product(
         @Nullable Figure yearlyUnits,
         Claims claims,
         List<Component> components,
+        @Nullable Figure leadDays,
         Origin origin) {
 
     public Product {
         components = List.copyOf(components);
     }
 
+    /** A product of which nothing is said of the time to make it. */
+    public Product(
+            String name,
+            String formula,
+            Filling filling,
+            FillingWork work,
+            Pricing pricing,
+            OneOffs oneOffs,
+            @Nullable Figure yearlyUnits,
+            Claims claims,
+            List<Component> components,
+            Origin origin) {
+        this(name, formula, filling, work, pricing, oneOffs, yearlyUnits, claims, components, null, origin);
+    }
+
     /** The same product with another content of a unit. */
     public Product with(Filling other) {
-        return new Product(name, formula, other, work, pricing, oneOffs, yearlyUnits, claims, components, origin);
+        return new Product(
+                name, formula, other, work, pricing, oneOffs, yearlyUnits, claims, components, leadDays, origin);
     }
 
     /** The same product in other packaging. */
     public Product with(List<Component> others) {
-        return new Product(name, formula, filling, work, pricing, oneOffs, yearlyUnits, claims, others, origin);
+        return new Product(
+                name, formula, filling, work, pricing, oneOffs, yearlyUnits, claims, others, leadDays, origin);
     }
 
     /** {@link Filling#fill}. */
@@ -225,6 +244,7 @@ public record Product(
      * @param perUnit pieces for one unit
      * @param loss pieces spoiled on the line, as a fraction of those that are put on it; below one
      * @param weight of a piece, in grams; null if unknown
+     * @param safetyStock pieces that are always to be there; null for none
      * @param origin its row
      */
     public record Component(
@@ -232,5 +252,12 @@ public record Product(
             Figure perUnit,
             Figure loss,
             @Nullable Figure weight,
-            Origin origin) {}
+            @Nullable Figure safetyStock,
+            Origin origin) {
+
+        /** A part without safety stock. */
+        public Component(String name, Figure perUnit, Figure loss, @Nullable Figure weight, Origin origin) {
+            this(name, perUnit, loss, weight, null, origin);
+        }
+    }
 }

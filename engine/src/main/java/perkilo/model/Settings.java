@@ -20,6 +20,7 @@ import perkilo.purchasing.DutyBasis;
  * @param testing what tests of a changed formula cost
  * @param buyer who orders
  * @param outlook how a cost is looked at that could be another
+ * @param ordering what orders cost the buyer, and how long before the units goods are needed
  */
 public record Settings(
         Currencies currencies,
@@ -30,7 +31,8 @@ public record Settings(
         Figure leastSaving,
         Testing testing,
         Buyer buyer,
-        Outlook outlook) {
+        Outlook outlook,
+        Ordering ordering) {
 
     /** The usual move of a figure: ten per cent. Common practice, no source. */
     public static final Figure USUAL_SENSITIVITY = Figure.of("0.1");
@@ -51,12 +53,14 @@ public record Settings(
 
     /** The same settings with another way of making. */
     public Settings withMaking(Making other) {
-        return new Settings(currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, outlook);
+        return new Settings(
+                currencies, costingDate, buying, other, cashLimits, leastSaving, testing, buyer, outlook, ordering);
     }
 
     /** The same settings on another day. */
     public Settings on(LocalDate day) {
-        return new Settings(currencies, day, buying, making, cashLimits, leastSaving, testing, buyer, outlook);
+        return new Settings(
+                currencies, day, buying, making, cashLimits, leastSaving, testing, buyer, outlook, ordering);
     }
 
     /** The same settings with another {@link #sensitivity}. */
@@ -66,7 +70,13 @@ public record Settings(
 
     /** The same settings with another outlook. */
     public Settings looking(Outlook other) {
-        return new Settings(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, other);
+        return new Settings(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, other, ordering);
+    }
+
+    /** The same settings with another {@link #ordering}. */
+    public Settings withOrdering(Ordering other) {
+        return new Settings(
+                currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, outlook, other);
     }
 
     /**
@@ -106,11 +116,23 @@ public record Settings(
     /**
      * The most that orders may cost, in home currency.
      *
-     * @param perMonth orders of one month; null for no limit
+     * @param perMonth what is paid for orders in one month; null for no limit
      * @param total all orders; null for no limit
      */
     public record CashLimits(
             @Nullable Figure perMonth, @Nullable Figure total) {}
+
+    /**
+     * What orders cost the buyer, and how long before the units goods are needed.
+     *
+     * @param costPerOrder the buyer's own time and bank charges for one order, in home currency
+     * @param makingLeadDays how many days before the units materials and components are needed; null if not said
+     */
+    public record Ordering(Figure costPerOrder, @Nullable Figure makingLeadDays) {
+
+        /** Orders cost nothing beside what is paid for them, and nothing is said of the time to make units. */
+        public static final Ordering USUAL = new Ordering(Figure.ZERO, null);
+    }
 
     /**
      * What tests of a changed formula cost, in home currency.
@@ -157,7 +179,8 @@ public record Settings(
                 leastSaving,
                 Testing.UNKNOWN,
                 Buyer.UNKNOWN,
-                Outlook.USUAL);
+                Outlook.USUAL,
+                Ordering.USUAL);
     }
 
     /**

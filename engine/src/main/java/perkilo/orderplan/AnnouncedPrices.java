@@ -16,21 +16,31 @@ import perkilo.origin.Finding;
 final class AnnouncedPrices {
 
     private final Market market;
-    private final List<HorizonItem> items;
-    private final Horizon horizon;
+    private final List<String> items;
+    private final LocalDate lastDay;
     private final List<Offer> byVolume;
 
     AnnouncedPrices(Market market, HorizonProblem basis) {
-        this(market, basis.horizon(), basis.items());
+        this(
+                market,
+                basis.horizon().end(),
+                basis.items().stream().map(HorizonItem::name).toList());
     }
 
-    AnnouncedPrices(Market market, Horizon horizon, List<HorizonItem> items) {
+    /**
+     * The prices of some items.
+     *
+     * @param lastDay the last on which an order may be placed
+     * @param items their names
+     */
+    AnnouncedPrices(Market market, LocalDate lastDay, List<String> items) {
+        LocalDate today = market.book().settings().costingDate();
         this.market = market;
         this.items = items;
-        this.horizon = horizon;
-        this.byVolume = market.prices().orderableUntil(horizon.lastOrderDay()).stream()
+        this.lastDay = lastDay;
+        this.byVolume = market.prices().orderableUntil(lastDay).stream()
                 .filter(Offer::needsDensity)
-                .filter(offer -> !market.prices().isOrderableOn(horizon.today(), offer))
+                .filter(offer -> !market.prices().isOrderableOn(today, offer))
                 .toList();
     }
 
@@ -50,7 +60,8 @@ final class AnnouncedPrices {
         return Finding.error(
                 offer.packSize().origin(),
                 OrderMessages.announcedNeedsDensity(
-                        offer.item(), String.valueOf(OrderMonths.firstOrderDay(market.prices(), offer))));
+                        offer.item(),
+                        String.valueOf(market.prices().orderDays(offer).get(0).first())));
     }
 
     /**
@@ -58,12 +69,11 @@ final class AnnouncedPrices {
      */
     List<Finding> gaps() {
         List<Finding> gaps = new ArrayList<>();
-        List<String> names = items.stream().map(HorizonItem::name).toList();
-        for (Listing listing : market.listings(names)) {
+        for (Listing listing : market.listings(items)) {
             Offer offer = listing.offer();
             for (OrderDays days : market.prices().orderDays(offer)) {
                 LocalDate last = days.last();
-                if (days.leavesGap() && last != null && !last.isAfter(horizon.lastOrderDay())) {
+                if (days.leavesGap() && last != null && !last.isAfter(lastDay)) {
                     gaps.add(Finding.warning(
                             offer.origin(),
                             OrderMessages.gapBetweenPrices(

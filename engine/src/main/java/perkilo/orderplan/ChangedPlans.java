@@ -1,9 +1,11 @@
 package perkilo.orderplan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import perkilo.costing.Listing;
@@ -27,14 +29,14 @@ final class ChangedPlans {
         this.problem = plan.basis().problem();
     }
 
-    /** Each order a month earlier, and a month later. */
+    /** Each order for the day with needs before, and for the day after. */
     List<Reasons.Shift> shifts() {
         List<Reasons.Shift> shifts = new ArrayList<>();
         for (int order = 0; order < plan.orders().size(); order++) {
-            for (int months : new int[] {-1, 1}) {
-                int to = plan.orders().get(order).period() + months;
+            for (int by : new int[] {-1, 1}) {
+                int to = plan.orders().get(order).period() + by;
                 if (to >= 0 && to < problem.periods()) {
-                    shifts.add(shift(order, months));
+                    shifts.add(shift(order, by));
                 }
             }
         }
@@ -60,27 +62,40 @@ final class ChangedPlans {
         return more;
     }
 
-    private Reasons.Shift shift(int index, int months) {
+    private Reasons.Shift shift(int index, int by) {
         SupplierOrder order = plan.orders().get(index);
-        int to = order.period() + months;
-        boolean joins = plan.orders().stream()
-                .anyMatch(other -> other.cost().vendor() == order.cost().vendor() && other.period() == to);
-        return new Reasons.Shift(index, months, joins, moved(order, to));
+        int to = order.period() + by;
+        OptionalInt joined = joined(order, to);
+        LocalDate day = plan.basis().horizon().day(to);
+        int vendor = joined.orElse(plan.basis().supplierOf(order.cost().vendor()));
+        return new Reasons.Shift(index, by, day, joined.isPresent(), moved(order, vendor, to));
+    }
+
+    /** The vendor of the supplier's order that an order for another day joins: the last one for that day. */
+    private OptionalInt joined(SupplierOrder order, int to) {
+        int supplier = plan.basis().supplierOf(order.cost().vendor());
+        return plan.orders().stream()
+                .filter(other -> other.period() == to
+                        && plan.basis().supplierOf(other.cost().vendor()) == supplier)
+                .mapToInt(other -> other.cost().vendor())
+                .reduce((first, second) -> second);
     }
 
     /**
-     * An order in another month, at the prices of that month, together with the order of that month if there is one.
+     * An order for another day, at the prices of the day on which it is placed then, together with the supplier's order
+     * of that day if there is one.
      */
-    private Difference moved(SupplierOrder order, int to) {
+    private Difference moved(SupplierOrder order, int usual, int to) {
+        int vendor = order.cost().vendor();
         Map<Integer, Long> packs = new TreeMap<>();
         List<PurchasePlan.Line> lines = new ArrayList<>();
         for (PurchasePlan.Line line : plan.plan().lines()) {
-            boolean sameVendor =
-                    problem.quotes().get(line.quote()).vendor() == order.cost().vendor();
-            if (sameVendor && (line.period() == order.period() || line.period() == to)) {
-                Optional<Integer> then = plan.basis().quoteFor(line.quote(), to, line.packs());
+            int of = problem.quotes().get(line.quote()).vendor();
+            boolean moves = of == vendor && line.period() == order.period();
+            if (moves || (of == usual && line.period() == to)) {
+                Optional<Integer> then = plan.basis().quoteFor(line.quote(), usual, to, line.packs());
                 if (then.isEmpty()) {
-                    return new Difference.NotPossible(whyNot(order, line, to));
+                    return new Difference.NotPossible(whyNot(usual, line, to));
                 }
                 packs.merge(then.orElseThrow(), line.packs(), Long::sum);
             } else {
@@ -91,13 +106,12 @@ final class ChangedPlans {
         return compare(new PurchasePlan(lines));
     }
 
-    private String whyNot(SupplierOrder order, PurchasePlan.Line line, int to) {
-        Horizon horizon = plan.basis().horizon();
-        boolean inTime = horizon.firstPeriod(HorizonProblem.leadDays(order.supplier())) <= to;
+    private String whyNot(int vendor, PurchasePlan.Line line, int to) {
+        boolean inTime = plan.basis().slots().get(vendor).days().get(to) != null;
         Offer offer = plan.basis().listings().get(line.quote()).offer();
         return inTime
                 ? WhyMessages.noPriceThen(offer.item(), offer.pack())
-                : WhyMessages.cannotArriveBy(horizon.firstDay(to).toString());
+                : WhyMessages.cannotArriveBy(plan.basis().horizon().name(to));
     }
 
     private Reasons.MorePacks more(int order, LineCost line, Listing listing, long packs, boolean toNextBreak) {
@@ -158,9 +172,9 @@ final class ChangedPlans {
                 }
             }
             HorizonItem needed = plan.basis().items().get(item);
-            StockFlow flow = StockFlow.of(plan.basis().horizon(), needed, bought);
+            StockFlow flow = StockFlow.of(plan.basis(), needed, bought);
             for (int period = 0; period < problem.periods(); period++) {
-                if (flow.months().get(period).used().compareTo(needed.needed().get(period)) < 0) {
+                if (flow.days().get(period).used().compareTo(needed.needed().get(period)) < 0) {
                     return Optional.of(WhyMessages.wouldBeMissing(
                             needed.name(), plan.basis().horizon().name(period)));
                 }

@@ -4,134 +4,138 @@ import static java.util.Objects.requireNonNull;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Book;
 import perkilo.model.Demand;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
+import perkilo.purchasing.Need;
 
 /**
- * The planned months: from the month of the costing date to the last month with demand.
+ * The days of a plan: those on which something is needed. A day's place in the list is its period.
+ *
+ * <p>What arrives between two of these days serves the later one first, and what expires between them the earlier one
+ * last. So no other days are needed for a plan that is exact to the day.
  *
  * @param today the costing date; nothing is ordered before it
- * @param months in order, without gaps, 1 to 12; a month's place in the list is its period
+ * @param days rising, at least one, none before the costing date
  */
-public record Horizon(LocalDate today, List<YearMonth> months) {
+public record Horizon(LocalDate today, List<LocalDate> days) {
 
-    /** The longest horizon, in months. */
-    public static final int LONGEST = 12;
+    /** The most days that are planned for. */
+    public static final int MOST = 120;
 
     public Horizon {
         requireNonNull(today, "today");
-        months = List.copyOf(months);
-        if (months.isEmpty() || months.size() > LONGEST) {
-            throw new IllegalArgumentException("a horizon has 1 to 12 months, but had " + months.size());
+        days = List.copyOf(days);
+        if (days.isEmpty() || days.get(0).isBefore(today)) {
+            throw new IllegalArgumentException("a plan needs days from %s on, but had %s".formatted(today, days));
+        }
+        for (int i = 1; i < days.size(); i++) {
+            if (!days.get(i - 1).isBefore(days.get(i))) {
+                throw new IllegalArgumentException("the days of a plan must rise, but were " + days);
+            }
         }
     }
 
-    /**
-     * The horizon of a book.
-     *
-     * @throws IllegalArgumentException if there is no demand
-     */
-    public static Horizon of(Book book) {
-        LocalDate today = book.settings().costingDate();
-        LocalDate last = book.demand().stream()
-                .map(demand -> demand.neededBy().date())
-                .max(LocalDate::compareTo)
-                .orElseThrow(() -> new IllegalArgumentException("no demand"));
-        return ofMonths(today, ChronoUnit.MONTHS.between(YearMonth.from(today), YearMonth.from(last)) + 1);
-    }
-
-    /** The same horizon with this number of months, at least 1 and at most the longest. */
-    Horizon ofMonths(int count) {
-        return ofMonths(today, count);
-    }
-
-    private static Horizon ofMonths(LocalDate today, long count) {
-        return new Horizon(
-                today,
-                Stream.iterate(YearMonth.from(today), month -> month.plusMonths(1))
-                        .limit(Math.max(1, Math.min(LONGEST, count)))
-                        .toList());
+    /** The horizon with these days, in any order; the costing date if there are none. */
+    static Horizon of(LocalDate today, Collection<LocalDate> days) {
+        return new Horizon(today, days.isEmpty() ? List.of(today) : List.copyOf(new TreeSet<>(days)));
     }
 
     /**
      * The problems that prevent planning a book's demand.
      *
-     * @return an error for each demand row in the past or after the longest horizon, and one error if there is no
-     *     demand at all
+     * @return an error for each demand row in the past or after the most days, and one error if there is no demand at
+     *     all
      */
     public static List<Finding> problems(Book book) {
         if (book.demand().isEmpty()) {
             return List.of(Finding.error(Origin.NONE, OrderMessages.noDemand()));
         }
+        LocalDate today = book.settings().costingDate();
+        LocalDate last = lastDay(book);
         List<Finding> problems = new ArrayList<>();
         for (Demand demand : book.demand()) {
-            String problem = problem(book.settings().costingDate(), demand);
-            if (problem != null) {
-                problems.add(Finding.error(demand.origin(), problem));
+            LocalDate neededBy = demand.neededBy().date();
+            if (neededBy.isBefore(today)) {
+                problems.add(Finding.error(
+                        demand.origin(), OrderMessages.neededBeforeToday(demand.product(), neededBy, today)));
+            } else if (neededBy.isAfter(last)) {
+                problems.add(Finding.error(
+                        demand.origin(), OrderMessages.neededTooLate(demand.product(), neededBy, MOST, last)));
             }
         }
         return problems;
     }
 
-    private static @Nullable String problem(LocalDate today, Demand demand) {
-        LocalDate neededBy = demand.neededBy().date();
-        YearMonth last = YearMonth.from(today).plusMonths(LONGEST - 1);
-        if (neededBy.isBefore(today)) {
-            return OrderMessages.neededBeforeToday(demand.product(), neededBy, today);
-        }
-        if (YearMonth.from(neededBy).isAfter(last)) {
-            return OrderMessages.neededTooLate(demand.product(), neededBy, LONGEST, name(last));
-        }
-        return null;
+    /** The last day with demand that is planned for. */
+    static LocalDate lastDay(Book book) {
+        TreeSet<LocalDate> days = new TreeSet<>();
+        book.demand().forEach(demand -> days.add(demand.neededBy().date()));
+        List<LocalDate> first = days.stream().limit(MOST).toList();
+        return first.isEmpty() ? book.settings().costingDate() : first.get(first.size() - 1);
     }
 
-    /** The number of planned months. */
+    /** The number of days that are planned for. */
     public int periods() {
-        return months.size();
+        return days.size();
     }
 
-    /** The period of a day's month; below zero or after the last if it is outside the horizon. */
-    public int periodOf(LocalDate day) {
-        return (int) ChronoUnit.MONTHS.between(months.get(0), YearMonth.from(day));
+    /** A period's day: goods for it must be there. */
+    public LocalDate day(int period) {
+        return days.get(period);
     }
 
-    /** The first day of a period's month: goods for it must be there. */
-    public LocalDate firstDay(int period) {
-        return months.get(0).plusMonths(period).atDay(1);
+    /** The last day. */
+    public LocalDate end() {
+        return days.get(days.size() - 1);
     }
 
-    /** The day on which an order for a period is placed, if goods take {@code leadDays} from order to arrival. */
-    public LocalDate orderDay(int period, int leadDays) {
-        return firstDay(period).minusDays(leadDays);
-    }
-
-    /** The last day on which an order may be placed. */
-    public LocalDate lastOrderDay() {
-        return firstDay(periods() - 1);
+    /** The first period on or after a day: the first that goods can serve that are there from that day on. */
+    public int periodFrom(LocalDate day) {
+        int at = Collections.binarySearch(days, day);
+        return at < 0 ? -at - 1 : at;
     }
 
     /**
-     * The first period for which goods can arrive, if they take {@code leadDays} from order to arrival: the order is
-     * placed that many days before the first day of the month, and not before the costing date. May be after the last
-     * period.
+     * The last period that goods can serve which may be used until a day; below zero if there is none. After the end, a
+     * later day is a larger number.
+     *
+     * @param lastDay null if no end is known
      */
-    public int firstPeriod(int leadDays) {
-        return firstPeriodFrom(today.plusDays(leadDays));
+    public int lastUse(@Nullable LocalDate lastDay) {
+        if (lastDay == null) {
+            return Need.UNLIMITED;
+        }
+        return lastDay.isAfter(end())
+                ? (int) Math.min(Need.UNLIMITED - 1L, periods() - 1 + ChronoUnit.DAYS.between(end(), lastDay))
+                : periodFrom(lastDay.plusDays(1)) - 1;
     }
 
-    /** The first period whose month begins on or after a day; may be after the last period. */
-    int firstPeriodFrom(LocalDate day) {
-        int period = periodOf(day);
-        return firstDay(period).isBefore(day) ? period + 1 : period;
+    /** By period: the days until the next one; none after the last. */
+    List<Integer> lengths() {
+        List<Integer> lengths = new ArrayList<>();
+        for (int period = 0; period < periods(); period++) {
+            lengths.add(period + 1 < periods() ? daysBetween(day(period), day(period + 1)) : 0);
+        }
+        return lengths;
+    }
+
+    /** The days from one to another. */
+    static int daysBetween(LocalDate from, LocalDate to) {
+        return Math.toIntExact(ChronoUnit.DAYS.between(from, to));
+    }
+
+    /** The number of months from that of the costing date to that of the end, both counted. */
+    public int months() {
+        return (int) ChronoUnit.MONTHS.between(YearMonth.from(today), YearMonth.from(end())) + 1;
     }
 
     /** Whether goods expected on a day are overdue. */
@@ -139,26 +143,8 @@ public record Horizon(LocalDate today, List<YearMonth> months) {
         return !expected.isAfter(today);
     }
 
-    /** The period for which goods expected on a day arrive: the first if they are overdue. */
-    int arrival(LocalDate expected) {
-        return isOverdue(expected) ? 0 : firstPeriodFrom(expected);
-    }
-
-    /**
-     * The number of months, from the first on, in which a lot may be used until {@code lastDay}: those that end on or
-     * before that day.
-     */
-    public int usablePeriods(LocalDate lastDay) {
-        return Math.max(0, periodOf(lastDay.plusDays(1)));
-    }
-
-    /** A month in words: {@code January 2027}. */
-    public static String name(YearMonth month) {
-        return month.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH) + " " + month.getYear();
-    }
-
-    /** A period's month in words. */
+    /** A period's day in words. */
     public String name(int period) {
-        return name(months.get(0).plusMonths(period));
+        return day(period).toString();
     }
 }

@@ -1,5 +1,7 @@
 package perkilo.orderplan;
 
+import static java.util.Objects.requireNonNull;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -7,9 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
@@ -23,15 +23,17 @@ import perkilo.purchasing.Need;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
+import perkilo.purchasing.Vendor;
 
 /**
  * The purchase problem of a horizon: what must be bought, and who sells it.
  *
- * @param horizon the months
+ * @param horizon the days
  * @param runs in the order of the demand
  * @param items that must be bought, in the order of the problem's needs
  * @param listings the offers of the problem's quotes, by quote index; an offer that counts again later has several
  * @param days the days on which orders can be placed at each quote, by quote index
+ * @param slots the days on which orders are placed, by the problem's vendor index
  * @param problem for the planner
  */
 public record HorizonProblem(
@@ -40,15 +42,17 @@ public record HorizonProblem(
         List<HorizonItem> items,
         List<Listing> listings,
         List<OrderDays> days,
+        List<OrderSlots> slots,
         PurchaseProblem problem) {
 
-    private static final BigDecimal MONTHS_A_YEAR = BigDecimal.valueOf(12);
+    private static final BigDecimal DAYS_A_YEAR = BigDecimal.valueOf(365);
 
     public HorizonProblem {
         runs = List.copyOf(runs);
         items = List.copyOf(items);
         listings = List.copyOf(listings);
         days = List.copyOf(days);
+        slots = List.copyOf(slots);
     }
 
     /**
@@ -57,52 +61,80 @@ public record HorizonProblem(
      * @param runs in the order of the demand
      * @param items what they need
      */
-    static HorizonProblem of(Market market, Horizon horizon, List<PlannedRun> runs, List<HorizonItem> items) {
-        List<Listing> listings = new ArrayList<>();
-        List<OrderDays> days = new ArrayList<>();
-        List<Quote> quotes = new ArrayList<>();
+    static HorizonProblem of(
+            Market market, Horizon horizon, WorkDays workDays, List<PlannedRun> runs, List<HorizonItem> items) {
+        List<OrderSlots> slots = OrderSlots.of(market, horizon, workDays, prices(market, items));
+        OrderQuotes quotes = new OrderQuotes(market, horizon, slots);
         List<Need> needs = new ArrayList<>();
         for (int index = 0; index < items.size(); index++) {
-            needs.add(need(market, items.get(index)));
-            for (Listing listing : market.listings(items.get(index).name())) {
-                for (OrderDays some : market.prices().orderDays(listing.offer())) {
-                    OrderMonths months = OrderMonths.of(horizon, listing, some);
-                    if (!months.isEmpty()) {
-                        listings.add(listing);
-                        days.add(some);
-                        quotes.add(listing.quote(index, months.first(), months.last())
-                                .heldUntil(months.heldUntil()));
-                    }
-                }
-            }
+            needs.add(need(market, horizon, items.get(index)));
+            quotes.add(index, items.get(index));
         }
         Settings settings = market.book().settings();
+        List<Vendor> vendors = slots.stream()
+                .map(slot -> market.vendors().get(slot.supplier()))
+                .toList();
         PurchaseProblem problem = new PurchaseProblem(
                 horizon.periods(),
                 needs,
-                market.vendors(),
-                quotes,
+                vendors,
+                quotes.quotes(),
                 orNone(settings.cashPerMonth()),
-                orNone(settings.cashTotal()));
-        return new HorizonProblem(horizon, runs, items, listings, days, problem);
+                orNone(settings.cashTotal()),
+                settings.ordering().costPerOrder().value(),
+                settings.cashPerMonth() == null ? null : PaymentMonths.of(market, horizon, slots));
+        return new HorizonProblem(horizon, runs, items, quotes.listings(), quotes.days(), slots, problem);
+    }
+
+    /** By supplier: the days of their prices for some items. */
+    private static List<List<OrderDays>> prices(Market market, List<HorizonItem> items) {
+        List<List<OrderDays>> prices = new ArrayList<>();
+        market.suppliers().forEach(supplier -> prices.add(new ArrayList<>()));
+        for (HorizonItem item : items) {
+            for (Listing listing : market.listings(item.name())) {
+                prices.get(listing.vendor()).addAll(market.prices().orderDays(listing.offer()));
+            }
+        }
+        return prices;
+    }
+
+    /** The day of the order for a line. */
+    public LocalDate orderDay(PurchasePlan.Line line) {
+        return orderDay(problem.quotes().get(line.quote()).vendor(), line.period());
+    }
+
+    /** The day of the order from a vendor for a period. */
+    LocalDate orderDay(int vendor, int period) {
+        return requireNonNull(slots.get(vendor).days().get(period), "a plan orders on days that there are");
+    }
+
+    /** The day on which the goods of a line arrive. */
+    public LocalDate arrival(PurchasePlan.Line line) {
+        OrderSlots slot = slots.get(problem.quotes().get(line.quote()).vendor());
+        return requireNonNull(slot.arrival(line.period()), "a plan orders on days that there are");
+    }
+
+    /** The supplier that a vendor of the problem stands for, as an index into the market's. */
+    int supplierOf(int vendor) {
+        return slots.get(vendor).supplier();
     }
 
     /** The same problem without limits on what orders may cost. */
     HorizonProblem withoutCashLimits() {
-        PurchaseProblem free = new PurchaseProblem(
-                problem.periods(), problem.needs(), problem.vendors(), problem.quotes(), null, null);
-        return new HorizonProblem(horizon, runs, items, listings, days, free);
+        return new HorizonProblem(horizon, runs, items, listings, days, slots, problem.withCash(null, null));
     }
 
     /**
-     * The quote for buying packs for another month: of the quotes for the same pack that are valid then, the cheapest
+     * The quote for buying packs in another order: of the quotes for the same pack that are valid then, the cheapest
      * for this quantity, and of equal ones the same quote; empty if none is valid.
+     *
+     * @param vendor of the other order
      */
-    Optional<Integer> quoteFor(int quote, int period, long packs) {
+    Optional<Integer> quoteFor(int quote, int vendor, int period, long packs) {
         PackOffered pack = PackOffered.of(listings.get(quote).offer());
         return IntStream.concat(IntStream.of(quote), IntStream.range(0, listings.size()))
-                .filter(other -> problem.quotes().get(other).firstPeriod() <= period
-                        && period <= problem.quotes().get(other).lastPeriod())
+                .filter(other -> problem.quotes().get(other).isFor(period)
+                        && problem.quotes().get(other).vendor() == vendor)
                 .filter(other -> other == quote
                         || PackOffered.of(listings.get(other).offer()).equals(pack))
                 .boxed()
@@ -118,16 +150,25 @@ public record HorizonProblem(
                 : quote.goods(packs).multiply(quote.toVendorCurrency());
     }
 
-    /** The packs of an item that a plan buys, in all months together. */
+    /** The packs of an item that a plan buys, in all. */
     List<Reasons.Packs> packsOf(int item, PurchasePlan plan) {
-        Map<Integer, Long> packs = new TreeMap<>();
+        List<Reasons.Packs> all = new ArrayList<>();
         for (PurchasePlan.Line line : plan.lines()) {
             if (problem.quotes().get(line.quote()).item() == item) {
-                packs.merge(line.quote(), line.packs(), Long::sum);
+                Reasons.Packs more =
+                        new Reasons.Packs(listings.get(line.quote()), line.packs(), announcedFor(line.quote()));
+                int same = IntStream.range(0, all.size())
+                        .filter(index -> all.get(index).isOfPriceOf(more))
+                        .findFirst()
+                        .orElse(-1);
+                if (same < 0) {
+                    all.add(more);
+                } else {
+                    all.set(same, all.get(same).and(more));
+                }
             }
         }
-        List<Reasons.Packs> all = new ArrayList<>();
-        packs.forEach((quote, count) -> all.add(new Reasons.Packs(listings.get(quote), count, announcedFor(quote))));
+        all.sort(Comparator.comparing(packs -> listings.indexOf(packs.listing())));
         return all;
     }
 
@@ -144,29 +185,32 @@ public record HorizonProblem(
     }
 
     /**
-     * Holding is {@code Holding % per year / 12 × lowest listed goods price} for one unit and month; the credit is
+     * Holding is {@code Holding % per year / 365 × lowest listed goods price} for one unit and day; the credit is
      * {@code Leftover credit % × lowest listed goods price}.
      */
-    private static Need need(Market market, HorizonItem item) {
+    private static Need need(Market market, Horizon horizon, HorizonItem item) {
         Settings settings = market.book().settings();
         BigDecimal price = market.lowestPrice(item.name()).orElse(BigDecimal.ZERO);
         return item.asNeed(
-                settings.holdingPerYear().value().multiply(price).divide(MONTHS_A_YEAR, MathContext.DECIMAL128),
+                horizon,
+                settings.holdingPerYear().value().multiply(price).divide(DAYS_A_YEAR, MathContext.DECIMAL128),
                 settings.leftoverCredit().value().multiply(price),
-                creditable(market, item));
+                creditable(market, horizon, item));
     }
 
     /**
      * The most of a leftover that can be used before it expires, if the need goes on as in the horizon: the need of an
-     * average month, times the shelf life less the month of arrival; without a shelf life, the whole leftover.
+     * average month, times the months of shelf life less one; without a shelf life, the whole leftover.
      */
-    private static BigDecimal creditable(Market market, HorizonItem item) {
-        if (item.usablePeriods() == Need.UNLIMITED) {
-            return market.mostThatIsBought(item.name(), item.total());
+    private static BigDecimal creditable(Market market, Horizon horizon, HorizonItem item) {
+        ShelfLife life = item.life();
+        if (life == null) {
+            return market.mostThatIsBought(item.name(), item.total())
+                    .add(item.safety().quantity());
         }
         return item.total()
-                .multiply(BigDecimal.valueOf(item.usablePeriods() - 1L))
-                .divide(BigDecimal.valueOf(item.needed().size()), MathContext.DECIMAL128);
+                .multiply(BigDecimal.valueOf(Math.max(0, life.months() - 1L)))
+                .divide(BigDecimal.valueOf(horizon.months()), MathContext.DECIMAL128);
     }
 
     private static @Nullable BigDecimal orNone(@Nullable Figure limit) {

@@ -9,11 +9,12 @@ import perkilo.origin.Day;
 import perkilo.purchasing.LineCost;
 
 /**
- * A lot and its use by month. Quantities are in kilograms or pieces.
+ * A lot and its use by day. Quantities are in kilograms or pieces.
  *
  * @param source stock, goods on order, or a purchase
  * @param quantity at first
- * @param arrival the first period in which it is there; zero if it is on the shelf; may be after the last
+ * @param from the day from which it is there
+ * @param arrival the first period in which it is there; may be after the last
  * @param lastPeriod the last period it can be used in; below zero if it has expired already, a large number if no shelf
  *     life is known
  * @param lastDay the last day it may be used; null if no shelf life is known
@@ -22,6 +23,7 @@ import perkilo.purchasing.LineCost;
 public record LotUse(
         Source source,
         BigDecimal quantity,
+        LocalDate from,
         int arrival,
         int lastPeriod,
         @Nullable LocalDate lastDay,
@@ -69,7 +71,7 @@ public record LotUse(
         return source instanceof Bought;
     }
 
-    /** Whether it arrives for a month of the horizon. */
+    /** Whether it arrives for a day of the horizon. */
     public boolean arrivesIn(Horizon horizon) {
         return arrival < horizon.periods();
     }
@@ -77,6 +79,16 @@ public record LotUse(
     /** Whether it can be used in a period. */
     public boolean isUsableIn(int period) {
         return arrival <= period && period <= lastPeriod;
+    }
+
+    /** The first period in which some of it is used; below zero if none is. */
+    int firstUse() {
+        for (int period = 0; period < used.size(); period++) {
+            if (used.get(period).signum() > 0) {
+                return period;
+            }
+        }
+        return -1;
     }
 
     /** The quantity not used by the end of the horizon. */

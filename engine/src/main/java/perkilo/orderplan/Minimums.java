@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.costing.Market;
 import perkilo.model.Supplier;
-import perkilo.purchasing.Need;
 import perkilo.purchasing.PurchasePlan;
 import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
@@ -55,7 +54,8 @@ final class Minimums {
                 .toList();
         used.forEach(quote -> offer(quote, candidates));
         used.stream()
-                .map(quote -> problem.quotes().get(quote).vendor())
+                .map(quote ->
+                        plan.basis().supplierOf(problem.quotes().get(quote).vendor()))
                 .distinct()
                 .sorted()
                 .forEach(vendor -> orderValue(vendor, candidates));
@@ -72,7 +72,8 @@ final class Minimums {
         }
         BigDecimal atStake = excess.multiply(listing.lowestPrice());
         if (isHeldUpByMinimum(index, quote)) {
-            String stated = Quantities.of(quote.minimum(), plan.basis().items().get(quote.item()));
+            String stated = Quantities.of(
+                    quote.minimum(), plan.basis().items().get(quote.item()).item());
             add(candidates, Reasons.Minimum.Kind.MINIMUM_ORDER, index, stated, withoutMinimum(quote), atStake);
         }
         if (quote.multiple() > 1) {
@@ -90,7 +91,11 @@ final class Minimums {
         if (vendor.minimumOrderValue().signum() > 0) {
             Supplier supplier = market.suppliers().get(index);
             List<Vendor> vendors = new ArrayList<>(problem.vendors());
-            vendors.set(index, withoutMinimum(vendor));
+            for (int one = 0; one < vendors.size(); one++) {
+                if (plan.basis().supplierOf(one) == index) {
+                    vendors.set(one, withoutMinimum(vendor));
+                }
+            }
             candidates.add(new Candidate(
                     Reasons.Minimum.Kind.ORDER_VALUE,
                     supplier,
@@ -136,53 +141,27 @@ final class Minimums {
     }
 
     private PurchaseProblem problem(List<Vendor> vendors, List<Quote> quotes) {
-        List<Need> needs = problem.needs();
-        return new PurchaseProblem(
-                problem.periods(), needs, vendors, quotes, problem.cashPerPeriod(), problem.cashTotal());
+        return problem.withOffers(vendors, quotes);
     }
 
     private static Quote withoutMinimum(Quote quote) {
-        return changed(quote, quote.packSize(), quote.kgPerPack(), quote.multiple(), BigDecimal.ZERO, quote.tiers());
+        return quote.inPacks(quote.packSize(), quote.kgPerPack(), quote.multiple(), BigDecimal.ZERO, quote.tiers());
     }
 
     private static Quote onePackAtATime(Quote quote) {
-        return changed(quote, quote.packSize(), quote.kgPerPack(), 1, quote.minimum(), quote.tiers());
+        return quote.inPacks(quote.packSize(), quote.kgPerPack(), 1, quote.minimum(), quote.tiers());
     }
 
     private static Quote inTenths(Quote quote) {
         List<Tier> tiers = quote.tiers().stream()
                 .map(tier -> new Tier(tier.from(), tier.pricePerPack().movePointLeft(1)))
                 .toList();
-        return changed(
-                quote,
+        return quote.inPacks(
                 quote.packSize().movePointLeft(1),
                 quote.kgPerPack().movePointLeft(1),
                 quote.multiple(),
                 quote.minimum(),
                 tiers);
-    }
-
-    private static Quote changed(
-            Quote quote,
-            BigDecimal packSize,
-            BigDecimal kgPerPack,
-            int multiple,
-            BigDecimal minimum,
-            List<Tier> tiers) {
-        return new Quote(
-                quote.item(),
-                quote.vendor(),
-                packSize,
-                kgPerPack,
-                multiple,
-                minimum,
-                tiers,
-                quote.duty(),
-                quote.toVendorCurrency(),
-                quote.minorDigits(),
-                quote.firstPeriod(),
-                quote.lastPeriod(),
-                quote.heldUntil());
     }
 
     private static Vendor withoutMinimum(Vendor vendor) {

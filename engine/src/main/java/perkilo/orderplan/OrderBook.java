@@ -1,5 +1,7 @@
 package perkilo.orderplan;
 
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import perkilo.costing.Market;
@@ -40,17 +42,15 @@ public final class OrderBook {
         if (book.demand().isEmpty()) {
             return new OrderOutcome.NoPlan(Horizon.problems(book), true);
         }
-        Horizon horizon = Horizon.of(book);
         Book orderable = book.withOffers(withLeadTimes(book));
-        Market market = Market.forOrdersUntil(orderable, horizon.lastOrderDay());
-        Plannable plannable = Plannable.of(market, horizon);
-        if (plannable.horizon().periods() > horizon.periods()) {
-            market = Market.forOrdersUntil(orderable, plannable.horizon().lastOrderDay());
-            plannable = Plannable.of(market, plannable.horizon());
+        LocalDate last = Horizon.lastDay(book);
+        Market market = Market.forOrdersUntil(orderable, last);
+        Plannable plannable = Plannable.of(market, Market.forOrdersUntil(orderable, last.plusYears(1)));
+        LocalDate end = plannable.horizon().end();
+        if (end.isAfter(last)) {
+            market = Market.forOrdersUntil(orderable, end);
         }
-        List<Finding> problems = new ArrayList<>(Horizon.problems(book));
-        problems.addAll(plannable.problems());
-        return search(market, plannable, problems);
+        return search(market, plannable, new ArrayList<>(Horizon.problems(book)));
     }
 
     /** The offers of suppliers whose lead time can be read. */
@@ -69,20 +69,22 @@ public final class OrderBook {
         boolean limited = true;
         while (true) {
             if (plannable.isNothing()) {
+                problems.addAll(plannable.problems());
                 return new OrderOutcome.NoPlan(problems, true);
             }
-            HorizonProblem all = plannable.problem();
+            HorizonProblem all = plannable.problem(market);
             HorizonProblem basis = limited ? all : all.withoutCashLimits();
             PlanOutcome outcome = planner.plan(basis.problem(), limits);
             if (outcome instanceof PlanOutcome.Proven proven) {
                 OrderPlan plan = OrderPlan.of(market, basis, proven.plan(), proven.cost(), proven.bound(), true);
-                return planned(market, plan, plannable.unmet(), problems);
+                return planned(market, plan, plannable, problems);
             }
             if (outcome instanceof PlanOutcome.BestSoFar best) {
                 OrderPlan plan = OrderPlan.of(market, basis, best.plan(), best.cost(), best.bound(), false);
-                return planned(market, plan, plannable.unmet(), problems);
+                return planned(market, plan, plannable, problems);
             }
             if (!(outcome instanceof PlanOutcome.Impossible impossible)) {
+                problems.addAll(plannable.problems());
                 problems.add(Finding.error(Origin.NONE, OrderMessages.noPlanInTime()));
                 return new OrderOutcome.NoPlan(problems, false);
             }
@@ -93,6 +95,7 @@ public final class OrderBook {
                         && plannable.leaveOut(basis, shortfall.item(), shortfall.period(), inShort(shortfall.reason()));
             }
             if (!less && !limited) {
+                problems.addAll(plannable.problems());
                 problems.addAll(new AnnouncedPrices(market, basis).gaps());
                 return new OrderOutcome.NoPlan(problems, false);
             }
@@ -104,21 +107,24 @@ public final class OrderBook {
         return reason.endsWith(".") ? reason.substring(0, reason.length() - 1) : reason;
     }
 
-    private static OrderOutcome planned(Market market, OrderPlan plan, Unmet unmet, List<Finding> problems) {
+    private static OrderOutcome planned(Market market, OrderPlan plan, Plannable plannable, List<Finding> problems) {
         List<Finding> findings = new ArrayList<>(problems);
+        findings.addAll(plannable.problems());
         findings.addAll(OrderNotes.of(market, plan));
-        return new OrderOutcome.Planned(market.book(), market, plan, unmet, findings);
+        return new OrderOutcome.Planned(market.book(), market, plan, plannable.unmet(), findings);
     }
 
     private static Finding problem(HorizonProblem basis, PlanOutcome.Shortfall shortfall) {
-        String when = basis.horizon().name(shortfall.period());
         if (shortfall.item() < 0) {
+            YearMonth month = YearMonth.from(basis.horizon().today()).plusMonths(shortfall.period());
             return Finding.error(
-                    Origin.NONE, OrderMessages.shortfallOfOrders(when, shortfall.reason(), shortfall.remedy()));
+                    Origin.NONE, OrderMessages.shortfallOfOrders(month, shortfall.reason(), shortfall.remedy()));
         }
+        String when = basis.horizon().name(shortfall.period());
+        LocalDate day = basis.horizon().day(shortfall.period());
         HorizonItem item = basis.items().get(shortfall.item());
         Origin origin = item.uses().stream()
-                .filter(use -> use.run().period() == shortfall.period())
+                .filter(use -> use.day().equals(day))
                 .findFirst()
                 .orElse(item.uses().get(0))
                 .run()

@@ -1,6 +1,7 @@
 package perkilo.orderplan;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import perkilo.costing.CostMessages;
 
@@ -20,9 +21,9 @@ final class OrderMessages {
                 + ". Correct the date, or plan from an earlier costing date.";
     }
 
-    static String neededTooLate(String product, LocalDate neededBy, int months, String lastMonth) {
-        return "\"" + product + "\" is needed by " + neededBy + ", but orders are planned for " + months
-                + " months, to the end of " + lastMonth + ". Remove the row for now.";
+    static String neededTooLate(String product, LocalDate neededBy, int days, LocalDate last) {
+        return "\"" + product + "\" is needed by " + neededBy + ", but orders are planned for " + days
+                + " days with needs, the last of them " + last + ". Remove the row for now.";
     }
 
     // stock
@@ -43,17 +44,38 @@ final class OrderMessages {
 
     static String notUsedAsExpectedTooLate(String quantity, String item, LocalDate expected) {
         return quantity + " of \"" + item + "\" are expected on " + expected
-                + ", too late for the last planned month. This plan does not use them.";
+                + ", after the last day of the plan. This plan does not use them.";
     }
 
     static String stockIsFree() {
-        return "Holding % per year is blank or 0, so stock costs nothing in this plan and may be bought months ahead."
+        return "Holding % per year is blank or 0, so stock costs nothing in this plan and may be bought long ahead."
                 + " Fill in what capital, space and risk cost you.";
     }
 
     static String neverOrdered(List<String> items) {
         return "Never ordered, because made in the house or counted as process water: " + Quantities.quoted(items)
                 + ".";
+    }
+
+    static String safetyNotKept(String item) {
+        return "The safety stock of \"" + item + "\" cannot be kept, because no order can be there on some of the days."
+                + " The plan is made without it.";
+    }
+
+    static String moreThanNeeded(
+            String item, String needed, String bought, String left, String cost, String currency, String until) {
+        return "More of \"" + item + "\" is bought than is needed: " + bought + " bought, " + needed + " needed, "
+                + left
+                + " left at the end. What is left costs " + cost + " " + currency + ". " + until
+                + " A smaller pack or minimum would help.";
+    }
+
+    static String leftExpires(LocalDate day) {
+        return "It has expired on " + day + ".";
+    }
+
+    static String leftKeeps() {
+        return "No shelf life is known for it.";
     }
 
     // suppliers
@@ -86,18 +108,11 @@ final class OrderMessages {
                 + orderBy + ". The plan still uses this price. Ask for a new quote.";
     }
 
-    static String twoOrderDays(
-            String supplier, LocalDate neededBy, LocalDate orderBy, String item, String announcedFor) {
-        return "The order from " + supplier + " for " + neededBy + " must be placed by " + orderBy
-                + ", before one of its prices rises or ends. But the planned price of \"" + item
-                + "\" begins only on " + announcedFor + ". Place two orders. The plan counts " + supplier
-                + "'s charges per order only once.";
-    }
-
     // what cannot arrive in time, a sentence each
 
-    static String cannotArrive(String item, String months, String missing) {
-        return "\"" + item + "\" cannot arrive in time for " + months + ": " + missing + " are missing.";
+    static String cannotArrive(String item, String days, String missing, boolean isSeveral) {
+        return "\"" + item + "\" cannot be there on " + days + ": " + missing + " are needed"
+                + (isSeveral ? " in all" : "") + ", and the stock does not cover them.";
     }
 
     static String earliest(LocalDate arrival, String supplier, LocalDate ordered) {
@@ -109,9 +124,9 @@ final class OrderMessages {
                 + supplier + "'s announced price takes effect.";
     }
 
-    static String planForLater(String month) {
-        return "Goods must arrive by the first day of the month they are used in. Plan the run for " + month
-                + " or later, or find a supplier with a shorter lead time.";
+    static String planForLater(LocalDate day, LocalDate today) {
+        return "It is planned for " + day + (day.equals(today) ? ", today" : "")
+                + ". Make the units later, or find a supplier with a shorter lead time.";
     }
 
     static String onOrderTooLate(String quantity, String expected) {
@@ -120,12 +135,12 @@ final class OrderMessages {
 
     // the search
 
-    static String shortfallOfOrders(String month, String reason, String remedy) {
-        return CostMessages.shortfall("Orders for " + month, reason, remedy);
+    static String shortfallOfOrders(YearMonth month, String reason, String remedy) {
+        return CostMessages.shortfall("Payments in " + month, reason, remedy);
     }
 
-    static String shortfallOfItem(String item, String month, String reason, String remedy) {
-        return CostMessages.shortfall("\"" + item + "\" in " + month, reason, remedy);
+    static String shortfallOfItem(String item, String day, String reason, String remedy) {
+        return CostMessages.shortfall("\"" + item + "\" on " + day, reason, remedy);
     }
 
     static String notProven(String gap, String currency) {

@@ -28,11 +28,11 @@ final class OrderNotes {
         gap(market, plan, notes);
         freeStock(market, notes);
         quotes(plan, notes);
-        plan.orders().forEach(order -> twoDays(order, notes));
         notes.addAll(new AnnouncedPrices(market, plan.basis()).gaps());
         notes.addAll(PieceWeights.unknown(plan.orders().stream().flatMap(order -> order.listings().stream())));
         plan.stock().forEach(flow -> expired(market.book(), plan, flow, notes));
         plan.stock().forEach(flow -> tooLate(market.book(), plan, flow, notes));
+        notes.addAll(new Excess(market, plan).warnings());
         neverOrdered(market, plan, notes);
         return List.copyOf(notes);
     }
@@ -73,21 +73,6 @@ final class OrderNotes {
         return OrderMessages.priceEndsBeforeOrder(offer.supplier(), offer.item(), last, order.orderBy());
     }
 
-    /** A warning for each line whose price begins only after the day on which its order must be placed. */
-    private static void twoDays(SupplierOrder order, Set<Finding> notes) {
-        for (int line : order.notYetOffered()) {
-            Offer offer = order.listings().get(line).offer();
-            notes.add(Finding.warning(
-                    offer.origin(),
-                    OrderMessages.twoOrderDays(
-                            offer.supplier(),
-                            order.neededBy(),
-                            order.orderBy(),
-                            offer.item(),
-                            String.valueOf(order.prices().get(line).first()))));
-        }
-    }
-
     private static void expired(Book book, OrderPlan plan, StockFlow flow, Set<Finding> notes) {
         for (LotUse lot : flow.lots()) {
             if (lot.source() instanceof LotUse.Held held
@@ -98,7 +83,7 @@ final class OrderNotes {
                 notes.add(Finding.warning(
                         held.stock().lot().origin(),
                         OrderMessages.stockExpires(
-                                Quantities.of(lot.left(), flow.item()),
+                                Quantities.of(lot.left(), flow.item().item()),
                                 flow.item().name(),
                                 String.valueOf(lot.lastDay()))));
             }
@@ -114,7 +99,7 @@ final class OrderNotes {
                         || (expected != null && expires.date().isBefore(expected.date())));
     }
 
-    /** A note for goods on order that arrive after the last planned month. */
+    /** A note for goods on order that arrive after the last day of the plan. */
     private static void tooLate(Book book, OrderPlan plan, StockFlow flow, Set<Finding> notes) {
         for (LotUse lot : flow.onOrder()) {
             Day expected = lot.expected();
@@ -124,7 +109,7 @@ final class OrderNotes {
                 notes.add(Finding.note(
                         expected.origin(),
                         OrderMessages.notUsedAsExpectedTooLate(
-                                Quantities.of(lot.quantity(), flow.item()),
+                                Quantities.of(lot.quantity(), flow.item().item()),
                                 flow.item().name(),
                                 expected.date())));
             }

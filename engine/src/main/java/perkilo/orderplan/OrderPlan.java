@@ -2,9 +2,10 @@ package perkilo.orderplan;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import perkilo.costing.Market;
@@ -21,7 +22,7 @@ import perkilo.purchasing.PurchasePlan;
  * @param cost of the purchases, in home currency
  * @param bound no plan costs less than this, in home currency
  * @param proven whether no plan is cheaper
- * @param orders by the last day to place them, then by month and supplier
+ * @param orders by day, then by arrival and supplier
  * @param stock the stock of each item, in the order of the items
  */
 public record OrderPlan(
@@ -40,14 +41,29 @@ public record OrderPlan(
 
     static OrderPlan of(
             Market market, HorizonProblem basis, PurchasePlan plan, PlanCost cost, BigDecimal bound, boolean proven) {
-        List<SupplierOrder> orders = cost.orders().stream()
-                .map(order -> SupplierOrder.of(market, basis, order))
-                .sorted(Comparator.comparing(SupplierOrder::orderBy).thenComparing(SupplierOrder::period))
-                .toList();
         List<StockFlow> stock = IntStream.range(0, basis.items().size())
-                .mapToObj(item -> StockFlow.of(basis.horizon(), basis.items().get(item), bought(basis, cost, item)))
+                .mapToObj(item -> StockFlow.of(basis, basis.items().get(item), bought(basis, cost, item)))
+                .toList();
+        Map<PurchasePlan.Line, Integer> used = firstUse(stock);
+        List<SupplierOrder> orders = cost.orders().stream()
+                .map(order -> SupplierOrder.of(market, basis, order, used))
+                .sorted(Comparator.comparing(SupplierOrder::orderBy).thenComparing(SupplierOrder::arrivesOn))
                 .toList();
         return new OrderPlan(basis, plan, cost, bound, proven, orders, stock);
+    }
+
+    /** By line: the first period in which its goods are used. */
+    private static Map<PurchasePlan.Line, Integer> firstUse(List<StockFlow> stock) {
+        Map<PurchasePlan.Line, Integer> first = new HashMap<>();
+        for (StockFlow flow : stock) {
+            for (LotUse lot : flow.lots()) {
+                int period = lot.firstUse();
+                if (lot.source() instanceof LotUse.Bought bought && period >= 0) {
+                    first.put(bought.line().line(), period);
+                }
+            }
+        }
+        return first;
     }
 
     private static List<LotUse.Bought> bought(HorizonProblem basis, PlanCost cost, int item) {
@@ -64,12 +80,12 @@ public record OrderPlan(
                 .toList();
     }
 
-    /** The planned months. */
-    public List<YearMonth> months() {
-        return basis.horizon().months();
+    /** The days on which something is needed. */
+    public List<LocalDate> days() {
+        return basis.horizon().days();
     }
 
-    /** The purchases of an item for a month: one line for each pack size and supplier. */
+    /** The purchases of an item for a day: one line for each pack size and supplier. */
     public List<LineCost> purchases(int item, int period) {
         return linesOf(basis, cost, item).stream()
                 .filter(line -> line.line().period() == period)
@@ -83,7 +99,10 @@ public record OrderPlan(
 
     /** The number of suppliers who get an order. */
     public long suppliers() {
-        return cost.orders().stream().map(order -> order.vendor()).distinct().count();
+        return cost.orders().stream()
+                .map(order -> basis.supplierOf(order.vendor()))
+                .distinct()
+                .count();
     }
 
     /** All payments for the orders, in home currency. */

@@ -1,16 +1,21 @@
 package perkilo.orderplan;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import perkilo.costing.Item;
 import perkilo.costing.Market;
 import perkilo.costing.Missing;
 import perkilo.costing.RunGaps;
@@ -19,47 +24,72 @@ import perkilo.costing.Unsold;
 import perkilo.model.Book;
 import perkilo.model.Demand;
 import perkilo.model.Gaps;
+import perkilo.model.Product;
 import perkilo.model.Run;
+import perkilo.names.Names;
+import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 
 /**
- * What of a book's demand can be planned: nothing is withheld because of something else. What cannot arrive in its
- * month is planned for the first month in which it can; what cannot be met at all, or is not known, is left out and
- * named.
+ * What of a book's demand can be planned: nothing is withheld because of something else. What cannot be there on its
+ * day is planned for the first day on which it can; what cannot be met at all, or is not known, is left out and named.
  */
 final class Plannable {
 
     private final Market market;
+    private final Market later;
     private final Book book;
-    private Horizon horizon;
+    private final WorkDays workDays;
+    private final LocalDate today;
     private final List<LateNeed> late = new ArrayList<>();
     private final List<NotCovered> notCovered = new ArrayList<>();
     private final Set<Finding> problems = new LinkedHashSet<>();
+    private final Set<String> withoutSafety = new HashSet<>();
     private List<PlannedRun> runs = List.of();
-    private List<HorizonItem> items = List.of();
+    private List<Wanted> items = List.of();
 
-    private Plannable(Market market, Horizon horizon) {
+    private Plannable(Market market, Market later) {
         this.market = market;
+        this.later = later;
         this.book = market.book();
-        this.horizon = horizon;
+        this.workDays = WorkDays.of(book);
+        this.today = book.settings().costingDate();
     }
 
-    /** The part of a book's demand that can be planned over a horizon, which may grow for what is late. */
-    static Plannable of(Market market, Horizon horizon) {
-        Plannable plannable = new Plannable(market, horizon);
+    /**
+     * The part of a book's demand that can be planned.
+     *
+     * @param market the offers until the last day of the demand
+     * @param later the offers after that as well
+     */
+    static Plannable of(Market market, Market later) {
+        Plannable plannable = new Plannable(market, later);
         plannable.find();
         return plannable;
     }
 
-    /** The months that are planned. */
+    /** The days of the plan. */
     Horizon horizon() {
-        return horizon;
+        return new PlanDays(later, workDays, withoutSafety).of(items);
     }
 
-    /** The purchase problem of what can be planned. */
-    HorizonProblem problem() {
-        return HorizonProblem.of(market, horizon, runs, items);
+    /**
+     * The purchase problem of what can be planned.
+     *
+     * @param offers until the end of the plan
+     */
+    HorizonProblem problem(Market offers) {
+        Horizon horizon = horizon();
+        SafetyStock safety = new SafetyStock(offers, workDays, withoutSafety);
+        return HorizonProblem.of(
+                offers,
+                horizon,
+                workDays,
+                runs,
+                items.stream()
+                        .map(item -> HorizonItem.of(horizon, item, safety.of(horizon, item)))
+                        .toList());
     }
 
     /** What is late or not covered. */
@@ -75,21 +105,26 @@ final class Plannable {
     /** Leaves out what a search found to be impossible; whether anything was left out. */
     boolean leaveOut(HorizonProblem basis, int index, int period, String why) {
         String name = basis.items().get(index).name();
-        HorizonItem item = items.stream()
-                .filter(one -> one.name().equals(name))
+        Wanted item = items.stream()
+                .filter(one -> one.item().name().equals(name))
                 .findFirst()
                 .orElse(null);
         if (item == null) {
             return false;
         }
-        boolean ofPeriod = item.uses().stream().anyMatch(use -> use.run().period() == period);
-        HorizonItem left = withoutUses(item, use -> !ofPeriod || use.run().period() == period, why);
-        List<HorizonItem> others = new ArrayList<>(items);
+        if (!basis.items().get(index).safety().isNone() && withoutSafety.add(Names.key(name))) {
+            problems.add(Finding.warning(item.item().origin(), OrderMessages.safetyNotKept(name)));
+            return true;
+        }
+        LocalDate day = basis.horizon().day(period);
+        boolean ofDay = item.uses().stream().anyMatch(use -> use.day().equals(day));
+        Wanted left = withoutUses(item, use -> !ofDay || use.day().equals(day), why);
+        List<Wanted> others = new ArrayList<>(items);
         int place = others.indexOf(item);
-        if (left.uses().isEmpty()) {
-            others.remove(place);
-        } else {
+        if (left.isPlanned()) {
             others.set(place, left);
+        } else {
+            others.remove(place);
         }
         items = List.copyOf(others);
         return left.uses().size() < item.uses().size();
@@ -105,6 +140,7 @@ final class Plannable {
         for (Gaps.Gap gap : book.gaps().of(Gaps.Kind.DEMAND)) {
             notCovered.add(unreadable(gap));
         }
+        LocalDate last = Horizon.lastDay(book);
         for (Demand demand : book.demand()) {
             Run run = new Run.OfProduct(demand.product(), demand.units(), demand.origin());
             RunGaps gaps = RunGaps.of(book, run);
@@ -112,9 +148,9 @@ final class Plannable {
             if (isUnreadable(demand)) {
                 continue;
             }
-            if (gaps.isAll() || horizon.periodOf(neededBy) >= Horizon.LONGEST) {
+            if (gaps.isAll() || neededBy.isAfter(last)) {
                 String why =
-                        gaps.isAll() ? gaps.missing().get(0).why() : "more than " + Horizon.LONGEST + " months ahead";
+                        gaps.isAll() ? gaps.missing().get(0).why() : "more than " + Horizon.MOST + " days with needs";
                 notCovered.add(new NotCovered(
                         demand.product(), neededBy, demand.units().value(), "units", why, demand.origin()));
                 continue;
@@ -125,18 +161,39 @@ final class Plannable {
                 }
             }
             RunNeeds needs = RunNeeds.of(book, run).without(gaps.leftOut());
-            known.add(new PlannedRun(demand, Math.max(0, horizon.periodOf(neededBy)), needs));
+            known.add(new PlannedRun(demand, neededBy.minusDays(leadDays(demand)), needs));
         }
         runs = List.copyOf(known);
-        extend();
-        List<HorizonItem> plannable = new ArrayList<>();
-        for (HorizonItem item : HorizonItem.of(market, horizon, runs)) {
-            HorizonItem kept = kept(item);
-            if (!kept.uses().isEmpty()) {
+        List<Wanted> plannable = new ArrayList<>();
+        for (List<HorizonItem.Use> uses : usesByItem().values()) {
+            Wanted kept = kept(uses);
+            if (kept.isPlanned()) {
                 plannable.add(kept);
             }
         }
         items = List.copyOf(plannable);
+    }
+
+    /** The days before the units on which goods are needed: of the product, else of all; zero if not said. */
+    private int leadDays(Demand demand) {
+        Figure own = book.product(demand.product()).map(Product::leadDays).orElse(null);
+        Figure all = book.settings().ordering().makingLeadDays();
+        Figure days = own == null ? all : own;
+        return days == null ? 0 : days.value().setScale(0, RoundingMode.CEILING).intValueExact();
+    }
+
+    /** By item, in the order in which they are first needed: the runs that need it, for goods that must be bought. */
+    private Map<String, List<HorizonItem.Use>> usesByItem() {
+        Map<String, List<HorizonItem.Use>> byName = new LinkedHashMap<>();
+        for (PlannedRun run : runs) {
+            for (Item item : run.needs().items()) {
+                if (market.housePrice(item).isEmpty()) {
+                    byName.computeIfAbsent(Names.key(item.name()), key -> new ArrayList<>())
+                            .add(new HorizonItem.Use(run, item, run.goodsNeeded(), BigDecimal.ZERO));
+                }
+            }
+        }
+        return byName;
     }
 
     private NotCovered unreadable(Gaps.Gap gap) {
@@ -157,136 +214,93 @@ final class Plannable {
         return !book.gaps().of(Gaps.Kind.DEMAND, demand.origin().where()).isEmpty();
     }
 
-    /** Adds months for items whose first delivery comes after the last month. */
-    private void extend() {
-        int periods = horizon.periods();
-        for (HorizonItem item : HorizonItem.of(market, horizon, runs)) {
-            int first = firstPeriod(item);
-            if (!shortPeriods(item).isEmpty() && first < Horizon.LONGEST) {
-                periods = Math.max(periods, first + 1);
-            }
-        }
-        horizon = horizon.ofMonths(periods);
-    }
-
-    private HorizonItem kept(HorizonItem item) {
+    private Wanted kept(List<HorizonItem.Use> uses) {
+        Item item = uses.get(0).item();
+        Wanted all = new Wanted(item, uses, StockOnHand.of(book, item));
         List<Gaps.Gap> stock = book.gaps().of(Gaps.Kind.STOCK, item.name());
         if (!stock.isEmpty()) {
-            return withoutUses(
-                    item,
-                    use -> true,
-                    "its stock has an " + errorIn(stock.get(0).origin()));
+            String why = "its stock has an " + errorIn(stock.get(0).origin());
+            return withoutUses(all, use -> true, why);
         }
-        problems.addAll(new AnnouncedPrices(market, horizon, List.of(item)).unmeasured(item.item()));
-        List<Finding> unmeasured = StockOnHand.problems(book, item.item());
+        problems.addAll(new AnnouncedPrices(market, Horizon.lastDay(book), List.of(item.name())).unmeasured(item));
+        List<Finding> unmeasured = StockOnHand.problems(book, item);
         if (!unmeasured.isEmpty()) {
             problems.addAll(unmeasured);
-            return withoutUses(item, use -> true, errorIn(unmeasured.get(0).origin()));
+            return withoutUses(all, use -> true, errorIn(unmeasured.get(0).origin()));
         }
-        List<Integer> missing = shortPeriods(item);
-        if (missing.isEmpty()) {
-            return overdue(item, Set.of());
-        }
-        if (market.listings(item.name()).isEmpty()) {
-            Optional<String> reported = book.gaps().whyNoPrice(item.name());
-            if (reported.isEmpty()) {
-                problems.add(Finding.error(item.item().origin(), Unsold.why(book, item.item())));
-            }
-            String why = reported.orElse("no offer");
-            return overdue(withoutUses(item, use -> missing.contains(use.run().period()), why), Set.of());
-        }
-        TooEarly early = new TooEarly(market, horizon);
-        early.problem(item).ifPresent(problems::add);
-        int first = firstPeriod(item);
-        List<Integer> tooEarly =
-                missing.stream().filter(period -> period < first).toList();
-        if (tooEarly.isEmpty()) {
-            return overdue(item, Set.of());
-        }
-        if (first >= horizon.periods()) {
-            return overdue(
-                    withoutUses(item, use -> tooEarly.contains(use.run().period()), "no delivery within the horizon"),
-                    Set.of());
-        }
-        return shifted(item, tooEarly, first);
+        return timed(all, new ItemOffers(later, workDays, item));
     }
 
-    /** The item with the needs of some months moved to a later one. */
-    private HorizonItem shifted(HorizonItem item, List<Integer> from, int to) {
+    /** The item with its needs on the days on which they can be met; what is late or not covered is named. */
+    private Wanted timed(Wanted all, ItemOffers offers) {
+        List<HorizonItem.Use> needed =
+                all.uses().stream().filter(use -> use.item().isNeeded()).toList();
+        IdentityHashMap<HorizonItem.Use, HorizonItem.Use> planned =
+                new Timing(today, offers, all.stock(), needed).planned();
         List<HorizonItem.Use> uses = new ArrayList<>();
-        Set<HorizonItem.Use> moved = new LinkedHashSet<>();
-        for (HorizonItem.Use use : item.uses()) {
-            if (from.contains(use.run().period()) && use.item().isNeeded()) {
-                moved.add(use);
-                PlannedRun later =
-                        new PlannedRun(use.run().demand(), to, use.run().needs());
-                uses.add(new HorizonItem.Use(later, use.item()));
-            } else {
-                uses.add(use);
+        List<HorizonItem.Use> waiting = new ArrayList<>();
+        List<HorizonItem.Use> lacking = new ArrayList<>();
+        for (HorizonItem.Use use : all.uses()) {
+            HorizonItem.Use then = planned.getOrDefault(use, use);
+            uses.add(then);
+            if (then.day().isAfter(use.run().goodsNeeded()) && then.quantity().signum() > 0) {
+                waiting.add(then);
+            }
+            if (then.notCovered().signum() > 0) {
+                lacking.add(then);
             }
         }
-        late(item, moved, horizon.firstDay(to));
-        overdue(item, moved);
-        return item.withUses(uses);
-    }
-
-    /** Names needs before the costing date that are not named yet; the stock covers them today. */
-    private HorizonItem overdue(HorizonItem item, Set<HorizonItem.Use> named) {
-        Set<HorizonItem.Use> past = new LinkedHashSet<>();
-        for (HorizonItem.Use use : item.uses()) {
-            LocalDate neededBy = use.run().demand().neededBy().date();
-            if (!named.contains(use) && use.item().isNeeded() && neededBy.isBefore(horizon.today())) {
-                past.add(use);
-            }
+        late(all.item(), waiting);
+        new TooEarly(today, all, offers).problem(waiting).ifPresent(problems::add);
+        if (!lacking.isEmpty()) {
+            notCovered(all.item(), lacking, whyNotCovered(all.item(), offers));
         }
-        late(item, past, horizon.today());
-        return item;
+        return all.with(uses);
     }
 
-    private void late(HorizonItem item, Set<HorizonItem.Use> uses, LocalDate possibleOn) {
-        Map<LocalDate, List<PlannedRun>> byDay = new LinkedHashMap<>();
+    private String whyNotCovered(Item item, ItemOffers offers) {
+        if (!offers.isEmpty()) {
+            return "no delivery on any day";
+        }
+        Optional<String> reported = book.gaps().whyNoPrice(item.name());
+        if (reported.isEmpty()) {
+            problems.add(Finding.error(item.origin(), Unsold.why(book, item)));
+        }
+        return reported.orElse("no offer");
+    }
+
+    /** Names late needs: one entry for each day on which they are needed, and on which they are possible. */
+    private void late(Item item, List<HorizonItem.Use> uses) {
+        Map<List<LocalDate>, List<PlannedRun>> byDay =
+                new TreeMap<>(Comparator.<List<LocalDate>, LocalDate>comparing(days -> days.get(0))
+                        .thenComparing(days -> days.get(1)));
         for (HorizonItem.Use use : uses) {
-            byDay.computeIfAbsent(use.run().demand().neededBy().date(), day -> new ArrayList<>())
+            byDay.computeIfAbsent(List.of(use.run().goodsNeeded(), use.day()), day -> new ArrayList<>())
                     .add(use.run());
         }
-        byDay.forEach((day, waiting) -> late.add(new LateNeed(item.name(), day, possibleOn, waiting)));
+        byDay.forEach((days, runsOfDay) -> late.add(new LateNeed(item.name(), days.get(0), days.get(1), runsOfDay)));
+    }
+
+    private void notCovered(Item item, List<HorizonItem.Use> uses, String why) {
+        Map<LocalDate, BigDecimal> byDay = new TreeMap<>();
+        uses.forEach(use -> byDay.merge(use.run().goodsNeeded(), use.notCovered(), BigDecimal::add));
+        byDay.forEach((day, quantity) ->
+                notCovered.add(new NotCovered(item.name(), day, quantity, item.unit(), why, item.origin())));
     }
 
     /** The item without some of its uses, which are named as not covered by day. */
-    private HorizonItem withoutUses(HorizonItem item, Predicate<HorizonItem.Use> which, String why) {
+    private Wanted withoutUses(Wanted item, Predicate<HorizonItem.Use> which, String why) {
         List<HorizonItem.Use> kept = new ArrayList<>();
-        Map<LocalDate, BigDecimal> byDay = new LinkedHashMap<>();
-        Origin origin = item.item().origin();
+        List<HorizonItem.Use> gone = new ArrayList<>();
         for (HorizonItem.Use use : item.uses()) {
             if (which.test(use) && use.item().isNeeded()) {
-                byDay.merge(use.run().demand().neededBy().date(), use.item().needed(), BigDecimal::add);
+                gone.add(new HorizonItem.Use(use.run(), use.item(), use.day(), use.quantity()));
             } else {
                 kept.add(use);
             }
         }
-        byDay.forEach((day, quantity) -> notCovered.add(
-                new NotCovered(item.name(), day, quantity, item.item().unit(), why, origin)));
-        return item.withUses(kept);
-    }
-
-    private int firstPeriod(HorizonItem item) {
-        return market.listings(item.name()).stream()
-                .map(listing -> OrderMonths.arrival(market.prices(), listing))
-                .min(Comparator.naturalOrder())
-                .map(horizon::firstPeriodFrom)
-                .orElse(Integer.MAX_VALUE);
-    }
-
-    private static List<Integer> shortPeriods(HorizonItem item) {
-        List<BigDecimal> net =
-                item.asNeed(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO).net();
-        List<Integer> periods = new ArrayList<>();
-        for (int period = 0; period < net.size(); period++) {
-            if (net.get(period).signum() > 0) {
-                periods.add(period);
-            }
-        }
-        return periods;
+        notCovered(item.item(), gone, why);
+        return item.with(kept);
     }
 
     private static String errorIn(Origin origin) {

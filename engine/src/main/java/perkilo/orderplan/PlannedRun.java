@@ -1,5 +1,6 @@
 package perkilo.orderplan;
 
+import java.time.LocalDate;
 import perkilo.costing.RunNeeds;
 import perkilo.model.Demand;
 
@@ -7,7 +8,8 @@ import perkilo.model.Demand;
  * The run for a row of the demand.
  *
  * @param demand the row
- * @param period the month of the run
+ * @param goodsNeeded the day on which its materials and components are needed: the days that making takes before the
+ *     units are
  * @param needs of the run
  */
-public record PlannedRun(Demand demand, int period, RunNeeds needs) {}
+public record PlannedRun(Demand demand, LocalDate goodsNeeded, RunNeeds needs) {}

@@ -3,6 +3,7 @@ package perkilo.orderplan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.model.Supplier;
@@ -13,7 +14,7 @@ import perkilo.purchasing.LineCost;
  *
  * @param items the cost of not using each chosen offer; the most expensive items first
  * @param suppliers the cost of not using each supplier; those who are paid most first
- * @param shifts the cost of each order a month earlier or later
+ * @param shifts the cost of each order for the day before or after
  * @param lines the cost of more packs of each line
  * @param minimums the packs and minimums that cost most, the most expensive first; at most ten
  * @param leftOut number of questions that were not asked, to save time
@@ -43,7 +44,7 @@ public record Reasons(
     }
 
     /**
-     * Packs of one offer, in all months together.
+     * Packs of one offer, in all.
      *
      * @param listing the offer
      * @param packs the number of packs
@@ -51,6 +52,16 @@ public record Reasons(
      */
     public record Packs(
             Listing listing, long packs, @Nullable LocalDate from) {
+
+        /** Whether other packs are of the same offer at the same price. */
+        boolean isOfPriceOf(Packs other) {
+            return listing.equals(other.listing) && Objects.equals(from, other.from);
+        }
+
+        /** These packs and others at the same price. */
+        Packs and(Packs more) {
+            return new Packs(listing, packs + more.packs, from);
+        }
 
         /** In words: {@code 3 × 25 kg from Oleo}; {@code at the price of} a day, if the price is announced. */
         public String words() {
@@ -89,14 +100,16 @@ public record Reasons(
     public record Without(Supplier supplier, int orders, BigDecimal landed, Difference difference) {}
 
     /**
-     * The same plan with an order a month earlier or later, together with the order of that month if there is one.
+     * The same plan with an order for the day with needs before or after, together with the supplier's order for that
+     * day if there is one.
      *
      * @param order index among the plan's orders
-     * @param months −1 or 1
-     * @param joins whether the supplier has an order in that month already
+     * @param by −1 or 1
+     * @param to the day that its goods are bought for then
+     * @param joins whether the supplier has an order for that day already
      * @param difference of the changed plan
      */
-    public record Shift(int order, int months, boolean joins, Difference difference) {}
+    public record Shift(int order, int by, LocalDate to, boolean joins, Difference difference) {}
 
     /**
      * The same plan with more packs of one line.

@@ -69,15 +69,7 @@ final class Replanning {
             return new Answer(
                     Optional.empty(), new Difference.NotPossible(WhyMessages.noOtherOffer(List.copyOf(unsold))));
         }
-        return ask(
-                new PurchaseProblem(
-                        problem.periods(),
-                        problem.needs(),
-                        problem.vendors(),
-                        quotes,
-                        problem.cashPerPeriod(),
-                        problem.cashTotal()),
-                kept);
+        return ask(problem.withOffers(problem.vendors(), quotes), kept);
     }
 
     /** A plan for another problem with the same quotes in the same order. */

@@ -3,40 +3,46 @@ package perkilo.orderplan;
 import static java.math.BigDecimal.ZERO;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import perkilo.purchasing.Need;
 
 /**
- * The stock of one item, month by month. Quantities are in kilograms or pieces.
+ * The stock of one item, day by day. Quantities are in kilograms or pieces.
  *
  * @param item the item
- * @param lots what is on the shelf, on order, and bought, in the order of use: by the last month in which they can be
- *     used, purchases after the rest, then by arrival
- * @param months as many as the horizon has
+ * @param lots what is on the shelf, on order, and bought, in the order of use: by the last day on which they can be
+ *     used, stock before goods on order before purchases, then by arrival
+ * @param days as many as the horizon has
  */
-public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months) {
+public record StockFlow(HorizonItem item, List<LotUse> lots, List<Day> days) {
+
+    private static final Comparator<LotUse> ORDER_OF_USE = Comparator.comparing(
+                    LotUse::lastDay, Comparator.nullsLast(Comparator.<LocalDate>naturalOrder()))
+            .thenComparing(LotUse::isBought)
+            .thenComparing(LotUse::isOnOrder)
+            .thenComparing(LotUse::from);
 
     public StockFlow {
         lots = List.copyOf(lots);
-        months = List.copyOf(months);
+        days = List.copyOf(days);
     }
 
     /**
-     * One month.
+     * One day of the horizon.
      *
      * @param opening stock at its start that can be used or has just expired
-     * @param delivered goods on order that arrive for it
-     * @param bought purchases that arrive for it
-     * @param used in it
-     * @param expired what expires unused in it
-     * @param closing {@code opening + delivered + bought − used − expired}: stock that can be used later
+     * @param delivered goods on order that arrive for it, since the day before
+     * @param bought purchases that arrive for it, since the day before
+     * @param used on it
+     * @param expired what expires unused, from it on and before the next
+     * @param closing {@code opening + delivered + bought − used − expired}: stock that can be used on later days
      * @param onShelf stock at its end with expired goods: the basis of the holding cost
      */
-    public record Month(
+    public record Day(
             BigDecimal opening,
             BigDecimal delivered,
             BigDecimal bought,
@@ -45,16 +51,14 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
             BigDecimal closing,
             BigDecimal onShelf) {}
 
-    /** Uses the lots of an item month by month: of all usable lots, the one that expires first. */
-    static StockFlow of(Horizon horizon, HorizonItem item, List<LotUse.Bought> purchases) {
+    /** Uses the lots of an item day by day: of all usable lots, the one that expires first. */
+    static StockFlow of(HorizonProblem basis, HorizonItem item, List<LotUse.Bought> purchases) {
         List<LotUse> lots = new ArrayList<>();
-        item.stock().forEach(stock -> lots.add(unused(stock)));
-        purchases.forEach(bought -> lots.add(unused(horizon, item, bought)));
-        lots.sort(Comparator.comparingInt(LotUse::lastPeriod)
-                .thenComparing(LotUse::isBought)
-                .thenComparingInt(LotUse::arrival));
-        List<LotUse> used = useUp(horizon, item, lots);
-        return new StockFlow(item, used, months(horizon, used));
+        item.stock().forEach(stock -> lots.add(unused(basis.horizon(), stock)));
+        purchases.forEach(bought -> lots.add(unused(basis, item, bought)));
+        lots.sort(ORDER_OF_USE);
+        List<LotUse> used = useUp(basis.horizon(), item, lots);
+        return new StockFlow(item, used, days(basis.horizon(), used));
     }
 
     /** The stock at the end of the horizon that can be used later. */
@@ -66,19 +70,23 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
     public List<LotUse> onOrder() {
         return lots.stream()
                 .filter(LotUse::isOnOrder)
-                .sorted(Comparator.comparingInt(LotUse::arrival))
+                .sorted(Comparator.comparing(LotUse::from))
                 .toList();
     }
 
-    private static LotUse unused(StockOnHand stock) {
-        int last = Need.lastPeriod(stock.arrival(), stock.usablePeriods());
-        return new LotUse(new LotUse.Held(stock), stock.quantity(), stock.arrival(), last, stock.lastDay(), List.of());
+    private static LotUse unused(Horizon horizon, StockOnHand stock) {
+        int arrival = horizon.periodFrom(stock.from());
+        int last = horizon.lastUse(stock.lastDay());
+        return new LotUse(
+                new LotUse.Held(stock), stock.quantity(), stock.from(), arrival, last, stock.lastDay(), List.of());
     }
 
-    private static LotUse unused(Horizon horizon, HorizonItem item, LotUse.Bought bought) {
+    private static LotUse unused(HorizonProblem basis, HorizonItem item, LotUse.Bought bought) {
+        LocalDate from = basis.arrival(bought.line().line());
+        LocalDate lastDay = item.lastDay(from);
+        int last = basis.horizon().lastUse(lastDay);
         int arrival = bought.line().line().period();
-        int last = Need.lastPeriod(arrival, item.usablePeriods());
-        return new LotUse(bought, bought.line().quantity(), arrival, last, item.lastDay(horizon, arrival), List.of());
+        return new LotUse(bought, bought.line().quantity(), from, arrival, last, lastDay, List.of());
     }
 
     private static List<LotUse> useUp(Horizon horizon, HorizonItem item, List<LotUse> lots) {
@@ -103,11 +111,12 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
     }
 
     private static LotUse withUse(LotUse lot, List<BigDecimal> used) {
-        return new LotUse(lot.source(), lot.quantity(), lot.arrival(), lot.lastPeriod(), lot.lastDay(), used);
+        return new LotUse(
+                lot.source(), lot.quantity(), lot.from(), lot.arrival(), lot.lastPeriod(), lot.lastDay(), used);
     }
 
-    private static List<Month> months(Horizon horizon, List<LotUse> lots) {
-        List<Month> months = new ArrayList<>();
+    private static List<Day> days(Horizon horizon, List<LotUse> lots) {
+        List<Day> days = new ArrayList<>();
         BigDecimal opening =
                 lots.stream().filter(LotUse::isOnShelf).map(LotUse::quantity).reduce(ZERO, BigDecimal::add);
         BigDecimal expiredSoFar = ZERO;
@@ -124,10 +133,10 @@ public record StockFlow(HorizonItem item, List<LotUse> lots, List<Month> months)
             BigDecimal closing =
                     opening.add(delivered).add(bought).subtract(used).subtract(expired);
             expiredSoFar = expiredSoFar.add(expired);
-            months.add(new Month(opening, delivered, bought, used, expired, closing, closing.add(expiredSoFar)));
+            days.add(new Day(opening, delivered, bought, used, expired, closing, closing.add(expiredSoFar)));
             opening = closing;
         }
-        return months;
+        return days;
     }
 
     private static BigDecimal arriving(List<LotUse> lots, int period, Predicate<LotUse> which) {

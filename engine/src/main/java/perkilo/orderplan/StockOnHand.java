@@ -12,6 +12,7 @@ import perkilo.model.Book;
 import perkilo.model.Material;
 import perkilo.model.StockLot;
 import perkilo.names.Names;
+import perkilo.origin.Day;
 import perkilo.origin.Figure;
 import perkilo.origin.Finding;
 import perkilo.purchasing.Need;
@@ -22,51 +23,52 @@ import perkilo.units.Measure;
  *
  * @param lot its row
  * @param quantity in kilograms or pieces
- * @param arrival the first month in which it is there: the first of all if on the shelf or overdue; may be after the
- *     last
+ * @param from the day from which it is there: the costing date if it is on the shelf or overdue
  * @param lastDay the last day it may be used: as typed; else, for goods on order, the end of the material's shelf life
  *     from their arrival; null if unknown
- * @param usablePeriods the number of months, from its arrival on, in which it may be used: those that end on or before
- *     its last day; {@link Need#UNLIMITED} if no last day is known
  */
 public record StockOnHand(
         StockLot lot,
         BigDecimal quantity,
-        int arrival,
-        @Nullable LocalDate lastDay,
-        int usablePeriods) {
+        LocalDate from,
+        @Nullable LocalDate lastDay) {
 
-    /** The lots of an item, those that expire first at the front, then in the order of the sheet. */
-    static List<StockOnHand> of(Book book, Horizon horizon, Item item) {
+    /** What is used first: what expires first, then stock before goods on order, then what is there first. */
+    static final Comparator<StockOnHand> ORDER_OF_USE = Comparator.comparing(
+                    (StockOnHand stock) -> stock.lastDay(), Comparator.nullsLast(Comparator.<LocalDate>naturalOrder()))
+            .thenComparing(stock -> stock.lot().isOnOrder())
+            .thenComparing(StockOnHand::from);
+
+    /** The lots of an item, those that are used first at the front, then in the order of the sheet. */
+    static List<StockOnHand> of(Book book, Item item) {
         String key = Names.key(item.name());
         return book.stock().stream()
                 .filter(lot -> Names.key(lot.item()).equals(key))
                 .filter(lot -> perUnit(lot, item).isPresent())
-                .map(lot -> of(lot, horizon, item))
-                .sorted(Comparator.comparing(StockOnHand::lastDay, Comparator.nullsLast(Comparator.naturalOrder())))
+                .map(lot -> of(lot, book.settings().costingDate(), item))
+                .sorted(ORDER_OF_USE)
                 .toList();
     }
 
-    private static StockOnHand of(StockLot lot, Horizon horizon, Item item) {
+    private static StockOnHand of(StockLot lot, LocalDate today, Item item) {
         BigDecimal quantity = lot.quantity().value().multiply(perUnit(lot, item).orElseThrow());
-        int arrival =
-                lot.expected() == null ? 0 : horizon.arrival(lot.expected().date());
-        LocalDate last = lastDay(lot, horizon, item);
-        int usable = last == null ? Need.UNLIMITED : Math.max(0, horizon.usablePeriods(last) - arrival);
-        return new StockOnHand(lot, quantity, arrival, last, usable);
+        Day expected = lot.expected();
+        LocalDate from = expected == null || expected.date().isBefore(today) ? today : expected.date();
+        return new StockOnHand(lot, quantity, from, lastDay(lot, from, item));
     }
 
-    private static @Nullable LocalDate lastDay(StockLot lot, Horizon horizon, Item item) {
-        if (lot.expires() != null) {
-            return lot.expires().date();
+    private static @Nullable LocalDate lastDay(StockLot lot, LocalDate from, Item item) {
+        Day expires = lot.expires();
+        if (expires != null) {
+            return expires.date();
         }
-        int months = HorizonItem.usablePeriods(item);
-        if (lot.expected() == null || months == Need.UNLIMITED) {
-            return null;
-        }
-        LocalDate expected = lot.expected().date();
-        LocalDate arrives = horizon.isOverdue(expected) ? horizon.today() : expected;
-        return arrives.plusMonths(months).minusDays(1);
+        ShelfLife life = ShelfLife.of(item);
+        return lot.expected() == null || life == null ? null : life.lastDay(from);
+    }
+
+    /** Whether it can be used on a day. */
+    boolean isGoodOn(LocalDate day) {
+        return !from.isAfter(day) && (lastDay == null || !lastDay.isBefore(day));
     }
 
     /** An error for each lot whose unit does not fit its item. */
@@ -80,8 +82,12 @@ public record StockOnHand(
     }
 
     /** The lot for the planner. */
-    Need.Lot asLot() {
-        return new Need.Lot(quantity, arrival, usablePeriods);
+    Need.Lot asLot(Horizon horizon) {
+        int arrival = horizon.periodFrom(from);
+        int last = horizon.lastUse(lastDay);
+        int usable = last == Need.UNLIMITED ? last : Math.max(0, last - arrival + 1);
+        int early = arrival < horizon.periods() ? Horizon.daysBetween(from, horizon.day(arrival)) : 0;
+        return new Need.Lot(quantity, arrival, usable, early);
     }
 
     /** The material's density; null for a component, or if unknown. */

@@ -3,90 +3,71 @@ package perkilo.orderplan;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import perkilo.costing.Listing;
-import perkilo.costing.Market;
 import perkilo.origin.Finding;
 
-/** Months whose goods cannot arrive in time. */
+/** Needs whose goods cannot arrive in time. */
 final class TooEarly {
 
-    private final Market market;
-    private final Horizon horizon;
+    private final LocalDate today;
+    private final Wanted item;
+    private final ItemOffers offers;
 
-    TooEarly(Market market, Horizon horizon) {
-        this.market = market;
-        this.horizon = horizon;
+    TooEarly(LocalDate today, Wanted item, ItemOffers offers) {
+        this.today = today;
+        this.item = item;
+        this.offers = offers;
     }
 
     /**
-     * An error for an item that the stock does not cover in a month, and that no supplier delivers by that month's
-     * first day. It names the months, the fastest supplier, and the first day on which they can deliver.
+     * An error for the needs of an item that neither stock nor an order can meet on their day, if somebody sells it. It
+     * names the days, the fastest supplier, and the first day on which they can deliver.
+     *
+     * @param late the needs that are planned for a later day
      */
-    Optional<Finding> problem(HorizonItem item) {
-        Optional<Listing> fastest = fastest(item);
-        if (fastest.isEmpty()) {
-            return Optional.empty();
-        }
-        List<BigDecimal> missing =
-                item.asNeed(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO).net();
-        int first = horizon.firstPeriodFrom(OrderMonths.arrival(market.prices(), fastest.orElseThrow()));
-        List<Integer> late = shortPeriods(missing, first);
-        return late.isEmpty()
-                ? Optional.empty()
-                : Optional.of(problem(item, fastest.orElseThrow(), late, missing, first));
+    Optional<Finding> problem(List<HorizonItem.Use> late) {
+        List<HorizonItem.Use> waiting = late.stream()
+                .filter(use ->
+                        !use.run().goodsNeeded().isBefore(today) || use.day().isAfter(today))
+                .toList();
+        return waiting.isEmpty() ? Optional.empty() : Optional.of(problemOf(waiting));
     }
 
-    private Optional<Listing> fastest(HorizonItem item) {
-        return market.listings(item.name()).stream()
-                .min(Comparator.comparing(listing -> OrderMonths.arrival(market.prices(), listing)));
-    }
-
-    private List<Integer> shortPeriods(List<BigDecimal> missing, int before) {
-        List<Integer> periods = new ArrayList<>();
-        for (int period = 0; period < Math.min(before, horizon.periods()); period++) {
-            if (missing.get(period).signum() > 0) {
-                periods.add(period);
-            }
-        }
-        return periods;
-    }
-
-    private Finding problem(
-            HorizonItem item, Listing fastest, List<Integer> periods, List<BigDecimal> missing, int first) {
-        String months = periods.stream().map(period -> horizon.name(period)).collect(Collectors.joining(", "));
-        BigDecimal quantity = periods.stream().map(missing::get).reduce(BigDecimal.ZERO, BigDecimal::add);
-        HorizonItem.Use use = item.uses().stream()
-                .filter(one -> periods.contains(one.run().period()))
-                .findFirst()
-                .orElse(item.uses().get(0));
+    private Finding problemOf(List<HorizonItem.Use> waiting) {
+        String days = waiting.stream()
+                .map(use -> use.run().goodsNeeded().toString())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        BigDecimal quantity = waiting.stream().map(use -> use.item().needed()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        LocalDate last = waiting.stream()
+                .map(HorizonItem.Use::day)
+                .max(LocalDate::compareTo)
+                .orElseThrow();
         List<String> sentences = new ArrayList<>();
-        sentences.add(OrderMessages.cannotArrive(item.name(), months, Quantities.of(quantity, item)));
-        sentences.add(earliest(fastest));
-        sentences.add(OrderMessages.planForLater(horizon.name(first)));
-        sentences.addAll(onOrder(item, periods.get(0)));
+        sentences.add(OrderMessages.cannotArrive(
+                item.item().name(), days, Quantities.of(quantity, item.item()), waiting.size() > 1));
+        offers.fastest().ifPresent(fastest -> sentences.add(earliest(fastest)));
+        sentences.add(OrderMessages.planForLater(last, today));
+        sentences.addAll(onOrder(waiting.get(0).run().goodsNeeded()));
         String text = String.join(" ", sentences);
-        return Finding.error(use.run().demand().origin(), text);
+        return Finding.error(waiting.get(0).run().demand().origin(), text);
     }
 
-    private String earliest(Listing fastest) {
-        LocalDate arrival = OrderMonths.arrival(market.prices(), fastest);
-        LocalDate ordered = OrderMonths.firstOrderDay(market.prices(), fastest.offer());
-        String supplier = fastest.supplier().name();
-        return ordered.isAfter(horizon.today())
-                ? OrderMessages.earliestOnceAnnounced(arrival, supplier, ordered)
-                : OrderMessages.earliest(arrival, supplier, ordered);
+    private String earliest(ItemOffers.Fastest fastest) {
+        String supplier = fastest.listing().supplier().name();
+        return fastest.announced()
+                ? OrderMessages.earliestOnceAnnounced(fastest.arrival(), supplier, fastest.ordered())
+                : OrderMessages.earliest(fastest.arrival(), supplier, fastest.ordered());
     }
 
     /** A sentence for each lot on order that arrives too late. */
-    private static List<String> onOrder(HorizonItem item, int from) {
+    private List<String> onOrder(LocalDate from) {
         return item.stock().stream()
-                .filter(stock -> stock.lot().isOnOrder() && stock.arrival() > from)
+                .filter(stock -> stock.lot().isOnOrder() && stock.from().isAfter(from))
                 .map(stock -> OrderMessages.onOrderTooLate(
-                        Quantities.of(stock.quantity(), item),
+                        Quantities.of(stock.quantity(), item.item()),
                         String.valueOf(stock.lot().expected())))
                 .toList();
     }

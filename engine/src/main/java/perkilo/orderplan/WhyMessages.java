@@ -20,8 +20,8 @@ final class WhyMessages {
                 + from + " " + unit + ".";
     }
 
-    static String wouldBeMissing(String item, String month) {
-        return "\"" + item + "\" would be missing in " + month + ".";
+    static String wouldBeMissing(String item, String day) {
+        return "\"" + item + "\" would be missing on " + day + ".";
     }
 
     static String breaksLimit() {

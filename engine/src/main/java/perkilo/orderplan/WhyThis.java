@@ -160,15 +160,20 @@ public final class WhyThis {
     private static Reasons.Without without(Market market, OrderPlan plan, Replanning replanning, int vendor) {
         Supplier supplier = market.suppliers().get(vendor);
         List<SupplierOrder> orders = plan.orders().stream()
-                .filter(order -> order.cost().vendor() == vendor)
+                .filter(order -> plan.basis().supplierOf(order.cost().vendor()) == vendor)
                 .toList();
         return new Reasons.Without(
                 supplier,
                 orders.size(),
                 landed(plan, vendor),
                 replanning
-                        .without(quote ->
-                                plan.basis().problem().quotes().get(quote).vendor() == vendor)
+                        .without(quote -> plan.basis()
+                                        .supplierOf(plan.basis()
+                                                .problem()
+                                                .quotes()
+                                                .get(quote)
+                                                .vendor())
+                                == vendor)
                         .difference());
     }
 
@@ -205,7 +210,7 @@ public final class WhyThis {
 
     private static List<Integer> vendors(OrderPlan plan) {
         return plan.cost().orders().stream()
-                .map(order -> order.vendor())
+                .map(order -> plan.basis().supplierOf(order.vendor()))
                 .distinct()
                 .sorted(Comparator.comparing((Integer vendor) -> landed(plan, vendor))
                         .reversed()
@@ -215,13 +220,13 @@ public final class WhyThis {
 
     private static BigDecimal landed(OrderPlan plan, int vendor) {
         return plan.cost().orders().stream()
-                .filter(order -> order.vendor() == vendor)
+                .filter(order -> plan.basis().supplierOf(order.vendor()) == vendor)
                 .map(order -> order.landed())
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     private static List<LineCost> linesOf(OrderPlan plan, int item) {
-        return IntStream.range(0, plan.months().size())
+        return IntStream.range(0, plan.days().size())
                 .boxed()
                 .flatMap(period -> plan.purchases(item, period).stream())
                 .toList();

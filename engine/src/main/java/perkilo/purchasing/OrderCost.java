@@ -55,6 +55,20 @@ public record OrderCost(
         return smallOrderCharge.add(insurance()).add(freight());
     }
 
+    /** The duty in home currency. */
+    public BigDecimal dutyHome() {
+        return duty().multiply(terms.toHome());
+    }
+
+    /** A payment for it, in home currency. */
+    public BigDecimal paid(Payments.Part part) {
+        if (part.invoiced().compareTo(part.duty()) == 0) {
+            return landed.multiply(part.invoiced());
+        }
+        BigDecimal duty = dutyHome();
+        return landed.subtract(duty).multiply(part.invoiced()).add(duty.multiply(part.duty()));
+    }
+
     /** Whether the vendor refuses an order this small. */
     public boolean isRefused() {
         return terms.refusesSmallOrders() && goods().compareTo(terms.minimumOrderValue()) < 0;

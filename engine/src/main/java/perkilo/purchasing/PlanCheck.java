@@ -2,8 +2,9 @@ package perkilo.purchasing;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Checks that a plan keeps every rule, without any code of the search that made the plan. */
@@ -40,7 +41,7 @@ public final class PlanCheck {
 
     /** Checks line by line and need by need; false where the orders can't be costed. */
     private static boolean linesAreRight(PurchaseProblem problem, PurchasePlan plan, List<String> broken) {
-        @Nullable BigDecimal[] bought = new BigDecimal[problem.needs().size() * problem.periods()];
+        Map<Integer, List<Shelf.Bought>> bought = new HashMap<>();
         boolean priced = true;
         boolean inTime = true;
         PurchasePlan.Line before = null;
@@ -55,9 +56,8 @@ public final class PlanCheck {
             if (line.period() < 0 || line.period() >= problem.periods()) {
                 inTime = false;
             } else {
-                int at = quote.item() * problem.periods() + line.period();
-                BigDecimal known = bought[at];
-                bought[at] = known == null ? quantity : known.add(quantity);
+                Need need = problem.needs().get(quote.item());
+                bought.computeIfAbsent(quote.item(), item -> new ArrayList<>(1)).add(quote.bought(need, line));
             }
         }
         if (inTime) {
@@ -79,7 +79,7 @@ public final class PlanCheck {
         if (line.period() < 0 || line.period() >= problem.periods()) {
             broken.add("the plan ends with period %d".formatted(problem.periods()));
         }
-        if (line.period() < quote.firstPeriod() || line.period() > quote.lastPeriod()) {
+        if (line.period() >= 0 && line.period() < problem.periods() && !quote.isFor(line.period())) {
             broken.add("it can only be had in periods %d to %d"
                     .formatted(quote.firstPeriod() + 1, quote.lastPeriod() + 1));
         }
@@ -102,32 +102,41 @@ public final class PlanCheck {
                         line.period() + 1);
     }
 
-    /** Checks that needs are covered, by what is bought of each item in each period; null if nothing is. */
-    private static void checkNeeds(PurchaseProblem problem, @Nullable BigDecimal[] bought, List<String> broken) {
+    /** Checks that needs are covered and safety stock is there, with what is bought of each item. */
+    private static void checkNeeds(
+            PurchaseProblem problem, Map<Integer, List<Shelf.Bought>> bought, List<String> broken) {
         for (int item = 0; item < problem.needs().size(); item++) {
             Need need = problem.needs().get(item);
-            if (isPlainlyCovered(need, bought[item * problem.periods()])) {
+            List<Shelf.Bought> ofItem = bought.getOrDefault(item, List.of());
+            if (isPlainlyCovered(need, ofItem)) {
                 continue;
             }
-            List<BigDecimal> ofItem = new ArrayList<>(problem.periods());
-            for (int period = 0; period < problem.periods(); period++) {
-                ofItem.add(Objects.requireNonNullElse(bought[item * problem.periods() + period], BigDecimal.ZERO));
-            }
-            List<BigDecimal> uncovered = Shelf.of(need, ofItem).uncovered();
+            Shelf shelf = Shelf.withPurchases(need, ofItem);
+            List<BigDecimal> uncovered = shelf.uncovered();
             for (int period = 0; period < uncovered.size(); period++) {
                 BigDecimal missing = uncovered.get(period);
                 if (missing.signum() > 0) {
                     broken.add("%s: short by %s in period %d".formatted(need.item(), missing, period + 1));
                 }
             }
+            int below = need.firstBelowSafety(shelf);
+            if (below >= 0) {
+                broken.add("%s: %s is less than the safety stock of %s in period %d"
+                        .formatted(
+                                need.item(), shelf.usable(below), need.safety().quantity(), below + 1));
+            }
         }
     }
 
     /** Whether the shelf need not be computed: there is one period, and enough is bought for it. */
-    private static boolean isPlainlyCovered(Need need, @Nullable BigDecimal bought) {
+    private static boolean isPlainlyCovered(Need need, List<Shelf.Bought> bought) {
         return need.perPeriod().size() == 1
-                && bought != null
-                && bought.compareTo(need.perPeriod().get(0)) >= 0;
+                && need.safety().isNone()
+                && bought.stream()
+                                .map(Shelf.Bought::quantity)
+                                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                                .compareTo(need.perPeriod().get(0))
+                        >= 0;
     }
 
     private static void checkOrders(PurchaseProblem problem, PlanCost cost, List<String> broken) {
@@ -139,8 +148,11 @@ public final class PlanCheck {
             }
         }
         BigDecimal perPeriod = problem.cashPerPeriod();
-        for (int period = 0; perPeriod != null && period < problem.periods(); period++) {
-            checkCash("period " + (period + 1), cost.outlay(period), perPeriod, broken);
+        if (perPeriod != null) {
+            List<BigDecimal> paid = cost.paid(problem);
+            for (int limit = 0; limit < paid.size(); limit++) {
+                checkCash("period " + (limit + 1), paid.get(limit), perPeriod, broken);
+            }
         }
         checkCash("all periods", cost.outlay(), problem.cashTotal(), broken);
     }

@@ -21,8 +21,10 @@ import org.jspecify.annotations.Nullable;
  * @param outlay what leaves the bank for all orders, in home currency
  * @param holding the cost of keeping stock, in home currency
  * @param credit the value of leftovers, in home currency
+ * @param orderCost what all orders cost the buyer, beside what is paid for them; in home currency
  */
-public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal holding, BigDecimal credit) {
+public record PlanCost(
+        List<OrderCost> orders, BigDecimal outlay, BigDecimal holding, BigDecimal credit, BigDecimal orderCost) {
 
     public PlanCost {
         orders = List.copyOf(orders);
@@ -85,11 +87,24 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
             if (need.holdingPerUnit().signum() == 0 && need.creditPerUnit().signum() == 0) {
                 continue;
             }
-            Shelf shelf = Shelf.of(need, boughtPerPeriod(problem, plan, item));
+            Shelf shelf = Shelf.withPurchases(need, purchases(problem, plan, item));
             holding = holding.add(need.holding(shelf));
             credit = credit.add(need.credit(shelf));
         }
-        return new PlanCost(orders, outlay, holding, credit);
+        BigDecimal orderCost = problem.orderCost().multiply(BigDecimal.valueOf(orders.size()));
+        return new PlanCost(orders, outlay, holding, credit, orderCost);
+    }
+
+    /** What is bought of an item. */
+    public static List<Shelf.Bought> purchases(PurchaseProblem problem, PurchasePlan plan, int item) {
+        List<Shelf.Bought> purchases = new ArrayList<>();
+        for (PurchasePlan.Line line : plan.lines()) {
+            Quote quote = problem.quotes().get(line.quote());
+            if (quote.item() == item) {
+                purchases.add(quote.bought(problem.needs().get(item), line));
+            }
+        }
+        return purchases;
     }
 
     /** What is bought of an item in each period, in its base unit. */
@@ -113,9 +128,21 @@ public record PlanCost(List<OrderCost> orders, BigDecimal outlay, BigDecimal hol
                 .reduce(ZERO, BigDecimal::add);
     }
 
-    /** The amount that a planner minimises: landed cost and holding, less the credit for leftovers. */
+    /** What counts towards each limit on cash, in home currency. */
+    public List<BigDecimal> paid(PurchaseProblem problem) {
+        BigDecimal[] paid = new BigDecimal[problem.cashLimits()];
+        Arrays.fill(paid, ZERO);
+        for (OrderCost order : orders) {
+            for (Payments.Part part : problem.paymentsFor(order.vendor(), order.period())) {
+                paid[part.limit()] = paid[part.limit()].add(order.paid(part));
+            }
+        }
+        return List.of(paid);
+    }
+
+    /** The amount that a planner minimises: landed cost, holding and cost of orders, less the credit for leftovers. */
     public BigDecimal objective() {
-        BigDecimal onTop = holding.subtract(credit);
+        BigDecimal onTop = holding.add(orderCost).subtract(credit);
         return onTop.signum() == 0 ? outlay : outlay.add(onTop);
     }
 

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  * @param quotes what can be bought; several may be for the same item
  * @param cashPerPeriod the most that may be paid out in each period, in home currency; null for no limit
  * @param cashTotal the most that may be paid out in all, in home currency; null for no limit
+ * @param orderCost what each order costs the buyer, beside what is paid for it; in home currency
+ * @param payments which limits the payments for orders count towards; null if each period has one of its own, and its
+ *     orders are paid in it
  */
 public record PurchaseProblem(
         int periods,
@@ -20,7 +23,9 @@ public record PurchaseProblem(
         List<Vendor> vendors,
         List<Quote> quotes,
         @Nullable BigDecimal cashPerPeriod,
-        @Nullable BigDecimal cashTotal) {
+        @Nullable BigDecimal cashTotal,
+        BigDecimal orderCost,
+        @Nullable Payments payments) {
 
     public PurchaseProblem {
         needs = List.copyOf(needs);
@@ -35,6 +40,50 @@ public record PurchaseProblem(
         for (int quote = 0; quote < quotes.size(); quote++) {
             requireWithin(quotes.get(quote), needs.size(), vendors.size());
         }
+    }
+
+    /** A problem in which an order costs nothing beside what is paid for it, and is paid in its period. */
+    public PurchaseProblem(
+            int periods,
+            List<Need> needs,
+            List<Vendor> vendors,
+            List<Quote> quotes,
+            @Nullable BigDecimal cashPerPeriod,
+            @Nullable BigDecimal cashTotal) {
+        this(periods, needs, vendors, quotes, cashPerPeriod, cashTotal, BigDecimal.ZERO, null);
+    }
+
+    /** The same problem with other needs. */
+    public PurchaseProblem withNeeds(List<Need> others) {
+        return new PurchaseProblem(periods, others, vendors, quotes, cashPerPeriod, cashTotal, orderCost, payments);
+    }
+
+    /** The same problem with other vendors and quotes. */
+    public PurchaseProblem withOffers(List<Vendor> otherVendors, List<Quote> otherQuotes) {
+        return new PurchaseProblem(
+                periods, needs, otherVendors, otherQuotes, cashPerPeriod, cashTotal, orderCost, payments);
+    }
+
+    /** The same problem with other limits on cash; null for none. */
+    public PurchaseProblem withCash(@Nullable BigDecimal perPeriod, @Nullable BigDecimal total) {
+        return new PurchaseProblem(periods, needs, vendors, quotes, perPeriod, total, orderCost, payments);
+    }
+
+    /** The same problem with another cost of an order. */
+    public PurchaseProblem withOrderCost(BigDecimal cost) {
+        return new PurchaseProblem(periods, needs, vendors, quotes, cashPerPeriod, cashTotal, cost, payments);
+    }
+
+    /** How many limits on cash there are, besides that on everything. */
+    public int cashLimits() {
+        return payments == null ? periods : payments.limits();
+    }
+
+    /** The payments for an order. */
+    public List<Payments.Part> paymentsFor(int vendor, int period) {
+        return payments == null
+                ? List.of(new Payments.Part(period, BigDecimal.ONE, BigDecimal.ONE))
+                : payments.parts().get(vendor).get(period);
     }
 
     private static void requirePeriods(Need need, int periods) {

@@ -39,7 +39,8 @@ public record Quote(
         @Nullable Integer minorDigits,
         int firstPeriod,
         int lastPeriod,
-        int heldUntil) {
+        int heldUntil,
+        @Nullable Deliveries deliveries) {
 
     public Quote {
         requireNonNull(kgPerPack, "kgPerPack");
@@ -87,7 +88,8 @@ public record Quote(
                 minorDigits,
                 firstPeriod,
                 lastPeriod,
-                lastPeriod);
+                lastPeriod,
+                null);
     }
 
     /** The same quote, whose price is valid only for orders of the periods to {@code last}. */
@@ -105,7 +107,74 @@ public record Quote(
                 minorDigits,
                 firstPeriod,
                 lastPeriod,
-                last);
+                last,
+                deliveries);
+    }
+
+    /** The same quote of another vendor, whose goods arrive and keep as given. */
+    public Quote delivered(int otherVendor, Deliveries arrivals) {
+        return new Quote(
+                item,
+                otherVendor,
+                packSize,
+                kgPerPack,
+                multiple,
+                minimum,
+                tiers,
+                duty,
+                toVendorCurrency,
+                minorDigits,
+                firstPeriod,
+                lastPeriod,
+                heldUntil,
+                arrivals);
+    }
+
+    /** The same quote for packs with other contents, prices, multiple or minimum. */
+    public Quote inPacks(
+            BigDecimal size, BigDecimal kg, int otherMultiple, BigDecimal otherMinimum, List<Tier> otherTiers) {
+        return new Quote(
+                item,
+                vendor,
+                size,
+                kg,
+                otherMultiple,
+                otherMinimum,
+                otherTiers,
+                duty,
+                toVendorCurrency,
+                minorDigits,
+                firstPeriod,
+                lastPeriod,
+                heldUntil,
+                deliveries);
+    }
+
+    /** Whether it can be ordered for a period. */
+    public boolean isFor(int period) {
+        return firstPeriod <= period && period <= lastPeriod && (deliveries == null || deliveries.isFor(period));
+    }
+
+    /** How long before a period it arrives, in the unit of the holding cost. */
+    public int early(int period) {
+        return deliveries == null ? 0 : deliveries.early().get(period);
+    }
+
+    /**
+     * The last period in which it can be used.
+     *
+     * @param need that it covers
+     */
+    public int lastUse(Need need, int period) {
+        return deliveries == null
+                ? Need.lastPeriod(period, need.usablePeriods())
+                : deliveries.last().get(period);
+    }
+
+    /** A line of it as goods on a shelf. */
+    public Shelf.Bought bought(Need need, PurchasePlan.Line line) {
+        return new Shelf.Bought(
+                quantity(line.packs()), line.period(), lastUse(need, line.period()), early(line.period()));
     }
 
     /**

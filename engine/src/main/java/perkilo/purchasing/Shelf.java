@@ -13,8 +13,15 @@ import java.util.List;
  * @param closing per period the stock at its end, expired goods included, in the base unit
  * @param expired per period the stock that expires unused in it, in the base unit
  * @param left what is left after the last period, by its last usable period; without expired goods
+ * @param keptEarly quantities times the time that they are there before their first period, in the base unit and the
+ *     unit of time of the holding cost
  */
-public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<BigDecimal> expired, List<Left> left) {
+public record Shelf(
+        List<BigDecimal> uncovered,
+        List<BigDecimal> closing,
+        List<BigDecimal> expired,
+        List<Left> left,
+        BigDecimal keptEarly) {
 
     public Shelf {
         uncovered = List.copyOf(uncovered);
@@ -25,7 +32,7 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
 
     /** The shelf when nothing is bought. */
     public static Shelf of(Need need) {
-        return of(need, need.perPeriod().stream().map(any -> BigDecimal.ZERO).toList());
+        return withPurchases(need, List.of());
     }
 
     /**
@@ -34,7 +41,41 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
      * @param bought per period, in the base unit; as many as periods
      */
     public static Shelf of(Need need, List<BigDecimal> bought) {
-        return new Run(need).through(bought);
+        List<Bought> purchases = new ArrayList<>();
+        for (int period = 0; period < bought.size(); period++) {
+            int last = Need.lastPeriod(period, need.usablePeriods());
+            purchases.add(new Bought(bought.get(period), period, last, 0));
+        }
+        return withPurchases(need, purchases);
+    }
+
+    /** The shelf with some purchases. */
+    public static Shelf withPurchases(Need need, List<Bought> purchases) {
+        return new Run(need).through(purchases);
+    }
+
+    /** What can still be used at the end of a period, in the base unit; in its last period, a lot still can. */
+    public BigDecimal usable(int period) {
+        BigDecimal usable = closing.get(period);
+        for (int before = 0; before < period; before++) {
+            usable = usable.subtract(expired.get(before));
+        }
+        return usable;
+    }
+
+    /**
+     * A purchase.
+     *
+     * @param quantity in the base unit
+     * @param period that it is bought for
+     * @param lastPeriod the last period that it can be used in
+     * @param early how long before the period it arrives
+     */
+    public record Bought(BigDecimal quantity, int period, int lastPeriod, int early) {
+
+        BigDecimal keptEarly() {
+            return quantity.multiply(BigDecimal.valueOf(early));
+        }
     }
 
     /** What is left of purchases and can be used after the last period, in the base unit. */
@@ -65,23 +106,34 @@ public record Shelf(List<BigDecimal> uncovered, List<BigDecimal> closing, List<B
             this.need = need;
         }
 
-        Shelf through(List<BigDecimal> bought) {
+        Shelf through(List<Bought> purchases) {
+            BigDecimal early = BigDecimal.ZERO;
             List<BigDecimal> uncovered = new ArrayList<>();
             List<BigDecimal> closing = new ArrayList<>();
             List<BigDecimal> expired = new ArrayList<>();
             for (int period = 0; period < need.perPeriod().size(); period++) {
                 BigDecimal tooLate = arrive(period);
-                put(bought.get(period), Need.lastPeriod(period, need.usablePeriods()), true);
+                for (Bought one : purchases) {
+                    if (one.period() == period) {
+                        put(one.quantity(), one.lastPeriod(), true);
+                        early = one.early() == 0 ? early : early.add(one.keptEarly());
+                    }
+                }
                 uncovered.add(use(need.perPeriod().get(period), period));
                 expired.add(tooLate.add(expiringIn(period)));
                 closing.add(onShelf);
             }
             int after = need.perPeriod().size();
+            for (Need.Lot lot : need.stock()) {
+                boolean comes = lot.early() > 0 && lot.arrival() < after;
+                early = comes ? early.add(lot.quantity().multiply(BigDecimal.valueOf(lot.early()))) : early;
+            }
             return new Shelf(
                     uncovered,
                     closing,
                     expired,
-                    lots.stream().filter(lot -> lot.lastPeriod() >= after).toList());
+                    lots.stream().filter(lot -> lot.lastPeriod() >= after).toList(),
+                    early);
         }
 
         /** Adds what arrives in a period to the shelf, and returns how much of it has expired already. */

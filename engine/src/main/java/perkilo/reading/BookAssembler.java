@@ -114,7 +114,8 @@ final class BookAssembler {
                         plan.stock(),
                         new ExchangeRates(rates(typed, settings)))
                 .withScenarios(new ScenarioRows(tables, findings).lines())
-                .withPast(new Past(all(typed, fileRates), quotes.quotes(), new ActualRows(tables, findings).rows()));
+                .withPast(new Past(all(typed, fileRates), quotes.quotes(), new ActualRows(tables, findings).rows()))
+                .withDaysOff(plan.daysOff());
         checkAnything(book);
         if (Currencies.isUnknown(home)) {
             Gap everything = new Gap(Gaps.Kind.EVERYTHING, "", SettingsSheet.HOME_CURRENCY.header(), file);
@@ -258,6 +259,7 @@ final class BookAssembler {
                     row.figure(ComponentsSheet.PER_UNIT, Figure.ONE),
                     row.figure(ComponentsSheet.LOSS, Figure.ZERO),
                     row.figure(ComponentsSheet.WEIGHT),
+                    row.figure(ComponentsSheet.SAFETY_STOCK),
                     row.origin(ComponentsSheet.COMPONENT));
             String product = row.text(ComponentsSheet.PRODUCT);
             List<Product.Component> others = components.computeIfAbsent(Names.key(product), key -> new ArrayList<>());

@@ -35,6 +35,7 @@ final class MaterialRow {
                 Amounts.in(row, MaterialsSheet.HOUSE_PRICE, home),
                 row.figure(MaterialsSheet.HANDLING_LOSS, Figure.ZERO),
                 row.figure(MaterialsSheet.SHELF_LIFE),
+                row.figure(MaterialsSheet.SAFETY_STOCK),
                 traits(row),
                 row.origin(MaterialsSheet.MATERIAL));
     }

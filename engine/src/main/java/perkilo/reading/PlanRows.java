@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import perkilo.model.DayOff;
 import perkilo.model.Demand;
 import perkilo.model.Run;
 import perkilo.model.StockLot;
@@ -15,6 +16,7 @@ import perkilo.reading.arrange.MonthText;
 import perkilo.reading.table.Amount;
 import perkilo.reading.table.Findings;
 import perkilo.reading.table.TableRow;
+import perkilo.schema.DaysOffSheet;
 import perkilo.schema.DemandSheet;
 import perkilo.schema.RunsSheet;
 import perkilo.schema.StockSheet;
@@ -84,6 +86,18 @@ final class PlanRows {
         return month == null
                 ? row.day(DemandSheet.NEEDED_BY)
                 : new Day(month, row.origin(DemandSheet.NEEDED_BY), false);
+    }
+
+    /** The days on which nothing is ordered. */
+    List<DayOff> daysOff() {
+        List<DayOff> days = new ArrayList<>();
+        for (TableRow row : tables.rows(DaysOffSheet.SCHEMA, findings)) {
+            Day day = row.day(DaysOffSheet.DAY);
+            if (day != null) {
+                days.add(new DayOff(day, row.text(DaysOffSheet.NOTE)));
+            }
+        }
+        return days;
     }
 
     /** What is on the shelf, and what is on order. */

@@ -91,6 +91,7 @@ final class ProductRow {
                 new Product.Claims(
                         row.list(ProductsSheet.REQUIRED_TAGS), row.figure(ProductsSheet.NATURAL_ORIGIN_TARGET)),
                 components,
+                row.figure(ProductsSheet.LEAD_DAYS),
                 row.origin(PRODUCT));
     }
 }

@@ -35,6 +35,7 @@ import perkilo.reading.table.TableRow;
 import perkilo.schema.ActualsSheet;
 import perkilo.schema.BatchesSheet;
 import perkilo.schema.ComponentsSheet;
+import perkilo.schema.DaysOffSheet;
 import perkilo.schema.DemandSheet;
 import perkilo.schema.FormulaSheet;
 import perkilo.schema.InputColumn;
@@ -59,8 +60,12 @@ import perkilo.units.Measure;
  */
 final class Reach {
 
-    private static final Set<InputColumn> ONLY_ORDERS =
-            Set.of(SettingsSheet.HOLDING, SettingsSheet.CASH_PER_MONTH, SettingsSheet.CASH_TOTAL);
+    private static final Set<InputColumn> ONLY_ORDERS = Set.of(
+            SettingsSheet.HOLDING,
+            SettingsSheet.COST_PER_ORDER,
+            SettingsSheet.MAKING_LEAD_DAYS,
+            SettingsSheet.CASH_PER_MONTH,
+            SettingsSheet.CASH_TOTAL);
     private static final Set<InputColumn> ONLY_WORK = Set.of(SettingsSheet.LABOUR_RATE, SettingsSheet.OVERHEAD);
     private static final Set<InputColumn> PLACE_IN_FORMULA = Set.of(FormulaSheet.PHASE, FormulaSheet.PHASE_TEMPERATURE);
     private static final Set<InputColumn> KIND_OF_FORMULA = Set.of(BatchesSheet.FINAL_PH, BatchesSheet.KIND);
@@ -148,10 +153,14 @@ final class Reach {
         } else if (schema.equals(FormulaSheet.SCHEMA)) {
             formulaRow(row, column, origin);
         } else if (schema.equals(MaterialsSheet.SCHEMA)) {
+            if (MaterialsSheet.SAFETY_STOCK.equals(column)) {
+                add(Kind.STOCK, row, MaterialsSheet.MATERIAL, origin);
+                return;
+            }
             boolean cost = column == null || COST_OF_MATERIAL.contains(column);
             add(cost ? Kind.ITEM : Kind.FACT, row, MaterialsSheet.MATERIAL, origin);
         } else if (schema.equals(ProductsSheet.SCHEMA)) {
-            add(Kind.PRODUCT, row, ProductsSheet.PRODUCT, origin);
+            productRow(row, column, origin);
         } else if (schema.equals(ComponentsSheet.SCHEMA)) {
             componentRow(row, column, origin);
         } else if (schema.equals(BatchesSheet.SCHEMA)) {
@@ -166,11 +175,26 @@ final class Reach {
             gaps.add(new Gap(Kind.DEMAND, Gaps.place(row.origin()), row.text(DemandSheet.PRODUCT), origin));
         } else if (schema.equals(StockSheet.SCHEMA)) {
             add(Kind.STOCK, row, StockSheet.ITEM, origin);
+        } else if (schema.equals(DaysOffSheet.SCHEMA)) {
+            add(Kind.FACT, row, DaysOffSheet.DAY, origin);
         } else if (schema.equals(SettingsSheet.SCHEMA)) {
             setting(row, origin);
         } else if (!isNoPartOfAnyCost(schema)) {
             everything(origin);
         }
+    }
+
+    /** A product; without its days to make, only its demand cannot be planned. */
+    private void productRow(TableRow row, @Nullable InputColumn column, Origin origin) {
+        if (!ProductsSheet.LEAD_DAYS.equals(column)) {
+            add(Kind.PRODUCT, row, ProductsSheet.PRODUCT, origin);
+            return;
+        }
+        String key = Names.key(row.text(ProductsSheet.PRODUCT));
+        book.demand().stream()
+                .filter(demand -> Names.key(demand.product()).equals(key))
+                .forEach(demand ->
+                        gaps.add(new Gap(Kind.DEMAND, Gaps.place(demand.origin()), demand.product(), origin)));
     }
 
     /** Whether no cost depends on a table; what is said of it stands beside the costs. */
@@ -277,6 +301,10 @@ final class Reach {
         String component = row.text(ComponentsSheet.COMPONENT);
         String product = row.text(ComponentsSheet.PRODUCT);
         String what = component.isEmpty() ? origin.where() : component;
+        if (ComponentsSheet.SAFETY_STOCK.equals(column)) {
+            add(Kind.STOCK, component, component, origin);
+            return;
+        }
         boolean offered = !book.offersFor(component).isEmpty();
         if (ComponentsSheet.COMPONENT.equals(column) && !component.isEmpty() && !offered) {
             add(Kind.NO_OFFER, component, component, origin);
@@ -422,7 +450,8 @@ final class Reach {
                 all.leastSaving(),
                 all.testing(),
                 all.buyer(),
-                all.outlook());
+                all.outlook(),
+                all.ordering());
     }
 
     private void everything(Origin origin) {

@@ -132,7 +132,8 @@ final class SettingRows {
                 buyer(),
                 new Settings.Outlook(
                         figure(SettingsSheet.SENSITIVITY, Settings.USUAL_SENSITIVITY),
-                        figure(SettingsSheet.HORIZON_DAYS, Settings.USUAL_HORIZON_DAYS)));
+                        figure(SettingsSheet.HORIZON_DAYS, Settings.USUAL_HORIZON_DAYS)),
+                new Settings.Ordering(money(SettingsSheet.COST_PER_ORDER, home, Figure.ZERO), days()));
     }
 
     private Buyer buyer() {
@@ -144,6 +145,11 @@ final class SettingRows {
                 text(SettingsSheet.COMPANY_EMAIL),
                 text(SettingsSheet.TAX_NUMBER),
                 rows.values().stream().findFirst().map(TableRow::origin).orElse(Origin.NONE));
+    }
+
+    private @Nullable Figure days() {
+        TableRow row = rows.get(SettingsSheet.MAKING_LEAD_DAYS);
+        return row == null ? null : row.figure(SettingsSheet.MAKING_LEAD_DAYS);
     }
 
     private String text(InputColumn setting) {

@@ -3,6 +3,7 @@ package perkilo.schema;
 import static perkilo.schema.ValueKind.NUMBER;
 import static perkilo.schema.ValueKind.PERCENT;
 import static perkilo.schema.ValueKind.TEXT;
+import static perkilo.schema.ValueKind.WHOLE;
 
 import java.util.List;
 
@@ -57,6 +58,11 @@ public final class ComponentsSheet {
                     "Unit weight g")
             .limited(Limits.ABOVE_ZERO);
 
+    public static final InputColumn SAFETY_STOCK = InputColumn.of(
+                    "Safety stock", WHOLE, "pieces that are always to be there, for what was not planned", "100")
+            .also("Safety stock pieces", "Buffer stock", "Minimum stock", "Min stock", "Reserve")
+            .orElse("0");
+
     public static final SheetSchema SCHEMA = new SheetSchema(
             "Components",
             List.of(
@@ -73,7 +79,7 @@ public final class ComponentsSheet {
                     "Embalajes"),
             List.of(PRODUCT, COMPONENT),
             List.of(List.of(PRODUCT, COMPONENT)),
-            List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS, WEIGHT),
+            List.of(PRODUCT, COMPONENT, PER_UNIT, LOSS, WEIGHT, SAFETY_STOCK),
             "What each product is packed in: one row per component.");
 
     private ComponentsSheet() {}

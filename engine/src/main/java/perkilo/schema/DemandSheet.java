@@ -20,7 +20,7 @@ public final class DemandSheet {
             .needed();
 
     public static final InputColumn NEEDED_BY = InputColumn.of(
-                    "Needed by", DATE, "the run is made in this day's month", "2027-01-29")
+                    "Needed by", DATE, "the day the units are needed; a month means its first day", "2027-01-29")
             .also("Need by", "Due date", "Due", "Date needed", "Required by", "Delivery date", "Date", "Month")
             .needed();
 

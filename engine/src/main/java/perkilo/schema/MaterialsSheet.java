@@ -56,6 +56,12 @@ public final class MaterialsSheet {
             .also("Shelf life", "Shelf-life")
             .limited(Limits.ABOVE_ZERO);
 
+    public static final InputColumn SAFETY_STOCK = InputColumn.of(
+                    "Safety stock", NUMBER, "kilograms that are always to be there, for what was not planned", "5")
+            .in("kg")
+            .also("Safety stock kg", "Buffer stock", "Minimum stock", "Min stock", "Reserve")
+            .orElse("0");
+
     private static final Map<Fact, InputColumn> FACTS = facts();
 
     public static final SheetSchema SCHEMA = new SheetSchema(
@@ -90,8 +96,8 @@ public final class MaterialsSheet {
 
     /** What every run needs of a material, and then the facts that it is compared with others by. */
     private static List<InputColumn> columns() {
-        List<InputColumn> columns =
-                new ArrayList<>(List.of(MATERIAL, INCI, FUNCTIONS, DENSITY, HOUSE_PRICE, HANDLING_LOSS, SHELF_LIFE));
+        List<InputColumn> columns = new ArrayList<>(
+                List.of(MATERIAL, INCI, FUNCTIONS, DENSITY, HOUSE_PRICE, HANDLING_LOSS, SHELF_LIFE, SAFETY_STOCK));
         columns.addAll(FACTS.values());
         return columns;
     }

@@ -126,6 +126,12 @@ public final class ProductsSheet {
             .also("Units per year", "Annual units", "Yearly volume", "Annual volume")
             .limited(Limits.ONE_OR_MORE);
 
+    public static final InputColumn LEAD_DAYS = InputColumn.of(
+                    "Lead days", WHOLE, "how many days before the units materials and packaging are needed", "10")
+            .in("days")
+            .also("Making lead days", "Production lead days", "Days to make", "Making days")
+            .orElse("the setting Making lead days");
+
     public static final InputColumn REQUIRED_TAGS = InputColumn.of(
                     "Required tags", LIST, "what every material must be", "vegan")
             .also("Must be", "Required claims");
@@ -168,6 +174,7 @@ public final class ProductsSheet {
                     ONE_OFF_COSTS,
                     SPREAD_OVER,
                     YEARLY_UNITS,
+                    LEAD_DAYS,
                     REQUIRED_TAGS,
                     NATURAL_ORIGIN_TARGET),
             "What is sold: a formula, its fill, and the target prices.");

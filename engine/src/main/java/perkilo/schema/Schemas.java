@@ -18,6 +18,7 @@ public final class Schemas {
             RunsSheet.SCHEMA,
             DemandSheet.SCHEMA,
             StockSheet.SCHEMA,
+            DaysOffSheet.SCHEMA,
             RatesSheet.SCHEMA,
             ScenariosSheet.SCHEMA,
             ActualsSheet.SCHEMA);

@@ -100,6 +100,23 @@ public final class SettingsSheet {
             .limited(Limits.BELOW_HUNDRED)
             .orElse("10");
 
+    public static final InputColumn COST_PER_ORDER = InputColumn.of(
+                    "Cost per order",
+                    MONEY,
+                    "what each order costs you beside what is paid for it: your time, bank charges; in home currency",
+                    "15")
+            .also("Order cost", "Ordering cost", "Cost of an order", "Cost of ordering", "Cost per purchase order")
+            .orElse("0");
+
+    public static final InputColumn MAKING_LEAD_DAYS = InputColumn.of(
+                    "Making lead days",
+                    WHOLE,
+                    "how many days before the units their materials and packaging are needed",
+                    "7")
+            .in("days")
+            .also("Making lead time", "Production lead days", "Production lead time", "Days to make", "Making days")
+            .orElse("0");
+
     public static final InputColumn HORIZON_DAYS = InputColumn.of(
                     "Risk horizon days", WHOLE, "how many days ahead the risk band of a cost looks", "90")
             .in("days")
@@ -110,7 +127,7 @@ public final class SettingsSheet {
     public static final InputColumn CASH_PER_MONTH = InputColumn.of(
                     "Cash limit per month",
                     MONEY,
-                    "the most that the orders of one month may cost, in home currency",
+                    "the most that may be paid for orders in one month, in home currency",
                     "8000")
             .also("Monthly cash limit", "Cash per month", "Budget per month", "Monthly budget")
             .limited(Limits.ABOVE_ZERO)
@@ -193,6 +210,8 @@ public final class SettingsSheet {
             HOLDING,
             PRICE_AGE_LIMIT,
             PROCESS_WATER,
+            COST_PER_ORDER,
+            MAKING_LEAD_DAYS,
             CASH_PER_MONTH,
             CASH_TOTAL,
             LEAST_SAVING,

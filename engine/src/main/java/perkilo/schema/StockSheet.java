@@ -31,8 +31,7 @@ public final class StockSheet {
     public static final InputColumn EXPECTED = InputColumn.of(
                     "Expected on",
                     DATE,
-                    "for goods on order: the expected day; they count from the first month that begins on or after"
-                            + " it, as purchases arrive on a month's first day",
+                    "for goods on order: the day they are expected; they can be used from that day on",
                     "2027-02-15")
             .also(
                     "Expected",

@@ -11,7 +11,7 @@ final class Balm {
 
     static Trade trade() {
         return new Trade("2026-11-25")
-                .holding("0.12")
+                .holding("0.24")
                 .margin("0.01")
                 .rate("USD", "EUR", "0.92")
                 .supplier("Oleo", "EUR", 10, "45", "300", "25", "0.35", "0.004", "0")
@@ -37,10 +37,10 @@ final class Balm {
                 .product("Lotion", List.of(), "Shea butter", "0.3", "Squalane", "0.7")
                 .stock("Shea butter", "12500", Measure.G, "2027-02-10")
                 .stock("Jar", "60", Measure.EACH, null)
-                .demand("Balm", "120", "2027-01-20")
-                .demand("Lotion", "45", "2027-02-28")
-                .demand("Balm", "300", "2027-04-05")
-                .demand("Balm", "80", "2027-01-05");
+                .demand("Balm", "120", "2027-01-01")
+                .demand("Lotion", "45", "2027-02-01")
+                .demand("Balm", "300", "2027-04-01")
+                .demand("Balm", "80", "2027-01-01");
     }
 
     static Book book() {

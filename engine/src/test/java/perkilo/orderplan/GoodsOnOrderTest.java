@@ -23,31 +23,26 @@ final class GoodsOnOrderTest {
 
     /** 10 kg a month from January to April; 25 kg come in February, so they are there for March and April. */
     @Test
-    void the_months_before_an_open_order_arrives_are_bought_for() {
+    void the_days_before_an_open_order_arrives_are_bought_for() {
         OrderPlan plan = planned(mask().onOrder("Clay", "25", Measure.KG, null, "2027-02-12")
                         .book())
                 .plan();
 
-        assertThat(bought(plan)).containsExactly("2027-01: 10", "2027-02: 10");
-        assertThat(plan.stock().get(0).months())
-                .extracting(month -> "%s + %s + %s - %s = %s"
-                        .formatted(month.opening(), month.delivered(), month.bought(), month.used(), month.closing()))
+        assertThat(bought(plan)).containsExactly("2027-01-01: 10", "2027-02-01: 10");
+        assertThat(plan.stock().get(0).days())
+                .extracting(day -> "%s + %s + %s - %s = %s"
+                        .formatted(day.opening(), day.delivered(), day.bought(), day.used(), day.closing()))
                 .containsExactly(
-                        "0 + 0 + 0 - 0 = 0",
-                        "0 + 0 + 0 - 0 = 0",
-                        "0 + 0 + 10 - 10 = 0",
-                        "0 + 0 + 10 - 10 = 0",
-                        "0 + 25 + 0 - 10 = 15",
-                        "15 + 0 + 0 - 10 = 5");
+                        "0 + 0 + 10 - 10 = 0", "0 + 0 + 10 - 10 = 0", "0 + 25 + 0 - 10 = 15", "15 + 0 + 0 - 10 = 5");
     }
 
     @Test
-    void goods_that_are_expected_on_the_first_of_a_month_are_there_for_it() {
+    void goods_that_are_expected_on_the_day_of_a_need_are_there_for_it() {
         OrderPlan plan = planned(mask().onOrder("Clay", "10", Measure.KG, null, "2027-02-01")
                         .book())
                 .plan();
 
-        assertThat(bought(plan)).containsExactly("2027-01: 10", "2027-03: 10", "2027-04: 10");
+        assertThat(bought(plan)).containsExactly("2027-01-01: 10", "2027-03-01: 10", "2027-04-01: 10");
     }
 
     @Test
@@ -55,7 +50,7 @@ final class GoodsOnOrderTest {
         OrderPlan plan =
                 planned(mask().stock("Clay", "25", Measure.KG, null).book()).plan();
 
-        assertThat(bought(plan)).containsExactly("2027-03: 5", "2027-04: 10");
+        assertThat(bought(plan)).containsExactly("2027-03-01: 5", "2027-04-01: 10");
     }
 
     /**
@@ -66,13 +61,13 @@ final class GoodsOnOrderTest {
         OrderOutcome.Planned planned = planned(mask().onOrder("Clay", "25", Measure.KG, "2027-03-31", "2027-02-12")
                 .book());
 
-        assertThat(bought(planned.plan())).containsExactly("2027-01: 10", "2027-02: 10", "2027-04: 10");
+        assertThat(bought(planned.plan())).containsExactly("2027-01-01: 10", "2027-02-01: 10", "2027-04-01: 10");
         assertThat(planned.findings())
                 .extracting(Finding::text)
                 .contains("15 kg of \"Clay\" will not be used before the expiry date, 2027-03-31.");
     }
 
-    /** A shelf life of two months from 12 February ends on 11 April: March is the last whole month. */
+    /** A shelf life of two months from 12 February ends on 11 April, after the last need. */
     @Test
     void goods_without_an_expiry_keep_for_the_shelf_life_from_the_day_they_arrive() {
         Book book =
@@ -81,32 +76,33 @@ final class GoodsOnOrderTest {
 
         assertThat(plan.stock().get(0).onOrder())
                 .extracting(lot -> lot.lastDay() + " used " + lot.used())
-                .containsExactly("2027-04-11 used [0, 0, 0, 0, 10, 0]");
-        assertThat(bought(plan).stream().mapToInt(GoodsOnOrderTest::kg).sum()).isEqualTo(30);
+                .containsExactly("2027-04-11 used [0, 0, 10, 10]");
+        assertThat(bought(plan).stream().mapToInt(GoodsOnOrderTest::kg).sum()).isEqualTo(20);
     }
 
     @Test
-    void overdue_goods_count_from_the_first_month_on() {
+    void overdue_goods_count_from_the_costing_date_on() {
         OrderPlan plan = planned(mask().onOrder("Clay", "25", Measure.KG, null, "2026-11-20")
                         .book())
                 .plan();
 
-        assertThat(bought(plan)).containsExactly("2027-03: 5", "2027-04: 10");
-        assertThat(plan.stock().get(0).months().get(0).delivered()).isEqualByComparingTo("25");
+        assertThat(bought(plan)).containsExactly("2027-03-01: 5", "2027-04-01: 10");
+        assertThat(plan.stock().get(0).days().get(0).delivered()).isEqualByComparingTo("25");
     }
 
     @Test
-    void goods_that_come_after_the_last_month_are_shown_and_not_used() {
+    void goods_that_come_after_the_last_day_are_shown_and_not_used() {
         OrderOutcome.Planned planned = planned(
                 mask().onOrder("Clay", "25", Measure.KG, null, "2027-04-02").book());
 
-        assertThat(bought(planned.plan())).containsExactly("2027-01: 10", "2027-02: 10", "2027-03: 10", "2027-04: 10");
+        assertThat(bought(planned.plan()))
+                .containsExactly("2027-01-01: 10", "2027-02-01: 10", "2027-03-01: 10", "2027-04-01: 10");
         assertThat(planned.findings())
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "note Stock!E10: 25 kg of \"Clay\" are expected on 2027-04-02, too late for the last planned"
-                                + " month. This plan does not use them.");
-        assertThat(words(planned)).contains("On order, expected on 2027-04-02, after these months");
+                        "note Stock!E10: 25 kg of \"Clay\" are expected on 2027-04-02, after the last day of the"
+                                + " plan. This plan does not use them.");
+        assertThat(words(planned)).contains("On order, expected on 2027-04-02, after these days");
         assertThat(planned.plan()
                         .stock()
                         .get(0)
@@ -125,25 +121,25 @@ final class GoodsOnOrderTest {
         assertThat(planned.findings())
                 .extracting(Finding::text)
                 .containsExactly(
-                        "25 kg of \"Clay\" are expected on 2027-04-02, too late for the last planned month. This plan"
+                        "25 kg of \"Clay\" are expected on 2027-04-02, after the last day of the plan. This plan"
                                 + " does not use them.");
     }
 
     @Test
-    void the_sheet_says_what_is_on_order_and_from_which_month_it_counts() {
+    void the_sheet_says_what_is_on_order_and_from_which_day_it_counts() {
         assertThat(words(planned(mask().onOrder("Clay", "15", Measure.KG, null, "2027-02-12")
                         .onOrder("Clay", "3", Measure.KG, null, "2026-11-20")
                         .book())))
                 .contains(
-                        "On order, expected on 2027-02-12, usable from 2027-03",
-                        "On order, overdue since 2026-11-20, counted from 2026-11 on",
+                        "On order, expected on 2027-02-12",
+                        "On order, overdue since 2026-11-20, counted from 2026-11-25 on",
                         "Arriving from goods on order");
     }
 
     @Test
-    void a_month_that_nobody_can_deliver_for_tells_what_is_on_order_for_later() {
+    void a_day_that_nobody_can_deliver_for_tells_what_is_on_order_for_later() {
         Book book = trade(null)
-                .demand("Mask", "4", "2026-12-15")
+                .demand("Mask", "4", "2026-11-30")
                 .onOrder("Clay", "25", Measure.KG, null, "2026-12-12")
                 .book();
 
@@ -151,13 +147,14 @@ final class GoodsOnOrderTest {
 
         assertThat(outcome.unmet().late())
                 .singleElement()
-                .satisfies(late -> assertThat(late.possibleOn()).isEqualTo("2027-01-01"));
+                .satisfies(late -> assertThat(late.possibleOn()).isEqualTo("2026-12-04"));
         assertThat(outcome.findings())
                 .filteredOn(Finding::isError)
                 .extracting(Finding::text)
                 .singleElement()
                 .asString()
-                .startsWith("\"Clay\" cannot arrive in time for December 2026: 4 kg are missing. ")
+                .startsWith(
+                        "\"Clay\" cannot be there on 2026-11-30: 4 kg are needed, and the stock does not cover them. ")
                 .endsWith(" 25 kg are on order, but are expected only on 2026-12-12.");
     }
 
@@ -172,11 +169,11 @@ final class GoodsOnOrderTest {
                 .get(0);
 
         assertThat(stock.get("onOrder").toString())
-                .isEqualTo("[{\"quantity\":\"25\",\"expectedOn\":\"2027-02-12\",\"usableFrom\":\"2027-03\","
+                .isEqualTo("[{\"quantity\":\"25\",\"expectedOn\":\"2027-02-12\",\"usableFrom\":\"2027-02-12\","
                         + "\"usableUntil\":null,\"left\":\"5\"},"
                         + "{\"quantity\":\"7\",\"expectedOn\":\"2027-04-02\",\"usableFrom\":null,"
                         + "\"usableUntil\":\"2028-12-31\",\"left\":\"7\"}]");
-        assertThat(stock.get("months").get(4).get("delivered").asText()).isEqualTo("25");
+        assertThat(stock.get("days").get(2).get("delivered").asText()).isEqualTo("25");
         assertThat(stock.get("leftovers").toString())
                 .isEqualTo("[{\"quantity\":\"5\",\"usableUntil\":null,\"bought\":false}]");
     }
@@ -207,18 +204,18 @@ final class GoodsOnOrderTest {
                 .product("Mask", List.of(), "Clay", "1")
                 .supplier("Fast", 9)
                 .offer("Fast", "Clay", "1", Measure.KG, "4")
-                .demand("Mask", "10", "2027-01-15")
-                .demand("Mask", "10", "2027-02-15")
-                .demand("Mask", "10", "2027-03-15")
-                .demand("Mask", "10", "2027-04-15");
+                .demand("Mask", "10", "2027-01-01")
+                .demand("Mask", "10", "2027-02-01")
+                .demand("Mask", "10", "2027-03-01")
+                .demand("Mask", "10", "2027-04-01");
     }
 
     private static List<String> bought(OrderPlan plan) {
         List<String> bought = new ArrayList<>();
-        for (int period = 0; period < plan.months().size(); period++) {
-            BigDecimal kg = plan.stock().get(0).months().get(period).bought();
+        for (int period = 0; period < plan.days().size(); period++) {
+            BigDecimal kg = plan.stock().get(0).days().get(period).bought();
             if (kg.signum() > 0) {
-                bought.add(plan.months().get(period) + ": " + kg);
+                bought.add(plan.days().get(period) + ": " + kg);
             }
         }
         return bought;

@@ -3,85 +3,103 @@ package perkilo.orderplan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import perkilo.origin.Finding;
+import perkilo.purchasing.Need;
 
-/** Which months are planned for, when an order has to be placed, and how long a lot may be used. */
+/** Which days are planned for, what can serve them, and on which days orders are placed. */
 final class HorizonTest {
 
-    @ParameterizedTest(name = "today {0}, {1} days on the way: there for {2}")
-    @CsvSource({
-        // today is the first of a month and nothing takes time: the month itself
-        "2027-03-01, 0, 2027-03",
-        "2027-03-02, 0, 2027-04",
-        // 4 March + 28 days = 1 April exactly; a day more is too late
-        "2027-03-04, 28, 2027-04",
-        "2027-03-04, 29, 2027-05",
-        // 31 January + 30 days is 1 March in a leap year, and 2 March in others
-        "2028-01-31, 30, 2028-03",
-        "2028-01-31, 31, 2028-04",
-        "2027-01-31, 29, 2027-03",
-        "2027-01-31, 30, 2027-04",
-        "2028-02-29, 1, 2028-03",
-        "2027-12-31, 1, 2028-01",
-        "2026-11-25, 40, 2027-02",
-    })
-    void the_first_month_that_goods_can_be_there_for(LocalDate today, int days, String month) {
-        Horizon horizon = from(today, 6);
-        int period = horizon.firstPeriod(days);
-        assertThat(YearMonth.from(horizon.firstDay(period))).isEqualTo(YearMonth.parse(month));
-        assertThat(horizon.firstDay(period).minusDays(days)).isAfterOrEqualTo(today);
+    private final Horizon horizon = Horizon.of(
+            LocalDate.parse("2027-01-15"),
+            List.of(LocalDate.parse("2027-02-10"), LocalDate.parse("2027-01-20"), LocalDate.parse("2027-02-01")));
+
+    @ParameterizedTest(name = "there on {0}: serves need {1}")
+    @CsvSource({"2027-01-15, 0", "2027-01-20, 0", "2027-01-21, 1", "2027-02-01, 1", "2027-02-10, 2", "2027-02-11, 3"})
+    void what_arrives_serves_the_first_need_from_that_day_on(LocalDate day, int period) {
+        assertThat(horizon.periodFrom(day)).isEqualTo(period);
     }
 
-    @ParameterizedTest(name = "planned from {0}, usable until {1}: {2} months")
+    @ParameterizedTest(name = "good until {0}: serves needs until {1}")
     @CsvSource({
-        "2027-01-15, 2026-12-31, 0",
-        // it expires in the first month: not to be used at all, but on its last day
-        "2027-01-15, 2027-01-30, 0",
-        "2027-01-15, 2027-01-31, 1",
-        "2027-01-15, 2027-02-27, 1",
-        "2027-01-15, 2027-02-28, 2",
-        "2028-01-15, 2028-02-28, 1",
-        "2028-01-15, 2028-02-29, 2",
-        "2027-11-01, 2028-03-30, 4",
-        "2027-11-01, 2020-01-01, 0",
+        "2027-01-19, -1",
+        // the last day of use counts
+        "2027-01-20, 0",
+        "2027-01-31, 0",
+        "2027-02-01, 1",
+        "2027-02-10, 2",
+        // after the end, later is more: 11 February is a day later, 10 March 28
+        "2027-02-11, 3",
+        "2027-03-10, 30",
     })
-    void a_lot_may_be_used_in_the_months_that_end_on_or_before_its_last_day(
-            LocalDate today, LocalDate lastDay, int months) {
-        assertThat(from(today, 6).usablePeriods(lastDay)).isEqualTo(months);
+    void what_expires_serves_needs_until_its_last_day(LocalDate day, int period) {
+        assertThat(horizon.lastUse(day)).isEqualTo(period);
     }
 
     @Test
-    void it_goes_from_the_month_of_the_costing_date_to_the_last_month_of_the_demand() {
-        Horizon horizon = Horizon.of(new Trade("2026-11-25")
-                .demand("Balm", "10", "2027-02-01")
-                .demand("Balm", "10", "2026-12-31")
-                .book());
-        assertThat(horizon.months()).hasToString("[2026-11, 2026-12, 2027-01, 2027-02]");
-        assertThat(horizon.periodOf(LocalDate.parse("2027-01-31"))).isEqualTo(2);
-        assertThat(horizon.name(2)).isEqualTo("January 2027");
+    void what_has_no_end_serves_all() {
+        assertThat(horizon.lastUse(null)).isEqualTo(Need.UNLIMITED);
     }
 
     @Test
-    void demand_in_the_past_or_more_than_a_year_away_is_named_by_its_row() {
+    void its_days_are_those_of_the_needs() {
+        assertThat(horizon.days()).hasToString("[2027-01-20, 2027-02-01, 2027-02-10]");
+        assertThat(horizon.lengths()).containsExactly(12, 9, 0);
+        assertThat(horizon.months()).isEqualTo(2);
+    }
+
+    @ParameterizedTest(name = "arrives on {0}, keeps {1} months {2} days: until {3}")
+    @CsvSource({
+        "2027-01-15, 2, 0, 2027-03-14",
+        // the day of the month is kept, or else the month's last
+        "2027-12-31, 2, 0, 2028-02-28",
+        "2027-01-31, 1, 0, 2027-02-27",
+        "2027-01-15, 0, 15, 2027-01-29",
+        "2027-01-15, 1, 15, 2027-03-01",
+    })
+    void goods_keep_for_their_shelf_life(LocalDate arrival, int months, int days, LocalDate last) {
+        assertThat(new ShelfLife(months, days).lastDay(arrival)).isEqualTo(last);
+    }
+
+    @Test
+    void orders_are_placed_on_working_days() {
+        // 25 December 2026 is a Friday
+        WorkDays days = new WorkDays(Set.of(LocalDate.parse("2026-12-25")));
+        assertThat(days.onOrBefore(LocalDate.parse("2026-12-27"))).isEqualTo("2026-12-24");
+        assertThat(days.onOrAfter(LocalDate.parse("2026-12-25"))).isEqualTo("2026-12-28");
+        assertThat(days.onOrAfter(LocalDate.parse("2026-12-24"))).isEqualTo("2026-12-24");
+    }
+
+    @Test
+    void demand_in_the_past_is_named_by_its_row() {
         List<Finding> problems = Horizon.problems(new Trade("2026-11-25")
                 .demand("Balm", "10", "2026-11-24")
                 .demand("Balm", "10", "2026-11-25")
-                .demand("Lotion", "10", "2027-10-31")
-                .demand("Lotion", "10", "2027-11-01")
+                .demand("Lotion", "10", "2029-10-31")
                 .book());
         assertThat(problems)
                 .extracting(Finding::toString)
                 .containsExactly(
                         "error Demand!A2: \"Balm\" is needed by 2026-11-24, before the costing date of 2026-11-25. Correct"
-                                + " the date, or plan from an earlier costing date.",
-                        "error Demand!A5: \"Lotion\" is needed by 2027-11-01, but orders are planned for 12 months, to the"
-                                + " end of October 2027. Remove the row for now.");
+                                + " the date, or plan from an earlier costing date.");
+    }
+
+    @Test
+    void so_many_days_are_planned_for_and_no_more() {
+        Trade trade = new Trade("2026-11-25");
+        LocalDate first = LocalDate.parse("2026-12-01");
+        IntStream.range(0, Horizon.MOST + 1)
+                .forEach(day -> trade.demand("Balm", "10", first.plusDays(day).toString()));
+        assertThat(Horizon.problems(trade.book()))
+                .extracting(Finding::text)
+                .containsExactly(
+                        "\"Balm\" is needed by 2027-03-31, but orders are planned for 120 days with needs, the last of them"
+                                + " 2027-03-30. Remove the row for now.");
     }
 
     @Test
@@ -90,13 +108,5 @@ final class HorizonTest {
                 .extracting(Finding::text)
                 .containsExactly(
                         "There is no demand to plan for. Add a sheet Demand with the columns Product, Units and Needed by.");
-    }
-
-    private static Horizon from(LocalDate today, int months) {
-        return new Horizon(
-                today,
-                Stream.iterate(YearMonth.from(today), month -> month.plusMonths(1))
-                        .limit(months)
-                        .toList());
     }
 }

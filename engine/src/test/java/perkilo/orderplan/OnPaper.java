@@ -8,7 +8,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -43,11 +42,11 @@ final class OnPaper {
         this.unmet = unmet;
     }
 
-    /** What is needed of an item in a month; units are of one kilogram, and nothing is lost but in handling. */
-    BigDecimal needed(String item, YearMonth month) {
+    /** What is needed of an item on a day; units are of one kilogram, and nothing is lost but in handling. */
+    BigDecimal needed(String item, LocalDate day) {
         BigDecimal needed = ZERO;
         for (Demand demand : book.demand()) {
-            if (plannedFor(item, YearMonth.from(demand.neededBy().date())).equals(month)) {
+            if (plannedFor(item, demand.neededBy().date()).equals(day)) {
                 needed = needed.add(needed(item, demand));
             }
         }
@@ -57,20 +56,19 @@ final class OnPaper {
             boolean here = need.item().equals(item)
                     && by != null
                     && quantity != null
-                    && YearMonth.from(by).equals(month);
+                    && plannedFor(item, by).equals(day);
             needed = here ? needed.subtract(quantity) : needed;
         }
         return needed;
     }
 
-    /** The month itself, or the later one for which the plan says that a late need is planned. */
-    private YearMonth plannedFor(String item, YearMonth month) {
+    /** The day itself, or the later one for which the plan says that a late need is planned. */
+    private LocalDate plannedFor(String item, LocalDate day) {
         return unmet.late().stream()
-                .filter(late -> late.item().equals(item)
-                        && YearMonth.from(late.neededBy()).equals(month))
-                .map(late -> YearMonth.from(late.possibleOn()))
+                .filter(late -> late.item().equals(item) && late.neededBy().equals(day))
+                .map(LateNeed::possibleOn)
                 .findFirst()
-                .orElse(month);
+                .orElse(day);
     }
 
     private BigDecimal needed(String item, Demand demand) {
@@ -97,26 +95,13 @@ final class OnPaper {
         return needed;
     }
 
-    /** What is left at the end by last day, and what could not be covered, when lots are used up month by month. */
+    /** What is left at the end by last day, and what could not be covered, when lots are used up day by day. */
     record Shelf(Map<LocalDate, BigDecimal> left, BigDecimal missing) {}
 
     /** A lot that is there from one day and may be used until another. */
-    record Lot(BigDecimal quantity, LocalDate from, LocalDate lastDay, boolean bought) {
+    record Lot(BigDecimal quantity, LocalDate from, LocalDate lastDay, boolean bought) {}
 
-        /** The first month that begins on or after the day it is there. */
-        YearMonth firstMonth() {
-            YearMonth month = YearMonth.from(from);
-            return month.atDay(1).isBefore(from) ? month.plusMonths(1) : month;
-        }
-
-        /** The last month that ends on or before the last day. */
-        YearMonth lastMonth() {
-            YearMonth month = YearMonth.from(lastDay);
-            return month.atEndOfMonth().equals(lastDay) ? month : month.minusMonths(1);
-        }
-    }
-
-    Shelf shelf(String item, List<YearMonth> months, List<Lot> bought) {
+    Shelf shelf(String item, List<LocalDate> days, List<Lot> bought) {
         List<Lot> lots = new ArrayList<>(bought);
         for (StockLot lot : book.stock()) {
             if (lot.item().equals(item)) {
@@ -124,17 +109,13 @@ final class OnPaper {
                 lots.add(new Lot(kg, from(lot), lastDay(lot), false));
             }
         }
-        lots.sort(Comparator.comparing(Lot::lastMonth)
-                .thenComparing(Lot::bought)
-                .thenComparing(Lot::firstMonth)
-                .thenComparing(Lot::lastDay));
+        lots.sort(Comparator.comparing(Lot::lastDay).thenComparing(Lot::bought).thenComparing(Lot::from));
         BigDecimal missing = ZERO;
-        for (YearMonth month : months) {
-            BigDecimal wanted = needed(item, month);
+        for (LocalDate day : days) {
+            BigDecimal wanted = needed(item, day);
             for (int i = 0; i < lots.size(); i++) {
                 Lot lot = lots.get(i);
-                boolean fits =
-                        !lot.from().isAfter(month.atDay(1)) && !lot.lastDay().isBefore(month.atEndOfMonth());
+                boolean fits = !lot.from().isAfter(day) && !lot.lastDay().isBefore(day);
                 BigDecimal taken = fits ? wanted.min(lot.quantity()) : ZERO;
                 wanted = wanted.subtract(taken);
                 lots.set(i, new Lot(lot.quantity().subtract(taken), lot.from(), lot.lastDay(), lot.bought()));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,7 @@ final class OrderBookProperties {
         }
     }
 
-    /** Needs that are late are planned for another month. */
+    /** Needs that are late are planned for another day. */
     @Example
     void a_plan_with_late_needs_adds_up() {
         a_plan_adds_up(43_416);
@@ -54,10 +55,10 @@ final class OrderBookProperties {
 
     private static void needsAreThoseOnPaper(OnPaper paper, OrderPlan plan) {
         for (HorizonItem item : plan.basis().items()) {
-            for (int period = 0; period < plan.months().size(); period++) {
+            for (int period = 0; period < plan.days().size(); period++) {
                 assertThat(item.needed().get(period))
                         .isEqualByComparingTo(
-                                paper.needed(item.name(), plan.months().get(period)));
+                                paper.needed(item.name(), plan.days().get(period)));
             }
         }
     }
@@ -67,13 +68,13 @@ final class OrderBookProperties {
             StockFlow flow = plan.stock().get(index);
             List<OnPaper.Lot> bought = new ArrayList<>();
             for (LotUse lot : flow.lots()) {
-                if (lot.source() instanceof LotUse.Bought) {
+                if (lot.source() instanceof LotUse.Bought one) {
                     LocalDate last = lot.lastDay();
-                    LocalDate from = plan.basis().horizon().firstDay(lot.arrival());
+                    LocalDate from = plan.basis().arrival(one.line().line());
                     bought.add(new OnPaper.Lot(lot.quantity(), from, last == null ? LocalDate.MAX : last, true));
                 }
             }
-            OnPaper.Shelf shelf = paper.shelf(flow.item().name(), plan.months(), bought);
+            OnPaper.Shelf shelf = paper.shelf(flow.item().name(), plan.days(), bought);
             assertThat(shelf.missing()).isZero();
             assertThat(leftByDay(flow)).usingRecursiveComparison().isEqualTo(normal(shelf.left()));
             sameAsTheEnginesShelf(plan, index, flow);
@@ -98,13 +99,13 @@ final class OrderBookProperties {
     }
 
     private static void sameAsTheEnginesShelf(OrderPlan plan, int index, StockFlow flow) {
-        Shelf shelf = Shelf.of(
+        Shelf shelf = Shelf.withPurchases(
                 plan.basis().problem().needs().get(index),
-                PlanCost.boughtPerPeriod(plan.basis().problem(), plan.plan(), index));
-        for (int period = 0; period < plan.months().size(); period++) {
-            StockFlow.Month month = flow.months().get(period);
-            assertThat(month.onShelf()).isEqualByComparingTo(shelf.closing().get(period));
-            assertThat(month.expired()).isEqualByComparingTo(shelf.expired().get(period));
+                PlanCost.purchases(plan.basis().problem(), plan.plan(), index));
+        for (int period = 0; period < plan.days().size(); period++) {
+            StockFlow.Day day = flow.days().get(period);
+            assertThat(day.onShelf()).isEqualByComparingTo(shelf.closing().get(period));
+            assertThat(day.expired()).isEqualByComparingTo(shelf.expired().get(period));
         }
     }
 
@@ -126,9 +127,10 @@ final class OrderBookProperties {
         LocalDate before = book.settings().costingDate();
         for (SupplierOrder order : plan.orders()) {
             assertThat(order.orderBy()).isAfterOrEqualTo(before);
-            assertThat(order.neededBy().getDayOfMonth()).isEqualTo(1);
+            assertThat(order.orderBy().getDayOfWeek()).isNotIn(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
             assertThat(order.orderBy().plusDays(HorizonProblem.leadDays(order.supplier())))
-                    .isEqualTo(order.neededBy());
+                    .isEqualTo(order.arrivesOn());
+            assertThat(order.arrivesOn()).isBeforeOrEqualTo(order.neededBy());
             before = order.orderBy();
         }
     }

@@ -28,7 +28,8 @@ final class OrderBookTest {
                 .containsExactly(
                         "Oleo by 2026-12-22 for 2027-01-01",
                         "Pacific by 2026-12-23 for 2027-02-01",
-                        "Glas by 2026-12-27 for 2027-01-01",
+                        // 27 December is a Sunday
+                        "Glas by 2026-12-25 for 2027-01-01",
                         "Oleo by 2027-03-22 for 2027-04-01");
         assertThat(plan.proven()).isTrue();
         assertThat(plan.answer("EUR"))
@@ -66,40 +67,40 @@ final class OrderBookTest {
     }
 
     @Test
-    void a_month_that_comes_too_soon_is_named_with_the_first_day_that_can() {
+    void a_day_that_comes_too_soon_is_named_with_the_first_day_that_can() {
         Book book = one().supplier("Fast", 9)
                 .supplier("Slow", 30)
                 .offer("Slow", "Clay", "5", Measure.KG, "10")
                 .offer("Fast", "Clay", "1", Measure.KG, "4")
-                .demand("Mask", "10", "2026-12-15")
+                .demand("Mask", "10", "2026-12-01")
                 .demand("Mask", "20", "2027-02-15")
                 .book();
         OrderOutcome.Planned planned = planned(book);
         assertThat(planned.plan().orders())
                 .extracting(order -> order.neededBy().toString())
-                .containsExactly("2027-01-01");
+                .containsExactly("2026-12-04", "2027-02-15");
         assertThat(planned.unmet().late()).singleElement().satisfies(late -> {
             assertThat(late.item()).isEqualTo("Clay");
-            assertThat(late.neededBy()).isEqualTo("2026-12-15");
-            assertThat(late.possibleOn()).isEqualTo("2027-01-01");
-            assertThat(late.daysLate()).isEqualTo(17); // 16 to the end of December
+            assertThat(late.neededBy()).isEqualTo("2026-12-01");
+            assertThat(late.possibleOn()).isEqualTo("2026-12-04");
+            assertThat(late.daysLate()).isEqualTo(3);
             assertThat(late.runs()).hasSize(1);
         });
         assertThat(planned.findings())
                 .filteredOn(Finding::isError)
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "error Demand!A8: \"Clay\" cannot arrive in time for December 2026: 10 kg are missing. The earliest"
-                                + " delivery is on 2026-12-04 from Fast, if ordered on 2026-11-25. Goods must arrive by the"
-                                + " first day of the month they are used in. Plan the run for January 2027 or later, or find"
-                                + " a supplier with a shorter lead time.");
+                        "error Demand!A8: \"Clay\" cannot be there on 2026-12-01: 10 kg are needed, and the stock does not"
+                                + " cover them. The earliest delivery is on 2026-12-04 from Fast, if ordered on 2026-11-25."
+                                + " It is planned for 2026-12-04. Make the units later, or find a supplier with a shorter"
+                                + " lead time.");
     }
 
     @Test
-    void a_lead_time_that_ends_on_the_first_day_of_the_month_is_in_time() {
+    void a_lead_time_that_ends_on_the_day_of_the_need_is_in_time() {
         Book book = one().supplier("Fast", 6)
                 .offer("Fast", "Clay", "1", Measure.KG, "4")
-                .demand("Mask", "10", "2026-12-15")
+                .demand("Mask", "10", "2026-12-01")
                 .book();
         assertThat(planned(book).plan().orders())
                 .extracting(order -> order.orderBy().toString())
@@ -107,11 +108,11 @@ final class OrderBookTest {
     }
 
     @Test
-    void stock_covers_a_month_that_no_supplier_can() {
+    void stock_covers_a_day_that_no_supplier_can() {
         Book book = one().supplier("Fast", 9)
                 .offer("Fast", "Clay", "1", Measure.KG, "4")
-                .stock("Clay", "10000", Measure.G, "2026-12-31")
-                .demand("Mask", "10", "2026-12-15")
+                .stock("Clay", "10000", Measure.G, "2026-12-01")
+                .demand("Mask", "10", "2026-12-01")
                 .book();
         OrderOutcome.Planned planned = planned(book);
         assertThat(planned.plan().orders()).isEmpty();
@@ -120,17 +121,17 @@ final class OrderBookTest {
     }
 
     @Test
-    void stock_that_expires_in_the_month_is_not_used_in_it() {
+    void stock_that_expires_the_day_before_is_not_used() {
         Book book = one().supplier("Fast", 1)
                 .offer("Fast", "Clay", "1", Measure.KG, "4")
-                .stock("Clay", "10", Measure.KG, "2026-12-30")
+                .stock("Clay", "10", Measure.KG, "2026-12-14")
                 .demand("Mask", "10", "2026-12-15")
                 .book();
         OrderOutcome.Planned planned = planned(book);
         assertThat(planned.plan().orders()).hasSize(1);
         assertThat(warnings(planned.findings()))
                 .containsExactly(
-                        "warning Stock!A6: 10 kg of \"Clay\" will not be used before the expiry date, 2026-12-30.");
+                        "warning Stock!A6: 10 kg of \"Clay\" will not be used before the expiry date, 2026-12-14.");
     }
 
     @Test
@@ -143,7 +144,7 @@ final class OrderBookTest {
                 .extracting(Finding::toString)
                 .containsExactly(
                         "note: Holding % per year is blank or 0, so stock costs nothing in this plan and may be bought"
-                                + " months ahead. Fill in what capital, space and risk cost you.");
+                                + " long ahead. Fill in what capital, space and risk cost you.");
     }
 
     private static List<String> warnings(List<Finding> findings) {
@@ -162,19 +163,20 @@ final class OrderBookTest {
                 .product("Mask", List.of(), "Clay", "1")
                 .stock("Clay", "5", Measure.KG, null)
                 .stock("Clay", "7", Measure.KG, "2028-02-29")
+                .holding("1")
                 .demand("Mask", "30", "2028-01-31")
                 .demand("Mask", "30", "2028-02-29")
-                .demand("Mask", "10", "2028-03-01")
+                .demand("Mask", "10", "2028-03-31")
                 .book();
         StockFlow clay = planned(book).plan().stock().get(0);
-        // bought in January: may be used in January and February, its last day is 29 February; as is the 7 kg lot's;
-        // the 3 kg that are missing in February are on the shelf, so that the other purchase can wait until March
+        // two months from 31 January on end on 30 March, the last day on which the 50 kg of January may be used; the
+        // 3 kg that are missing in February are on the shelf, so that the other purchase can wait until 31 March
         assertThat(clay.lots())
                 .extracting(lot -> lot.lastDay() + " " + lot.quantity().toPlainString() + " used " + lot.used())
                 .containsExactly(
                         "2028-02-29 7 used [7, 0, 0]",
-                        "2028-02-29 50 used [23, 27, 0]",
-                        "2028-04-30 50 used [0, 0, 10]",
+                        "2028-03-30 50 used [23, 27, 0]",
+                        "2028-05-30 50 used [0, 0, 10]",
                         "null 5 used [0, 3, 0]");
     }
 
@@ -216,22 +218,24 @@ final class OrderBookTest {
         assertThat(warnings(planned(book).findings()))
                 .containsExactly(
                         "warning Offers!A5: Fast's price for \"Clay\" is valid until 2026-12-31, but some is ordered by"
-                                + " 2027-01-31. The plan still uses this price. Ask for a new quote.");
+                                + " 2027-01-14. The plan still uses this price. Ask for a new quote.");
     }
 
     @Test
     void goods_are_ordered_while_their_price_holds_where_that_costs_the_same() {
-        // for 1 January the order would be placed on 31 December, for 1 February on 31 January
-        assertThat(ordersOf("2026-12-31")).containsExactly("2026-12-31");
-        assertThat(ordersOf("2026-12-30")).containsExactly("2026-11-30");
-        assertThat(ordersOf("2027-01-31")).containsExactly("2027-01-31");
-        assertThat(ordersOf(null)).containsExactly("2027-02-28");
+        // for 15 January the order would be placed on the 14th, for 15 February and March on the Friday before
+        assertThat(ordersOf("2027-01-14")).containsExactly("2027-01-14");
+        assertThat(ordersOf("2027-02-11")).containsExactly("2027-01-14");
+        assertThat(ordersOf("2027-02-12")).containsExactly("2027-02-12");
+        assertThat(ordersOf(null)).containsExactly("2027-02-12");
     }
 
     private static List<String> ordersOf(@Nullable String validUntil) {
         Book book = one().supplier("Fast", 1)
                 .offer("Fast", "Clay", "1", Measure.KG, null, 1, validUntil, "0", "4")
-                .demand("Mask", "10", "2027-03-15")
+                .stock("Clay", "10", Measure.KG, null)
+                .demand("Mask", "10", "2027-01-15")
+                .demand("Mask", "10", "2027-02-15")
                 .book();
         OrderOutcome.Planned planned = planned(book);
         assertThat(warnings(planned.findings())).isEmpty();
@@ -260,21 +264,20 @@ final class OrderBookTest {
     }
 
     @Test
-    void what_a_planner_cannot_cover_is_told_with_its_month() {
+    void what_a_planner_cannot_cover_is_told_with_its_day() {
         Book book = one().supplier("Fast", 1)
                 .offer("Fast", "Clay", "1", Measure.KG, "4")
                 .demand("Mask", "10", "2027-01-15")
                 .book();
         OrderOutcome outcome = new OrderBook(
                         (problem, limits) -> new PlanOutcome.Impossible(List.of(new PlanOutcome.Shortfall(
-                                0, 2, "its minimum is above its shelf life.", "Ask for less."))),
+                                0, 0, "its minimum is above its shelf life.", "Ask for less."))),
                         SearchLimits.usual())
                 .plan(book);
         assertThat(outcome.findings())
                 .extracting(Finding::toString)
-                .containsExactly(
-                        "error Demand!A6: \"Clay\" in January 2027: its minimum is above its shelf life. Ask for"
-                                + " less.");
+                .containsExactly("error Demand!A6: \"Clay\" on 2027-01-15: its minimum is above its shelf life. Ask for"
+                        + " less.");
     }
 
     /** One product of one material. */

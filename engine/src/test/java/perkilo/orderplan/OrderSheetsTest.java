@@ -56,7 +56,7 @@ final class OrderSheetsTest {
     @Test
     void amounts_follow_the_packs_the_offers_and_the_suppliers_cells() {
         ResultSheet sheet = sheet("Supplier orders");
-        assertThat(text(sheet, 7, 0)).isEqualTo("Oleo: order by 2026-12-22, deliver by 2027-01-01");
+        assertThat(text(sheet, 7, 0)).isEqualTo("Oleo: order by 2026-12-22, arrives on 2027-01-01");
         assertThat(text(sheet, 10, 0)).isEqualTo("Shea butter");
         assertThat(formula(sheet, 10, 3)).isEqualTo("'Supplier orders'!C11*'Offers'!C9");
         assertThat(formula(sheet, 10, 4))

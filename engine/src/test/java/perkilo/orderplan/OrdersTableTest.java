@@ -21,7 +21,7 @@ import perkilo.sheet.table.Table;
 /** The orders of a plan are the same on the sheet, in JSON and on the terminal. */
 final class OrdersTableTest {
 
-    private static final int FIRST_ORDER = 14;
+    private static final int FIRST_ORDER = 15;
 
     private final OrderOutcome.Planned planned =
             (OrderOutcome.Planned) new OrderBook(new CheapestPlan(), SearchLimits.usual()).plan(Balm.book());
@@ -36,12 +36,13 @@ final class OrdersTableTest {
             JsonNode order = json.get(index);
             assertThat(words(index, 0)).isEqualTo(order.path("supplier").textValue());
             assertThat(day(index, 1)).isEqualTo(order.path("orderBy").textValue());
-            assertThat(day(index, 2)).isEqualTo(order.path("neededBy").textValue());
-            assertThat(figure(index, 3))
-                    .isEqualByComparingTo(new BigDecimal(order.path("lines").size()));
+            assertThat(day(index, 2)).isEqualTo(order.path("arrivesOn").textValue());
+            assertThat(day(index, 3)).isEqualTo(order.path("neededBy").textValue());
             assertThat(figure(index, 4))
-                    .isEqualByComparingTo(order.path("goods").textValue());
+                    .isEqualByComparingTo(new BigDecimal(order.path("lines").size()));
             assertThat(figure(index, 5))
+                    .isEqualByComparingTo(order.path("goods").textValue());
+            assertThat(figure(index, 6))
                     .isCloseTo(
                             new BigDecimal(order.path("landedHome").textValue()),
                             Offset.offset(new BigDecimal("0.000001")));
@@ -56,10 +57,10 @@ final class OrdersTableTest {
 
         assertThat(shown)
                 .extracting(Column::terminalHeading)
-                .containsExactly("Supplier", "Order by", "Deliver by", "Lines", "Goods", "Landed, EUR");
+                .containsExactly("Supplier", "Order by", "Arrives on", "Needed by", "Lines", "Goods", "Landed, EUR");
         assertThat(shown)
                 .extracting(column -> column.terminalOf(orders.rows().get(0)))
-                .startsWith("Oleo", "2026-12-22", "2027-01-01")
+                .startsWith("Oleo", "2026-12-22", "2027-01-01", "2027-01-01")
                 .contains(Integer.toString(json.get(0).path("lines").size()));
         assertThat(orders.rows()).hasSize(4);
     }

@@ -10,6 +10,7 @@ import javax.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import perkilo.model.Batching;
 import perkilo.model.Book;
+import perkilo.model.DayOff;
 import perkilo.model.Demand;
 import perkilo.model.Formula;
 import perkilo.model.Material;
@@ -52,6 +53,10 @@ final class Trade {
     private Figure margin = Figure.ZERO;
     private @Nullable Figure cashPerMonth;
     private @Nullable Figure cashTotal;
+    private final List<DayOff> daysOff = new ArrayList<>();
+    private Figure costPerOrder = Figure.ZERO;
+    private @Nullable Figure makingLeadDays;
+    private @Nullable Figure safety;
     private int row = 1;
 
     /** A trade on a day, in euros. */
@@ -77,6 +82,28 @@ final class Trade {
     Trade cash(@Nullable String perMonth, @Nullable String total) {
         cashPerMonth = perMonth == null ? null : cell("Settings", "B7", perMonth);
         cashTotal = total == null ? null : cell("Settings", "B8", total);
+        return this;
+    }
+
+    Trade costPerOrder(String euros) {
+        costPerOrder = cell("Settings", "B9", euros);
+        return this;
+    }
+
+    Trade makingLeadDays(@Nullable String days) {
+        makingLeadDays = days == null ? null : cell("Settings", "B10", days);
+        return this;
+    }
+
+    /** The safety stock of the materials that follow; null for none. */
+    Trade safety(@Nullable String kg) {
+        safety = kg == null ? null : cell("Materials", "H" + (row + 1), kg);
+        return this;
+    }
+
+    Trade dayOff(String day) {
+        Origin origin = new Origin("trade.xlsx", "Days off", "A" + ++row);
+        daysOff.add(new DayOff(new Day(LocalDate.parse(day), origin, true), ""));
         return this;
     }
 
@@ -221,6 +248,7 @@ final class Trade {
                         null,
                         cell("Materials", "F" + ++row, handlingLoss),
                         shelfLife == null ? null : cell("Materials", "G" + row, shelfLife),
+                        safety,
                         Traits.UNKNOWN,
                         new Origin("trade.xlsx", "Materials", "A" + row)));
         return this;
@@ -293,22 +321,24 @@ final class Trade {
 
     Book book() {
         Settings settings = new Settings(
-                new Settings.Currencies(EUR, List.of(), margin),
-                today,
-                new Settings.Buying(DutyBasis.CIF, credit, holding, Settings.USUAL_PRICE_AGE_LIMIT),
-                new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
-                new Settings.CashLimits(cashPerMonth, cashTotal));
+                        new Settings.Currencies(EUR, List.of(), margin),
+                        today,
+                        new Settings.Buying(DutyBasis.CIF, credit, holding, Settings.USUAL_PRICE_AGE_LIMIT),
+                        new Settings.Making(Figure.ZERO, Figure.ZERO, Figure.ZERO),
+                        new Settings.CashLimits(cashPerMonth, cashTotal))
+                .withOrdering(new Settings.Ordering(costPerOrder, makingLeadDays));
         return new Book(
-                settings,
-                suppliers,
-                offers,
-                materials,
-                formulas,
-                products,
-                List.of(),
-                demand,
-                stock,
-                new ExchangeRates(rates));
+                        settings,
+                        suppliers,
+                        offers,
+                        materials,
+                        formulas,
+                        products,
+                        List.of(),
+                        demand,
+                        stock,
+                        new ExchangeRates(rates))
+                .withDaysOff(daysOff);
     }
 
     private static Figure cell(String sheet, String cell, String value) {

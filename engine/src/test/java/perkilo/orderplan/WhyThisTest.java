@@ -3,8 +3,10 @@ package perkilo.orderplan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Duration;
 import java.util.List;
+import org.assertj.core.data.Offset;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import perkilo.model.Book;
@@ -20,6 +22,7 @@ import perkilo.units.Measure;
  */
 final class WhyThisTest {
 
+    private static final Offset<BigDecimal> NEARLY = Offset.offset(new BigDecimal("1e-9"));
     private static final PlanPurchases EVERY_PLAN = new EveryPlan(4);
 
     /** Two suppliers of clay, one of whom sells it dearer and by the kilogram; oil from the first alone. */
@@ -33,8 +36,8 @@ final class WhyThisTest {
             trade.offer("Mine", "Clay", "4", Measure.KG, minimum, 1, null, "0", "20", "12", "17");
         }
         return trade.offer("Shop", "Clay", "2", Measure.KG, "24")
-                .demand("Mask", "5", "2027-01-10")
-                .demand("Mask", "3", "2027-02-10");
+                .demand("Mask", "5", "2027-01-01")
+                .demand("Mask", "3", "2027-02-01");
     }
 
     @Test
@@ -77,44 +80,44 @@ final class WhyThisTest {
     }
 
     @Test
-    void more_of_a_line_and_another_month_by_hand() {
-        // 4 × 2 kg of 24.00 in January, freight 3; holding of a kilogram is 12 × 0.24 / 12 = 0.24 a month, and 3 kg are
-        // kept through January
+    void more_of_a_line_and_another_day_by_hand() {
+        // 4 × 2 kg of 24.00 in January, freight 3; 3 kg of 12.00 are kept for 31 days at 24 % a year
         OrderOutcome.Planned planned =
                 planned(trade(false, null, null).holding("0.24").book());
-        assertThat(planned.plan().cost().objective()).isEqualByComparingTo("99.72");
+        assertThat(planned.plan().cost().objective()).isCloseTo(held("99", 3 * 31), NEARLY);
         Reasons reasons = why(planned);
-        // one more pack: 24.00, and 2 kg kept for two months
+        // one more pack: 24.00, and 2 kg kept for 31 days
         assertThat(reasons.lines()).hasSize(1);
         assertThat(reasons.lines().get(0).packs()).isEqualTo(5);
-        assertThat(costs(reasons.lines().get(0).difference()).cost()).isEqualByComparingTo("24.96");
+        assertThat(costs(reasons.lines().get(0).difference()).cost()).isCloseTo(held("24", 2 * 31), NEARLY);
         assertThat(costs(reasons.lines().get(0).difference()).cash()).isEqualByComparingTo("24.00");
-        // a month later
+        // for the other day
         assertThat(reasons.shifts()).hasSize(1);
         assertThat(reasons.shifts().get(0).difference())
-                .isEqualTo(new Difference.NotPossible("\"Clay\" would be missing in January 2027."));
+                .isEqualTo(new Difference.NotPossible("\"Clay\" would be missing on 2027-01-01."));
     }
 
     @Test
-    void an_order_a_month_earlier_joins_the_one_that_is_there() {
-        // freight 0.10 an order: two orders are cheaper than holding 4 kg for a month at 0.16
+    void an_order_for_the_day_before_joins_the_one_that_is_there() {
+        // freight 0.10 an order: two orders are cheaper than holding 4 kg of 8.00 for 31 days
         OrderOutcome.Planned planned = planned(new Trade("2027-01-01")
                 .holding("0.24")
                 .supplier("Shop", "EUR", 0, "0.10", null, null, "0", "0", "0")
                 .material("Clay", null, "0")
                 .offer("Shop", "Clay", "2", Measure.KG, "16")
                 .product("Mask", List.of(), "Clay", "1")
-                .demand("Mask", "4", "2027-01-10")
-                .demand("Mask", "4", "2027-02-10")
+                .demand("Mask", "4", "2027-01-01")
+                .demand("Mask", "4", "2027-02-01")
                 .book());
         assertThat(planned.plan().orders()).hasSize(2);
         Reasons.Shift earlier = why(planned).shifts().stream()
-                .filter(shift -> shift.months() < 0)
+                .filter(shift -> shift.by() < 0)
                 .findFirst()
                 .orElseThrow();
         assertThat(earlier.joins()).isTrue();
-        // 4 × 0.16 − 0.10
-        assertThat(costs(earlier.difference()).cost()).isEqualByComparingTo("0.54");
+        // 4 kg × 31 days × 8.00 × 0.24 / 365 − 0.10
+        BigDecimal kept = new BigDecimal("238.08").divide(new BigDecimal("365"), MathContext.DECIMAL64);
+        assertThat(costs(earlier.difference()).cost()).isCloseTo(kept.subtract(new BigDecimal("0.10")), NEARLY);
     }
 
     @Test
@@ -147,6 +150,12 @@ final class WhyThisTest {
         assertThat(reasons.items())
                 .anyMatch(item -> item.difference() instanceof Difference.NotKnown
                         || (item.difference() instanceof Difference.Costs costs && !costs.proven()));
+    }
+
+    /** An amount, and what it costs to keep clay of 12.00 at 24 % a year. */
+    private static BigDecimal held(String amount, int kgDays) {
+        BigDecimal perYear = new BigDecimal("2.88").multiply(BigDecimal.valueOf(kgDays));
+        return new BigDecimal(amount).add(perYear.divide(new BigDecimal("365"), MathContext.DECIMAL64));
     }
 
     private static OrderOutcome.Planned balm() {

@@ -51,11 +51,12 @@ final class CashShortfall {
     }
 
     private int firstOver(BigDecimal limit, PlanCost cost) {
-        int period = 0;
-        while (period < problem.periods() - 1 && cost.outlay(period).compareTo(limit) <= 0) {
-            period++;
+        List<BigDecimal> paid = cost.paid(problem);
+        int first = 0;
+        while (first < paid.size() - 1 && paid.get(first).compareTo(limit) <= 0) {
+            first++;
         }
-        return period;
+        return first;
     }
 
     /** A limit per period that allows a plan, only a little above one that does not. */
@@ -76,18 +77,17 @@ final class CashShortfall {
 
     private BigDecimal highestPeriod(PlanCost cost) {
         BigDecimal highest = BigDecimal.ZERO;
-        for (int t = 0; t < problem.periods(); t++) {
-            highest = highest.max(cost.outlay(t));
+        for (BigDecimal paid : cost.paid(problem)) {
+            highest = highest.max(paid);
         }
         return highest;
     }
 
     /** The plan that pays out the least; the cost of keeping stock is ignored. */
     private @Nullable PlanCost cheapestOutlay(@Nullable BigDecimal perPeriod, @Nullable BigDecimal total) {
-        List<Need> needs =
-                problem.needs().stream().map(CashShortfall::outlayAlone).toList();
+        List<Need> needs = problem.needs().stream().map(Need::withFreeStock).toList();
         PurchaseProblem asked =
-                new PurchaseProblem(problem.periods(), needs, problem.vendors(), problem.quotes(), perPeriod, total);
+                problem.withNeeds(needs).withCash(perPeriod, total).withOrderCost(BigDecimal.ZERO);
         Planning planning = new Planning(new SearchMarket(asked));
         new BranchAndBound(planning, deadline).search();
         JointPlan best = planning.incumbent.best();
@@ -96,17 +96,6 @@ final class CashShortfall {
         }
         PurchasePlan plan = best.plan();
         return PlanCost.of(asked, plan);
-    }
-
-    private static Need outlayAlone(Need need) {
-        return new Need(
-                need.item(),
-                need.perPeriod(),
-                need.stock(),
-                need.usablePeriods(),
-                BigDecimal.ZERO,
-                BigDecimal.ZERO,
-                BigDecimal.ZERO);
     }
 
     private static String money(BigDecimal amount) {

@@ -51,12 +51,12 @@ final class Direction {
             return;
         }
         double all = 0;
-        for (int t = 0; t < market.periods; t++) {
-            double paid = at.paid(t, prices, decisions);
-            all += paid;
-            turnCash(t, paid, prices);
+        double[] paid = at.paid(prices, decisions);
+        for (int limit = 0; limit < paid.length; limit++) {
+            all += paid[limit];
+            turnCash(limit, paid[limit], prices);
         }
-        turnCash(market.periods, all, prices);
+        turnCash(paid.length, all, prices);
     }
 
     /** Turns the prices of cash; money is measured as a share of its limit. */

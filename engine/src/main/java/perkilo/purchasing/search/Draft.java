@@ -1,5 +1,6 @@
 package perkilo.purchasing.search;
 
+import static java.math.BigDecimal.ONE;
 import static java.math.BigDecimal.ZERO;
 
 import java.math.BigDecimal;
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.OrderCost;
+import perkilo.purchasing.Payments;
 import perkilo.purchasing.PlanCost;
 import perkilo.purchasing.Preference;
 import perkilo.purchasing.PurchasePlan;
@@ -37,6 +39,8 @@ final class Draft {
     private final List<Shelf> shelves;
     /** By period. */
     private final BigDecimal[] outlay;
+    /** By limit on cash. */
+    private final BigDecimal[] paid;
 
     private int lineCount;
     private int unheld;
@@ -57,6 +61,8 @@ final class Draft {
         }
         outlay = new BigDecimal[market.periods];
         Arrays.fill(outlay, ZERO);
+        paid = new BigDecimal[problem.cashLimits()];
+        Arrays.fill(paid, ZERO);
     }
 
     private Draft(Draft other) {
@@ -66,6 +72,7 @@ final class Draft {
         lines = new ArrayList<>(other.lines);
         shelves = new ArrayList<>(other.shelves);
         outlay = other.outlay.clone();
+        paid = other.paid.clone();
         lineCount = other.lineCount;
         unheld = other.unheld;
         bought = other.bought;
@@ -110,9 +117,7 @@ final class Draft {
 
     private boolean canBeOrdered(Line line) {
         Quote quote = quote(line);
-        return line.period() >= quote.firstPeriod()
-                && line.period() <= quote.lastPeriod()
-                && quote.quantity(line.packs()).compareTo(quote.smallestLine()) >= 0;
+        return quote.isFor(line.period()) && quote.quantity(line.packs()).compareTo(quote.smallestLine()) >= 0;
     }
 
     /** Updates the shelf of an item for a change. */
@@ -122,19 +127,13 @@ final class Draft {
         change.in().stream().filter(line -> quote(line).item() == item).forEach(changed::add);
         lines.set(item, List.copyOf(changed));
         Need need = problem.needs().get(item);
-        Shelf shelf = Shelf.of(need, arriving(changed));
-        possible &= shelf.uncovered().stream().allMatch(missing -> missing.signum() == 0);
+        Shelf shelf = Shelf.withPurchases(
+                need,
+                changed.stream().map(line -> quote(line).bought(need, line)).toList());
+        possible &= shelf.uncovered().stream().allMatch(missing -> missing.signum() == 0)
+                && need.firstBelowSafety(shelf) < 0;
         BigDecimal before = need.stockCost(shelves.set(item, shelf));
         objective = objective.subtract(before).add(need.stockCost(shelf));
-    }
-
-    private List<BigDecimal> arriving(List<Line> ofItem) {
-        BigDecimal[] arriving = new BigDecimal[outlay.length];
-        Arrays.fill(arriving, ZERO);
-        for (Line line : ofItem) {
-            arriving[line.period()] = arriving[line.period()].add(quantity(line));
-        }
-        return List.of(arriving);
     }
 
     /** Costs the orders that a change touches. */
@@ -144,21 +143,27 @@ final class Draft {
             lines(order).stream().filter(line -> !change.out().contains(line)).forEach(ordered::add);
             OrderCost before = orders.remove(order);
             if (before != null) {
-                pay(before.period(), before.landed().negate());
+                pay(before, ONE.negate());
             }
         }
         for (OrderCost order : PlanCost.ordersOf(problem, new PurchasePlan(ordered))) {
             orders.put(index.of(order.vendor(), order.period()), order);
-            pay(order.period(), order.landed());
+            pay(order, ONE);
             possible &= !order.isRefused();
         }
         change.out().forEach(line -> count(line, -1));
         change.in().forEach(line -> count(line, 1));
     }
 
-    private void pay(int period, BigDecimal amount) {
-        outlay[period] = outlay[period].add(amount);
-        objective = objective.add(amount);
+    private void pay(OrderCost order, BigDecimal times) {
+        BigDecimal amount = order.landed().multiply(times);
+        outlay[order.period()] = outlay[order.period()].add(amount);
+        objective = objective.add(amount).add(problem.orderCost().multiply(times));
+        if (problem.cashPerPeriod() != null) {
+            for (Payments.Part part : problem.paymentsFor(order.vendor(), order.period())) {
+                paid[part.limit()] = paid[part.limit()].add(order.paid(part).multiply(times));
+            }
+        }
     }
 
     private void count(Line line, int times) {
@@ -169,17 +174,19 @@ final class Draft {
 
     private boolean keepsLimits() {
         BigDecimal total = ZERO;
-        for (BigDecimal paid : outlay) {
-            total = total.add(paid);
-            if (isOver(paid, problem.cashPerPeriod())) {
+        for (BigDecimal ofPeriod : outlay) {
+            total = total.add(ofPeriod);
+        }
+        for (BigDecimal counted : paid) {
+            if (isOver(counted, problem.cashPerPeriod())) {
                 return false;
             }
         }
         return !isOver(total, problem.cashTotal());
     }
 
-    private static boolean isOver(BigDecimal paid, @Nullable BigDecimal limit) {
-        return limit != null && paid.compareTo(limit) > 0;
+    private static boolean isOver(BigDecimal amount, @Nullable BigDecimal limit) {
+        return limit != null && amount.compareTo(limit) > 0;
     }
 
     /** Whether anything is ordered. */

@@ -128,12 +128,12 @@ final class GridProgram implements ItemProgram {
         }
         double[] cost = work.costs(offer, terms, most);
         double[] cheapest = work.cheapestFrom(offer, terms, most);
-        int t = offer.period;
-        int cap = offset[grid.capBase[t]];
+        int c = offer.cap;
+        int cap = offset[grid.capBase[c]];
         double atCap = to[cap];
         for (int k = 0; k < grid.bases; k++) {
             int begin = offset[k];
-            int toCap = (int) Math.min(grid.toCap[t][k], grid.width[k]);
+            int toCap = (int) Math.min(grid.toCap[c][k], grid.width[k]);
             int low = firstReached(from, begin, begin + toCap);
             int high = lastReached(from, low, begin + toCap);
             atCap = Math.min(atCap, reachCap(offer, from, begin + toCap, low, high, least, most, cheapest));
@@ -300,12 +300,12 @@ final class GridProgram implements ItemProgram {
         }
 
         void find(int position) {
-            int t = offer.period;
+            int c = offer.cap;
             int units = (int) offer.units;
-            int cap = offset[grid.capBase[t]];
+            int cap = offset[grid.capBase[c]];
             for (int k = 0; k < grid.bases; k++) {
                 int begin = offset[k];
-                int end = begin + (int) Math.min(grid.toCap[t][k], grid.width[k]);
+                int end = begin + (int) Math.min(grid.toCap[c][k], grid.width[k]);
                 if (position == cap) {
                     for (int s = begin; s < end; s++) {
                         int enough = Math.max(least, (end - s + units - 1) / units);

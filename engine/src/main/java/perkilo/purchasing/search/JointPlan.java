@@ -16,7 +16,7 @@ final class JointPlan {
     private final boolean[] placed;
     /** By order: how much of the minimum order value its goods make up. */
     private final double[] share;
-    /** By period, then in all: what is paid out. */
+    /** By limit on cash, then in all: what is paid out. */
     private final double[] paid;
 
     /** By order: the rates of duty of its lines; empty if no order is mixed. */
@@ -29,7 +29,7 @@ final class JointPlan {
         this.picks = picks;
         placed = new boolean[market.orders.count];
         share = new double[market.orders.count];
-        paid = new double[market.periods + 1];
+        paid = new double[market.cash.length];
         duty = market.orders.anyMixed() ? AverageDuty.of(market, picks) : new AverageDuty[0];
         sum();
     }
@@ -42,19 +42,25 @@ final class JointPlan {
                 PackChoice offer = market.offers.get(item.offer(l));
                 placed[offer.order] = true;
                 share[offer.order] += offer.costs.share(item.steps(l));
-                paid[offer.period] += offer.costs.landed(item.steps(l));
+                if (market.limitsCash()) {
+                    long steps = item.steps(l);
+                    market.orders.pay(offer.order, offer.costs.landed(steps), offer.costs.duties(steps), paid);
+                }
             }
         }
         for (int j = 0; j < placed.length; j++) {
             if (placed[j]) {
-                double charge =
-                        market.orders.opening[j] + (isSmall(j) ? market.orders.smallCharge[j] : 0) + extraDuty(j);
-                total += charge;
-                paid[market.orders.period(j)] += charge;
+                Orders orders = market.orders;
+                double small = isSmall(j) ? orders.smallCharge[j] : 0;
+                total += orders.opening[j] + small + extraDuty(j);
+                if (market.limitsCash()) {
+                    double duties = orders.openingDuty[j] + (isSmall(j) ? orders.smallDuty[j] : 0) + extraDuty(j);
+                    orders.pay(j, orders.openingPaid[j] + small + extraDuty(j), duties, paid);
+                }
             }
         }
-        for (int t = 0; t < market.periods; t++) {
-            paid[market.periods] += paid[t];
+        for (int limit = 0; limit < paid.length - 1; limit++) {
+            paid[paid.length - 1] += paid[limit];
         }
     }
 
@@ -105,7 +111,7 @@ final class JointPlan {
         return true;
     }
 
-    /** By how much the plan exceeds a limit on cash: of a period, or in all. */
+    /** By how much the plan exceeds a limit on cash, or on all. */
     double overLimit(int limit) {
         double most = market.cash[limit];
         return paid[limit] > most + SLACK * Math.max(1, most) ? paid[limit] - most : 0;

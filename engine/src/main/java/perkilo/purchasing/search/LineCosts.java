@@ -34,6 +34,8 @@ final class LineCosts {
     private final double toHome;
 
     private final double perStep;
+    private final double dutyPerGoods;
+    private final double dutyPerStep;
     private final double goodsForWhole;
     private final long[] stepPrice;
     private final int priceScale;
@@ -75,6 +77,10 @@ final class LineCosts {
                 * vendor.freightPerKg().doubleValue()
                 * vendor.toHome().doubleValue()
                 * (margin + (onTransport ? duty : 0));
+        dutyPerGoods = toHome * duty * (onTransport ? insured : 1);
+        dutyPerStep = onTransport
+                ? kg * vendor.freightPerKg().doubleValue() * vendor.toHome().doubleValue() * duty
+                : 0;
         double minimum = vendor.minimumOrderValue().doubleValue();
         boolean counts = vendor.refusesSmallOrders()
                 || (minimum > 0 && vendor.smallOrderCost(BigDecimal.ZERO).signum() > 0);
@@ -135,6 +141,16 @@ final class LineCosts {
 
     private double shareOf(long steps) {
         return goodsForWhole == 0 || steps < fewestSteps ? 0 : Math.min(1, goods(steps) / goodsForWhole);
+    }
+
+    /** The duty in the cost of a line, in home currency. */
+    double duties(long steps) {
+        return steps < fewestSteps ? 0 : goods(steps) * dutyPerGoods + steps * dutyPerStep;
+    }
+
+    /** What one unit of goods in home currency adds to the duty on a line. */
+    double dutiesPerGoods() {
+        return dutyPerGoods / toHome;
     }
 
     /** The value of a line's goods in home currency. */

@@ -36,7 +36,7 @@ final class LineSteps {
         if (most < least) {
             return;
         }
-        long toCap = grid.toCap[offer.period][label.base()] - label.units();
+        long toCap = grid.toCap[offer.cap][label.base()] - label.units();
         long filling = Math.max(least, toCap <= 0 ? 0 : (toCap + offer.units - 1) / offer.units);
         long last = Math.min(filling - 1, most);
         long n = least;
@@ -50,7 +50,7 @@ final class LineSteps {
             if (toCap <= 0) {
                 add(label, label.base(), label.units(), steps, charge, to);
             } else {
-                add(label, grid.capBase[offer.period], 0, steps, charge, to);
+                add(label, grid.capBase[offer.cap], 0, steps, charge, to);
             }
         }
     }

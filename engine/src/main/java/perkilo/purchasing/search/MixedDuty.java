@@ -146,8 +146,8 @@ final class MixedDuty {
     /** Writes what the lines pay into the terms. */
     void charge(Decisions decisions, Terms terms) {
         for (int j : orders) {
-            double perRate =
-                    goods[j] == 0 ? 0 : dutiable(j, decisions) * terms.money[market.orders.period(j)] / goods[j];
+            double weight = terms.money[j] + terms.dutyMoney[j];
+            double perRate = goods[j] == 0 ? 0 : dutiable(j, decisions) * weight / goods[j];
             for (PackChoice offer : byRate.get(j)) {
                 terms.perGoods[offer.id] = perRate == 0 ? 0 : perRate * (offer.costs.duty - rate[j]);
             }

@@ -1,15 +1,20 @@
 package perkilo.purchasing.search;
 
+import perkilo.purchasing.Payments;
+
 /** The prices that replace the rules that tie items together (Lagrange multipliers). */
 final class Multipliers {
     /** By link: what an item pays towards opening the order. */
     final double[] use;
     /** By order: the value of reaching the whole minimum order value. */
     final double[] minimum;
-    /** By period, then in total: the value of a unit of money beyond the unit itself. */
+    /** By limit, then in total: the value of a unit of money beyond the unit itself. */
     final double[] cash;
 
-    private Multipliers(double[] use, double[] minimum, double[] cash) {
+    private final Orders orders;
+
+    private Multipliers(Orders orders, double[] use, double[] minimum, double[] cash) {
+        this.orders = orders;
         this.use = use;
         this.minimum = minimum;
         this.cash = cash;
@@ -22,11 +27,11 @@ final class Multipliers {
             use[link.id()] = market.orders.opening[link.order()]
                     / market.linksOf.get(link.order()).size();
         }
-        return new Multipliers(use, new double[market.orders.count], new double[market.periods + 1]);
+        return new Multipliers(market.orders, use, new double[market.orders.count], new double[market.cash.length]);
     }
 
     Multipliers copy() {
-        return new Multipliers(use.clone(), minimum.clone(), cash.clone());
+        return new Multipliers(orders, use.clone(), minimum.clone(), cash.clone());
     }
 
     void takeFrom(Multipliers other) {
@@ -48,8 +53,23 @@ final class Multipliers {
         }
     }
 
-    /** The weight of a unit of money paid in a period. */
-    double money(int period) {
-        return 1 + cash[period] + cash[cash.length - 1];
+    /** The weight of a unit of money paid for an order. */
+    double money(int order) {
+        return weight(order, false);
+    }
+
+    /** The weight of a unit of duty on an order. */
+    double dutyMoney(int order) {
+        return weight(order, true);
+    }
+
+    private double weight(int order, boolean duty) {
+        double weight = 1 + cash[cash.length - 1];
+        if (orders.limitsCash()) {
+            for (Payments.Part part : orders.payments(order)) {
+                weight += cash[part.limit()] * (duty ? part.duty() : part.invoiced()).doubleValue();
+            }
+        }
+        return weight;
     }
 }

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import perkilo.purchasing.DutySpread;
+import perkilo.purchasing.Payments;
+import perkilo.purchasing.PurchaseProblem;
 import perkilo.purchasing.Quote;
 import perkilo.purchasing.Vendor;
 
@@ -15,8 +17,16 @@ import perkilo.purchasing.Vendor;
 final class Orders {
     final int periods;
     final int count;
+    /** How many limits on cash there are, besides that on everything. */
+    final int limits;
     /** The cost of opening the order, before any goods, with duty at the lowest rate of its lines. */
     final double[] opening;
+    /** What is paid of it; the rest is the buyer's own cost. */
+    final double[] openingPaid;
+    /** The duty in it. */
+    final double[] openingDuty;
+    /** The duty in the charge on an order below the minimum. */
+    final double[] smallDuty;
     /** The charge on an order below the minimum, with duty at the lowest rate; zero if there is no such charge. */
     final double[] smallCharge;
     /** The rates of duty that the order's lines may have. */
@@ -34,11 +44,22 @@ final class Orders {
     private final boolean[] mixed;
     private final boolean anyMixed;
 
-    Orders(List<Vendor> vendors, List<Quote> quotes, int periods) {
-        this.periods = periods;
+    private final PurchaseProblem problem;
+    private final boolean limitsCash;
+
+    Orders(PurchaseProblem problem) {
+        this.problem = problem;
+        List<Vendor> vendors = problem.vendors();
+        List<Quote> quotes = problem.quotes();
+        this.periods = problem.periods();
+        this.limits = problem.cashLimits();
+        limitsCash = problem.cashPerPeriod() != null || problem.cashTotal() != null;
         this.count = vendors.size() * periods;
         opening = new double[count];
         smallCharge = new double[count];
+        openingPaid = new double[count];
+        openingDuty = new double[count];
+        smallDuty = new double[count];
         minimum = new double[count];
         refusesSmall = new boolean[count];
         duty = new DutySpread[count];
@@ -51,8 +72,11 @@ final class Orders {
             Vendor vendor = vendors.get(v);
             int from = of(v, 0);
             int to = from + periods;
-            Arrays.fill(
-                    opening, from, to, vendor.openingCost(spreads[v].lowest()).doubleValue());
+            double paid = vendor.openingCost(spreads[v].lowest()).doubleValue();
+            double withoutDuty = vendor.openingCost(BigDecimal.ZERO).doubleValue();
+            Arrays.fill(openingPaid, from, to, paid);
+            Arrays.fill(openingDuty, from, to, paid - withoutDuty);
+            Arrays.fill(opening, from, to, paid + problem.orderCost().doubleValue());
             Arrays.fill(
                     minimum,
                     from,
@@ -65,6 +89,12 @@ final class Orders {
                         from,
                         to,
                         vendor.smallOrderCost(spreads[v].lowest()).doubleValue());
+                Arrays.fill(
+                        smallDuty,
+                        from,
+                        to,
+                        smallCharge[from]
+                                - vendor.smallOrderCost(BigDecimal.ZERO).doubleValue());
             }
             Arrays.fill(duty, from, to, spreads[v]);
             if (vendor.hasMixedDutyOnCharges(spreads[v])) {
@@ -79,6 +109,30 @@ final class Orders {
             }
         }
         anyMixed = any;
+    }
+
+    /** Whether there is any limit on cash. */
+    boolean limitsCash() {
+        return limitsCash;
+    }
+
+    /** The payments for an order. */
+    List<Payments.Part> payments(int order) {
+        return problem.paymentsFor(order / periods, order % periods);
+    }
+
+    /**
+     * Counts a payment towards the limits on cash.
+     *
+     * @param landed what is paid for an order, or for a part of it
+     * @param duties the duty in it
+     * @param paid by limit: what has been counted so far
+     */
+    void pay(int order, double landed, double duties, double[] paid) {
+        for (Payments.Part part : payments(order)) {
+            paid[part.limit()] += part.invoiced().doubleValue() * (landed - duties)
+                    + part.duty().doubleValue() * duties;
+        }
     }
 
     int of(int vendor, int period) {

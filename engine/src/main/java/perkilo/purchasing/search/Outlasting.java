@@ -1,8 +1,8 @@
 package perkilo.purchasing.search;
 
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedSet;
 import perkilo.purchasing.Need;
 
 /**
@@ -13,52 +13,52 @@ import perkilo.purchasing.Need;
  * used after it, and the needs that they cover depend on the purchases.
  */
 final class Outlasting {
+    private final Need need;
+    private final List<Need.Lot> lots;
 
-    private Outlasting() {}
+    /**
+     * The lots of a need.
+     *
+     * @param lasts the last periods of use of all purchases
+     */
+    Outlasting(Need need, SortedSet<Integer> lasts) {
+        this.need = need;
+        int periods = need.perPeriod().size();
+        int firstPurchase = lasts.isEmpty() ? Need.UNLIMITED : lasts.first();
+        boolean matters = firstPurchase < periods || need.creditPerUnit().signum() > 0;
+        lots = matters
+                ? need.stock().stream()
+                        .filter(lot -> outlasts(lot, firstPurchase))
+                        .sorted(Comparator.comparingInt(Need.Lot::lastPeriod))
+                        .toList()
+                : List.of();
+    }
 
     /** Lots that outlast a purchase, if that makes a difference; the first to expire comes first. */
-    static List<Need.Lot> lots(Need need) {
-        int periods = need.perPeriod().size();
-        if (need.usablePeriods() >= periods && need.creditPerUnit().signum() == 0) {
-            return List.of();
-        }
-        return need.stock().stream()
-                .filter(lot -> outlasts(lot, need))
-                .sorted(Comparator.comparingInt(Need.Lot::lastPeriod))
-                .toList();
+    List<Need.Lot> lots() {
+        return lots;
     }
 
     /**
      * Of the purchases that can be used together with a lot, the first expires first, but not before the lot is there.
      */
-    private static boolean outlasts(Need.Lot lot, Need need) {
-        int firstPurchase = Need.lastPeriod(0, need.usablePeriods());
+    private boolean outlasts(Need.Lot lot, int firstPurchase) {
         return lot.quantity().signum() > 0
                 && lot.arrival() < need.perPeriod().size()
                 && lot.lastPeriod() > Math.max(firstPurchase, lot.arrival());
     }
 
-    /**
-     * The first period whose purchases expire no sooner than a lot: from then on, the lot is used before what is
-     * bought. It may be beyond all periods.
-     */
-    static long firstBefore(Need.Lot lot, Need need) {
-        return lot.lastPeriod() + 1L - need.usablePeriods();
-    }
-
-    /** What is needed per period once the stock that does not outlast purchases is used up. */
-    static List<BigDecimal> netOfOther(Need need) {
-        List<Need.Lot> outlasting = lots(need);
-        List<Need.Lot> other =
-                need.stock().stream().filter(lot -> !outlasting.contains(lot)).toList();
+    /** The need without the stock that outlasts purchases. */
+    Need withoutLots() {
         return new Need(
-                        need.item(),
-                        need.perPeriod(),
-                        other,
-                        need.usablePeriods(),
-                        need.holdingPerUnit(),
-                        need.creditPerUnit(),
-                        need.creditable())
-                .net();
+                need.item(),
+                need.perPeriod(),
+                need.stock().stream().filter(lot -> !lots.contains(lot)).toList(),
+                need.usablePeriods(),
+                need.holdingPerUnit(),
+                need.creditPerUnit(),
+                need.creditable(),
+                need.lengths(),
+                need.safety());
     }
 }

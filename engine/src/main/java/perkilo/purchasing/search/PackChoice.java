@@ -5,6 +5,10 @@ final class PackChoice {
     final int id;
     final int quote;
     final int period;
+    /** The last period in which it can be used; it may be after the last. */
+    final int last;
+    /** The cap of the item's supply after a purchase of it. */
+    final int cap;
     /** Index of the order that the line would belong to. */
     final int order;
 
@@ -23,6 +27,8 @@ final class PackChoice {
             int id,
             int quote,
             int period,
+            int last,
+            int cap,
             int order,
             LineCosts costs,
             long units,
@@ -31,6 +37,8 @@ final class PackChoice {
         this.id = id;
         this.quote = quote;
         this.period = period;
+        this.last = last;
+        this.cap = cap;
         this.order = order;
         this.costs = costs;
         this.units = units;

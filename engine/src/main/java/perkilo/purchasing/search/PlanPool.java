@@ -32,8 +32,8 @@ final class PlanPool implements ItemPlans {
         final int[] links;
         final int[] orders;
         final double[] shares;
-        final int[] periods;
         final double[] paid;
+        final double[] duties;
         final double[] goods;
         long used = clock;
 
@@ -43,7 +43,7 @@ final class PlanPool implements ItemPlans {
             int[] found = new int[lines];
             orders = new int[lines];
             shares = new double[lines];
-            periods = new int[lines];
+            duties = new double[market.limitsCash() ? lines : 0];
             paid = new double[lines];
             goods = new double[market.orders.anyMixed() ? lines : 0];
             int distinct = 0;
@@ -55,8 +55,10 @@ final class PlanPool implements ItemPlans {
                 }
                 orders[l] = offer.order;
                 shares[l] = offer.costs.share(picks.steps(l));
-                periods[l] = offer.period;
                 paid[l] = offer.costs.landed(picks.steps(l));
+                if (duties.length > 0) {
+                    duties[l] = offer.costs.duties(picks.steps(l));
+                }
                 if (goods.length > 0) {
                     goods[l] = offer.costs.goodsAtHome(picks.steps(l));
                 }
@@ -67,7 +69,10 @@ final class PlanPool implements ItemPlans {
         double total(Terms terms, int forcedLines, double atMost) {
             double sum = picks.cost;
             for (int l = 0; l < orders.length; l++) {
-                sum += (terms.money[periods[l]] - 1) * paid[l] - terms.reward[orders[l]] * shares[l];
+                sum += (terms.money[orders[l]] - 1) * paid[l] - terms.reward[orders[l]] * shares[l];
+            }
+            for (int l = 0; l < duties.length; l++) {
+                sum += terms.dutyMoney[orders[l]] * duties[l];
             }
             for (int l = 0; l < goods.length; l++) {
                 sum += terms.perGoods[picks.offer(l)] * goods[l];

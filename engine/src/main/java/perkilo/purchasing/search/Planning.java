@@ -23,8 +23,11 @@ final class Planning implements ItemPlans {
     }
 
     private static ItemProgram program(WantedItem item, Need need, Workspace work) {
-        if (!Outlasting.lots(need).isEmpty()) {
-            return new ShelfProgram(item, need);
+        if (RotatingProgram.suits(item, need)) {
+            return new RotatingProgram(item, need);
+        }
+        if (!item.grid().outlasting().lots().isEmpty()) {
+            return new ShelfProgram(item);
         }
         return GridProgram.suits(item) ? new GridProgram(item, work) : new ListProgram(item);
     }

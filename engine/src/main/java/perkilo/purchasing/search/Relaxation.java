@@ -21,7 +21,7 @@ final class Relaxation {
     final boolean[] used;
     /** By order: the share of the minimum order value that the items' goods reach. */
     final double[] share;
-    /** By period: what the items' lines cost. */
+    /** By limit on cash: what counts towards it of the items' lines. */
     final double[] paid;
     /** By item: its least total. */
     final double[] totals;
@@ -45,7 +45,7 @@ final class Relaxation {
         Arrays.fill(picks, Picks.NOTHING);
         used = new boolean[market.links.size()];
         share = new double[market.orders.count];
-        paid = new double[market.periods];
+        paid = new double[market.orders.limits];
         reducedCost = new double[market.orders.count];
     }
 
@@ -79,8 +79,9 @@ final class Relaxation {
             terms.charge[link.id()] = closed ? Double.POSITIVE_INFINITY : prices.use[link.id()];
         }
         System.arraycopy(prices.minimum, 0, terms.reward, 0, terms.reward.length);
-        for (int t = 0; t < market.periods; t++) {
-            terms.money[t] = prices.money(t);
+        for (int j = 0; market.limitsCash() && j < reducedCost.length; j++) {
+            terms.money[j] = prices.money(j);
+            terms.dutyMoney[j] = prices.dutyMoney(j) - prices.money(j);
         }
         decisions.limit(terms, market);
         if (duty.isAny()) {
@@ -103,17 +104,23 @@ final class Relaxation {
             PackChoice offer = market.offers.get(plan.offer(l));
             used[market.linkOf.get(offer.id).id()] = true;
             share[offer.order] += offer.costs.share(plan.steps(l));
-            paid[offer.period] += offer.costs.landed(plan.steps(l));
+            if (market.limitsCash()) {
+                long steps = plan.steps(l);
+                market.orders.pay(offer.order, offer.costs.landed(steps), offer.costs.duties(steps), paid);
+            }
         }
     }
 
     private double orders(Multipliers prices, Decisions decisions) {
         for (int j = 0; j < reducedCost.length; j++) {
-            double money = prices.money(market.orders.period(j));
-            reducedCost[j] = market.orders.opening[j] * money + minimumCost(j, prices, decisions);
+            Orders orders = market.orders;
+            reducedCost[j] = orders.opening[j]
+                    + (prices.money(j) - 1) * orders.openingPaid[j]
+                    + (prices.dutyMoney(j) - prices.money(j)) * orders.openingDuty[j]
+                    + minimumCost(j, prices, decisions);
         }
         for (int j : duty.orders()) {
-            reducedCost[j] += duty.least(j, decisions) * prices.money(market.orders.period(j));
+            reducedCost[j] += duty.least(j, decisions) * prices.dutyMoney(j);
         }
         for (Link link : market.links) {
             reducedCost[link.order()] -= prices.use[link.id()];
@@ -135,8 +142,13 @@ final class Relaxation {
         if (market.orders.refusesSmall(order) || decisions.small[order] == Decisions.NO) {
             return reward;
         }
-        double charge = market.orders.smallCharge[order] * prices.money(market.orders.period(order));
+        double charge = smallCharge(order, prices);
         return decisions.small[order] == Decisions.YES ? charge : Math.min(reward, charge);
+    }
+
+    private double smallCharge(int order, Multipliers prices) {
+        return market.orders.smallCharge[order] * prices.money(order)
+                + market.orders.smallDuty[order] * (prices.dutyMoney(order) - prices.money(order));
     }
 
     /** Whether the bound counts the order as placed. */
@@ -150,7 +162,7 @@ final class Relaxation {
         if (!isPlaced(order, decisions) || decisions.small[order] == Decisions.YES) {
             return false;
         }
-        double charge = market.orders.smallCharge[order] * prices.money(market.orders.period(order));
+        double charge = smallCharge(order, prices);
         return market.orders.refusesSmall(order)
                 || decisions.small[order] == Decisions.NO
                 || prices.minimum[order] <= charge;
@@ -166,13 +178,15 @@ final class Relaxation {
         return sum;
     }
 
-    /** What is paid out in the bound's plan in a period, with the orders it counts as placed. */
-    double paid(int period, Multipliers prices, Decisions decisions) {
-        double sum = paid[period];
+    /** By limit on cash: what is paid out in the bound's plan, with the orders it counts as placed. */
+    double[] paid(Multipliers prices, Decisions decisions) {
+        double[] sum = paid.clone();
+        Orders orders = market.orders;
         for (int j = 0; j < reducedCost.length; j++) {
-            if (market.orders.period(j) == period && isPlaced(j, decisions)) {
-                boolean small = market.orders.chargesSmall(j) && !isFull(j, prices, decisions);
-                sum += market.orders.opening[j] + (small ? market.orders.smallCharge[j] : 0);
+            if (isPlaced(j, decisions)) {
+                boolean small = orders.chargesSmall(j) && !isFull(j, prices, decisions);
+                double charge = orders.openingPaid[j] + (small ? orders.smallCharge[j] : 0);
+                orders.pay(j, charge, orders.openingDuty[j] + (small ? orders.smallDuty[j] : 0), sum);
             }
         }
         return sum;

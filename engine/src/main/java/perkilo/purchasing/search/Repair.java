@@ -110,11 +110,13 @@ final class Repair {
         fairRewards = rewards.clone();
     }
 
-    /** Makes money dearer in the periods that pay out too much. */
+    /** Makes money dearer for the orders whose payments count towards a limit that is exceeded. */
     private boolean save(JointPlan plan, Picks[] picks, Terms terms) {
-        for (int t = 0; t < market.periods; t++) {
-            if (plan.overLimit(t) > 0 || plan.overLimit(market.periods) > 0) {
-                terms.money[t] *= 1.3;
+        boolean inAll = plan.overLimit(market.orders.limits) > 0;
+        for (int j = 0; j < market.orders.count; j++) {
+            boolean over = market.orders.payments(j).stream().anyMatch(part -> plan.overLimit(part.limit()) > 0);
+            if (over || inAll) {
+                terms.money[j] *= 1.3;
             }
         }
         for (int i = 0; i < picks.length; i++) {

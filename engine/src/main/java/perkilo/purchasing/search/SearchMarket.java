@@ -2,7 +2,12 @@ package perkilo.purchasing.search;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import perkilo.purchasing.Need;
 import perkilo.purchasing.PurchasePlan;
@@ -26,7 +31,7 @@ final class SearchMarket {
     final List<Link> linkOf = new ArrayList<>();
     /** The part of the objective that does not depend on the purchases. */
     final double constant;
-    /** By period and then in total: the limit on payments; infinite without a limit. */
+    /** By limit, and then in total: the most that may be paid; infinite without a limit. */
     final double[] cash;
 
     private final List<LineCosts> costs;
@@ -36,7 +41,7 @@ final class SearchMarket {
     SearchMarket(PurchaseProblem problem) {
         this.problem = problem;
         periods = problem.periods();
-        orders = new Orders(problem.vendors(), problem.quotes(), periods);
+        orders = new Orders(problem);
         costs = problem.quotes().stream()
                 .map(quote -> new LineCosts(quote, problem.vendorOf(quote)))
                 .toList();
@@ -51,9 +56,9 @@ final class SearchMarket {
             fixed += item.holdingOfNeeds();
         }
         constant = fixed;
-        cash = new double[periods + 1];
+        cash = new double[orders.limits + 1];
         java.util.Arrays.fill(cash, limit(problem.cashPerPeriod()));
-        cash[periods] = limit(problem.cashTotal());
+        cash[orders.limits] = limit(problem.cashTotal());
     }
 
     private static double limit(@Nullable BigDecimal most) {
@@ -68,7 +73,7 @@ final class SearchMarket {
     }
 
     boolean limitsCash() {
-        return cash[0] < Double.POSITIVE_INFINITY || cash[periods] < Double.POSITIVE_INFINITY;
+        return cash[0] < Double.POSITIVE_INFINITY || cash[orders.limits] < Double.POSITIVE_INFINITY;
     }
 
     /** The most that a possible plan can cost: all the cash, and keeping the longest lines. */
@@ -77,7 +82,8 @@ final class SearchMarket {
         for (PackChoice offer : offers) {
             keeping += offer.keepingPerStep * offer.mostSteps;
         }
-        return 1 + constant + keeping + Math.min(cash[periods], cash[0] * periods);
+        double own = problem.orderCost().doubleValue() * orders.count;
+        return 1 + constant + keeping + own + Math.min(cash[orders.limits], cash[0] * orders.limits);
     }
 
     /** The least that a plan can cost, whatever is bought. */
@@ -99,12 +105,25 @@ final class SearchMarket {
                 steps.add(step(problem.quotes().get(q)));
             }
         }
-        SupplyGrid grid = new SupplyGrid(need, steps);
+        SupplyGrid grid = new SupplyGrid(need, steps, lasts(need, quotes));
         List<List<Link>> byPeriod = new ArrayList<>();
         for (int t = 0; t < periods; t++) {
             byPeriod.add(links(index, t, quotes, grid));
         }
         return new WantedItem(grid, byPeriod, holdingOfNeeds(need));
+    }
+
+    /** The last periods of use of all purchases of an item. */
+    private SortedSet<Integer> lasts(Need need, List<Integer> quotes) {
+        SortedSet<Integer> lasts = new TreeSet<>();
+        for (int q : quotes) {
+            for (int t = 0; t < periods; t++) {
+                if (problem.quotes().get(q).isFor(t)) {
+                    lasts.add(problem.quotes().get(q).lastUse(need, t));
+                }
+            }
+        }
+        return lasts;
     }
 
     private static BigDecimal step(Quote quote) {
@@ -127,21 +146,25 @@ final class SearchMarket {
         return LongestLine.steps(costs.get(quote), usefulSteps, extra, tiny[vendor]);
     }
 
+    /** The orders of a period that an item may be in; those come first whose goods expire first. */
     private List<Link> links(int item, int period, List<Integer> quotes, SupplyGrid grid) {
         List<Link> found = new ArrayList<>();
-        for (int v = 0; v < problem.vendors().size(); v++) {
+        for (int v : vendors(item, period, quotes)) {
             List<PackChoice> here = new ArrayList<>();
             for (int q : quotes) {
                 Quote quote = problem.quotes().get(q);
-                if (quote.vendor() == v && quote.firstPeriod() <= period && period <= quote.lastPeriod()) {
-                    long most = longest(q, v, grid.usefulSteps(period, step(quote)));
+                if (quote.vendor() == v && quote.isFor(period)) {
+                    int cap = grid.capOf(quote.lastUse(problem.needs().get(item), period));
+                    long most = longest(q, v, grid.usefulSteps(period, cap, step(quote)));
                     if (most > 0 && !refused(v)) {
                         here.add(offer(q, period, grid, most));
                     }
                 }
             }
             if (!here.isEmpty()) {
-                Link link = new Link(links.size(), item, orders.of(v, period), here, grid.canCover(period), tiny[v]);
+                int last = here.get(0).last;
+                boolean covers = grid.canCover(period, here.get(0).cap);
+                Link link = new Link(links.size(), item, orders.of(v, period), here, last, covers, tiny[v]);
                 links.add(link);
                 linksOf.get(link.order()).add(link);
                 here.forEach(offer -> linkOf.add(link));
@@ -149,6 +172,18 @@ final class SearchMarket {
             }
         }
         return found;
+    }
+
+    /** The vendors of an item in a period, those first whose goods expire first. */
+    private List<Integer> vendors(int item, int period, List<Integer> quotes) {
+        SortedMap<Integer, Integer> lasts = new TreeMap<>();
+        for (int q : quotes) {
+            Quote quote = problem.quotes().get(q);
+            if (quote.isFor(period)) {
+                lasts.put(quote.vendor(), quote.lastUse(problem.needs().get(item), period));
+            }
+        }
+        return lasts.keySet().stream().sorted(Comparator.comparing(lasts::get)).toList();
     }
 
     /** Whether a vendor refuses small orders, and has only goods that cost nothing. */
@@ -166,11 +201,14 @@ final class SearchMarket {
         BigDecimal step = step(quote);
         double perStep = step.doubleValue();
         double needed = Math.max(grid.netNeed().doubleValue(), perStep);
-        double keeping = need.holdingPerUnit().doubleValue() * perStep * (periods - period) + TIE * perStep / needed;
+        double keeping = need.holdingPerUnit().doubleValue() * perStep * (need.untilEnd(period) + quote.early(period))
+                + TIE * perStep / needed;
         PackChoice offer = new PackChoice(
                 offers.size(),
                 index,
                 period,
+                quote.lastUse(need, period),
+                grid.capOf(quote.lastUse(need, period)),
                 orders.of(quote.vendor(), period),
                 costs.get(index),
                 grid.unitsOf(step),
@@ -184,10 +222,11 @@ final class SearchMarket {
         BigDecimal kept = BigDecimal.ZERO;
         int periods = need.perPeriod().size();
         for (int t = 0; t < periods; t++) {
-            kept = kept.subtract(need.perPeriod().get(t).multiply(BigDecimal.valueOf((long) periods - t)));
+            kept = kept.subtract(need.perPeriod().get(t).multiply(BigDecimal.valueOf(need.untilEnd(t))));
         }
         for (Need.Lot lot : need.stock()) {
-            kept = kept.add(lot.quantity().multiply(BigDecimal.valueOf(Math.max(0L, (long) periods - lot.arrival()))));
+            int time = lot.arrival() < periods ? need.untilEnd(lot.arrival()) + lot.early() : 0;
+            kept = kept.add(lot.quantity().multiply(BigDecimal.valueOf(time)));
         }
         return kept.multiply(need.holdingPerUnit()).doubleValue();
     }

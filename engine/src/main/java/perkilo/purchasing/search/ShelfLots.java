@@ -10,36 +10,39 @@ import perkilo.purchasing.Need;
 /**
  * The lots of an item that outlast a purchase, and how they lift its supply.
  *
- * <p>From its period on ({@link Outlasting#firstBefore}) a lot is used before what is bought: it joins the supply. A
- * lot that is still on order then covers needs from its arrival on. If the supply does not reach so far yet, the lot
- * waits, and joins as soon as the supply reaches its arrival.
+ * <p>Purchases are gone through in the order in which they expire. Before the first that expires no sooner than a lot,
+ * the lot joins the supply, because it is used before what is bought then. A lot that is still on order then covers
+ * needs from its arrival on. If the supply does not reach so far yet, the lot waits, and joins as soon as the supply
+ * reaches its arrival.
  */
 final class ShelfLots {
     private final SupplyGrid grid;
-    private final Need need;
     private final List<Need.Lot> lots;
 
-    ShelfLots(SupplyGrid grid, Need need) {
+    ShelfLots(SupplyGrid grid) {
         this.grid = grid;
-        this.need = need;
-        this.lots = Outlasting.lots(need);
+        this.lots = grid.outlasting().lots();
     }
 
     List<BigDecimal> quantities() {
         return lots.stream().map(Need.Lot::quantity).toList();
     }
 
-    /** The position after the lots that are used before purchases from this period on have joined. */
-    Shelved join(Shelved at, int period) {
-        Lift lift = new Lift(at, period);
+    /** The position after the lots that are used before purchases that last until a period have joined. */
+    Shelved join(Shelved at, int last) {
+        Lift lift = new Lift(at, last);
         lift.by(ZERO, grid.netNeed(), Need.UNLIMITED);
         return lift.moved();
     }
 
-    /** Covers the needs up to and with the period from lots, the first to expire first. */
-    Shelved use(Shelved at, int period) {
+    /**
+     * Covers the needs up to and with the period from lots, the first to expire first.
+     *
+     * @param last until when the purchases last that were gone through last
+     */
+    Shelved use(Shelved at, int period, int last) {
         BigDecimal needed = grid.covered(period);
-        Lift lift = new Lift(at, period);
+        Lift lift = new Lift(at, last);
         for (int lot = 0; lot < lots.size() && lift.supply.compareTo(needed) < 0; lot++) {
             if (lots.get(lot).arrival() <= period && period <= lots.get(lot).lastPeriod()) {
                 lift.set(lot, lift.by(lift.left.get(lot), needed, lots.get(lot).lastPeriod()));
@@ -50,10 +53,10 @@ final class ShelfLots {
 
     /** The position after steps of an offer are bought. */
     Shelved bought(Shelved at, PackChoice offer, long steps, double cost) {
-        Lift lift = new Lift(at, offer.period);
+        Lift lift = new Lift(at, offer.last);
         BigDecimal quantity =
                 grid.unit.multiply(BigDecimal.valueOf(offer.units)).multiply(BigDecimal.valueOf(steps));
-        lift.by(quantity, grid.cap(offer.period), Need.lastPeriod(offer.period, need.usablePeriods()));
+        lift.by(quantity, grid.cap(offer.cap), offer.last);
         return at.bought(lift.supply, lift.left, cost, offer, steps);
     }
 
@@ -71,13 +74,15 @@ final class ShelfLots {
     /** A position on its way. */
     private final class Lift {
         private final Shelved from;
-        private final int period;
+        /** Until when the purchases last that are gone through. */
+        private final int newest;
+
         private BigDecimal supply;
         private List<BigDecimal> left;
 
-        Lift(Shelved from, int period) {
+        Lift(Shelved from, int newest) {
             this.from = from;
-            this.period = period;
+            this.newest = newest;
             this.supply = from.supply();
             this.left = from.left();
         }
@@ -131,7 +136,7 @@ final class ShelfLots {
             for (int lot = 0; lot < lots.size(); lot++) {
                 boolean waits = left.get(lot).signum() > 0
                         && lots.get(lot).lastPeriod() <= last
-                        && Outlasting.firstBefore(lots.get(lot), need) <= period;
+                        && lots.get(lot).lastPeriod() <= newest;
                 if (waits && (first < 0 || startFromHere(lot).compareTo(startFromHere(first)) < 0)) {
                     first = lot;
                 }

@@ -5,14 +5,13 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import perkilo.purchasing.Need;
 
 /**
  * The dynamic program of one item with stock, or goods on order, that outlast purchases.
  *
  * <p>Besides the effective supply, a position holds the rest of each such lot. In a period that the supply does not
- * cover, lots cover what is missing, the first to expire first. From the first period whose purchases expire after a
- * lot, the lot is used before them ({@link ShelfLots}).
+ * cover, lots cover what is missing, the first to expire first. Before the first purchases that expire after a lot, the
+ * lot is used before them ({@link ShelfLots}).
  */
 final class ShelfProgram implements ItemProgram {
     private final WantedItem item;
@@ -20,10 +19,10 @@ final class ShelfProgram implements ItemProgram {
     private final ShelfLots lots;
     private Shelved end;
 
-    ShelfProgram(WantedItem item, Need need) {
+    ShelfProgram(WantedItem item) {
         this.item = item;
         grid = item.grid();
-        lots = new ShelfLots(grid, need);
+        lots = new ShelfLots(grid);
         end = start();
     }
 
@@ -34,15 +33,19 @@ final class ShelfProgram implements ItemProgram {
     @Override
     public double solve(Terms terms) {
         List<Shelved> now = List.of(start());
+        int last = -1;
         for (int t = 0; t < grid.periods; t++) {
-            int period = t;
-            now = now.stream().map(at -> lots.join(at, period)).toList();
             for (Link link : item.linksByPeriod().get(t)) {
-                now = buy(link, terms, now);
+                last = Math.max(last, link.last());
+                now = buy(link, terms, joined(now, last));
             }
-            now = use(t, now);
+            now = use(t, last, now);
         }
         return end(now);
+    }
+
+    private List<Shelved> joined(List<Shelved> positions, int last) {
+        return positions.stream().map(at -> lots.join(at, last)).toList();
     }
 
     private List<Shelved> buy(Link link, Terms terms, List<Shelved> before) {
@@ -77,7 +80,7 @@ final class ShelfProgram implements ItemProgram {
         long least = Math.max(Math.max(1, offer.costs.fewestSteps), terms.atLeast[offer.id]);
         long most = Math.min(offer.mostSteps, terms.atMost[offer.id]);
         BigDecimal step = grid.unit.multiply(BigDecimal.valueOf(offer.units));
-        BigDecimal toCap = grid.cap(offer.period).subtract(at.supply()).max(BigDecimal.ZERO);
+        BigDecimal toCap = grid.cap(offer.cap).subtract(at.supply()).max(BigDecimal.ZERO);
         long filling =
                 Math.max(least, toCap.divide(step, 0, RoundingMode.CEILING).longValueExact());
         for (long n = least; n < filling && n <= most; n++) {
@@ -90,11 +93,11 @@ final class ShelfProgram implements ItemProgram {
     }
 
     /** Covers the needs up to and with the period, from lots if the supply is short. */
-    private List<Shelved> use(int period, List<Shelved> positions) {
+    private List<Shelved> use(int period, int last, List<Shelved> positions) {
         List<Shelved> covered = new ArrayList<>();
         BigDecimal needed = grid.covered(period);
         for (Shelved at : positions) {
-            Shelved used = lots.use(at, period);
+            Shelved used = lots.use(at, period, last);
             if (used.supply().compareTo(needed) >= 0) {
                 covered.add(used);
             }

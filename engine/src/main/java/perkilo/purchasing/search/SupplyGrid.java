@@ -4,88 +4,108 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import perkilo.purchasing.Need;
 
 /**
  * The positions that the supply of one item can take, measured exactly whatever the decimals of needs and packs.
  *
- * <p>What has been bought so far and will be used is the <em>effective supply</em>. A purchase in a period raises it by
- * the quantity bought, but never above that period's <em>cap</em>: the need up to the last period in which the purchase
- * may be used (and what may be credited as leftover after that). So the effective supply is always one of a few
- * <em>bases</em> (nothing, or a cap) and a whole number of <em>units</em> on top. The unit is the greatest common
- * divisor of all steps in which the item can be bought. The number of units between a base and a need or a cap is
- * rounded up once, in decimals; after that everything is whole numbers.
+ * <p>What has been bought so far and will be used is the <em>effective supply</em>. A purchase raises it by the
+ * quantity bought, but never above its <em>cap</em>: the need up to the last period in which the purchase may be used
+ * (and what may be credited as leftover after that). Purchases are gone through in the order in which they expire. So
+ * the effective supply is always one of a few <em>bases</em> (nothing, or a cap) and a whole number of <em>units</em>
+ * on top. The unit is the greatest common divisor of all steps in which the item can be bought. The number of units
+ * between a base and a need or a cap is rounded up once, in decimals; after that everything is whole numbers.
  */
 final class SupplyGrid {
     final int periods;
     final int bases;
     /** The unit as a decimal, in the item's base unit. */
     final BigDecimal unit;
-    /** By period and base: units on top of the base that reach the period's cap; zero if the base reaches it. */
+    /** By cap and base: units on top of the base that reach the cap; zero if the base reaches it. */
     final long[][] toCap;
     /** By period and base: units on top of the base that cover the needs up to and with the period. */
     final long[][] toNeed;
-    /** By period: the base that is the period's cap. */
+    /** By cap: the base that it is. */
     final int[] capBase;
     /** By base: the most units on top that make a difference. */
     final long[] width;
 
+    private final Outlasting outlasting;
     private final BigDecimal[] covered;
+    private final BigDecimal net;
+    /** By the last period of use; the last is for goods that can be used after all periods. */
     private final BigDecimal[] cap;
+
     private final List<BigDecimal> baseSupply;
     private final Need need;
 
-    SupplyGrid(Need need, List<BigDecimal> steps) {
+    /**
+     * The positions of an item.
+     *
+     * @param steps in which it can be bought
+     * @param lasts the last periods of use of all purchases
+     */
+    SupplyGrid(Need need, List<BigDecimal> steps, SortedSet<Integer> lasts) {
         this.need = need;
+        outlasting = new Outlasting(need, lasts);
         periods = need.perPeriod().size();
         unit = steps.stream().reduce(SupplyGrid::commonDivisor).orElse(BigDecimal.ONE);
-        covered = running(Outlasting.netOfOther(need));
+        Requirement required = Requirement.of(outlasting.withoutLots());
+        covered = required.supply();
+        net = required.net();
         cap = caps();
-        TreeSet<BigDecimal> distinct = new TreeSet<>(List.of(cap));
-        distinct.add(BigDecimal.ZERO);
+        TreeSet<BigDecimal> distinct = new TreeSet<>(List.of(BigDecimal.ZERO, cap[periods]));
+        lasts.forEach(last -> distinct.add(cap[capOf(last)]));
         baseSupply = new ArrayList<>(distinct);
         bases = baseSupply.size();
-        toCap = new long[periods][bases];
+        toCap = new long[periods + 1][bases];
         toNeed = new long[periods][bases];
-        capBase = new int[periods];
+        capBase = new int[periods + 1];
         width = new long[bases];
-        for (int t = 0; t < periods; t++) {
-            BigDecimal capHere = cap[t];
-            capBase[t] = (int) baseSupply.stream()
+        Arrays.fill(width, 1);
+        Set<Integer> caps = new TreeSet<>(Set.of(periods));
+        lasts.forEach(last -> caps.add(capOf(last)));
+        for (int c : caps) {
+            BigDecimal capHere = cap[c];
+            capBase[c] = (int) baseSupply.stream()
                     .filter(base -> base.compareTo(capHere) < 0)
                     .count();
             for (int k = 0; k < bases; k++) {
-                toCap[t][k] = units(cap[t].subtract(baseSupply.get(k)));
+                toCap[c][k] = units(capHere.subtract(baseSupply.get(k)));
+                width[k] = Math.max(width[k], toCap[c][k]);
+            }
+        }
+        for (int t = 0; t < periods; t++) {
+            for (int k = 0; k < bases; k++) {
                 toNeed[t][k] = units(covered[t].subtract(baseSupply.get(k)));
-                width[k] = Math.max(width[k], Math.max(1, toCap[t][k]));
             }
         }
     }
 
-    private static BigDecimal[] running(List<BigDecimal> perPeriod) {
-        BigDecimal[] sums = new BigDecimal[perPeriod.size()];
-        BigDecimal sum = BigDecimal.ZERO;
-        for (int t = 0; t < sums.length; t++) {
-            sum = sum.add(perPeriod.get(t));
-            sums[t] = sum;
-        }
-        return sums;
+    /** The cap of purchases that can be used until a period; it may be after the last. */
+    int capOf(int last) {
+        return Math.min(periods, last);
     }
 
     private BigDecimal[] caps() {
-        BigDecimal[] caps = new BigDecimal[periods];
-        for (int t = 0; t < periods; t++) {
-            boolean outlastsHorizon = need.usablePeriods() > periods - t;
-            caps[t] = outlastsHorizon ? credited() : covered[Math.min(periods, t + need.usablePeriods()) - 1];
-        }
+        BigDecimal[] caps = Arrays.copyOf(covered, periods + 1);
+        caps[periods] = credited();
         return caps;
     }
 
     private BigDecimal credited() {
         BigDecimal all = covered[periods - 1];
-        return need.creditPerUnit().signum() > 0 ? all.add(need.creditable()) : all;
+        return need.creditPerUnit().signum() > 0 ? all.max(net.add(need.creditable())) : all;
+    }
+
+    /** The lots that outlast a purchase. */
+    Outlasting outlasting() {
+        return outlasting;
     }
 
     /** The greatest quantity that two quantities are whole multiples of. */
@@ -124,18 +144,28 @@ final class SupplyGrid {
         return step.divideToIntegralValue(unit).longValueExact();
     }
 
-    /** The most that a purchase in a period can add to the effective supply, in steps rounded up. */
-    long usefulSteps(int period, BigDecimal step) {
+    /** The most that a purchase for a period can add to the effective supply, in steps rounded up. */
+    long usefulSteps(int period, int cap, BigDecimal step) {
         BigDecimal before = period == 0 ? BigDecimal.ZERO : covered[period - 1];
-        BigDecimal most = cap[period].subtract(before);
+        BigDecimal most = need.safety().isNone() ? this.cap[cap].subtract(before) : mostWithSafety(period, cap);
         return most.signum() <= 0
                 ? 0
                 : most.divide(step, 0, RoundingMode.CEILING).longValueExact();
     }
 
-    /** Whether a purchase in a period can cover a need or earn a credit. */
-    boolean canCover(int period) {
-        return cap[period].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;
+    /** All that is needed until a purchase expires, and the safety stock or the credited leftover on top. */
+    private BigDecimal mostWithSafety(int period, int cap) {
+        BigDecimal most = need.safety().quantity();
+        most = cap == periods && need.creditPerUnit().signum() > 0 ? most.max(need.creditable()) : most;
+        for (int t = period; t <= Math.min(cap, periods - 1); t++) {
+            most = most.add(need.perPeriod().get(t));
+        }
+        return most;
+    }
+
+    /** Whether a purchase for a period can cover a need or earn a credit. */
+    boolean canCover(int period, int cap) {
+        return this.cap[cap].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;
     }
 
     /** Whether anything is needed in a period that stock does not cover. */
@@ -143,7 +173,7 @@ final class SupplyGrid {
         return covered[period].compareTo(period == 0 ? BigDecimal.ZERO : covered[period - 1]) > 0;
     }
 
-    /** The need of all periods that stock does not cover, in the base unit. */
+    /** The need of all periods that stock does not cover, with what safety stock takes, in the base unit. */
     BigDecimal netNeed() {
         return covered[periods - 1];
     }
@@ -153,21 +183,21 @@ final class SupplyGrid {
         return covered[period];
     }
 
-    /** The most that purchases up to and with a period can supply. */
-    BigDecimal cap(int period) {
-        return cap[period];
+    /** The most that the supply is after a purchase with a cap. */
+    BigDecimal cap(int of) {
+        return cap[of];
     }
 
     /** The value of leftovers, in home currency, if the supply ends on a base and some units. */
     double credit(int base, long units) {
         return earnsCredit()
-                ? credit(baseSupply.get(base).subtract(netNeed()).doubleValue() + units * unit.doubleValue())
+                ? credit(baseSupply.get(base).subtract(net).doubleValue() + units * unit.doubleValue())
                 : 0;
     }
 
     /** The value of leftovers, in home currency, if the supply ends at this quantity. */
     double credit(BigDecimal supply) {
-        return earnsCredit() ? credit(supply.subtract(netNeed()).doubleValue()) : 0;
+        return earnsCredit() ? credit(supply.subtract(net).doubleValue()) : 0;
     }
 
     /** The highest value that leftovers can have. */

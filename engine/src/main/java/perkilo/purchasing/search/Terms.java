@@ -15,8 +15,10 @@ final class Terms {
     final double[] reward;
     /** By offer: the charge for each unit of goods in home currency; below zero for a reward. */
     final double[] perGoods;
-    /** By period: the weight of one unit of money paid out; one if cash is not limited. */
+    /** By order: the weight of one unit of money paid for it; one if cash is not limited. */
     final double[] money;
+    /** By order: by how much the weight of one unit of duty is above that of other money. */
+    final double[] dutyMoney;
     /** By offer: the fewest steps that have to be bought; zero if none have to. */
     final long[] atLeast;
     /** By item: the number of offers that have to be bought from. */
@@ -28,8 +30,9 @@ final class Terms {
         charge = new double[market.links.size()];
         reward = new double[market.orders.count];
         perGoods = new double[market.offers.size()];
-        money = new double[market.periods];
+        money = new double[market.orders.count];
         Arrays.fill(money, 1);
+        dutyMoney = new double[market.orders.count];
         forcedLines = new int[market.items.size()];
         atLeast = new long[market.offers.size()];
         atMost = market.offers.stream().mapToLong(offer -> offer.mostSteps).toArray();
@@ -54,7 +57,8 @@ final class Terms {
     boolean plain(PackChoice offer) {
         return reward[offer.order] == 0
                 && perGoods[offer.id] == 0
-                && money[offer.period] == 1
+                && money[offer.order] == 1
+                && dutyMoney[offer.order] == 0
                 && atLeast[offer.id] == 0
                 && atMost[offer.id] == offer.mostSteps;
     }
@@ -66,7 +70,8 @@ final class Terms {
             return landed;
         }
         double cost =
-                offer.cost(steps) + (money[offer.period] - 1) * landed - reward[offer.order] * offer.costs.share(steps);
+                offer.cost(steps) + (money[offer.order] - 1) * landed - reward[offer.order] * offer.costs.share(steps);
+        cost += dutyMoney[offer.order] == 0 ? 0 : dutyMoney[offer.order] * offer.costs.duties(steps);
         return perGoods[offer.id] == 0 ? cost : cost + perGoods[offer.id] * offer.costs.goodsAtHome(steps);
     }
 
@@ -91,15 +96,18 @@ final class Terms {
         double error = offer.costs.roundingError();
         double rewarded = error * reward[offer.order] / Math.max(1e-9, offer.costs.landedOfWhole());
         double charged = perGoods[offer.id] == 0 ? 0 : Math.abs(perGoods[offer.id]) * offer.costs.roundingOfGoods();
-        return error * money[offer.period] + (reward[offer.order] == 0 ? 0 : rewarded) + charged;
+        double duty = Math.abs(dutyMoney[offer.order]) * offer.costs.dutiesPerGoods() * offer.costs.roundingOfGoods();
+        return error * money[offer.order] + duty + (reward[offer.order] == 0 ? 0 : rewarded) + charged;
     }
 
     /** Whether a longer line at the same price never costs less. */
     private boolean rises(PackChoice offer) {
-        if (perGoods[offer.id] == 0) {
-            return reward[offer.order] <= money[offer.period] * offer.costs.landedOfWhole();
+        if (perGoods[offer.id] == 0 && dutyMoney[offer.order] == 0) {
+            return reward[offer.order] <= money[offer.order] * offer.costs.landedOfWhole();
         }
-        double rise = money[offer.period] * offer.costs.landedPerGoods() + perGoods[offer.id];
+        double rise = money[offer.order] * offer.costs.landedPerGoods()
+                + dutyMoney[offer.order] * offer.costs.dutiesPerGoods()
+                + perGoods[offer.id];
         return rise >= 0 && reward[offer.order] <= rise * offer.costs.goodsOfWhole();
     }
 }

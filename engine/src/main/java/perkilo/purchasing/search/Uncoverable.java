@@ -53,17 +53,24 @@ final class Uncoverable {
     }
 
     private boolean canBeBought(int item, int period) {
-        for (int t = firstUsable(item, period); t <= period; t++) {
-            if (!market.items.get(item).linksByPeriod().get(t).isEmpty()) {
-                return true;
+        for (int t = 0; t <= period; t++) {
+            for (Link link : market.items.get(item).linksByPeriod().get(t)) {
+                if (link.last() >= period) {
+                    return true;
+                }
             }
         }
         return false;
     }
 
-    /** The first period in which a purchase can be used in {@code period}. */
-    private int firstUsable(int item, int period) {
-        return (int) Math.max(0L, period - (long) problem.needs().get(item).usablePeriods() + 1);
+    /** Whether a quote can be ordered so that it can be used in a period. */
+    private static boolean serves(Quote quote, Need need, int period) {
+        for (int t = 0; t <= period; t++) {
+            if (quote.isFor(t) && quote.lastUse(need, t) >= period) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Shortfall shortfall(int item, int period) {
@@ -77,10 +84,8 @@ final class Uncoverable {
                     "%s has no offer".formatted(need.item()),
                     "add an offer for %s".formatted(need.item()));
         }
-        int first = firstUsable(item, period);
-        List<Quote> inTime = quotes.stream()
-                .filter(quote -> quote.firstPeriod() <= period && quote.lastPeriod() >= first)
-                .toList();
+        List<Quote> inTime =
+                quotes.stream().filter(quote -> serves(quote, need, period)).toList();
         return inTime.isEmpty() ? notInTime(item, period, quotes) : refused(item, period, inTime);
     }
 

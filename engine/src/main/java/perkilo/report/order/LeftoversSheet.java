@@ -59,7 +59,7 @@ record LeftoversSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing
             this.planned = planned;
             this.plan = planned.plan();
             this.home = planned.book().settings().home().getCurrencyCode();
-            this.columns = new StockColumns(plan.months(), home);
+            this.columns = new StockColumns(plan.days(), home);
             this.money = NumberFormat.money(home, 2);
         }
 
@@ -69,9 +69,9 @@ record LeftoversSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing
             sheet.title(0, NAME);
             sheet.hint(
                     1,
-                    "What expires first is used first. A lot is used in the months that end on or before its last day; what is"
-                            + " left over in the last of these months counts as expired. Goods on order are used from"
-                            + " the first month that begins on or after the day they are expected.");
+                    "The columns are the days on which something is needed. What expires first is used first, until its last"
+                            + " day. What arrives between two days stands under the later one, and what expires between"
+                            + " them under the earlier one.");
             Placed<StockLine> worth = worth(4);
             int chart = worth.next() + 1;
             int leftovers = chart + CHART_ROWS;
@@ -125,18 +125,18 @@ record LeftoversSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing
                     BigDecimal.ZERO);
         }
 
-        /** Writes the value of the stock at the end of each month. */
+        /** Writes the value of the stock after each day. */
         private Placed<StockLine> worth(int row) {
-            sheet.section(row - 1, "Stock at the end of each month, at the lowest listed prices");
+            sheet.section(row - 1, "Stock after each day, at the lowest listed prices");
             StockLine materials = new StockLine("Raw materials");
             StockLine packaging = new StockLine("Packaging");
             StockLine all = new StockLine("All");
-            for (int each = 0; each < columns.months.size(); each++) {
+            for (int each = 0; each < columns.days.size(); each++) {
                 int period = each;
-                var month = columns.months.get(period);
-                materials.put(month, any -> worth(period, true), null, money, Look.PLAIN);
-                packaging.put(month, any -> worth(period, false), null, money, Look.PLAIN);
-                all.put(month, of -> of.sumAbove(month), null, money, Look.TOTAL);
+                var day = columns.days.get(period);
+                materials.put(day, any -> worth(period, true), null, money, Look.PLAIN);
+                packaging.put(day, any -> worth(period, false), null, money, Look.PLAIN);
+                all.put(day, of -> of.sumAbove(day), null, money, Look.TOTAL);
             }
             return columns.worth.at(sheet, row, List.of(materials, packaging, all));
         }
@@ -153,14 +153,14 @@ record LeftoversSheet(ResultSheet sheet, Expr holding, Expr credit, Expr missing
             for (StockLine line : worth.rows()) {
                 series.add(new Chart.Series(
                         line.name(),
-                        worth.headings(columns.firstMonth(), columns.lastMonth()),
-                        worth.range(worth.indexOf(line), columns.firstMonth(), columns.lastMonth())));
+                        worth.headings(columns.firstDay(), columns.lastDay()),
+                        worth.range(worth.indexOf(line), columns.firstDay(), columns.lastDay())));
             }
             int left = worth.column(columns.worthName);
             sheet.chart(new Chart(
                     Chart.Kind.LINES,
                     "Stock over time",
-                    new Chart.Axes("Month", home + " at the lowest listed prices", NumberFormat.WHOLE, false),
+                    new Chart.Axes("Day", home + " at the lowest listed prices", NumberFormat.WHOLE, false),
                     series,
                     new Chart.Place(top, left, top + CHART_ROWS - 1, left + CHART_COLUMNS - 1)));
         }

@@ -55,7 +55,7 @@ final class OrderBlock {
         Supplier supplier = order.supplier();
         sheet.section(
                 titleRow,
-                supplier.name() + ": order by " + order.orderBy() + ", deliver by " + order.neededBy(),
+                supplier.name() + ": order by " + order.orderBy() + ", arrives on " + order.arrivesOn(),
                 supplier.origin());
         sheet.hint(dayRow, terms(supplier));
         sheet.text(dayRow, lines.column(columns.quotedOn), "order day", Look.HINT);

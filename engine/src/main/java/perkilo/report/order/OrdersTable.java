@@ -54,7 +54,8 @@ public final class OrdersTable {
         return Table.of(
                         supplier(),
                         orderBy(),
-                        deliverBy(),
+                        arrivesOn(),
+                        neededBy(),
                         leadTime(),
                         currency(),
                         lines(),
@@ -90,8 +91,15 @@ public final class OrdersTable {
                 .terminal(order -> order.orderBy().toString());
     }
 
-    private static Column<SupplierOrder> deliverBy() {
-        return QuoteDates.<SupplierOrder>dates("neededBy", "Deliver by", order -> order.neededBy())
+    private static Column<SupplierOrder> arrivesOn() {
+        return QuoteDates.<SupplierOrder>dates("arrivesOn", "Arrives on", order -> order.arrivesOn())
+                .width(17)
+                .json(SupplierOrder::arrivesOn)
+                .terminal(order -> order.arrivesOn().toString());
+    }
+
+    private static Column<SupplierOrder> neededBy() {
+        return QuoteDates.<SupplierOrder>dates("neededBy", "Needed by", order -> order.neededBy())
                 .width(17)
                 .json(SupplierOrder::neededBy)
                 .terminal(order -> order.neededBy().toString());

@@ -13,6 +13,8 @@ public final class PlanFacts {
     static final Column<OrderPlan> OUTLAY = fact("outlay", "Paid for all orders", OrderPlan::outlay);
     static final Column<OrderPlan> HOLDING =
             fact("holding", "Holding cost of stock", plan -> plan.cost().holding());
+    static final Column<OrderPlan> ORDER_COST = fact(
+            "orderCost", "Your own cost of placing orders", plan -> plan.cost().orderCost());
     static final Column<OrderPlan> CREDIT =
             fact("credit", "Credit for leftovers", plan -> plan.cost().credit());
     static final Column<OrderPlan> OBJECTIVE = fact(
@@ -24,6 +26,7 @@ public final class PlanFacts {
     private static final Table<OrderPlan> TABLE = Table.of(
             OUTLAY,
             HOLDING,
+            ORDER_COST,
             CREDIT,
             OBJECTIVE,
             BOUND,

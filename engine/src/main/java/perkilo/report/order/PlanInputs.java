@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import perkilo.costing.Listing;
 import perkilo.model.Book;
 import perkilo.model.Demand;
 import perkilo.model.Material;
+import perkilo.model.Settings;
 import perkilo.model.Supplier;
 import perkilo.names.Names;
 import perkilo.offers.Offer;
@@ -77,6 +79,14 @@ final class PlanInputs {
         for (Demand demand : book.demand()) {
             add(demand.product() + ": needed by", demand.neededBy());
         }
+        Settings.Ordering ordering = book.settings().ordering();
+        add("Making lead days", ordering.makingLeadDays());
+        book.demand().stream()
+                .map(demand -> book.product(demand.product()).orElse(null))
+                .filter(Objects::nonNull)
+                .distinct()
+                .forEach(product -> add(product.name() + ": lead days", product.leadDays()));
+        book.daysOff().forEach(one -> add("Day off", one.day()));
         for (HorizonItem item : planned.plan().basis().items()) {
             for (StockOnHand stock : item.stock()) {
                 add(item.name() + ": expires", stock.lot().expires());
@@ -84,6 +94,7 @@ final class PlanInputs {
             }
             Material material = item.item().material();
             add(item.name() + ": shelf life months", material == null ? null : material.shelfLifeMonths());
+            add(item.name() + ": safety stock", item.statedSafety(book));
         }
         Map<String, Supplier> suppliers = new LinkedHashMap<>();
         for (Listing listing : planned.plan().basis().listings()) {

@@ -28,17 +28,17 @@ import perkilo.sheet.table.Placed;
 import perkilo.sheet.table.Row;
 import perkilo.sheet.table.Table;
 
-/** Order plan: the answer in a sentence, the orders by date, and what is bought of each item month by month. */
+/** Order plan: the answer in a sentence, the orders by date, and what is bought of each item for each day. */
 final class PlanSheet {
 
     private static final String NAME = "Order plan";
     private static final int HEADLINE_ROW = 2;
     private static final int ANSWER_ROW = 3;
     private static final int FIRST_FIGURE = 5;
-    private static final int FIGURES = 5;
+    private static final int FIGURES = 6;
     private static final String CHANGED = Sign.ATTENTION + " Changed since it was planned. Run perkilo order again.";
     private static final BigDecimal HALF_A_CENT = new BigDecimal("0.005");
-    private static final int MONTH_WIDTH = 17;
+    private static final int DAY_WIDTH = 17;
 
     private final OrderOutcome.Planned planned;
     private final OrderPlan plan;
@@ -77,9 +77,11 @@ final class PlanSheet {
         int next = part(FIRST_FIGURE + FIGURES + 2, "Orders by date", OrdersTable.of(planned, orders.orders()))
                 .next();
         next = new CashTables(sheet, plan, home, orders.orders()).write(next + 1);
-        next = part(next + 1, "Packs by item and month", packs()).next();
+        next = part(next + 1, "Packs by item, for the first day that needs them", packs())
+                .next();
         Column<PlannedItem> inAll = landedInAll();
-        Placed<PlannedItem> landed = part(next + 1, "Landed cost by item and month of arrival", landed(inAll));
+        Placed<PlannedItem> landed =
+                part(next + 1, "Landed cost by item, for the first day that needs it", landed(inAll));
         Expr outlay = landed.total(inAll);
         int behind = unmet(landed.next() + 1);
         Expr changed = PlanInputs.write(planned, sheet, behind);
@@ -138,9 +140,16 @@ final class PlanSheet {
         Figure paid = new Figure(PlanFacts.OUTLAY, row -> outlay);
         Figure holding = new Figure(PlanFacts.HOLDING, row -> stock.holding());
         Figure credit = new Figure(PlanFacts.CREDIT, row -> stock.credit());
+        Figure own = new Figure(
+                PlanFacts.ORDER_COST,
+                row -> Expr.of(plan.orders().size())
+                        .times(Expr.input(planned.book().settings().ordering().costPerOrder())));
         Figure objective = new Figure(PlanFacts.OBJECTIVE, row -> {
             Placed<Figure> all = row.table();
-            return all.ref(paid, figure).plus(all.ref(holding, figure)).minus(all.ref(credit, figure));
+            return all.ref(paid, figure)
+                    .plus(all.ref(holding, figure))
+                    .plus(all.ref(own, figure))
+                    .minus(all.ref(credit, figure));
         });
         Figure bound = new Figure(PlanFacts.BOUND, row -> Expr.of(plan.bound()));
         Column<Figure> remark = Column.<Figure>of("remark", "")
@@ -149,7 +158,7 @@ final class PlanSheet {
                         : List.of())
                 .look(Look.HINT);
         Table.of(name, figure, remark)
-                .withoutHeadings(sheet, FIRST_FIGURE, List.of(paid, holding, credit, objective, bound))
+                .withoutHeadings(sheet, FIRST_FIGURE, List.of(paid, holding, own, credit, objective, bound))
                 .write()
                 .mark(bound, remark, remark, Mark.attention(remark, Look.WARNING));
     }
@@ -171,25 +180,25 @@ final class PlanSheet {
                 .min(Expr.of(0).minus(changed));
     }
 
-    /** How many packs of each item are bought for each month. */
+    /** How many packs of each item are bought for each day. */
     private Table.Filled<PlannedItem> packs() {
         List<Column<PlannedItem>> columns = new ArrayList<>();
         columns.add(name());
         columns.add(Column.<PlannedItem>of("unit", "Unit").words(PlanSheet::unit));
-        columns.addAll(months(period ->
-                month(period).sentence(row -> packs(plan.purchases(row.entry().index(), period)))));
+        columns.addAll(days(period ->
+                day(period).sentence(row -> packs(plan.purchases(row.entry().index(), period)))));
         columns.add(Column.<PlannedItem>of("bought", "Total bought")
                 .formula(row -> bought(row.entry()))
                 .format(item -> StockLots.format(item.flow()))
                 .look(Look.TOTAL)
-                .width(MONTH_WIDTH));
+                .width(DAY_WIDTH));
         return new Table<>(columns).with(items());
     }
 
-    /** The cost of each item for each month, and in total. */
+    /** The cost of each item for each day, and in total. */
     private Table.Filled<PlannedItem> landed(Column<PlannedItem> inAll) {
         List<Column<PlannedItem>> columns = new ArrayList<>();
-        columns.add(name().totalWords("All items, by month of arrival"));
+        columns.add(name().totalWords("All items, by day"));
         columns.add(Column.<PlannedItem>of("perUnit", "Landed per unit")
                 .formula(row -> {
                     Expr quantity = bought(row.entry());
@@ -197,12 +206,12 @@ final class PlanSheet {
                 })
                 .format(NumberFormat.money(home, 4))
                 .words(PlanSheet::unit));
-        List<Column<PlannedItem>> months = months(period -> month(period)
+        List<Column<PlannedItem>> days = days(period -> day(period)
                 .formula(row -> landed(plan.purchases(row.entry().index(), period)))
                 .format(money)
                 .sum(plan.cost().outlay(period)));
-        columns.addAll(months);
-        columns.add(inAll.formula(row -> row.sum(months)));
+        columns.addAll(days);
+        columns.add(inAll.formula(row -> row.sum(days)));
         return new Table<>(columns).with(items());
     }
 
@@ -210,7 +219,7 @@ final class PlanSheet {
         return Column.<PlannedItem>of("inAll", "Total")
                 .format(money)
                 .look(Look.TOTAL)
-                .width(MONTH_WIDTH)
+                .width(DAY_WIDTH)
                 .sum()
                 .totalLook(Look.KEY);
     }
@@ -233,17 +242,17 @@ final class PlanSheet {
         return item.flow().item().item().unit();
     }
 
-    private List<Column<PlannedItem>> months(IntFunction<Column<PlannedItem>> column) {
-        List<Column<PlannedItem>> months = new ArrayList<>();
-        for (int period = 0; period < plan.months().size(); period++) {
-            months.add(column.apply(period));
+    private List<Column<PlannedItem>> days(IntFunction<Column<PlannedItem>> column) {
+        List<Column<PlannedItem>> days = new ArrayList<>();
+        for (int period = 0; period < plan.days().size(); period++) {
+            days.add(column.apply(period));
         }
-        return months;
+        return days;
     }
 
-    private Column<PlannedItem> month(int period) {
-        String month = plan.months().get(period).toString();
-        return Column.<PlannedItem>of(month, month).width(MONTH_WIDTH);
+    private Column<PlannedItem> day(int period) {
+        String day = plan.days().get(period).toString();
+        return Column.<PlannedItem>of(day, day).width(DAY_WIDTH);
     }
 
     private List<ResultSheet.Part> packs(List<LineCost> lines) {
@@ -259,10 +268,10 @@ final class PlanSheet {
         return parts;
     }
 
-    /** How much of an item is bought in all months together. */
+    /** How much of an item is bought in all. */
     private Expr bought(PlannedItem item) {
         List<Expr> quantities = new ArrayList<>();
-        for (int period = 0; period < plan.months().size(); period++) {
+        for (int period = 0; period < plan.days().size(); period++) {
             quantities.add(sum(plan.purchases(item.index(), period), SupplierOrdersSheet.LineCells::quantity));
         }
         return Expr.sum(quantities);

@@ -1,10 +1,10 @@
 package perkilo.report.order;
 
+import java.time.LocalDate;
 import java.util.IdentityHashMap;
 import java.util.Objects;
 import perkilo.costing.Item;
 import perkilo.model.Material;
-import perkilo.orderplan.Horizon;
 import perkilo.orderplan.OrderOutcome;
 import perkilo.orderplan.PlannedRun;
 import perkilo.report.part.Lines;
@@ -47,7 +47,9 @@ record PlannedRunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
         PlannedRunsSheet write() {
             sheet.title(0, NAME);
             sheet.hint(
-                    1, "Each row of the demand is a run in its month. What it needs comes from stock or is ordered.");
+                    1,
+                    "Each row of the demand is a run. What it needs comes from stock or is ordered, for the day on which"
+                            + " making begins.");
             sheet.freeze(2, 1);
             for (PlannedRun run : planned.plan().basis().runs()) {
                 write(run);
@@ -57,17 +59,20 @@ record PlannedRunsSheet(ResultSheet sheet, IdentityHashMap<Item, Expr> needs) {
         }
 
         private void write(PlannedRun run) {
-            Horizon horizon = planned.plan().basis().horizon();
             int title = lines.next();
             lines.skip(1);
             MakingPart making = MakingPart.write(lines, run.needs());
-            sheet.answer(
-                    title,
-                    run.demand().origin(),
-                    RunTitle.of(run.needs(), making, " in " + horizon.name(run.period())));
+            sheet.answer(title, run.demand().origin(), RunTitle.of(run.needs(), making, when(run)));
             lines.skip(1);
             lines.section("Needed");
             writeNeeds(run, making);
+        }
+
+        private static String when(PlannedRun run) {
+            LocalDate units = run.demand().neededBy().date();
+            return units.equals(run.goodsNeeded())
+                    ? " for " + units
+                    : " for " + units + ", goods needed by " + run.goodsNeeded();
         }
 
         private void writeNeeds(PlannedRun run, MakingPart making) {

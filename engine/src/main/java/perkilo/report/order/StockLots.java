@@ -25,7 +25,7 @@ import perkilo.sheet.table.Row;
 /**
  * The lots of one item as rows of its block, and how each is used up.
  *
- * <p>A lot covers in a month {@code MIN( its remaining quantity , the need − what the lots above it cover )}: the lots
+ * <p>A lot covers on a day {@code MIN( its remaining quantity , the need − what the lots above it cover )}: the lots
  * are in the order in which they expire.
  */
 final class StockLots {
@@ -42,7 +42,7 @@ final class StockLots {
     /**
      * A row for each lot.
      *
-     * @param needed the row of what is needed each month
+     * @param needed the row of what is needed each day
      * @param purchases the cells of each purchase
      */
     StockLots(
@@ -79,13 +79,13 @@ final class StockLots {
         return lines;
     }
 
-    /** The quantity that all lots cover in a month. */
+    /** The quantity that all lots cover on a day. */
     Expr used(Placed<StockLine> block, int period) {
         if (lines.isEmpty()) {
             return Expr.of(0);
         }
         int last = block.indexOf(lines.get(lines.size() - 1));
-        return block.sum(columns.months.get(period), block.indexOf(lines.get(0)), last);
+        return block.sum(columns.days.get(period), block.indexOf(lines.get(0)), last);
     }
 
     /** The initial quantity of some lots. */
@@ -97,6 +97,11 @@ final class StockLots {
             }
         }
         return Expr.sum(chosen);
+    }
+
+    /** The initial quantity of a lot. */
+    Expr quantity(Placed<StockLine> block, LotUse lot) {
+        return block.ref(lineOf(lot), columns.quantity);
     }
 
     /** The quantity left at the end in some lots. */
@@ -124,11 +129,11 @@ final class StockLots {
 
     private StockLine line(LotUse lot) {
         StockLine line = named(lot).put(columns.quantity, row -> quantity(lot), lot.quantity(), format, Look.PLAIN);
-        for (int each = 0; each < columns.months.size(); each++) {
+        for (int each = 0; each < columns.days.size(); each++) {
             int period = each;
             if (lot.isUsableIn(period)) {
-                Column<StockLine> month = columns.months.get(period);
-                line.put(month, row -> use(row, period), lot.used().get(period), format, Look.PLAIN);
+                Column<StockLine> day = columns.days.get(period);
+                line.put(day, row -> use(row, period), lot.used().get(period), format, Look.PLAIN);
             }
         }
         return lot.arrivesIn(horizon) ? line.put(restColumn(lot), this::rest, lot.left(), format, Look.PLAIN) : line;
@@ -159,17 +164,17 @@ final class StockLots {
     }
 
     private Expr use(Row<StockLine> row, int period) {
-        Column<StockLine> month = columns.months.get(period);
+        Column<StockLine> day = columns.days.get(period);
         Expr quantity = row.ref(columns.quantity);
-        Expr before = period == 0 ? quantity : quantity.minus(row.sum(columns.months.subList(0, period)));
-        Expr wanted = row.table().ref(needed, month);
+        Expr before = period == 0 ? quantity : quantity.minus(row.sum(columns.days.subList(0, period)));
+        Expr wanted = row.table().ref(needed, day);
         int first = row.table().indexOf(lines.get(0));
         return before.min(
-                row.index() == first ? wanted : wanted.minus(row.table().sum(month, first, row.index() - 1)));
+                row.index() == first ? wanted : wanted.minus(row.table().sum(day, first, row.index() - 1)));
     }
 
     private Expr rest(Row<StockLine> row) {
-        return row.ref(columns.quantity).minus(row.sum(columns.months));
+        return row.ref(columns.quantity).minus(row.sum(columns.days));
     }
 
     private Column<StockLine> restColumn(LotUse lot) {
@@ -182,17 +187,14 @@ final class StockLots {
             return "On the shelf";
         }
         if (horizon.isOverdue(expected.date())) {
-            return "On order, overdue since " + expected + ", counted from "
-                    + horizon.months().get(0) + " on";
+            return "On order, overdue since " + expected + ", counted from " + horizon.today() + " on";
         }
         String expectedOn = "On order, expected on " + expected;
-        return lot.arrivesIn(horizon)
-                ? expectedOn + ", usable from " + horizon.months().get(lot.arrival())
-                : expectedOn + ", after these months";
+        return lot.arrivesIn(horizon) ? expectedOn : expectedOn + ", after these days";
     }
 
     private String bought(LotUse.Bought bought, LotUse lot) {
         return bought.listing().supplier().name() + ", "
-                + bought.listing().offer().pack() + ", deliver by " + horizon.firstDay(lot.arrival());
+                + bought.listing().offer().pack() + ", arrives on " + lot.from();
     }
 }

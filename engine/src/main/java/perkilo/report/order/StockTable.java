@@ -6,7 +6,7 @@ import perkilo.orderplan.StockFlow;
 import perkilo.sheet.table.Column;
 import perkilo.sheet.table.Table;
 
-/** The stock of each item month by month, what is on order, and what is left, for JSON. */
+/** The stock of each item day by day, what is on order, and what is left, for JSON. */
 public final class StockTable {
 
     private final OrderPlan plan;
@@ -27,14 +27,14 @@ public final class StockTable {
                 Column.<StockFlow>of("item", "Item").json(flow -> flow.item().name()),
                 Column.<StockFlow>of("unit", "Unit")
                         .json(flow -> flow.item().item().unit()),
-                Column.<StockFlow>of("months", "Months").json(flow -> StockMonth.of(flow, plan.months())),
+                Column.<StockFlow>of("days", "Days").json(flow -> StockDay.of(flow, plan.days())),
                 Column.<StockFlow>of("onOrder", "On order").json(flow -> lots.with(flow.onOrder())),
                 Column.<StockFlow>of("leftovers", "Left at the end")
                         .json(flow ->
                                 leftovers.with(Leftover.of(flow, plan.basis().horizon()))));
     }
 
-    /** Goods that were on order at the start; without a month if they arrive after the planned months. */
+    /** Goods that were on order at the start; without a day to use them from if they arrive after the planned days. */
     private Table<LotUse> lotsOnOrder() {
         return Table.of(
                 Column.<LotUse>of("quantity", "Quantity")
@@ -43,7 +43,7 @@ public final class StockTable {
                 Column.<LotUse>of("expectedOn", "Expected on").json(LotUse::expected),
                 Column.<LotUse>of("usableFrom", "Usable from")
                         .json(lot -> lot.arrivesIn(plan.basis().horizon())
-                                ? plan.months().get(lot.arrival())
+                                ? lot.from().toString()
                                 : null),
                 Column.<LotUse>of("usableUntil", "Usable until").json(LotUse::lastDay),
                 Column.<LotUse>of("left", "Left at the end").value(LotUse::left).json());

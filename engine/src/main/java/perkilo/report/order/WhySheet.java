@@ -34,7 +34,7 @@ final class WhySheet {
         part("The next best offer: a new plan without an offer that was chosen", why.nextBest());
         part("What each supplier is worth: a new plan without them", why.withoutSupplier());
         part("Which minimum costs most: a new plan without it", why.minimums());
-        part("An order a month earlier or later: the same plan with that order moved", why.shifts());
+        part("An order for the day with needs before or after: the same plan with that order moved", why.shifts());
         part("More of a line: the same plan with more packs", why.morePacks());
         if (why.notAsked() > 0) {
             sheet.hint(

@@ -77,11 +77,11 @@ public final class WhyTables {
                 .with(reasons.suppliers());
     }
 
-    /** The extra cost of the same plan with an order a month earlier or later. */
+    /** The extra cost of the same plan with an order for the day with needs before or after. */
     public Table.Filled<Reasons.Shift> shifts() {
-        Column<Reasons.Shift> moved = Column.<Reasons.Shift>of("months", "Moved")
+        Column<Reasons.Shift> moved = Column.<Reasons.Shift>of("to", "Bought for")
                 .words(WhyTables::moved)
-                .json(Reasons.Shift::months);
+                .json(shift -> shift.to().toString());
         // Blank on the sheet, where the words before say it; keeps the costs of all tables in the same columns.
         Column<Reasons.Shift> joins =
                 Column.<Reasons.Shift>of("joins", "").words(shift -> "").json(Reasons.Shift::joins);
@@ -202,12 +202,11 @@ public final class WhyTables {
     }
 
     private static String title(SupplierOrder order) {
-        return order.supplier().name() + ", deliver by " + order.neededBy();
+        return order.supplier().name() + ", arrives on " + order.arrivesOn();
     }
 
     private static String moved(Reasons.Shift shift) {
-        return (shift.months() < 0 ? "a month earlier" : "a month later")
-                + (shift.joins() ? ", joined with the order of that month" : "");
+        return shift.to() + (shift.joins() ? ", joined with the order for that day" : "");
     }
 
     private static String words(List<Reasons.Packs> packs) {

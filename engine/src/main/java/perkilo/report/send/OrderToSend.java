@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import perkilo.costing.Listing;
 import perkilo.model.Supplier;
-import perkilo.orderplan.HorizonProblem;
 import perkilo.orderplan.OrderPlan;
 import perkilo.orderplan.SupplierOrder;
 import perkilo.origin.Decimals;
@@ -79,7 +78,7 @@ public record OrderToSend(String number, SupplierOrder order) {
 
     /** The day on which the goods arrive: the supplier's lead time after the order. */
     public LocalDate arrivesOn() {
-        return order.orderBy().plusDays(HorizonProblem.leadDays(order.supplier()));
+        return order.arrivesOn();
     }
 
     /** The goods and charges that are paid to the supplier or a carrier, without duty, in the supplier's currency. */
