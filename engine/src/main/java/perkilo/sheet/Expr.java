@@ -19,7 +19,7 @@ import perkilo.origin.Origin;
  * A figure that a cell computes: its current value, and the formula that computes the same value in an office suite.
  *
  * <p>Formulas use only plain arithmetic and functions that every office suite computes alike: SUM, SUMIF, SUMPRODUCT,
- * COUNTA, COUNTIF, ROUND, ROUNDUP, ROUNDDOWN, MAX, MIN, IF, IFERROR, ISNUMBER, N, DATE, and CELL for whether a cell shows
+ * COUNTA, COUNTIF, ROUND, ROUNDUP, ROUNDDOWN, MAX, MIN, IF, IFERROR, ISNUMBER, DATE, and CELL for whether a cell shows
  * per cents.
  *
  * <p>No formula gives an error value, whatever a person types: a person's cell that no longer holds a number counts as
@@ -107,7 +107,10 @@ public sealed interface Expr {
 
     /** A number typed on a result sheet: zero if the cell holds words. */
     static Expr typed(Expr cell) {
-        return new Call("N", List.of(cell), cell.value());
+        return writtenHere(cell.value(), names -> {
+            String typed = cell.formula(names);
+            return "IF(ISNUMBER(" + typed + ")," + typed + ",0)";
+        });
     }
 
     /**
@@ -117,7 +120,12 @@ public sealed interface Expr {
      * @param formula the formula, from the final names of result sheets, without its equals sign
      */
     static Expr written(BigDecimal value, Function<UnaryOperator<String>, String> formula) {
-        return new Written(value, formula);
+        return new Written(value, false, formula);
+    }
+
+    /** The same for a formula that refers to cells of result sheets only. */
+    static Expr writtenHere(BigDecimal value, Function<UnaryOperator<String>, String> formula) {
+        return new Written(value, true, formula);
     }
 
     /**
@@ -377,8 +385,8 @@ public sealed interface Expr {
         }
     }
 
-    /** A formula in other words. */
-    record Written(BigDecimal value, Function<UnaryOperator<String>, String> words) implements Expr {
+    /** A formula in other words; {@code ours} is true if it refers to no cell of a person. */
+    record Written(BigDecimal value, boolean ours, Function<UnaryOperator<String>, String> words) implements Expr {
 
         @Override
         public String formula(UnaryOperator<String> names) {
@@ -387,7 +395,7 @@ public sealed interface Expr {
 
         @Override
         public Expr alone() {
-            return new Plain(value);
+            return ours ? this : new Plain(value);
         }
     }
 

@@ -305,7 +305,10 @@ public record ResultSheet(
 
         @Override
         public Part alone() {
-            return new Words(words);
+            Expr without = figure.alone();
+            return without.isLive()
+                    ? new Notice(without, words, notice.stream().map(Part::alone).toList())
+                    : new Words(words);
         }
     }
 

@@ -79,10 +79,10 @@ final class LiveCostTest {
         if (first.contains("Inputs changed")) {
             return "said";
         }
-        if (first.contains("of the packs")) {
+        if (first.contains("Packs: ")) {
             return "packs";
         }
-        if (first.contains("of the recipes")) {
+        if (first.contains("Recipes: ")) {
             return "recipe";
         }
         if (!edit.isOfInputs()) {

@@ -10,8 +10,7 @@ import perkilo.sheet.SheetNames;
  * The formulas that compare the cells of a person with what they held.
  *
  * <p>They compare whole columns at once, with functions that all office suites have. Each gives zero while nothing has
- * changed, and never an error: a column that is gone counts as one change. Words are compared without spaces at their
- * ends, and without regard to capitals, as names are.
+ * changed, and never an error: a column that is gone counts as one change. Capitals do not matter, as in names.
  */
 final class Comparison {
 
@@ -70,14 +69,14 @@ final class Comparison {
             return "SUMPRODUCT(ISNUMBER(" + then + ")*((" + now + "<" + then + ")+(" + now + ">=" + then + "+1))"
                     + "+(1-ISNUMBER(" + then + "))*(" + now + "<>" + then + "))";
         }
-        return "SUMPRODUCT(1-(ISNUMBER(" + now + ")=ISNUMBER(" + then + "))*(TRIM(" + now + ")=TRIM(" + then + ")))";
+        return "SUMPRODUCT(1-(ISNUMBER(" + now + ")=ISNUMBER(" + then + "))*(" + now + "=" + then + "))";
     }
 
     /** How many cells of a column, whose numbers the figures follow, hold what they do not follow. */
     String notFollowed(Compared column, SeenTable.Part part, String then) {
         String now = cells(part);
-        StringBuilder all = new StringBuilder("SUMPRODUCT((1-ISNUMBER(" + now + "))*(1-(1-ISNUMBER(" + then + "))*(TRIM("
-                + now + ")=TRIM(" + then + "))))");
+        StringBuilder all = new StringBuilder("SUMPRODUCT((1-ISNUMBER(" + now + "))*(1-(1-ISNUMBER(" + then + "))*("
+                + now + "=" + then + ")))");
         if (!column.blanksFollow()) {
             all.append("+SUMPRODUCT(ISNUMBER(").append(now).append(")*(1-ISNUMBER(").append(then).append(")))");
         }

@@ -30,9 +30,10 @@ final class InputsSheet {
 
     static final String NAME = Report.INPUTS;
 
+    private static final String CHANGED = Sign.ATTENTION + " Inputs changed since this was computed: ";
     private static final int NOTICE_ROW = 2;
     private static final int FIRST_COUNT = 3;
-    private static final int COUNTS = 1;
+    private static final int COUNTS = 2;
     private static final int WIDTH = 16;
     private static final int WHERE_NAMED = 60;
 
@@ -43,6 +44,8 @@ final class InputsSheet {
     private final Expr notFollowed;
     private final Expr choice;
     private final Expr changed;
+    private final List<Expr> ownCounts = new ArrayList<>();
+    private final Expr wrong;
 
     private final Column<Compared> changes = Column.<Compared>of("changed", "Changed")
             .formula(row -> formula(changedOf(row.entry())))
@@ -94,9 +97,25 @@ final class InputsSheet {
         changed = totals.ref(0, all);
         notFollowed = totals.ref(0, allSaid);
         choice = totals.ref(0, allChosen);
+        wrong = wrong();
         notice(placed);
     }
 
+    /** Writes what else may be wrong, and returns the cell of the number of all that is. */
+    private Expr wrong() {
+        int place = totalsEnd;
+        Expr sum = notFollowed.plus(choice);
+        for (InputsWatch.Own own : watch.own()) {
+            sheet.text(FIRST_COUNT, place, own.name(), Look.HEADER);
+            Expr count = sheet.value(FIRST_COUNT + 1, place++, own.count(), NumberFormat.WHOLE, Look.PLAIN);
+            ownCounts.add(count);
+            sum = sum.plus(count);
+        }
+        sheet.text(FIRST_COUNT, place, "Said in all", Look.HEADER);
+        return sheet.value(FIRST_COUNT + 1, place, sum, NumberFormat.WHOLE, Look.PLAIN);
+    }
+
+    private int totalsEnd;
     private final Column<InputsSheet> all = Column.of("changed", "Changed");
     private final Column<InputsSheet> allSaid = Column.of("notFollowed", "Not followed");
     private final Column<InputsSheet> allChosen = Column.of("choice", "May change the choice");
@@ -111,7 +130,9 @@ final class InputsSheet {
                 all,
                 allSaid,
                 allChosen);
-        return sums.at(sheet, FIRST_COUNT, List.of(this)).write();
+        Placed<InputsSheet> line = sums.at(sheet, FIRST_COUNT, List.of(this)).write();
+        totalsEnd = line.nextColumn();
+        return line;
     }
 
     /** Writes what a table held, and returns the next row. */
@@ -188,17 +209,21 @@ final class InputsSheet {
 
     private static String name(Compared column) {
         SeenTable.Part part = column.part();
-        return part == null ? InputsMessages.extent() : part.name();
+        return part == null ? "rows and headings" : part.name();
     }
 
     private static String follows(Compared column) {
         SeenTable.Part part = column.part();
-        String words = column.isSaid()
-                ? InputsMessages.notFollowed()
+        boolean onlyWords = part != null
+                && part.cells() != null
+                && !column.blanksFollow()
+                && part.cells().stream().allMatch(cell -> cell instanceof String);
+        String words = column.isSaid() || (onlyWords && column.effect() != Effect.CHOICE)
+                ? "needs a new run"
                 : column.effect() == Effect.CHOICE
-                        ? InputsMessages.onlyChoice()
-                        : column.isChoice() ? InputsMessages.followsNotChosen() : InputsMessages.follows();
-        return part != null && part.sums() != null ? words + InputsMessages.byTotals() : words;
+                        ? "no figure depends on it; the purchase is not chosen again"
+                        : column.isChoice() ? "the figures follow numbers; the purchase is not chosen again" : "the figures follow numbers";
+        return part != null && part.sums() != null ? words + "; compared by its totals, as the table is long" : words;
     }
 
     /** Writes what the other sheets show. */
@@ -206,20 +231,21 @@ final class InputsSheet {
         sheet.text(NOTICE_ROW, SheetBuilder.FIRST_COLUMN, "", Look.PLAIN);
         List<ResultSheet.Part> parts = new ArrayList<>();
         List<ResultSheet.Part> changedHere = new ArrayList<>();
-        changedHere.add(new ResultSheet.Words(Sign.ATTENTION + " " + InputsMessages.changed()));
+        changedHere.add(new ResultSheet.Words(CHANGED));
         changedHere.add(new ResultSheet.Rounded(notFollowed, 0));
-        changedHere.add(new ResultSheet.Words(" ("));
+        changedHere.add(new ResultSheet.Words(", on"));
         changedHere.addAll(where(placed));
-        changedHere.add(new ResultSheet.Words(InputsMessages.runAgain(watch.command())));
+        changedHere.add(new ResultSheet.Words(". " + InputsMessages.runAgain(watch.command()) + " "));
         parts.add(new ResultSheet.Notice(notFollowed, "", changedHere));
-        for (InputsWatch.Own own : watch.own()) {
+        for (int i = 0; i < ownCounts.size(); i++) {
             parts.add(new ResultSheet.Notice(
-                    own.count(),
+                    ownCounts.get(i),
                     "",
                     List.of(
-                            new ResultSheet.Words(Sign.ATTENTION + " "),
-                            new ResultSheet.Rounded(own.count(), 0),
-                            new ResultSheet.Words(own.words() + " "))));
+                            new ResultSheet.Words(
+                                    Sign.ATTENTION + " " + watch.own().get(i).name() + ": "),
+                            new ResultSheet.Rounded(ownCounts.get(i), 0),
+                            new ResultSheet.Words(". " + watch.own().get(i).words() + " "))));
         }
         Expr onlyChoice = Expr.ifLess(Expr.of(0), notFollowed, Expr.of(0), choice);
         parts.add(new ResultSheet.Notice(
@@ -245,7 +271,7 @@ final class InputsSheet {
                 words.add(new ResultSheet.Notice(
                         placed.sum(said, range[0], range[1]),
                         "",
-                        List.of(new ResultSheet.Words(" " + each.getKey()))));
+                        List.of(new ResultSheet.Words(" \"" + each.getKey() + "\""))));
             }
         }
         return words;
@@ -254,22 +280,23 @@ final class InputsSheet {
     /** The second line of a sheet whose figures follow. */
     ResultSheet.Part notice(String words) {
         String cell = SheetNames.cell(NOTICE_ROW, SheetBuilder.FIRST_COLUMN);
-        Expr wrong = notFollowed.plus(choice);
-        for (InputsWatch.Own own : watch.own()) {
-            wrong = wrong.plus(own.count());
-        }
-        return new ResultSheet.Notice(wrong, words, List.of(new ResultSheet.WordsOf(NAME, cell, "")));
+        return new ResultSheet.Notice(besideBook(wrong), words, List.of(new ResultSheet.WordsOf(NAME, cell, "")));
     }
 
     /** The second line of a sheet with values that do not follow. */
     ResultSheet.Part fixed(String words) {
         return new ResultSheet.Notice(
-                changed,
+                besideBook(changed),
                 words,
                 List.of(
-                        new ResultSheet.Words(Sign.ATTENTION + " " + InputsMessages.fixed()),
+                        new ResultSheet.Words(CHANGED),
                         new ResultSheet.Rounded(changed, 0),
-                        new ResultSheet.Words(InputsMessages.fixedHere(watch.command()))));
+                        new ResultSheet.Words(". " + InputsMessages.fixedHere(watch.command()))));
+    }
+
+    /** A cell of this sheet, which is only there beside the person's own sheets. */
+    private static Expr besideBook(Expr cell) {
+        return Expr.written(cell.value(), cell::formula);
     }
 
     ResultSheet sheet() {

@@ -33,19 +33,20 @@ public record InputsWatch(String command, Effects effects, Set<String> fixed, Li
     /**
      * Something that a person may have changed on a result sheet.
      *
+     * @param name what is counted
      * @param count how many are wrong
      * @param words what is said of them, after their number
      */
-    public record Own(Expr count, String words) {}
+    public record Own(String name, Expr count, String words) {}
 
     /** Packs that a person has changed to what cannot be ordered. */
     public static Own packs(Expr count) {
-        return new Own(count, InputsMessages.packs());
+        return new Own("Packs", count, InputsMessages.packs());
     }
 
     /** Recipes that no longer add up. */
     public static Own recipes(Expr count) {
-        return new Own(count, InputsMessages.recipes());
+        return new Own("Recipes", count, InputsMessages.recipes());
     }
 
     /**

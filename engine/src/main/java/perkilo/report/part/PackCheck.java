@@ -50,7 +50,7 @@ public final class PackCheck {
         }
         String cells = table.address(0, words) + ":" + table.address(table.rows().size() - 1, words);
         String sheet = table.sheet().name();
-        return Expr.written(
+        return Expr.writtenHere(
                 BigDecimal.ZERO,
                 names -> "SUMPRODUCT(--(LEN(" + SheetNames.quoted(names.apply(sheet)) + "!" + cells + ")>0))");
     }
@@ -90,7 +90,7 @@ public final class PackCheck {
     }
 
     private static Expr notWhole(Expr typed) {
-        return Expr.written(BigDecimal.ZERO, names -> {
+        return Expr.writtenHere(BigDecimal.ZERO, names -> {
             String cell = typed.formula(names);
             return "IF(ISNUMBER(" + cell + "),IF(ROUND(" + cell + ",0)=" + cell + ",0,1),1)";
         });
