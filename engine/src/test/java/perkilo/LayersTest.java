@@ -37,7 +37,7 @@ import org.jspecify.annotations.NullMarked;
  *
  * <pre>
  * origin ← units ─┬─ offers ← model ← costing ←─┬─ orderplan, swaps ←─┬─ report ← desk ←─┐
- *          names ─┘                             │                     └─ json ←──────────┴─ cli
+ *          names ─┘                             │                     └─ json ←──────────┴─ page ← cli
  *      purchasing ←───────── purchasing.search ←┼──────────────────────── desk
  *          origin ← sheet ← xlsx ←──────────────┘  (workbooks in general; knows nothing of costing)
  *   schema ← layouts ← reading ← pricelists, rates (our tables, read from any workbook)
@@ -186,10 +186,18 @@ final class LayersTest {
     @ArchTest
     static final ArchRule only_front_ends_use_the_services = noClasses()
             .that()
-            .resideOutsideOfPackages("perkilo.cli..", "perkilo.desk..")
+            .resideOutsideOfPackages("perkilo.cli..", "perkilo.page..", "perkilo.desk..")
             .should()
             .dependOnClassesThat()
             .resideInAPackage("perkilo.desk..");
+
+    @ArchTest
+    static final ArchRule the_page_is_started_by_the_command_line_alone = noClasses()
+            .that()
+            .resideOutsideOfPackages("perkilo.cli..", "perkilo.page..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("perkilo.page..");
 
     @ArchTest
     static final ArchRule services_choose_the_planners = noClasses()
@@ -205,12 +213,12 @@ final class LayersTest {
             .resideInAPackage("perkilo.desk..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("perkilo.json..", "perkilo.cli..");
+            .resideInAnyPackage("perkilo.json..", "perkilo.page..", "perkilo.cli..");
 
     @ArchTest
     static final ArchRule commands_leave_reading_and_writing_to_the_services = noClasses()
             .that()
-            .resideInAPackage("perkilo.cli..")
+            .resideInAnyPackage("perkilo.cli..", "perkilo.page..")
             .should()
             .dependOnClassesThat()
             .haveNameMatching(
@@ -246,7 +254,7 @@ final class LayersTest {
 
     @ArchTest
     static final ArchRule json_stays_at_the_edges = library(
-                    "perkilo.cli..", "perkilo.json..", "perkilo.xlsx.grid..", "perkilo.pricelists..")
+                    "perkilo.cli..", "perkilo.page..", "perkilo.json..", "perkilo.xlsx.grid..", "perkilo.pricelists..")
             .should()
             .dependOnClassesThat(resideInAPackage("com.fasterxml.jackson.."));
 
@@ -260,10 +268,16 @@ final class LayersTest {
     static final ArchRule the_network_is_asked_by_the_bank_of_rates_alone = noClasses()
             .that()
             .doNotHaveFullyQualifiedName("perkilo.rates.Bank")
+            .and()
+            .doNotHaveFullyQualifiedName("perkilo.page.PageServer")
             .should()
             .dependOnClassesThat(resideInAnyPackage("java.net.http..")
                     .or(nameMatching("java\\.net\\.(.*Socket.*|.*Connection|URL|InetAddress)")
                             .forSubtype()));
+
+    @ArchTest
+    static final ArchRule the_server_stays_in_the_page =
+            library("perkilo.page..").should().dependOnClassesThat(resideInAPackage("com.sun.net.httpserver.."));
 
     @ArchTest
     static final ArchRule rates_use_the_reader_and_writer_of_tables = only(

@@ -44,6 +44,28 @@ final class CommandMessages {
         return why + " The plan itself is written, without the sheet Why these orders.";
     }
 
+    // the page
+
+    static String pageIsOpen() {
+        return "The page is open in your browser. Ctrl-C ends it.";
+    }
+
+    static String openTheAddress() {
+        return "Open this address in a browser on this computer. Keep it to yourself: it holds the key. Ctrl-C ends the page.";
+    }
+
+    static String nothingToOpen(Path place) {
+        return place + " does not exist. Name a workbook, or the folder to work in.";
+    }
+
+    static String cannotOpen(Path file) {
+        return file + " is not a workbook. Name an .xlsx or .xlsm file, or the folder to work in.";
+    }
+
+    static String faultOfPage(String what) {
+        return "Internal fault while the page was asked something: " + what + ". Please report it.";
+    }
+
     // options of every kind
 
     static String unknownOption(String option, String command) {

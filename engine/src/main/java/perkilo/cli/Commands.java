@@ -9,7 +9,7 @@ final class Commands {
 
     /** The names of the commands. */
     static final List<String> NAMES =
-            List.of("check", "cost", "order", "swap", "target", "compare", "prices", "rates", "new");
+            List.of("check", "cost", "order", "swap", "target", "compare", "prices", "rates", "new", "open");
 
     private Commands() {}
 
@@ -24,6 +24,7 @@ final class Commands {
             case "prices" -> new PricesCommand();
             case "rates" -> new RatesCommand();
             case "new" -> new NewCommand();
+            case "open" -> new OpenCommand();
             default -> throw new AssertionError(name);
         };
     }

@@ -31,7 +31,9 @@ public final class Perkilo extends Command {
         Locale.setDefault(Locale.ENGLISH); // all output is English, numbers included
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(out, err, arguments));
+        boolean few = arguments.length < 2; // nothing of a desktop is looked at for a whole command
+        String[] meant = few ? Desktop.meant(arguments, Progress.onTerminal(), Desktop.isThere()) : arguments;
+        System.exit(run(out, err, meant));
     }
 
     /**

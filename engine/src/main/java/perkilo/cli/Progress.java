@@ -72,7 +72,7 @@ final class Progress implements Watch, AutoCloseable {
 
     /** Whether there is a terminal. Since JDK 22 there is a console without one too, which has a method to ask. */
     @SuppressWarnings("SystemConsoleNull") // null up to JDK 21; later consoles are asked if they are a terminal
-    private static boolean onTerminal() {
+    static boolean onTerminal() {
         Console console = System.console();
         if (console == null) {
             return false;

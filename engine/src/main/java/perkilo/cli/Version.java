@@ -7,7 +7,12 @@ final class Version implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
+        return new String[] {"Perkilo " + words()};
+    }
+
+    /** The number of the version. */
+    static String words() {
         String version = Version.class.getPackage().getImplementationVersion();
-        return new String[] {"Perkilo " + (version == null ? "(not packaged)" : version)};
+        return version == null ? "(not packaged)" : version;
     }
 }

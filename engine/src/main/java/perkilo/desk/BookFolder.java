@@ -9,15 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Finds the workbooks that a person means by naming files and folders. */
 final class BookFolder {
-
-    private static final Pattern BACKUP = Pattern.compile(".*\\.backup-\\d{4}-\\d\\d-\\d\\d-\\d+");
-    private static final List<String> RESULTS = List.of(
-            Destination.COSTED, Destination.ORDERED, Destination.SWAPPED, Destination.TARGET, Destination.COMPARED);
 
     private BookFolder() {}
 
@@ -59,9 +54,7 @@ final class BookFolder {
         if (!name.endsWith(".xlsx") && !name.endsWith(".xlsm")) {
             return false;
         }
-        String stem = name.substring(0, name.length() - ".xlsx".length());
-        return RESULTS.stream().noneMatch(stem::endsWith)
-                && !BACKUP.matcher(stem).matches();
+        return !ResultNames.isResult(name) && !ResultNames.isBackup(name);
     }
 
     private static String name(Path file) {

@@ -12,6 +12,7 @@ import perkilo.origin.Finding;
 import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.reading.BookReader;
+import perkilo.reading.PricesRead;
 import perkilo.reading.Sources;
 
 /** Reads a workbook with its price lists and rates. */
@@ -26,8 +27,18 @@ final class BookReading {
 
     /** The book and what was found in it. */
     static Reading<Book> of(Sources sources, LocalDate today, Watch watch) throws IOException {
+        return of(sources, PricesRead.ALL, today, watch);
+    }
+
+    /** The book and what was found in it, with the prices of the items that it names alone. */
+    static Reading<Book> ofNamed(Sources sources, LocalDate today, Watch watch) throws IOException {
+        return of(sources, PricesRead.OF_NAMED_ITEMS, today, watch);
+    }
+
+    private static Reading<Book> of(Sources sources, PricesRead prices, LocalDate today, Watch watch)
+            throws IOException {
         watch.at(Stage.READING, 0, 1);
-        Reading<Book> reading = new BookReader().read(sources, today);
+        Reading<Book> reading = new BookReader().read(sources, prices, today);
         watch.at(Stage.READING, 1, 1);
         return reading;
     }

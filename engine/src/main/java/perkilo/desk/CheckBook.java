@@ -24,7 +24,11 @@ public final class CheckBook {
      * @throws IOException if a file cannot be read
      */
     public Checked check(Sources sources, LocalDate today, Watch watch) throws IOException {
-        Reading<Book> reading = BookReading.of(sources, today, watch);
+        return check(BookReading.of(sources, today, watch));
+    }
+
+    /** Checks a workbook that has been read before. */
+    public Checked check(Reading<Book> reading) {
         Book book = reading.value();
         List<Finding> findings = new ArrayList<>(reading.findings());
         findings.addAll(BookReading.ofDemand(book));

@@ -24,8 +24,8 @@ public final class CompareBooks {
      * @throws IOException if a file cannot be read
      */
     public CompareAnswer compare(CompareRequest request, Watch watch) throws IOException {
-        Reading<Book> before = BookReading.of(request.before(), request.today(), watch);
-        Reading<Book> after = BookReading.of(request.after(), request.today(), watch);
+        Reading<Book> before = BookReading.ofNamed(request.before(), request.today(), watch);
+        Reading<Book> after = BookReading.ofNamed(request.after(), request.today(), watch);
         List<Finding> findings = new ArrayList<>();
         CostOutcome.Costed earlier = costed(request.before(), before, request.sizes(), findings, watch);
         CostOutcome.Costed later = costed(request.after(), after, request.sizes(), findings, watch);

@@ -29,7 +29,7 @@ public final class CostBook {
      * @throws IOException if a file cannot be read
      */
     public CostAnswer cost(CostRequest request, Watch watch) throws IOException {
-        Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
+        Reading<Book> reading = BookReading.ofNamed(request.sources(), request.today(), watch);
         return cost(request.sources().book(), reading, request.sizes(), request.wishes(), watch);
     }
 

@@ -24,7 +24,7 @@ public final class PlanOrders {
      * @throws IOException if a file cannot be read
      */
     public OrderAnswer plan(OrderRequest request, Watch watch) throws IOException {
-        Reading<Book> reading = BookReading.of(request.sources(), request.today(), watch);
+        Reading<Book> reading = BookReading.ofNamed(request.sources(), request.today(), watch);
         List<Finding> findings = new ArrayList<>(reading.findings());
         Gaps gaps = reading.value().gaps();
         if (gaps.isEverything() || gaps.has(Gaps.Kind.ORDERS)) {

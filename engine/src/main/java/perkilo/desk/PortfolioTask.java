@@ -14,6 +14,7 @@ import perkilo.origin.Origin;
 import perkilo.origin.Reading;
 import perkilo.origin.SameCause;
 import perkilo.reading.BookReader;
+import perkilo.reading.PricesRead;
 import perkilo.reading.SharedSources;
 import perkilo.report.portfolio.PortfolioBook;
 import perkilo.xlsx.parts.FileStamp;
@@ -56,7 +57,8 @@ final class PortfolioTask<T> {
         }
         try {
             FileStamp read = FileStamp.of(book);
-            Reading<Book> reading = new BookReader().read(book, shared, request.date(), request.today());
+            Reading<Book> reading =
+                    new BookReader().read(book, shared, PricesRead.OF_NAMED_ITEMS, request.date(), request.today());
             CostAnswer answer = new CostBook().cost(book, reading, request.sizes(), watch);
             findings.addAll(answer.findings());
             return answer instanceof CostAnswer.Costed costed

@@ -39,6 +39,13 @@ public enum Template {
         return purpose;
     }
 
+    /** The whole workbook. */
+    public byte[] content() throws IOException {
+        try (InputStream bytes = open()) {
+            return bytes.readAllBytes();
+        }
+    }
+
     /** The workbook's bytes. */
     InputStream open() throws IOException {
         String resource = "/perkilo/workbook-templates/" + word() + ".xlsx";

@@ -25,12 +25,19 @@ public final class KnownLists {
      * The lists of the suppliers who sent more than one.
      *
      * @param quotes of lists, each with its day
+     * @param others what the lists hold besides; it counts only for suppliers with a quote
      */
-    public static KnownLists ofSeveral(Collection<Offer> quotes) {
+    public static KnownLists ofSeveral(Collection<Offer> quotes, Collection<Listed> others) {
         Map<String, Set<String>> files = new HashMap<>();
         for (Offer quote : quotes) {
             files.computeIfAbsent(Names.key(quote.supplier()), key -> new HashSet<>())
                     .add(quote.origin().file());
+        }
+        for (Listed other : others) {
+            Set<String> known = files.get(other.supplier());
+            if (known != null) {
+                known.add(other.file());
+            }
         }
         KnownLists lists = new KnownLists();
         for (Offer quote : quotes) {
@@ -38,6 +45,12 @@ public final class KnownLists {
             if (quoted != null
                     && files.getOrDefault(Names.key(quote.supplier()), Set.of()).size() > 1) {
                 lists.add(PackOffered.of(quote), quote, quoted);
+            }
+        }
+        for (Listed other : others) {
+            SupplierLists known = lists.of(other.supplier());
+            if (known != null) {
+                known.add(other);
             }
         }
         return lists;

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The lists of one supplier: a list is their quotes in one file, and its day is that of its newest quote. */
@@ -28,17 +27,18 @@ public final class SupplierLists {
         private final String file;
         private LocalDate day = LocalDate.MIN;
         private final Set<PackOffered> packs = new HashSet<>();
+        private final Set<String> items = new HashSet<>();
 
         OneList(String file) {
             this.file = file;
         }
 
-        Set<String> items() {
-            return packs.stream().map(PackOffered::item).collect(Collectors.toSet());
+        void quoted(LocalDate quoted) {
+            day = quoted.isAfter(day) ? quoted : day;
         }
 
-        long countOf(Set<String> items) {
-            return items().stream().filter(items::contains).count();
+        long countOf(Set<String> others) {
+            return items.stream().filter(others::contains).count();
         }
     }
 
@@ -53,8 +53,16 @@ public final class SupplierLists {
     /** Adds a quote of one of the lists. */
     public void add(PackOffered pack, String file, LocalDate quoted) {
         OneList list = byFile.computeIfAbsent(file, OneList::new);
-        list.day = quoted.isAfter(list.day) ? quoted : list.day;
+        list.quoted(quoted);
         list.packs.add(pack);
+        list.items.add(pack.item());
+    }
+
+    /** Adds an item of one of the lists, whose packs nobody asks for. */
+    public void add(Listed listed) {
+        OneList list = byFile.computeIfAbsent(listed.file(), OneList::new);
+        list.quoted(listed.quotedOn());
+        list.items.add(listed.item());
     }
 
     /** The supplier. */
@@ -89,7 +97,7 @@ public final class SupplierLists {
         if (older == null) {
             return Optional.empty();
         }
-        Set<String> items = older.items();
+        Set<String> items = older.items;
         return newerThan(older)
                 .filter(newer -> 2 * newer.countOf(items) >= items.size())
                 .findFirst()

@@ -7,7 +7,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the cells of one input table held when they were read, so that a sheet of results can tell later what has changed.
+ * What the cells of one input table held when they were read, so that a sheet of results can tell later what has
+ * changed.
  *
  * @param sheet the sheet as its tab shows it
  * @param kind the kind of table, such as {@code Offers}
@@ -50,8 +51,8 @@ public record SeenTable(String sheet, String kind, Frame frame, List<Part> parts
      * @param column from zero
      * @param firstRow from zero
      * @param rows how many rows
-     * @param cells what they hold, from the first row: a {@link BigDecimal}, a {@link java.time.LocalDate}, a text as it
-     *     was typed, or an empty text; null for a long table, of which only the sums are known
+     * @param cells what they hold, from the first row: a {@link BigDecimal}, a {@link java.time.LocalDate}, a text as
+     *     it was typed, or an empty text; null for a long table, of which only the sums are known
      * @param sums of a long table
      * @param range what the cells may hold
      */

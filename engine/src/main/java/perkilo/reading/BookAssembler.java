@@ -49,6 +49,8 @@ final class BookAssembler {
     private final List<Arrangement.MaterialAnswer> answers;
     private final List<Arrangement.Open> open = new ArrayList<>();
     private final LookAlikeCheck lookAlikes;
+    private final PricesRead prices;
+    private final PassedOver passedOver = new PassedOver();
 
     /**
      * Ready to assemble.
@@ -57,6 +59,7 @@ final class BookAssembler {
      * @param file the workbook as a whole
      * @param unrecognised the names of its sheets that hold no table
      * @param answers which materials lines of formulas mean, as a person said
+     * @param prices which prices of price lists are read
      */
     BookAssembler(
             Tables tables,
@@ -64,7 +67,9 @@ final class BookAssembler {
             Findings findings,
             Origin file,
             List<String> unrecognised,
-            List<Arrangement.MaterialAnswer> answers) {
+            List<Arrangement.MaterialAnswer> answers,
+            PricesRead prices) {
+        this.prices = prices;
         this.tables = tables;
         this.fileRates = fileRates;
         this.findings = findings;
@@ -79,10 +84,11 @@ final class BookAssembler {
         SupplierBook suppliers = new SupplierBook(tables, findings);
         OfferRowReader offerReader = new OfferRowReader(new OfferCurrency(suppliers.rows(), findings), findings);
         ChargesOnOffers charges = new ChargesOnOffers(findings);
-        List<OfferRow> offerRows = offerRows(offerReader, charges);
+        NamedItems named = NamedItems.of(tables, answers);
+        List<OfferRow> offerRows = offerRows(offerReader, charges, named);
         CurrencyUnit home = home(rows, offerRows);
         Settings settings = rows.settings(home, costingDate(rows, costingDate, today));
-        List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(offerRows);
+        List<Offer> offers = new OfferBook(settings, offerReader.unpriced(), findings).offers(used(offerRows, named));
         Map<String, Batching> batching = batching(home);
         Map<String, Formula> formulas = new FormulaTables(batching, findings).read(tables);
         Map<String, Product> products = products(home);
@@ -111,7 +117,8 @@ final class BookAssembler {
             book = book.withGaps(book.gaps().and(List.of(everything)));
         }
         Origin reports = rows.origin(SettingsSheet.REPORT_CURRENCIES).orElse(file);
-        WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, settings.costingDate());
+        WithdrawnPacks withdrawn = new WithdrawnPacks(offerRows, passedOver.listed(), settings.costingDate());
+        new UnknownSuppliers(book, tables, findings).run();
         return new BookChecks(book, described, links, tables, lookAlikes, withdrawn, reports, findings).run();
     }
 
@@ -186,12 +193,31 @@ final class BookAssembler {
         return currencies.stream().map(CurrencyUnit::getCurrencyCode).sorted().toList();
     }
 
-    private List<OfferRow> offerRows(OfferRowReader reader, ChargesOnOffers charges) {
-        return tables.stream(OffersSheet.SCHEMA, findings)
+    private List<OfferRow> offerRows(OfferRowReader reader, ChargesOnOffers charges, NamedItems named) {
+        List<OfferRow> rows = tables.stream(OffersSheet.SCHEMA, findings)
                 .peek(lookAlikes::noteOffer)
                 .peek(charges::note)
+                .filter(row -> isRead(row, named))
                 .flatMap(row -> reader.read(row).stream())
                 .toList();
+        passedOver.report(file, findings);
+        return rows;
+    }
+
+    /** Whether a row is read: each of the workbook's own, but only some of a long price list. */
+    private boolean isRead(TableRow row, NamedItems named) {
+        boolean read = prices == PricesRead.ALL || row.table().grid().ofBook() || named.has(row);
+        if (!read) {
+            passedOver.add(row);
+        }
+        return read;
+    }
+
+    /** The rows whose offers are used; a row of the workbook's own that is not used was checked alone. */
+    private List<OfferRow> used(List<OfferRow> rows, NamedItems named) {
+        return prices == PricesRead.ALL
+                ? rows
+                : rows.stream().filter(row -> named.has(row.offer())).toList();
     }
 
     private Map<String, Material> materials(CurrencyUnit home) {

@@ -39,8 +39,20 @@ public final class BookReader {
      * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
      */
     public Reading<Book> read(Sources sources, LocalDate today) throws IOException {
+        return read(sources, PricesRead.ALL, today);
+    }
+
+    /**
+     * Reads everything, but perhaps only some rows of price lists.
+     *
+     * @param sources what is read together
+     * @param prices which prices of price lists are read
+     * @param today the costing date if none is set
+     * @throws perkilo.xlsx.grid.UnreadableFileException if a file cannot be opened; its message says why
+     */
+    public Reading<Book> read(Sources sources, PricesRead prices, LocalDate today) throws IOException {
         SharedSources shared = SharedSources.read(sources.priceFiles(), sources.rates());
-        return read(sources.book(), shared, sources.costingDate(), today);
+        return read(sources.book(), shared, prices, sources.costingDate(), today, new ArrayList<>());
     }
 
     /**
@@ -48,15 +60,17 @@ public final class BookReader {
      *
      * @param file the person's workbook
      * @param shared what was read before
+     * @param prices which prices of price lists are read
      * @param costingDate replaces the workbook's own; null to use that
      * @param today the costing date where none is set
      * @return the book without what depends on an error, which it names as its gaps, and all findings in the order of
      *     the files
      * @throws perkilo.xlsx.grid.UnreadableFileException if the file cannot be opened; its message says why
      */
-    public Reading<Book> read(Path file, SharedSources shared, @Nullable LocalDate costingDate, LocalDate today)
+    public Reading<Book> read(
+            Path file, SharedSources shared, PricesRead prices, @Nullable LocalDate costingDate, LocalDate today)
             throws IOException {
-        return read(file, shared, costingDate, today, new ArrayList<>());
+        return read(file, shared, prices, costingDate, today, new ArrayList<>());
     }
 
     /**
@@ -67,13 +81,14 @@ public final class BookReader {
     public List<Arrangement.Open> open(Sources sources, LocalDate today) throws IOException {
         List<Arrangement.Open> open = new ArrayList<>();
         SharedSources shared = SharedSources.read(sources.priceFiles(), sources.rates());
-        read(sources.book(), shared, sources.costingDate(), today, open);
+        read(sources.book(), shared, PricesRead.ALL, sources.costingDate(), today, open);
         return open;
     }
 
     private static Reading<Book> read(
             Path file,
             SharedSources shared,
+            PricesRead prices,
             @Nullable LocalDate costingDate,
             LocalDate today,
             List<Arrangement.Open> open)
@@ -96,15 +111,14 @@ public final class BookReader {
         Tables found = new Tables(tables);
         List<String> unknown = unrecognised(arranged.sheets(), onSheets);
         BookAssembler assembler =
-                new BookAssembler(found, shared.rates(), findings, whole, unknown, arranged.materials());
+                new BookAssembler(found, shared.rates(), findings, whole, unknown, arranged.materials(), prices);
         Book assembled = assembler.assemble(costingDate, today);
         open.addAll(assembler.open());
         AccountWriter writer = new AccountWriter(proposals, findings);
         arranged.account(book, onSheets, writer);
         SharedSources.Accounted others = shared.accounted();
         findings.addAll(others.findings());
-        Account account =
-                writer.account().withSeen(SeenTables.of(onSheets)).and(others.account());
+        Account account = writer.account().withSeen(SeenTables.of(onSheets)).and(others.account());
         Book known = new Reach(assembled, found).without(findings.list()).withAccount(account);
         return new Reading<>(known, FindingOrder.sorted(findings.list(), grids), account);
     }

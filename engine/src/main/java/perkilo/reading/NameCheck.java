@@ -2,10 +2,7 @@ package perkilo.reading;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import perkilo.model.Book;
@@ -27,7 +24,6 @@ import perkilo.schema.InputColumn;
 import perkilo.schema.OffersSheet;
 import perkilo.schema.ProductsSheet;
 import perkilo.schema.SheetSchema;
-import perkilo.schema.SuppliersSheet;
 
 /** Checks that every name in use is known, and proposes the nearest known name if it is not. */
 final class NameCheck {
@@ -61,7 +57,6 @@ final class NameCheck {
         formulas();
         plans();
         stock();
-        suppliers();
     }
 
     private void materials() {
@@ -137,52 +132,6 @@ final class NameCheck {
                         .map(links::material)
                         .toList());
         return joined(inOffers(), used);
-    }
-
-    private void suppliers() {
-        if (tables.of(SuppliersSheet.SCHEMA).isEmpty()) {
-            return;
-        }
-        List<String> known = names(SuppliersSheet.SCHEMA, SuppliersSheet.SUPPLIER);
-        Set<String> keys = new HashSet<>();
-        known.forEach(name -> keys.add(Names.key(name)));
-        Map<String, Set<InputColumn>> said = null;
-        for (Offer offer : book.offers()) {
-            String key = Names.key(offer.supplier());
-            if (keys.add(key)) {
-                said = said == null ? saidOnOffers() : said;
-                Set<InputColumn> ofThem = said.getOrDefault(key, Set.of());
-                List<String> unknown = OffersSheet.OF_SUPPLIER.stream()
-                        .filter(column -> !ofThem.contains(column))
-                        .map(InputColumn::header)
-                        .toList();
-                String meant = nearest(offer.supplier(), known);
-                if (!unknown.isEmpty() || !meant.isEmpty()) {
-                    findings.warning(
-                            offer.origin(),
-                            ofThem.isEmpty()
-                                    ? NameMessages.unknownSupplier(offer.supplier(), meant)
-                                    : NameMessages.partlyKnownSupplier(offer.supplier(), meant, unknown));
-                }
-            }
-        }
-    }
-
-    /** The terms and charges that the rows of offers say, by the keys of their suppliers. */
-    private Map<String, Set<InputColumn>> saidOnOffers() {
-        Map<String, Set<InputColumn>> said = new HashMap<>();
-        boolean any = tables.of(OffersSheet.SCHEMA).stream()
-                .anyMatch(table -> OffersSheet.OF_SUPPLIER.stream().anyMatch(table::has));
-        if (any) {
-            tables.stream(OffersSheet.SCHEMA, new Findings()).forEach(row -> {
-                Set<InputColumn> ofThem =
-                        said.computeIfAbsent(Names.key(row.text(OffersSheet.SUPPLIER)), key -> new HashSet<>());
-                OffersSheet.OF_SUPPLIER.stream()
-                        .filter(column -> row.table().has(column) && !row.isBlank(column))
-                        .forEach(ofThem::add);
-            });
-        }
-        return said;
     }
 
     private void checkProduct(String name, Origin origin) {

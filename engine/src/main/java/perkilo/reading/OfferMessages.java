@@ -41,6 +41,12 @@ final class OfferMessages {
         return "This file holds exchange rates and no prices, so it is ignored. Use --rates to read it.";
     }
 
+    static String passedOver(int rows) {
+        return Counted.of(rows, "row") + " of the price lists " + (rows == 1 ? "is" : "are")
+                + " of items that this workbook does not name, so " + (rows == 1 ? "it was" : "they were")
+                + " not checked. perkilo check reads all rows.";
+    }
+
     // what a price is for
 
     static String unknownBasis(String price, String unit) {

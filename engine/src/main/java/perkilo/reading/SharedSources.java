@@ -49,8 +49,9 @@ public final class SharedSources {
      */
     public static SharedSources read(List<Path> priceFiles, @Nullable Path rateFile) throws IOException {
         SharedSources shared = new SharedSources();
+        TableFinder finder = new TableFinder(Schemas.OF_PRICE_LISTS, shared.findings);
         for (Path file : PriceFiles.expand(priceFiles)) {
-            shared.addPrices(file, priceFiles.contains(file));
+            shared.addPrices(file, priceFiles.contains(file), finder);
         }
         if (rateFile != null) {
             Reading<List<DatedRate>> read = new RatesReader().read(rateFile);
@@ -62,7 +63,7 @@ public final class SharedSources {
     }
 
     /** Adds a price list; a file that was named must hold prices, a file in a folder need not. */
-    private void addPrices(Path file, boolean named) throws IOException {
+    private void addPrices(Path file, boolean named, TableFinder finder) throws IOException {
         Origin origin = new Origin(String.valueOf(file.getFileName()), "", "");
         if (!named && PlainRates.isOne(file)) {
             findings.note(origin, OfferMessages.ratesInFolder());
@@ -72,7 +73,6 @@ public final class SharedSources {
         grids.addAll(prices.sheets());
         findings.addAll(prices.findings());
         Findings unclear = new Findings();
-        TableFinder finder = new TableFinder(Schemas.OF_PRICE_LISTS, findings);
         Arrangement arranged = new Arranger(finder, unclear).arrange(prices.sheets());
         Finding first =
                 unclear.list().stream().filter(Finding::isError).findFirst().orElse(null);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import perkilo.model.Book;
 import perkilo.offers.KnownLists;
+import perkilo.offers.Listed;
 import perkilo.offers.Offer;
 import perkilo.offers.SupplierLists;
 import perkilo.reading.table.Findings;
@@ -26,12 +27,17 @@ final class WithdrawnPacks {
      * Ready to compare the lists of all suppliers who sent more than one.
      *
      * @param rows the rows of all lists and of the workbook, which is not a list
+     * @param others what the lists hold besides
      */
-    WithdrawnPacks(List<OfferRow> rows, LocalDate costingDate) {
-        lists = KnownLists.ofSeveral(rows.stream()
-                .filter(row -> isOfList(row, costingDate))
-                .map(OfferRow::offer)
-                .toList());
+    WithdrawnPacks(List<OfferRow> rows, List<Listed> others, LocalDate costingDate) {
+        lists = KnownLists.ofSeveral(
+                rows.stream()
+                        .filter(row -> isOfList(row, costingDate))
+                        .map(OfferRow::offer)
+                        .toList(),
+                others.stream()
+                        .filter(other -> !other.quotedOn().isAfter(costingDate))
+                        .toList());
     }
 
     private static boolean isOfList(OfferRow row, LocalDate costingDate) {

@@ -86,8 +86,8 @@ public sealed interface Expr {
     }
 
     /**
-     * A figure that a person typed. Refers to its cell if a formula can, and is a plain number otherwise. While the cell
-     * holds no number, the figure stays what it was; a number that is typed into it later counts.
+     * A figure that a person typed. Refers to its cell if a formula can, and is a plain number otherwise. While the
+     * cell holds no number, the figure stays what it was; a number that is typed into it later counts.
      */
     static Expr input(Figure figure) {
         BigDecimal perCell = figure.perCell();

@@ -307,7 +307,8 @@ public record ResultSheet(
         public Part alone() {
             Expr without = figure.alone();
             return without.isLive()
-                    ? new Notice(without, words, notice.stream().map(Part::alone).toList())
+                    ? new Notice(
+                            without, words, notice.stream().map(Part::alone).toList())
                     : new Words(words);
         }
     }

@@ -59,6 +59,10 @@ final class HostileFilesTest {
                         "cut short",
                         Arrays.copyOf(sound, sound.length * 2 / 3),
                         "is damaged or was not copied completely. Get a fresh copy."),
+                Arguments.of(
+                        "its last byte changed, which says how long the comment is",
+                        lastByteChanged(sound),
+                        "is damaged or was not copied completely. Get a fresh copy."),
                 Arguments.of("empty", new byte[0], "is empty. Use a copy that has content."),
                 Arguments.of(
                         "bytes changed in the middle",
@@ -176,6 +180,12 @@ final class HostileFilesTest {
             files.writeFilesystem(bytes);
         }
         return bytes.toByteArray();
+    }
+
+    private static byte[] lastByteChanged(byte[] book) {
+        byte[] changed = book.clone();
+        changed[changed.length - 1] = 1;
+        return changed;
     }
 
     /** The packed content of the sheet of offers overwritten. */

@@ -233,7 +233,7 @@ final class PortfolioTest {
         Path list = folder.resolve("list.csv");
         Files.writeString(list, """
                 Supplier,Item,Pack size,Pack unit,Price,Price per,Currency,Quoted on,Valid until
-                Wending Supplies,Invented wax,25,kg,4.10,kg,EUR,2026-01-05,2026-02-01
+                Wending Supplies,Shea butter refined,25,kg,4.10,kg,EUR,2026-01-05,2026-02-01
                 """);
         Files.copy(folder.resolve("balm.xlsx"), folder.resolve("balm 2.xlsx"));
 

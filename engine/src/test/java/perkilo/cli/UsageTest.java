@@ -34,12 +34,12 @@ class UsageTest {
         assertThat(run.exit()).isEqualTo(Exit.USAGE);
         assertThat(run.err())
                 .startsWith("No command was given. Choose one from the list below.")
-                .contains("check", "cost", "order", "swap", "prices", "rates", "new");
+                .contains("check", "cost", "order", "swap", "prices", "rates", "new", "open");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "frob, 'There is no command \"frob\". The commands are check, cost, order, swap, target, compare, prices, rates, new.'",
+        "frob, 'There is no command \"frob\". The commands are check, cost, order, swap, target, compare, prices, rates, new, open.'",
         "cost --frob book.xlsx, 'There is no option --frob for perkilo cost. Type \"perkilo cost --help\" for a list of its options.'",
         "cost --units a book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"a\". Type them without points, '",
         "cost --units 1.000;5.000 book.xlsx, '--units takes whole numbers above zero and below a billion, but was given \"1.000,5.000\". Type'",
@@ -113,7 +113,7 @@ class UsageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "check", "cost", "order", "swap", "prices", "rates", "new"})
+    @ValueSource(strings = {"", "check", "cost", "order", "swap", "prices", "rates", "new", "open"})
     void help_and_version_are_had_with_every_command(String command) {
         for (String option : List.of("--help", "-h", "--version", "-V")) {
             CommandLineRun run = command.isEmpty() ? CommandLineRun.of(option) : CommandLineRun.of(command, option);

@@ -73,7 +73,9 @@ record Dump(Map<String, Map<Integer, Map<Integer, Object>>> sheets, List<String>
     String firstLines(String sheet, int rows) {
         StringBuilder words = new StringBuilder();
         for (int row = 0; row < rows; row++) {
-            Object content = sheets.getOrDefault(sheet, Map.of()).getOrDefault(row, Map.of()).get(0);
+            Object content = sheets.getOrDefault(sheet, Map.of())
+                    .getOrDefault(row, Map.of())
+                    .get(0);
             words.append(content == null ? "" : content).append('\n');
         }
         return words.toString();
@@ -82,7 +84,8 @@ record Dump(Map<String, Map<Integer, Map<Integer, Object>>> sheets, List<String>
     /**
      * The cell below a heading.
      *
-     * @param place such as {@code Packs+2} for the second row below it, or {@code Packs+2#3} below the third such heading
+     * @param place such as {@code Packs+2} for the second row below it, or {@code Packs+2#3} below the third such
+     *     heading
      */
     String below(String sheet, String place) {
         String[] parts = place.split("[+#]");

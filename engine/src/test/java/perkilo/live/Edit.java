@@ -69,7 +69,9 @@ record Edit(String what, String sheet, String place, String kind, String value, 
         }
         String at = place.contains("+") ? before.below(sheet, place) : place;
         return List.of(
-                isTyped() ? String.join("\t", "set", sheet, at, kind, value) : String.join("\t", kind, sheet, at, value));
+                isTyped()
+                        ? String.join("\t", "set", sheet, at, kind, value)
+                        : String.join("\t", kind, sheet, at, value));
     }
 
     private static String kindOf(String value) {
@@ -120,7 +122,9 @@ record Edit(String what, String sheet, String place, String kind, String value, 
         rows.sort(Comparator.comparing(row -> key(row.get(by))));
         for (int row = 0; row < rows.size(); row++) {
             for (int column = 0; column < rows.get(row).size(); column++) {
-                put(cell(on, range.getFirstRow() + row, range.getFirstColumn() + column), rows.get(row).get(column));
+                put(
+                        cell(on, range.getFirstRow() + row, range.getFirstColumn() + column),
+                        rows.get(row).get(column));
             }
         }
     }

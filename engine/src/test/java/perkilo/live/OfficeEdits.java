@@ -32,7 +32,8 @@ final class OfficeEdits {
      */
     List<Dump> of(Path workbook, List<String> sheets, List<Edit> edits) throws IOException, InterruptedException {
         String dump = "\t" + String.join("\t", sheets);
-        Dump before = run(List.of("open\t" + workbook, "dump\t" + BEFORE + dump)).get(BEFORE);
+        Dump before =
+                run(List.of("open\t" + workbook, "dump\t" + BEFORE + dump)).get(BEFORE);
         List<String> script = new ArrayList<>(List.of("open\t" + workbook));
         for (int i = 0; i < edits.size(); i++) {
             script.addAll(edits.get(i).script(Objects.requireNonNull(before)));
@@ -42,7 +43,8 @@ final class OfficeEdits {
         Map<String, Dump> after = run(script);
         List<Dump> all = new ArrayList<>(List.of(before));
         for (int i = 0; i < edits.size(); i++) {
-            all.add(Objects.requireNonNull(after.get(String.valueOf(i)), edits.get(i).toString()));
+            all.add(Objects.requireNonNull(
+                    after.get(String.valueOf(i)), edits.get(i).toString()));
         }
         return all;
     }

@@ -17,7 +17,9 @@ final class Sheets {
 
     private Sheets() {}
 
-    /** The first figure that the office suite's sheets neither have nor say to be another one; empty if there is none. */
+    /**
+     * The first figure that the office suite's sheets neither have nor say to be another one; empty if there is none.
+     */
     static String difference(Report report, Dump dump) {
         for (ResultSheet sheet : report.sheets()) {
             String first = dump.firstLines(sheet.name(), 2);
@@ -34,10 +36,10 @@ final class Sheets {
     private static String difference(ResultSheet sheet, Dump dump) {
         for (Map.Entry<Integer, SortedMap<Integer, ResultSheet.Cell>> row :
                 sheet.cells().entrySet()) {
-            String label = row.getValue().get(0) != null
-                            && row.getValue().get(0).content() instanceof ResultSheet.Text text
-                    ? text.text()
-                    : "";
+            String label =
+                    row.getValue().get(0) != null && row.getValue().get(0).content() instanceof ResultSheet.Text text
+                            ? text.text()
+                            : "";
             Map<Integer, Double> figures = figures(row.getValue());
             // the items that cost most are those of the last run
             boolean same = label.isEmpty() || !sheet.name().equals("At a glance")
@@ -54,8 +56,8 @@ final class Sheets {
 
     private static boolean isIn(Map<Integer, Object> shown, Map<Integer, Double> figures) {
         return figures.entrySet().stream()
-                .allMatch(figure -> shown.get(figure.getKey()) instanceof Double number
-                        && isClose(number, figure.getValue()));
+                .allMatch(figure ->
+                        shown.get(figure.getKey()) instanceof Double number && isClose(number, figure.getValue()));
     }
 
     private static boolean isClose(double shown, double engine) {

@@ -61,8 +61,11 @@ final class OrderSheetsTest {
         String ordered = "IF(ISNUMBER('Supplier orders'!C11),'Supplier orders'!C11,0)*" + number("C9", "25");
         assertThat(formula(sheet, 10, 3)).isEqualTo(ordered);
         assertThat(formula(sheet, 10, 4))
-                .isEqualTo("IF(" + ordered + ">=" + number("E10", "100") + "," + number("F10", "140.5") + "," + number("F9", "150") + ")");
-        assertThat(formula(sheet, 10, 5)).isEqualTo("ROUND(IF(ISNUMBER('Supplier orders'!C11),'Supplier orders'!C11,0)*'Supplier orders'!E11,2)");
+                .isEqualTo("IF(" + ordered + ">=" + number("E10", "100") + "," + number("F10", "140.5") + ","
+                        + number("F9", "150") + ")");
+        assertThat(formula(sheet, 10, 5))
+                .isEqualTo(
+                        "ROUND(IF(ISNUMBER('Supplier orders'!C11),'Supplier orders'!C11,0)*'Supplier orders'!E11,2)");
         assertThat(((ResultSheet.Value) content(sheet, 10, 2)).expr().isLive()).isFalse();
     }
 

@@ -77,8 +77,7 @@ final class ExprTest {
         BigDecimal value = new BigDecimal("12.5").multiply(perCell);
         Expr expr = Expr.input(new Figure(value, new Origin("book.xlsx", "Offers", "C4"), perCell));
 
-        assertThat(formula(expr))
-                .isEqualTo("IF(ISNUMBER('Offers'!C4)," + formula + "," + Decimals.plain(value) + ")");
+        assertThat(formula(expr)).isEqualTo("IF(ISNUMBER('Offers'!C4)," + formula + "," + Decimals.plain(value) + ")");
         assertThat(expr.value()).isEqualByComparingTo(value);
         assertThat(expr.isLive()).isTrue();
         assertThat(sheets.compute(expr)).isCloseTo(value.doubleValue(), within(1e-12));

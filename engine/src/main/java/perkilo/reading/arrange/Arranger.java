@@ -121,12 +121,14 @@ public final class Arranger {
             arranged.forEach(part -> finder.find(List.of(part.arranged())).forEach(this::askAboutLevels));
             grids.add(arranged.isEmpty() ? look.grid() : ArrangedPart.rest(look.grid(), arranged));
         }
-        ProductFacts facts = new ProductFacts(finder, grids, said, open, findings);
-        for (Grid grid : bare) {
-            List<ArrangedPart> arranged = isOfFormulas() ? facts.parts(grid) : List.of();
-            arranged.forEach(part -> grids.add(part.arranged()));
-            parts.addAll(arranged);
-            grids.add(arranged.isEmpty() ? grid : ArrangedPart.rest(grid, arranged));
+        if (!bare.isEmpty()) {
+            ProductFacts facts = new ProductFacts(finder, grids, said, open, findings);
+            for (Grid grid : bare) {
+                List<ArrangedPart> arranged = facts.parts(grid);
+                arranged.forEach(part -> grids.add(part.arranged()));
+                parts.addAll(arranged);
+                grids.add(arranged.isEmpty() ? grid : ArrangedPart.rest(grid, arranged));
+            }
         }
         return new Arrangement(grids, parts, read, said.left(sheets), said.leftOut(), asIs, open, said.materials());
     }

@@ -30,9 +30,20 @@ public final class Proposals {
 
     private static final int ROWS_LOOKED_AT = 500;
 
+    /** What a row is about. */
+    public enum Kind {
+        /** Something that the workbook leaves open. */
+        QUESTION,
+        /** A whole sheet. */
+        SHEET,
+        /** A header. */
+        COLUMN
+    }
+
     /**
      * A row of the sheet.
      *
+     * @param kind what it is about
      * @param where the sheet, or the cell
      * @param there what is there, in the words of the sheet Reading
      * @param recognised what it is read as without an answer; empty if it is not read
@@ -41,10 +52,26 @@ public final class Proposals {
      * @param choices possible answers
      */
     public record Proposal(
-            Origin where, String there, String recognised, String looksLike, String as, List<String> choices) {
+            Kind kind,
+            Origin where,
+            String there,
+            String recognised,
+            String looksLike,
+            String as,
+            List<String> choices) {
 
         public Proposal {
             choices = List.copyOf(choices);
+        }
+
+        /** Its name among all rows. */
+        public String id() {
+            return where.where() + " " + there;
+        }
+
+        /** The same row with another answer. */
+        public Proposal answered(String answer) {
+            return new Proposal(kind, where, there, recognised, looksLike, answer, choices);
         }
     }
 
@@ -104,7 +131,13 @@ public final class Proposals {
                 && !said.isEmptied(sheet.origin(), "", looks.schema().name());
         String as = said.as(sheet.origin(), "").orElse(sure ? like : "");
         all.add(new Proposal(
-                sheet.origin(), ReadingSheet.WHOLE_SHEET, String.join(", ", kinds), like, as, tableChoices()));
+                Kind.SHEET,
+                sheet.origin(),
+                ReadingSheet.WHOLE_SHEET,
+                String.join(", ", kinds),
+                like,
+                as,
+                tableChoices()));
         tables.forEach(table -> headers(sheet, table));
         parts.forEach(part -> headers(sheet, part));
         if (looks != null) {
@@ -118,6 +151,7 @@ public final class Proposals {
         open.stream()
                 .filter(open -> open.where().sheet().equals(sheet.sheet()))
                 .forEach(open -> all.add(new Proposal(
+                        Kind.QUESTION,
                         open.where(),
                         open.asked(),
                         "",
@@ -199,6 +233,7 @@ public final class Proposals {
             Origin where = sheet.origin(row, column);
             boolean sure = found != null && found.confidence() >= SURE && !said.isEmptied(where, cell.text(), like);
             all.add(new Proposal(
+                    Kind.COLUMN,
                     where,
                     cell.text(),
                     recognised,
@@ -246,6 +281,7 @@ public final class Proposals {
                         row.where().sheet().equals(sheet.sheet()) && row.there().equals(asked));
         if (where != null && !before) {
             all.add(new Proposal(
+                    Kind.QUESTION,
                     where,
                     asked,
                     "",

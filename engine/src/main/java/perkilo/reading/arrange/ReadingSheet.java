@@ -161,6 +161,9 @@ public final class ReadingSheet {
                                         ? other.there().equals(WHOLE_SHEET)
                                         : other.there().equalsIgnoreCase(row.there()))))
                 .map(row -> new Proposals.Proposal(
+                        row.isOfSheet()
+                                ? Proposals.Kind.SHEET
+                                : row.isAnswer() ? Proposals.Kind.QUESTION : Proposals.Kind.COLUMN,
                         new Origin(row.origin().file(), row.sheet(), row.cell()),
                         row.there().isEmpty() ? WHOLE_SHEET : row.there(),
                         "",

@@ -30,6 +30,9 @@ final class HeaderRows {
     private static final int FOR_THE_NAME = 200;
     private static final int FOR_A_FORMULA = 100;
 
+    /** Texts that begin like a header; long lists have many. */
+    private static final int MOST_REMEMBERED = 20_000;
+
     private final Map<SheetSchema, HeaderIndex> indexes;
     private final Findings findings;
     private final Map<String, List<Candidate>> known;
@@ -290,9 +293,18 @@ final class HeaderRows {
 
     private List<Candidate> candidates(Cell cell) {
         boolean words = cell.kind() == Cell.Kind.TEXT && cell.text().length() <= LONGEST_HEADER;
-        return words && beginnings.mayBeginHeader(cell.text())
-                ? known.computeIfAbsent(cell.text(), this::compare)
-                : List.of();
+        if (!words || !beginnings.mayBeginHeader(cell.text())) {
+            return List.of();
+        }
+        List<Candidate> before = known.get(cell.text());
+        if (before != null) {
+            return before;
+        }
+        List<Candidate> found = compare(cell.text());
+        if (known.size() < MOST_REMEMBERED) {
+            known.put(cell.text(), found);
+        }
+        return found;
     }
 
     private List<Candidate> compare(String text) {

@@ -173,7 +173,8 @@ public final class SeenTables {
             filled += cell.isBlank() ? 0 : 1;
             numbers += number != null || cell.date() != null ? 1 : 0;
             sum = number == null ? sum : sum.add(number);
-            lengths = lengths.add(BigDecimal.valueOf((row - from + 1L) * cell.typed().length()));
+            lengths = lengths.add(
+                    BigDecimal.valueOf((row - from + 1L) * cell.typed().length()));
         }
         return new SeenTable.Sums(filled, numbers, sum, lengths);
     }

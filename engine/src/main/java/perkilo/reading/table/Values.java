@@ -176,7 +176,8 @@ final class Values {
     /**
      * The factor for a number that is typed into the cell later.
      *
-     * @return null if it is unknown; for a percentage that of a plain number, because a formula asks for the cell's format
+     * @return null if it is unknown; for a percentage that of a plain number, because a formula asks for the cell's
+     *     format
      */
     @Nullable BigDecimal perNumber() {
         if (column.kind().isPercent()) {

@@ -72,7 +72,10 @@ public final class CostReport {
         Report.Said said = new Report.Said("cost", findings);
         sheets.add(MessagesSheet.of(said));
         InputsWatch watch = new InputsWatch(
-                "cost", Effects.ofCosts(), FIXED, List.of(RecipeSums.of(costed), InputsWatch.packs(detail.packFaults())));
+                "cost",
+                Effects.ofCosts(),
+                FIXED,
+                List.of(RecipeSums.of(costed), InputsWatch.packs(detail.packFaults())));
         return new Report(watch.on(sheets, costed.book().account()), said);
     }
 }

@@ -2,7 +2,6 @@ package perkilo.report.cost;
 
 import static java.util.Objects.requireNonNull;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -12,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 import perkilo.costing.CostOutcome;
 import perkilo.costing.PriceLadder;
 import perkilo.costing.RunAnswer;
-import perkilo.costing.RunCost;
 import perkilo.decision.Share;
 import perkilo.model.Product;
 import perkilo.names.Names;
@@ -37,7 +35,6 @@ import perkilo.sheet.table.Table;
 final class ProductPages {
 
     private static final String NAME = "At a glance";
-    private static final int ITEMS = 5;
     private static final int LOOKS = 5;
     private static final int CHART_ROWS = 14;
     private static final int LEFT_CHART = 4;
@@ -79,23 +76,24 @@ final class ProductPages {
                 .value(run -> run.cost().stockLeft())
                 .formula(row -> row.entry().cash().stockLeft());
         wholesale = amount("wholesale", "Wholesale price", fine)
-                .value(run -> wholesale(run.cost()))
+                .value(run -> Glance.wholesale(run.cost()))
                 .formula(this::wholesaleOf);
         Column<RunCells> retail = amount("retail", "Shop price", money)
-                .value(run -> retail(run.cost()))
+                .value(run -> Glance.retail(run.cost()))
                 .formula(this::retailOf);
         Column<RunCells> margin = amount("margin", "Margin", NumberFormat.PERCENT)
+                .value(run -> Glance.margin(run.cost()))
                 .formula(row -> row.has(wholesale())
                                 && row.ref(wholesale()).value().signum() != 0
                         ? row.ref(wholesale()).minus(row.ref(unitCost())).over(row.ref(wholesale()))
                         : null);
         Column<RunCells> profit = amount("profit", "Profit per run", money)
+                .value(run -> Glance.profit(run.cost()))
                 .formula(row -> row.has(wholesale())
                         ? row.ref(wholesale()).minus(row.ref(unitCost())).times(row.ref(units()))
                         : null);
         Column<RunCells> breakEven = amount("breakEven", "Break-even, units", NumberFormat.WHOLE)
-                .value(run ->
-                        run.cost().ladder() == null ? null : run.cost().ladder().breakEvenUnits())
+                .value(run -> Glance.breakEven(run.cost()))
                 .formula(this::breakEvenOf)
                 .words(run ->
                         run.cost().ladder() != null && run.cost().ladder().breakEvenUnits() == null ? "never" : null);
@@ -145,10 +143,7 @@ final class ProductPages {
         lines.skip(1);
         Placed<RunCells> placed = lines.write(lines.place(table, runs));
         lines.skip(1);
-        List<Share> shares = Share.of(smallest.cost()).stream()
-                .filter(share -> share.item() != null)
-                .limit(ITEMS)
-                .toList();
+        List<Share> shares = Glance.most(smallest.cost());
         Column<Share> item = Column.<Share>of("item", "Costs most per unit, at the smallest run")
                 .words(Share::name)
                 .look(Look.LABEL);
@@ -168,17 +163,10 @@ final class ProductPages {
     }
 
     private List<ResultSheet.Part> answer(List<RunCells> runs) {
-        List<ResultSheet.Part> parts = new ArrayList<>();
-        parts.add(new ResultSheet.Words("A unit costs "));
-        for (int at = 0; at < runs.size(); at++) {
-            RunCells run = runs.get(at);
-            parts.add(new ResultSheet.Words(at == 0 ? "" : at == runs.size() - 1 ? " and " : ", "));
-            parts.add(new ResultSheet.Fixed(requireNonNull(run.unitCost()), 2));
-            parts.add(new ResultSheet.Words(" " + home + " at "));
-            parts.add(new ResultSheet.Fixed(requireNonNull(run.making().units()), 0));
-        }
-        parts.add(new ResultSheet.Words("."));
-        return parts;
+        return Glance.sentence(
+                home,
+                runs.stream().map(run -> requireNonNull(run.unitCost())).toList(),
+                runs.stream().map(run -> requireNonNull(run.making().units())).toList());
     }
 
     /** What needs a look: runs that are not complete, then errors and warnings. */
@@ -254,29 +242,6 @@ final class ProductPages {
 
     private Column<RunCells> wholesale() {
         return wholesale;
-    }
-
-    // the price that the person named: the target retail price, else the one of the target margin
-
-    private static @Nullable BigDecimal wholesale(RunCost cost) {
-        PriceLadder ladder = cost.ladder();
-        if (ladder == null) {
-            return null;
-        }
-        PriceLadder.Downwards down = ladder.downwards();
-        PriceLadder.Upwards up = ladder.upwards();
-        return down != null ? down.wholesale() : up == null ? null : up.wholesale();
-    }
-
-    private static @Nullable BigDecimal retail(RunCost cost) {
-        PriceLadder ladder = cost.ladder();
-        Product product = cost.needs().product();
-        if (ladder == null || product == null) {
-            return null;
-        }
-        Figure named = product.targetRetailPrice();
-        PriceLadder.Upwards up = ladder.upwards();
-        return named != null ? named.value() : up == null ? null : up.retail();
     }
 
     private @Nullable Expr wholesaleOf(Row<RunCells> row) {

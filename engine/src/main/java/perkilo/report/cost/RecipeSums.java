@@ -38,7 +38,9 @@ final class RecipeSums {
         return InputsWatch.recipes(Expr.sum(wrong));
     }
 
-    /** One if a recipe does not add up, or if nothing is left for the line that takes the balance; null for no recipe. */
+    /**
+     * One if a recipe does not add up, or if nothing is left for the line that takes the balance; null for no recipe.
+     */
     private static @Nullable Expr wrong(Formula formula) {
         List<Expr> levels = new ArrayList<>();
         boolean balance = false;
@@ -52,8 +54,6 @@ final class RecipeSums {
         Expr more = Expr.sum(levels).minus(Expr.of(1));
         Expr apart = balance ? more : more.max(Expr.of(BigDecimal.ZERO).minus(more));
         Expr allowed = Expr.of(Formula.TOLERANCE);
-        return levels.isEmpty()
-                ? null
-                : Expr.ifLess(allowed, apart.rounded(DIGITS), Expr.of(1), Expr.of(0));
+        return levels.isEmpty() ? null : Expr.ifLess(allowed, apart.rounded(DIGITS), Expr.of(1), Expr.of(0));
     }
 }

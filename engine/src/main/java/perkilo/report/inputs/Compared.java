@@ -14,7 +14,8 @@ import perkilo.report.inputs.Effects.Effect;
  * @param numbersFollow whether the figures follow a number in the place of a number
  * @param blanksFollow whether they follow a number in the place of words or nothing
  */
-record Compared(SeenTable table, SeenTable.@Nullable Part part, Effect effect, boolean numbersFollow, boolean blanksFollow) {
+record Compared(
+        SeenTable table, SeenTable.@Nullable Part part, Effect effect, boolean numbersFollow, boolean blanksFollow) {
 
     /** A column, with what the formulas of the result sheets follow of it. */
     static Compared of(SeenTable table, SeenTable.Part part, Effects effects, Referenced referenced) {

@@ -75,10 +75,14 @@ final class Comparison {
     /** How many cells of a column, whose numbers the figures follow, hold what they do not follow. */
     String notFollowed(Compared column, SeenTable.Part part, String then) {
         String now = cells(part);
-        StringBuilder all = new StringBuilder("SUMPRODUCT((1-ISNUMBER(" + now + "))*(1-(1-ISNUMBER(" + then + "))*("
-                + now + "=" + then + ")))");
+        StringBuilder all = new StringBuilder(
+                "SUMPRODUCT((1-ISNUMBER(" + now + "))*(1-(1-ISNUMBER(" + then + "))*(" + now + "=" + then + ")))");
         if (!column.blanksFollow()) {
-            all.append("+SUMPRODUCT(ISNUMBER(").append(now).append(")*(1-ISNUMBER(").append(then).append(")))");
+            all.append("+SUMPRODUCT(ISNUMBER(")
+                    .append(now)
+                    .append(")*(1-ISNUMBER(")
+                    .append(then)
+                    .append(")))");
         }
         for (String condition : part.range().outside()) {
             all.append("+COUNTIF(").append(now).append(",\"").append(condition).append("\")");
@@ -87,7 +91,11 @@ final class Comparison {
                 && part.cells() != null
                 && part.cells().stream().noneMatch(cell -> cell instanceof String words && !words.isEmpty());
         if (whole) {
-            all.append("+SUMPRODUCT(--(INT(").append(now).append(")<>").append(now).append("))");
+            all.append("+SUMPRODUCT(--(INT(")
+                    .append(now)
+                    .append(")<>")
+                    .append(now)
+                    .append("))");
         }
         return whileSame(part, all.toString());
     }

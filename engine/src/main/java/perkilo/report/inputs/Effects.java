@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What the columns of input tables mean for the answer of one command. A column that is not named is taken to change the
- * figures and the choice.
+ * What the columns of input tables mean for the answer of one command. A column that is not named is taken to change
+ * the figures and the choice.
  */
 public final class Effects {
 
@@ -20,20 +20,23 @@ public final class Effects {
         FIGURES,
         /** Figures, and which purchase is the cheapest. */
         BOTH,
-        /** The same, but only where a formula refers to the cell: a density counts where something is sold by volume. */
+        /**
+         * The same, but only where a formula refers to the cell: a density counts where something is sold by volume.
+         */
         WHERE_USED,
-        /** The same, and a blank cell is one that is not used: a charge that the delivery term leaves to the supplier. */
+        /**
+         * The same, and a blank cell is one that is not used: a charge that the delivery term leaves to the supplier.
+         */
         WHERE_DUE
     }
 
-    private static final List<String> OF_ORDERS =
-            List.of("Payment terms", "Payment terms days", "Prepaid %", "Address", "Contact", "E-mail", "Our customer number");
-    private static final List<String> OF_BUYER =
-            List.of("Company", "Company address", "Delivery address", "Company contact", "Company e-mail", "VAT number");
+    private static final List<String> OF_ORDERS = List.of(
+            "Payment terms", "Payment terms days", "Prepaid %", "Address", "Contact", "E-mail", "Our customer number");
+    private static final List<String> OF_BUYER = List.of(
+            "Company", "Company address", "Delivery address", "Company contact", "Company e-mail", "VAT number");
     private static final List<String> OF_TESTS =
             List.of("Stability test cost", "Challenge test cost", "Assessment cost", "Least saving %");
-    private static final List<String> OF_WORK =
-            List.of("Hours per batch", "Hours per kg", "Quality control per batch");
+    private static final List<String> OF_WORK = List.of("Hours per batch", "Hours per kg", "Quality control per batch");
     private static final List<String> OF_PRODUCT = List.of(
             "Filling set-up hours",
             "Units per hour",

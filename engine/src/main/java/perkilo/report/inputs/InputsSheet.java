@@ -69,7 +69,9 @@ final class InputsSheet {
             changes.mark(Mark.where(ResultSheet.Condition.ABOVE_ZERO, Look.NOTICE)),
             said.mark(Mark.where(ResultSheet.Condition.ABOVE_ZERO, Look.WARNING)),
             chosen.mark(Mark.where(ResultSheet.Condition.ABOVE_ZERO, Look.NOTICE)),
-            Column.<Compared>of("follows", "What follows a change").words(InputsSheet::follows).width(60));
+            Column.<Compared>of("follows", "What follows a change")
+                    .words(InputsSheet::follows)
+                    .width(60));
 
     InputsSheet(InputsWatch watch, List<SeenTable> tables, Referenced referenced) {
         this.watch = watch;
@@ -125,7 +127,9 @@ final class InputsSheet {
         allSaid.formula(row -> placed.sum(said));
         allChosen.formula(row -> placed.sum(chosen));
         Table<InputsSheet> sums = Table.of(
-                Column.<InputsSheet>of("all", "All sheets").words(any -> "in all").look(Look.LABEL),
+                Column.<InputsSheet>of("all", "All sheets")
+                        .words(any -> "in all")
+                        .look(Look.LABEL),
                 Column.<InputsSheet>of("columns", "").words(any -> null),
                 all,
                 allSaid,
@@ -152,15 +156,18 @@ final class InputsSheet {
             int place = known == null ? column++ : known;
             places.putIfAbsent(key, place);
             if (known == null) {
-                sheet.text(row + 1, place, one.kind().equals("Settings") && cells.size() == 1 ? "Value" : part.name(), Look.HEADER);
+                sheet.text(
+                        row + 1,
+                        place,
+                        one.kind().equals("Settings") && cells.size() == 1 ? "Value" : part.name(),
+                        Look.HEADER);
             }
             int from = row + 2 + part.firstRow() - Math.max(0, one.frame().headerRow() + 1);
             for (int i = 0; i < cells.size(); i++) {
                 write(from + i, place, cells.get(i));
             }
             thens.put(
-                    part,
-                    SheetNames.absolute(from, place) + ":" + SheetNames.absolute(from + cells.size() - 1, place));
+                    part, SheetNames.absolute(from, place) + ":" + SheetNames.absolute(from + cells.size() - 1, place));
             most = Math.max(most, from + cells.size());
         }
         return Math.max(row + 1, most) + 1;
@@ -222,7 +229,9 @@ final class InputsSheet {
                 ? "needs a new run"
                 : column.effect() == Effect.CHOICE
                         ? "no figure depends on it; the purchase is not chosen again"
-                        : column.isChoice() ? "the figures follow numbers; the purchase is not chosen again" : "the figures follow numbers";
+                        : column.isChoice()
+                                ? "the figures follow numbers; the purchase is not chosen again"
+                                : "the figures follow numbers";
         return part != null && part.sums() != null ? words + "; compared by its totals, as the table is long" : words;
     }
 

@@ -13,8 +13,8 @@ import perkilo.sheet.SheetNames;
 import perkilo.sheet.Sign;
 
 /**
- * Lets result sheets notice what they do not follow: adds the sheet of inputs, and in the second line of each other sheet
- * a formula that shows what has changed in the place of the explanation.
+ * Lets result sheets notice what they do not follow: adds the sheet of inputs, and in the second line of each other
+ * sheet a formula that shows what has changed in the place of the explanation.
  *
  * @param command such as {@code cost}
  * @param effects what input columns mean for its answer

@@ -48,7 +48,8 @@ public final class PackCheck {
         if (table.rows().isEmpty()) {
             return Expr.of(0);
         }
-        String cells = table.address(0, words) + ":" + table.address(table.rows().size() - 1, words);
+        String cells =
+                table.address(0, words) + ":" + table.address(table.rows().size() - 1, words);
         String sheet = table.sheet().name();
         return Expr.writtenHere(
                 BigDecimal.ZERO,

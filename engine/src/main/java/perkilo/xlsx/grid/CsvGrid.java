@@ -15,7 +15,7 @@ import perkilo.origin.Origin;
  */
 final class CsvGrid {
 
-    private static final Pattern POINT_DECIMAL = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{1,15})?");
+    private static final int MOST_DIGITS = 15;
 
     private static final Pattern COMMA_DECIMAL = Pattern.compile(
             "\"(?:[€£$]|[A-Z]{3}[ \u00A0])?[ \u00A0]?\\d{1,3}(?:[.\u00A0 ]?\\d{3})*,\\d{1,2}(?:[ \u00A0]?(?:[€£$]|[A-Z]{3}\\b)[^\"\\n]{0,16})?\"");
@@ -95,9 +95,24 @@ final class CsvGrid {
         }
     }
 
+    /** Whether a text is a number with a decimal point, if it has decimals; at most fifteen digits on either side. */
     private static boolean isNumber(String text) {
-        boolean perhaps = !text.isEmpty() && text.charAt(text.length() - 1) <= '9';
-        return perhaps && POINT_DECIMAL.matcher(text).matches();
+        int at = !text.isEmpty() && (text.charAt(0) == '-' || text.charAt(0) == '+') ? 1 : 0;
+        int point = afterDigits(text, at);
+        boolean whole = point > at && point - at <= MOST_DIGITS;
+        if (!whole || point == text.length()) {
+            return whole;
+        }
+        int end = afterDigits(text, point + 1);
+        return text.charAt(point) == '.' && end == text.length() && end > point + 1 && end - point - 1 <= MOST_DIGITS;
+    }
+
+    private static int afterDigits(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+            at++;
+        }
+        return at;
     }
 
     private static String title(String file) {

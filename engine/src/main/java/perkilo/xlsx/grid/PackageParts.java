@@ -1,6 +1,7 @@
 package perkilo.xlsx.grid;
 
 import java.io.Closeable;
+import java.io.EOFException;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -52,7 +53,7 @@ final class PackageParts implements Closeable {
         ZipFile zip;
         try {
             zip = new ZipFile(file.toFile());
-        } catch (ZipException e) {
+        } catch (ZipException | EOFException e) {
             throw new UnreadableFileException(FileMessages.cutShort(file), e);
         } catch (FileNotFoundException | java.nio.file.AccessDeniedException e) {
             throw new UnreadableFileException(FileMessages.notReadable(file), e);
