@@ -25,7 +25,7 @@ record Dump(Map<String, Map<Integer, Map<Integer, Object>>> sheets, List<String>
         Map<String, Dump> all = new LinkedHashMap<>();
         Dump dump = new Dump(new TreeMap<>(), new ArrayList<>());
         Map<Integer, Map<Integer, Object>> sheet = new TreeMap<>();
-        for (String line : Files.readString(file, UTF_8).split("\n")) {
+        for (String line : Files.readString(file, UTF_8).split("\n", -1)) {
             String[] parts = line.split("\t", -1);
             switch (parts[0]) {
                 case "edit" -> {
@@ -88,7 +88,7 @@ record Dump(Map<String, Map<Integer, Map<Integer, Object>>> sheets, List<String>
      *     heading
      */
     String below(String sheet, String place) {
-        String[] parts = place.split("[+#]");
+        String[] parts = place.split("[+#]", -1);
         int skip = parts.length > 2 ? Integer.parseInt(parts[2]) - 1 : 0;
         for (Map.Entry<Integer, Map<Integer, Object>> row :
                 sheets.getOrDefault(sheet, Map.of()).entrySet()) {

@@ -94,7 +94,8 @@ final class LiveBook {
         List<String> parts = new ArrayList<>();
         StringBuilder part = new StringBuilder();
         boolean quoted = false;
-        for (char c : line.toCharArray()) {
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
             if (c == '"') {
                 quoted = !quoted;
             } else if (c == ',' && !quoted) {

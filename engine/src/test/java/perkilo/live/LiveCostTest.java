@@ -49,10 +49,7 @@ final class LiveCostTest {
         Path result = folder.resolve("book-costed.xlsx");
         new WorkbookWriter().write(book, report, result);
         List<String> names = report.sheets().stream().map(ResultSheet::name).toList();
-
-        long begun = System.nanoTime();
         List<Dump> dumps = new OfficeEdits(folder).of(result, names, edits);
-        System.out.println("office " + (System.nanoTime() - begun) / 1000000);
         assertThat(dumps.get(0).errors()).isEmpty();
         assertThat(Sheets.difference(report, dumps.get(0))).isEmpty();
 
@@ -65,9 +62,7 @@ final class LiveCostTest {
                 wrong.add(edits.get(i) + " should be " + edits.get(i).outcome() + ", is " + outcome);
             }
         }
-        System.out.println("all " + (System.nanoTime() - begun) / 1000000 + counts);
-        wrong.forEach(System.out::println);
-        assertThat(wrong).isEmpty();
+        assertThat(wrong).as(counts.toString()).isEmpty();
     }
 
     /** What the sheets do after an edit: follow, say something, or neither. */

@@ -36,7 +36,7 @@ final class OfficeEdits {
                 run(List.of("open\t" + workbook, "dump\t" + BEFORE + dump)).get(BEFORE);
         List<String> script = new ArrayList<>(List.of("open\t" + workbook));
         for (int i = 0; i < edits.size(); i++) {
-            script.addAll(edits.get(i).script(Objects.requireNonNull(before)));
+            script.addAll(edits.get(i).script(before));
             script.add("dump\t" + i + dump);
             script.add("back");
         }

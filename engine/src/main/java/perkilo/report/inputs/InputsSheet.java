@@ -40,7 +40,7 @@ final class InputsSheet {
     private final InputsWatch watch;
     private final List<Compared> columns = new ArrayList<>();
     private final SheetBuilder sheet = new SheetBuilder(NAME);
-    private final Map<SeenTable.Part, String> thens = new IdentityHashMap<>();
+    private final IdentityHashMap<SeenTable.Part, String> thens = new IdentityHashMap<>();
     private final Expr notFollowed;
     private final Expr choice;
     private final Expr changed;
@@ -75,21 +75,25 @@ final class InputsSheet {
 
     InputsSheet(InputsWatch watch, List<SeenTable> tables, Referenced referenced) {
         this.watch = watch;
+        List<List<Compared>> ofTables = new ArrayList<>();
         for (SeenTable one : tables) {
-            columns.add(new Compared(one, null, Effect.BOTH, false, false));
+            List<Compared> ofOne = new ArrayList<>();
             for (SeenTable.Part part : one.parts()) {
                 Compared column = Compared.of(one, part, watch.effects(), referenced);
                 if (Comparison.counts(column)) {
-                    columns.add(column);
+                    ofOne.add(column);
                 }
             }
+            columns.add(new Compared(one, null, Effect.BOTH, false, false));
+            columns.addAll(ofOne);
+            ofTables.add(ofOne);
         }
         sheet.title(0, NAME);
         sheet.hint(1, InputsMessages.explanation(watch.command()));
         int first = FIRST_COUNT + COUNTS + 2;
         int next = first + columns.size() + 2;
-        for (SeenTable one : tables) {
-            next = block(one, next);
+        for (int i = 0; i < tables.size(); i++) {
+            next = block(tables.get(i), ofTables.get(i), next);
         }
         Placed<Compared> placed = table.at(sheet, first, columns);
         placed.write();
@@ -140,15 +144,15 @@ final class InputsSheet {
     }
 
     /** Writes what a table held, and returns the next row. */
-    private int block(SeenTable one, int row) {
+    private int block(SeenTable one, List<Compared> ofOne, int row) {
         sheet.section(row, one.sheet(), new Origin("", one.sheet(), ""));
         int column = 0;
         int most = 0;
         Map<String, Integer> places = new LinkedHashMap<>();
-        for (Compared compared : columns) {
+        for (Compared compared : ofOne) {
             SeenTable.Part part = compared.part();
             List<Object> cells = part == null ? null : part.cells();
-            if (compared.table() != one || part == null || cells == null) {
+            if (part == null || cells == null) {
                 continue;
             }
             String key = part.column() + " " + (one.kind().equals("Settings") ? "" : part.name());
