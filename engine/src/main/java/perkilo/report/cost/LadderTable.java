@@ -64,6 +64,7 @@ final class LadderTable {
             .width(14);
 
     final Column<RunCost> distributorMargin = Column.<RunCost>of("distributorMargin", "Distributor margin")
+            .value(cost -> product(cost).distributorMargin().value())
             .formula(row -> Expr.input(product(row.entry()).distributorMargin()))
             .format(NumberFormat.PERCENT)
             .link(cost -> product(cost).distributorMargin().origin())
@@ -75,6 +76,7 @@ final class LadderTable {
             .width(14);
 
     final Column<RunCost> retailerMargin = Column.<RunCost>of("retailerMargin", "Retailer margin")
+            .value(cost -> product(cost).retailerMargin().value())
             .formula(row -> Expr.input(product(row.entry()).retailerMargin()))
             .format(NumberFormat.PERCENT)
             .link(cost -> product(cost).retailerMargin().origin())
@@ -86,6 +88,7 @@ final class LadderTable {
             .width(15);
 
     final Column<RunCost> vat = Column.<RunCost>of("vat", "VAT")
+            .value(cost -> product(cost).vat().value())
             .formula(row -> Expr.input(product(row.entry()).vat()))
             .format(NumberFormat.PERCENT)
             .link(cost -> product(cost).vat().origin())
@@ -247,7 +250,18 @@ final class LadderTable {
                 json.put(table.targetDistributorPrice.key(), table.targetDistributorPrice.valueOf(cost));
             }
         }
+        json.put("shopPrice", shopPrice(product, ladder));
+        for (Column<RunCost> one : List.of(table.retailerMargin, table.distributorMargin, table.vat)) {
+            json.put(one.key(), one.valueOf(cost));
+        }
         return json;
+    }
+
+    /** The price that the person named, else the one that follows from the target margin. */
+    private static @Nullable BigDecimal shopPrice(Product product, PriceLadder ladder) {
+        Figure named = product.targetRetailPrice();
+        PriceLadder.Upwards up = ladder.upwards();
+        return named != null ? named.value() : up == null ? null : up.retail();
     }
 
     private @Nullable Expr marginOf(Row<RunCost> row) {

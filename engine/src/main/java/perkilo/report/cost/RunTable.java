@@ -143,6 +143,12 @@ public final class RunTable {
     final Column<RunCost> used =
             Column.<RunCost>of("used", "").value(RunCost::used).json().notOnSheet();
 
+    private final Column<RunCost> cash =
+            Column.<RunCost>of("cash", "").value(RunCost::cash).json().notOnSheet();
+
+    private final Column<RunCost> oneOffCosts =
+            Column.<RunCost>of("oneOffCosts", "").value(RunCost::oneOffs).json().notOnSheet();
+
     final Column<RunCost> stockLeft = money("stockLeft", STOCK_LEFT)
             .value(RunCost::stockLeft)
             .formula(live(cell -> cell.cash().stockLeft()))
@@ -273,6 +279,8 @@ public final class RunTable {
                         used,
                         wasted,
                         stockLeft,
+                        cash,
+                        oneOffCosts,
                         heads,
                         ladder,
                         items,
