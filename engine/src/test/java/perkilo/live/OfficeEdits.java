@@ -32,8 +32,8 @@ final class OfficeEdits {
      */
     List<Dump> of(Path workbook, List<String> sheets, List<Edit> edits) throws IOException, InterruptedException {
         String dump = "\t" + String.join("\t", sheets);
-        Dump before =
-                run(List.of("open\t" + workbook, "dump\t" + BEFORE + dump)).get(BEFORE);
+        Dump before = Objects.requireNonNull(
+                run(List.of("open\t" + workbook, "dump\t" + BEFORE + dump)).get(BEFORE), BEFORE);
         List<String> script = new ArrayList<>(List.of("open\t" + workbook));
         for (int i = 0; i < edits.size(); i++) {
             script.addAll(edits.get(i).script(before));

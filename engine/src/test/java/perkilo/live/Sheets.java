@@ -36,16 +36,15 @@ final class Sheets {
     private static String difference(ResultSheet sheet, Dump dump) {
         for (Map.Entry<Integer, SortedMap<Integer, ResultSheet.Cell>> row :
                 sheet.cells().entrySet()) {
-            String label =
-                    row.getValue().get(0) != null && row.getValue().get(0).content() instanceof ResultSheet.Text text
-                            ? text.text()
-                            : "";
+            ResultSheet.Cell begins = row.getValue().get(0);
+            String label = begins != null && begins.content() instanceof ResultSheet.Text text ? text.text() : "";
             Map<Integer, Double> figures = figures(row.getValue());
-            // the items that cost most are those of the last run
-            boolean same = label.isEmpty() || !sheet.name().equals("At a glance")
-                    ? isIn(dump.row(sheet.name(), row.getKey()), figures)
-                    : dump.rows(sheet.name(), label).isEmpty()
-                            || dump.rows(sheet.name(), label).stream().anyMatch(shown -> isIn(shown, figures));
+            boolean same = isIn(dump.row(sheet.name(), row.getKey()), figures);
+            if (!same && !label.isEmpty() && sheet.name().equals("At a glance")) {
+                // the items that cost most are those of the last run
+                List<Map<Integer, Object>> shown = dump.rows(sheet.name(), label);
+                same = shown.isEmpty() || shown.stream().anyMatch(one -> isIn(one, figures));
+            }
             if (!same) {
                 return sheet.name() + " row " + (row.getKey() + 1) + " " + dump.row(sheet.name(), row.getKey())
                         + " instead of " + figures;
