@@ -85,8 +85,7 @@ public final class KeepScenario {
     private static FoundTable.Place place(FoundTable table, InputColumn column) throws IOException {
         FoundTable.Place place = table.columns().get(column);
         if (place == null) {
-            throw new UnreadableFileException(
-                    DeskMessages.noColumn(table.grid().sheet(), column.header()));
+            throw new UnreadableFileException(DeskMessages.noColumn(table.grid().sheet(), column.header()));
         }
         return place;
     }

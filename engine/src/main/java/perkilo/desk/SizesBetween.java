@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import perkilo.model.Book;
 import perkilo.model.Run;
@@ -38,13 +39,13 @@ final class SizesBetween {
         }
         List<Run> runs = new ArrayList<>();
         own.forEach((key, sizes) -> between(sizes)
-                .forEach(size -> runs.add(
-                        new Run.OfProduct(names.getOrDefault(key, key), Figure.of(size), Origin.NONE))));
+                .forEach(size ->
+                        runs.add(new Run.OfProduct(names.getOrDefault(key, key), Figure.of(size), Origin.NONE))));
         return runs;
     }
 
-    private static TreeSet<BigDecimal> between(TreeSet<BigDecimal> own) {
-        TreeSet<BigDecimal> all = new TreeSet<>();
+    private static SortedSet<BigDecimal> between(SortedSet<BigDecimal> own) {
+        SortedSet<BigDecimal> all = new TreeSet<>();
         double first = own.first().doubleValue();
         double last = own.last().doubleValue();
         for (int point = 1; point <= POINTS && last > first; point++) {

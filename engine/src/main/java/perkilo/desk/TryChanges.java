@@ -47,8 +47,7 @@ public final class TryChanges {
             return new Tried(service.cost(opened.sources().book(), reading, sizes, watch), edited.problems());
         }
         Reading<Book> changed = new Reading<>(edited.book(), reading.findings(), reading.account());
-        return new Tried(
-                service.cost(opened.sources().book(), changed, RunSizes.OF_THE_BOOK, watch), List.of());
+        return new Tried(service.cost(opened.sources().book(), changed, RunSizes.OF_THE_BOOK, watch), List.of());
     }
 
     private static Edited edited(OpenedBook opened, RunSizes sizes, List<ScenarioLine> changes) {

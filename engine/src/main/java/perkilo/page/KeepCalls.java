@@ -40,7 +40,8 @@ final class KeepCalls {
     }
 
     void addTo(Routes routes) {
-        routes.add("GET", "books/*/scenarios", (call, name) -> scenarios(call, desk.sources(call, name, List.of(), "")));
+        routes.add(
+                "GET", "books/*/scenarios", (call, name) -> scenarios(call, desk.sources(call, name, List.of(), "")));
         routes.add("POST", "books/*/scenarios", this::keep);
         routes.add("POST", "books/*/edit", this::edit);
     }
@@ -64,7 +65,8 @@ final class KeepCalls {
                 .forEach(one -> runs.put(one.path("name").asText(), one.path("runs")));
         Map<String, ObjectNode> all = new LinkedHashMap<>();
         for (ScenarioLine line : opened.reading().value().scenarios()) {
-            ObjectNode one = all.computeIfAbsent(line.name(), name -> Json.object().put("name", name));
+            ObjectNode one =
+                    all.computeIfAbsent(line.name(), name -> Json.object().put("name", name));
             one.withArray("changes").addObject().put("what", line.what()).put("change", line.change());
         }
         ObjectNode json = Json.object().put("stamp", Desk.stamp(opened.book()));
@@ -92,8 +94,7 @@ final class KeepCalls {
                     : Call.textOrEmpty(cell, "value");
             typed.add(new EditBook.Typed(Call.text(cell, "sheet"), Call.text(cell, "cell"), words));
         }
-        Written written =
-                desk.write(opened.book(), () -> new EditBook().edit(opened, typed, desk.today()));
+        Written written = desk.write(opened.book(), () -> new EditBook().edit(opened, typed, desk.today()));
         OpenedBook now = desk.open(opened.sources(), Watch.NONE);
         ObjectNode json = Json.object().put("stamp", Desk.stamp(now.book()));
         if (written.backup() != null) {

@@ -133,7 +133,9 @@ final class PageAnswersTest {
     @Test
     void targets_are_those_of_the_command() throws Exception {
         page.post("/api/new", Visitor.object().put("template", "launch"));
-        assertThat(page.post("/api/books/launch.xlsx/cost", Visitor.object()).get("decides").booleanValue())
+        assertThat(page.post("/api/books/launch.xlsx/cost", Visitor.object())
+                        .get("decides")
+                        .booleanValue())
                 .isTrue();
         ObjectNode asked = Visitor.object();
         asked.putArray("sizes").add("300");
@@ -153,7 +155,8 @@ final class PageAnswersTest {
     @Test
     void the_points_of_the_curve_are_costs_of_the_command() throws Exception {
         page.post("/api/new", Visitor.object().put("template", "launch"));
-        JsonNode curve = page.post("/api/books/launch.xlsx/decide", Visitor.object()).get("curve");
+        JsonNode curve =
+                page.post("/api/books/launch.xlsx/decide", Visitor.object()).get("curve");
         assertThat(curve).hasSize(3);
         List<String> between = new ArrayList<>();
         curve.get(0).get("points").forEach(point -> {

@@ -31,12 +31,12 @@ final class PageEndedTest {
         for (int round = 0; round < 3; round++) {
             Process server = start(folder);
             try (BufferedReader out = server.inputReader(StandardCharsets.UTF_8)) {
-                Visitor page = Visitor.entered(URI.create(out.readLine()));
+                Visitor page = Visitor.entered(URI.create(String.valueOf(out.readLine())));
                 JsonNode seen = page.post("/api/books/book.xlsx/cost", Visitor.object());
                 Thread writing = new Thread(() -> writeOn(page, seen));
                 writing.start();
                 while (files(folder) < 2 + 2 * round && writing.isAlive()) {
-                    Thread.onSpinWait(); // until it writes
+                    TimeUnit.MILLISECONDS.sleep(5); // until it writes
                 }
                 server.destroyForcibly();
                 assertThat(server.waitFor(1, TimeUnit.MINUTES)).isTrue();
@@ -53,7 +53,11 @@ final class PageEndedTest {
             for (int price = 2; price < 200; price++) {
                 ObjectNode edit = Visitor.object();
                 edit.set("stamp", seen.get("stamp"));
-                edit.putArray("cells").addObject().put("sheet", "Offers").put("cell", "F2").put("value", price + ".5");
+                edit.putArray("cells")
+                        .addObject()
+                        .put("sheet", "Offers")
+                        .put("cell", "F2")
+                        .put("value", price + ".5");
                 seen = page.post("/api/books/book.xlsx/edit", edit);
             }
         } catch (java.io.IOException gone) {
@@ -70,7 +74,9 @@ final class PageEndedTest {
         }
         assertThat(books).isNotEmpty();
         for (Path one : books) {
-            assertThat(CommandLineRun.of("check", one, "-q").exit()).as(one.toString()).isEqualTo(Exit.DONE);
+            assertThat(CommandLineRun.of("check", one, "-q").exit())
+                    .as(one.toString())
+                    .isEqualTo(Exit.DONE);
         }
     }
 

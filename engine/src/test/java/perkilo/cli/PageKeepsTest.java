@@ -54,8 +54,7 @@ final class PageKeepsTest {
     }
 
     private static RawBook dated() {
-        return RawBook.sound()
-                .sheet("Settings", List.of("Setting", "Value"), List.of("Costing date", "2026-11-20"));
+        return RawBook.sound().sheet("Settings", List.of("Setting", "Value"), List.of("Costing date", "2026-11-20"));
     }
 
     // numbers that are typed
@@ -69,7 +68,8 @@ final class PageKeepsTest {
         JsonNode edited = page.post(BOOK + "edit", edit(cost, "Offers", "F2", "7,25"));
 
         assertThat(edited.get("backup").textValue()).isEqualTo("book.backup-2026-11-20-1.xlsx");
-        assertThat(Files.readAllBytes(folder.resolve("book.backup-2026-11-20-1.xlsx"))).isEqualTo(before);
+        assertThat(Files.readAllBytes(folder.resolve("book.backup-2026-11-20-1.xlsx")))
+                .isEqualTo(before);
         byte[] typed = dated().set("Offers", "F2", RawBook.number(7.25)).bytes();
         Path same = Files.write(Files.createDirectory(place.resolve("other")).resolve("book.xlsx"), typed);
         JsonNode after = page.post(BOOK + "cost", Visitor.object());
@@ -160,15 +160,17 @@ final class PageKeepsTest {
         String words = formula.replace("&", "&amp;").replace("\"", "&quot;");
         Files.write(
                 book,
-                dated().set("Offers", "F2", "<c><f>" + words + "</f><v>6.5</v></c>").bytes());
+                dated().set("Offers", "F2", "<c><f>" + words + "</f><v>6.5</v></c>")
+                        .bytes());
         JsonNode cost = page.post(BOOK + "cost", Visitor.object());
 
         if (state.equals("free")) {
             page.post(BOOK + "edit", edit(cost, "Offers", "D2", "kg"));
         } else {
             assertThat(page.refused(BOOK + "edit", edit(cost, "Offers", "D2", "kg")))
-                    .isEqualTo("422 book.xlsx: Offers!D2 may be used by the formula in Offers!F2, whose saved value would then"
-                            + " be wrong. Change it in your spreadsheet program, which computes it again.");
+                    .isEqualTo(
+                            "422 book.xlsx: Offers!D2 may be used by the formula in Offers!F2, whose saved value would then"
+                                    + " be wrong. Change it in your spreadsheet program, which computes it again.");
         }
         JsonNode now = page.post(BOOK + "cost", Visitor.object());
         assertThat(page.refused(BOOK + "edit", edit(now, "Offers", "F2", "7")))
@@ -242,10 +244,13 @@ final class PageKeepsTest {
 
         ObjectNode asked = Visitor.object();
         asked.set("stamp", reading.get("stamp"));
-        asked.putArray("answers").addObject().put("id", question.get("id").textValue()).put("value", "Offers");
+        asked.putArray("answers")
+                .addObject()
+                .put("id", question.get("id").textValue())
+                .put("value", "Offers");
         JsonNode next = page.post(BOOK + "answers", asked);
-        Map<String, String> columns =
-                Map.of("Einkauf!A1", "Supplier", "Einkauf!B1", "Item", "Einkauf!C1", "Pack size", "Einkauf!D1", "Price");
+        Map<String, String> columns = Map.of(
+                "Einkauf!A1", "Supplier", "Einkauf!B1", "Item", "Einkauf!C1", "Pack size", "Einkauf!D1", "Price");
         asked.set("stamp", next.get("stamp"));
         asked.putArray("answers");
         for (String list : List.of("questions", "more")) {
@@ -264,14 +269,16 @@ final class PageKeepsTest {
 
         assertThat(answered.get("account").toString())
                 .contains("\"sheet\":\"Einkauf\",\"table\":\"Einkauf!A1\",\"fate\":\"read\",\"as\":\"Offers\"");
-        assertThat(Files.readAllBytes(folder.resolve("book.backup-2026-11-20-1.xlsx"))).isEqualTo(before);
+        assertThat(Files.readAllBytes(folder.resolve("book.backup-2026-11-20-1.xlsx")))
+                .isEqualTo(before);
         JsonNode check = json("check", book);
         assertThat(answered.get("account")).isEqualTo(check.get("reading"));
         assertThat(page.post(BOOK + "cost", Visitor.object()).get("answer")).isEqualTo(json("cost", book));
 
         asked.set("stamp", answered.get("stamp"));
         asked.putArray("answers").addObject().put("id", "no such").put("value", "Item");
-        assertThat(page.refused(BOOK + "answers", asked)).isEqualTo("400 There is no question \"no such\" about this workbook.");
+        assertThat(page.refused(BOOK + "answers", asked))
+                .isEqualTo("400 There is no question \"no such\" about this workbook.");
     }
 
     private static RawBook ownLayout() {
@@ -290,17 +297,15 @@ final class PageKeepsTest {
             for (JsonNode picture : sheet.get("cells")) {
                 for (JsonNode row : picture.get("rows")) {
                     for (JsonNode cell : row.get("cells")) {
-                        states.add(sheet.get("sheet").textValue() + "!" + cell.get("ref").textValue() + " "
-                                + cell.get("text").textValue() + " " + cell.get("state").textValue());
+                        states.add(sheet.get("sheet").textValue() + "!"
+                                + cell.get("ref").textValue() + " "
+                                + cell.get("text").textValue() + " "
+                                + cell.get("state").textValue());
                     }
                 }
             }
         }
-        assertThat(states)
-                .contains(
-                        "Offers!A1 Supplier heading",
-                        "Offers!F2 6.5 read",
-                        "Einkauf!B2 Argan oil notRead");
+        assertThat(states).contains("Offers!A1 Supplier heading", "Offers!F2 6.5 read", "Einkauf!B2 Argan oil notRead");
     }
 
     // two pages at once
@@ -317,14 +322,20 @@ final class PageKeepsTest {
         assertThat(page.refused(BOOK + "edit", edit(mine, "Offers", "F2", "9"))).startsWith("409 ");
         JsonNode again = page.post(BOOK + "cost", Visitor.object());
         page.post(BOOK + "edit", edit(again, "Offers", "F2", "9"));
-        assertThat(other.post(BOOK + "cost", Visitor.object()).at("/answer/runs/0/items/0/purchases/0/price").asText())
+        assertThat(other.post(BOOK + "cost", Visitor.object())
+                        .at("/answer/runs/0/items/0/purchases/0/price")
+                        .asText())
                 .isEqualTo("9");
     }
 
     private static ObjectNode edit(JsonNode seen, String sheet, String cell, String value) {
         ObjectNode asked = Visitor.object();
         asked.set("stamp", seen.get("stamp"));
-        asked.putArray("cells").addObject().put("sheet", sheet).put("cell", cell).put("value", value);
+        asked.putArray("cells")
+                .addObject()
+                .put("sheet", sheet)
+                .put("cell", cell)
+                .put("value", value);
         return asked;
     }
 

@@ -15,6 +15,7 @@ import perkilo.json.Json;
 import perkilo.json.TableJson;
 import perkilo.names.Names;
 import perkilo.report.cost.Glance;
+import perkilo.report.cost.GlanceTable;
 
 /** The costs of a workbook: what the command answers, a page for each product, and what can be changed. */
 public final class CostView {
@@ -35,7 +36,7 @@ public final class CostView {
         ObjectNode view = Json.object();
         view.set("answer", answer(answer));
         if (answer instanceof CostAnswer.Costed costed) {
-            view.set("glance", TableJson.array(Glance.JSON.with(Glance.of(costed.costed()))));
+            view.set("glance", TableJson.array(GlanceTable.JSON.with(Glance.of(costed.costed()))));
             view.set("controls", Json.array(Changeables.of(costed.costed()), CostView::control));
             view.set("curve", curve(costed.costed(), List.of()));
             view.put("decides", true);

@@ -33,7 +33,8 @@ public final class ReadingView {
         view.set("account", Json.reading(checked.reading().account()));
         boolean answered = ReadingSheet.earlier(proposed.sheets()).isPresent();
         Set<String> unknown = checked.reading().account().entries().stream()
-                .filter(entry -> entry.subject() == Account.Subject.SHEET && entry.fate() == Account.Fate.NOT_UNDERSTOOD)
+                .filter(entry ->
+                        entry.subject() == Account.Subject.SHEET && entry.fate() == Account.Fate.NOT_UNDERSTOOD)
                 .map(entry -> entry.place().sheet())
                 .collect(Collectors.toSet());
         List<Proposal> asked = proposed.proposals().stream()
@@ -66,7 +67,8 @@ public final class ReadingView {
      * @param unknown the sheets that were not understood
      */
     private static boolean isAsked(Proposal row, Set<String> unknown) {
-        boolean isUnknown = row.kind() == Kind.SHEET && unknown.contains(row.where().sheet());
+        boolean isUnknown =
+                row.kind() == Kind.SHEET && unknown.contains(row.where().sheet());
         return row.kind() == Kind.QUESTION
                 || (row.recognised().isEmpty() && (isUnknown || !row.looksLike().isEmpty()));
     }

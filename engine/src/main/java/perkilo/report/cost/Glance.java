@@ -18,8 +18,6 @@ import perkilo.names.Names;
 import perkilo.origin.Figure;
 import perkilo.sheet.Expr;
 import perkilo.sheet.ResultSheet;
-import perkilo.sheet.table.Column;
-import perkilo.sheet.table.Table;
 
 /**
  * What one page says of a product, to decide by. Amounts are in home currency.
@@ -31,31 +29,6 @@ import perkilo.sheet.table.Table;
 public record Glance(String product, String home, List<RunCost> sizes) {
 
     private static final int ITEMS = 5;
-
-    /** The sizes, for JSON. */
-    private static final Table<RunCost> SIZES = Table.of(
-            Column.<RunCost>of("units", "").json(run -> run.needs().units()),
-            Column.<RunCost>of("unitCost", "").json(run -> run.unitCost().orElse(null)),
-            Column.<RunCost>of("cash", "").json(RunCost::cash),
-            Column.<RunCost>of("left", "").json(RunCost::stockLeft),
-            Column.<RunCost>of("wholesale", "").json(Glance::wholesale),
-            Column.<RunCost>of("retail", "").json(Glance::retail),
-            Column.<RunCost>of("margin", "").json(Glance::margin),
-            Column.<RunCost>of("profit", "").json(Glance::profit),
-            Column.<RunCost>of("breakEven", "").json(Glance::breakEven));
-
-    private static final Table<Share> SHARES = Table.of(
-            Column.<Share>of("item", "").json(Share::name),
-            Column.<Share>of("perUnit", "").json(Share::ofOne),
-            Column.<Share>of("share", "").json(Share::fraction));
-
-    /** For JSON. */
-    public static final Table<Glance> JSON = Table.of(
-            Column.<Glance>of("product", "").json(Glance::product),
-            Column.<Glance>of("sentence", "").json(Glance::sentence),
-            Column.<Glance>of("sizes", "").json(page -> SIZES.with(page.sizes())),
-            Column.<Glance>of("items", "")
-                    .json(page -> SHARES.with(most(page.sizes().get(0)))));
 
     public Glance {
         sizes = List.copyOf(sizes);

@@ -92,8 +92,7 @@ public final class BookSplice implements Closeable {
      */
     public void change(List<CellChange> changes) throws IOException {
         Map<String, List<CellChange>> bySheet = new LinkedHashMap<>();
-        changes.forEach(change -> bySheet
-                .computeIfAbsent(change.sheet(), any -> new ArrayList<>())
+        changes.forEach(change -> bySheet.computeIfAbsent(change.sheet(), any -> new ArrayList<>())
                 .add(change));
         List<String> sheets = own.tabsOfThePerson();
         for (String sheet : sheets) {

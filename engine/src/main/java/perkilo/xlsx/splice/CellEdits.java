@@ -148,15 +148,16 @@ final class CellEdits {
         }
         BigDecimal number = change.number();
         if (number != null) {
-            return XmlText.openTag(prefix + "c", attributes, false) + "<" + prefix + "v>" + number.toPlainString() + "</"
-                    + prefix + "v></" + prefix + "c>";
+            return XmlText.openTag(prefix + "c", attributes, false) + "<" + prefix + "v>" + number.toPlainString()
+                    + "</" + prefix + "v></" + prefix + "c>";
         }
         if (change.words().isEmpty()) {
             return XmlText.openTag(prefix + "c", attributes, true);
         }
         attributes.put("t", "inlineStr");
         return XmlText.openTag(prefix + "c", attributes, false) + "<" + prefix + "is><" + prefix
-                + "t xml:space=\"preserve\">" + XmlText.escaped(change.words()) + "</" + prefix + "t></" + prefix + "is></"
+                + "t xml:space=\"preserve\">" + XmlText.escaped(change.words()) + "</" + prefix + "t></" + prefix
+                + "is></"
                 + prefix + "c>";
     }
 }

@@ -109,8 +109,7 @@ final class FormulaReach {
             return new int[] {0, 0};
         }
         return new int[] {
-            number(block.group(5), 0) - number(block.group(3), 0),
-            column(block.group(4), 0) - column(block.group(2), 0)
+            number(block.group(5), 0) - number(block.group(3), 0), column(block.group(4), 0) - column(block.group(2), 0)
         };
     }
 
@@ -121,7 +120,9 @@ final class FormulaReach {
             return false;
         }
         String of = reference.group(1);
-        String name = of == null ? sheet : of.startsWith("'") ? of.substring(1, of.length() - 1).replace("''", "'") : of;
+        String name = of == null
+                ? sheet
+                : of.startsWith("'") ? of.substring(1, of.length() - 1).replace("''", "'") : of;
         if (!name.equalsIgnoreCase(cell.sheet())) {
             return false;
         }
@@ -148,8 +149,8 @@ final class FormulaReach {
             return otherwise;
         }
         int column = 0;
-        for (char letter : letters.toCharArray()) {
-            column = column * 26 + letter - 'A' + 1;
+        for (int at = 0; at < letters.length(); at++) {
+            column = column * 26 + letters.charAt(at) - 'A' + 1;
         }
         return column - 1;
     }
