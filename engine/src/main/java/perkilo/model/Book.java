@@ -172,8 +172,8 @@ public record Book(
     /** The same book with other materials. */
     public Book withMaterials(Map<String, Material> others) {
         return new Book(
-                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, daysOff, past,
-                gaps, account);
+                settings, suppliers, offers, others, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
+                past, gaps, account);
     }
 
     /** The same book with other products. */
@@ -186,8 +186,8 @@ public record Book(
     /** The same book with other suppliers. */
     public Book withSuppliers(Map<String, Supplier> others) {
         return new Book(
-                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff, past,
-                gaps, account);
+                settings, others, offers, materials, formulas, products, runs, demand, stock, rates, scenarios, daysOff,
+                past, gaps, account);
     }
 
     /** The same book with other rates. */

@@ -70,7 +70,8 @@ public record Settings(
 
     /** The same settings with another outlook. */
     public Settings looking(Outlook other) {
-        return new Settings(currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, other, ordering);
+        return new Settings(
+                currencies, costingDate, buying, making, cashLimits, leastSaving, testing, buyer, other, ordering);
     }
 
     /** The same settings with another {@link #ordering}. */

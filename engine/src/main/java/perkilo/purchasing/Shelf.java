@@ -13,6 +13,7 @@ import java.util.List;
  * @param closing per period the stock at its end, expired goods included, in the base unit
  * @param expired per period the stock that expires unused in it, in the base unit
  * @param left what is left after the last period, by its last usable period; without expired goods
+ * @param usable per period what can still be used at its end, in the base unit; in its last period, a lot still can
  * @param keptEarly quantities times the time that they are there before their first period, in the base unit and the
  *     unit of time of the holding cost
  */
@@ -21,6 +22,7 @@ public record Shelf(
         List<BigDecimal> closing,
         List<BigDecimal> expired,
         List<Left> left,
+        List<BigDecimal> usable,
         BigDecimal keptEarly) {
 
     public Shelf {
@@ -28,6 +30,7 @@ public record Shelf(
         closing = List.copyOf(closing);
         expired = List.copyOf(expired);
         left = List.copyOf(left);
+        usable = List.copyOf(usable);
     }
 
     /** The shelf when nothing is bought. */
@@ -54,13 +57,9 @@ public record Shelf(
         return new Run(need).through(purchases);
     }
 
-    /** What can still be used at the end of a period, in the base unit; in its last period, a lot still can. */
+    /** What can still be used at the end of a period, in the base unit. */
     public BigDecimal usable(int period) {
-        BigDecimal usable = closing.get(period);
-        for (int before = 0; before < period; before++) {
-            usable = usable.subtract(expired.get(before));
-        }
-        return usable;
+        return usable.get(period);
     }
 
     /**
@@ -110,6 +109,7 @@ public record Shelf(
             BigDecimal early = BigDecimal.ZERO;
             List<BigDecimal> uncovered = new ArrayList<>();
             List<BigDecimal> closing = new ArrayList<>();
+            List<BigDecimal> usable = new ArrayList<>();
             List<BigDecimal> expired = new ArrayList<>();
             for (int period = 0; period < need.perPeriod().size(); period++) {
                 BigDecimal tooLate = arrive(period);
@@ -122,6 +122,7 @@ public record Shelf(
                 uncovered.add(use(need.perPeriod().get(period), period));
                 expired.add(tooLate.add(expiringIn(period)));
                 closing.add(onShelf);
+                usable.add(usableIn(period));
             }
             int after = need.perPeriod().size();
             for (Need.Lot lot : need.stock()) {
@@ -133,6 +134,7 @@ public record Shelf(
                     closing,
                     expired,
                     lots.stream().filter(lot -> lot.lastPeriod() >= after).toList(),
+                    usable,
                     early);
         }
 
@@ -171,6 +173,14 @@ public record Shelf(
             }
             lots.removeIf(lot -> lot.quantity().signum() == 0);
             return missing;
+        }
+
+        private BigDecimal usableIn(int period) {
+            BigDecimal sum = BigDecimal.ZERO;
+            for (Left lot : lots) {
+                sum = lot.lastPeriod() >= period ? sum.add(lot.quantity()) : sum;
+            }
+            return sum;
         }
 
         private BigDecimal expiringIn(int period) {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
@@ -43,6 +44,12 @@ final class EveryDayProperties {
         } else {
             assertThat(least).as("seed " + seed).isEqualTo(Double.POSITIVE_INFINITY);
         }
+    }
+
+    /** Stock that expires before the first day of the plan is no safety stock. */
+    @Example
+    void expired_stock_is_no_safety_stock() {
+        no_plan_on_any_working_days_is_cheaper(10_390);
     }
 
     static Book small(long seed) {

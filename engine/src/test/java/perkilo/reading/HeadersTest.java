@@ -227,8 +227,8 @@ final class HeadersTest {
                         .sheet("Demand", List.of("Product", "Units"), List.of("Balm 30", 5))
                         .findings())
                 .containsExactly(
-                        "error Demand!A1: The Demand table has no column \"Needed by\" (the run is made in this day's "
-                                + "month). Add it.");
+                        "error Demand!A1: The Demand table has no column \"Needed by\" (the day the units are needed; a month"
+                                + " means its first day). Add it.");
     }
 
     /** Both tables know as many of the headers: the kind that comes first in the book's own order is taken. */

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -176,7 +176,7 @@ final class SearchMarket {
 
     /** The vendors of an item in a period, those first whose goods expire first. */
     private List<Integer> vendors(int item, int period, List<Integer> quotes) {
-        SortedMap<Integer, Integer> lasts = new TreeMap<>();
+        NavigableMap<Integer, Integer> lasts = new TreeMap<>();
         for (int q : quotes) {
             Quote quote = problem.quotes().get(q);
             if (quote.isFor(period)) {
